@@ -1,0 +1,6 @@
+/**
+ * The sheet as data: writes the machine-readable record of a sheet and its page.
+ *
+ * <p>May import: report, torque, books, plan, layout.
+ */
+package baysheet.record;

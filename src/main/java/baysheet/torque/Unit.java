@@ -1,0 +1,6 @@
+package baysheet.torque;
+
+/** Placeholder. */
+public enum Unit {
+  NEWTON_METRE
+}
