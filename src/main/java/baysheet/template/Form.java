@@ -1,0 +1,62 @@
+package baysheet.template;
+
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * A one-page form ready to be measured.
+ *
+ * @param paper the sheet of paper
+ * @param margin the distance kept free on all four edges, in thousandths of a point
+ * @param largest the body size tried first, in thousandths of a point
+ * @param smallest the body size under which the form is refused, in thousandths of a point
+ * @param dropsBelow the body size, in thousandths of a point, that is not undercut before pen boxes
+ *     are at their smallest and all of {@code drops} are gone
+ * @param drops the groups that give way, first to go first
+ * @param language BCP 47 tag of the text
+ * @param title the document's title
+ */
+public record Form(
+    Paper paper,
+    long margin,
+    long largest,
+    long smallest,
+    long dropsBelow,
+    List<String> drops,
+    String language,
+    String title,
+    Box body) {
+  /** A size of paper, in thousandths of a point. */
+  public enum Paper {
+    A4(595_276, 841_890),
+    LETTER(612_000, 792_000);
+
+    private final long width;
+    private final long height;
+
+    Paper(long width, long height) {
+      this.width = width;
+      this.height = height;
+    }
+
+    public long width() {
+      return width;
+    }
+
+    public long height() {
+      return height;
+    }
+  }
+
+  public Form {
+    Objects.requireNonNull(paper);
+    drops = List.copyOf(drops);
+    Objects.requireNonNull(language);
+    Objects.requireNonNull(title);
+    Objects.requireNonNull(body);
+    if (smallest < 1 || dropsBelow < smallest || largest < dropsBelow) {
+      throw new IllegalArgumentException(
+          "sizes %d, %d, %d".formatted(largest, dropsBelow, smallest));
+    }
+  }
+}
