@@ -5,8 +5,8 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * A piece of a form before it is measured: what stands in what, nothing of where. Boxes know nothing
- * of cars; any one-page form is made of them.
+ * A piece of a form before it is measured: what stands in what, nothing of where. Boxes know
+ * nothing of cars; any one-page form is made of them.
  */
 public sealed interface Box {
   /** Where in the layout this box was written. */
@@ -139,8 +139,7 @@ public sealed interface Box {
    * @param kind what is written in it: tick, value, initials, signature, line …
    * @param alternate what it is for, for a screen reader
    */
-  record Field(String name, String kind, PenSize size, String alternate, Where at)
-      implements Box {
+  record Field(String name, String kind, PenSize size, String alternate, Where at) implements Box {
     public Field {
       Objects.requireNonNull(name);
       Objects.requireNonNull(kind);
@@ -151,13 +150,13 @@ public sealed interface Box {
   }
 
   /**
-   * A line drawing in a square of its own, coordinates in thousandths of its width from its top left
-   * corner.
+   * A line drawing in a square of its own, coordinates in thousandths of its width from its top
+   * left corner.
    *
    * @param alternate what it shows, for a screen reader
    */
-  record Drawing(
-      Length width, Length height, List<Mark> marks, String alternate, Where at) implements Box {
+  record Drawing(Length width, Length height, List<Mark> marks, String alternate, Where at)
+      implements Box {
     public Drawing {
       Objects.requireNonNull(width);
       Objects.requireNonNull(height);
