@@ -1,0 +1,4 @@
+package baysheet.template;
+
+/** Placeholder. */
+public record SheetText(String title) {}
