@@ -1,0 +1,37 @@
+package baysheet.torque;
+
+import java.math.BigDecimal;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Figures written as fractions of an inch: {@code 3/8}, {@code 1-1/8}.
+ *
+ * <p>Only halves down to sixty-fourths are fractions here: these are the sizes made, and each is an
+ * exact decimal.
+ */
+final class Fraction {
+  private static final Pattern FORM =
+      Pattern.compile("(?:([1-9][0-9]{0,2})-)?([1-9][0-9]{0,2})/(2|4|8|16|32|64)");
+
+  private Fraction() {}
+
+  /** Whether {@code figure} is such a fraction. */
+  static boolean is(String figure) {
+    return FORM.matcher(figure).matches();
+  }
+
+  /**
+   * The exact worth of a figure, fraction or decimal.
+   *
+   * @throws NumberFormatException when it is neither
+   */
+  static BigDecimal worth(String figure) {
+    Matcher fraction = FORM.matcher(figure);
+    if (!fraction.matches()) {
+      return new BigDecimal(figure);
+    }
+    BigDecimal part = new BigDecimal(fraction.group(2)).divide(new BigDecimal(fraction.group(3)));
+    return fraction.group(1) == null ? part : part.add(new BigDecimal(fraction.group(1)));
+  }
+}

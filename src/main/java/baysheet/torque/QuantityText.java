@@ -1,0 +1,231 @@
+package baysheet.torque;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Reads quantities as people write them.
+ *
+ * <p>Nothing is guessed: a comma, a missing unit, a unit of the wrong kind, a negative or absurd
+ * value is a {@link Misread}.
+ */
+public final class QuantityText {
+  private static final String SPACE = "[\\s\\u00A0\\u202F\\u2009]*";
+  private static final String FIGURE = "(?:[0-9]+[-\\s])?[0-9]+/[0-9]+|[0-9]+(?:\\.[0-9]+)?";
+  private static final Pattern QUANTITY =
+      Pattern.compile("([+\\-−–]?)" + SPACE + "(" + FIGURE + ")" + SPACE + "(.*)");
+  private static final Pattern COMMA = Pattern.compile("[+\\-−]?[0-9][0-9.]*,[0-9].*");
+  private static final Pattern MISSING_NOUGHT = Pattern.compile("[+\\-−]?\\.[0-9].*");
+  private static final Pattern SPARE_NOUGHT = Pattern.compile("0[0-9].*");
+  private static final Pattern BETWEEN = Pattern.compile("\\.{2,3}|…|–");
+  private static final Pattern HYPHEN_BETWEEN =
+      Pattern.compile("([0-9][^-]*)(?<=[0-9\\s])-(?=[\\s0-9])(.*)");
+  private static final Pattern PLUS_MINUS = Pattern.compile("±|\\+/[-−]|\\+[-−]");
+
+  private QuantityText() {}
+
+  /** One quantity of the expected kind: {@code 110 N·m}, {@code 3/8 in}, {@code 57 %}. */
+  public static Reading<Quantity> quantity(String text, Dimension expected) {
+    String trimmed = text.strip();
+    if (COMMA.matcher(trimmed).matches()) {
+      return new Misread<>(
+          quoted(text) + " has a comma in its figure",
+          "a point before decimals and nothing between thousands: " + expected.example());
+    }
+    Matcher parts = QUANTITY.matcher(trimmed);
+    if (!parts.matches()) {
+      return new Misread<>(figureFault(trimmed), like(expected));
+    }
+    return sign(parts.group(1), text, expected)
+        .then(sign -> figure(parts.group(2), text, expected).map(figure -> sign + figure))
+        .then(figure -> unit(parts.group(3), text, expected).map(unit -> join(figure, unit)))
+        .then(quantity -> fractionsOfInchesOnly(quantity, text))
+        .then(Plausible::check);
+  }
+
+  /**
+   * A torque with the band its book gives, if any: {@code 110 N·m}, {@code 100..120 N·m}, {@code
+   * 110 ± 10 N·m}, {@code 110 N·m ± 5 %}.
+   */
+  public static Reading<Target> target(String text) {
+    String[] tolerance = PLUS_MINUS.split(text, 2);
+    if (tolerance.length == 2) {
+      return tolerated(tolerance[0].strip(), tolerance[1].strip(), text);
+    }
+    Optional<Ends> ends = ends(text).or(() -> hyphenated(text));
+    return ends.isPresent()
+        ? ends.get().read(Dimension.TORQUE, text).then(pair -> spanned(pair, text))
+        : quantity(text, Dimension.TORQUE).map(Target::plain);
+  }
+
+  /**
+   * Both ends of a range such as {@code 10..24 mm}, lower first; a single value is both ends.
+   *
+   * @return always two quantities
+   */
+  public static Reading<List<Quantity>> range(String text, Dimension expected) {
+    return ends(text)
+        .map(ends -> ends.read(expected, text))
+        .orElseGet(() -> quantity(text, expected).map(only -> List.of(only, only)));
+  }
+
+  /** Minutes as one figure or three: {@code 5 min}, {@code 3/5/12 min}, {@code 0.5/1/2 h}. */
+  public static Reading<ThreePoint> minutes(String text) {
+    String[] figures = text.split("/", -1);
+    if (figures.length == 1) {
+      return minute(text).map(ThreePoint::certain);
+    }
+    if (figures.length != 3) {
+      return new Misread<>(
+          quoted(text)
+              + (figures.length == 2 ? " has two figures" : " has more than three figures"),
+          "one figure or three: 5 min, or 3/5/12 min");
+    }
+    String unit = figures[2].strip().replaceFirst("^[0-9.]+", "");
+    return minute(figures[0] + " " + unit)
+        .then(low -> minute(figures[1] + " " + unit).map(likely -> List.of(low, likely)))
+        .then(two -> minute(figures[2]).then(high -> rising(two.get(0), two.get(1), high, text)));
+  }
+
+  private static Reading<Double> minute(String text) {
+    return quantity(text, Dimension.TIME).map(time -> time.in(Unit.MINUTE));
+  }
+
+  private static Reading<ThreePoint> rising(double low, double likely, double high, String text) {
+    return low <= likely && likely <= high
+        ? new Read<>(new ThreePoint(low, likely, high))
+        : new Misread<>(
+            quoted(text) + " does not rise", "the best case, the usual and the worst: 3/5/12 min");
+  }
+
+  private static Reading<String> sign(String sign, String text, Dimension expected) {
+    if (sign.isEmpty()) {
+      return new Read<>("");
+    }
+    if (sign.equals("+")) {
+      return new Misread<>(quoted(text) + " carries a sign", like(expected));
+    }
+    return Plausible.mayBeNegative(expected)
+        ? new Read<>("-")
+        : new Misread<>(quoted(text) + " is negative", like(expected));
+  }
+
+  private static Reading<String> figure(String figure, String text, Dimension expected) {
+    if (SPARE_NOUGHT.matcher(figure).matches()) {
+      return new Misread<>(quoted(text) + " begins with a spare nought", like(expected));
+    }
+    String joined = figure.replaceFirst("\\s", "-");
+    return figure.contains("/") && !Fraction.is(joined)
+        ? new Misread<>(
+            quoted(text) + " is no fraction of an inch in use", "halves to sixty-fourths: 3/8 in")
+        : new Read<>(joined);
+  }
+
+  private static Reading<Unit> unit(String spelling, String text, Dimension expected) {
+    if (spelling.isEmpty()) {
+      return new Misread<>(quoted(text) + " has no unit", like(expected));
+    }
+    Optional<Unit> unit = Unit.of(spelling);
+    if (unit.isEmpty()) {
+      return new Misread<>(
+          quoted(text) + " has the unknown unit " + quoted(spelling), like(expected));
+    }
+    Dimension found = unit.get().dimension();
+    return found == expected
+        ? new Read<>(unit.get())
+        : new Misread<>(
+            quoted(text) + " is " + found.phrase() + ", not " + expected.phrase(), like(expected));
+  }
+
+  private static Quantity join(String figure, Unit unit) {
+    return Quantity.of(figure, unit);
+  }
+
+  private static Reading<Quantity> fractionsOfInchesOnly(Quantity quantity, String text) {
+    return quantity.unit() == Unit.INCH || !Fraction.is(quantity.figure())
+        ? new Read<>(quantity)
+        : new Misread<>(
+            quoted(text) + " has a fraction", "decimals; only inches are written as fractions");
+  }
+
+  private static String figureFault(String text) {
+    if (text.isEmpty()) {
+      return "nothing is written here";
+    }
+    return MISSING_NOUGHT.matcher(text).matches()
+        ? quoted(text) + " has no figure before its point"
+        : quoted(text) + " does not begin with a figure";
+  }
+
+  private static Reading<Target> spanned(List<Quantity> ends, String text) {
+    Quantity low = ends.get(0);
+    Quantity high = ends.get(1);
+    if (low.compareTo(high) == 0) {
+      return new Misread<>(quoted(text) + " has two equal ends", "a range such as 100..120 N·m");
+    }
+    Quantity middle = low.plus(high).times(new BigDecimal("0.5"));
+    Band band = new Band(low, high, Band.Origin.BOOK);
+    return new Read<>(new Target(middle, Optional.of(band), low.figure() + "–" + high.print()));
+  }
+
+  /** {@code before ± after}: the unit stands after either figure or after both. */
+  private static Reading<Target> tolerated(String before, String after, String text) {
+    boolean percent = after.endsWith("%");
+    String nominal = percent || hasUnit(before) ? before : before + " " + unitOf(after);
+    String width = percent || hasUnit(after) ? after : after + " " + unitOf(before);
+    Dimension of = percent ? Dimension.SHARE : Dimension.TORQUE;
+    return quantity(nominal, Dimension.TORQUE)
+        .then(middle -> quantity(width, of).then(wide -> Tolerance.on(middle, wide, text)));
+  }
+
+  private static boolean hasUnit(String text) {
+    return !unitOf(text).isEmpty();
+  }
+
+  private static String unitOf(String text) {
+    Matcher parts = QUANTITY.matcher(text);
+    return parts.matches() ? parts.group(3) : "";
+  }
+
+  private static Optional<Ends> ends(String text) {
+    String[] ends = BETWEEN.split(text, 2);
+    boolean leadingDash = ends[0].isBlank();
+    return ends.length == 2 && !leadingDash
+        ? Optional.of(new Ends(ends[0].strip(), ends[1].strip()))
+        : Optional.empty();
+  }
+
+  /** {@code 100-120 N·m}: only where no figure can be a fraction such as {@code 1-1/8}. */
+  private static Optional<Ends> hyphenated(String text) {
+    Matcher parts = HYPHEN_BETWEEN.matcher(text);
+    return parts.matches()
+        ? Optional.of(new Ends(parts.group(1).strip(), parts.group(2).strip()))
+        : Optional.empty();
+  }
+
+  /** The two ends of a range as written; the first may leave its unit to the second. */
+  private record Ends(String low, String high) {
+    Reading<List<Quantity>> read(Dimension expected, String text) {
+      String first = hasUnit(low) ? low : low + " " + unitOf(high);
+      return quantity(first, expected)
+          .then(from -> quantity(high, expected).then(to -> ordered(from, to, text)));
+    }
+
+    private static Reading<List<Quantity>> ordered(Quantity from, Quantity to, String text) {
+      return from.isAbove(to)
+          ? new Misread<>(quoted(text) + " runs downwards", "the lower end first")
+          : new Read<>(List.of(from, to));
+    }
+  }
+
+  private static String quoted(String text) {
+    return '"' + text.strip() + '"';
+  }
+
+  private static String like(Dimension expected) {
+    return expected.phrase() + " such as " + expected.example();
+  }
+}

@@ -1,0 +1,92 @@
+package baysheet.torque;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** How a fastener is tightened. */
+public sealed interface Tightening permits Tightening.Stages, Tightening.Snug, Tightening.Unknown {
+  /**
+   * One stage or several, in order.
+   *
+   * @param stages at least one; the first is a torque, and a torque comes before every angle
+   */
+  record Stages(List<Stage> stages) implements Tightening {
+    public Stages {
+      stages = List.copyOf(stages);
+      Optional<String> fault = Tightening.fault(stages);
+      if (fault.isPresent()) {
+        throw new IllegalArgumentException(fault.get());
+      }
+    }
+
+    /** The target, when the whole tightening is one torque and nothing else. */
+    public Optional<Target> plainTorque() {
+      return stages.size() == 1 && stages.get(0) instanceof Stage.Torque only
+          ? Optional.of(only.target())
+          : Optional.empty();
+    }
+
+    /** The targets of the stages that are torques, in order. */
+    public List<Target> torques() {
+      return stages.stream()
+          .filter(Stage.Torque.class::isInstance)
+          .map(stage -> ((Stage.Torque) stage).target())
+          .toList();
+    }
+  }
+
+  /** A fastener for which no figure is published: tightened by hand until it sits. */
+  record Snug() implements Tightening {}
+
+  /** The figure is not known to the book: an empty box to fill in, never a guess. */
+  record Unknown() implements Tightening {}
+
+  /** Reads the stages of a spec book, or the one word {@code snug} or {@code unknown}. */
+  static Reading<Tightening> parse(List<String> texts) {
+    if (texts.size() == 1) {
+      String word = texts.get(0).strip().toLowerCase(Locale.ROOT);
+      if (word.equals("snug")) {
+        return new Read<>(new Snug());
+      }
+      if (word.equals("unknown")) {
+        return new Read<>(new Unknown());
+      }
+    }
+    return stages(texts);
+  }
+
+  private static Reading<Tightening> stages(List<String> texts) {
+    List<Stage> stages = new ArrayList<>();
+    for (String text : texts) {
+      Reading<Stage> stage = Stage.parse(text);
+      if (stage instanceof Misread<Stage> misread) {
+        return misread.as();
+      }
+      stage.found().ifPresent(stages::add);
+    }
+    return fault(stages)
+        .<Reading<Tightening>>map(
+            what -> new Misread<>(what, "stages such as [25 N·m, 50 N·m, +90°]"))
+        .orElseGet(() -> new Read<>(new Stages(stages)));
+  }
+
+  /** An angle counts from a known torque; a fastener left loose is not tightened. */
+  private static Optional<String> fault(List<Stage> stages) {
+    if (stages.isEmpty()) {
+      return Optional.of("there is no stage");
+    }
+    if (stages.get(stages.size() - 1) instanceof Stage.Loosen) {
+      return Optional.of("the last stage leaves the fastener loose");
+    }
+    boolean loose = true;
+    for (Stage stage : stages) {
+      if (loose && stage instanceof Stage.Angle angle) {
+        return Optional.of(angle.print() + " has no torque before it to count from");
+      }
+      loose = stage instanceof Stage.Loosen;
+    }
+    return Optional.empty();
+  }
+}

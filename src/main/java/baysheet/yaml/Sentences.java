@@ -1,0 +1,139 @@
+package baysheet.yaml;
+
+import baysheet.report.Nearest;
+import baysheet.report.Problem;
+import baysheet.report.Span;
+import java.util.Collection;
+import java.util.List;
+
+/** What the typed readers say. */
+final class Sentences {
+  /** A longer text is cut in a sentence; the excerpt below it shows the whole line anyway. */
+  private static final int LONGEST_QUOTE = 40;
+
+  private Sentences() {}
+
+  static Problem unknownKey(
+      String whatItIs, Entry entry, Mapping mapping, Collection<String> known) {
+    String key = entry.key().text();
+    Problem problem =
+        Problem.error("unknown-key", entry.key().at(), whatItIs + " has no key " + quoted(key))
+            .near(Nearest.of(key, known));
+    return problem.expecting(
+        entry.value().isEmpty() && isInBrackets(mapping)
+            ? "quotes around a text with a comma in it, where it stands between { and }"
+            : oneOf(known));
+  }
+
+  /** Between brackets a comma ends a text, so the rest of a sentence looks like a key. */
+  private static boolean isInBrackets(Mapping mapping) {
+    Span at = mapping.at();
+    String line = at.source().lines().get(at.line() - 1);
+    return line.codePoints().skip(at.column() - 1L).findFirst().orElse(' ') == '{';
+  }
+
+  static Problem missingKey(String whatItIs, String key, Span at) {
+    return Problem.error("missing-key", at, whatItIs + " needs the key " + quoted(key));
+  }
+
+  static Problem emptyValue(Scalar key) {
+    return Problem.error("empty-value", key.at(), quoted(key.text()) + " has no value")
+        .expecting("a value after the colon, or the whole line left out");
+  }
+
+  static Problem nothingWritten(Span at) {
+    return Problem.error("empty-value", at, "nothing is written here")
+        .expecting("a value, or the whole line left out");
+  }
+
+  static Problem wrongShape(String wanted, Node node) {
+    return Problem.error(
+            "wrong-shape", node.at(), wanted + " belongs here, and this is " + node.shape())
+        .expecting(wanted);
+  }
+
+  static Problem notAMap(String whatItIs, Node node) {
+    return Problem.error(
+            "wrong-shape",
+            node.at(),
+            whatItIs + " is written as keys with values, and this is " + node.shape())
+        .expecting("keys with values, each \"key: value\"");
+  }
+
+  static String underKey(String key) {
+    return "what stands under " + quoted(key);
+  }
+
+  static Problem sameKey(Span at, Span first) {
+    return Problem.error("duplicate-key", at, "this key means the same as an earlier one")
+        .seeAlso("first written here", first);
+  }
+
+  static Problem keysClash(String whatItIs, List<String> keys, List<Span> written) {
+    return Problem.error(
+            "keys-clash", written.get(1), whatItIs + " takes at most one of " + join(keys))
+        .seeAlso("the first of them", written.get(0));
+  }
+
+  static Outcome<String> notAName(String text) {
+    return Outcome.bad(
+        "not-a-name",
+        quoted(text) + " is not a name",
+        "small letters a to z, digits and single hyphens, as in front-left");
+  }
+
+  static Outcome<Integer> notANumber(String text, int least, int most) {
+    return Outcome.bad("not-a-number", quoted(text) + " is not a whole number", range(least, most));
+  }
+
+  static Outcome<Integer> outOfRange(String text, int least, int most) {
+    return Outcome.bad(
+        "out-of-range", text + " is outside what makes sense here", range(least, most));
+  }
+
+  private static String range(int least, int most) {
+    return "a whole number from " + least + " to " + most;
+  }
+
+  static Outcome<Boolean> notYesNo(String text) {
+    return Outcome.bad("not-yes-no", quoted(text) + " is neither yes nor no", "yes or no");
+  }
+
+  static <T> Outcome<T> notADate(String text) {
+    return Outcome.bad(
+        "not-a-date", quoted(text) + " is not a date", "year, month and day, as in 2026-03-02");
+  }
+
+  static <T> Outcome<T> noSuchDay(String text) {
+    return Outcome.bad(
+        "not-a-date", "there is no day " + text, "a day of the calendar, as in 2026-03-02");
+  }
+
+  static <T> Outcome.Bad<T> notOneOf(String text, Collection<String> known) {
+    return new Outcome.Bad<>(
+        "not-one-of",
+        quoted(text) + " is not one of the words known here",
+        oneOf(known),
+        Nearest.of(text, known));
+  }
+
+  static Problem of(Outcome.Bad<?> bad, Span at) {
+    return Problem.error(bad.code(), at, bad.what()).expecting(bad.expected()).near(bad.nearest());
+  }
+
+  static String quoted(String text) {
+    String line = text.replace('\n', ' ');
+    boolean fits = line.codePointCount(0, line.length()) <= LONGEST_QUOTE;
+    String shown =
+        fits ? line : line.substring(0, line.offsetByCodePoints(0, LONGEST_QUOTE - 1)) + "…";
+    return "\"" + shown + "\"";
+  }
+
+  private static String oneOf(Collection<String> known) {
+    return known.isEmpty() ? "no key at all" : (known.size() == 1 ? "" : "one of ") + join(known);
+  }
+
+  private static String join(Collection<String> words) {
+    return String.join(", ", words);
+  }
+}

@@ -1,0 +1,315 @@
+package baysheet.torque;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.math.BigDecimal;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class QuantityTextTest {
+  private static Quantity read(String text, Dimension dimension) {
+    Reading<Quantity> reading = QuantityText.quantity(text, dimension);
+    return reading.found().orElseThrow(() -> new AssertionError(reading));
+  }
+
+  private static Misread<?> misread(Reading<?> reading) {
+    if (reading instanceof Misread<?> misread) {
+      return misread;
+    }
+    throw new AssertionError("read as " + reading);
+  }
+
+  private static Target target(String text) {
+    Reading<Target> reading = QuantityText.target(text);
+    return reading.found().orElseThrow(() -> new AssertionError(reading));
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "110 N·m",
+        "110N·m",
+        "110 Nm",
+        "110 N.m",
+        "110 N m",
+        "110 N⋅m",
+        "110 N•m",
+        "110 N*m",
+        "110 N-m",
+        "110\u00A0N·m",
+        "  110 Nm  ",
+        "110 newton metres"
+      })
+  void newtonMetresAreReadInEverySpelling(String text) {
+    assertEquals(Quantity.of("110", Unit.NEWTON_METRE), read(text, Dimension.TORQUE));
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "81 lbf·ft",
+        "81 lb-ft",
+        "81 ft-lb",
+        "81 ft-lbs",
+        "81 lbf-ft",
+        "81 ft·lb",
+        "81 lb·ft",
+        "81 lb ft",
+        "81 lbs-ft",
+        "81 FT-LB",
+        "81 ft lbf",
+        "81 ftlb",
+        "81 pound-feet",
+        "81 foot-pounds",
+        "81 Lb.Ft"
+      })
+  void poundFeetAreReadInEverySpelling(String text) {
+    assertEquals(Quantity.of("81", Unit.POUND_FORCE_FOOT), read(text, Dimension.TORQUE));
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"97 lbf·in", "97 in-lb", "97 lb-in", "97 in-lbs", "97 IN LB", "97 inch-pounds"})
+  void poundInchesAreReadInEverySpelling(String text) {
+    assertEquals(Quantity.of("97", Unit.POUND_FORCE_INCH), read(text, Dimension.TORQUE));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"9.2 kgf·m", "9.2 kg·m", "9.2 kgm", "9.2 mkg", "9.2 kp·m", "9.2 kgf-m"})
+  void kilogramForceMetresAreReadInEverySpelling(String text) {
+    assertEquals(Quantity.of("9.2", Unit.KILOGRAM_FORCE_METRE), read(text, Dimension.TORQUE));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "90°|ANGLE|90|DEGREE",
+        "90 deg|ANGLE|90|DEGREE",
+        "12 mm|LENGTH|12|MILLIMETRE",
+        "3/8 in|LENGTH|3/8|INCH",
+        "1-1/8 in|LENGTH|1-1/8|INCH",
+        "1 1/8 in|LENGTH|1-1/8|INCH",
+        "3/4\"|LENGTH|3/4|INCH",
+        "0.5 in|LENGTH|0.5|INCH",
+        "2.6 m|LENGTH|2.6|METRE",
+        "1640 kg|MASS|1640|KILOGRAM",
+        "3600 lb|MASS|3600|POUND",
+        "1.5 t|MASS|1.5|TONNE",
+        "80 km|DISTANCE|80|KILOMETRE",
+        "0 km|DISTANCE|0|KILOMETRE",
+        "50 mi|DISTANCE|50|MILE",
+        "4.2 L|VOLUME|4.2|LITRE",
+        "4.5 US qt|VOLUME|4.5|US_QUART",
+        "350 ml|VOLUME|350|MILLILITRE",
+        "6 min|TIME|6|MINUTE",
+        "0.5 h|TIME|0.5|HOUR",
+        "57 %|SHARE|57|PERCENT",
+        "57%|SHARE|57|PERCENT",
+        "-20 °C|TEMPERATURE|-20|DEGREE_CELSIUS",
+        "2.3 bar|PRESSURE|2.3|BAR",
+        "32 psi|PRESSURE|32|PSI"
+      })
+  void everyDimensionIsReadAsWritten(String text, Dimension dimension, String figure, Unit unit) {
+    assertEquals(Quantity.of(figure, unit), read(text, dimension));
+  }
+
+  @Test
+  void fractionsOfInchesAreWorthTheirExactDecimal() {
+    assertEquals(new BigDecimal("0.375"), read("3/8 in", Dimension.LENGTH).value());
+    assertEquals(new BigDecimal("1.125"), read("1-1/8 in", Dimension.LENGTH).value());
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "110,5 N·m|TORQUE|has a comma",
+        "1,640 kg|MASS|has a comma",
+        "1.640,5 kg|MASS|has a comma",
+        "110|TORQUE|has no unit",
+        "110 mN·m|TORQUE|unknown unit \"mN·m\"",
+        "110 MN·m|TORQUE|unknown unit \"MN·m\"",
+        "110 mNm|TORQUE|unknown unit \"mNm\"",
+        "110 nm|TORQUE|unknown unit \"nm\"",
+        "110 kN·m|TORQUE|unknown unit \"kN·m\"",
+        "110 lb/ft|TORQUE|unknown unit",
+        "110 N|TORQUE|unknown unit \"N\"",
+        "110 mm|TORQUE|is a length, not a torque",
+        "110 lb|TORQUE|is a mass, not a torque",
+        "81 lbf·ft|LENGTH|is a torque, not a length",
+        "-110 N·m|TORQUE|is negative",
+        "−110 N·m|TORQUE|is negative",
+        "+110 N·m|TORQUE|carries a sign",
+        "0 N·m|TORQUE|is absurd as a torque",
+        "0.09 N·m|TORQUE|is absurd as a torque",
+        "3001 N·m|TORQUE|is absurd as a torque",
+        "2213 lbf·ft|TORQUE|is absurd as a torque",
+        "010 N·m|TORQUE|spare nought",
+        ".5 N·m|TORQUE|no figure before its point",
+        "N·m|TORQUE|does not begin with a figure",
+        "about 110 N·m|TORQUE|does not begin with a figure",
+        "1e3 N·m|TORQUE|unknown unit",
+        "1.1.0 N·m|TORQUE|unknown unit",
+        "3/8 N·m|TORQUE|has a fraction",
+        "3/7 in|LENGTH|no fraction of an inch",
+        "3/8|LENGTH|has no unit",
+        "1 640 kg|MASS|unknown unit \"640 kg\"",
+        "4 qt|VOLUME|unknown unit \"qt\"",
+        "721°|ANGLE|is absurd as an angle",
+        "101 %|SHARE|is absurd as a share",
+        "13 m|LENGTH|is absurd as a length",
+        "61 t|MASS|is absurd as a mass"
+      })
+  void whatIsWrongIsSaidInWords(String text, Dimension dimension, String words) {
+    Misread<?> fault = misread(QuantityText.quantity(text, dimension));
+    assertTrue(fault.what().contains(words), fault.what());
+  }
+
+  @Test
+  void nothingWrittenIsSaid() {
+    assertEquals("nothing is written here", misread(read(" ")).what());
+  }
+
+  private static Reading<Quantity> read(String text) {
+    return QuantityText.quantity(text, Dimension.TORQUE);
+  }
+
+  @Test
+  void theExpectedFormIsNamed() {
+    assertEquals("a torque such as 110 N·m", misread(read("110")).expected());
+    assertEquals(
+        "a point before decimals and nothing between thousands: 110 N·m",
+        misread(read("110,5 N·m")).expected());
+    assertEquals(
+        "a torque from 0.1\u00A0N·m to 3000\u00A0N·m", misread(read("9999 N·m")).expected());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"0.1 N·m", "3000 N·m"})
+  void theEndsOfWhatIsPlausibleAreRead(String text) {
+    assertTrue(read(text).found().isPresent());
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "100..120 N·m|110|100|120|100–120_N·m",
+        "100 .. 120 N·m|110|100|120|100–120_N·m",
+        "100 N·m..120 N·m|110|100|120|100–120_N·m",
+        "100–120 N·m|110|100|120|100–120_N·m",
+        "100-120 N·m|110|100|120|100–120_N·m",
+        "100…120 N·m|110|100|120|100–120_N·m",
+        "9.5..10 N·m|9.75|9.5|10|9.5–10_N·m",
+        "110 ± 10 N·m|110|100|120|110_±_10_N·m",
+        "110 +/- 10 N·m|110|100|120|110_±_10_N·m",
+        "110±10 N·m|110|100|120|110_±_10_N·m",
+        "110 N·m ± 10|110|100|120|110_±_10_N·m",
+        "110 N·m ± 10 N·m|110|100|120|110_±_10_N·m",
+        "110 N·m ± 5 %|110|104.5|115.5|110_N·m_±_5_%",
+        "110 N·m +/-5%|110|104.5|115.5|110_N·m_±_5_%"
+      })
+  void rangesAndTolerancesBecomeTheBooksBand(
+      String text, String nominal, String low, String high, String written) {
+    Target target = target(text);
+    Band band = target.band().orElseThrow();
+    assertEquals(Quantity.of(nominal, Unit.NEWTON_METRE), target.nominal());
+    assertEquals(Quantity.of(low, Unit.NEWTON_METRE), band.low());
+    assertEquals(Quantity.of(high, Unit.NEWTON_METRE), band.high());
+    assertEquals(Band.Origin.BOOK, band.origin());
+    assertEquals(written.replace('_', '\u00A0'), target.written());
+  }
+
+  @Test
+  void aPlainValueKeepsItsWritingAndHasNoBand() {
+    assertEquals("110.0\u00A0N·m", target("110.0 Nm").written());
+    assertTrue(target("110 N·m").band().isEmpty());
+  }
+
+  @Test
+  void aToleranceMayHaveAnotherUnitThanItsValue() {
+    Target target = target("10 kgf·m ± 5 N·m");
+    assertEquals("10\u00A0kgf·m\u00A0±\u00A05\u00A0N·m", target.written());
+    assertEquals(93.0665, target.band().orElseThrow().low().in(Unit.NEWTON_METRE), 1e-9);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "120..100 N·m|runs downwards",
+        "100..100 N·m|two equal ends",
+        "100..120|has no unit",
+        "100..120 mm|is a length",
+        "100..120..130 N·m|unknown unit",
+        "100.. N·m|has no unit",
+        "110 ± 0 N·m|is absurd as a torque",
+        "110 ± 55 N·m|absurd tolerance",
+        "110 N·m ± 50 %|absurd tolerance",
+        "110 ± 10|has no unit",
+        "110 ± 5 %|has no unit",
+        "110 ± N·m|has no unit",
+        "100..120 N·m ± 5 %|unknown unit",
+        "-110 N·m|is negative",
+        "–110 N·m|is negative",
+        "snug|does not begin with a figure"
+      })
+  void aFaultyTargetSaysWhatIsWrong(String text, String words) {
+    Misread<?> fault = misread(QuantityText.target(text));
+    assertTrue(fault.what().contains(words), fault.what());
+  }
+
+  @Test
+  void aRangeHasTwoEnds() {
+    assertEquals(
+        new Read<>(List.of(Quantity.of("10", Unit.MILLIMETRE), Quantity.of("24", Unit.MILLIMETRE))),
+        QuantityText.range("10..24 mm", Dimension.LENGTH));
+    assertEquals(
+        new Read<>(List.of(Quantity.of("1/4", Unit.INCH), Quantity.of("1-1/8", Unit.INCH))),
+        QuantityText.range("1/4..1-1/8 in", Dimension.LENGTH));
+  }
+
+  @Test
+  void aSingleValueIsBothEndsOfItsRange() {
+    Quantity only = Quantity.of("36", Unit.MILLIMETRE);
+    assertEquals(new Read<>(List.of(only, only)), QuantityText.range("36 mm", Dimension.LENGTH));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "5 min|5|5|5",
+        "3/5/12 min|3|5|12",
+        "3 / 5 / 12 min|3|5|12",
+        "0.5/1/2 h|30|60|120",
+        "2/2/2 min|2|2|2"
+      })
+  void minutesAreOneFigureOrThree(String text, double low, double likely, double high) {
+    assertEquals(new Read<>(new ThreePoint(low, likely, high)), QuantityText.minutes(text));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "5|has no unit",
+        "3/5 min|two figures",
+        "3/5/12/20 min|more than three figures",
+        "3/5/12|has no unit",
+        "5/3/12 min|does not rise",
+        "3/12/5 min|does not rise",
+        "3//12 min|does not begin with a figure",
+        "5 mm|is a length",
+        "-5 min|is negative"
+      })
+  void faultyMinutesSayWhatIsWrong(String text, String words) {
+    Misread<?> fault = misread(QuantityText.minutes(text));
+    assertTrue(fault.what().contains(words), fault.what());
+  }
+}
