@@ -6,6 +6,7 @@ import baysheet.template.Box.Columns;
 import baysheet.template.Box.Droppable;
 import baysheet.template.Box.Entry;
 import baysheet.template.Box.Field;
+import baysheet.template.Box.Fill;
 import baysheet.template.Box.Frame;
 import baysheet.template.Box.Held;
 import baysheet.template.Box.Items;
@@ -27,7 +28,15 @@ import java.util.Set;
 /** Reads the elements of the box markup as boxes. */
 final class BoxReader {
   static final Map<String, Vertical> VERTICALS =
-      Map.of("top", Vertical.TOP, "middle", Vertical.MIDDLE, "bottom", Vertical.BOTTOM);
+      Map.of(
+          "top",
+          Vertical.TOP,
+          "middle",
+          Vertical.MIDDLE,
+          "bottom",
+          Vertical.BOTTOM,
+          "baseline",
+          Vertical.BASELINE);
   private static final List<String> BOXES =
       List.of(
           "text",
@@ -42,7 +51,8 @@ final class BoxReader {
           "field",
           "drawing",
           "droppable",
-          "space");
+          "space",
+          "fill");
   private static final Width REST = new Width.Share(1);
 
   /** Half a point: the thinnest rule that survives a scan at 200 dots an inch is 0.35 pt. */
@@ -104,6 +114,7 @@ final class BoxReader {
           case "drawing" -> DrawingReader.read(element, faults);
           case "droppable" -> droppable(element);
           case "space" -> space(element);
+          case "fill" -> fill(element);
           default -> null;
         };
     if (box == null) {
@@ -242,5 +253,10 @@ final class BoxReader {
       faults.missing(element.at(), "space", "height");
     }
     return new Space(in.length("height", Length.ZERO), element.at());
+  }
+
+  private Box fill(Element element) {
+    Attributes.of(element, faults);
+    return new Fill(element.at());
   }
 }
