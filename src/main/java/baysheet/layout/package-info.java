@@ -1,5 +1,6 @@
 /**
- * Measures boxes, breaks lines, fits one page and returns items at fixed positions; knows nothing of cars.
+ * Measures boxes, breaks lines, fits one page and returns items at fixed positions; knows nothing
+ * of cars.
  *
  * <p>May import: report, template (boxes only); only place for font metrics.
  */

@@ -5,8 +5,8 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * A piece of a form before it is measured: what stands in what, nothing of where. Boxes know nothing
- * of cars; any one-page form is made of them.
+ * A piece of a form before it is measured: what stands in what, nothing of where. Boxes know
+ * nothing of cars; any one-page form is made of them.
  */
 public sealed interface Box {
   /** Where in the layout this box was written. */
@@ -139,8 +139,7 @@ public sealed interface Box {
    * @param kind what is written in it: tick, value, initials, signature, line …
    * @param alternate what it is for, for a screen reader
    */
-  record Field(String name, String kind, PenSize size, String alternate, Where at)
-      implements Box {
+  record Field(String name, String kind, PenSize size, String alternate, Where at) implements Box {
     public Field {
       Objects.requireNonNull(name);
       Objects.requireNonNull(kind);
@@ -151,13 +150,13 @@ public sealed interface Box {
   }
 
   /**
-   * A line drawing in a square of its own, coordinates in thousandths of its width from its top left
-   * corner.
+   * A line drawing in a square of its own, coordinates in thousandths of its width from its top
+   * left corner.
    *
    * @param alternate what it shows, for a screen reader
    */
-  record Drawing(
-      Length width, Length height, List<Mark> marks, String alternate, Where at) implements Box {
+  record Drawing(Length width, Length height, List<Mark> marks, String alternate, Where at)
+      implements Box {
     public Drawing {
       Objects.requireNonNull(width);
       Objects.requireNonNull(height);
@@ -184,6 +183,16 @@ public sealed interface Box {
   record Space(Length height, Where at) implements Box {
     public Space {
       Objects.requireNonNull(height);
+      Objects.requireNonNull(at);
+    }
+  }
+
+  /**
+   * What height the page has left, among the outermost column's children: boxes after it stand at
+   * the foot of the page. Elsewhere it has no height.
+   */
+  record Fill(Where at) implements Box {
+    public Fill {
       Objects.requireNonNull(at);
     }
   }
@@ -242,11 +251,15 @@ public sealed interface Box {
     }
   }
 
-  /** Where a box stands in a greater height. */
+  /**
+   * Where a box stands in a greater height; {@code BASELINE} puts its first line on one baseline
+   * with its neighbours that ask for the same.
+   */
   enum Vertical {
     TOP,
     MIDDLE,
-    BOTTOM
+    BOTTOM,
+    BASELINE
   }
 
   /** A cell of a table; {@code rowHeader} marks the cell that names its row. */

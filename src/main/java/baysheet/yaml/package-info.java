@@ -1,5 +1,6 @@
 /**
- * A file as a tree in which every key and value has a span, with typed readers that collect problems.
+ * A file as a tree in which every key and value has a span, with typed readers that collect
+ * problems.
  *
  * <p>May import: report; only place for SnakeYAML.
  */
