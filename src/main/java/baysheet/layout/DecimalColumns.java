@@ -4,6 +4,7 @@ import baysheet.layout.Measured.Placed;
 import baysheet.layout.TableMeasurer.RowOfCells;
 import baysheet.template.Box;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -11,13 +12,14 @@ import java.util.List;
  * not fit stays as it is, with every line at the left.
  */
 final class DecimalColumns {
-  private final Span[] columns;
+  private final Figures[] figures;
+  private final long[] rooms;
 
   private DecimalColumns(int columns) {
-    this.columns = new Span[columns];
-    for (int i = 0; i < columns; i++) {
-      this.columns[i] = new Span(0, 0, Long.MAX_VALUE);
-    }
+    figures = new Figures[columns];
+    rooms = new long[columns];
+    Arrays.fill(figures, Figures.NONE);
+    Arrays.fill(rooms, Long.MAX_VALUE);
   }
 
   static List<RowOfCells> lineUp(List<RowOfCells> rows, int columns) {
@@ -28,21 +30,12 @@ final class DecimalColumns {
 
   private void gather(RowOfCells row) {
     for (RowOfCells.Cell cell : row.cells()) {
-      if (cell.tag().span() == 1) {
-        lines(cell.content()).forEach(l -> widen(cell, l));
-      }
-    }
-  }
-
-  private void widen(RowOfCells.Cell cell, Lines lines) {
-    for (Lines.SetLine line : lines.lines()) {
-      if (line.point() >= 0) {
-        Span old = columns[cell.column()];
-        columns[cell.column()] =
-            new Span(
-                Math.max(old.before(), line.point()),
-                Math.max(old.after(), line.width() - line.point()),
-                Math.min(old.room(), cell.room()));
+      int column = cell.column();
+      for (Lines lines : lines(cell.content())) {
+        if (cell.tag().span() == 1) {
+          figures[column] = figures[column].and(Figures.of(lines.lines()));
+          rooms[column] = Math.min(rooms[column], cell.room());
+        }
       }
     }
   }
@@ -50,9 +43,9 @@ final class DecimalColumns {
   private RowOfCells moved(RowOfCells row) {
     List<RowOfCells.Cell> cells = new ArrayList<>();
     for (RowOfCells.Cell cell : row.cells()) {
-      Span span = columns[cell.column()];
-      boolean moves = cell.tag().span() == 1 && span.fits();
-      cells.add(moves ? cell.with(moved(cell.content(), span.before())) : cell);
+      Figures column = figures[cell.column()];
+      boolean moves = cell.tag().span() == 1 && column.width() <= rooms[cell.column()];
+      cells.add(moves ? cell.with(moved(cell.content(), column.before())) : cell);
     }
     return new RowOfCells(cells);
   }
@@ -77,12 +70,5 @@ final class DecimalColumns {
       return new Measured.Group(group.width(), group.height(), children);
     }
     return box;
-  }
-
-  /** The widest figure before and after the point, and the narrowest room. */
-  private record Span(long before, long after, long room) {
-    boolean fits() {
-      return before + after > 0 && before + after <= room;
-    }
   }
 }

@@ -53,6 +53,27 @@ record Extents(Setting setting) {
     return widest(items.entries().stream().map(Box.Entry::body).toList());
   }
 
+  /** What the figures in a table cell need that are to stand on their decimal points. */
+  Figures figures(Box box) {
+    if (box instanceof Box.Text text && text.style().align() == Box.Align.DECIMAL) {
+      return Figures.of(unbroken(text));
+    } else if (box instanceof Box.Column column) {
+      return column.children().stream().map(this::figures).reduce(Figures.NONE, Figures::and);
+    }
+    return Figures.NONE;
+  }
+
+  private List<Lines.SetLine> unbroken(Box.Text text) {
+    LineBreaker breaker =
+        new LineBreaker(
+            setting.fonts(),
+            setting.size(text.style()),
+            Long.MAX_VALUE,
+            text.style().align(),
+            word -> {});
+    return breaker.fill(setting.words(text));
+  }
+
   private Extent widest(List<Box> boxes) {
     return boxes.stream().map(this::of).reduce(Extent.NONE, Extent::or);
   }

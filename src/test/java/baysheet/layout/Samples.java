@@ -16,7 +16,8 @@ public final class Samples {
   /** A form that is about as full as a real one. */
   public static Form full() {
     return form(
-        column(4, header(), cautions(), sequence(), torques(), diagrams(), foot()),
+        column(
+            4, header(), cautions(), sequence(), torques(), diagrams(), new Box.Fill(HERE), foot()),
         List.of("drawings", "second-unit", "hints"));
   }
 
@@ -119,7 +120,6 @@ public final class Samples {
     Box signature = column(text("Technician"), line("signature.technician"));
     Box second = column(text("Second person"), line("signature.second"));
     return column(
-        new Box.Fill(HERE),
         row(12, cell(SHARE, signature), cell(SHARE, second)),
         text("≤ ≥ ½ ⌀ ☐ ° ± × – Left and right as seen from the driver’s seat."));
   }
