@@ -92,10 +92,9 @@ final class SyntaxFault {
 
   private Problem unclosed(String shape, String open, String close) {
     String what =
-        "the %s that begins here with %s is not closed, or a comma is missing"
-            .formatted(shape, open);
+        "the " + shape + " that begins here with " + open + " is not closed, or a comma is missing";
     return Problem.error("unclosed-bracket", contextOrFound(), what)
-        .expecting("a comma between two values, and %s at the end".formatted(close))
+        .expecting("a comma between two values, and " + close + " at the end")
         .seeAlso("reading stopped here", found);
   }
 
