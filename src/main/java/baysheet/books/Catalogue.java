@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * What the trade knows of items, cautions, consequences and states, whatever the vehicle.
@@ -152,6 +153,14 @@ public record Catalogue(
       trait = List.copyOf(trait);
       without = List.copyOf(without);
       state = List.copyOf(state);
+    }
+
+    /** Whether nothing is asked, so that it would always hold. */
+    boolean isEmpty() {
+      return impact.isEmpty()
+          && Stream.of(undo, doUp, disturb, kind, circuit, apply, uses, procedure)
+              .allMatch(List::isEmpty)
+          && Stream.of(trait, without, state).allMatch(List::isEmpty);
     }
   }
 

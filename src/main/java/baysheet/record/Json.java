@@ -12,7 +12,9 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 
-/** Writes JSON (RFC 8259) in UTF-8, two blanks a level, line feeds; nothing depends on the machine. */
+/**
+ * Writes JSON (RFC 8259) in UTF-8, two blanks a level, line feeds; nothing depends on the machine.
+ */
 final class Json {
   private static final JsonFactory FACTORY = new JsonFactory();
 

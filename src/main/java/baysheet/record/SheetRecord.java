@@ -9,9 +9,9 @@ import java.io.IOException;
 import java.util.List;
 
 /**
- * Writes the record of a sheet: the same figures as on paper, so that they can be read back exactly.
- * Keys are camelCase, quantities {@code {"value", "unit"}}, items {@code item@place}; boxes are in
- * points from the page's lower left corner.
+ * Writes the record of a sheet: the same figures as on paper, so that they can be read back
+ * exactly. Keys are camelCase, quantities {@code {"value", "unit"}}, items {@code item@place};
+ * boxes are in points from the page's lower left corner.
  */
 public final class SheetRecord {
   private static final int FORMAT = 1;

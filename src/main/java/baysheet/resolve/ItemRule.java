@@ -13,7 +13,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.stream.Stream;
 
 /**
  * What the items that steps name are, and where: a fastener of the spec book if it has the name
@@ -63,35 +62,25 @@ final class ItemRule {
   }
 
   private Optional<ItemAt> item(Located<String> written, Place place) {
-    int at = written.value().indexOf(" at ");
-    if (at < 0) {
-      return around(written.value(), place, written);
-    }
-    String name = written.value().substring(0, at);
-    return named(written.value().substring(at + 4), place, written)
-        .flatMap(there -> around(name, there, written));
-  }
-
-  /** A place, or the place of a kind to which this one belongs. */
-  private Optional<Place> named(String word, Place from, Located<String> written) {
-    List<Place> places = Place.of(word).map(List::of).orElseGet(() -> byKind(word, from));
+    baysheet.books.ItemAt named = baysheet.books.ItemAt.of(written.value());
+    List<Place> places = named.where().map(where -> where(where, place)).orElse(List.of(place));
     if (places.size() != 1) {
       problems.add(
           Problem.error(
-                  "unknown-place",
+                  "place-unclear",
                   written.at(),
-                  "\"" + word + "\" is no single place seen from " + from)
-              .expecting("a place such as front-left, or one of axle, side, engine, vehicle"));
+                  "\"" + written.value() + "\" is no single place seen from " + place)
+              .expecting(
+                  "a place such as front-left, or axle, side, engine or vehicle where it follows"));
       return Optional.empty();
     }
-    return Optional.of(places.get(0));
+    return around(named.item(), places.get(0), written);
   }
 
-  private static List<Place> byKind(String word, Place from) {
-    return Stream.of(Place.Kind.values())
-        .filter(kind -> kind.word().equals(word))
-        .flatMap(kind -> PlaceRule.places(from, kind).stream())
-        .toList();
+  private static List<Place> where(baysheet.books.ItemAt.Where where, Place from) {
+    return where instanceof baysheet.books.ItemAt.At at
+        ? List.of(at.place())
+        : PlaceRule.places(from, ((baysheet.books.ItemAt.Around) where).kind());
   }
 
   private Optional<ItemAt> around(String name, Place place, Located<String> written) {

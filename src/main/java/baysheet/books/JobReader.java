@@ -1,0 +1,133 @@
+package baysheet.books;
+
+import baysheet.report.Located;
+import baysheet.report.Problems;
+import baysheet.torque.Dimension;
+import baysheet.torque.Quantity;
+import baysheet.yaml.Keyed;
+import baysheet.yaml.MapReader;
+import baysheet.yaml.Node;
+import baysheet.yaml.Outcome;
+import baysheet.yaml.Read;
+import baysheet.yaml.Sequence;
+import baysheet.yaml.ValueReader;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/** Reads a job file. */
+public final class JobReader {
+  private static final Pattern REVISION = Pattern.compile("[A-Z]");
+  private static final String FIRST_REVISION = "A";
+
+  private static final ValueReader<Job> JOB = Read.record("a job", JobReader::job);
+  private static final ValueReader<Job.Vehicle> VEHICLE =
+      Read.record("the vehicle of a job", JobReader::vehicle);
+  private static final ValueReader<Replacement> REPLACEMENT =
+      Read.record("an override", JobReader::replacement);
+
+  private JobReader() {}
+
+  /** The job; empty when a problem was added that leaves none. */
+  public static Optional<Job> read(Node node, Problems problems) {
+    return JOB.read(node, problems).map(Located::value);
+  }
+
+  /** The same, told when the job is not named as its file is, without {@code .yaml}. */
+  public static Optional<Job> read(Node node, String fileName, Problems problems) {
+    Optional<Job> job = read(node, problems);
+    job.ifPresent(it -> Words.sameAsFile(it.number(), fileName, problems));
+    return job;
+  }
+
+  private static Optional<Job> job(MapReader map) {
+    Optional<Located<String>> number = map.required("job", Words.id());
+    Optional<Located<LocalDate>> date = map.optional("date", Read.date());
+    Optional<Located<String>> revision = map.optional("revision", Read.value(JobReader::revision));
+    Optional<Located<String>> customer = map.optional("customer", Read.text());
+    Optional<Located<Job.Vehicle>> vehicle = map.required("vehicle", VEHICLE);
+    Optional<Located<String>> bay = map.required("bay", Words.id());
+    Optional<Located<String>> by = map.required("by", Words.id());
+    Optional<Located<String>> with = map.optional("with", Words.id());
+    List<Located<String>> state = Words.once(map.listOrOne("state", Read.name()), map.problems());
+    Map<Place, Located<Quantity>> load =
+        Words.located(map.entries("load", PlaceText::axle, Figures.quantity(Dimension.MASS)));
+    Optional<List<Located<Job.Work>>> work = work(map);
+    List<Job.Replacement> overrides = overrides(map);
+    Map<String, Located<String>> waive =
+        Words.located(map.entries("waive", Read::nameOf, Words.id()));
+    Optional<Located<String>> notes = map.optional("notes", Read.text());
+    return map.build(
+        () ->
+            new Job(
+                number.get(),
+                date,
+                revision.orElse(new Located<>(FIRST_REVISION, map.start())),
+                customer,
+                vehicle.get().value(),
+                bay.get(),
+                by.get(),
+                with,
+                state,
+                load,
+                work.get(),
+                overrides,
+                waive,
+                notes,
+                map.at()));
+  }
+
+  private static Outcome<String> revision(String text) {
+    return REVISION.matcher(text).matches() ? Outcome.ok(text) : Sentences.notARevision(text);
+  }
+
+  private static Optional<Job.Vehicle> vehicle(MapReader map) {
+    Optional<Located<String>> book = map.required("book", Read.name());
+    Optional<Located<String>> plate = map.optional("plate", Read.text());
+    Optional<Located<Quantity>> odometer =
+        map.optional("odometer", Figures.quantity(Dimension.DISTANCE));
+    return map.build(() -> new Job.Vehicle(book.get(), plate, odometer));
+  }
+
+  private static Optional<List<Located<Job.Work>>> work(MapReader map) {
+    Optional<Located<List<Located<Job.Work>>>> work = map.required("work", JobReader::asked);
+    return work.map(list -> Words.once(list.value(), map.problems()));
+  }
+
+  private static Optional<Located<List<Located<Job.Work>>>> asked(Node node, Problems problems) {
+    boolean nothing = node instanceof Sequence list && list.items().isEmpty();
+    if (nothing) {
+      problems.add(Sentences.noWork(node.at()));
+    }
+    return Read.listOrOne(Read.value(PlaceText::work)).read(node, problems);
+  }
+
+  /** The values of an override, before the fastener and the place that its key names. */
+  private record Replacement(FastenerText values, Located<String> source) {}
+
+  private static Optional<Replacement> replacement(MapReader map) {
+    Optional<Located<String>> source = map.required("source", Read.text());
+    FastenerText values = FastenerReader.text(map, false);
+    FastenerCheck.check(values, map.problems());
+    return map.build(() -> new Replacement(values, source.get()));
+  }
+
+  private static List<Job.Replacement> overrides(MapReader map) {
+    return map.entries("override", PlaceText::work, REPLACEMENT).stream()
+        .map(JobReader::joined)
+        .toList();
+  }
+
+  private static Job.Replacement joined(Keyed<Job.Work, Replacement> entry) {
+    Job.Work named = entry.key().value();
+    Replacement replacement = entry.value().value();
+    return new Job.Replacement(
+        entry.key().map(Job.Work::procedure),
+        named.place(),
+        replacement.values(),
+        replacement.source(),
+        entry.key().at());
+  }
+}
