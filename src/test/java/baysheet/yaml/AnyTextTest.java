@@ -37,7 +37,7 @@ class AnyTextTest {
     readAndPrint(text);
   }
 
-  @Property(tries = 6000)
+  @Property(tries = 5000)
   void anyTextOfSignsThatMeanSomethingIsReadWithoutThrowing(@ForAll("signs") String text) {
     readAndPrint(text);
   }
