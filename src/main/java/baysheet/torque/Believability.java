@@ -85,12 +85,12 @@ public final class Believability {
   private static String doubt(Quantity torque, Thread thread, double proof, String figures) {
     Quantity other = new Quantity(torque.value(), otherUnit(torque.unit()));
     String instead = String.format(Locale.ROOT, "%.0f\u00A0%%", percent(other, thread, proof));
-    return "does not fit this thread and class: check value and unit. "
-        + figures
-        + "; "
+    return figures
+        + ": it does not fit this thread and class, check value and unit ("
         + other.print()
         + " would give "
-        + instead;
+        + instead
+        + ")";
   }
 
   private static double percent(Quantity torque, Thread thread, double proof) {

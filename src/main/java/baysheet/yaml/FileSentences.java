@@ -91,12 +91,15 @@ final class FileSentences {
   }
 
   static Problem keyNotText(Node key) {
-    String what =
-        key instanceof Scalar
-            ? "a key is missing before the colon"
-            : "a key cannot be " + key.shape();
-    return Problem.error("key-not-text", key.at(), what)
-        .expecting("a word, or quotes around a text that begins with { or [");
+    return key instanceof Scalar
+        ? keyMissing(key.at())
+        : Problem.error("key-not-text", key.at(), "a key cannot be " + key.shape())
+            .expecting("a word, or quotes around a text that begins with { or [");
+  }
+
+  static Problem keyMissing(Span at) {
+    return Problem.error("key-not-text", at, "a key is missing before the colon")
+        .expecting("\"key: value\"");
   }
 
   static Problem duplicateKey(Scalar key, Span first) {

@@ -35,6 +35,7 @@ final class SyntaxFault {
           new Rule("", "expected <block end>, but found '<scalar>'", SyntaxFault::afterValue),
           new Rule("", "expected <block end>, but found ']'", SyntaxFault::strayBracket),
           new Rule("", "expected <block end>, but found '}'", SyntaxFault::strayBracket),
+          new Rule("", "but found ':'", fault -> FileSentences.keyMissing(fault.found)),
           new Rule("", "expected <block end>", SyntaxFault::badIndent),
           new Rule("", "TAB", SyntaxFault::tab),
           new Rule("", "cannot start any token", SyntaxFault::needsQuotes),

@@ -171,7 +171,7 @@ final class TreeBuilder {
   }
 
   private void add(Map<String, Entry> entries, Node key, Node value) {
-    if (!(key instanceof Scalar scalar) || scalar.isEmpty()) {
+    if (!(key instanceof Scalar scalar) || scalar.text().isBlank()) {
       problems.add(FileSentences.keyNotText(key));
     } else if (scalar.text().equals("<<") && !scalar.quoted()) {
       problems.add(FileSentences.mergeKey(scalar.at()));
