@@ -1,0 +1,97 @@
+package baysheet.template;
+
+import baysheet.plan.Sheet.CautionLine;
+import baysheet.template.SheetText.CautionText;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/** Cautions in words: command, then the hazard and what it does. */
+final class CautionWords {
+  /** {@code M004 eye protection}. */
+  private static final Pattern PROTECT = Pattern.compile("(M[0-9]{3})\\s+(.+)");
+
+  private final Map<String, CautionLine> byLetter;
+  private final List<CautionLine> all;
+
+  CautionWords(List<CautionLine> cautions) {
+    this.all = cautions;
+    this.byLetter =
+        cautions.stream().collect(Collectors.toMap(CautionLine::letter, Function.identity()));
+  }
+
+  List<CautionText> onTop() {
+    return all.stream()
+        .filter(caution -> caution.onTop() && caution.waivedBy().isEmpty())
+        .map(CautionWords::text)
+        .toList();
+  }
+
+  /** The minor ones that share a line, each as its command. */
+  String also() {
+    return all.stream()
+        .filter(caution -> caution.collapsed() && caution.waivedBy().isEmpty())
+        .map(caution -> caution.letter() + Phrases.NBSP + Phrases.sentence(caution.command()))
+        .collect(Collectors.joining(" "));
+  }
+
+  List<String> waived() {
+    return all.stream()
+        .filter(caution -> caution.waivedBy().isPresent())
+        .map(
+            caution ->
+                "%s %s (%s) waived by %s"
+                    .formatted(
+                        caution.signal(),
+                        caution.letter(),
+                        Phrases.spaced(caution.name()),
+                        caution.waivedBy().get()))
+        .toList();
+  }
+
+  /** What to wear, each piece once, in the order in which it is first wanted. */
+  List<String> protect() {
+    Set<String> pieces = new LinkedHashSet<>();
+    all.stream()
+        .filter(caution -> caution.waivedBy().isEmpty())
+        .forEach(caution -> caution.protect().forEach(piece -> pieces.add(piece(piece))));
+    return List.copyOf(pieces);
+  }
+
+  List<CautionText> of(List<String> letters) {
+    return letters.stream()
+        .filter(byLetter::containsKey)
+        .map(byLetter::get)
+        .map(CautionWords::text)
+        .toList();
+  }
+
+  private static CautionText text(CautionLine caution) {
+    return new CautionText(
+        caution.letter(),
+        caution.signal(),
+        Phrases.sentence(caution.command()),
+        why(caution),
+        caution.protect().stream().map(CautionWords::piece).collect(Collectors.joining(", ")),
+        Phrases.counted("step", caution.steps()),
+        caution.source());
+  }
+
+  private static String why(CautionLine caution) {
+    String hazard = caution.hazard().strip();
+    String consequence = caution.consequence().strip();
+    return Phrases.sentence(
+        hazard + (hazard.isEmpty() || consequence.isEmpty() ? "" : ": ") + consequence);
+  }
+
+  /** Words before the number: {@code eye protection (M004)}. */
+  private static String piece(String protect) {
+    Matcher parts = PROTECT.matcher(protect.strip());
+    return parts.matches() ? parts.group(2) + Phrases.NBSP + "(" + parts.group(1) + ")" : protect;
+  }
+}
