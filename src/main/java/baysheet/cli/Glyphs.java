@@ -50,7 +50,9 @@ final class Glyphs {
             "no-glyph",
             at,
             "the character \"%s\" (U+%04X, %s) cannot be printed"
-                .formatted(Character.toString(character), character, name == null ? "no name" : name))
-        .expecting("letters of Latin, Greek or Cyrillic, digits, and signs such as ° ± × · – → ≤ ≥ ½ ⌀");
+                .formatted(
+                    Character.toString(character), character, name == null ? "no name" : name))
+        .expecting(
+            "letters of Latin, Greek or Cyrillic, digits, and signs such as ° ± × · – → ≤ ≥ ½ ⌀");
   }
 }

@@ -19,7 +19,9 @@ final class OutFiles {
   static void write(Path target, byte[] content) {
     try {
       Files.createDirectories(target.toAbsolutePath().getParent());
-      Path beside = Files.createTempFile(target.toAbsolutePath().getParent(), "." + target.getFileName(), ".part");
+      Path beside =
+          Files.createTempFile(
+              target.toAbsolutePath().getParent(), "." + target.getFileName(), ".part");
       try {
         Files.write(beside, content);
         move(beside, target);

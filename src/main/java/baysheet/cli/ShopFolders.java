@@ -53,7 +53,8 @@ final class ShopFolders {
    * that can be read there is no folder.
    */
   Optional<ShopFolder> read(Path root, Problems problems) {
-    Optional<Shop> shop = node(root.resolve(SHOP_FILE), problems).flatMap(node -> ShopReader.read(node, problems));
+    Optional<Shop> shop =
+        node(root.resolve(SHOP_FILE), problems).flatMap(node -> ShopReader.read(node, problems));
     Map<String, SpecBook> books =
         all(
             root.resolve("vehicles"),

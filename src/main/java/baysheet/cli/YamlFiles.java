@@ -36,7 +36,9 @@ final class YamlFiles {
     return name.endsWith(ENDING) ? name.substring(0, name.length() - ENDING.length()) : name;
   }
 
-  /** How messages call a file: as seen from the current folder where it lies below, with slashes. */
+  /**
+   * How messages call a file: as seen from the current folder where it lies below, with slashes.
+   */
   static String shown(Path file) {
     Path here = Path.of("").toAbsolutePath();
     Path there = file.toAbsolutePath().normalize();
