@@ -117,7 +117,7 @@ final class TreeBuilder {
     text.codePoints()
         .filter(point -> point != '\n' && Characters.isUnfit(point))
         .findFirst()
-        .ifPresent(point -> problems.add(FileSentences.controlCharacter(at, point)));
+        .ifPresent(point -> problems.add(FileSentences.controlCharacterIn(at, point)));
     if (!quoted) {
       refuseSwallowedItem(at);
     }
@@ -131,7 +131,7 @@ final class TreeBuilder {
   private void refuseSwallowedItem(Span at) {
     for (int line = at.line() + 1; line <= at.endLine(); line++) {
       if (places.line(line).strip().startsWith("- ")) {
-        problems.add(FileSentences.badIndent(places.textOf(line)));
+        problems.add(FileSentences.badIndent(places.textOf(line), places));
       }
     }
   }

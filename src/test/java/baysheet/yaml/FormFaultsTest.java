@@ -36,6 +36,9 @@ class FormFaultsTest {
         "2:1 bad-indent        ┃ a: b¶- c¶",
         "1:4 bad-indent        ┃ a: - b¶",
         "3:2 bad-indent        ┃ a:¶- b¶ - c¶",
+        "3:2 bad-indent        ┃ a: |¶  x¶ y¶",
+        "3:1 bad-indent        ┃ # x¶  a: 1¶b: 2¶",
+        "2:1 missing-colon     ┃ a: 5¶b:6¶c: 7¶",
         "1:1 missing-colon     ┃ a¶b: c¶",
         "2:1 missing-colon     ┃ a: b¶c¶d: e¶",
         "1:4 needs-quotes      ┃ a: @x¶",
@@ -59,6 +62,9 @@ class FormFaultsTest {
         "2:3 tab-indent        ┃ a:¶  ▸b: c¶",
         "1:3 tab-indent        ┃ a:▸b¶",
         "1:4 control-character ┃ a: x▸y¶",
+        "2:2 control-character ┃ a:¶  b: c¶",
+        "1:3 control-character ┃ a: c¶",
+        "2:2 control-character ┃ a:¶- c¶",
         "2:1 several-documents ┃ a: b¶---¶c: d¶",
         "3:1 several-documents ┃ a: b¶...¶c: d¶",
         "1:1 key-not-text      ┃ [a]: b¶",
@@ -127,6 +133,32 @@ class FormFaultsTest {
     assertEquals(List.of("1:6 control-character"), Texts.faults(raw));
     String escaped = "a: \"x\\u" + Integer.toHexString(0x10000 | point).substring(1) + "y\"\n";
     assertEquals(List.of("1:4 control-character"), Texts.faults(escaped));
+  }
+
+  @Test
+  void aSpaceThatKeepsFigureAndUnitTogetherIsNotRefused() {
+    assertEquals(List.of(), Texts.faults("a: 110 N·m\nb: x - y\n"));
+  }
+
+  @Test
+  void everyOtherCharacterIsRead() {
+    for (int block = 0; block < 0x110000; block += 0x100) {
+      StringBuilder text = new StringBuilder("a: '");
+      for (int point = block; point < block + 0x100; point++) {
+        if (!Characters.isUnfit(point) && point != '\'') {
+          text.appendCodePoint(point);
+        }
+      }
+      assertEquals(List.of(), Texts.faults(text.append("'\n").toString()), "block " + block);
+    }
+  }
+
+  @Test
+  void anIndentationIsToldWithTheOneAbove() {
+    Problems problems = new Problems();
+    Texts.parse("a:\n   b: 1\n\n  c: 1\n", problems);
+    String expected = problems.all().get(0).expected().orElseThrow();
+    assertTrue(expected.endsWith("; here are 2, on the line above 3"), expected);
   }
 
   @Test
