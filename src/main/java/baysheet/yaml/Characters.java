@@ -46,22 +46,22 @@ final class Characters {
     return point != ' ' && Character.getType(point) == Character.SPACE_SEPARATOR;
   }
 
-  /** Whether a space at this place would part a key from its value or make an indentation. */
+  /** Whether a space at this place would make an indentation or part a mark from its value. */
   private static boolean divides(int[] points, int at) {
-    return indentsUpTo(points, at)
+    return indents(points, at)
         || points[at - 1] == ':'
-        || points[at - 1] == '-' && indentsUpTo(points, at - 1);
+        || points[at - 1] == '-' && indents(points, at - 1);
   }
 
-  private static boolean indentsUpTo(int[] points, int at) {
+  private static boolean indents(int[] points, int at) {
     return Arrays.stream(points, 0, at).allMatch(Character::isSpaceChar);
   }
 
   /**
    * Control characters, characters without width, those that turn the direction of writing, line
    * ends other than CR and LF, halves of surrogate pairs and characters that are none (Unicode 15,
-   * general categories Cc, Cs, Zl, Zp; of Cf those named below). The joiners U+200C and U+200D stay
-   * allowed: some scripts need them.
+   * general categories Cc, Cs, Zl, Zp and Cf). Of Cf the joiners U+200C and U+200D stay allowed:
+   * some scripts need them.
    */
   static boolean isUnfit(int point) {
     return switch (Character.getType(point)) {
