@@ -19,10 +19,9 @@ class PreloadTest {
   // The tables were worked out with the short form 0.16 P + 0.58 d2 µ, with rounded diameters, and
   // printed to two or three figures: 1.2 %, or half a unit of the last figure.
   private static final double TABLE = 0.012;
-  // The stainless table cuts figures off as often as it rounds them (M5-50: 1.6 where a second
-  // table
-  // has 1.72): a whole unit of the last figure. The second table rounds "to conventional scalings"
-  // and lies up to 1.9 % above.
+  // The stainless table cuts figures off as often as it rounds them (M5-50: 1.6, where the second
+  // table has 1.72): a whole unit of the last figure. The second table rounds "to conventional
+  // scalings" and lies up to 1.9 % above.
   private static final double CUT_OFF = 1;
   private static final double CONVENTIONAL = 0.02;
   private static final double ROUNDED = 0.5;

@@ -32,7 +32,7 @@ class AnyTextTest {
               "a map", Read::nameOf, Read.<Object>scalarOr(Read.text(), Read.list(Read.yesNo()))),
           Read.record("a bay", map -> map.build(() -> map.yesNo("a", false))));
 
-  @Property(tries = 2000)
+  @Property(tries = 500)
   void anyStringIsReadWithoutThrowing(@ForAll String text) {
     readAndPrint(text);
   }

@@ -36,6 +36,9 @@ class FormFaultsTest {
         "2:1 bad-indent        ┃ a: b¶- c¶",
         "1:4 bad-indent        ┃ a: - b¶",
         "3:2 bad-indent        ┃ a:¶- b¶ - c¶",
+        "3:2 bad-indent        ┃ a: |¶  x¶ y¶",
+        "3:1 bad-indent        ┃ # x¶  a: 1¶b: 2¶",
+        "2:1 missing-colon     ┃ a: 5¶b:6¶c: 7¶",
         "1:1 missing-colon     ┃ a¶b: c¶",
         "2:1 missing-colon     ┃ a: b¶c¶d: e¶",
         "1:4 needs-quotes      ┃ a: @x¶",
@@ -59,6 +62,9 @@ class FormFaultsTest {
         "2:3 tab-indent        ┃ a:¶  ▸b: c¶",
         "1:3 tab-indent        ┃ a:▸b¶",
         "1:4 control-character ┃ a: x▸y¶",
+        "2:2 control-character ┃ a:¶  b: c¶",
+        "1:3 control-character ┃ a: c¶",
+        "2:2 control-character ┃ a:¶- c¶",
         "2:1 several-documents ┃ a: b¶---¶c: d¶",
         "3:1 several-documents ┃ a: b¶...¶c: d¶",
         "1:1 key-not-text      ┃ [a]: b¶",
@@ -130,20 +136,56 @@ class FormFaultsTest {
   }
 
   @Test
+  void aSpaceThatKeepsFigureAndUnitTogetherIsNotRefused() {
+    assertEquals(List.of(), Texts.faults("a: 110 N·m\nb: x - y\n"));
+  }
+
+  @Test
+  void everyOtherCharacterIsRead() {
+    for (int block = 0; block < 0x110000; block += 0x100) {
+      StringBuilder text = new StringBuilder("a: '");
+      for (int point = block; point < block + 0x100; point++) {
+        if (!Characters.isUnfit(point) && point != '\'') {
+          text.appendCodePoint(point);
+        }
+      }
+      assertEquals(List.of(), Texts.faults(text.append("'\n").toString()), "block " + block);
+    }
+  }
+
+  @Test
+  void anIndentationIsToldWithTheOneAbove() {
+    Problems problems = new Problems();
+    Texts.parse("a:\n   b: 1\n\n  c: 1\n", problems);
+    String expected = problems.all().get(0).expected().orElseThrow();
+    assertTrue(expected.endsWith("; here are 2, on the line above 3"), expected);
+  }
+
+  @Test
   void signsOfTheTradeAndOtherScriptsAreNotRefused() {
     assertEquals(List.of(), Texts.faults("a: 110 N·m ± 5 %, 90°, Ø 12, ½, 車輪, م, 🔧\n"));
   }
 
   @Test
-  void everyAliasOfABombIsToldAndNoneFollowed() {
+  void everyAliasOfABombIsToldAndNoneIsFollowed() {
     StringBuilder bomb = new StringBuilder("a0: &a0 [x, x]\n");
     for (int i = 1; i < 60; i++) {
       bomb.append("a" + i + ": &a" + i + " [*a" + (i - 1) + ", *a" + (i - 1) + "]\n");
     }
     List<String> faults =
         assertTimeoutPreemptively(Duration.ofSeconds(5), () -> Texts.faults(bomb.toString()));
-    assertEquals(List.of("1:5 alias-not-allowed"), faults.subList(0, 1));
+    assertEquals(60 + 2 * 59, faults.size());
     assertTrue(faults.stream().allMatch(fault -> fault.endsWith("alias-not-allowed")));
+    assertEquals(
+        List.of("1:5", "2:5", "2:10", "2:15"),
+        faults.subList(0, 4).stream().map(fault -> fault.split(" ")[0]).toList());
+  }
+
+  @Test
+  void aTreeWithAnAliasIsNotReadOnButItsOtherFaultsAreTold() {
+    Problems problems = new Problems();
+    assertEquals(Optional.empty(), Texts.parse("a: *b\nc: 1\nc: 2\n", problems));
+    assertEquals(List.of("1:4 alias-not-allowed", "3:1 duplicate-key"), Texts.told(problems));
   }
 
   @ParameterizedTest
