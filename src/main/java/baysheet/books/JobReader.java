@@ -4,8 +4,10 @@ import baysheet.report.Located;
 import baysheet.report.Problems;
 import baysheet.torque.Dimension;
 import baysheet.torque.Quantity;
+import baysheet.yaml.Entry;
 import baysheet.yaml.Keyed;
 import baysheet.yaml.MapReader;
+import baysheet.yaml.Mapping;
 import baysheet.yaml.Node;
 import baysheet.yaml.Outcome;
 import baysheet.yaml.Read;
@@ -22,6 +24,8 @@ public final class JobReader {
   private static final Pattern REVISION = Pattern.compile("[A-Z]");
   private static final String FIRST_REVISION = "A";
 
+  private static final String WORK = "work";
+
   private static final ValueReader<Job> JOB = Read.record("a job", JobReader::job);
   private static final ValueReader<Job.Vehicle> VEHICLE =
       Read.record("the vehicle of a job", JobReader::vehicle);
@@ -32,7 +36,9 @@ public final class JobReader {
 
   /** The job; empty when a problem was added that leaves none. */
   public static Optional<Job> read(Node node, Problems problems) {
-    return JOB.read(node, problems).map(Located::value);
+    Optional<Job> job = JOB.read(workOf(node), problems).map(Located::value);
+    job.ifPresent(it -> twoPeople(it, problems));
+    return job;
   }
 
   /** The same, told when the job is not named as its file is, without {@code .yaml}. */
@@ -40,6 +46,28 @@ public final class JobReader {
     Optional<Job> job = read(node, problems);
     job.ifPresent(it -> Words.sameAsFile(it.number(), fileName, problems));
     return job;
+  }
+
+  /**
+   * A key {@code work} with nothing behind it asks for as little as an empty list, and reads so.
+   */
+  private static Node workOf(Node node) {
+    return node instanceof Mapping mapping
+        ? new Mapping(mapping.entries().stream().map(JobReader::workOf).toList(), mapping.at())
+        : node;
+  }
+
+  private static Entry workOf(Entry entry) {
+    return entry.key().text().equals(WORK) && entry.value().isEmpty()
+        ? new Entry(entry.key(), new Sequence(List.of(), entry.key().at()))
+        : entry;
+  }
+
+  /** An apprentice is looked after by somebody else. */
+  private static void twoPeople(Job job, Problems problems) {
+    job.with()
+        .filter(with -> with.value().equals(job.by().value()))
+        .ifPresent(with -> problems.add(Sentences.alone(with, job.by())));
   }
 
   private static Optional<Job> job(MapReader map) {
@@ -92,7 +120,7 @@ public final class JobReader {
   }
 
   private static Optional<List<Located<Job.Work>>> work(MapReader map) {
-    Optional<Located<List<Located<Job.Work>>>> work = map.required("work", JobReader::asked);
+    Optional<Located<List<Located<Job.Work>>>> work = map.required(WORK, JobReader::asked);
     return work.map(list -> Words.once(list.value(), map.problems()));
   }
 

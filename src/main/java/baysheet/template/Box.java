@@ -188,6 +188,16 @@ public sealed interface Box {
   }
 
   /**
+   * What height the page has left, among the outermost column's children: boxes after it stand at
+   * the foot of the page. Elsewhere it has no height.
+   */
+  record Fill(Where at) implements Box {
+    public Fill {
+      Objects.requireNonNull(at);
+    }
+  }
+
+  /**
    * A stretch of text in one weight.
    *
    * @param group the group with which it is dropped, if any
@@ -241,11 +251,15 @@ public sealed interface Box {
     }
   }
 
-  /** Where a box stands in a greater height. */
+  /**
+   * Where a box stands in a greater height; {@code BASELINE} puts its first line on one baseline
+   * with its neighbours that ask for the same.
+   */
   enum Vertical {
     TOP,
     MIDDLE,
-    BOTTOM
+    BOTTOM,
+    BASELINE
   }
 
   /** A cell of a table; {@code rowHeader} marks the cell that names its row. */

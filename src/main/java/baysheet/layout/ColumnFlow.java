@@ -1,0 +1,143 @@
+package baysheet.layout;
+
+import baysheet.layout.Measured.Placed;
+import baysheet.layout.Measured.Tagged;
+import baysheet.layout.Tag.Type;
+import baysheet.template.Box;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Lets boxes flow through columns so that the tallest column is as short as can be. */
+record ColumnFlow(Measurer measurer) {
+  Measured measure(Box.Columns columns, long width) {
+    long between = measurer.length(columns.between());
+    long one = Math.floorDiv(width - (columns.count() - 1) * between, columns.count());
+    List<Unit> units = new ArrayList<>();
+    long gap = measurer.length(columns.gap());
+    for (Box child : columns.children()) {
+      gather(child, gap, one, units);
+    }
+    List<Chunk> chunks = chunks(units);
+    long height = leastHeight(chunks, columns.count());
+    List<List<Chunk>> filled = fill(chunks, height);
+    List<Placed> placed = new ArrayList<>();
+    long x = 0;
+    long tallest = 0;
+    for (List<Chunk> column : filled) {
+      Measured stack = stack(column, one);
+      placed.add(new Placed(stack, x, 0));
+      tallest = Math.max(tallest, stack.height());
+      x += one + between;
+    }
+    return new Measured.Group(width, tallest, placed);
+  }
+
+  /** Lists and columns that may break are taken apart; everything else is one unit. */
+  private void gather(Box box, long gap, long width, List<Unit> units) {
+    if (box instanceof Box.Column column && !column.keepTogether()) {
+      long inner = measurer.length(column.gap());
+      long first = gap;
+      for (Box child : column.children()) {
+        gather(child, first, width, units);
+        first = inner;
+      }
+    } else if (box instanceof Box.Items items) {
+      Tag list = Tag.of(Type.L);
+      long first = gap;
+      for (Measured entry : new ListMeasurer(measurer).entries(items, width)) {
+        units.add(new Unit(new Tagged(list, entry), first, false));
+        first = measurer.length(items.between());
+      }
+    } else {
+      units.add(new Unit(measurer.measure(box, width), gap, box instanceof Box.Held));
+    }
+  }
+
+  private static List<Chunk> chunks(List<Unit> units) {
+    List<Chunk> chunks = new ArrayList<>();
+    List<Unit> open = new ArrayList<>();
+    for (Unit unit : units) {
+      open.add(unit);
+      if (!unit.held()) {
+        chunks.add(new Chunk(open));
+        open.clear();
+      }
+    }
+    if (!open.isEmpty()) {
+      chunks.add(new Chunk(open));
+    }
+    return chunks;
+  }
+
+  /** The least height at which filling one column after another needs no more than there are. */
+  static long leastHeight(List<Chunk> chunks, int count) {
+    long tooLow = -1;
+    long enough = 0;
+    for (Chunk chunk : chunks) {
+      tooLow = Math.max(tooLow, chunk.height() - 1);
+      enough += chunk.gap() + chunk.height();
+    }
+    while (enough - tooLow > 1) {
+      long middle = tooLow + (enough - tooLow) / 2;
+      if (fill(chunks, middle).size() <= count) {
+        enough = middle;
+      } else {
+        tooLow = middle;
+      }
+    }
+    return enough;
+  }
+
+  /** As many chunks in each column as its height holds, at least one. */
+  static List<List<Chunk>> fill(List<Chunk> chunks, long height) {
+    List<List<Chunk>> columns = new ArrayList<>();
+    long filled = 0;
+    for (Chunk chunk : chunks) {
+      long more = filled + chunk.gap() + chunk.height();
+      if (columns.isEmpty() || more > height) {
+        columns.add(new ArrayList<>());
+        more = chunk.height();
+      }
+      columns.get(columns.size() - 1).add(chunk);
+      filled = more;
+    }
+    return columns;
+  }
+
+  private static Measured stack(List<Chunk> chunks, long width) {
+    List<Placed> placed = new ArrayList<>();
+    long y = 0;
+    for (Chunk chunk : chunks) {
+      for (Unit unit : chunk.units()) {
+        y += placed.isEmpty() ? 0 : unit.gap();
+        placed.add(new Placed(unit.box(), 0, y));
+        y += unit.box().height();
+      }
+    }
+    return new Measured.Group(width, y, placed);
+  }
+
+  /** A box that no break divides, the gap above it, and whether it stays with the one after it. */
+  record Unit(Measured box, long gap, boolean held) {}
+
+  /** Units that stay together. */
+  record Chunk(List<Unit> units) {
+    Chunk {
+      units = List.copyOf(units);
+    }
+
+    /** Above the first unit; not there at the top of a column. */
+    long gap() {
+      return units.get(0).gap();
+    }
+
+    /** From the first unit's top to the last one's bottom. */
+    long height() {
+      long height = -gap();
+      for (Unit unit : units) {
+        height += unit.gap() + unit.box().height();
+      }
+      return height;
+    }
+  }
+}

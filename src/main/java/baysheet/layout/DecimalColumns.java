@@ -1,0 +1,74 @@
+package baysheet.layout;
+
+import baysheet.layout.Measured.Placed;
+import baysheet.layout.TableMeasurer.RowOfCells;
+import baysheet.template.Box;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Lines up the figures of a table's columns on their decimal points. A column in which that would
+ * not fit stays as it is, with every line at the left.
+ */
+final class DecimalColumns {
+  private final Figures[] figures;
+  private final long[] rooms;
+
+  private DecimalColumns(int columns) {
+    figures = new Figures[columns];
+    rooms = new long[columns];
+    Arrays.fill(figures, Figures.NONE);
+    Arrays.fill(rooms, Long.MAX_VALUE);
+  }
+
+  static List<RowOfCells> lineUp(List<RowOfCells> rows, int columns) {
+    DecimalColumns decimals = new DecimalColumns(columns);
+    rows.forEach(decimals::gather);
+    return rows.stream().map(decimals::moved).toList();
+  }
+
+  private void gather(RowOfCells row) {
+    for (RowOfCells.Cell cell : row.cells()) {
+      int column = cell.column();
+      for (Lines lines : lines(cell.content())) {
+        if (cell.tag().span() == 1) {
+          figures[column] = figures[column].and(Figures.of(lines.lines()));
+          rooms[column] = Math.min(rooms[column], cell.room());
+        }
+      }
+    }
+  }
+
+  private RowOfCells moved(RowOfCells row) {
+    List<RowOfCells.Cell> cells = new ArrayList<>();
+    for (RowOfCells.Cell cell : row.cells()) {
+      Figures column = figures[cell.column()];
+      boolean moves = cell.tag().span() == 1 && column.width() <= rooms[cell.column()];
+      cells.add(moves ? cell.with(moved(cell.content(), column.before())) : cell);
+    }
+    return new RowOfCells(cells);
+  }
+
+  private static List<Lines> lines(Measured box) {
+    if (box instanceof Lines lines) {
+      return lines.align() == Box.Align.DECIMAL ? List.of(lines) : List.of();
+    } else if (box instanceof Measured.Group group) {
+      return group.children().stream().flatMap(child -> lines(child.box()).stream()).toList();
+    }
+    return List.of();
+  }
+
+  private static Measured moved(Measured box, long point) {
+    if (box instanceof Lines lines) {
+      return lines.align() == Box.Align.DECIMAL ? lines.withPointAt(point) : lines;
+    } else if (box instanceof Measured.Group group) {
+      List<Placed> children =
+          group.children().stream()
+              .map(c -> new Placed(moved(c.box(), point), c.x(), c.y()))
+              .toList();
+      return new Measured.Group(group.width(), group.height(), children);
+    }
+    return box;
+  }
+}

@@ -1,0 +1,51 @@
+package baysheet.layout;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.Objects;
+
+/** The family that a page is set in: a regular and a bold face. */
+public record Fonts(FontFace regular, FontFace bold) {
+  /** Where the regular face stands among the program's resources. */
+  public static final String REGULAR = "/baysheet/fonts/DejaVuSansCondensed.ttf";
+
+  /** Where the bold face stands among the program's resources. */
+  public static final String BOLD = "/baysheet/fonts/DejaVuSansCondensed-Bold.ttf";
+
+  public Fonts {
+    Objects.requireNonNull(regular);
+    Objects.requireNonNull(bold);
+  }
+
+  /** The family that ships with the program; read once, on first use. */
+  public static Fonts builtIn() {
+    return BuiltIn.FONTS;
+  }
+
+  /**
+   * The bytes of a font among the program's resources.
+   *
+   * @throws UncheckedIOException naming the resource if it cannot be read
+   */
+  public static byte[] resource(String name) {
+    try (InputStream stream = Fonts.class.getResourceAsStream(name)) {
+      if (stream == null) {
+        throw new IOException("no such resource: " + name);
+      }
+      return stream.readAllBytes();
+    } catch (IOException e) {
+      throw new UncheckedIOException("cannot read the font " + name, e);
+    }
+  }
+
+  FontFace face(boolean bold) {
+    return bold ? this.bold : regular;
+  }
+
+  /** Class loading makes this happen once, whichever thread comes first. */
+  private static final class BuiltIn {
+    private static final Fonts FONTS =
+        new Fonts(FontFace.read(resource(REGULAR)), FontFace.read(resource(BOLD)));
+  }
+}

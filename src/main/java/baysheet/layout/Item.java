@@ -1,0 +1,185 @@
+package baysheet.layout;
+
+import java.util.Objects;
+
+/**
+ * Something at a fixed place on a page. Coordinates are thousandths of a point from the page's top
+ * left corner, downwards.
+ */
+public sealed interface Item {
+  /** The structure element it belongs to, or {@link Page#ARTIFACT}. */
+  int element();
+
+  /** The smallest rectangle around it. */
+  Area area();
+
+  /** The line that prints it for people. */
+  String describe();
+
+  /**
+   * A stretch of text in one font on one line.
+   *
+   * @param size of the font
+   * @param x where it starts
+   * @param baseline the height on which letters stand
+   * @param width the sum of its advances
+   * @param ascent how far the font reaches above the baseline
+   * @param descent how far it reaches below
+   */
+  record Glyphs(
+      int element,
+      boolean bold,
+      long size,
+      long x,
+      long baseline,
+      long width,
+      long ascent,
+      long descent,
+      String text)
+      implements Item {
+    public Glyphs {
+      Objects.requireNonNull(text);
+    }
+
+    @Override
+    public Area area() {
+      return new Area(x, baseline - ascent, width, ascent + descent);
+    }
+
+    @Override
+    public String describe() {
+      String face = bold ? "bold" : "regular";
+      return "text      %s %s %s %s".formatted(area(), PageText.points(size), face, text);
+    }
+  }
+
+  /** A straight line of ink. */
+  record Line(int element, long x1, long y1, long x2, long y2, long thickness) implements Item {
+    @Override
+    public Area area() {
+      long half = thickness / 2;
+      long left = Math.min(x1, x2) - half;
+      long top = Math.min(y1, y2) - half;
+      return new Area(left, top, Math.abs(x2 - x1) + thickness, Math.abs(y2 - y1) + thickness);
+    }
+
+    @Override
+    public String describe() {
+      return "line      %s %s".formatted(area(), PageText.points(thickness));
+    }
+  }
+
+  /** The outline of a rectangle; the stroke runs along its edges, half in and half out. */
+  record Rectangle(int element, Area edge, long thickness) implements Item {
+    public Rectangle {
+      Objects.requireNonNull(edge);
+    }
+
+    @Override
+    public Area area() {
+      return edge.grown(thickness / 2);
+    }
+
+    @Override
+    public String describe() {
+      return "rectangle %s %s".formatted(area(), PageText.points(thickness));
+    }
+  }
+
+  /** The outline of a circle. */
+  record Circle(int element, long x, long y, long radius, long thickness) implements Item {
+    @Override
+    public Area area() {
+      Area edge = new Area(x - radius, y - radius, 2 * radius, 2 * radius);
+      return edge.grown(thickness / 2);
+    }
+
+    @Override
+    public String describe() {
+      return "circle    %s %s".formatted(area(), PageText.points(thickness));
+    }
+  }
+
+  /** A triangle filled with ink, corners in order. */
+  record Triangle(int element, long x1, long y1, long x2, long y2, long x3, long y3)
+      implements Item {
+    @Override
+    public Area area() {
+      long left = Math.min(x1, Math.min(x2, x3));
+      long top = Math.min(y1, Math.min(y2, y3));
+      long right = Math.max(x1, Math.max(x2, x3));
+      long bottom = Math.max(y1, Math.max(y2, y3));
+      return new Area(left, top, right - left, bottom - top);
+    }
+
+    @Override
+    public String describe() {
+      return "triangle  %s".formatted(area());
+    }
+  }
+
+  /**
+   * An empty box for a pen. A box of kind {@link Page#LINE} has ink along its lower edge only.
+   *
+   * @param edge its outer edge; the stroke runs along it inside
+   */
+  record Pen(int element, String name, String kind, Area edge, long thickness) implements Item {
+    public Pen {
+      Objects.requireNonNull(name);
+      Objects.requireNonNull(kind);
+      Objects.requireNonNull(edge);
+    }
+
+    @Override
+    public Area area() {
+      return edge;
+    }
+
+    @Override
+    public String describe() {
+      return "pen       %s %s %s".formatted(edge, kind, name);
+    }
+  }
+
+  /** A rectangle in thousandths of a point: top left corner, width, height. */
+  record Area(long x, long y, long width, long height) {
+    public Area {
+      if (width < 0 || height < 0) {
+        throw new IllegalArgumentException("area %s x %s".formatted(width, height));
+      }
+    }
+
+    public long right() {
+      return x + width;
+    }
+
+    public long bottom() {
+      return y + height;
+    }
+
+    /** This rectangle with its edges moved outwards. */
+    public Area grown(long by) {
+      return new Area(x - by, y - by, width + 2 * by, height + 2 * by);
+    }
+
+    /** Whether any ink of one could lie on the other; edges that touch do not count. */
+    public boolean overlaps(Area other) {
+      return x < other.right() && other.x < right() && y < other.bottom() && other.y < bottom();
+    }
+
+    /** Whether the other rectangle lies wholly in this one. */
+    public boolean contains(Area other) {
+      return x <= other.x && y <= other.y && other.right() <= right() && other.bottom() <= bottom();
+    }
+
+    @Override
+    public String toString() {
+      return "%s,%s %sx%s"
+          .formatted(
+              PageText.points(x),
+              PageText.points(y),
+              PageText.points(width),
+              PageText.points(height));
+    }
+  }
+}

@@ -1,0 +1,59 @@
+package baysheet.layout;
+
+import baysheet.layout.Measured.Placed;
+import baysheet.layout.Measured.Tagged;
+import baysheet.layout.Tag.Type;
+import baysheet.template.Box;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Measures lists: labels in one column, bodies in the other. */
+record ListMeasurer(Measurer measurer) {
+  Measured measure(Box.Items items, long width) {
+    Tag list = Tag.of(Type.L);
+    List<Measured> entries = entries(items, width);
+    Measured stack = Measurer.stack(entries, measurer.length(items.between()), width);
+    return new Tagged(list, stack);
+  }
+
+  /** The entries alone, for whoever sets them in columns. */
+  List<Measured> entries(Box.Items items, long width) {
+    long gap = measurer.length(items.gap());
+    List<Box.Width> wanted = List.of(items.label(), new Box.Width.Share(1));
+    Extents extents = measurer.extents();
+    List<Extent> needs = List.of(extents.label(items), extents.bodies(items));
+    long[] widths = Widths.divide(wanted, needs, width - gap, measurer.setting().body());
+    measurer.note("list", items.at(), Widths.sum(widths) + gap - width);
+    List<Measured> entries = new ArrayList<>();
+    for (Box.Entry entry : items.entries()) {
+      Measured label = label(entry.label(), widths[0]);
+      Measured body = new Tagged(Tag.of(Type.LBODY), measurer.measure(entry.body(), widths[1]));
+      Measured both = level(label, body, widths[0] + gap, width);
+      entries.add(new Tagged(Tag.of(Type.LI), both));
+    }
+    return entries;
+  }
+
+  private Measured label(Box label, long width) {
+    Tag tag = Tag.of(Type.LBL);
+    if (label instanceof Box.Text text) {
+      return measurer.text(text, width, Optional.of(tag));
+    }
+    return new Tagged(tag, measurer.measure(label, width));
+  }
+
+  /**
+   * A number stands on the baseline of the body's first line; a tick box, which has none, stands
+   * level with the middle of its small letters.
+   */
+  private static Measured level(Measured label, Measured body, long bodyX, long width) {
+    boolean both = label.baseline() != Measured.NONE && body.baseline() != Measured.NONE;
+    long down = both ? body.baseline() - label.baseline() : body.middle() - label.middle();
+    long labelY = Math.max(0, down);
+    long bodyY = Math.max(0, -down);
+    long height = Math.max(labelY + label.height(), bodyY + body.height());
+    return new Measured.Group(
+        width, height, List.of(new Placed(label, 0, labelY), new Placed(body, bodyX, bodyY)));
+  }
+}

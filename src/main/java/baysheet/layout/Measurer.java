@@ -1,0 +1,172 @@
+package baysheet.layout;
+
+import baysheet.layout.Measured.Placed;
+import baysheet.layout.Tag.Type;
+import baysheet.template.Box;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Measures boxes in one setting, and notes what is too wide for its room. */
+final class Measurer {
+  /**
+   * From baseline to baseline, in thousandths of the size: the built-in family reaches 1.164 em
+   * from top to bottom, so that 1.2 keeps accents and descenders of two lines apart.
+   */
+  private static final long LEADING = 1200;
+
+  private final Setting setting;
+  private final Extents extents;
+  private final List<TooWide> tooWide = new ArrayList<>();
+
+  Measurer(Setting setting) {
+    this.setting = setting;
+    extents = new Extents(setting);
+  }
+
+  List<TooWide> tooWide() {
+    return List.copyOf(tooWide);
+  }
+
+  Setting setting() {
+    return setting;
+  }
+
+  Extents extents() {
+    return extents;
+  }
+
+  long length(Box.Length length) {
+    return length.at(setting.body());
+  }
+
+  /**
+   * Measures a box.
+   *
+   * @param width of the room it may take
+   */
+  Measured measure(Box box, long width) {
+    if (box instanceof Box.Text text) {
+      return text(text, width, paragraphTag(text.role()));
+    } else if (box instanceof Box.Field field) {
+      return field(field, width);
+    } else if (box instanceof Box.Drawing drawing) {
+      return drawing(drawing, width);
+    } else if (box instanceof Box.Rule rule) {
+      return new Measured.Ruled(width, length(rule.thickness()));
+    } else if (box instanceof Box.Space space) {
+      return new Measured.Blank(0, length(space.height()), false);
+    } else if (box instanceof Box.Fill) {
+      return new Measured.Blank(0, 0, true);
+    } else if (box instanceof Box.Droppable droppable) {
+      return measure(droppable.child(), width);
+    }
+    return container(box, width);
+  }
+
+  private Measured container(Box box, long width) {
+    if (box instanceof Box.Column column) {
+      return column(column, width);
+    } else if (box instanceof Box.Columns columns) {
+      return new ColumnFlow(this).measure(columns, width);
+    } else if (box instanceof Box.Row row) {
+      return new RowMeasurer(this).row(row, width);
+    } else if (box instanceof Box.Items items) {
+      return new ListMeasurer(this).measure(items, width);
+    } else if (box instanceof Box.Table table) {
+      return new TableMeasurer(this, table, width).measure();
+    } else if (box instanceof Box.Frame frame) {
+      return frame(frame, width);
+    } else if (box instanceof Box.Held held) {
+      return measure(held.child(), width);
+    }
+    throw new IllegalArgumentException("no way to measure " + box);
+  }
+
+  /**
+   * Measures a paragraph.
+   *
+   * @param tag its element; none for decoration
+   */
+  Measured text(Box.Text text, long width, Optional<Tag> tag) {
+    List<Word> words = setting.words(text);
+    if (words.isEmpty()) {
+      return Measured.nothing(width);
+    }
+    Fonts fonts = setting.fonts();
+    long size = setting.size(text.style());
+    Box.Align align = text.style().align();
+    LineBreaker breaker =
+        new LineBreaker(
+            fonts,
+            size,
+            width,
+            align,
+            word -> note(word.text(), text.at(), Em.at(word.advance(), size) - width));
+    long leading = Em.at(LEADING, size);
+    long ascent = Em.at(fonts.regular().ascent(), size);
+    long descent = Em.at(fonts.regular().descent(), size);
+    long rise = ascent + (leading - ascent - descent) / 2;
+    return new Lines(width, size, leading, rise, align, breaker.fill(words), tag, fonts);
+  }
+
+  private static Optional<Tag> paragraphTag(Box.Role role) {
+    return switch (role) {
+      case TITLE -> Optional.of(Tag.of(Type.H1));
+      case HEADING -> Optional.of(Tag.of(Type.H2));
+      case SUBHEADING -> Optional.of(Tag.of(Type.H3));
+      case PARAGRAPH -> Optional.of(Tag.of(Type.P));
+      case DECORATION -> Optional.empty();
+    };
+  }
+
+  /** A line to write on grows to its room; every other box for a pen keeps its size. */
+  private Measured field(Box.Field field, long width) {
+    long least = setting.penWidth(field);
+    note("box for a pen " + field.name(), field.at(), least - width);
+    long wide = field.kind().equals(Page.LINE) ? Math.max(least, width) : least;
+    return new Measured.PenBox(wide, setting.penHeight(field), field);
+  }
+
+  private Measured drawing(Box.Drawing drawing, long width) {
+    long wide = length(drawing.width());
+    note("drawing", drawing.at(), wide - width);
+    return new Measured.Sketch(wide, length(drawing.height()), drawing, setting.fonts());
+  }
+
+  private Measured frame(Box.Frame frame, long width) {
+    long border = length(frame.border());
+    long edge = border + length(frame.padding());
+    Measured child = measure(frame.child(), Math.max(0, width - 2 * edge));
+    long height = child.height() + 2 * edge;
+    Measured outline = new Measured.Border(width, height, border);
+    return new Measured.Group(
+        width, height, List.of(new Placed(child, edge, edge), new Placed(outline, 0, 0)));
+  }
+
+  private Measured column(Box.Column column, long width) {
+    List<Measured> children = column.children().stream().map(c -> measure(c, width)).toList();
+    return stack(children, length(column.gap()), width);
+  }
+
+  /** Boxes under one another. Boxes without height take no gap. */
+  static Measured stack(List<Measured> boxes, long gap, long width) {
+    List<Placed> placed = new ArrayList<>();
+    long y = 0;
+    boolean first = true;
+    for (Measured box : boxes) {
+      y += first || box.height() == 0 ? 0 : gap;
+      placed.add(new Placed(box, 0, y));
+      y += box.height();
+      first &= box.height() == 0;
+    }
+    return new Measured.Group(width, y, placed);
+  }
+
+  /** Notes what is wider than its room. */
+  void note(String what, Box.Where at, long by) {
+    if (by > 0) {
+      tooWide.add(new TooWide(what, at, by));
+    }
+  }
+}

@@ -1,0 +1,41 @@
+package baysheet.layout;
+
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * A page with everything at its place.
+ *
+ * @param width in thousandths of a point
+ * @param height in thousandths of a point
+ * @param items in reading order
+ * @param structure the root of the structure tree; its elements are numbered in reading order
+ */
+public record Page(long width, long height, List<Item> items, Element structure) {
+  /** The element number of what is only decoration. */
+  public static final int ARTIFACT = -1;
+
+  /** The kind of a pen box that is a line to write on. */
+  public static final String LINE = "line";
+
+  /** The kind of a pen box that is ticked. */
+  public static final String TICK = "tick";
+
+  public Page {
+    items = List.copyOf(items);
+    Objects.requireNonNull(structure);
+  }
+
+  /**
+   * An element of the structure tree. Either it has children, or items name it as theirs, never
+   * both.
+   *
+   * @param id its number, in reading order from 0
+   */
+  public record Element(int id, Tag tag, List<Element> children) {
+    public Element {
+      Objects.requireNonNull(tag);
+      children = List.copyOf(children);
+    }
+  }
+}

@@ -1,0 +1,73 @@
+package baysheet.layout;
+
+import baysheet.template.Box;
+import baysheet.template.Form;
+import java.util.List;
+import java.util.Objects;
+
+/** What came of fitting a form on its page. */
+public sealed interface PageFit {
+  /** The page, and what it took. */
+  record Fitted(Page page, Fit fit) implements PageFit {
+    public Fitted {
+      Objects.requireNonNull(page);
+      Objects.requireNonNull(fit);
+    }
+  }
+
+  /**
+   * The form does not fit even at its smallest.
+   *
+   * @param by how much too tall it is, in thousandths of a point; 0 if only its width is at fault
+   * @param tallest its blocks, tallest first
+   * @param tooWide what is wider than its cell
+   */
+  record Overrun(long by, List<Tall> tallest, List<TooWide> tooWide, int measurements)
+      implements PageFit {
+    public Overrun {
+      tallest = List.copyOf(tallest);
+      tooWide = List.copyOf(tooWide);
+    }
+
+    /** How much too tall, in whole millimetres; a part of one counts as one. */
+    public long byMillimetres() {
+      return millimetresUp(by);
+    }
+  }
+
+  /**
+   * A block and its height.
+   *
+   * @param what the kind of block and its first words
+   * @param height in thousandths of a point
+   */
+  record Tall(String what, Box.Where at, long height) {
+    public Tall {
+      Objects.requireNonNull(what);
+      Objects.requireNonNull(at);
+    }
+
+    /** In whole millimetres; a part of one counts as one. */
+    public long millimetres() {
+      return millimetresUp(height);
+    }
+  }
+
+  /**
+   * Finds the largest body size at which a form fits its page, in steps of a tenth of a point. Down
+   * to {@link Form#dropsBelow} it first takes boxes for a pen at the size they would like to have,
+   * then at their smallest, then drops one group after another; under that size all of it is taken
+   * together.
+   *
+   * @throws IllegalArgumentException if the form holds a character that the fonts lack; {@link
+   *     MissingGlyph#in} finds those beforehand
+   */
+  static PageFit fit(Form form, Fonts fonts) {
+    return new Fitter(form, fonts).fit();
+  }
+
+  /** A point is 1/72 of an inch of 25.4 mm. */
+  private static long millimetresUp(long thousandths) {
+    return -Math.floorDiv(-thousandths * 254, 720_000L);
+  }
+}

@@ -1,0 +1,69 @@
+package baysheet.layout;
+
+import baysheet.layout.Measured.Placed;
+import baysheet.template.Box;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Measures boxes that stand beside one another. */
+record RowMeasurer(Measurer measurer) {
+  Measured row(Box.Row row, long width) {
+    long gap = measurer.length(row.gap());
+    long gaps = Math.max(0, row.cells().size() - 1) * gap;
+    long[] widths = widths(row, width - gaps);
+    measurer.note("row", row.at(), Widths.sum(widths) + gaps - width);
+    List<Measured> boxes = new ArrayList<>();
+    List<Box.Vertical> verticals = new ArrayList<>();
+    long[] xs = new long[widths.length];
+    long x = 0;
+    for (int i = 0; i < widths.length; i++) {
+      boxes.add(measurer.measure(row.cells().get(i).child(), widths[i]));
+      verticals.add(row.cells().get(i).vertical());
+      xs[i] = x;
+      x += widths[i] + gap;
+    }
+    return beside(boxes, verticals, xs, width);
+  }
+
+  private long[] widths(Box.Row row, long room) {
+    List<Box.Width> wanted = row.cells().stream().map(Box.Cell::width).toList();
+    List<Extent> extents =
+        row.cells().stream().map(cell -> measurer.extents().of(cell.child())).toList();
+    return Widths.divide(wanted, extents, room, measurer.setting().body());
+  }
+
+  /** Places boxes beside one another, each where it wants to be in the common height. */
+  static Measured.Group beside(
+      List<Measured> boxes, List<Box.Vertical> verticals, long[] xs, long width) {
+    long baseline = 0;
+    for (int i = 0; i < boxes.size(); i++) {
+      if (verticals.get(i) == Box.Vertical.BASELINE) {
+        baseline = Math.max(baseline, boxes.get(i).baseline());
+      }
+    }
+    long height = 0;
+    for (int i = 0; i < boxes.size(); i++) {
+      long drop = drop(boxes.get(i), verticals.get(i), baseline);
+      height = Math.max(height, drop + boxes.get(i).height());
+    }
+    List<Placed> placed = new ArrayList<>();
+    for (int i = 0; i < boxes.size(); i++) {
+      placed.add(
+          new Placed(boxes.get(i), xs[i], y(boxes.get(i), verticals.get(i), baseline, height)));
+    }
+    return new Measured.Group(width, height, placed);
+  }
+
+  private static long y(Measured box, Box.Vertical vertical, long baseline, long height) {
+    return switch (vertical) {
+      case TOP, BASELINE -> drop(box, vertical, baseline);
+      case MIDDLE -> (height - box.height()) / 2;
+      case BOTTOM -> height - box.height();
+    };
+  }
+
+  private static long drop(Measured box, Box.Vertical vertical, long baseline) {
+    boolean hangs = vertical == Box.Vertical.BASELINE && box.baseline() != Measured.NONE;
+    return hangs ? baseline - box.baseline() : 0;
+  }
+}

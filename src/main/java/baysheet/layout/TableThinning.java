@@ -1,0 +1,94 @@
+package baysheet.layout;
+
+import baysheet.template.Box;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Takes dropped groups out of a table. A column all of whose cells are gone goes with them, and
+ * cells that span it become narrower; any other cell that is gone leaves an empty one.
+ */
+final class TableThinning {
+  private final Thinning thinning;
+  private final Box.Table table;
+  private final boolean[] gone;
+
+  TableThinning(Thinning thinning, Box.Table table) {
+    this.thinning = thinning;
+    this.table = table;
+    gone = new boolean[table.widths().size()];
+  }
+
+  Box.Table thin() {
+    List<List<Slot>> rows = new ArrayList<>();
+    rows.add(slots(table.header()));
+    table.rows().forEach(row -> rows.add(slots(row.cells())));
+    findGone(rows);
+    List<Box.Width> widths = new ArrayList<>();
+    for (int i = 0; i < gone.length; i++) {
+      if (!gone[i]) {
+        widths.add(table.widths().get(i));
+      }
+    }
+    List<Box.TableRow> body = new ArrayList<>();
+    for (int i = 0; i < table.rows().size(); i++) {
+      body.add(new Box.TableRow(cells(rows.get(i + 1)), table.rows().get(i).heavyRuleAbove()));
+    }
+    return new Box.Table(
+        widths, cells(rows.get(0)), body, table.padding(), table.title(), table.at());
+  }
+
+  private List<Slot> slots(List<Box.TableCell> cells) {
+    List<Slot> slots = new ArrayList<>();
+    int column = 0;
+    for (Box.TableCell cell : cells) {
+      slots.add(new Slot(column, cell, thinning.thin(cell.child())));
+      column += cell.span();
+    }
+    if (column > gone.length) {
+      throw new IllegalArgumentException(
+          "a row of %s columns in a table of %s at %s".formatted(column, gone.length, table.at()));
+    }
+    return slots;
+  }
+
+  private void findGone(List<List<Slot>> rows) {
+    boolean[] met = new boolean[gone.length];
+    Arrays.fill(gone, true);
+    for (List<Slot> row : rows) {
+      for (Slot slot : row) {
+        if (slot.cell().span() == 1) {
+          met[slot.column()] = true;
+          gone[slot.column()] &= slot.child().isEmpty();
+        }
+      }
+    }
+    for (int i = 0; i < gone.length; i++) {
+      gone[i] &= met[i];
+    }
+  }
+
+  private List<Box.TableCell> cells(List<Slot> slots) {
+    List<Box.TableCell> cells = new ArrayList<>();
+    for (Slot slot : slots) {
+      int span = 0;
+      for (int i = slot.column(); i < slot.column() + slot.cell().span(); i++) {
+        span += gone[i] ? 0 : 1;
+      }
+      if (span > 0) {
+        cells.add(slot.with(span));
+      }
+    }
+    return cells;
+  }
+
+  /** A cell, the column it starts in, and what is left in it. */
+  private record Slot(int column, Box.TableCell cell, Optional<Box> child) {
+    Box.TableCell with(int span) {
+      Box kept = child.orElse(new Box.Space(Box.Length.ZERO, cell.child().at()));
+      return new Box.TableCell(kept, span, cell.vertical(), cell.rowHeader());
+    }
+  }
+}

@@ -1,0 +1,17 @@
+package baysheet.layout;
+
+import baysheet.template.Box;
+import java.util.Objects;
+
+/**
+ * Something that no line of its cell holds.
+ *
+ * @param what the word, or what else it is
+ * @param by how much wider it is than its room, in thousandths of a point
+ */
+public record TooWide(String what, Box.Where at, long by) {
+  public TooWide {
+    Objects.requireNonNull(what);
+    Objects.requireNonNull(at);
+  }
+}

@@ -1,0 +1,120 @@
+package baysheet.layout;
+
+import baysheet.template.Box;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A stretch of text that no line break divides, before its size is known.
+ *
+ * @param parts its pieces, each in one weight
+ * @param advance its width in thousandths of an em
+ * @param startsLine whether a line break is written in front of it
+ */
+record Word(List<Part> parts, long advance, boolean startsLine) {
+  Word {
+    parts = List.copyOf(parts);
+  }
+
+  /** A piece of a word in one weight, as it is drawn. */
+  record Part(String text, boolean bold, long advance) {}
+
+  /** Divides runs at their spaces and written line breaks; several spaces count as one. */
+  static List<Word> divide(List<Box.Run> runs, Fonts fonts) {
+    Divider divider = new Divider(fonts);
+    for (Box.Run run : runs) {
+      divider.add(run);
+    }
+    divider.endWord();
+    return List.copyOf(divider.words);
+  }
+
+  boolean endsBold() {
+    return parts.get(parts.size() - 1).bold();
+  }
+
+  /**
+   * The pieces of this word between which a line may break when the word alone is wider than its
+   * line: after a solidus, a hyphen or a dash.
+   */
+  List<Word> pieces(Fonts fonts) {
+    List<Word> pieces = new ArrayList<>();
+    List<Part> open = new ArrayList<>();
+    for (Part part : parts) {
+      int from = 0;
+      for (int i = 0; i < part.text().length(); i++) {
+        if (breaksAfter(part.text().charAt(i))) {
+          open.add(part(part.text().substring(from, i + 1), part.bold(), fonts));
+          pieces.add(of(open, pieces.isEmpty() && startsLine));
+          open.clear();
+          from = i + 1;
+        }
+      }
+      if (from < part.text().length()) {
+        open.add(part(part.text().substring(from), part.bold(), fonts));
+      }
+    }
+    if (!open.isEmpty()) {
+      pieces.add(of(open, pieces.isEmpty() && startsLine));
+    }
+    return pieces;
+  }
+
+  String text() {
+    StringBuilder text = new StringBuilder();
+    parts.forEach(part -> text.append(part.text()));
+    return text.toString();
+  }
+
+  private static boolean breaksAfter(char c) {
+    return c == '/' || c == '-' || c == '–';
+  }
+
+  private static Part part(String text, boolean bold, Fonts fonts) {
+    return new Part(Characters.drawn(text), bold, fonts.face(bold).advance(text));
+  }
+
+  private static Word of(List<Part> parts, boolean startsLine) {
+    return new Word(parts, parts.stream().mapToLong(Part::advance).sum(), startsLine);
+  }
+
+  /** Gathers pieces into words; a word may run from one weight into the next. */
+  private static final class Divider {
+    private final Fonts fonts;
+    private final List<Word> words = new ArrayList<>();
+    private final List<Part> open = new ArrayList<>();
+    private boolean startsLine;
+
+    Divider(Fonts fonts) {
+      this.fonts = fonts;
+    }
+
+    void add(Box.Run run) {
+      int from = 0;
+      for (int i = 0; i < run.text().length(); i++) {
+        char c = run.text().charAt(i);
+        if (c == ' ' || c == '\n') {
+          addPart(run.text().substring(from, i), run.bold());
+          endWord();
+          startsLine |= c == '\n' && !words.isEmpty();
+          from = i + 1;
+        }
+      }
+      addPart(run.text().substring(from), run.bold());
+    }
+
+    private void addPart(String text, boolean bold) {
+      if (!text.isEmpty()) {
+        open.add(part(text, bold, fonts));
+      }
+    }
+
+    void endWord() {
+      if (!open.isEmpty()) {
+        words.add(of(open, startsLine));
+        open.clear();
+        startsLine = false;
+      }
+    }
+  }
+}

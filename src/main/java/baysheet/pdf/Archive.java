@@ -1,0 +1,86 @@
+package baysheet.pdf;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+import org.apache.pdfbox.cos.COSArray;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.cos.COSStream;
+import org.apache.pdfbox.pdmodel.PDDocument;
+
+/** Gives a document everything that archives and reading aloud ask of it beside its pages. */
+record Archive(PDDocument document, PdfInfo info) {
+  /** Without a version: an upgrade that changes nothing on the page leaves the bytes alone. */
+  private static final String PRODUCER = "baysheet";
+
+  private static final DateTimeFormatter PDF_DATE =
+      DateTimeFormatter.ofPattern("'D:'uuuuMMddHHmmss'Z'", Locale.ROOT).withZone(ZoneOffset.UTC);
+
+  void describe(COSDictionary structure) throws IOException {
+    document.setVersion(1.7f);
+    document.setDocumentId(hash(info.seed()));
+    COSDictionary catalog = document.getDocumentCatalog().getCOSObject();
+    catalog.setString(COSName.LANG, info.language());
+    catalog.setItem(COSName.STRUCT_TREE_ROOT, structure);
+    catalog.setItem(COSName.MARK_INFO, flag("Marked"));
+    catalog.setItem(COSName.VIEWER_PREFERENCES, flag("DisplayDocTitle"));
+    catalog.setItem(COSName.METADATA, metadata());
+    catalog.setItem(COSName.OUTPUT_INTENTS, outputIntents());
+    facts(document.getDocumentInformation().getCOSObject());
+  }
+
+  private void facts(COSDictionary facts) {
+    facts.setString(COSName.TITLE, info.title());
+    facts.setString(COSName.AUTHOR, info.author());
+    facts.setString(COSName.SUBJECT, info.subject());
+    facts.setString(COSName.KEYWORDS, String.join(", ", info.keywords()));
+    facts.setString(COSName.CREATOR, PRODUCER);
+    facts.setString(COSName.PRODUCER, PRODUCER);
+    facts.setString(COSName.CREATION_DATE, date(info.date()));
+    facts.setString(COSName.MOD_DATE, date(info.date()));
+  }
+
+  static String date(Instant date) {
+    return PDF_DATE.format(date);
+  }
+
+  private COSStream metadata() throws IOException {
+    COSStream stream = Streams.plain(document, Xmp.packet(info, PRODUCER));
+    stream.setItem(COSName.TYPE, COSName.METADATA);
+    stream.setItem(COSName.SUBTYPE, COSName.getPDFName("XML"));
+    return stream;
+  }
+
+  private COSArray outputIntents() throws IOException {
+    COSStream profile = Streams.compressed(document, GrayProfile.bytes());
+    profile.setInt(COSName.N, 1);
+    COSDictionary intent = new COSDictionary();
+    intent.setItem(COSName.TYPE, COSName.getPDFName("OutputIntent"));
+    intent.setItem(COSName.S, COSName.getPDFName("GTS_PDFA1"));
+    intent.setString(COSName.OUTPUT_CONDITION_IDENTIFIER, "Custom");
+    intent.setString(COSName.INFO, "Grey, gamma 2.2");
+    intent.setItem(COSName.DEST_OUTPUT_PROFILE, profile);
+    COSArray intents = new COSArray();
+    intents.add(intent);
+    return intents;
+  }
+
+  private static COSDictionary flag(String name) {
+    COSDictionary dictionary = new COSDictionary();
+    dictionary.setBoolean(COSName.getPDFName(name), true);
+    return dictionary;
+  }
+
+  /** FNV-1a, 64 bits: any seed gives a number, and always the same one. */
+  private static long hash(String seed) {
+    long hash = 0xCBF29CE484222325L;
+    for (byte b : seed.getBytes(StandardCharsets.UTF_8)) {
+      hash = (hash ^ b & 0xFF) * 0x100000001B3L;
+    }
+    return hash;
+  }
+}

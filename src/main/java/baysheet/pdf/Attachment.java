@@ -1,0 +1,43 @@
+package baysheet.pdf;
+
+import java.util.Objects;
+
+/**
+ * A file that travels inside a PDF file.
+ *
+ * @param name its file name
+ * @param mime its media type
+ * @param relationship what it is to the document (ISO 19005-3, annex E)
+ * @param content its bytes; not copied, so leave them alone
+ * @param description what a reader shows beside its name
+ */
+public record Attachment(
+    String name, String mime, Relationship relationship, byte[] content, String description) {
+  public Attachment {
+    Objects.requireNonNull(relationship);
+    Objects.requireNonNull(content);
+    Objects.requireNonNull(description);
+    if (name.isBlank() || mime.isBlank()) {
+      throw new IllegalArgumentException("attachment '" + name + "' of type '" + mime + "'");
+    }
+  }
+
+  /** What an attached file is to its document. */
+  public enum Relationship {
+    SOURCE("Source"),
+    DATA("Data"),
+    ALTERNATIVE("Alternative"),
+    SUPPLEMENT("Supplement"),
+    UNSPECIFIED("Unspecified");
+
+    private final String pdfName;
+
+    Relationship(String pdfName) {
+      this.pdfName = pdfName;
+    }
+
+    String pdfName() {
+      return pdfName;
+    }
+  }
+}

@@ -1,0 +1,62 @@
+package baysheet.pdf;
+
+import java.nio.charset.StandardCharsets;
+
+/** Writes the operators of a content stream (ISO 32000-1, annex A). Lengths are thousandths. */
+final class Operators {
+  private static final char[] HEX = "0123456789ABCDEF".toCharArray();
+
+  private final StringBuilder out = new StringBuilder(16_384);
+
+  Operators op(String operator, long... operands) {
+    for (long operand : operands) {
+      number(operand);
+      out.append(' ');
+    }
+    out.append(operator).append('\n');
+    return this;
+  }
+
+  Operators raw(String line) {
+    out.append(line).append('\n');
+    return this;
+  }
+
+  /** Sets the font, by its name among the page's resources. */
+  Operators font(String name, long size) {
+    out.append('/').append(name).append(' ');
+    return op("Tf", size);
+  }
+
+  Operators show(byte[] codes) {
+    out.append('<');
+    for (byte code : codes) {
+      out.append(HEX[code >> 4 & 15]).append(HEX[code & 15]);
+    }
+    out.append("> Tj\n");
+    return this;
+  }
+
+  /** Thousandths as a decimal number: no exponent, no locale, no zeros that say nothing. */
+  private void number(long thousandths) {
+    long size = Math.abs(thousandths);
+    if (thousandths < 0) {
+      out.append('-');
+    }
+    out.append(size / 1000);
+    long rest = size % 1000;
+    if (rest > 0) {
+      out.append('.').append((char) ('0' + rest / 100));
+      if (rest % 100 > 0) {
+        out.append((char) ('0' + rest / 10 % 10));
+      }
+      if (rest % 10 > 0) {
+        out.append((char) ('0' + rest % 10));
+      }
+    }
+  }
+
+  byte[] bytes() {
+    return out.toString().getBytes(StandardCharsets.US_ASCII);
+  }
+}

@@ -1,0 +1,141 @@
+package baysheet.pdf;
+
+import baysheet.layout.Item;
+import baysheet.layout.Page;
+import baysheet.layout.Tag;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/**
+ * Writes a page's items as a content stream. Every stretch of items that belong to one structure
+ * element is a marked-content sequence with a number of its own; the rest is marked as artifact.
+ */
+final class PageContent {
+  /** How far along a quarter circle's tangents its Bézier control points stand, in 1/100000. */
+  private static final long KAPPA = 55_228;
+
+  private final Page page;
+  private final UsedFonts fonts;
+  private final Map<Integer, Tag.Type> types = new TreeMap<>();
+  private final Operators out = new Operators();
+  private final List<Integer> owners = new ArrayList<>();
+
+  PageContent(Page page, UsedFonts fonts) {
+    this.page = page;
+    this.fonts = fonts;
+    collect(page.structure());
+  }
+
+  private void collect(Page.Element element) {
+    types.put(element.id(), element.tag().type());
+    element.children().forEach(this::collect);
+  }
+
+  byte[] write() throws IOException {
+    List<Item> items = page.items();
+    for (int from = 0; from < items.size(); ) {
+      int to = from + 1;
+      while (to < items.size() && items.get(to).element() == items.get(from).element()) {
+        to++;
+      }
+      sequence(items.subList(from, to));
+      from = to;
+    }
+    return out.bytes();
+  }
+
+  /** The element numbers of the marked-content sequences, by the sequences' own numbers. */
+  List<Integer> owners() {
+    return owners;
+  }
+
+  private void sequence(List<Item> items) throws IOException {
+    int element = items.get(0).element();
+    if (element == Page.ARTIFACT) {
+      out.raw("/Artifact BMC");
+    } else {
+      String name = StructureNames.name(types.get(element));
+      out.raw("/" + name + " <</MCID " + owners.size() + ">> BDC");
+      owners.add(element);
+    }
+    for (int i = 0; i < items.size(); i++) {
+      draw(items.get(i), i + 1 < items.size() && startsNewLine(items.get(i), items.get(i + 1)));
+    }
+    out.raw("EMC");
+  }
+
+  private static boolean startsNewLine(Item item, Item next) {
+    return item instanceof Item.Glyphs before
+        && next instanceof Item.Glyphs after
+        && before.baseline() != after.baseline();
+  }
+
+  /**
+   * @param spaced whether a space follows that nobody sees: without it, the last word of a line and
+   *     the first of the next would be read as one
+   */
+  private void draw(Item item, boolean spaced) throws IOException {
+    if (item instanceof Item.Glyphs glyphs) {
+      text(glyphs, spaced ? glyphs.text() + " " : glyphs.text());
+    } else if (item instanceof Item.Line line) {
+      out.op("w", line.thickness());
+      out.op("m", line.x1(), up(line.y1())).op("l", line.x2(), up(line.y2())).raw("S");
+    } else if (item instanceof Item.Rectangle rectangle) {
+      out.op("w", rectangle.thickness());
+      rectangle(rectangle.edge());
+    } else if (item instanceof Item.Circle circle) {
+      circle(circle);
+    } else if (item instanceof Item.Triangle t) {
+      out.op("m", t.x1(), up(t.y1())).op("l", t.x2(), up(t.y2())).op("l", t.x3(), up(t.y3()));
+      out.raw("f");
+    } else if (item instanceof Item.Pen pen) {
+      pen(pen);
+    }
+  }
+
+  private void text(Item.Glyphs glyphs, String text) throws IOException {
+    out.raw("BT");
+    out.font(fonts.name(glyphs.bold()), glyphs.size());
+    out.op("Td", glyphs.x(), up(glyphs.baseline()));
+    out.show(fonts.encode(text, glyphs.bold()));
+    out.raw("ET");
+  }
+
+  private void pen(Item.Pen pen) {
+    Item.Area edge = pen.edge();
+    long half = pen.thickness() / 2;
+    out.op("w", pen.thickness());
+    if (pen.kind().equals(Page.LINE)) {
+      long y = up(edge.bottom() - half);
+      out.op("m", edge.x(), y).op("l", edge.right(), y).raw("S");
+    } else {
+      rectangle(edge.grown(-half));
+    }
+  }
+
+  private void rectangle(Item.Area area) {
+    out.op("re", area.x(), up(area.bottom()), area.width(), area.height()).raw("S");
+  }
+
+  private void circle(Item.Circle circle) {
+    long x = circle.x();
+    long y = up(circle.y());
+    long r = circle.radius();
+    long k = r * KAPPA / 100_000;
+    out.op("w", circle.thickness());
+    out.op("m", x + r, y);
+    out.op("c", x + r, y + k, x + k, y + r, x, y + r);
+    out.op("c", x - k, y + r, x - r, y + k, x - r, y);
+    out.op("c", x - r, y - k, x - k, y - r, x, y - r);
+    out.op("c", x + k, y - r, x + r, y - k, x + r, y);
+    out.raw("s");
+  }
+
+  /** Pages measure downwards, PDF files upwards. */
+  private long up(long y) {
+    return page.height() - y;
+  }
+}

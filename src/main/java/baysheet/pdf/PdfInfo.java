@@ -1,0 +1,33 @@
+package baysheet.pdf;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * What a PDF file says of itself.
+ *
+ * @param language BCP 47 tag of its text
+ * @param date when it was made, as far as readers are told; whole seconds count
+ * @param seed anything that tells this document from others; the same seed and content give the
+ *     same bytes
+ */
+public record PdfInfo(
+    String title,
+    String language,
+    String author,
+    String subject,
+    List<String> keywords,
+    Instant date,
+    String seed) {
+  public PdfInfo {
+    Objects.requireNonNull(author);
+    Objects.requireNonNull(subject);
+    keywords = List.copyOf(keywords);
+    Objects.requireNonNull(date);
+    Objects.requireNonNull(seed);
+    if (title.isBlank() || language.isBlank()) {
+      throw new IllegalArgumentException("title '" + title + "', language '" + language + "'");
+    }
+  }
+}
