@@ -95,7 +95,9 @@ final class CribReader {
     if (keys.stream().noneMatch(map::has)) {
       map.problems().add(Sentences.neitherOf("a socket", keys, map.start()));
     }
-    return Stream.of(Head.Form.values()).flatMap(form -> sizes(map, form).stream()).findFirst();
+    List<Sizes> written =
+        Stream.of(Head.Form.values()).flatMap(form -> sizes(map, form).stream()).toList();
+    return written.stream().findFirst();
   }
 
   private static Optional<Sizes> sizes(MapReader map, Head.Form form) {

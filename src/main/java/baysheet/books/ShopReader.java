@@ -132,12 +132,13 @@ public final class ShopReader {
     if (keys.stream().noneMatch(map::has)) {
       map.problems().add(Sentences.neitherOf("a bay", keys, map.start()));
     }
-    Optional<Raised> raised =
-        Stream.of(Bay.Equipment.values()).flatMap(it -> raised(map, it).stream()).findFirst();
+    List<Raised> raised =
+        Stream.of(Bay.Equipment.values()).flatMap(it -> raised(map, it).stream()).toList();
     Optional<Located<Quantity>> rated = map.required("rated", Figures.positive(Dimension.MASS));
     Optional<Words.Unnamed<Bay>> bay =
-        raised.map(
-            by -> name -> new Bay(name, by.equipment, by.description, rated.get(), map.at()));
+        raised.stream()
+            .findFirst()
+            .map(by -> name -> new Bay(name, by.equipment, by.description, rated.get(), map.at()));
     return map.build(() -> bay).flatMap(it -> it);
   }
 
