@@ -72,15 +72,14 @@ final class CribReader {
   }
 
   private static Optional<Socket> socket(MapReader map) {
-    Optional<Located<Drive>> drive = map.required("drive", Figures.drive());
+    Located<Drive> drive = Words.needed(map, "drive", Figures.drive(), Drive.HALF);
     Optional<Sizes> sizes = sizes(map);
     Optional<Integer> points = sizes.map(Sizes::form).flatMap(form -> points(map, form));
     boolean impact = map.yesNo("impact", false);
     boolean deep = map.yesNo("deep", false);
-    Optional<Drive> square = drive.map(Located::value);
-    return map.build(() -> square)
-        .flatMap(it -> it)
-        .flatMap(it -> sizes.flatMap(all -> points.map(n -> all.socket(it, n, impact, deep))));
+    Optional<Socket> socket =
+        sizes.flatMap(all -> points.map(n -> all.socket(drive.value(), n, impact, deep)));
+    return map.build(() -> socket).flatMap(it -> it);
   }
 
   /** The form that is the socket's key, and the sizes under it. */
@@ -96,16 +95,24 @@ final class CribReader {
     if (keys.stream().noneMatch(map::has)) {
       map.problems().add(Sentences.neitherOf("a socket", keys, map.start()));
     }
-    return Stream.of(Head.Form.values()).flatMap(form -> sizes(map, form).stream()).findFirst();
+    List<Sizes> written =
+        Stream.of(Head.Form.values()).flatMap(form -> sizes(map, form).stream()).toList();
+    return written.stream().findFirst();
   }
 
   private static Optional<Sizes> sizes(MapReader map, Head.Form form) {
     ValueReader<List<String>> size =
         Read.value(text -> Figures.outcome("bad-head", Socket.sizes(form, text)));
-    return map.optional(key(form), Read.listOrOne(size))
-        .map(
-            all ->
-                new Sizes(form, all.value().stream().flatMap(it -> it.value().stream()).toList()));
+    Optional<Located<List<Located<List<String>>>>> written =
+        map.optional(key(form), Read.listOrOne(size));
+    written
+        .filter(list -> list.value().isEmpty())
+        .ifPresent(list -> map.problems().add(Sentences.empty(list.at(), "at least one size")));
+    return written.map(list -> new Sizes(form, flat(list.value())));
+  }
+
+  private static List<String> flat(List<Located<List<String>>> sizes) {
+    return sizes.stream().flatMap(size -> size.value().stream()).toList();
   }
 
   private static String key(Head.Form form) {

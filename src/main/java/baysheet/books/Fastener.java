@@ -3,13 +3,13 @@ package baysheet.books;
 import baysheet.report.Located;
 import baysheet.report.Span;
 import baysheet.torque.Head;
+import baysheet.torque.Passes;
 import baysheet.torque.Quantity;
 import baysheet.torque.Reach;
 import baysheet.torque.StrengthClass;
 import baysheet.torque.Thread;
 import baysheet.torque.Tightening;
 import baysheet.torque.Treatment;
-import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -43,7 +43,7 @@ public record Fastener(
     Optional<Located<Head>> head,
     Located<Tightening> tightening,
     Optional<Located<Order>> order,
-    Optional<Located<List<BigDecimal>>> passes,
+    Optional<Located<Passes>> passes,
     Located<Treatment> threads,
     Optional<Located<Boolean>> reuse,
     Optional<Located<Lock>> lock,
@@ -54,10 +54,6 @@ public record Fastener(
     Optional<Located<String>> note,
     Optional<Located<String>> source,
     Span at) {
-  public Fastener {
-    passes = passes.map(list -> list.map(List::copyOf));
-  }
-
   /** In which order the set is tightened. */
   public sealed interface Order {
     /** Positions on a circle. */

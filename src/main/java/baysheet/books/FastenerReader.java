@@ -3,6 +3,7 @@ package baysheet.books;
 import baysheet.report.Located;
 import baysheet.report.Problems;
 import baysheet.torque.Dimension;
+import baysheet.torque.Passes;
 import baysheet.torque.Quantity;
 import baysheet.torque.Reach;
 import baysheet.torque.Reading;
@@ -14,7 +15,6 @@ import baysheet.yaml.Node;
 import baysheet.yaml.Read;
 import baysheet.yaml.Sequence;
 import baysheet.yaml.ValueReader;
-import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -34,7 +34,7 @@ final class FastenerReader {
 
   private static final String TORQUE_CODE = "bad-torque";
 
-  private static final ValueReader<List<Located<String>>> STAGES =
+  private static final ValueReader<List<Located<String>>> TEXTS =
       Read.listOr(Words.everyOne(Read.text()), Read.listOrOne(Read.text()));
   private static final ValueReader<List<Integer>> POSITIONS =
       Words.everyOne(Read.wholeNumber(1, MOST_FASTENERS))
@@ -45,10 +45,7 @@ final class FastenerReader {
       Read.scalarOr(
           Read.oneOf(Map.of("circle", new Fastener.Order.Circle())),
           Read.listOr(FastenerReader::given, Read.record("an order", FastenerReader::rows)));
-  private static final ValueReader<List<BigDecimal>> PASSES =
-      Read.scalarOr(
-          Read.oneOf(Map.of("one", List.of(BigDecimal.valueOf(100)))),
-          Words.everyOne(Figures.share(1, 100)).map(FastenerReader::figures));
+  private static final ValueReader<Passes> PASSES = FastenerReader::passes;
   private static final ValueReader<Treatment> THREADS =
       Words.oneOf(
           Stream.of(Treatment.values()).filter(it -> it != Treatment.NOT_STATED).toList(),
@@ -89,12 +86,8 @@ final class FastenerReader {
         map.at());
   }
 
-  private static List<BigDecimal> figures(List<Located<Quantity>> shares) {
-    return shares.stream().map(share -> share.value().value()).toList();
-  }
-
   private static Optional<Located<Tightening>> torque(Node node, Problems problems) {
-    return STAGES.read(node, problems).flatMap(stages -> tightening(stages, problems));
+    return TEXTS.read(node, problems).flatMap(stages -> tightening(stages, problems));
   }
 
   /** A stage that cannot be read is told where it stands, and only then what is wrong with all. */
@@ -120,6 +113,18 @@ final class FastenerReader {
       return Optional.empty();
     }
     return POSITIONS.<Fastener.Order>map(Fastener.Order.Given::new).read(node, problems);
+  }
+
+  private static Optional<Located<Passes>> passes(Node node, Problems problems) {
+    return TEXTS
+        .read(node, problems)
+        .flatMap(
+            all ->
+                Figures.told(
+                    "bad-passes",
+                    Passes.parse(all.value().stream().map(Located::value).toList()),
+                    all.at(),
+                    problems));
   }
 
   private static Optional<Fastener.Order> rows(MapReader map) {

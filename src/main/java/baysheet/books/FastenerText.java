@@ -3,14 +3,13 @@ package baysheet.books;
 import baysheet.report.Located;
 import baysheet.report.Span;
 import baysheet.torque.Head;
+import baysheet.torque.Passes;
 import baysheet.torque.Quantity;
 import baysheet.torque.Reach;
 import baysheet.torque.StrengthClass;
 import baysheet.torque.Thread;
 import baysheet.torque.Tightening;
 import baysheet.torque.Treatment;
-import java.math.BigDecimal;
-import java.util.List;
 import java.util.Optional;
 
 /**
@@ -23,7 +22,7 @@ public record FastenerText(
     Optional<Located<Head>> head,
     Optional<Located<Tightening>> tightening,
     Optional<Located<Fastener.Order>> order,
-    Optional<Located<List<BigDecimal>>> passes,
+    Optional<Located<Passes>> passes,
     Optional<Located<Treatment>> threads,
     Optional<Located<Boolean>> reuse,
     Optional<Located<Fastener.Lock>> lock,

@@ -4,16 +4,16 @@ import baysheet.report.Located;
 import baysheet.report.Problems;
 import baysheet.torque.Dimension;
 import baysheet.torque.Quantity;
+import baysheet.yaml.Entry;
 import baysheet.yaml.Keyed;
 import baysheet.yaml.MapReader;
+import baysheet.yaml.Mapping;
 import baysheet.yaml.Node;
 import baysheet.yaml.Outcome;
 import baysheet.yaml.Read;
 import baysheet.yaml.Sequence;
 import baysheet.yaml.ValueReader;
-import java.time.LocalDate;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
@@ -22,9 +22,9 @@ public final class JobReader {
   private static final Pattern REVISION = Pattern.compile("[A-Z]");
   private static final String FIRST_REVISION = "A";
 
+  private static final String WORK = "work";
+
   private static final ValueReader<Job> JOB = Read.record("a job", JobReader::job);
-  private static final ValueReader<Job.Vehicle> VEHICLE =
-      Read.record("the vehicle of a job", JobReader::vehicle);
   private static final ValueReader<Replacement> REPLACEMENT =
       Read.record("an override", JobReader::replacement);
 
@@ -32,7 +32,9 @@ public final class JobReader {
 
   /** The job; empty when a problem was added that leaves none. */
   public static Optional<Job> read(Node node, Problems problems) {
-    return JOB.read(node, problems).map(Located::value);
+    Optional<Job> job = JOB.read(workOf(node), problems).map(Located::value);
+    job.ifPresent(it -> twoPeople(it, problems));
+    return job;
   }
 
   /** The same, told when the job is not named as its file is, without {@code .yaml}. */
@@ -42,48 +44,66 @@ public final class JobReader {
     return job;
   }
 
-  private static Optional<Job> job(MapReader map) {
-    Optional<Located<String>> number = map.required("job", Words.id());
-    Optional<Located<LocalDate>> date = map.optional("date", Read.date());
-    Optional<Located<String>> revision = map.optional("revision", Read.value(JobReader::revision));
-    Optional<Located<String>> customer = map.optional("customer", Read.text());
-    Optional<Located<Job.Vehicle>> vehicle = map.required("vehicle", VEHICLE);
-    Optional<Located<String>> bay = map.required("bay", Words.id());
-    Optional<Located<String>> by = map.required("by", Words.id());
-    Optional<Located<String>> with = map.optional("with", Words.id());
-    List<Located<String>> state = Words.once(map.listOrOne("state", Read.name()), map.problems());
-    Map<Place, Located<Quantity>> load =
-        Words.located(map.entries("load", PlaceText::axle, Figures.quantity(Dimension.MASS)));
-    Optional<List<Located<Job.Work>>> work = work(map);
-    List<Job.Replacement> overrides = overrides(map);
-    Map<String, Located<String>> waive =
-        Words.located(map.entries("waive", Read::nameOf, Words.id()));
-    Optional<Located<String>> notes = map.optional("notes", Read.text());
-    return map.build(
-        () ->
-            new Job(
-                number.get(),
-                date,
-                revision.orElse(new Located<>(FIRST_REVISION, map.start())),
-                customer,
-                vehicle.get().value(),
-                bay.get(),
-                by.get(),
-                with,
-                state,
-                load,
-                work.get(),
-                overrides,
-                waive,
-                notes,
-                map.at()));
+  /**
+   * A key {@code work} with nothing behind it asks for as little as an empty list, and reads so.
+   */
+  private static Node workOf(Node node) {
+    return node instanceof Mapping mapping
+        ? new Mapping(mapping.entries().stream().map(JobReader::workOf).toList(), mapping.at())
+        : node;
   }
 
-  private static Outcome<String> revision(String text) {
+  private static Entry workOf(Entry entry) {
+    return entry.key().text().equals(WORK) && entry.value().isEmpty()
+        ? new Entry(entry.key(), new Sequence(List.of(), entry.key().at()))
+        : entry;
+  }
+
+  /** An apprentice is looked after by somebody else. */
+  private static void twoPeople(Job job, Problems problems) {
+    job.with()
+        .filter(with -> with.value().equals(job.by().value()))
+        .ifPresent(with -> problems.add(Sentences.alone(with, job.by())));
+  }
+
+  private static Optional<Job> job(MapReader map) {
+    Job job =
+        new Job(
+            Words.needed(map, "job", Words.id(), ""),
+            map.optional("date", Read.date()),
+            revision(map),
+            map.optional("customer", Read.text()),
+            vehicle(map),
+            Words.needed(map, "bay", Words.id(), ""),
+            Words.needed(map, "by", Words.id(), ""),
+            map.optional("with", Words.id()),
+            Words.once(map.listOrOne("state", Read.name()), map.problems()),
+            Words.located(map.entries("load", PlaceText::axle, Figures.quantity(Dimension.MASS))),
+            Words.once(Words.needed(map, WORK, JobReader::work, List.of()).value(), map.problems()),
+            overrides(map),
+            Words.located(map.entries("waive", Read::nameOf, Words.id())),
+            map.optional("notes", Read.text()),
+            map.at());
+    return map.build(() -> job);
+  }
+
+  private static Located<String> revision(MapReader map) {
+    return map.optional("revision", Read.value(JobReader::revisionOf))
+        .orElseGet(() -> new Located<>(FIRST_REVISION, map.start()));
+  }
+
+  private static Outcome<String> revisionOf(String text) {
     return REVISION.matcher(text).matches() ? Outcome.ok(text) : Sentences.notARevision(text);
   }
 
-  private static Optional<Job.Vehicle> vehicle(MapReader map) {
+  private static Job.Vehicle vehicle(MapReader map) {
+    return map.required("vehicle", Read.record("the vehicle of a job", JobReader::vehicleOf))
+        .map(Located::value)
+        .orElseGet(
+            () -> new Job.Vehicle(Words.unread(map, ""), Optional.empty(), Optional.empty()));
+  }
+
+  private static Optional<Job.Vehicle> vehicleOf(MapReader map) {
     Optional<Located<String>> book = map.required("book", Read.name());
     Optional<Located<String>> plate = map.optional("plate", Read.text());
     Optional<Located<Quantity>> odometer =
@@ -91,12 +111,7 @@ public final class JobReader {
     return map.build(() -> new Job.Vehicle(book.get(), plate, odometer));
   }
 
-  private static Optional<List<Located<Job.Work>>> work(MapReader map) {
-    Optional<Located<List<Located<Job.Work>>>> work = map.required("work", JobReader::asked);
-    return work.map(list -> Words.once(list.value(), map.problems()));
-  }
-
-  private static Optional<Located<List<Located<Job.Work>>>> asked(Node node, Problems problems) {
+  private static Optional<Located<List<Located<Job.Work>>>> work(Node node, Problems problems) {
     boolean nothing = node instanceof Sequence list && list.items().isEmpty();
     if (nothing) {
       problems.add(Sentences.noWork(node.at()));

@@ -18,12 +18,12 @@ final class PlaceText {
 
   /** {@code front-left}. */
   static Outcome<Place> place(String text) {
-    return known(text, Place::of, places());
+    return known(text, places());
   }
 
   /** {@code front} or {@code rear}. */
   static Outcome<Place> axle(String text) {
-    return known(text, Place::of, places().filter(place -> place.kind() == Place.Kind.AXLE));
+    return known(text, places().filter(place -> place.kind() == Place.Kind.AXLE));
   }
 
   private static Stream<Place> places() {
@@ -32,7 +32,7 @@ final class PlaceText {
 
   /** {@code front-wheels}. */
   static Outcome<PlaceGroup> group(String text) {
-    return known(text, PlaceGroup::of, PlaceGroup.all().stream());
+    return known(text, PlaceGroup.all().stream());
   }
 
   /** {@code lower-arm at front-left}. */
@@ -51,20 +51,20 @@ final class PlaceText {
         : Read.nameOf(text).map(name -> new Procedure.Access(name, Optional.empty()));
   }
 
-  /** {@code anti-roll-bar}, {@code anti-roll-bar at axle}, {@code anti-roll-bar at front}. */
-  static Outcome<ItemAt> item(String text) {
+  /**
+   * {@code anti-roll-bar}, {@code anti-roll-bar at front}, {@code anti-roll-bar at axle}: a place,
+   * or a kind of place seen from the procedure's; with one space on either side of {@code at}.
+   */
+  static Outcome<String> item(String text) {
     Matcher at = AT.matcher(text);
     return at.matches()
-        ? joined(at, PlaceText::where, (name, where) -> new ItemAt(name, Optional.of(where)))
-        : Read.nameOf(text).map(name -> new ItemAt(name, Optional.empty()));
+        ? joined(at, PlaceText::where, (name, where) -> name + " at " + where)
+        : Read.nameOf(text);
   }
 
-  private static Outcome<ItemAt.Where> where(String text) {
-    return known(
-        text,
-        ItemAt.Where::of,
-        Stream.concat(
-            places().map(ItemAt.At::new), Stream.of(Place.Kind.values()).map(ItemAt.Around::new)));
+  private static Outcome<String> where(String text) {
+    Stream<String> kinds = Stream.of(Place.Kind.values()).map(Place.Kind::word);
+    return known(text, Stream.concat(places().map(Place::word), kinds).distinct());
   }
 
   private static <P, T> Outcome<T> joined(
@@ -74,15 +74,13 @@ final class PlaceText {
         name -> place.apply(at.group("place")).map(where -> join.apply(name, where)));
   }
 
-  /** A word among those that {@code all} print as. */
-  private static <T> Outcome<T> known(
-      String text, Function<String, Optional<T>> of, Stream<? extends T> all) {
-    List<T> known = List.copyOf(all.toList());
-    return of.apply(text)
-        .filter(known::contains)
+  /** The one of {@code all} that prints as {@code text}. */
+  private static <T> Outcome<T> known(String text, Stream<T> all) {
+    List<T> known = all.toList();
+    return known.stream()
+        .filter(place -> place.toString().equals(text))
+        .findFirst()
         .map(Outcome::ok)
-        .orElseGet(
-            () ->
-                Sentences.unknownPlace(text, known.stream().map(T::toString).distinct().toList()));
+        .orElseGet(() -> Sentences.unknownPlace(text, known.stream().map(T::toString).toList()));
   }
 }

@@ -43,46 +43,32 @@ public final class ProcedureReader {
   }
 
   private static Optional<Procedure> procedure(MapReader map) {
-    Optional<Located<String>> name = map.required("procedure", Read.name());
-    Optional<Located<String>> title = map.required("title", Read.text());
-    Optional<Located<Place.Kind>> at = map.required("at", KIND);
-    Optional<Located<String>> serves = map.optional("serves", Read.name());
-    Optional<Located<Bay.Equipment>> needs = map.optional("needs", EQUIPMENT);
-    List<Located<Procedure.Access>> behind = once(map, "behind", ACCESS);
-    List<Located<String>> after = once(map, "after", Read.name());
-    List<Located<String>> before = once(map, "before", Read.name());
-    List<Located<Procedure.Use>> uses = once(map, "uses", StepReader.USE);
-    List<Procedure.Part> parts = values(map.list("parts", PART));
-    List<Step> open = values(map.list("open", StepReader.STEP));
-    List<Step> work = values(map.list("work", StepReader.STEP));
-    List<Step> close = values(map.list("close", StepReader.STEP));
-    List<Procedure.Check> checks = values(map.list("checks", CHECK));
-    return map.build(
-        () ->
-            new Procedure(
-                name.get(),
-                title.get(),
-                at.get(),
-                serves,
-                needs,
-                behind,
-                after,
-                before,
-                uses,
-                parts,
-                open,
-                work,
-                close,
-                checks,
-                map.at()));
+    Procedure procedure =
+        new Procedure(
+            Words.needed(map, "procedure", Read.name(), ""),
+            Words.needed(map, "title", Read.text(), ""),
+            Words.needed(map, "at", KIND, Place.Kind.VEHICLE),
+            map.optional("serves", Read.name()),
+            map.optional("needs", EQUIPMENT),
+            once(map, "behind", ACCESS),
+            once(map, "after", Read.name()),
+            once(map, "before", Read.name()),
+            once(map, "uses", StepReader.USE),
+            values(map, "parts", PART),
+            values(map, "open", StepReader.STEP),
+            values(map, "work", StepReader.STEP),
+            values(map, "close", StepReader.STEP),
+            values(map, "checks", CHECK),
+            map.at());
+    return map.build(() -> procedure);
   }
 
   private static <T> List<Located<T>> once(MapReader map, String key, ValueReader<T> item) {
     return Words.once(map.listOrOne(key, item), map.problems());
   }
 
-  private static <T> List<T> values(List<Located<T>> list) {
-    return list.stream().map(Located::value).toList();
+  private static <T> List<T> values(MapReader map, String key, ValueReader<T> item) {
+    return map.list(key, item).stream().map(Located::value).toList();
   }
 
   private static Optional<Procedure.Part> part(MapReader map) {

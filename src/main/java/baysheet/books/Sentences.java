@@ -5,7 +5,6 @@ import baysheet.report.Nearest;
 import baysheet.report.Problem;
 import baysheet.report.Span;
 import baysheet.yaml.Outcome;
-import java.math.BigDecimal;
 import java.util.Collection;
 import java.util.List;
 
@@ -129,34 +128,9 @@ final class Sentences {
         .seeAlso("the count", count.at());
   }
 
-  static Problem orderTooLong(Span at, int length, Located<Integer> count) {
-    return Problem.error(
-            "bad-order",
-            at,
-            "the order names " + length + " positions and the count is " + count.value())
-        .expecting("every position from 1 to " + count.value() + " once")
-        .seeAlso("the count", count.at());
-  }
-
-  static Problem notAPermutation(Span at, int length) {
-    return Problem.error("bad-order", at, "the order leaves a position out or names one twice")
-        .expecting("every position from 1 to " + length + " once");
-  }
-
   static Problem orderOfOrders(Span at) {
     return Problem.error("bad-order", at, "lists inside a list do not say what their figures mean")
         .expecting("circle, the positions one after another as in [3, 1, 2, 4], or {rows: [5, 5]}");
-  }
-
-  static Problem passesDoNotRise(Span at, BigDecimal pass) {
-    return Problem.error(
-            "bad-passes", at, pass.toPlainString() + " % is not more than the pass before it")
-        .expecting("rising percentages, the last 100 %");
-  }
-
-  static Problem passesEndShort(Span at) {
-    return Problem.error("bad-passes", at, "the last pass does not reach the full torque")
-        .expecting("rising percentages, the last 100 %");
   }
 
   static Problem passesOfStages(Span at, Span torque) {
@@ -194,6 +168,13 @@ final class Sentences {
   static Problem noWork(Span at) {
     return Problem.error("no-work", at, "the job asks for no work")
         .expecting("at least one procedure at its place, as in lower-arm at front-left");
+  }
+
+  static Problem alone(Located<String> with, Located<String> by) {
+    return Problem.error(
+            "same-person", with.at(), quoted(with.value()) + " cannot work with themselves")
+        .expecting("somebody else, or the line left out")
+        .seeAlso("who does the job", by.at());
   }
 
   static <T> Outcome<T> appliedToNothing(String text) {

@@ -38,6 +38,9 @@ public final class ShopReader {
       Read.record("a person", ShopReader::person);
   private static final ValueReader<Shop.Paper> PAPER =
       Words.oneOf(List.of(Shop.Paper.values()), Shop.Paper::word);
+  private static final ValueReader<Integer> INTERVAL = Read.wholeNumber(1, LONGEST_INTERVAL);
+  private static final Shop.Crib NO_TOOLS =
+      new Shop.Crib(List.of(), List.of(), List.of(), Optional.empty());
   private static final ValueReader<Shop.Terms> TERMS = words(Shop.Terms.values());
   private static final ValueReader<Shop.Grade> GRADE = words(Shop.Grade.values());
 
@@ -49,34 +52,27 @@ public final class ShopReader {
   }
 
   private static Optional<Shop> shop(MapReader map) {
-    Optional<Located<String>> name = map.required("shop", Read.text());
-    Optional<Located<Shop.Paper>> paper = map.optional("paper", PAPER);
     Units units = map.optional("units", UNITS).map(Located::value).orElse(Units.USUAL);
-    Optional<Located<Shop.Terms>> terms = map.optional("terms", TERMS);
-    Optional<Located<Quantity>> band = map.optional("band", Figures.share(1, WIDEST_BAND));
-    Optional<Located<Integer>> interval =
-        map.optional("calibration-interval", Read.wholeNumber(1, LONGEST_INTERVAL));
-    Map<Drive, Quantity> drives = drives(map);
-    Optional<Located<Shop.Crib>> crib = map.required("crib", CribReader.CRIB);
-    Optional<Map<String, Bay>> bays = atLeastOne(map, "bays", BAY, "at least one bay");
-    Optional<Map<String, Shop.Person>> people =
-        atLeastOne(map, "people", PERSON, "at least one person");
-    return map.build(
-        () ->
-            new Shop(
-                name.get(),
-                paper.map(Located::value).orElse(Shop.Paper.A4),
-                units.torque,
-                units.distance,
-                units.mass,
-                terms.map(Located::value).orElse(Shop.Terms.BRITISH),
-                band.map(Located::value).orElse(USUAL_BAND),
-                interval.map(Located::value).orElse(USUAL_INTERVAL),
-                drives,
-                crib.get().value(),
-                bays.get(),
-                people.get(),
-                map.at()));
+    Shop shop =
+        new Shop(
+            Words.needed(map, "shop", Read.text(), ""),
+            or(map.optional("paper", PAPER), Shop.Paper.A4),
+            units.torque,
+            units.distance,
+            units.mass,
+            or(map.optional("terms", TERMS), Shop.Terms.BRITISH),
+            or(map.optional("band", Figures.share(1, WIDEST_BAND)), USUAL_BAND),
+            or(map.optional("calibration-interval", INTERVAL), USUAL_INTERVAL),
+            drives(map),
+            Words.needed(map, "crib", CribReader.CRIB, NO_TOOLS).value(),
+            atLeastOne(map, "bays", BAY, "at least one bay"),
+            atLeastOne(map, "people", PERSON, "at least one person"),
+            map.at());
+    return map.build(() -> shop);
+  }
+
+  private static <T> T or(Optional<Located<T>> written, T ifLeftOut) {
+    return written.map(Located::value).orElse(ifLeftOut);
   }
 
   private static <T extends Enum<T>> ValueReader<T> words(T[] values) {
@@ -99,8 +95,8 @@ public final class ShopReader {
         () ->
             new Units(
                 torque.orElse(Units.USUAL.torque),
-                distance.map(Located::value).orElse(Units.USUAL.distance),
-                mass.map(Located::value).orElse(Units.USUAL.mass)));
+                or(distance, Units.USUAL.distance),
+                or(mass, Units.USUAL.mass)));
   }
 
   private static Optional<List<Unit>> oneOrTwo(
@@ -120,14 +116,14 @@ public final class ShopReader {
     return limits;
   }
 
-  private static <T> Optional<Map<String, T>> atLeastOne(
+  private static <T> Map<String, T> atLeastOne(
       MapReader map, String key, ValueReader<Words.Unnamed<T>> value, String expected) {
     Optional<Located<List<Keyed<String, Words.Unnamed<T>>>>> entries =
         map.required(key, Read.map("what stands under \"" + key + "\"", Words::idOf, value));
     entries
         .filter(found -> found.value().isEmpty())
         .ifPresent(none -> map.problems().add(Sentences.empty(none.at(), expected)));
-    return entries.map(found -> Words.named(found.value()));
+    return entries.map(found -> Words.named(found.value())).orElse(Map.of());
   }
 
   private static Optional<Words.Unnamed<Bay>> bay(MapReader map) {
@@ -136,12 +132,14 @@ public final class ShopReader {
     if (keys.stream().noneMatch(map::has)) {
       map.problems().add(Sentences.neitherOf("a bay", keys, map.start()));
     }
-    Optional<Raised> raised =
-        Stream.of(Bay.Equipment.values()).flatMap(it -> raised(map, it).stream()).findFirst();
+    List<Raised> raised =
+        Stream.of(Bay.Equipment.values()).flatMap(it -> raised(map, it).stream()).toList();
     Optional<Located<Quantity>> rated = map.required("rated", Figures.positive(Dimension.MASS));
-    return map.build(() -> rated)
-        .flatMap(it -> raised)
-        .map(by -> name -> new Bay(name, by.equipment, by.description, rated.get(), map.at()));
+    Optional<Words.Unnamed<Bay>> bay =
+        raised.stream()
+            .findFirst()
+            .map(by -> name -> new Bay(name, by.equipment, by.description, rated.get(), map.at()));
+    return map.build(() -> bay).flatMap(it -> it);
   }
 
   /** What raises a vehicle, and of what kind it is. */

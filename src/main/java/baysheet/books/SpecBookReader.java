@@ -33,7 +33,9 @@ public final class SpecBookReader {
 
   /** The book; empty when a problem was added that leaves none. */
   public static Optional<SpecBook> read(Node node, Problems problems) {
-    return BOOK.read(node, problems).map(Located::value);
+    Optional<SpecBook> book = BOOK.read(node, problems).map(Located::value);
+    book.ifPresent(it -> notLikeItself(it, problems));
+    return book;
   }
 
   /** The same, told when the book is not named as its file is, without {@code .yaml}. */
@@ -46,37 +48,25 @@ public final class SpecBookReader {
   /** Where another book is named, everything may be left out that it has. */
   private static Optional<SpecBook> book(MapReader map) {
     boolean whole = !map.has("like");
-    Optional<Located<String>> vehicle = map.required("vehicle", Read.name());
-    Optional<Located<String>> title = text(map, "name", whole);
-    Optional<Located<String>> years = map.optional("years", Read.value(SpecBookReader::years));
-    Optional<Located<String>> like = map.optional("like", Read.name());
-    Optional<Located<String>> source = text(map, "source", whole);
-    Optional<Located<SpecBook.Checked>> checked = map.optional("checked", CHECKED);
     Mass mass = mass(map);
-    List<Located<String>> traits = Words.once(map.list("traits", Read.name()), map.problems());
-    Map<Place, Located<String>> supports =
-        Words.located(map.entries("supports", PlaceText::axle, Read.text()));
-    Map<String, SpecBook.Fluid> fluids = Words.named(map.entries("fluids", Read::nameOf, FLUID));
-    List<SpecBook.Group> fasteners = fasteners(map, whole);
-    notLikeItself(vehicle, like, map.problems());
-    return map.build(
-        () ->
-            new SpecBook(
-                vehicle.get(),
-                title,
-                years,
-                like,
-                source,
-                checked.map(Located::value),
-                mass.kerb,
-                mass.frontShare,
-                mass.wheelbase,
-                mass.behindFront,
-                traits,
-                supports,
-                fluids,
-                fasteners,
-                map.at()));
+    SpecBook book =
+        new SpecBook(
+            Words.needed(map, "vehicle", Read.name(), ""),
+            text(map, "name", whole),
+            map.optional("years", Read.value(SpecBookReader::years)),
+            map.optional("like", Read.name()),
+            text(map, "source", whole),
+            map.optional("checked", CHECKED).map(Located::value),
+            mass.kerb,
+            mass.frontShare,
+            mass.wheelbase,
+            mass.behindFront,
+            Words.once(map.list("traits", Read.name()), map.problems()),
+            Words.located(map.entries("supports", PlaceText::axle, Read.text())),
+            Words.named(map.entries("fluids", Read::nameOf, FLUID)),
+            fasteners(map, whole),
+            map.at());
+    return map.build(() -> book);
   }
 
   private static Optional<Located<String>> text(MapReader map, String key, boolean needed) {
@@ -153,9 +143,9 @@ public final class SpecBookReader {
     return entries;
   }
 
-  private static void notLikeItself(
-      Optional<Located<String>> vehicle, Optional<Located<String>> like, Problems problems) {
-    like.filter(other -> vehicle.isPresent() && vehicle.get().value().equals(other.value()))
+  private static void notLikeItself(SpecBook book, Problems problems) {
+    book.like()
+        .filter(other -> other.value().equals(book.vehicle().value()))
         .ifPresent(other -> problems.add(Sentences.namesItself(other.at(), other.value(), "like")));
   }
 }

@@ -1,7 +1,6 @@
 package baysheet.books;
 
 import baysheet.report.Located;
-import baysheet.torque.ThreePoint;
 import baysheet.yaml.MapReader;
 import baysheet.yaml.Outcome;
 import baysheet.yaml.Read;
@@ -23,8 +22,7 @@ final class StepReader {
           Read.text().map(name -> new Procedure.Use(name, false)),
           Read.record("a tool", StepReader::special));
 
-  private static final ValueReader<String> ITEM =
-      Read.value(text -> PlaceText.item(text).map(ItemAt::toString));
+  private static final ValueReader<String> ITEM = Read.value(PlaceText::item);
   private static final ValueReader<Step.Apply> APPLY = Read.value(StepReader::apply);
   private static final ValueReader<Step.Seizes> SEIZES = Read.oneOf(seizes());
   private static final Pattern ON = Pattern.compile("(?<product>.*?)\\s*\\bon\\b\\s*(?<item>.*)");
@@ -32,44 +30,27 @@ final class StepReader {
   private StepReader() {}
 
   private static Optional<Step> step(MapReader map) {
-    Optional<Located<String>> text = map.required("do", Read.text());
-    List<Located<String>> undo = items(map, "undo");
-    List<Located<String>> doUp = items(map, "do-up");
-    List<Located<String>> disturb = items(map, "disturb");
-    List<Located<String>> circuits = map.listOrOne("open-circuit", Read.name());
-    List<Located<Step.Apply>> apply = map.listOrOne("apply", APPLY);
-    List<Located<Procedure.Use>> uses = map.listOrOne("uses", USE);
-    List<Located<String>> hazards = map.listOrOne("hazards", Read.name());
-    Optional<Located<ThreePoint>> takes = map.optional("takes", Figures.minutes());
-    boolean impact = map.yesNo("impact", false);
-    Optional<Located<Step.Seizes>> seizes = map.optional("seizes", SEIZES);
-    List<Located<String>> ifStuck = map.listOrOne("if-stuck", Read.text());
-    Optional<Located<String>> because = map.optional("because", Read.text());
-    Optional<Located<String>> good = map.optional("good", Read.text());
-    boolean hold = map.yesNo("hold", false);
-    Optional<Located<String>> back = map.optional("back", Read.text());
-    Optional<Located<Moment>> moment = map.optional("moment", Words.moment());
-    return map.build(
-        () ->
-            new Step(
-                text.get(),
-                undo,
-                doUp,
-                disturb,
-                circuits,
-                apply,
-                uses,
-                hazards,
-                takes,
-                impact,
-                seizes.map(Located::value).orElse(Step.Seizes.NEVER),
-                ifStuck,
-                because,
-                good,
-                hold,
-                back,
-                moment,
-                map.at()));
+    Step step =
+        new Step(
+            Words.needed(map, "do", Read.text(), ""),
+            items(map, "undo"),
+            items(map, "do-up"),
+            items(map, "disturb"),
+            map.listOrOne("open-circuit", Read.name()),
+            map.listOrOne("apply", APPLY),
+            map.listOrOne("uses", USE),
+            map.listOrOne("hazards", Read.name()),
+            map.optional("takes", Figures.minutes()),
+            map.yesNo("impact", false),
+            map.optional("seizes", SEIZES).map(Located::value).orElse(Step.Seizes.NEVER),
+            map.listOrOne("if-stuck", Read.text()),
+            map.optional("because", Read.text()),
+            map.optional("good", Read.text()),
+            map.yesNo("hold", false),
+            map.optional("back", Read.text()),
+            map.optional("moment", Words.moment()),
+            map.at());
+    return map.build(() -> step);
   }
 
   private static List<Located<String>> items(MapReader map, String key) {

@@ -3,6 +3,7 @@ package baysheet.books;
 import baysheet.report.Located;
 import baysheet.report.Problems;
 import baysheet.yaml.Keyed;
+import baysheet.yaml.MapReader;
 import baysheet.yaml.Outcome;
 import baysheet.yaml.Read;
 import baysheet.yaml.Sequence;
@@ -38,6 +39,19 @@ final class Words {
   /** The same as {@link #id()}, for keys. */
   static Outcome<String> idOf(String text) {
     return ID.matcher(text).matches() ? Outcome.ok(text) : Sentences.notAnId(text);
+  }
+
+  /**
+   * A value that must be there. Where it is not, something stands in for it, so that all the other
+   * keys are read and told as well; {@link MapReader#build} then drops the record.
+   */
+  static <T> Located<T> needed(MapReader map, String key, ValueReader<T> reader, T standIn) {
+    return map.required(key, reader).orElseGet(() -> unread(map, standIn));
+  }
+
+  /** What stands in for a value that could not be read. */
+  static <T> Located<T> unread(MapReader map, T standIn) {
+    return new Located<>(standIn, map.at());
   }
 
   /** The values of a map, each with the place where it stands. */

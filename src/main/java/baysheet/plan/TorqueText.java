@@ -93,7 +93,7 @@ final class TorqueText {
     boolean ordered = fastener.order().isPresent();
     return fastener
         .passes()
-        .map(shares -> new Passes(shares.value(), shares.value().size() > 1))
+        .map(Located::value)
         .orElseGet(
             () -> Passes.usual(fastener.count().value(), ordered, fastener.tightening().value()));
   }
