@@ -103,7 +103,10 @@ final class StructureTree {
       }
       attributes(element, made);
       elements.put(element.id(), made);
-      made.setItem(COSName.K, kids(element, made));
+      COSArray kids = kids(element, made);
+      if (kids.size() > 0) {
+        made.setItem(COSName.K, kids);
+      }
       return made;
     }
 

@@ -14,7 +14,8 @@ import java.util.Optional;
  * @param what what is wrong, one sentence without a full stop
  * @param expected what would have been right, where that can be said
  * @param nearest the known name most like what was written
- * @param related further places to look at, each with a word about it
+ * @param related further places to look at, each with a word about it; the word begins with {@link
+ *     #LOOKED_IN} where the place is one that was searched
  */
 public record Problem(
     String code,
@@ -24,6 +25,9 @@ public record Problem(
     Optional<String> expected,
     Optional<String> nearest,
     List<Located<String>> related) {
+  /** Begins the word about a place that was searched in vain. */
+  public static final String LOOKED_IN = "looked in ";
+
   /** How much a problem weighs. */
   public enum Severity {
     ERROR,
@@ -67,6 +71,11 @@ public record Problem(
     List<Located<String>> more = new ArrayList<>(related);
     more.add(new Located<>(word, place));
     return new Problem(code, severity, at, what, expected, nearest, more);
+  }
+
+  /** The same problem, with one more place that was searched for what is missing. */
+  public Problem lookedIn(String word, Span place) {
+    return seeAlso(LOOKED_IN + word, place);
   }
 
   /** Whether this stops the job. */

@@ -12,7 +12,7 @@ public record Span(Source source, int line, int column, int endLine, int endColu
     Objects.requireNonNull(source);
     if (line < 1 || column < 1 || endLine < line || (endLine == line && endColumn < column)) {
       throw new IllegalArgumentException(
-          "span %d:%d to %d:%d".formatted(line, column, endLine, endColumn));
+          "span " + line + ":" + column + " to " + endLine + ":" + endColumn);
     }
   }
 

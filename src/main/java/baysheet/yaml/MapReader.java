@@ -169,7 +169,7 @@ public final class MapReader {
     for (Entry entry : mapping.entries()) {
       String key = entry.key().text();
       if (!known.contains(key) && !free.contains(key)) {
-        problems.add(Sentences.unknownKey(whatItIs, entry, mapping, known));
+        problems.add(Sentences.unknownKey(whatItIs, entry, known));
       }
     }
   }

@@ -13,23 +13,25 @@ final class Sentences {
 
   private Sentences() {}
 
-  static Problem unknownKey(
-      String whatItIs, Entry entry, Mapping mapping, Collection<String> known) {
+  static Problem unknownKey(String whatItIs, Entry entry, Collection<String> known) {
     String key = entry.key().text();
-    Problem problem =
-        Problem.error("unknown-key", entry.key().at(), whatItIs + " has no key " + quoted(key))
-            .near(Nearest.of(key, known));
-    return problem.expecting(
-        entry.value().isEmpty() && isInBrackets(mapping)
-            ? "quotes around a text with a comma in it, where it stands between { and }"
-            : oneOf(known));
+    return Problem.error("unknown-key", entry.key().at(), whatItIs + " has no key " + quoted(key))
+        .near(Nearest.of(key, known))
+        .expecting(
+            hasNoColon(entry)
+                ? "quotes around a text with a comma in it, where it stands between { and }"
+                : oneOf(known));
   }
 
-  /** Between brackets a comma ends a text, so the rest of a sentence looks like a key. */
-  private static boolean isInBrackets(Mapping mapping) {
-    Span at = mapping.at();
-    String line = at.source().lines().get(at.line() - 1);
-    return line.codePoints().skip(at.column() - 1L).findFirst().orElse(' ') == '{';
+  /**
+   * Between brackets a comma ends a text, so the rest of a sentence becomes a key without colon.
+   */
+  private static boolean hasNoColon(Entry entry) {
+    Span key = entry.key().at();
+    Span value = entry.value().at();
+    return entry.value().isEmpty()
+        && value.line() == key.endLine()
+        && value.column() == key.endColumn();
   }
 
   static Problem missingKey(String whatItIs, String key, Span at) {
@@ -52,12 +54,17 @@ final class Sentences {
         .expecting(wanted);
   }
 
+  /** A text with a colon in it most likely lacks the space that makes the colon one of YAML's. */
   static Problem notAMap(String whatItIs, Node node) {
+    boolean colon = node instanceof Scalar scalar && scalar.text().contains(":");
     return Problem.error(
             "wrong-shape",
             node.at(),
             whatItIs + " is written as keys with values, and this is " + node.shape())
-        .expecting("keys with values, each \"key: value\"");
+        .expecting(
+            colon
+                ? "a space behind the colon: \"key: value\""
+                : "lines of the form \"key: value\"");
   }
 
   static String underKey(String key) {

@@ -1,0 +1,173 @@
+package baysheet.books;
+
+import baysheet.report.Located;
+import baysheet.report.Span;
+import java.math.BigDecimal;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * What the trade knows of items, cautions, consequences and states, whatever the vehicle.
+ *
+ * @param items by name
+ * @param cautions by name
+ * @param rules consequences by name
+ * @param states by name
+ */
+public record Catalogue(
+    Map<String, Item> items,
+    Map<String, Caution> cautions,
+    Map<String, Rule> rules,
+    Map<String, State> states) {
+  public Catalogue {
+    items = Collections.unmodifiableMap(new LinkedHashMap<>(items));
+    cautions = Collections.unmodifiableMap(new LinkedHashMap<>(cautions));
+    rules = Collections.unmodifiableMap(new LinkedHashMap<>(rules));
+    states = Collections.unmodifiableMap(new LinkedHashMap<>(states));
+  }
+
+  /**
+   * Anything that can be on or off, connected or not.
+   *
+   * @param british what it is called in Britain
+   * @param american what it is called in America, where that differs
+   * @param kinds what rules and cautions know it by
+   * @param back wording for putting it back
+   */
+  public record Item(
+      Located<String> name,
+      Located<String> british,
+      Optional<Located<String>> american,
+      List<Located<String>> kinds,
+      Optional<Located<String>> back,
+      Span at) {
+    public Item {
+      kinds = List.copyOf(kinds);
+    }
+  }
+
+  /** The four signal words of ANSI Z535.6; the first three also of ISO 3864-2. */
+  public enum Signal {
+    DANGER,
+    WARNING,
+    CAUTION,
+    NOTICE
+  }
+
+  /**
+   * A caution.
+   *
+   * @param when what brings it, beside steps that name it as a hazard; any one is enough
+   * @param command what to do or not to do
+   * @param hazard what there is
+   * @param consequence what it can do to somebody
+   * @param protect protective equipment, ISO 7010 numbers
+   * @param wholeJob whether it stands on top of the sheet
+   */
+  public record Caution(
+      Located<String> name,
+      Signal signal,
+      List<Trigger> when,
+      Located<String> command,
+      Located<String> hazard,
+      Located<String> consequence,
+      List<Located<String>> protect,
+      Located<String> source,
+      boolean wholeJob,
+      Span at) {
+    public Caution {
+      when = List.copyOf(when);
+      protect = List.copyOf(protect);
+    }
+  }
+
+  /**
+   * A check that follows from what was done.
+   *
+   * @param when what brings it; any one is enough
+   * @param check what to check
+   * @param moment when it is due
+   * @param hold whether a second person must look
+   * @param needs a figure that only the vehicle's data can give: printed as an empty box
+   * @param keepsOpen what somebody else must do before the sheet is closed: alignment …
+   */
+  public record Rule(
+      Located<String> name,
+      List<Trigger> when,
+      Located<String> check,
+      Located<Moment> moment,
+      boolean hold,
+      Optional<Located<String>> needs,
+      Optional<Located<String>> keepsOpen,
+      Optional<Located<String>> because,
+      Located<String> source,
+      Span at) {
+    public Rule {
+      when = List.copyOf(when);
+    }
+  }
+
+  /**
+   * What sets a caution or a rule off: all that is given must hold, each by any one of its names.
+   *
+   * @param undo names of items undone
+   * @param doUp names of items done up
+   * @param disturb names of items disturbed
+   * @param kind kinds of items undone or disturbed
+   * @param circuit circuits opened
+   * @param apply products applied
+   * @param uses tools used
+   * @param procedure procedures of the job
+   * @param trait traits the vehicle has
+   * @param without traits the vehicle lacks
+   * @param state states the job has
+   * @param impact whether an impact wrench is used
+   */
+  public record Trigger(
+      List<String> undo,
+      List<String> doUp,
+      List<String> disturb,
+      List<String> kind,
+      List<String> circuit,
+      List<String> apply,
+      List<String> uses,
+      List<String> procedure,
+      List<String> trait,
+      List<String> without,
+      List<String> state,
+      Optional<Boolean> impact,
+      Span at) {
+    public Trigger {
+      undo = List.copyOf(undo);
+      doUp = List.copyOf(doUp);
+      disturb = List.copyOf(disturb);
+      kind = List.copyOf(kind);
+      circuit = List.copyOf(circuit);
+      apply = List.copyOf(apply);
+      uses = List.copyOf(uses);
+      procedure = List.copyOf(procedure);
+      trait = List.copyOf(trait);
+      without = List.copyOf(without);
+      state = List.copyOf(state);
+    }
+
+    /** Whether nothing is asked, so that it would always hold. */
+    boolean isEmpty() {
+      return impact.isEmpty()
+          && Stream.of(undo, doUp, disturb, kind, circuit, apply, uses, procedure)
+              .allMatch(List::isEmpty)
+          && Stream.of(trait, without, state).allMatch(List::isEmpty);
+    }
+  }
+
+  /** A state of a vehicle and what it does to the minutes of steps that seize. */
+  public record State(
+      Located<String> name,
+      BigDecimal likelyFactor,
+      BigDecimal possibleFactor,
+      Located<String> source) {}
+}

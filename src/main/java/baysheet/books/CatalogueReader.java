@@ -1,0 +1,147 @@
+package baysheet.books;
+
+import baysheet.report.Located;
+import baysheet.report.Problems;
+import baysheet.yaml.MapReader;
+import baysheet.yaml.Node;
+import baysheet.yaml.Outcome;
+import baysheet.yaml.Read;
+import baysheet.yaml.ValueReader;
+import java.math.BigDecimal;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/** Reads a catalogue file, built in or the shop's own. */
+public final class CatalogueReader {
+  /** ISO 7010 numbers its mandatory-action signs M001 and on. */
+  private static final Pattern MANDATORY_SIGN = Pattern.compile("M0[0-9]{2}");
+
+  private static final ValueReader<Catalogue> CATALOGUE =
+      Read.record("a catalogue", CatalogueReader::catalogue);
+  private static final ValueReader<Words.Unnamed<Catalogue.Item>> ITEM =
+      Read.record("an item", CatalogueReader::item);
+  private static final ValueReader<Words.Unnamed<Catalogue.Caution>> CAUTION =
+      Read.record("a caution", CatalogueReader::caution);
+  private static final ValueReader<Words.Unnamed<Catalogue.Rule>> RULE =
+      Read.record("a consequence", CatalogueReader::rule);
+  private static final ValueReader<Words.Unnamed<Catalogue.State>> STATE =
+      Read.record("a state", CatalogueReader::state);
+  private static final ValueReader<Catalogue.Signal> SIGNAL =
+      Words.oneOf(List.of(Catalogue.Signal.values()), Catalogue.Signal::name);
+  private static final ValueReader<String> PROTECTION = Read.value(CatalogueReader::protection);
+
+  private CatalogueReader() {}
+
+  /** The catalogue; empty when a problem was added that leaves none. */
+  public static Optional<Catalogue> read(Node node, Problems problems) {
+    return CATALOGUE.read(node, problems).map(Located::value);
+  }
+
+  /** All of them as one; of two entries with one name the later catalogue's stands. */
+  public static Catalogue merge(List<Catalogue> catalogues) {
+    Map<String, Catalogue.Item> items = new LinkedHashMap<>();
+    Map<String, Catalogue.Caution> cautions = new LinkedHashMap<>();
+    Map<String, Catalogue.Rule> rules = new LinkedHashMap<>();
+    Map<String, Catalogue.State> states = new LinkedHashMap<>();
+    for (Catalogue catalogue : catalogues) {
+      items.putAll(catalogue.items());
+      cautions.putAll(catalogue.cautions());
+      rules.putAll(catalogue.rules());
+      states.putAll(catalogue.states());
+    }
+    return new Catalogue(items, cautions, rules, states);
+  }
+
+  private static Optional<Catalogue> catalogue(MapReader map) {
+    Map<String, Catalogue.Item> items = named(map, "items", ITEM);
+    Map<String, Catalogue.Caution> cautions = named(map, "cautions", CAUTION);
+    Map<String, Catalogue.Rule> rules = named(map, "consequences", RULE);
+    Map<String, Catalogue.State> states = named(map, "states", STATE);
+    return map.build(() -> new Catalogue(items, cautions, rules, states));
+  }
+
+  private static <T> Map<String, T> named(
+      MapReader map, String key, ValueReader<Words.Unnamed<T>> value) {
+    return Words.named(map.entries(key, Read::nameOf, value));
+  }
+
+  private static Optional<Words.Unnamed<Catalogue.Item>> item(MapReader map) {
+    Optional<Located<String>> british = map.required("name", Read.text());
+    Optional<Located<String>> american = map.optional("american", Read.text());
+    List<Located<String>> kinds = Words.once(map.listOrOne("kinds", Read.name()), map.problems());
+    Optional<Located<String>> back = map.optional("back", Read.text());
+    return map.build(
+        () -> name -> new Catalogue.Item(name, british.get(), american, kinds, back, map.at()));
+  }
+
+  private static Optional<Words.Unnamed<Catalogue.Caution>> caution(MapReader map) {
+    Optional<Located<Catalogue.Signal>> signal = map.required("signal", SIGNAL);
+    List<Catalogue.Trigger> when = TriggerReader.optional(map);
+    Optional<Located<String>> command = map.required("do", Read.text());
+    Optional<Located<String>> hazard = map.required("hazard", Read.text());
+    Optional<Located<String>> consequence = map.required("consequence", Read.text());
+    List<Located<String>> protect =
+        Words.once(map.listOrOne("protect", PROTECTION), map.problems());
+    Optional<Located<String>> source = map.required("source", Read.text());
+    boolean wholeJob = map.yesNo("whole-job", false);
+    return map.build(
+        () ->
+            name ->
+                new Catalogue.Caution(
+                    name,
+                    signal.get().value(),
+                    when,
+                    command.get(),
+                    hazard.get(),
+                    consequence.get(),
+                    protect,
+                    source.get(),
+                    wholeJob,
+                    map.at()));
+  }
+
+  private static Outcome<String> protection(String text) {
+    return MANDATORY_SIGN.matcher(text).matches()
+        ? Outcome.ok(text)
+        : Sentences.notProtection(text);
+  }
+
+  private static Optional<Words.Unnamed<Catalogue.Rule>> rule(MapReader map) {
+    Optional<List<Catalogue.Trigger>> when = TriggerReader.required(map);
+    Optional<Located<String>> check = map.required("check", Read.text());
+    Optional<Located<Moment>> moment = map.required("moment", Words.moment());
+    boolean hold = map.yesNo("hold", false);
+    Optional<Located<String>> needs = map.optional("needs", Read.text());
+    Optional<Located<String>> keepsOpen = map.optional("keeps-open", Read.text());
+    Optional<Located<String>> because = map.optional("because", Read.text());
+    Optional<Located<String>> source = map.required("source", Read.text());
+    return map.build(
+        () ->
+            name ->
+                new Catalogue.Rule(
+                    name,
+                    when.get(),
+                    check.get(),
+                    moment.get(),
+                    hold,
+                    needs,
+                    keepsOpen,
+                    because,
+                    source.get(),
+                    map.at()));
+  }
+
+  private static Optional<Words.Unnamed<Catalogue.State>> state(MapReader map) {
+    Optional<Located<BigDecimal>> likely = map.required("likely", Figures.factor());
+    Optional<Located<BigDecimal>> possible = map.required("possible", Figures.factor());
+    Optional<Located<String>> source = map.required("source", Read.text());
+    return map.build(
+        () ->
+            name ->
+                new Catalogue.State(
+                    name, likely.get().value(), possible.get().value(), source.get()));
+  }
+}

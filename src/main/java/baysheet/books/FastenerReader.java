@@ -1,0 +1,140 @@
+package baysheet.books;
+
+import baysheet.report.Located;
+import baysheet.report.Problems;
+import baysheet.torque.Dimension;
+import baysheet.torque.Passes;
+import baysheet.torque.Quantity;
+import baysheet.torque.Reach;
+import baysheet.torque.Reading;
+import baysheet.torque.Stage;
+import baysheet.torque.Tightening;
+import baysheet.torque.Treatment;
+import baysheet.yaml.MapReader;
+import baysheet.yaml.Node;
+import baysheet.yaml.Read;
+import baysheet.yaml.Sequence;
+import baysheet.yaml.ValueReader;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** Reads the keys of a fastener. */
+final class FastenerReader {
+  /** A fastener of a book that stands alone: count and torque must be there. */
+  static final ValueReader<FastenerText> WHOLE = Read.record("a fastener", map -> read(map, true));
+
+  /** What differs from another book: any key may be left out. */
+  static final ValueReader<FastenerText> PARTIAL =
+      Read.record("a fastener", map -> read(map, false));
+
+  /** The largest set on a car, of sump screws, is some thirty; beyond this a digit was doubled. */
+  private static final int MOST_FASTENERS = 99;
+
+  private static final String TORQUE_CODE = "bad-torque";
+
+  private static final ValueReader<List<Located<String>>> TEXTS =
+      Read.listOr(Words.everyOne(Read.text()), Read.listOrOne(Read.text()));
+  private static final ValueReader<List<Integer>> POSITIONS =
+      Words.everyOne(Read.wholeNumber(1, MOST_FASTENERS))
+          .map(positions -> positions.stream().map(Located::value).toList());
+  private static final ValueReader<Integer> COUNT = Read.wholeNumber(1, MOST_FASTENERS);
+  private static final ValueReader<Tightening> TORQUE = FastenerReader::torque;
+  private static final ValueReader<Fastener.Order> ORDER =
+      Read.scalarOr(
+          Read.oneOf(Map.of("circle", new Fastener.Order.Circle())),
+          Read.listOr(FastenerReader::given, Read.record("an order", FastenerReader::rows)));
+  private static final ValueReader<Passes> PASSES = FastenerReader::passes;
+  private static final ValueReader<Treatment> THREADS =
+      Words.oneOf(
+          Stream.of(Treatment.values()).filter(it -> it != Treatment.NOT_STATED).toList(),
+          Treatment::word);
+  private static final ValueReader<Fastener.Lock> LOCK =
+      Words.oneOf(List.of(Fastener.Lock.values()), Fastener.Lock::word);
+  private static final ValueReader<Fastener.Moment> FINAL =
+      Words.oneOf(List.of(Fastener.Moment.values()), Fastener.Moment::word);
+  private static final ValueReader<Reach> REACH = Read.record("a reach", FastenerReader::reach);
+
+  private FastenerReader() {}
+
+  private static Optional<FastenerText> read(MapReader map, boolean whole) {
+    FastenerText text = text(map, whole);
+    FastenerCheck.check(text, map.problems());
+    return map.build(() -> text);
+  }
+
+  /** Reads what is known and leaves the rest to the caller, who may have keys of its own. */
+  static FastenerText text(MapReader map, boolean whole) {
+    return new FastenerText(
+        whole ? map.required("count", COUNT) : map.optional("count", COUNT),
+        map.optional("thread", Figures.thread()),
+        map.optional("class", Figures.strength()),
+        map.optional("head", Figures.head()),
+        whole ? map.required("torque", TORQUE) : map.optional("torque", TORQUE),
+        map.optional("order", ORDER),
+        map.optional("passes", PASSES),
+        map.optional("threads", THREADS),
+        map.optional("reuse", Read.yesNo()),
+        map.optional("lock", LOCK),
+        map.optional("final", FINAL),
+        map.optional("recheck", Figures.positive(Dimension.DISTANCE)),
+        map.optional("reach", REACH),
+        map.optional("deep", Read.yesNo()),
+        map.optional("note", Read.text()),
+        map.optional("source", Read.text()),
+        map.at());
+  }
+
+  private static Optional<Located<Tightening>> torque(Node node, Problems problems) {
+    return TEXTS.read(node, problems).flatMap(stages -> tightening(stages, problems));
+  }
+
+  /** A stage that cannot be read is told where it stands, and only then what is wrong with all. */
+  private static Optional<Located<Tightening>> tightening(
+      Located<List<Located<String>>> stages, Problems problems) {
+    List<String> texts = stages.value().stream().map(Located::value).toList();
+    Reading<Tightening> read = Tightening.parse(texts);
+    List<Located<String>> bad = read.found().isPresent() ? List.of() : misread(stages.value());
+    bad.forEach(it -> Figures.told(TORQUE_CODE, Stage.parse(it.value()), it.at(), problems));
+    return bad.isEmpty()
+        ? Figures.told(TORQUE_CODE, read, stages.at(), problems)
+        : Optional.empty();
+  }
+
+  private static List<Located<String>> misread(List<Located<String>> stages) {
+    return stages.stream().filter(it -> Stage.parse(it.value()).found().isEmpty()).toList();
+  }
+
+  private static Optional<Located<Fastener.Order>> given(Node node, Problems problems) {
+    if (node instanceof Sequence list
+        && list.items().stream().anyMatch(Sequence.class::isInstance)) {
+      problems.add(Sentences.orderOfOrders(node.at()));
+      return Optional.empty();
+    }
+    return POSITIONS.<Fastener.Order>map(Fastener.Order.Given::new).read(node, problems);
+  }
+
+  private static Optional<Located<Passes>> passes(Node node, Problems problems) {
+    return TEXTS
+        .read(node, problems)
+        .flatMap(
+            all ->
+                Figures.told(
+                    "bad-passes",
+                    Passes.parse(all.value().stream().map(Located::value).toList()),
+                    all.at(),
+                    problems));
+  }
+
+  private static Optional<Fastener.Order> rows(MapReader map) {
+    Optional<Located<List<Integer>>> rows = map.required("rows", POSITIONS);
+    return map.build(() -> new Fastener.Order.Rows(rows.get().value()));
+  }
+
+  private static Optional<Reach> reach(MapReader map) {
+    Optional<Located<Quantity>> length = map.required("length", Figures.positive(Dimension.LENGTH));
+    Optional<Located<Quantity>> angle = map.required("angle", Figures.reachAngle());
+    return map.build(() -> new Reach(length.get().value(), angle.get().value()));
+  }
+}

@@ -1,0 +1,156 @@
+package baysheet.books;
+
+import baysheet.report.Located;
+import baysheet.report.Problems;
+import baysheet.report.Span;
+import baysheet.torque.Dimension;
+import baysheet.torque.Drive;
+import baysheet.torque.Head;
+import baysheet.torque.Misread;
+import baysheet.torque.Quantity;
+import baysheet.torque.QuantityText;
+import baysheet.torque.Reading;
+import baysheet.torque.StrengthClass;
+import baysheet.torque.Thread;
+import baysheet.torque.ThreePoint;
+import baysheet.torque.Unit;
+import baysheet.yaml.Outcome;
+import baysheet.yaml.Read;
+import baysheet.yaml.ValueReader;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/** The words of package {@code torque} as readers: what it misreads becomes a problem. */
+final class Figures {
+  private static final Pattern FACTOR = Pattern.compile("[1-9](\\.[0-9]{1,3})?|10(\\.0)?");
+
+  private Figures() {}
+
+  /** A quantity of one kind, nought included. */
+  static ValueReader<Quantity> quantity(Dimension expected) {
+    return Read.value(text -> quantityOf(text, expected));
+  }
+
+  /** A quantity of one kind, more than nought. */
+  static ValueReader<Quantity> positive(Dimension expected) {
+    return Read.value(text -> then(quantityOf(text, expected), some -> aboveNought(text, some)));
+  }
+
+  private static Outcome<Quantity> quantityOf(String text, Dimension expected) {
+    return outcome("bad-quantity", QuantityText.quantity(text, expected));
+  }
+
+  private static Outcome<Quantity> aboveNought(String text, Quantity quantity) {
+    return quantity.value().signum() > 0 ? Outcome.ok(quantity) : Sentences.nought(text);
+  }
+
+  /** A percentage from {@code least} to {@code most}. */
+  static ValueReader<Quantity> share(int least, int most) {
+    return Read.value(
+        text ->
+            then(
+                quantityOf(text, Dimension.SHARE),
+                share ->
+                    share.isBelow(percent(least)) || share.isAbove(percent(most))
+                        ? Sentences.outsideShares(text, least, most)
+                        : Outcome.ok(share)));
+  }
+
+  static Quantity percent(int figure) {
+    return new Quantity(BigDecimal.valueOf(figure), Unit.PERCENT);
+  }
+
+  /** The angle of an extension: beyond half a turn it is the same extension on the other side. */
+  static ValueReader<Quantity> reachAngle() {
+    Quantity halfTurn = Quantity.of("180", Unit.DEGREE);
+    return Read.value(
+        text ->
+            then(
+                quantityOf(text, Dimension.ANGLE),
+                angle -> angle.isAbove(halfTurn) ? Sentences.pointsBack(text) : Outcome.ok(angle)));
+  }
+
+  /** A unit of one kind, in any of its spellings. */
+  static ValueReader<Unit> unit(Dimension dimension) {
+    return Read.value(
+        text ->
+            Unit.of(text)
+                .filter(unit -> unit.dimension() == dimension)
+                .map(Outcome::ok)
+                .orElseGet(() -> Sentences.notAUnit(text, dimension.phrase(), symbols(dimension))));
+  }
+
+  private static List<String> symbols(Dimension dimension) {
+    return Stream.of(Unit.values())
+        .filter(unit -> unit.dimension() == dimension)
+        .map(Unit::symbol)
+        .toList();
+  }
+
+  static ValueReader<ThreePoint> minutes() {
+    return reading("bad-time", QuantityText::minutes);
+  }
+
+  static ValueReader<Thread> thread() {
+    return reading("bad-thread", Thread::parse);
+  }
+
+  static ValueReader<StrengthClass> strength() {
+    return reading("bad-class", StrengthClass::parse);
+  }
+
+  static ValueReader<Head> head() {
+    return reading("bad-head", Head::parse);
+  }
+
+  static ValueReader<Drive> drive() {
+    return Read.value(Figures::driveOf);
+  }
+
+  /** The same as {@link #drive()}, for keys. */
+  static Outcome<Drive> driveOf(String text) {
+    return outcome("bad-drive", Drive.parse(text));
+  }
+
+  /** What a state does to minutes: {@code 1.5}; a state never makes work quicker. */
+  static ValueReader<BigDecimal> factor() {
+    return Read.value(
+        text ->
+            FACTOR.matcher(text).matches()
+                ? Outcome.ok(new BigDecimal(text))
+                : Sentences.notAFactor(text));
+  }
+
+  private static <T> ValueReader<T> reading(String code, Function<String, Reading<T>> parse) {
+    return Read.value(text -> outcome(code, parse.apply(text)));
+  }
+
+  /** The reading as an outcome, its misread under {@code code}. */
+  static <T> Outcome<T> outcome(String code, Reading<T> reading) {
+    return reading instanceof Misread<T> misread
+        ? Outcome.bad(code, misread.what(), misread.expected())
+        : Outcome.ok(reading.found().orElseThrow());
+  }
+
+  /** The value read, or its misread told at {@code at}. */
+  static <T> Optional<Located<T>> told(
+      String code, Reading<T> reading, Span at, Problems problems) {
+    return outcome(code, reading)
+        .fold(
+            value -> Optional.of(new Located<>(value, at)),
+            bad -> {
+              problems.add(Sentences.of(bad, at));
+              return Optional.empty();
+            });
+  }
+
+  /** The outcome handed to a further reading; what is wrong stays as it is. */
+  static <T, U> Outcome<U> then(Outcome<T> outcome, Function<T, Outcome<U>> next) {
+    return outcome.fold(
+        next, bad -> new Outcome.Bad<>(bad.code(), bad.what(), bad.expected(), bad.nearest()));
+  }
+}

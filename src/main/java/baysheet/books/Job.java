@@ -1,0 +1,76 @@
+package baysheet.books;
+
+import baysheet.report.Located;
+import baysheet.report.Span;
+import baysheet.torque.Quantity;
+import java.time.LocalDate;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * One day's work on one vehicle.
+ *
+ * @param number what the job is called; also the name of its sheet
+ * @param date the day; where absent the day folder's name is the date
+ * @param revision letter of the sheet
+ * @param bay name of the bay
+ * @param by who does it
+ * @param with an apprentice who takes part
+ * @param state how the vehicle is: rusty …
+ * @param load what stays in the vehicle, by axle
+ * @param work what is asked for, in the order written
+ * @param overrides values that replace the book's for this job
+ * @param waive cautions left out, with who answers for it
+ */
+public record Job(
+    Located<String> number,
+    Optional<Located<LocalDate>> date,
+    Located<String> revision,
+    Optional<Located<String>> customer,
+    Vehicle vehicle,
+    Located<String> bay,
+    Located<String> by,
+    Optional<Located<String>> with,
+    List<Located<String>> state,
+    Map<Place, Located<Quantity>> load,
+    List<Located<Work>> work,
+    List<Replacement> overrides,
+    Map<String, Located<String>> waive,
+    Optional<Located<String>> notes,
+    Span at) {
+  public Job {
+    state = List.copyOf(state);
+    load = Collections.unmodifiableMap(new LinkedHashMap<>(load));
+    work = List.copyOf(work);
+    overrides = List.copyOf(overrides);
+    waive = Collections.unmodifiableMap(new LinkedHashMap<>(waive));
+  }
+
+  /** The vehicle on which it is done. */
+  public record Vehicle(
+      Located<String> book,
+      Optional<Located<String>> plate,
+      Optional<Located<Quantity>> odometer) {}
+
+  /** A procedure at a place: {@code lower-arm at front-left}. */
+  public record Work(String procedure, Place place) {
+    @Override
+    public String toString() {
+      return procedure + " at " + place;
+    }
+  }
+
+  /**
+   * Values of one fastener at one place that replace the book's: only what is written replaces.
+   *
+   * @param item the fastener's name
+   * @param place where
+   * @param values what replaces the book's values
+   * @param source where the new values come from
+   */
+  public record Replacement(
+      Located<String> item, Place place, FastenerText values, Located<String> source, Span at) {}
+}

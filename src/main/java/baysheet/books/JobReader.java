@@ -1,0 +1,148 @@
+package baysheet.books;
+
+import baysheet.report.Located;
+import baysheet.report.Problems;
+import baysheet.torque.Dimension;
+import baysheet.torque.Quantity;
+import baysheet.yaml.Entry;
+import baysheet.yaml.Keyed;
+import baysheet.yaml.MapReader;
+import baysheet.yaml.Mapping;
+import baysheet.yaml.Node;
+import baysheet.yaml.Outcome;
+import baysheet.yaml.Read;
+import baysheet.yaml.Sequence;
+import baysheet.yaml.ValueReader;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/** Reads a job file. */
+public final class JobReader {
+  private static final Pattern REVISION = Pattern.compile("[A-Z]");
+  private static final String FIRST_REVISION = "A";
+
+  private static final String WORK = "work";
+
+  private static final ValueReader<Job> JOB = Read.record("a job", JobReader::job);
+  private static final ValueReader<Replacement> REPLACEMENT =
+      Read.record("an override", JobReader::replacement);
+
+  private JobReader() {}
+
+  /** The job; empty when a problem was added that leaves none. */
+  public static Optional<Job> read(Node node, Problems problems) {
+    Optional<Job> job = JOB.read(workOf(node), problems).map(Located::value);
+    job.ifPresent(it -> twoPeople(it, problems));
+    return job;
+  }
+
+  /** The same, told when the job is not named as its file is, without {@code .yaml}. */
+  public static Optional<Job> read(Node node, String fileName, Problems problems) {
+    Optional<Job> job = read(node, problems);
+    job.ifPresent(it -> Words.sameAsFile(it.number(), fileName, problems));
+    return job;
+  }
+
+  /**
+   * A key {@code work} with nothing behind it asks for as little as an empty list, and reads so.
+   */
+  private static Node workOf(Node node) {
+    return node instanceof Mapping mapping
+        ? new Mapping(mapping.entries().stream().map(JobReader::workOf).toList(), mapping.at())
+        : node;
+  }
+
+  private static Entry workOf(Entry entry) {
+    return entry.key().text().equals(WORK) && entry.value().isEmpty()
+        ? new Entry(entry.key(), new Sequence(List.of(), entry.key().at()))
+        : entry;
+  }
+
+  /** An apprentice is looked after by somebody else. */
+  private static void twoPeople(Job job, Problems problems) {
+    job.with()
+        .filter(with -> with.value().equals(job.by().value()))
+        .ifPresent(with -> problems.add(Sentences.alone(with, job.by())));
+  }
+
+  private static Optional<Job> job(MapReader map) {
+    Job job =
+        new Job(
+            Words.needed(map, "job", Words.id(), ""),
+            map.optional("date", Read.date()),
+            revision(map),
+            map.optional("customer", Read.text()),
+            vehicle(map),
+            Words.needed(map, "bay", Words.id(), ""),
+            Words.needed(map, "by", Words.id(), ""),
+            map.optional("with", Words.id()),
+            Words.once(map.listOrOne("state", Read.name()), map.problems()),
+            Words.located(map.entries("load", PlaceText::axle, Figures.quantity(Dimension.MASS))),
+            Words.once(Words.needed(map, WORK, JobReader::work, List.of()).value(), map.problems()),
+            overrides(map),
+            Words.located(map.entries("waive", Read::nameOf, Words.id())),
+            map.optional("notes", Read.text()),
+            map.at());
+    return map.build(() -> job);
+  }
+
+  private static Located<String> revision(MapReader map) {
+    return map.optional("revision", Read.value(JobReader::revisionOf))
+        .orElseGet(() -> new Located<>(FIRST_REVISION, map.start()));
+  }
+
+  private static Outcome<String> revisionOf(String text) {
+    return REVISION.matcher(text).matches() ? Outcome.ok(text) : Sentences.notARevision(text);
+  }
+
+  private static Job.Vehicle vehicle(MapReader map) {
+    return map.required("vehicle", Read.record("the vehicle of a job", JobReader::vehicleOf))
+        .map(Located::value)
+        .orElseGet(
+            () -> new Job.Vehicle(Words.unread(map, ""), Optional.empty(), Optional.empty()));
+  }
+
+  private static Optional<Job.Vehicle> vehicleOf(MapReader map) {
+    Optional<Located<String>> book = map.required("book", Read.name());
+    Optional<Located<String>> plate = map.optional("plate", Read.text());
+    Optional<Located<Quantity>> odometer =
+        map.optional("odometer", Figures.quantity(Dimension.DISTANCE));
+    return map.build(() -> new Job.Vehicle(book.get(), plate, odometer));
+  }
+
+  private static Optional<Located<List<Located<Job.Work>>>> work(Node node, Problems problems) {
+    boolean nothing = node instanceof Sequence list && list.items().isEmpty();
+    if (nothing) {
+      problems.add(Sentences.noWork(node.at()));
+    }
+    return Read.listOrOne(Read.value(PlaceText::work)).read(node, problems);
+  }
+
+  /** The values of an override, before the fastener and the place that its key names. */
+  private record Replacement(FastenerText values, Located<String> source) {}
+
+  private static Optional<Replacement> replacement(MapReader map) {
+    Optional<Located<String>> source = map.required("source", Read.text());
+    FastenerText values = FastenerReader.text(map, false);
+    FastenerCheck.check(values, map.problems());
+    return map.build(() -> new Replacement(values, source.get()));
+  }
+
+  private static List<Job.Replacement> overrides(MapReader map) {
+    return map.entries("override", PlaceText::work, REPLACEMENT).stream()
+        .map(JobReader::joined)
+        .toList();
+  }
+
+  private static Job.Replacement joined(Keyed<Job.Work, Replacement> entry) {
+    Job.Work named = entry.key().value();
+    Replacement replacement = entry.value().value();
+    return new Job.Replacement(
+        entry.key().map(Job.Work::procedure),
+        named.place(),
+        replacement.values(),
+        replacement.source(),
+        entry.key().at());
+  }
+}

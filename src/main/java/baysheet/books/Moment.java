@@ -1,0 +1,33 @@
+package baysheet.books;
+
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** When something is due, in the order of the day. */
+public enum Moment {
+  EVENING_BEFORE("evening-before"),
+  BEFORE_LIFTING("before-lifting"),
+  RAISED("raised"),
+  BEFORE_LOWERING("before-lowering"),
+  ON_THE_GROUND("on-the-ground"),
+  BEFORE_MOVING("before-moving"),
+  ROAD_TEST("road-test"),
+  HAND_OVER("hand-over"),
+  RE_CHECK("re-check");
+
+  private final String word;
+
+  Moment(String word) {
+    this.word = word;
+  }
+
+  /** As written in files. */
+  public String word() {
+    return word;
+  }
+
+  /** The moment written so, if there is one. */
+  public static Optional<Moment> of(String word) {
+    return Stream.of(values()).filter(moment -> moment.word.equals(word)).findFirst();
+  }
+}

@@ -1,0 +1,63 @@
+package baysheet.books;
+
+import baysheet.report.Located;
+import baysheet.report.Span;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * How one piece of work is done.
+ *
+ * @param name same as its file
+ * @param at the kind of place at which it is done
+ * @param serves the access that this procedure provides under another name, where the bay decides
+ *     which of several does
+ * @param needs the bay equipment without which it does not serve
+ * @param behind access: opened before and closed after this one
+ * @param after procedures that this one follows where both are in a job
+ * @param before procedures that this one precedes where both are in a job
+ */
+public record Procedure(
+    Located<String> name,
+    Located<String> title,
+    Located<Place.Kind> at,
+    Optional<Located<String>> serves,
+    Optional<Located<Bay.Equipment>> needs,
+    List<Located<Access>> behind,
+    List<Located<String>> after,
+    List<Located<String>> before,
+    List<Located<Use>> uses,
+    List<Part> parts,
+    List<Step> open,
+    List<Step> work,
+    List<Step> close,
+    List<Check> checks,
+    Span span) {
+  public Procedure {
+    behind = List.copyOf(behind);
+    after = List.copyOf(after);
+    before = List.copyOf(before);
+    uses = List.copyOf(uses);
+    parts = List.copyOf(parts);
+    open = List.copyOf(open);
+    work = List.copyOf(work);
+    close = List.copyOf(close);
+    checks = List.copyOf(checks);
+  }
+
+  /** A procedure to open first, at a place of its own where that does not follow by itself. */
+  public record Access(String procedure, Optional<Place> place) {}
+
+  /** A tool or other thing a step needs; a special tool is looked up in the crib. */
+  public record Use(String name, boolean special) {}
+
+  /** A new part. */
+  public record Part(Located<String> name, Located<Integer> count, Span at) {}
+
+  /** A check that this procedure always asks for. */
+  public record Check(
+      Located<String> text,
+      Located<Moment> moment,
+      boolean hold,
+      Optional<Located<String>> because) {}
+}

@@ -1,0 +1,106 @@
+package baysheet.books;
+
+import baysheet.report.Located;
+import baysheet.report.Problems;
+import baysheet.yaml.MapReader;
+import baysheet.yaml.Node;
+import baysheet.yaml.Read;
+import baysheet.yaml.ValueReader;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** Reads a procedure. */
+public final class ProcedureReader {
+  private static final int MOST_PARTS = 99;
+
+  private static final ValueReader<Procedure> PROCEDURE =
+      Read.record("a procedure", ProcedureReader::procedure);
+  private static final ValueReader<Procedure.Part> PART =
+      Read.record("a part", ProcedureReader::part);
+  private static final ValueReader<Procedure.Check> CHECK =
+      Read.record("a check", ProcedureReader::check);
+  private static final ValueReader<Place.Kind> KIND =
+      Words.oneOf(List.of(Place.Kind.values()), Place.Kind::word);
+  private static final ValueReader<Bay.Equipment> EQUIPMENT =
+      Words.oneOf(List.of(Bay.Equipment.values()), Bay.Equipment::word);
+  private static final ValueReader<Procedure.Access> ACCESS = Read.value(PlaceText::access);
+
+  private ProcedureReader() {}
+
+  /** The procedure; empty when a problem was added that leaves none. */
+  public static Optional<Procedure> read(Node node, Problems problems) {
+    Optional<Procedure> procedure = PROCEDURE.read(node, problems).map(Located::value);
+    procedure.ifPresent(it -> check(it, problems));
+    return procedure;
+  }
+
+  /** The same, told when the procedure is not named as its file is, without {@code .yaml}. */
+  public static Optional<Procedure> read(Node node, String fileName, Problems problems) {
+    Optional<Procedure> procedure = read(node, problems);
+    procedure.ifPresent(it -> Words.sameAsFile(it.name(), fileName, problems));
+    return procedure;
+  }
+
+  private static Optional<Procedure> procedure(MapReader map) {
+    Procedure procedure =
+        new Procedure(
+            Words.needed(map, "procedure", Read.name(), ""),
+            Words.needed(map, "title", Read.text(), ""),
+            Words.needed(map, "at", KIND, Place.Kind.VEHICLE),
+            map.optional("serves", Read.name()),
+            map.optional("needs", EQUIPMENT),
+            once(map, "behind", ACCESS),
+            once(map, "after", Read.name()),
+            once(map, "before", Read.name()),
+            once(map, "uses", StepReader.USE),
+            values(map, "parts", PART),
+            values(map, "open", StepReader.STEP),
+            values(map, "work", StepReader.STEP),
+            values(map, "close", StepReader.STEP),
+            values(map, "checks", CHECK),
+            map.at());
+    return map.build(() -> procedure);
+  }
+
+  private static <T> List<Located<T>> once(MapReader map, String key, ValueReader<T> item) {
+    return Words.once(map.listOrOne(key, item), map.problems());
+  }
+
+  private static <T> List<T> values(MapReader map, String key, ValueReader<T> item) {
+    return map.list(key, item).stream().map(Located::value).toList();
+  }
+
+  private static Optional<Procedure.Part> part(MapReader map) {
+    Optional<Located<String>> name = map.required("part", Read.text());
+    Optional<Located<Integer>> count = map.required("count", Read.wholeNumber(1, MOST_PARTS));
+    return map.build(() -> new Procedure.Part(name.get(), count.get(), map.at()));
+  }
+
+  private static Optional<Procedure.Check> check(MapReader map) {
+    Optional<Located<String>> text = map.required("do", Read.text());
+    Optional<Located<Moment>> moment = map.required("moment", Words.moment());
+    boolean hold = map.yesNo("hold", false);
+    Optional<Located<String>> because = map.optional("because", Read.text());
+    return map.build(() -> new Procedure.Check(text.get(), moment.get(), hold, because));
+  }
+
+  private static void check(Procedure procedure, Problems problems) {
+    if (Stream.of(procedure.open(), procedure.work(), procedure.close()).allMatch(List::isEmpty)) {
+      problems.add(Sentences.noSteps(procedure.name().at()));
+    }
+    Stream<Located<String>> behind =
+        procedure.behind().stream().map(access -> access.map(Procedure.Access::procedure));
+    notItself(procedure, "behind", behind, problems);
+    notItself(procedure, "after", procedure.after().stream(), problems);
+    notItself(procedure, "before", procedure.before().stream(), problems);
+  }
+
+  private static void notItself(
+      Procedure procedure, String key, Stream<Located<String>> others, Problems problems) {
+    String name = procedure.name().value();
+    others
+        .filter(other -> other.value().equals(name))
+        .forEach(other -> problems.add(Sentences.namesItself(other.at(), name, key)));
+  }
+}

@@ -1,0 +1,105 @@
+package baysheet.books;
+
+import baysheet.report.Located;
+import baysheet.report.Span;
+import baysheet.torque.Drive;
+import baysheet.torque.Quantity;
+import baysheet.torque.Socket;
+import baysheet.torque.Unit;
+import baysheet.torque.Wrench;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The garage.
+ *
+ * @param name what sheets print
+ * @param paper default size of paper
+ * @param torqueUnits the first is shown big, the second small
+ * @param distance unit of odometers and distances
+ * @param mass unit of masses
+ * @param terms which words the sheets use
+ * @param band accepted band where a book gives none, in percent
+ * @param calibrationMonths a wrench older than this is not used
+ * @param drives working limits that replace the built-in ones
+ */
+public record Shop(
+    Located<String> name,
+    Paper paper,
+    List<Unit> torqueUnits,
+    Unit distance,
+    Unit mass,
+    Terms terms,
+    Quantity band,
+    int calibrationMonths,
+    Map<Drive, Quantity> drives,
+    Crib crib,
+    Map<String, Bay> bays,
+    Map<String, Person> people,
+    Span at) {
+  public Shop {
+    torqueUnits = List.copyOf(torqueUnits);
+    drives = Collections.unmodifiableMap(new LinkedHashMap<>(drives));
+    bays = Collections.unmodifiableMap(new LinkedHashMap<>(bays));
+    people = Collections.unmodifiableMap(new LinkedHashMap<>(people));
+  }
+
+  /** A size of paper. */
+  public enum Paper {
+    A4("A4"),
+    LETTER("Letter");
+
+    private final String word;
+
+    Paper(String word) {
+      this.word = word;
+    }
+
+    /** As written in files and on the command line. */
+    public String word() {
+      return word;
+    }
+  }
+
+  /** Whose English the sheets speak. */
+  public enum Terms {
+    BRITISH,
+    AMERICAN
+  }
+
+  /** The garage's tools. */
+  public record Crib(
+      List<Located<Wrench>> wrenches,
+      List<Located<Socket>> sockets,
+      List<Special> special,
+      Optional<Stands> stands) {
+    public Crib {
+      wrenches = List.copyOf(wrenches);
+      sockets = List.copyOf(sockets);
+      special = List.copyOf(special);
+    }
+  }
+
+  /** A special tool and how many there are. */
+  public record Special(Located<String> name, Located<Integer> count) {}
+
+  /**
+   * Axle stands.
+   *
+   * @param rated the figure on them
+   * @param each whether the figure is for each stand, or for a pair
+   */
+  public record Stands(Located<Quantity> rated, boolean each, Located<Integer> count) {}
+
+  /** Somebody who works here. */
+  public record Person(Located<String> id, Located<String> name, Grade grade) {}
+
+  /** What somebody may sign. */
+  public enum Grade {
+    TECHNICIAN,
+    APPRENTICE
+  }
+}

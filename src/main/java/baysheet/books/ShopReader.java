@@ -1,0 +1,157 @@
+package baysheet.books;
+
+import baysheet.report.Located;
+import baysheet.report.Problems;
+import baysheet.torque.Dimension;
+import baysheet.torque.Drive;
+import baysheet.torque.Quantity;
+import baysheet.torque.Unit;
+import baysheet.yaml.Keyed;
+import baysheet.yaml.MapReader;
+import baysheet.yaml.Node;
+import baysheet.yaml.Read;
+import baysheet.yaml.ValueReader;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
+
+/** Reads {@code shop.yaml}. */
+public final class ShopReader {
+  /** Accepted band where neither book nor shop says: common practice, no source. */
+  private static final Quantity USUAL_BAND = Figures.percent(5);
+
+  private static final int WIDEST_BAND = 25;
+
+  /** ISO 6789-1: a year, or 5000 turns, unless the user's own control says otherwise. */
+  private static final int USUAL_INTERVAL = 12;
+
+  private static final int LONGEST_INTERVAL = 60;
+
+  private static final ValueReader<Shop> SHOP = Read.record("a shop", ShopReader::shop);
+  private static final ValueReader<Units> UNITS = Read.record("the units", ShopReader::units);
+  private static final ValueReader<Words.Unnamed<Bay>> BAY = Read.record("a bay", ShopReader::bay);
+  private static final ValueReader<Words.Unnamed<Shop.Person>> PERSON =
+      Read.record("a person", ShopReader::person);
+  private static final ValueReader<Shop.Paper> PAPER =
+      Words.oneOf(List.of(Shop.Paper.values()), Shop.Paper::word);
+  private static final ValueReader<Integer> INTERVAL = Read.wholeNumber(1, LONGEST_INTERVAL);
+  private static final Shop.Crib NO_TOOLS =
+      new Shop.Crib(List.of(), List.of(), List.of(), Optional.empty());
+  private static final ValueReader<Shop.Terms> TERMS = words(Shop.Terms.values());
+  private static final ValueReader<Shop.Grade> GRADE = words(Shop.Grade.values());
+
+  private ShopReader() {}
+
+  /** The shop; empty when a problem was added that leaves none. */
+  public static Optional<Shop> read(Node node, Problems problems) {
+    return SHOP.read(node, problems).map(Located::value);
+  }
+
+  private static Optional<Shop> shop(MapReader map) {
+    Units units = map.optional("units", UNITS).map(Located::value).orElse(Units.USUAL);
+    Shop shop =
+        new Shop(
+            Words.needed(map, "shop", Read.text(), ""),
+            or(map.optional("paper", PAPER), Shop.Paper.A4),
+            units.torque,
+            units.distance,
+            units.mass,
+            or(map.optional("terms", TERMS), Shop.Terms.BRITISH),
+            or(map.optional("band", Figures.share(1, WIDEST_BAND)), USUAL_BAND),
+            or(map.optional("calibration-interval", INTERVAL), USUAL_INTERVAL),
+            drives(map),
+            Words.needed(map, "crib", CribReader.CRIB, NO_TOOLS).value(),
+            atLeastOne(map, "bays", BAY, "at least one bay"),
+            atLeastOne(map, "people", PERSON, "at least one person"),
+            map.at());
+    return map.build(() -> shop);
+  }
+
+  private static <T> T or(Optional<Located<T>> written, T ifLeftOut) {
+    return written.map(Located::value).orElse(ifLeftOut);
+  }
+
+  private static <T extends Enum<T>> ValueReader<T> words(T[] values) {
+    Function<T, String> word = value -> value.name().toLowerCase(Locale.ROOT);
+    return Words.oneOf(List.of(values), word);
+  }
+
+  /** The units in which sheets print. */
+  private record Units(List<Unit> torque, Unit distance, Unit mass) {
+    static final Units USUAL = new Units(List.of(Unit.NEWTON_METRE), Unit.KILOMETRE, Unit.KILOGRAM);
+  }
+
+  private static Optional<Units> units(MapReader map) {
+    Optional<List<Unit>> torque =
+        map.optional("torque", Read.listOrOne(Figures.unit(Dimension.TORQUE)))
+            .flatMap(list -> oneOrTwo(list, map.problems()));
+    Optional<Located<Unit>> distance = map.optional("distance", Figures.unit(Dimension.DISTANCE));
+    Optional<Located<Unit>> mass = map.optional("mass", Figures.unit(Dimension.MASS));
+    return map.build(
+        () ->
+            new Units(
+                torque.orElse(Units.USUAL.torque),
+                or(distance, Units.USUAL.distance),
+                or(mass, Units.USUAL.mass)));
+  }
+
+  private static Optional<List<Unit>> oneOrTwo(
+      Located<List<Located<Unit>>> list, Problems problems) {
+    List<Unit> units = Words.once(list.value(), problems).stream().map(Located::value).toList();
+    if (units.isEmpty() || units.size() > 2) {
+      problems.add(Sentences.tooManyUnits(list.at()));
+      return Optional.empty();
+    }
+    return Optional.of(units);
+  }
+
+  private static Map<Drive, Quantity> drives(MapReader map) {
+    Map<Drive, Quantity> limits = new LinkedHashMap<>();
+    map.entries("drives", Figures::driveOf, Figures.positive(Dimension.TORQUE))
+        .forEach(entry -> limits.put(entry.key().value(), entry.value().value()));
+    return limits;
+  }
+
+  private static <T> Map<String, T> atLeastOne(
+      MapReader map, String key, ValueReader<Words.Unnamed<T>> value, String expected) {
+    Optional<Located<List<Keyed<String, Words.Unnamed<T>>>>> entries =
+        map.required(key, Read.map("what stands under \"" + key + "\"", Words::idOf, value));
+    entries
+        .filter(found -> found.value().isEmpty())
+        .ifPresent(none -> map.problems().add(Sentences.empty(none.at(), expected)));
+    return entries.map(found -> Words.named(found.value())).orElse(Map.of());
+  }
+
+  private static Optional<Words.Unnamed<Bay>> bay(MapReader map) {
+    List<String> keys = Stream.of(Bay.Equipment.values()).map(Bay.Equipment::word).toList();
+    map.atMostOneOf(keys);
+    if (keys.stream().noneMatch(map::has)) {
+      map.problems().add(Sentences.neitherOf("a bay", keys, map.start()));
+    }
+    List<Raised> raised =
+        Stream.of(Bay.Equipment.values()).flatMap(it -> raised(map, it).stream()).toList();
+    Optional<Located<Quantity>> rated = map.required("rated", Figures.positive(Dimension.MASS));
+    Optional<Words.Unnamed<Bay>> bay =
+        raised.stream()
+            .findFirst()
+            .map(by -> name -> new Bay(name, by.equipment, by.description, rated.get(), map.at()));
+    return map.build(() -> bay).flatMap(it -> it);
+  }
+
+  /** What raises a vehicle, and of what kind it is. */
+  private record Raised(Bay.Equipment equipment, Located<String> description) {}
+
+  private static Optional<Raised> raised(MapReader map, Bay.Equipment equipment) {
+    return map.optional(equipment.word(), Read.text()).map(kind -> new Raised(equipment, kind));
+  }
+
+  private static Optional<Words.Unnamed<Shop.Person>> person(MapReader map) {
+    Optional<Located<String>> name = map.required("name", Read.text());
+    Optional<Located<Shop.Grade>> grade = map.required("grade", GRADE);
+    return map.build(() -> id -> new Shop.Person(id, name.get(), grade.get().value()));
+  }
+}

@@ -1,0 +1,69 @@
+package baysheet.books;
+
+import baysheet.report.Located;
+import baysheet.report.Span;
+import baysheet.torque.Quantity;
+import java.time.LocalDate;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What the garage knows of one vehicle, or of a range of years of one.
+ *
+ * @param vehicle the book's name, same as its file
+ * @param title what a sheet prints; the book named by {@code like} gives it where absent
+ * @param like the book from which everything is taken that stands not here
+ * @param source where the values come from
+ * @param frontShare percent of the kerb mass on the front axle
+ * @param wheelbase with {@code massBehindFront}, another way to say the front share
+ * @param supports support points by axle
+ * @param fasteners groups in file order
+ */
+public record SpecBook(
+    Located<String> vehicle,
+    Optional<Located<String>> title,
+    Optional<Located<String>> years,
+    Optional<Located<String>> like,
+    Optional<Located<String>> source,
+    Optional<Checked> checked,
+    Optional<Located<Quantity>> kerbMass,
+    Optional<Located<Quantity>> frontShare,
+    Optional<Located<Quantity>> wheelbase,
+    Optional<Located<Quantity>> massBehindFront,
+    List<Located<String>> traits,
+    Map<Place, Located<String>> supports,
+    Map<String, Fluid> fluids,
+    List<Group> fasteners,
+    Span at) {
+  public SpecBook {
+    traits = List.copyOf(traits);
+    supports = Collections.unmodifiableMap(new LinkedHashMap<>(supports));
+    fluids = Collections.unmodifiableMap(new LinkedHashMap<>(fluids));
+    fasteners = List.copyOf(fasteners);
+  }
+
+  /** Who compared the book with its source, and when. */
+  public record Checked(Located<String> by, Located<LocalDate> on) {}
+
+  /** A fluid: how much goes in, and of what kind. */
+  public record Fluid(
+      Located<String> name,
+      Optional<Located<Quantity>> capacity,
+      Optional<Located<String>> grade,
+      Span at) {}
+
+  /** The fasteners of one place or set of places, by name. */
+  public record Group(Located<PlaceGroup> places, Map<String, Entry> fasteners) {
+    public Group {
+      fasteners = Collections.unmodifiableMap(new LinkedHashMap<>(fasteners));
+    }
+  }
+
+  /**
+   * One fastener as written: whole, or what differs from the book that is named by {@code like}.
+   */
+  public record Entry(Located<String> name, FastenerText text) {}
+}

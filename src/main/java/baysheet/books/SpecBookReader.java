@@ -1,0 +1,151 @@
+package baysheet.books;
+
+import baysheet.report.Located;
+import baysheet.report.Problems;
+import baysheet.torque.Dimension;
+import baysheet.torque.Quantity;
+import baysheet.yaml.Keyed;
+import baysheet.yaml.MapReader;
+import baysheet.yaml.Node;
+import baysheet.yaml.Outcome;
+import baysheet.yaml.Read;
+import baysheet.yaml.ValueReader;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Reads a spec book. */
+public final class SpecBookReader {
+  private static final Pattern YEARS = Pattern.compile("([0-9]{4})(?:\\.\\.([0-9]{4}))?");
+
+  private static final ValueReader<SpecBook> BOOK =
+      Read.record("a spec book", SpecBookReader::book);
+  private static final ValueReader<SpecBook.Checked> CHECKED =
+      Read.record("a check of the book", SpecBookReader::checked);
+  private static final ValueReader<Words.Unnamed<SpecBook.Fluid>> FLUID =
+      Read.record("a fluid", SpecBookReader::fluid);
+
+  private SpecBookReader() {}
+
+  /** The book; empty when a problem was added that leaves none. */
+  public static Optional<SpecBook> read(Node node, Problems problems) {
+    Optional<SpecBook> book = BOOK.read(node, problems).map(Located::value);
+    book.ifPresent(it -> notLikeItself(it, problems));
+    return book;
+  }
+
+  /** The same, told when the book is not named as its file is, without {@code .yaml}. */
+  public static Optional<SpecBook> read(Node node, String fileName, Problems problems) {
+    Optional<SpecBook> book = read(node, problems);
+    book.ifPresent(it -> Words.sameAsFile(it.vehicle(), fileName, problems));
+    return book;
+  }
+
+  /** Where another book is named, everything may be left out that it has. */
+  private static Optional<SpecBook> book(MapReader map) {
+    boolean whole = !map.has("like");
+    Mass mass = mass(map);
+    SpecBook book =
+        new SpecBook(
+            Words.needed(map, "vehicle", Read.name(), ""),
+            text(map, "name", whole),
+            map.optional("years", Read.value(SpecBookReader::years)),
+            map.optional("like", Read.name()),
+            text(map, "source", whole),
+            map.optional("checked", CHECKED).map(Located::value),
+            mass.kerb,
+            mass.frontShare,
+            mass.wheelbase,
+            mass.behindFront,
+            Words.once(map.list("traits", Read.name()), map.problems()),
+            Words.located(map.entries("supports", PlaceText::axle, Read.text())),
+            Words.named(map.entries("fluids", Read::nameOf, FLUID)),
+            fasteners(map, whole),
+            map.at());
+    return map.build(() -> book);
+  }
+
+  private static Optional<Located<String>> text(MapReader map, String key, boolean needed) {
+    return needed ? map.required(key, Read.text()) : map.optional(key, Read.text());
+  }
+
+  private static Outcome<String> years(String text) {
+    Matcher years = YEARS.matcher(text);
+    boolean good =
+        years.matches()
+            && (years.group(2) == null || years.group(1).compareTo(years.group(2)) <= 0);
+    return good ? Outcome.ok(text) : Sentences.notYears(text);
+  }
+
+  private static Optional<SpecBook.Checked> checked(MapReader map) {
+    Optional<Located<String>> by = map.required("by", Words.id());
+    Optional<Located<LocalDate>> on = map.required("on", Read.date());
+    return map.build(() -> new SpecBook.Checked(by.get(), on.get()));
+  }
+
+  /** How heavy the vehicle is, and two ways to say how much of it stands on the front axle. */
+  private record Mass(
+      Optional<Located<Quantity>> kerb,
+      Optional<Located<Quantity>> frontShare,
+      Optional<Located<Quantity>> wheelbase,
+      Optional<Located<Quantity>> behindFront) {}
+
+  private static Mass mass(MapReader map) {
+    map.atMostOneOf(List.of("front-share", "mass-behind-front"));
+    ValueReader<Quantity> length = Figures.positive(Dimension.LENGTH);
+    Optional<Located<Quantity>> behindFront = map.optional("mass-behind-front", length);
+    Optional<Located<Quantity>> wheelbase =
+        map.has("mass-behind-front")
+            ? map.required("wheelbase", length)
+            : map.optional("wheelbase", length);
+    behindFront.ifPresent(centre -> inside(centre, wheelbase, map.problems()));
+    return new Mass(
+        map.optional("kerb-mass", Figures.positive(Dimension.MASS)),
+        map.optional("front-share", Figures.share(1, 99)),
+        wheelbase,
+        behindFront);
+  }
+
+  private static void inside(
+      Located<Quantity> centre, Optional<Located<Quantity>> wheelbase, Problems problems) {
+    wheelbase
+        .filter(length -> !centre.value().isBelow(length.value()))
+        .ifPresent(
+            length -> problems.add(Sentences.massOutsideWheelbase(centre.at(), length.at())));
+  }
+
+  private static Optional<Words.Unnamed<SpecBook.Fluid>> fluid(MapReader map) {
+    Optional<Located<Quantity>> capacity =
+        map.optional("capacity", Figures.positive(Dimension.VOLUME));
+    Optional<Located<String>> grade = map.optional("grade", Read.text());
+    return map.build(() -> name -> new SpecBook.Fluid(name, capacity, grade, map.at()));
+  }
+
+  private static List<SpecBook.Group> fasteners(MapReader map, boolean whole) {
+    ValueReader<FastenerText> fastener = whole ? FastenerReader.WHOLE : FastenerReader.PARTIAL;
+    ValueReader<List<Keyed<String, FastenerText>>> group =
+        Read.map("the fasteners of a place", Read::nameOf, fastener);
+    return map.entries("fasteners", PlaceText::group, group).stream()
+        .map(entry -> new SpecBook.Group(entry.key(), entries(entry.value().value())))
+        .toList();
+  }
+
+  private static Map<String, SpecBook.Entry> entries(List<Keyed<String, FastenerText>> written) {
+    Map<String, SpecBook.Entry> entries = new LinkedHashMap<>();
+    for (Keyed<String, FastenerText> fastener : written) {
+      Located<String> name = fastener.key();
+      entries.put(name.value(), new SpecBook.Entry(name, fastener.value().value()));
+    }
+    return entries;
+  }
+
+  private static void notLikeItself(SpecBook book, Problems problems) {
+    book.like()
+        .filter(other -> other.value().equals(book.vehicle().value()))
+        .ifPresent(other -> problems.add(Sentences.namesItself(other.at(), other.value(), "like")));
+  }
+}

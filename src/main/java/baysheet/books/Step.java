@@ -1,0 +1,69 @@
+package baysheet.books;
+
+import baysheet.report.Located;
+import baysheet.report.Span;
+import baysheet.torque.ThreePoint;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A step of a procedure as written.
+ *
+ * @param text one verb-first sentence
+ * @param undo items taken off, loosened, unplugged
+ * @param doUp items put back, tightened, plugged in
+ * @param disturb items moved or relieved without being taken off
+ * @param openCircuit hydraulic or other circuits opened
+ * @param apply what goes on what
+ * @param uses tools, beyond those of the procedure
+ * @param hazards names of cautions
+ * @param takes minutes
+ * @param impact whether an impact wrench is meant to be used
+ * @param seizes how likely the part is stuck
+ * @param ifStuck the way out when it is, in order
+ * @param because the reason, for an apprentice
+ * @param good what it looks like when it is right
+ * @param hold whether work stops here until a second person has looked
+ * @param back the wording for putting back what this step took off
+ * @param moment when it is done, where the block alone does not say
+ */
+public record Step(
+    Located<String> text,
+    List<Located<String>> undo,
+    List<Located<String>> doUp,
+    List<Located<String>> disturb,
+    List<Located<String>> openCircuit,
+    List<Located<Apply>> apply,
+    List<Located<Procedure.Use>> uses,
+    List<Located<String>> hazards,
+    Optional<Located<ThreePoint>> takes,
+    boolean impact,
+    Seizes seizes,
+    List<Located<String>> ifStuck,
+    Optional<Located<String>> because,
+    Optional<Located<String>> good,
+    boolean hold,
+    Optional<Located<String>> back,
+    Optional<Located<Moment>> moment,
+    Span at) {
+  public Step {
+    undo = List.copyOf(undo);
+    doUp = List.copyOf(doUp);
+    disturb = List.copyOf(disturb);
+    openCircuit = List.copyOf(openCircuit);
+    apply = List.copyOf(apply);
+    uses = List.copyOf(uses);
+    hazards = List.copyOf(hazards);
+    ifStuck = List.copyOf(ifStuck);
+  }
+
+  /** How likely a part is stuck. */
+  public enum Seizes {
+    NEVER,
+    POSSIBLE,
+    LIKELY
+  }
+
+  /** A product, and the item it goes on where one is named: {@code brake grease on caliper-pin}. */
+  public record Apply(String product, Optional<String> item) {}
+}

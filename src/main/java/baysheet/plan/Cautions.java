@@ -1,0 +1,106 @@
+package baysheet.plan;
+
+import baysheet.books.Catalogue;
+import baysheet.books.Catalogue.Signal;
+import baysheet.report.Located;
+import baysheet.resolve.Resolved;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** The cautions of a job, lettered: first those on top, then as the sequence comes to them. */
+final class Cautions {
+  // More than this and none is read. Common practice, no source.
+  private static final int ABOUT = 6;
+
+  private final Resolved resolved;
+  private final List<Laid> lines;
+  private final Triggers triggers;
+
+  /** A caution that this job brings. */
+  private record Found(Catalogue.Caution caution, List<Integer> lines, boolean onTop) {
+    int first() {
+      return lines.isEmpty() ? 0 : lines.get(0);
+    }
+  }
+
+  Cautions(Resolved resolved, List<Laid> lines) {
+    this.resolved = resolved;
+    this.lines = lines;
+    this.triggers = new Triggers(resolved, lines);
+  }
+
+  List<Sheet.CautionLine> all() {
+    List<Found> found = new ArrayList<>();
+    for (Catalogue.Caution caution : resolved.catalogue().cautions().values()) {
+      find(caution).ifPresent(found::add);
+    }
+    found.sort(
+        Comparator.comparing((Found one) -> !one.onTop())
+            .thenComparing(one -> one.onTop() ? one.caution().signal().ordinal() : one.first()));
+    List<Found> collapsed = collapsed(found);
+    List<Sheet.CautionLine> cautions = new ArrayList<>();
+    for (Found one : found) {
+      cautions.add(line(one, letter(cautions.size()), collapsed.contains(one)));
+    }
+    return cautions;
+  }
+
+  private Optional<Found> find(Catalogue.Caution caution) {
+    List<Integer> named = new ArrayList<>(triggers.lines(caution.when()));
+    for (int i = 0; i < lines.size(); i++) {
+      boolean hazard = lines.get(i).step().hazards().contains(caution.name().value());
+      if (hazard && !named.contains(i)) {
+        named.add(i);
+      }
+    }
+    named.sort(Comparator.naturalOrder());
+    boolean vehicle = triggers.vehicle(caution.when());
+    if (named.isEmpty() && !vehicle) {
+      return Optional.empty();
+    }
+    boolean onTop = caution.wholeJob() || vehicle || caution.signal() == Signal.DANGER;
+    return Optional.of(new Found(caution, named, onTop));
+  }
+
+  /** Where there are many, the minor ones share a line: the least of them first. */
+  private List<Found> collapsed(List<Found> found) {
+    List<Found> shown = found.stream().filter(one -> waivedBy(one).isEmpty()).toList();
+    List<Found> minor =
+        shown.stream()
+            .filter(one -> one.caution().signal().compareTo(Signal.CAUTION) >= 0)
+            .sorted(Comparator.comparing((Found one) -> one.caution().signal()).reversed())
+            .toList();
+    int tooMany = Math.max(0, shown.size() - ABOUT);
+    return minor.subList(0, Math.min(tooMany, minor.size()));
+  }
+
+  private Optional<String> waivedBy(Found found) {
+    return Optional.ofNullable(resolved.job().waive().get(found.caution().name().value()))
+        .map(Located::value);
+  }
+
+  private Sheet.CautionLine line(Found found, String letter, boolean collapsed) {
+    Catalogue.Caution caution = found.caution();
+    return new Sheet.CautionLine(
+        letter,
+        caution.name().value(),
+        caution.signal().name(),
+        caution.command().value(),
+        caution.hazard().value(),
+        caution.consequence().value(),
+        caution.protect().stream().map(number -> Protection.words(number.value())).toList(),
+        caution.source().value(),
+        found.lines().stream().map(index -> index + 1).toList(),
+        found.onTop(),
+        collapsed,
+        waivedBy(found));
+  }
+
+  /** A to Z, then AA, AB … */
+  static String letter(int index) {
+    String last = String.valueOf((char) ('A' + index % 26));
+    return index < 26 ? last : letter(index / 26 - 1) + last;
+  }
+}

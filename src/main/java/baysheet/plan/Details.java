@@ -1,0 +1,62 @@
+package baysheet.plan;
+
+import baysheet.resolve.Bound;
+import baysheet.torque.Quantity;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The short words behind a step: how many, which socket, which torque line, on what it rests. */
+final class Details {
+  private static final String NO_BREAK = "\u00a0";
+
+  private Details() {}
+
+  static String undoing(Bound.OfBook fastener, TorqueLine line) {
+    String count = line.count() + NO_BREAK + "×";
+    return line.head().map(head -> count + NO_BREAK + head.replace(" ", NO_BREAK)).orElse(count)
+        + (LayOut.isSingleUse(fastener.values()) ? ", discard" : "");
+  }
+
+  /** Count, whether new, what goes on the thread, and where the figure stands. */
+  static String doingUp(TorqueLine line) {
+    List<String> words = new ArrayList<>();
+    words.add(line.count() + NO_BREAK + "×" + (line.reuse().equals("new") ? NO_BREAK + "new" : ""));
+    words.add("threads " + line.threads());
+    words.add(line.twoVisits() ? "snug now, final later: " + figure(line) : figure(line));
+    return String.join(", ", words);
+  }
+
+  static String tightening(TorqueLine line) {
+    return line.lock().map(lock -> figure(line) + ", " + lock).orElse(figure(line));
+  }
+
+  /** The line's number and its figure, as the table has it. */
+  private static String figure(TorqueLine line) {
+    String number = "line" + NO_BREAK + line.n();
+    List<String> stages = new ArrayList<>();
+    for (TorqueLine.StageLine stage : line.stages()) {
+      stages.add(stage.print());
+    }
+    return switch (line.kind()) {
+      case PUBLISHED -> number + NO_BREAK + "· " + String.join(", ", stages);
+      case SNUG -> number + NO_BREAK + "· snug";
+      case UNKNOWN -> number + NO_BREAK + "· figure not known: find it first";
+    };
+  }
+
+  static String with(List<String> tools) {
+    return "with " + String.join(", ", tools);
+  }
+
+  static List<String> support(Sheet.Support support) {
+    List<String> words = new ArrayList<>(support.points());
+    words.add(carries(support));
+    return words;
+  }
+
+  private static String carries(Sheet.Support support) {
+    Quantity load = support.each().orElse(support.load());
+    String what = support.each().isPresent() ? "each stand carries " : "the lift carries ";
+    return what + load.print() + " of " + support.rated().print();
+  }
+}

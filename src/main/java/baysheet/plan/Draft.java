@@ -1,0 +1,185 @@
+package baysheet.plan;
+
+import baysheet.books.Moment;
+import baysheet.books.Place;
+import baysheet.books.Procedure;
+import baysheet.books.Step;
+import baysheet.report.Located;
+import baysheet.report.Span;
+import baysheet.resolve.BoundStep;
+import baysheet.resolve.ItemAt;
+import baysheet.resolve.TaskId;
+import baysheet.torque.ThreePoint;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * A step on its way to the sheet: at one place, not yet numbered.
+ *
+ * @param origin where the step was written that this one is, or that it puts back
+ * @param mirrored whether it was made by putting back what {@code origin} took off
+ * @param tighten fasteners that are already on and get their final torque here
+ * @param remarks words of the planner that follow the text
+ * @param minutes absent where nobody gave any
+ */
+record Draft(
+    TaskId task,
+    Sheet.Phase phase,
+    Span origin,
+    boolean mirrored,
+    String text,
+    List<ItemAt> undo,
+    List<ItemAt> doUp,
+    List<ItemAt> disturb,
+    List<ItemAt> tighten,
+    List<String> circuits,
+    List<BoundStep.BoundApply> apply,
+    List<Procedure.Use> uses,
+    List<String> hazards,
+    Optional<ThreePoint> minutes,
+    boolean impact,
+    Step.Seizes seizes,
+    List<String> ifStuck,
+    Optional<String> because,
+    Optional<String> good,
+    boolean hold,
+    Optional<Moment> moment,
+    List<String> remarks) {
+  Draft {
+    undo = List.copyOf(undo);
+    doUp = List.copyOf(doUp);
+    disturb = List.copyOf(disturb);
+    tighten = List.copyOf(tighten);
+    circuits = List.copyOf(circuits);
+    apply = List.copyOf(apply);
+    uses = List.copyOf(uses);
+    hazards = List.copyOf(hazards);
+    ifStuck = List.copyOf(ifStuck);
+    remarks = List.copyOf(remarks);
+  }
+
+  /** A step as its procedure has it. */
+  static Draft written(TaskId task, Sheet.Phase phase, BoundStep bound) {
+    Step step = bound.step();
+    return new Draft(
+        task,
+        phase,
+        step.at(),
+        false,
+        step.text().value(),
+        bound.undo(),
+        bound.doUp(),
+        bound.disturb(),
+        List.of(),
+        values(step.openCircuit()),
+        bound.apply(),
+        values(step.uses()),
+        values(step.hazards()),
+        step.takes().map(Located::value),
+        step.impact(),
+        step.seizes(),
+        values(step.ifStuck()),
+        step.because().map(Located::value),
+        step.good().map(Located::value),
+        step.hold(),
+        step.moment().map(Located::value),
+        List.of());
+  }
+
+  /** A step that only does items up, worded by whoever makes it. */
+  static Draft puttingBack(
+      TaskId task, Span origin, String text, List<ItemAt> doUp, Optional<ThreePoint> minutes) {
+    return bare(task, Sheet.Phase.CLOSE, origin, text, doUp, List.of(), minutes);
+  }
+
+  /** A step of the planner's own: a final torque, or a gate. */
+  static Draft last(TaskId task, Span origin, String text, List<ItemAt> tighten) {
+    return bare(task, Sheet.Phase.FINAL, origin, text, List.of(), tighten, Optional.empty());
+  }
+
+  private static Draft bare(
+      TaskId task,
+      Sheet.Phase phase,
+      Span origin,
+      String text,
+      List<ItemAt> doUp,
+      List<ItemAt> tighten,
+      Optional<ThreePoint> minutes) {
+    return new Draft(
+        task,
+        phase,
+        origin,
+        true,
+        text,
+        List.of(),
+        doUp,
+        List.of(),
+        tighten,
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        minutes,
+        false,
+        Step.Seizes.NEVER,
+        List.of(),
+        Optional.empty(),
+        Optional.empty(),
+        false,
+        Optional.empty(),
+        List.of());
+  }
+
+  private static <T> List<T> values(List<Located<T>> written) {
+    return written.stream().map(Located::value).toList();
+  }
+
+  Place place() {
+    return task.place();
+  }
+
+  /** Whether nothing is left for it to do once other steps do its items. */
+  boolean isIdle() {
+    return undo.isEmpty()
+        && doUp.isEmpty()
+        && disturb.isEmpty()
+        && circuits.isEmpty()
+        && apply.isEmpty();
+  }
+
+  /** The same step without an item that another step undoes or does up, saying so. */
+  Draft without(ItemAt item, String remark) {
+    return new Draft(
+        task,
+        phase,
+        origin,
+        mirrored,
+        text,
+        less(undo, item),
+        less(doUp, item),
+        disturb,
+        tighten,
+        circuits,
+        apply,
+        uses,
+        hazards,
+        minutes,
+        impact,
+        seizes,
+        ifStuck,
+        because,
+        good,
+        hold,
+        moment,
+        more(remarks, remark));
+  }
+
+  private static List<ItemAt> less(List<ItemAt> items, ItemAt item) {
+    return items.stream().filter(other -> !other.equals(item)).toList();
+  }
+
+  private static List<String> more(List<String> remarks, String remark) {
+    return Stream.concat(remarks.stream(), Stream.of(remark)).toList();
+  }
+}

@@ -1,0 +1,78 @@
+package baysheet.plan;
+
+import baysheet.books.Catalogue;
+import baysheet.books.Moment;
+import baysheet.books.Step;
+import baysheet.report.Located;
+import baysheet.resolve.ItemAt;
+import baysheet.resolve.Resolved;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What has to be done the evening before: soak, borrow, have ready, and what procedures ask for.
+ */
+final class Evening {
+  private final Resolved resolved;
+  private final List<Laid> lines;
+
+  Evening(Resolved resolved, List<Laid> lines) {
+    this.resolved = resolved;
+    this.lines = lines;
+  }
+
+  List<String> all(
+      StepGraph graph,
+      List<Sheet.ToolLine> tools,
+      List<Sheet.SocketLine> sockets,
+      List<TorqueLine> torque,
+      List<Sheet.CheckLine> checks) {
+    List<String> evening = new ArrayList<>();
+    evening.addAll(soak());
+    tools.stream()
+        .filter(tool -> !tool.owned())
+        .forEach(tool -> evening.add(Words.borrow(tool.name())));
+    sockets.stream()
+        .filter(socket -> !socket.owned())
+        .forEach(socket -> evening.add(Words.borrow(Words.socket(socket))));
+    torque.stream()
+        .filter(Evening::lacksWrench)
+        .forEach(line -> evening.add(Words.borrowWrench(line)));
+    graph.evening().forEach(step -> evening.add(step.text()));
+    checks.stream()
+        .filter(check -> check.moment() == Moment.EVENING_BEFORE)
+        .forEach(check -> evening.add(check.text()));
+    return evening;
+  }
+
+  private static boolean lacksWrench(TorqueLine line) {
+    return line.stages().stream()
+        .filter(TorqueLine.StageLine.Torque.class::isInstance)
+        .map(TorqueLine.StageLine.Torque.class::cast)
+        .anyMatch(stage -> stage.wrench().isEmpty());
+  }
+
+  /** Where the vehicle's state makes steps longer, what is likely to be stuck is soaked. */
+  private List<String> soak() {
+    boolean stuck =
+        resolved.job().state().stream()
+            .map(Located::value)
+            .map(resolved.catalogue().states()::get)
+            .map(Catalogue.State::likelyFactor)
+            .anyMatch(factor -> factor.compareTo(BigDecimal.ONE) > 0);
+    if (!stuck) {
+      return List.of();
+    }
+    List<String> soak = new ArrayList<>();
+    for (Laid line : lines) {
+      if (line.step().seizes() == Step.Seizes.LIKELY) {
+        for (ItemAt item : line.step().undo()) {
+          soak.add(
+              Words.soak(Words.of(resolved.thing(item), resolved.shop().terms()), line.places()));
+        }
+      }
+    }
+    return soak;
+  }
+}

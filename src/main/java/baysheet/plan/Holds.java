@@ -1,0 +1,77 @@
+package baysheet.plan;
+
+import baysheet.resolve.ItemAt;
+import baysheet.resolve.Resolved;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * At which lines work stops until a second person has looked: where a procedure says so, and for an
+ * apprentice also once the vehicle is up and before anything is put together again, on what keeps a
+ * car on the road.
+ */
+final class Holds {
+  // What the extra stops for an apprentice concern: brakes, steering, wheels, restraint, lifting.
+  private static final Set<String> CONCERN =
+      Set.of(
+          "support",
+          "wheel",
+          "brake-friction",
+          "brake-caliper",
+          "brake-piston",
+          "brake-hydraulic",
+          "parking-brake",
+          "steering-joint",
+          "track-rod",
+          "suspension-arm",
+          "ball-joint",
+          "hub",
+          "hub-nut",
+          "wheel-bearing",
+          "damper",
+          "spring",
+          "airbag",
+          "seat-belt");
+
+  private final Resolved resolved;
+  private final List<Laid> lines;
+
+  Holds(Resolved resolved, List<Laid> lines) {
+    this.resolved = resolved;
+    this.lines = lines;
+  }
+
+  boolean at(int index) {
+    return lines.get(index).step().hold() || (resolved.with().isPresent() && forApprentice(index));
+  }
+
+  private boolean forApprentice(int index) {
+    return Lifting.holds(resolved, lines.get(index).undo()) || lastBeforeClosing(index);
+  }
+
+  /** The last line at a place before the first thing there goes back on. */
+  private boolean lastBeforeClosing(int index) {
+    if (index + 1 >= lines.size() || lines.get(index).step().phase() == Sheet.Phase.CLOSE) {
+      return false;
+    }
+    Laid next = lines.get(index + 1);
+    boolean closes =
+        next.step().phase() == Sheet.Phase.CLOSE && !Lifting.holds(resolved, next.doUp());
+    return closes && concerns(next);
+  }
+
+  private boolean concerns(Laid next) {
+    List<ItemAt> items = taskItems(next);
+    return items.stream()
+        .flatMap(item -> resolved.thing(item).kinds().stream())
+        .anyMatch(CONCERN::contains);
+  }
+
+  /** Everything that the task which closes there has off. */
+  private List<ItemAt> taskItems(Laid next) {
+    return lines.stream()
+        .filter(line -> line.step().task().equals(next.step().task()))
+        .flatMap(line -> line.undo().stream())
+        .toList();
+  }
+}

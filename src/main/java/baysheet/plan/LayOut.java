@@ -1,0 +1,123 @@
+package baysheet.plan;
+
+import baysheet.books.Fastener;
+import baysheet.books.Procedure;
+import baysheet.resolve.Bound;
+import baysheet.resolve.ItemAt;
+import baysheet.resolve.Resolved;
+import baysheet.resolve.Task;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** What to lay out before the work: tools, new parts, what is used up. */
+final class LayOut {
+  private final Resolved resolved;
+  private final List<Laid> lines;
+
+  LayOut(Resolved resolved, List<Laid> lines) {
+    this.resolved = resolved;
+    this.lines = lines;
+  }
+
+  /** Special tools first, each group in the order in which the sequence comes to it. */
+  List<Sheet.ToolLine> tools() {
+    Set<Procedure.Use> uses = new LinkedHashSet<>();
+    for (Task task : resolved.ranked()) {
+      task.procedure().uses().forEach(use -> uses.add(use.value()));
+    }
+    lines.stream().flatMap(Laid::all).forEach(step -> uses.addAll(step.uses()));
+    List<Sheet.ToolLine> tools = new ArrayList<>();
+    uses.stream().filter(Procedure.Use::special).forEach(use -> tools.add(tool(use)));
+    uses.stream().filter(use -> !use.special()).forEach(use -> tools.add(tool(use)));
+    return tools;
+  }
+
+  /** Whether the crib has a special tool; other things are taken to be at hand. */
+  private Sheet.ToolLine tool(Procedure.Use use) {
+    boolean owned =
+        !use.special()
+            || resolved.shop().crib().special().stream()
+                .anyMatch(
+                    special ->
+                        special.name().value().equals(use.name()) && special.count().value() > 0);
+    return new Sheet.ToolLine(use.name(), use.special(), owned);
+  }
+
+  /** The procedures' new parts, then every fastener that may not be used again. */
+  List<Sheet.PartLine> parts() {
+    Map<String, Integer> fasteners = new LinkedHashMap<>();
+    for (ItemAt item : undone()) {
+      if (resolved.thing(item) instanceof Bound.OfBook book && isSingleUse(book.values())) {
+        fasteners.merge(name(item), book.values().count().value(), Integer::sum);
+      }
+    }
+    Map<String, Integer> parts = new LinkedHashMap<>();
+    for (Task task : resolved.ranked()) {
+      for (Procedure.Part part : task.procedure().parts()) {
+        parts.merge(part.name().value(), part.count().value(), Integer::sum);
+      }
+    }
+    // A procedure may list a single-use fastener by itself: it is still one and the same.
+    fasteners.keySet().forEach(parts::remove);
+    List<Sheet.PartLine> all = new ArrayList<>();
+    parts.forEach((name, count) -> all.add(new Sheet.PartLine(name, count, false)));
+    fasteners.forEach((name, count) -> all.add(new Sheet.PartLine(name, count, true)));
+    return all;
+  }
+
+  /** Whether a new one goes on each time. */
+  static boolean isSingleUse(Fastener fastener) {
+    return fastener.reuse().map(reuse -> !reuse.value()).orElse(false);
+  }
+
+  private Set<ItemAt> undone() {
+    Set<ItemAt> undone = new LinkedHashSet<>();
+    lines.forEach(line -> undone.addAll(line.undo()));
+    return undone;
+  }
+
+  private String name(ItemAt item) {
+    return Words.of(resolved.thing(item), resolved.shop().terms());
+  }
+
+  /**
+   * Products that steps apply, and the fluids of circuits they open where the book knows a grade.
+   */
+  List<String> consumables() {
+    Set<String> products = new LinkedHashSet<>();
+    lines.stream()
+        .flatMap(Laid::all)
+        .flatMap(step -> step.apply().stream())
+        .forEach(apply -> products.add(apply.product().replace('-', ' ')));
+    Set<String> circuits = new LinkedHashSet<>();
+    lines.stream().flatMap(Laid::all).forEach(step -> circuits.addAll(step.circuits()));
+    circuits.forEach(
+        circuit ->
+            resolved
+                .book()
+                .fluid(circuit)
+                .ifPresent(fluid -> products.add(Words.fluid(circuit, fluid))));
+    return List.copyOf(products);
+  }
+
+  /** What has no torque line but is off and must be on again. */
+  List<Sheet.TallyLine> tally() {
+    Map<ItemAt, Integer> off = new LinkedHashMap<>();
+    Map<ItemAt, Integer> on = new LinkedHashMap<>();
+    for (int i = 0; i < lines.size(); i++) {
+      int step = i + 1;
+      lines.get(i).undo().forEach(item -> off.putIfAbsent(item, step));
+      lines.get(i).doUp().forEach(item -> on.put(item, step));
+    }
+    off.keySet()
+        .removeIf(
+            item ->
+                resolved.thing(item) instanceof Bound.OfBook
+                    || Lifting.holds(resolved, List.of(item)));
+    return TallyRows.of(resolved, off, on);
+  }
+}

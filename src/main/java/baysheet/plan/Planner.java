@@ -1,0 +1,106 @@
+package baysheet.plan;
+
+import baysheet.books.Moment;
+import baysheet.report.Problem;
+import baysheet.report.Problems;
+import baysheet.resolve.Resolved;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** Thinks a resolved job through to the sheet that a technician works from. */
+public final class Planner {
+  private Planner() {}
+
+  /**
+   * The sheet of a job; empty when problems with errors were added.
+   *
+   * @throws IllegalStateException when the plan, played back step by step, does not hold: a fault
+   *     of the planner, never a sheet
+   */
+  public static Optional<Sheet> plan(Resolved resolved, Problems problems) {
+    StepGraph graph = StepGraph.of(resolved);
+    Optional<List<Draft>> order = Sequence.order(graph);
+    if (order.isEmpty()) {
+      problems.add(loop(resolved, graph));
+      return Optional.empty();
+    }
+    List<Laid> lines = lines(resolved, order.get(), graph);
+    Problems own = new Problems();
+    Sheet sheet = sheet(resolved, graph, lines, own);
+    problems.addAll(own);
+    if (own.hasErrors()) {
+      return Optional.empty();
+    }
+    Playback.prove(sheet, resolved);
+    return Optional.of(sheet);
+  }
+
+  private static Problem loop(Resolved resolved, StepGraph graph) {
+    List<Draft> circle =
+        Loop.in(graph).stream().filter(graph::isDraft).map(graph.drafts()::get).toList();
+    String written =
+        circle.stream()
+            .map(step -> "\"" + step.text() + "\" (" + step.task() + ")")
+            .collect(Collectors.joining(" waits for "));
+    Problem problem =
+        Problem.error(
+            "order-loop",
+            resolved.job().work().get(0).at(),
+            "these steps wait for one another in a circle: " + written);
+    for (Draft step : circle) {
+      problem = problem.seeAlso(step.task().procedure(), step.origin());
+    }
+    return problem;
+  }
+
+  private static List<Laid> lines(Resolved resolved, List<Draft> order, StepGraph graph) {
+    List<Laid> lines = new ArrayList<>(Sides.merge(resolved, Moments.sequence(resolved, order)));
+    lines.addAll(pairs(resolved, Moments.finish(resolved, order, graph.late())));
+    return new Gates(resolved, lines).add();
+  }
+
+  /** Final steps of the two sides next to one another, so that they merge. */
+  private static List<Laid> pairs(Resolved resolved, List<Laid> finish) {
+    List<Laid> paired = new ArrayList<>();
+    List<Laid> rest = new ArrayList<>(finish);
+    while (!rest.isEmpty()) {
+      Laid one = rest.remove(0);
+      Optional<Laid> twin =
+          rest.stream().filter(other -> Sides.twins(resolved, one, other)).findFirst();
+      twin.ifPresent(rest::remove);
+      paired.add(new Laid(one.step(), twin.map(Laid::step), one.moment()));
+    }
+    return paired;
+  }
+
+  private static Sheet sheet(
+      Resolved resolved, StepGraph graph, List<Laid> lines, Problems problems) {
+    List<TorqueLine> torque = TorqueTable.of(resolved, lines);
+    List<Sheet.CautionLine> cautions = new Cautions(resolved, lines).all();
+    List<Sheet.CheckLine> checks = new Checks(resolved, lines, torque).all();
+    List<Sheet.Support> support = SupportCheck.of(resolved, lines, problems);
+    List<Sheet.SocketLine> sockets = new SocketNeeds(resolved, lines).all();
+    LayOut layOut = new LayOut(resolved, lines);
+    List<Sheet.ToolLine> tools = layOut.tools();
+    List<String> evening = new Evening(resolved, lines).all(graph, tools, sockets, torque, checks);
+    return new Sheet(
+            Headings.of(resolved),
+            cautions,
+            evening,
+            new Steps(resolved, lines, torque, cautions, support).sections(),
+            torque,
+            sockets,
+            tools,
+            layOut.parts(),
+            layOut.consumables(),
+            layOut.tally(),
+            checks.stream().filter(check -> check.moment() != Moment.EVENING_BEFORE).toList(),
+            support,
+            new TimeSum(resolved).of(lines, graph.saved()),
+            resolved.job().notes().map(notes -> notes.value()),
+            Headings.sources(resolved, torque))
+        .identified();
+  }
+}

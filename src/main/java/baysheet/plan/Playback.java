@@ -1,0 +1,277 @@
+package baysheet.plan;
+
+import baysheet.books.Moment;
+import baysheet.books.Place;
+import baysheet.resolve.Bound;
+import baysheet.resolve.BoundStep;
+import baysheet.resolve.ItemAt;
+import baysheet.resolve.Resolved;
+import baysheet.resolve.Task;
+import baysheet.resolve.TaskId;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * Plays a finished sheet back, step by step, and says where it does not hold. It looks at what is
+ * printed and at what the procedures say; it shares no code with the planner.
+ */
+final class Playback {
+  private final Sheet sheet;
+  private final Resolved resolved;
+  private final Set<ItemAt> off = new LinkedHashSet<>();
+  private final Set<ItemAt> everOff = new LinkedHashSet<>();
+  private final Set<ItemAt> back = new LinkedHashSet<>();
+  private final List<String> faults = new ArrayList<>();
+
+  private Playback(Sheet sheet, Resolved resolved) {
+    this.sheet = sheet;
+    this.resolved = resolved;
+  }
+
+  /**
+   * Nothing, when the sheet holds.
+   *
+   * @throws IllegalStateException with every fault when it does not
+   */
+  static void prove(Sheet sheet, Resolved resolved) {
+    List<String> faults = faults(sheet, resolved);
+    if (!faults.isEmpty()) {
+      throw new IllegalStateException(
+          "the plan of job "
+              + sheet.heading().job()
+              + " does not hold:\n  "
+              + String.join("\n  ", faults));
+    }
+  }
+
+  /** Every fault, in the order in which it is met. */
+  static List<String> faults(Sheet sheet, Resolved resolved) {
+    Playback playback = new Playback(sheet, resolved);
+    playback.walk();
+    playback.allBack();
+    playback.allDone();
+    playback.allTight();
+    playback.allTallied();
+    playback.newParts();
+    playback.checksInTime();
+    return playback.faults;
+  }
+
+  /**
+   * Merged sides are played one after the other: all steps of a stretch at the first, then all at
+   * the second.
+   */
+  private void walk() {
+    List<Sheet.SheetStep> steps = sheet.steps();
+    int i = 0;
+    while (i < steps.size()) {
+      int end = i;
+      while (end < steps.size() && steps.get(end).places().equals(steps.get(i).places())) {
+        end++;
+      }
+      for (Place place : steps.get(i).places()) {
+        steps.subList(i, end).forEach(step -> play(step, place));
+      }
+      i = end;
+    }
+  }
+
+  private void play(Sheet.SheetStep step, Place place) {
+    List<ItemAt> undo = at(step.undo(), step, place);
+    List<ItemAt> doUp = at(step.doUp(), step, place);
+    if (step.phase() != Sheet.Phase.FINAL && step.moment().compareTo(Moment.ON_THE_GROUND) <= 0) {
+      accessOpen(step, place, undo);
+    }
+    for (ItemAt item : undo) {
+      if (!off.add(item)) {
+        faults.add("step " + step.n() + " undoes " + item + ", which is off already");
+      }
+      everOff.add(item);
+    }
+    for (ItemAt item : doUp) {
+      if (everOff.contains(item) && !off.remove(item)) {
+        faults.add("step " + step.n() + " does up " + item + ", which is on already");
+      }
+      back.add(item);
+      inOrder(step, place, item);
+    }
+  }
+
+  /** A merged step's items on one side: those of that side, or those that belong to no side. */
+  private static List<ItemAt> at(List<ItemAt> items, Sheet.SheetStep step, Place place) {
+    if (step.places().size() == 1) {
+      return items;
+    }
+    return items.stream().filter(item -> item.place() == place).toList();
+  }
+
+  private Task task(Sheet.SheetStep step, Place place) {
+    Task task = resolved.tasks().get(new TaskId(step.procedure(), place));
+    if (task == null) {
+      throw new IllegalStateException(
+          "step " + step.n() + " is of no task: " + step.procedure() + " at " + place);
+    }
+    return task;
+  }
+
+  /**
+   * Whatever the access to this task takes off must be off. A step due before lifting needs none.
+   */
+  private void accessOpen(Sheet.SheetStep step, Place place, List<ItemAt> undoing) {
+    if (step.moment() == Moment.BEFORE_LIFTING) {
+      return;
+    }
+    for (Task access : accesses(task(step, place))) {
+      for (ItemAt item : opened(access)) {
+        if (!off.contains(item) && !undoing.contains(item)) {
+          faults.add("step " + step.n() + " needs " + item + " off, and it is on");
+        }
+      }
+    }
+  }
+
+  private List<Task> accesses(Task task) {
+    Set<Task> all = new LinkedHashSet<>();
+    for (TaskId id : task.access()) {
+      Task access = resolved.tasks().get(id);
+      all.add(access);
+      all.addAll(accesses(access));
+    }
+    return List.copyOf(all);
+  }
+
+  private static List<ItemAt> opened(Task task) {
+    return task.open().stream().flatMap(step -> step.undo().stream()).toList();
+  }
+
+  /**
+   * What came off after an item, in a procedure that leaves closing to the mirror, is on before it.
+   */
+  private void inOrder(Sheet.SheetStep step, Place place, ItemAt item) {
+    for (Task task : resolved.tasks().values()) {
+      List<BoundStep> open = task.open();
+      for (int i = 0; i < open.size(); i++) {
+        if (open.get(i).undo().contains(item) && task.close().isEmpty()) {
+          later(open, i).stream()
+              .filter(off::contains)
+              .forEach(
+                  other ->
+                      faults.add(
+                          "step "
+                              + step.n()
+                              + " does up "
+                              + item
+                              + " over "
+                              + other
+                              + ", which is still off"));
+        }
+      }
+    }
+  }
+
+  private static List<ItemAt> later(List<BoundStep> open, int index) {
+    return open.subList(index + 1, open.size()).stream()
+        .flatMap(step -> step.undo().stream())
+        .toList();
+  }
+
+  private void allBack() {
+    off.forEach(item -> faults.add(item + " comes off and never goes back on"));
+  }
+
+  /** Every item that a procedure of the job undoes or does up is on the sheet. */
+  private void allDone() {
+    for (Task task : resolved.tasks().values()) {
+      opened(task).stream()
+          .filter(item -> !everOff.contains(item))
+          .forEach(item -> faults.add(task.id() + " undoes " + item + ", and no step does"));
+      task.close().stream()
+          .flatMap(step -> step.doUp().stream())
+          .filter(item -> !back.contains(item))
+          .forEach(item -> faults.add(task.id() + " does up " + item + ", and no step does"));
+    }
+  }
+
+  /**
+   * Every fastener that went on has a torque line, and a step that names it last; no line is idle.
+   */
+  private void allTight() {
+    for (ItemAt item : back) {
+      if (resolved.thing(item) instanceof Bound.OfBook) {
+        long rows = sheet.torque().stream().filter(line -> isFor(line, item)).count();
+        if (rows != 1) {
+          faults.add(item + " has " + rows + " torque lines");
+        }
+      }
+    }
+    for (TorqueLine line : sheet.torque()) {
+      long visits = sheet.steps().stream().filter(step -> step.torque().contains(line.n())).count();
+      if (visits < (line.twoVisits() ? 2 : 1)) {
+        faults.add("torque line " + line.n() + " is reached by " + visits + " steps");
+      }
+      finalOnTheGround(line);
+    }
+  }
+
+  private static boolean isFor(TorqueLine line, ItemAt item) {
+    return line.fastener().equals(item.item()) && line.places().contains(item.place());
+  }
+
+  private void finalOnTheGround(TorqueLine line) {
+    boolean late =
+        sheet.steps().stream()
+            .filter(step -> step.torque().contains(line.n()))
+            .anyMatch(
+                step ->
+                    step.phase() == Sheet.Phase.FINAL
+                        && step.moment().compareTo(Moment.ON_THE_GROUND) >= 0);
+    if (line.twoVisits() && !late) {
+      faults.add("torque line " + line.n() + " never gets its final torque on the ground");
+    }
+  }
+
+  /** Everything else that was off stands in the tally. */
+  private void allTallied() {
+    for (ItemAt item : everOff) {
+      Bound thing = resolved.thing(item);
+      boolean carries = thing.kinds().contains("support");
+      boolean tallied =
+          sheet.tally().stream()
+              .anyMatch(
+                  row -> row.item().equals(item.item()) && row.places().contains(item.place()));
+      if (thing instanceof Bound.OfCatalogue && !carries && !tallied) {
+        faults.add(item + " was off and is not in the tally");
+      }
+    }
+  }
+
+  private void newParts() {
+    for (TorqueLine line : sheet.torque()) {
+      boolean listed =
+          sheet.parts().stream()
+              .anyMatch(part -> part.fastener() && part.part().equalsIgnoreCase(line.words()));
+      boolean off = everOff.stream().anyMatch(item -> isFor(line, item));
+      if (off && line.reuse().equals("new") && !listed) {
+        faults.add("torque line " + line.n() + " wants new fasteners, and the parts list has none");
+      }
+    }
+  }
+
+  /** No check is due before the step that brings it; what is due before lifting looks ahead. */
+  private void checksInTime() {
+    for (Sheet.CheckLine check : sheet.checks()) {
+      if (check.moment().compareTo(Moment.RAISED) < 0) {
+        continue;
+      }
+      for (int n : check.because()) {
+        Sheet.SheetStep step = sheet.steps().get(n - 1);
+        if (step.moment().compareTo(check.moment()) > 0) {
+          faults.add(
+              "check \"" + check.text() + "\" is due before step " + n + ", which brings it");
+        }
+      }
+    }
+  }
+}

@@ -1,0 +1,374 @@
+package baysheet.plan;
+
+import baysheet.books.Moment;
+import baysheet.books.Place;
+import baysheet.books.Shop;
+import baysheet.resolve.ItemAt;
+import baysheet.torque.Quantity;
+import baysheet.torque.ThreePoint;
+import baysheet.torque.Unit;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * What one page says, in reading order. Everything on the paper and in the record comes from here.
+ *
+ * @param heading what identifies the job
+ * @param cautions every caution, lettered in the order in which they are first met
+ * @param evening what has to be done the evening before
+ * @param sections the sequence
+ * @param torque the torque table in tightening order
+ * @param sockets what to lay out
+ * @param tools special tools first
+ * @param parts new parts, single-use fasteners among them
+ * @param consumables what is used up
+ * @param tally everything undone that has no torque line
+ * @param checks by moment
+ * @param support what carries the vehicle, one for each raising; none where it stays on its wheels
+ * @param notes the job's own notes
+ * @param sources where the printed values come from, each once
+ */
+public record Sheet(
+    Heading heading,
+    List<CautionLine> cautions,
+    List<String> evening,
+    List<Section> sections,
+    List<TorqueLine> torque,
+    List<SocketLine> sockets,
+    List<ToolLine> tools,
+    List<PartLine> parts,
+    List<String> consumables,
+    List<TallyLine> tally,
+    List<CheckLine> checks,
+    List<Support> support,
+    TimeNeeded time,
+    Optional<String> notes,
+    List<String> sources) {
+  public Sheet {
+    Objects.requireNonNull(heading);
+    cautions = List.copyOf(cautions);
+    evening = List.copyOf(evening);
+    sections = List.copyOf(sections);
+    torque = List.copyOf(torque);
+    sockets = List.copyOf(sockets);
+    tools = List.copyOf(tools);
+    parts = List.copyOf(parts);
+    consumables = List.copyOf(consumables);
+    tally = List.copyOf(tally);
+    checks = List.copyOf(checks);
+    support = List.copyOf(support);
+    sources = List.copyOf(sources);
+  }
+
+  /**
+   * The same sheet with its id: job, revision, and six hexadecimal digits of the SHA-256 of all
+   * that it says, so that two papers with one id say the same.
+   */
+  Sheet identified() {
+    String hash = Fingerprint.of(toString()).substring(0, 6);
+    String id = heading.job() + "-" + heading.revision() + "-" + hash;
+    return new Sheet(
+        heading.with(id, heading.paper()),
+        cautions,
+        evening,
+        sections,
+        torque,
+        sockets,
+        tools,
+        parts,
+        consumables,
+        tally,
+        checks,
+        support,
+        time,
+        notes,
+        sources);
+  }
+
+  /** The same sheet for another size of paper; what it says, and so its id, stays. */
+  public Sheet on(Shop.Paper paper) {
+    return new Sheet(
+        heading.with(heading.id(), paper),
+        cautions,
+        evening,
+        sections,
+        torque,
+        sockets,
+        tools,
+        parts,
+        consumables,
+        tally,
+        checks,
+        support,
+        time,
+        notes,
+        sources);
+  }
+
+  /** All steps, in order. */
+  public List<SheetStep> steps() {
+    return sections.stream().flatMap(section -> section.steps().stream()).toList();
+  }
+
+  /**
+   * What identifies the job.
+   *
+   * @param id job, revision and content hash: {@code 2417-A-7f3c9a}
+   * @param bay name and equipment
+   * @param torqueUnits the first is printed big, the second small
+   */
+  public record Heading(
+      String shop,
+      String job,
+      LocalDate date,
+      String revision,
+      String id,
+      String title,
+      Optional<String> customer,
+      String book,
+      String vehicle,
+      Optional<String> years,
+      Optional<String> plate,
+      Optional<Quantity> odometer,
+      String bay,
+      String bayEquipment,
+      Person by,
+      Optional<Person> with,
+      List<String> state,
+      List<String> works,
+      Shop.Paper paper,
+      Shop.Terms terms,
+      List<Unit> torqueUnits,
+      Unit distance) {
+    public Heading {
+      state = List.copyOf(state);
+      works = List.copyOf(works);
+      torqueUnits = List.copyOf(torqueUnits);
+    }
+
+    private Heading with(String id, Shop.Paper paper) {
+      return new Heading(
+          shop,
+          job,
+          date,
+          revision,
+          id,
+          title,
+          customer,
+          book,
+          vehicle,
+          years,
+          plate,
+          odometer,
+          bay,
+          bayEquipment,
+          by,
+          with,
+          state,
+          works,
+          paper,
+          terms,
+          torqueUnits,
+          distance);
+    }
+  }
+
+  /** Somebody named on the sheet. */
+  public record Person(String id, String name, Shop.Grade grade) {}
+
+  /**
+   * A caution of this job.
+   *
+   * @param letter A, B, C …
+   * @param name its name in the catalogue
+   * @param protect ISO 7010 numbers with words: {@code M004 eye protection}
+   * @param steps the numbers of the steps it belongs to; empty for one that the vehicle brings
+   * @param onTop whether it stands in the block on top
+   * @param collapsed whether it is a minor one that shares the one "also" line, because there are
+   *     many
+   * @param waivedBy who answers for leaving it out
+   */
+  public record CautionLine(
+      String letter,
+      String name,
+      String signal,
+      String command,
+      String hazard,
+      String consequence,
+      List<String> protect,
+      String source,
+      List<Integer> steps,
+      boolean onTop,
+      boolean collapsed,
+      Optional<String> waivedBy) {
+    public CautionLine {
+      protect = List.copyOf(protect);
+      steps = List.copyOf(steps);
+    }
+  }
+
+  /**
+   * Steps under one heading.
+   *
+   * @param heading what is printed above them
+   * @param places where; two for work that is the same on both sides
+   */
+  public record Section(
+      String heading, Phase phase, Moment moment, List<Place> places, List<SheetStep> steps) {
+    public Section {
+      places = List.copyOf(places);
+      steps = List.copyOf(steps);
+    }
+  }
+
+  /** What a step is for. */
+  public enum Phase {
+    OPEN("open"),
+    WORK("work"),
+    CLOSE("close"),
+    FINAL("final");
+
+    private final String word;
+
+    Phase(String word) {
+      this.word = word;
+    }
+
+    /** As written in the record. */
+    public String word() {
+      return word;
+    }
+  }
+
+  /**
+   * A numbered line of the sequence.
+   *
+   * @param places where; a tick box for each
+   * @param text the sentence
+   * @param details what belongs to it: counts, treatment, torque line, support points
+   * @param torque numbers of the torque lines it tightens, to the final figure or to snug
+   * @param cautions letters
+   * @param cautionsAbove those of {@code cautions} whose text stands directly above this step
+   * @param minutes for all its places together
+   * @param hold whether work stops until a second person has looked and initialled
+   * @param ifStuck ways out, in order
+   */
+  public record SheetStep(
+      int n,
+      Phase phase,
+      Moment moment,
+      List<Place> places,
+      String procedure,
+      String text,
+      List<String> details,
+      List<ItemAt> undo,
+      List<ItemAt> doUp,
+      List<ItemAt> disturb,
+      List<String> circuits,
+      List<Integer> torque,
+      List<String> cautions,
+      List<String> cautionsAbove,
+      ThreePoint minutes,
+      boolean hold,
+      Optional<String> because,
+      Optional<String> good,
+      List<String> ifStuck) {
+    public SheetStep {
+      places = List.copyOf(places);
+      details = List.copyOf(details);
+      undo = List.copyOf(undo);
+      doUp = List.copyOf(doUp);
+      disturb = List.copyOf(disturb);
+      circuits = List.copyOf(circuits);
+      torque = List.copyOf(torque);
+      cautions = List.copyOf(cautions);
+      cautionsAbove = List.copyOf(cautionsAbove);
+      ifStuck = List.copyOf(ifStuck);
+    }
+  }
+
+  /** What to lay out to reach a head. */
+  public record SocketLine(
+      String drive,
+      String head,
+      int points,
+      boolean impact,
+      boolean deep,
+      int count,
+      int firstStep,
+      boolean owned) {}
+
+  /** A tool, or something else a step needs; not owned means it must be borrowed. */
+  public record ToolLine(String name, boolean special, boolean owned) {}
+
+  /** A new part; {@code fastener} marks one that is single-use. */
+  public record PartLine(String part, int count, boolean fastener) {}
+
+  /** Something off that must be on again, with the steps that do it. */
+  public record TallyLine(
+      String item, String words, List<Place> places, int count, int off, int on) {
+    public TallyLine {
+      places = List.copyOf(places);
+    }
+  }
+
+  /**
+   * A check.
+   *
+   * @param because numbers of the steps that brought it; empty where the procedure always asks
+   * @param reason why, for an apprentice
+   * @param needs a figure that only the vehicle's data gives, to be written in
+   * @param keepsOpen what somebody else must do before the sheet is closed
+   */
+  public record CheckLine(
+      String name,
+      Moment moment,
+      String text,
+      List<Place> places,
+      List<Integer> because,
+      Optional<String> reason,
+      boolean hold,
+      Optional<String> needs,
+      Optional<String> keepsOpen,
+      String source) {
+    public CheckLine {
+      places = List.copyOf(places);
+      because = List.copyOf(because);
+    }
+  }
+
+  /**
+   * What carries the raised vehicle.
+   *
+   * @param raised front, rear or whole
+   * @param on what it rests on
+   * @param load on the raised axle, or of the whole vehicle on a lift
+   * @param each the share of one stand; absent on a lift
+   * @param rated what one stand, or the lift, may carry
+   * @param points where it is supported
+   */
+  public record Support(
+      String raised,
+      String on,
+      Quantity load,
+      Optional<Quantity> each,
+      Quantity rated,
+      List<String> points) {
+    public Support {
+      points = List.copyOf(points);
+    }
+  }
+
+  /**
+   * The time the job needs, in minutes.
+   *
+   * @param low mean less two standard deviations, not under the sum of the shortest times
+   * @param mean PERT mean
+   * @param high mean and two standard deviations
+   * @param saved what sharing saves
+   * @param untimed how many steps carry no minutes and are not in the sum
+   */
+  public record TimeNeeded(int low, int mean, int high, int saved, int untimed) {}
+}

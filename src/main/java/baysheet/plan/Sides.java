@@ -1,0 +1,131 @@
+package baysheet.plan;
+
+import baysheet.books.Place;
+import baysheet.resolve.Bound;
+import baysheet.resolve.ItemAt;
+import baysheet.resolve.Resolved;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Puts the same work on both sides into one set of lines. Two runs of steps at mirrored places, one
+ * directly after the other, become one when every step of the first has its twin in the second:
+ * written in the same place, on the same items, with the same values. Where anything differs both
+ * stay as they are.
+ */
+final class Sides {
+  private final Resolved resolved;
+
+  private Sides(Resolved resolved) {
+    this.resolved = resolved;
+  }
+
+  static List<Laid> merge(Resolved resolved, List<Laid> lines) {
+    return new Sides(resolved).merge(runs(lines));
+  }
+
+  /** Stretches at one place and moment. */
+  static List<List<Laid>> runs(List<Laid> lines) {
+    List<List<Laid>> runs = new ArrayList<>();
+    for (Laid line : lines) {
+      if (runs.isEmpty() || !together(last(last(runs)), line)) {
+        runs.add(new ArrayList<>());
+      }
+      last(runs).add(line);
+    }
+    return runs;
+  }
+
+  private static boolean together(Laid one, Laid next) {
+    return one.places().equals(next.places()) && one.moment() == next.moment();
+  }
+
+  private static <T> T last(List<T> list) {
+    return list.get(list.size() - 1);
+  }
+
+  private List<Laid> merge(List<List<Laid>> runs) {
+    List<Laid> merged = new ArrayList<>();
+    for (int i = 0; i < runs.size(); i++) {
+      if (i + 1 < runs.size() && twins(runs.get(i), runs.get(i + 1))) {
+        merged.addAll(zip(runs.get(i), runs.get(i + 1)));
+        i++;
+      } else {
+        merged.addAll(runs.get(i));
+      }
+    }
+    return merged;
+  }
+
+  /** Whether two single lines are the same on the two sides. */
+  static boolean twins(Resolved resolved, Laid one, Laid other) {
+    return one.moment() == other.moment()
+        && one.twin().isEmpty()
+        && other.twin().isEmpty()
+        && new Sides(resolved).twins(one.step(), other.step());
+  }
+
+  private boolean twins(List<Laid> one, List<Laid> other) {
+    if (one.size() != other.size() || one.get(0).moment() != other.get(0).moment()) {
+      return false;
+    }
+    for (int i = 0; i < one.size(); i++) {
+      if (!twins(one.get(i).step(), other.get(i).step())) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private boolean twins(Draft one, Draft other) {
+    return one.place().mirror().equals(Optional.of(other.place()))
+        && one.origin().equals(other.origin())
+        && one.mirrored() == other.mirrored()
+        && one.phase() == other.phase()
+        && one.text().equals(other.text())
+        && one.remarks().equals(other.remarks())
+        && same(one.undo(), other.undo())
+        && same(one.doUp(), other.doUp())
+        && same(one.disturb(), other.disturb())
+        && same(one.tighten(), other.tighten());
+  }
+
+  private boolean same(List<ItemAt> ours, List<ItemAt> theirs) {
+    if (ours.size() != theirs.size()) {
+      return false;
+    }
+    for (int i = 0; i < ours.size(); i++) {
+      if (!sameThing(resolved, ours.get(i), theirs.get(i))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Whether two items are the same thing on the two sides, with the same values. */
+  static boolean sameThing(Resolved resolved, ItemAt one, ItemAt other) {
+    Optional<Place> across = one.place().mirror();
+    return one.item().equals(other.item())
+        && across.equals(Optional.of(other.place()))
+        && sameValues(resolved.thing(one), resolved.thing(other));
+  }
+
+  private static boolean sameValues(Bound one, Bound other) {
+    if (one instanceof Bound.OfBook ours && other instanceof Bound.OfBook theirs) {
+      return ours.values().equals(theirs.values())
+          && ours.source().equals(theirs.source())
+          && ours.overridden() == theirs.overridden();
+    }
+    return one instanceof Bound.OfCatalogue && other instanceof Bound.OfCatalogue;
+  }
+
+  private static List<Laid> zip(List<Laid> one, List<Laid> other) {
+    List<Laid> zipped = new ArrayList<>();
+    for (int i = 0; i < one.size(); i++) {
+      Laid first = one.get(i);
+      zipped.add(new Laid(first.step(), Optional.of(other.get(i).step()), first.moment()));
+    }
+    return zipped;
+  }
+}

@@ -1,0 +1,129 @@
+package baysheet.plan;
+
+import baysheet.books.Fastener;
+import baysheet.books.Step;
+import baysheet.report.Located;
+import baysheet.resolve.Bound;
+import baysheet.resolve.ItemAt;
+import baysheet.resolve.Resolved;
+import baysheet.torque.Head;
+import baysheet.torque.Quantity;
+import baysheet.torque.Socket;
+import baysheet.torque.SocketChoice;
+import baysheet.torque.Target;
+import baysheet.torque.Tightening;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/** Which sockets the sequence needs, chosen from the crib. */
+final class SocketNeeds {
+  private final Resolved resolved;
+  private final List<Laid> lines;
+
+  SocketNeeds(Resolved resolved, List<Laid> lines) {
+    this.resolved = resolved;
+    this.lines = lines;
+  }
+
+  /** One socket serves every fastener with this head, drive and use. */
+  private record Kind(Head head, SocketChoice choice, boolean deep) {}
+
+  private record Need(Set<ItemAt> items, int firstStep) {}
+
+  /** What to lay out, in the order in which it is first used. */
+  List<Sheet.SocketLine> all() {
+    Map<Kind, Need> needs = new LinkedHashMap<>();
+    for (int i = 0; i < lines.size(); i++) {
+      int step = i + 1;
+      touched(lines.get(i))
+          .forEach(
+              item ->
+                  kind(item)
+                      .ifPresent(
+                          kind ->
+                              needs
+                                  .computeIfAbsent(kind, k -> new Need(new LinkedHashSet<>(), step))
+                                  .items()
+                                  .add(item)));
+    }
+    List<Sheet.SocketLine> sockets = new ArrayList<>();
+    needs.forEach((kind, need) -> sockets.add(line(kind, need)));
+    return sockets;
+  }
+
+  /** The socket for one torque line. */
+  Optional<TorqueLine.SocketNeed> of(List<ItemAt> items) {
+    return kind(items.get(0))
+        .map(
+            kind ->
+                new TorqueLine.SocketNeed(
+                    kind.choice().drive().print(),
+                    kind.choice().points(),
+                    kind.choice().impact(),
+                    kind.deep(),
+                    kind.choice().owned()));
+  }
+
+  private static Stream<ItemAt> touched(Laid line) {
+    return Stream.of(line.undo(), line.doUp(), line.tighten()).flatMap(List::stream);
+  }
+
+  private Sheet.SocketLine line(Kind kind, Need need) {
+    int count = need.items().stream().mapToInt(item -> values(item).count().value()).sum();
+    SocketChoice choice = kind.choice();
+    return new Sheet.SocketLine(
+        choice.drive().print(),
+        kind.head().print(),
+        choice.points(),
+        choice.impact(),
+        kind.deep(),
+        count,
+        need.firstStep(),
+        choice.owned());
+  }
+
+  private Optional<Kind> kind(ItemAt item) {
+    if (!(resolved.thing(item) instanceof Bound.OfBook book) || book.values().head().isEmpty()) {
+      return Optional.empty();
+    }
+    Fastener fastener = book.values();
+    Head head = fastener.head().get().value();
+    SocketChoice choice =
+        SocketChoice.choose(
+            head,
+            highest(fastener),
+            undoing(item).anyMatch(step -> step.seizes() != Step.Seizes.NEVER || step.impact()),
+            undoing(item).anyMatch(Draft::impact),
+            sockets(fastener.deep()),
+            resolved.shop().drives());
+    return Optional.of(new Kind(head, choice, fastener.deep()));
+  }
+
+  private List<Socket> sockets(boolean deep) {
+    return resolved.shop().crib().sockets().stream()
+        .map(Located::value)
+        .filter(socket -> !deep || socket.deep())
+        .toList();
+  }
+
+  private Stream<Draft> undoing(ItemAt item) {
+    return lines.stream().flatMap(Laid::all).filter(step -> step.undo().contains(item));
+  }
+
+  private static Optional<Quantity> highest(Fastener fastener) {
+    return fastener.tightening().value() instanceof Tightening.Stages stages
+        ? stages.torques().stream().map(Target::nominal).max(Comparator.naturalOrder())
+        : Optional.empty();
+  }
+
+  private Fastener values(ItemAt item) {
+    return ((Bound.OfBook) resolved.thing(item)).values();
+  }
+}

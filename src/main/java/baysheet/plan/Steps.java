@@ -1,0 +1,138 @@
+package baysheet.plan;
+
+import baysheet.books.Procedure;
+import baysheet.resolve.Bound;
+import baysheet.resolve.ItemAt;
+import baysheet.resolve.Resolved;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/** Turns the numbered lines into the steps that are printed, under their headings. */
+final class Steps {
+  private final Resolved resolved;
+  private final List<Laid> lines;
+  private final List<TorqueLine> torque;
+  private final List<Sheet.CautionLine> cautions;
+  private final List<Sheet.Support> support;
+  private final Holds holds;
+  private final TimeSum time;
+
+  Steps(
+      Resolved resolved,
+      List<Laid> lines,
+      List<TorqueLine> torque,
+      List<Sheet.CautionLine> cautions,
+      List<Sheet.Support> support) {
+    this.resolved = resolved;
+    this.lines = lines;
+    this.torque = torque;
+    this.cautions = cautions;
+    this.support = support;
+    this.holds = new Holds(resolved, lines);
+    this.time = new TimeSum(resolved);
+  }
+
+  /** The sections, a new one wherever the heading changes. */
+  List<Sheet.Section> sections() {
+    List<Sheet.Section> sections = new ArrayList<>();
+    List<Sheet.SheetStep> open = new ArrayList<>();
+    for (int i = 0; i < lines.size(); i++) {
+      open.add(step(i));
+      boolean ends = i + 1 == lines.size() || !heading(i).equals(heading(i + 1));
+      if (ends) {
+        Laid line = lines.get(i);
+        sections.add(
+            new Sheet.Section(heading(i), line.step().phase(), line.moment(), line.places(), open));
+        open = new ArrayList<>();
+      }
+    }
+    return sections;
+  }
+
+  private String heading(int index) {
+    return Words.heading(resolved, lines.get(index));
+  }
+
+  private Sheet.SheetStep step(int index) {
+    Laid line = lines.get(index);
+    Draft step = line.step();
+    boolean reasons = resolved.with().isPresent();
+    return new Sheet.SheetStep(
+        index + 1,
+        step.phase(),
+        line.moment(),
+        line.places(),
+        step.task().procedure(),
+        step.text(),
+        details(line),
+        line.undo(),
+        line.doUp(),
+        line.disturb(),
+        step.circuits(),
+        torqueNumbers(line),
+        letters(index, false),
+        letters(index, true),
+        time.minutes(line),
+        holds.at(index),
+        step.because().filter(text -> reasons),
+        step.good().filter(text -> reasons),
+        step.ifStuck());
+  }
+
+  private List<Integer> torqueNumbers(Laid line) {
+    Set<Integer> numbers = new LinkedHashSet<>();
+    fasteners(line.doUp()).forEach(item -> numbers.add(lineOf(item).n()));
+    fasteners(line.tighten()).forEach(item -> numbers.add(lineOf(item).n()));
+    return List.copyOf(numbers);
+  }
+
+  private List<ItemAt> fasteners(List<ItemAt> items) {
+    return items.stream().filter(item -> resolved.thing(item) instanceof Bound.OfBook).toList();
+  }
+
+  private TorqueLine lineOf(ItemAt item) {
+    return torque.stream()
+        .filter(line -> line.fastener().equals(item.item()) && line.places().contains(item.place()))
+        .findFirst()
+        .orElseThrow(() -> new IllegalStateException("no torque line for " + item));
+  }
+
+  /** The letters of the cautions at a step; {@code above} only those whose text stands above it. */
+  private List<String> letters(int index, boolean above) {
+    int n = index + 1;
+    return cautions.stream()
+        .filter(caution -> caution.steps().contains(n) && caution.waivedBy().isEmpty())
+        .filter(caution -> !above || isAbove(caution, n))
+        .map(Sheet.CautionLine::letter)
+        .toList();
+  }
+
+  private static boolean isAbove(Sheet.CautionLine caution, int n) {
+    return !caution.onTop() && !caution.collapsed() && caution.steps().get(0) == n;
+  }
+
+  private List<String> details(Laid line) {
+    Draft step = line.step();
+    List<String> details = new ArrayList<>();
+    fasteners(step.undo())
+        .forEach(item -> details.add(Details.undoing(fastener(item), lineOf(item))));
+    fasteners(step.doUp()).forEach(item -> details.add(Details.doingUp(lineOf(item))));
+    fasteners(step.tighten()).forEach(item -> details.add(Details.tightening(lineOf(item))));
+    if (!step.uses().isEmpty()) {
+      details.add(Details.with(step.uses().stream().map(Procedure.Use::name).toList()));
+    }
+    if (Lifting.raises(resolved, step)) {
+      support.stream()
+          .filter(one -> support.size() == 1 || one.raised().equals(Words.place(step.place())))
+          .forEach(one -> details.addAll(Details.support(one)));
+    }
+    details.addAll(step.remarks());
+    return details;
+  }
+
+  private Bound.OfBook fastener(ItemAt item) {
+    return (Bound.OfBook) resolved.thing(item);
+  }
+}

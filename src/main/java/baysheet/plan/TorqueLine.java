@@ -1,0 +1,139 @@
+package baysheet.plan;
+
+import baysheet.books.Moment;
+import baysheet.books.Place;
+import baysheet.torque.Band;
+import baysheet.torque.Passes;
+import baysheet.torque.Quantity;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A row of the torque table: one set of fasteners, at one place or at mirrored places.
+ *
+ * @param n its number
+ * @param words what the sheet calls it
+ * @param count at one place
+ * @param kind whether there is a figure
+ * @param stages what is done to each fastener, in order; empty unless {@code kind} is PUBLISHED
+ * @param passes the rounds in which the set is tightened
+ * @param order positions in the order of tightening; empty for fewer than three or where none is
+ *     known
+ * @param drawing letter of the drawing that shows the order, where there is one
+ * @param threads what goes on the thread
+ * @param reuse {@code new}, {@code again} or {@code not stated}
+ * @param lock how it is secured, in words
+ * @param moment when the final torque is given
+ * @param twoVisits whether it is only made snug when it goes on
+ * @param overridden whether the job replaced the book's value
+ */
+public record TorqueLine(
+    int n,
+    String fastener,
+    String words,
+    List<Place> places,
+    int count,
+    Optional<String> thread,
+    Optional<String> strength,
+    Optional<String> head,
+    Optional<SocketNeed> socket,
+    Kind kind,
+    List<StageLine> stages,
+    Passes passes,
+    List<Integer> order,
+    Optional<OrderDrawing> drawing,
+    String threads,
+    String reuse,
+    Optional<String> lock,
+    Optional<String> note,
+    Moment moment,
+    boolean rideHeight,
+    boolean twoVisits,
+    Optional<Quantity> recheck,
+    String source,
+    boolean overridden,
+    List<Warning> warnings) {
+  public TorqueLine {
+    places = List.copyOf(places);
+    stages = List.copyOf(stages);
+    order = List.copyOf(order);
+    warnings = List.copyOf(warnings);
+  }
+
+  /** Whether there is a figure for it. */
+  public enum Kind {
+    /** The book gives one. */
+    PUBLISHED,
+    /** None is published: it is made snug. */
+    SNUG,
+    /** The book does not know it: an empty box asks for value and source. */
+    UNKNOWN
+  }
+
+  /** The socket for it. */
+  public record SocketNeed(String drive, int points, boolean impact, boolean deep, boolean owned) {}
+
+  /** One thing done to each fastener of the set. */
+  public sealed interface StageLine {
+    /** As the sheet puts it: the book's own figure, the angle, or {@code loosen}. */
+    String print();
+
+    /**
+     * A torque.
+     *
+     * @param target the book's figure
+     * @param written how the book put it
+     * @param second the same in the shop's second unit, rounded inside the band
+     * @param band what is accepted
+     * @param wrench name of the wrench, empty when none will do
+     * @param setting what to set on it
+     * @param arrives what then arrives at the fastener
+     * @param insideBand whether the wrench's accuracy stays inside the band
+     * @param trouble why there is no wrench, or what is wrong with the one there is
+     */
+    record Torque(
+        Quantity target,
+        String written,
+        Optional<Quantity> second,
+        Band band,
+        Optional<String> wrench,
+        Optional<Quantity> setting,
+        Optional<Quantity> arrives,
+        boolean insideBand,
+        Optional<String> trouble)
+        implements StageLine {
+      @Override
+      public String print() {
+        return written;
+      }
+    }
+
+    /** A further turn. */
+    record Angle(Quantity angle) implements StageLine {
+      @Override
+      public String print() {
+        return "+" + angle.print();
+      }
+    }
+
+    /** Back to loose. */
+    record Loosen() implements StageLine {
+      @Override
+      public String print() {
+        return "loosen";
+      }
+    }
+  }
+
+  /**
+   * Where the positions are, seen from the front of the fasteners; lines with one order share it.
+   */
+  public record OrderDrawing(String letter, boolean circle, List<Integer> rows) {
+    public OrderDrawing {
+      rows = List.copyOf(rows);
+    }
+  }
+
+  /** Something to think about before using the figure. */
+  public record Warning(String code, String text) {}
+}

@@ -1,0 +1,105 @@
+package baysheet.plan;
+
+import baysheet.books.Moment;
+import baysheet.books.Place;
+import baysheet.resolve.Bound;
+import baysheet.resolve.ItemAt;
+import baysheet.resolve.Resolved;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The torque lines of a job in tightening order: those tightened as they go on, then those that
+ * wait for the ground. A fastener set that is the same at mirrored places is one line.
+ */
+final class TorqueTable {
+  private final Resolved resolved;
+  private final List<Laid> lines;
+  private final boolean raised;
+  private final List<Row> rows = new ArrayList<>();
+
+  /** A line of the table before it has its number. */
+  private static final class Row {
+    private final List<ItemAt> items = new ArrayList<>();
+    private final boolean twoVisits;
+    private final int position;
+
+    Row(ItemAt item, boolean twoVisits, int position) {
+      items.add(item);
+      this.twoVisits = twoVisits;
+      this.position = position;
+    }
+
+    ItemAt first() {
+      return items.get(0);
+    }
+  }
+
+  private TorqueTable(Resolved resolved, List<Laid> lines) {
+    this.resolved = resolved;
+    this.lines = lines;
+    this.raised = lines.stream().anyMatch(line -> Lifting.holds(resolved, line.undo()));
+  }
+
+  static List<TorqueLine> of(Resolved resolved, List<Laid> lines) {
+    return new TorqueTable(resolved, lines).run();
+  }
+
+  private List<TorqueLine> run() {
+    Map<ItemAt, Integer> last = lastTightened();
+    for (int i = 0; i < lines.size(); i++) {
+      for (ItemAt item : lines.get(i).doUp()) {
+        if (resolved.thing(item) instanceof Bound.OfBook) {
+          add(item, last.get(item));
+        }
+      }
+    }
+    rows.sort(Comparator.comparing((Row row) -> row.twoVisits).thenComparing(row -> row.position));
+    return number();
+  }
+
+  /** Where each fastener gets its final torque. */
+  private Map<ItemAt, Integer> lastTightened() {
+    Map<ItemAt, Integer> last = new LinkedHashMap<>();
+    for (int i = 0; i < lines.size(); i++) {
+      for (ItemAt item : lines.get(i).doUp()) {
+        last.put(item, i);
+      }
+      for (ItemAt item : lines.get(i).tighten()) {
+        last.put(item, i);
+      }
+    }
+    return last;
+  }
+
+  private void add(ItemAt item, int position) {
+    Optional<Row> known = rows.stream().filter(row -> row.items.contains(item)).findFirst();
+    if (known.isPresent()) {
+      return;
+    }
+    Optional<Row> twin =
+        rows.stream()
+            .filter(row -> row.items.size() == 1 && Sides.sameThing(resolved, row.first(), item))
+            .findFirst();
+    twin.ifPresentOrElse(
+        row -> row.items.add(item),
+        () -> rows.add(new Row(item, Moments.twoVisits(resolved, item, raised), position)));
+  }
+
+  private List<TorqueLine> number() {
+    List<TorqueLine> table = new ArrayList<>();
+    OrderLetters letters = new OrderLetters();
+    for (Row row : rows) {
+      TorqueText text = new TorqueText(resolved, lines, row.items);
+      List<Place> places =
+          row.items.stream().map(ItemAt::place).sorted(Comparator.naturalOrder()).toList();
+      Moment moment = row.twoVisits ? Moment.ON_THE_GROUND : lines.get(row.position).moment();
+      table.add(text.line(table.size() + 1, places, moment, row.twoVisits, letters));
+    }
+    return table;
+  }
+}

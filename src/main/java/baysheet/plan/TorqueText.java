@@ -1,0 +1,197 @@
+package baysheet.plan;
+
+import baysheet.books.Fastener;
+import baysheet.books.Moment;
+import baysheet.books.Place;
+import baysheet.books.Shop;
+import baysheet.report.Located;
+import baysheet.resolve.Bound;
+import baysheet.resolve.BoundStep;
+import baysheet.resolve.ItemAt;
+import baysheet.resolve.Resolved;
+import baysheet.torque.Band;
+import baysheet.torque.Believability;
+import baysheet.torque.Doubt;
+import baysheet.torque.Friction;
+import baysheet.torque.Passes;
+import baysheet.torque.Quantity;
+import baysheet.torque.Rounding;
+import baysheet.torque.Setting;
+import baysheet.torque.Stage;
+import baysheet.torque.Target;
+import baysheet.torque.Tightening;
+import baysheet.torque.Treatment;
+import baysheet.torque.Wrench;
+import baysheet.torque.WrenchChoice;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Works out one torque line: stages, wrench settings, socket, order, treatment and warnings. */
+final class TorqueText {
+  private final Resolved resolved;
+  private final List<Laid> lines;
+  private final List<ItemAt> items;
+  private final Bound.OfBook thing;
+  private final Fastener fastener;
+
+  TorqueText(Resolved resolved, List<Laid> lines, List<ItemAt> items) {
+    this.resolved = resolved;
+    this.lines = lines;
+    this.items = items;
+    this.thing = (Bound.OfBook) resolved.thing(items.get(0));
+    this.fastener = thing.values();
+  }
+
+  TorqueLine line(
+      int n, List<Place> places, Moment moment, boolean twoVisits, OrderLetters letters) {
+    List<TorqueLine.StageLine> stages = stages();
+    return new TorqueLine(
+        n,
+        thing.item().item(),
+        Words.capital(Words.of(thing, resolved.shop().terms())),
+        places,
+        fastener.count().value(),
+        fastener.thread().map(thread -> thread.value().designation()),
+        fastener.strength().map(strength -> strength.value().label()),
+        fastener.head().map(head -> head.value().print()),
+        new SocketNeeds(resolved, lines).of(items),
+        kind(),
+        stages,
+        passes(),
+        OrderLetters.positions(fastener),
+        letters.drawing(fastener),
+        fastener.threads().value().print(),
+        reuse(),
+        fastener.lock().map(lock -> Words.lock(lock.value())),
+        fastener.note().map(Located::value),
+        moment,
+        twoVisits && fastener.moment() == Fastener.Moment.RIDE_HEIGHT,
+        twoVisits,
+        fastener.recheck().map(Located::value),
+        thing.source(),
+        thing.overridden(),
+        warnings(stages));
+  }
+
+  private TorqueLine.Kind kind() {
+    Tightening tightening = fastener.tightening().value();
+    if (tightening instanceof Tightening.Snug) {
+      return TorqueLine.Kind.SNUG;
+    }
+    return tightening instanceof Tightening.Unknown
+        ? TorqueLine.Kind.UNKNOWN
+        : TorqueLine.Kind.PUBLISHED;
+  }
+
+  private String reuse() {
+    return fastener.reuse().map(reuse -> reuse.value() ? "again" : "new").orElse(Words.NOT_STATED);
+  }
+
+  /** The rounds in which the set is tightened. */
+  private Passes passes() {
+    boolean ordered = fastener.order().isPresent();
+    return fastener
+        .passes()
+        .map(Located::value)
+        .orElseGet(
+            () -> Passes.usual(fastener.count().value(), ordered, fastener.tightening().value()));
+  }
+
+  private List<TorqueLine.StageLine> stages() {
+    List<TorqueLine.StageLine> stages = new ArrayList<>();
+    if (fastener.tightening().value() instanceof Tightening.Stages given) {
+      given.stages().forEach(stage -> stages.add(stage(stage)));
+    }
+    return stages;
+  }
+
+  private TorqueLine.StageLine stage(Stage stage) {
+    if (stage instanceof Stage.Torque torque) {
+      return torque(torque.target());
+    }
+    return stage instanceof Stage.Angle angle
+        ? new TorqueLine.StageLine.Angle(angle.angle())
+        : new TorqueLine.StageLine.Loosen();
+  }
+
+  private TorqueLine.StageLine torque(Target target) {
+    Shop shop = resolved.shop();
+    Band band = target.bandOr(shop.band());
+    List<Wrench> crib = shop.crib().wrenches().stream().map(Located::value).toList();
+    WrenchChoice choice =
+        WrenchChoice.choose(
+            target.nominal(),
+            band,
+            fastener.reach(),
+            crib,
+            resolved.date(),
+            shop.calibrationMonths());
+    Optional<Setting> setting = choice.setting();
+    return new TorqueLine.StageLine.Torque(
+        target.nominal(),
+        target.written(),
+        second(target.nominal(), band),
+        band,
+        setting.map(chosen -> chosen.wrench().name()),
+        setting.map(Setting::setting),
+        setting.map(chosen -> Rounding.within(chosen.arrives(), band)),
+        setting.map(Setting::insideBand).orElse(false),
+        trouble(choice));
+  }
+
+  /** The other of the shop's two units, whichever the book used. */
+  private Optional<Quantity> second(Quantity target, Band band) {
+    return resolved.shop().torqueUnits().stream()
+        .filter(unit -> unit != target.unit())
+        .findFirst()
+        .map(unit -> Rounding.converted(target, unit, band));
+  }
+
+  private static Optional<String> trouble(WrenchChoice choice) {
+    if (choice.outcome() == WrenchChoice.Outcome.NONE_IN_RANGE) {
+      return Optional.of("no wrench, borrow");
+    }
+    if (choice.outcome() == WrenchChoice.Outcome.ONLY_LAPSED) {
+      return Optional.of(Words.lapsed(choice));
+    }
+    return choice.setting().filter(setting -> !setting.insideBand()).map(Words::widerThanBand);
+  }
+
+  private List<TorqueLine.Warning> warnings(List<TorqueLine.StageLine> stages) {
+    List<TorqueLine.Warning> warnings = new ArrayList<>();
+    doubt()
+        .ifPresent(doubt -> warnings.add(new TorqueLine.Warning("does-not-fit", doubt.sentence())));
+    treatments().forEach(text -> warnings.add(new TorqueLine.Warning("thread-treatment", text)));
+    for (TorqueLine.StageLine stage : stages) {
+      if (stage instanceof TorqueLine.StageLine.Torque torque) {
+        torque.trouble().ifPresent(text -> warnings.add(new TorqueLine.Warning("wrench", text)));
+      }
+    }
+    return warnings;
+  }
+
+  private Optional<Doubt> doubt() {
+    return Believability.of(
+        fastener.tightening().value(),
+        fastener.thread().map(Located::value),
+        fastener.strength().map(Located::value));
+  }
+
+  /** What the steps put on this thread that its torque was not published for. */
+  private List<String> treatments() {
+    return lines.stream()
+        .flatMap(Laid::all)
+        .flatMap(draft -> draft.apply().stream())
+        .filter(apply -> apply.item().filter(items::contains).isPresent())
+        .map(BoundStep.BoundApply::product)
+        .flatMap(product -> treatment(product).stream())
+        .flatMap(used -> Friction.warning(fastener.threads().value(), used).stream())
+        .distinct()
+        .toList();
+  }
+
+  private static Optional<Treatment> treatment(String product) {
+    return Treatment.parse(product).found();
+  }
+}

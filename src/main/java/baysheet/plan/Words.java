@@ -1,0 +1,193 @@
+package baysheet.plan;
+
+import baysheet.books.Fastener;
+import baysheet.books.Moment;
+import baysheet.books.Place;
+import baysheet.books.Shop;
+import baysheet.books.SpecBook;
+import baysheet.resolve.Bound;
+import baysheet.resolve.ItemAt;
+import baysheet.resolve.Resolved;
+import baysheet.torque.Quantity;
+import baysheet.torque.Setting;
+import baysheet.torque.WrenchChoice;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+
+/** Every sentence that the planner itself puts on a sheet. */
+final class Words {
+  static final String BEFORE_LOWERING = "Do the checks due before lowering and tick them below";
+  static final String BEFORE_LIFTING = "Do the checks due before lifting and tick them below";
+  static final String NOT_STATED = "not stated";
+  static final String DISTANCE = "distance";
+
+  private Words() {}
+
+  static String of(Bound thing, Shop.Terms terms) {
+    return terms == Shop.Terms.AMERICAN ? thing.american() : thing.british();
+  }
+
+  static String putBack(Bound thing, Shop.Terms terms) {
+    if (thing instanceof Bound.OfBook fastener) {
+      return "Start the %s by hand and run %s up snug"
+          .formatted(
+              plural(of(thing, terms), fastener.values().count().value()), pronoun(fastener));
+    }
+    return "Put back the " + of(thing, terms);
+  }
+
+  private static String pronoun(Bound.OfBook fastener) {
+    return fastener.values().count().value() == 1 ? "it" : "them";
+  }
+
+  /** The word for one or for several. */
+  static String plural(String word, int count) {
+    if (count == 1 || word.endsWith("s")) {
+      return word;
+    }
+    return word + "s";
+  }
+
+  static String finalTorque(Bound thing, Fastener.Moment when, Shop.Terms terms) {
+    String set = plural(of(thing, terms), ((Bound.OfBook) thing).values().count().value());
+    return when == Fastener.Moment.RIDE_HEIGHT
+        ? "With the wheels carrying the weight, settle the car, then tighten the " + set
+        : "Tighten the " + set + " with the car on its wheels";
+  }
+
+  static String lock(Fastener.Lock lock) {
+    return switch (lock) {
+      case STAKE -> "then stake the collar into the groove";
+      case SPLIT_PIN -> "then on to the next slot, never back, and a new split pin";
+      case LOCK_PLATE -> "then bend the lock plate up";
+      case LOCK_WIRE -> "then wire it so that it cannot loosen";
+    };
+  }
+
+  static String lapsed(WrenchChoice choice) {
+    String which =
+        choice.candidates().stream()
+            .filter(candidate -> !candidate.taken())
+            .map(candidate -> candidate.wrench().name() + ": " + candidate.why())
+            .collect(Collectors.joining("; "));
+    return "no wrench in date, borrow (" + which + ")";
+  }
+
+  static String widerThanBand(Setting setting) {
+    return "the accuracy of wrench %s is wider than the band".formatted(setting.wrench().name());
+  }
+
+  static String soak(String item, List<Place> places) {
+    return "Brush the threads clean and soak: " + item + ", " + places(places);
+  }
+
+  static String fluid(String circuit, SpecBook.Fluid fluid) {
+    StringBuilder text = new StringBuilder(circuit.replace('-', ' '));
+    fluid.grade().ifPresent(grade -> text.append(' ').append(grade.value()));
+    fluid.capacity().ifPresent(capacity -> text.append(", ").append(capacity.value().print()));
+    return text.toString();
+  }
+
+  static String recheck(Resolved resolved, TorqueLine line, Quantity distance) {
+    String check =
+        "Check the torque of the %s again (line\u00a0%d) after %s"
+            .formatted(plural(lower(line.words()), line.count()), line.n(), distance.print());
+    return resolved
+        .job()
+        .vehicle()
+        .odometer()
+        .map(odometer -> check + ": due at " + due(odometer.value(), distance).print())
+        .orElse(check);
+  }
+
+  /** The odometer reading at which a distance from here is over, in the odometer's own unit. */
+  static Quantity due(Quantity odometer, Quantity distance) {
+    BigDecimal reading = odometer.plus(distance).value().setScale(0, RoundingMode.FLOOR);
+    return new Quantity(reading, odometer.unit());
+  }
+
+  static String recheckUnknown(TorqueLine line) {
+    return "Check the torque of the %s again (line\u00a0%d) after the distance that the data gives"
+        .formatted(plural(lower(line.words()), line.count()), line.n());
+  }
+
+  private static String lower(String words) {
+    int end = words.offsetByCodePoints(0, words.isEmpty() ? 0 : 1);
+    return words.substring(0, end).toLowerCase(Locale.ROOT) + words.substring(end);
+  }
+
+  static String socket(Sheet.SocketLine socket) {
+    String points = socket.points() > 0 ? ", " + socket.points() + "-point" : "";
+    return socket.head()
+        + " socket, "
+        + socket.drive()
+        + points
+        + (socket.impact() ? ", impact" : "")
+        + (socket.deep() ? ", deep" : "");
+  }
+
+  static String borrowWrench(TorqueLine line) {
+    return borrow(
+        "torque wrench for %s (line\u00a0%d)"
+            .formatted(
+                line.stages().stream()
+                    .map(TorqueLine.StageLine::print)
+                    .collect(Collectors.joining(", ")),
+                line.n()));
+  }
+
+  static String borrow(String tool) {
+    return "Borrow: " + tool;
+  }
+
+  static String handledElsewhere(Resolved resolved, ItemAt item, boolean undone) {
+    String words = of(resolved.thing(item), resolved.shop().terms());
+    return "the " + words + (undone ? " is off already" : " goes on in another step");
+  }
+
+  static String places(List<Place> places) {
+    return places.stream().map(Words::place).collect(Collectors.joining(" and "));
+  }
+
+  static String place(Place place) {
+    return place.word().replace('-', ' ');
+  }
+
+  static String heading(Resolved resolved, Laid line) {
+    if (Lifting.holds(resolved, line.undo())) {
+      return "Raise";
+    }
+    if (Lifting.holds(resolved, line.doUp())) {
+      return "Lower";
+    }
+    boolean down = line.moment().compareTo(Moment.ON_THE_GROUND) > 0;
+    if (down || line.step().phase() == Sheet.Phase.FINAL) {
+      return line.moment() == Moment.RAISED ? "Before lowering" : heading(line.moment());
+    }
+    String where = capital(places(line.places()));
+    return switch (line.step().phase()) {
+      case OPEN -> where + ": take apart";
+      case CLOSE -> where + ": put together";
+      default -> where + ": work";
+    };
+  }
+
+  static String heading(Moment moment) {
+    return switch (moment) {
+      case BEFORE_LIFTING -> "Before lifting";
+      case BEFORE_MOVING -> "Before moving";
+      case ROAD_TEST -> "Road test";
+      case HAND_OVER -> "Hand-over";
+      case RE_CHECK -> "Re-check";
+      default -> "On the ground";
+    };
+  }
+
+  static String capital(String text) {
+    int end = text.offsetByCodePoints(0, text.isEmpty() ? 0 : 1);
+    return text.substring(0, end).toUpperCase(Locale.ROOT) + text.substring(end);
+  }
+}

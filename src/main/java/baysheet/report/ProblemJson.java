@@ -1,0 +1,105 @@
+package baysheet.report;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.PrettyPrinter;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * Prints problems for programs, as one JSON object (RFC 8259) with a line end behind it.
+ *
+ * <pre>{@code
+ * {"format": 1,
+ *  "problems": [{"code", "severity": "error" | "warning", "at", "what", "expected"?, "nearest"?,
+ *                "related": [{"word", "at"}]}],
+ *  "errors", "warnings", "files", "consequence"}
+ * at: {"file", "line", "column", "endLine", "endColumn"}
+ * }</pre>
+ *
+ * <p>Lines and columns count from 1, columns in code points, the end column is the one behind the
+ * last character. The key {@code format} grows when a key changes its meaning or goes; new keys may
+ * come at any time. All problems are printed, in file order.
+ */
+public final class ProblemJson {
+  private static final int FORMAT = 1;
+
+  private final JsonGenerator json;
+
+  private ProblemJson(JsonGenerator json) {
+    this.json = json;
+  }
+
+  /** The problems and their summary. */
+  public static String print(List<Problem> problems, Summary summary) {
+    StringWriter out = new StringWriter();
+    try (JsonGenerator json = new JsonFactory().createGenerator(out)) {
+      json.setPrettyPrinter(indented());
+      new ProblemJson(json).all(InOrder.of(problems), summary);
+    } catch (IOException e) {
+      throw new UncheckedIOException("cannot write to memory", e);
+    }
+    return out.append('\n').toString();
+  }
+
+  /** The library's own indenter ends lines as the system does. */
+  private static PrettyPrinter indented() {
+    return new DefaultPrettyPrinter().withObjectIndenter(new DefaultIndenter("  ", "\n"));
+  }
+
+  private void all(List<Problem> problems, Summary summary) throws IOException {
+    json.writeStartObject();
+    json.writeNumberField("format", FORMAT);
+    json.writeArrayFieldStart("problems");
+    for (Problem problem : problems) {
+      problem(problem);
+    }
+    json.writeEndArray();
+    json.writeNumberField("errors", summary.errors());
+    json.writeNumberField("warnings", summary.warnings());
+    json.writeNumberField("files", summary.files());
+    json.writeStringField("consequence", summary.consequence());
+    json.writeEndObject();
+  }
+
+  private void problem(Problem problem) throws IOException {
+    json.writeStartObject();
+    json.writeStringField("code", problem.code());
+    json.writeStringField("severity", problem.severity().name().toLowerCase(Locale.ROOT));
+    place(problem.at());
+    json.writeStringField("what", problem.what());
+    optional("expected", problem.expected());
+    optional("nearest", problem.nearest());
+    json.writeArrayFieldStart("related");
+    for (Located<String> related : problem.related()) {
+      json.writeStartObject();
+      json.writeStringField("word", related.value());
+      place(related.at());
+      json.writeEndObject();
+    }
+    json.writeEndArray();
+    json.writeEndObject();
+  }
+
+  private void optional(String key, Optional<String> value) throws IOException {
+    if (value.isPresent()) {
+      json.writeStringField(key, value.get());
+    }
+  }
+
+  private void place(Span at) throws IOException {
+    json.writeObjectFieldStart("at");
+    json.writeStringField("file", at.source().name());
+    json.writeNumberField("line", at.line());
+    json.writeNumberField("column", at.column());
+    json.writeNumberField("endLine", at.endLine());
+    json.writeNumberField("endColumn", at.endColumn());
+    json.writeEndObject();
+  }
+}

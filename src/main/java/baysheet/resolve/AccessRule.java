@@ -1,0 +1,166 @@
+package baysheet.resolve;
+
+import baysheet.books.Bay;
+import baysheet.books.Job;
+import baysheet.books.Place;
+import baysheet.books.Procedure;
+import baysheet.books.ShopFolder;
+import baysheet.report.Located;
+import baysheet.report.Nearest;
+import baysheet.report.Problem;
+import baysheet.report.Problems;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Deque;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/**
+ * What a job asks for, and everything that gives access to it. Where several procedures serve one
+ * access, the bay decides.
+ */
+final class AccessRule {
+  private final ShopFolder folder;
+  private final Bay bay;
+  private final Problems problems;
+  private final Map<TaskId, Set<TaskId>> found = new LinkedHashMap<>();
+  private final Deque<TaskId> path = new ArrayDeque<>();
+
+  AccessRule(ShopFolder folder, Bay bay, Problems problems) {
+    this.folder = folder;
+    this.bay = bay;
+    this.problems = problems;
+  }
+
+  /**
+   * What the job names, in its order, each with the places that its procedure's kind makes of it.
+   */
+  Set<TaskId> asked(List<Located<Job.Work>> works) {
+    Set<TaskId> asked = new LinkedHashSet<>();
+    for (Located<Job.Work> work : works) {
+      for (TaskId id : tasks(work.value().procedure(), work.value().place(), work)) {
+        if (!asked.add(id)) {
+          problems.add(Problem.error("work-twice", work.at(), id + " is asked for twice"));
+        }
+      }
+    }
+    return asked;
+  }
+
+  /** Every task of the closure with its direct access; what is asked for comes first. */
+  Map<TaskId, Set<TaskId>> closure(Collection<TaskId> asked) {
+    asked.forEach(id -> found.put(id, new LinkedHashSet<>()));
+    asked.forEach(this::open);
+    return found;
+  }
+
+  private void open(TaskId id) {
+    path.addLast(id);
+    for (Located<Procedure.Access> access : procedure(id).behind()) {
+      Place from = access.value().place().orElse(id.place());
+      for (TaskId next : tasks(access.value().procedure(), from, access)) {
+        step(id, next, access);
+      }
+    }
+    path.removeLast();
+  }
+
+  private void step(TaskId id, TaskId next, Located<?> access) {
+    if (path.contains(next)) {
+      problems.add(loop(next, access));
+      return;
+    }
+    boolean known = found.containsKey(next) && (found.get(id).contains(next) || !fresh(next));
+    found.computeIfAbsent(next, key -> new LinkedHashSet<>());
+    found.get(id).add(next);
+    if (!known) {
+      open(next);
+    }
+  }
+
+  /** Whether the access of a task has not been looked at yet. */
+  private boolean fresh(TaskId id) {
+    return found.get(id).isEmpty() && !procedure(id).behind().isEmpty();
+  }
+
+  private Problem loop(TaskId again, Located<?> access) {
+    List<TaskId> circle = new ArrayList<>(path);
+    circle = circle.subList(circle.indexOf(again), circle.size());
+    String written =
+        circle.stream().map(TaskId::toString).collect(Collectors.joining(" → ")) + " → " + again;
+    return Problem.error("access-loop", access.at(), "access runs in a circle: " + written);
+  }
+
+  private Procedure procedure(TaskId id) {
+    return folder.procedures().get(id.procedure());
+  }
+
+  private List<TaskId> tasks(String name, Place from, Located<?> asking) {
+    Optional<Procedure> procedure = serving(name, asking);
+    if (procedure.isEmpty()) {
+      return List.of();
+    }
+    Place.Kind kind = procedure.get().at().value();
+    List<Place> places = PlaceRule.places(from, kind);
+    if (places.isEmpty()) {
+      problems.add(
+          Problem.error(
+                  "place-unclear",
+                  asking.at(),
+                  name
+                      + " is done at a "
+                      + kind.word()
+                      + ", and which one does not follow from "
+                      + from)
+              .expecting("\"" + name + " at …\" with a place"));
+    }
+    String served = procedure.get().name().value();
+    return places.stream().map(place -> new TaskId(served, place)).toList();
+  }
+
+  /** The procedure of that name, or the one that serves it in this bay. */
+  private Optional<Procedure> serving(String name, Located<?> asking) {
+    Procedure own = folder.procedures().get(name);
+    if (own != null) {
+      return Optional.of(own);
+    }
+    List<Procedure> serving = servers(name);
+    List<Procedure> here =
+        serving.stream()
+            .filter(p -> p.needs().map(n -> n.value() == bay.equipment()).orElse(true))
+            .toList();
+    if (here.size() != 1) {
+      problems.add(serving.isEmpty() ? unknown(name, asking) : unserved(name, here, asking));
+      return Optional.empty();
+    }
+    return Optional.of(here.get(0));
+  }
+
+  private List<Procedure> servers(String name) {
+    return folder.procedures().values().stream()
+        .filter(p -> p.serves().map(s -> s.value().equals(name)).orElse(false))
+        .toList();
+  }
+
+  private Problem unknown(String name, Located<?> asking) {
+    Set<String> known = new LinkedHashSet<>(folder.procedures().keySet());
+    folder.procedures().values().forEach(p -> p.serves().ifPresent(s -> known.add(s.value())));
+    return Problem.error("unknown-procedure", asking.at(), "there is no procedure \"" + name + "\"")
+        .near(Nearest.of(name, known));
+  }
+
+  private Problem unserved(String name, List<Procedure> here, Located<?> asking) {
+    String which =
+        here.isEmpty()
+            ? "no procedure serves \"" + name + "\" with a " + bay.equipment().word()
+            : "several procedures serve \"" + name + "\" with a " + bay.equipment().word();
+    return Problem.error(
+        "no-access", asking.at(), which + ", which bay " + bay.name().value() + " has");
+  }
+}

@@ -1,0 +1,74 @@
+package baysheet.resolve;
+
+import baysheet.books.Catalogue;
+import baysheet.books.Fastener;
+import baysheet.report.Located;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+/** What an item of the job turned out to be. */
+public sealed interface Bound {
+  /** Which item, and where. */
+  ItemAt item();
+
+  /** The catalogue's entry, where there is one. */
+  Optional<Catalogue.Item> entry();
+
+  /** What the item is called in British terms. */
+  default String british() {
+    return entry()
+        .map(entry -> entry.british().value())
+        .orElseGet(() -> item().item().replace('-', ' '));
+  }
+
+  /** What the item is called in American terms. */
+  default String american() {
+    return entry().flatMap(entry -> entry.american().map(Located::value)).orElseGet(this::british);
+  }
+
+  /** The kinds by which rules and cautions know it. */
+  default List<String> kinds() {
+    return entry()
+        .map(entry -> entry.kinds().stream().map(Located::value).toList())
+        .orElse(List.of());
+  }
+
+  /**
+   * A fastener of the spec book.
+   *
+   * @param values with the job's override laid over them
+   * @param overridden whether the job replaced anything
+   * @param source where the values come from, as printed
+   * @param chain where they were found, the first place first
+   */
+  record OfBook(
+      ItemAt item,
+      Optional<Catalogue.Item> entry,
+      Fastener values,
+      boolean overridden,
+      String source,
+      List<Located<String>> chain)
+      implements Bound {
+    public OfBook {
+      Objects.requireNonNull(item);
+      Objects.requireNonNull(entry);
+      Objects.requireNonNull(values);
+      Objects.requireNonNull(source);
+      chain = List.copyOf(chain);
+    }
+  }
+
+  /** An item that only the catalogue knows. */
+  record OfCatalogue(ItemAt item, Catalogue.Item known) implements Bound {
+    public OfCatalogue {
+      Objects.requireNonNull(item);
+      Objects.requireNonNull(known);
+    }
+
+    @Override
+    public Optional<Catalogue.Item> entry() {
+      return Optional.of(known);
+    }
+  }
+}

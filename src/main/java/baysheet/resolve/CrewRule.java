@@ -1,0 +1,64 @@
+package baysheet.resolve;
+
+import baysheet.books.Bay;
+import baysheet.books.Job;
+import baysheet.books.Shop;
+import baysheet.report.Located;
+import baysheet.report.Nearest;
+import baysheet.report.Problem;
+import baysheet.report.Problems;
+import java.util.Map;
+import java.util.Optional;
+
+/** Who does the job and in which bay: names that the shop file must know. */
+final class CrewRule {
+  private final Shop shop;
+  private final Problems problems;
+
+  CrewRule(Shop shop, Problems problems) {
+    this.shop = shop;
+    this.problems = problems;
+  }
+
+  Optional<Bay> bay(Job job) {
+    return find("bay", job.bay(), shop.bays());
+  }
+
+  /** Who answers for the job; an apprentice cannot. */
+  Optional<Shop.Person> by(Job job) {
+    Optional<Shop.Person> person = find("person", job.by(), shop.people());
+    if (person.filter(p -> p.grade() == Shop.Grade.APPRENTICE).isPresent()) {
+      problems.add(
+          Problem.error(
+                  "apprentice-alone",
+                  job.by().at(),
+                  job.by().value() + " is an apprentice and cannot answer for a job")
+              .expecting("a technician under by:, the apprentice under with:"));
+    }
+    return person;
+  }
+
+  Optional<Shop.Person> with(Job job) {
+    return job.with().flatMap(with -> find("person", with, shop.people()));
+  }
+
+  /** Whoever waives a caution answers for it and must be known. */
+  void waivers(Job job) {
+    job.waive().values().forEach(who -> find("person", who, shop.people()));
+  }
+
+  private <T> Optional<T> find(String what, Located<String> name, Map<String, T> known) {
+    T value = known.get(name.value());
+    if (value == null) {
+      problems.add(
+          Problem.error(
+                  "unknown-" + what,
+                  name.at(),
+                  "the shop has no " + what + " \"" + name.value() + "\"")
+              .expecting("one of " + String.join(", ", known.keySet()))
+              .near(Nearest.of(name.value(), known.keySet()))
+              .seeAlso("shop", shop.at()));
+    }
+    return Optional.ofNullable(value);
+  }
+}

@@ -1,0 +1,115 @@
+package baysheet.resolve;
+
+import baysheet.books.FastenerText;
+import baysheet.books.Place;
+import baysheet.books.PlaceGroup;
+import baysheet.books.SpecBook;
+import baysheet.report.Located;
+import baysheet.torque.Quantity;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.stream.Stream;
+
+/**
+ * A spec book with the books it is {@code like} laid under it.
+ *
+ * @param books the book itself, then what it is like, and so on
+ * @param entries fasteners by group and name, the derived book's keys over those of the one below
+ */
+public record EffectiveBook(List<SpecBook> books, Map<Key, Merged> entries) {
+  /** A fastener under its group. */
+  public record Key(PlaceGroup group, String name) {}
+
+  /**
+   * A fastener's keys, merged.
+   *
+   * @param source the book whose source stands for the torque value
+   * @param chain where its keys were found
+   */
+  public record Merged(
+      Located<String> name, FastenerText text, SpecBook source, List<Located<String>> chain) {
+    public Merged {
+      chain = List.copyOf(chain);
+    }
+  }
+
+  public EffectiveBook {
+    books = List.copyOf(books);
+    entries = Collections.unmodifiableMap(new LinkedHashMap<>(entries));
+    if (books.isEmpty()) {
+      throw new IllegalArgumentException("no book");
+    }
+  }
+
+  /** The book that the job names. */
+  public SpecBook own() {
+    return books.get(0);
+  }
+
+  /** What a sheet prints. */
+  public String title() {
+    return first(book -> book.title().map(Located::value)).orElse(own().vehicle().value());
+  }
+
+  public Optional<String> years() {
+    return first(book -> book.years().map(Located::value));
+  }
+
+  public Optional<Located<Quantity>> kerbMass() {
+    return first(SpecBook::kerbMass);
+  }
+
+  public Optional<Located<Quantity>> frontShare() {
+    return first(SpecBook::frontShare);
+  }
+
+  public Optional<Located<Quantity>> wheelbase() {
+    return first(SpecBook::wheelbase);
+  }
+
+  public Optional<Located<Quantity>> massBehindFront() {
+    return first(SpecBook::massBehindFront);
+  }
+
+  /** The support point of an axle. */
+  public Optional<Located<String>> support(Place axle) {
+    return first(book -> Optional.ofNullable(book.supports().get(axle)));
+  }
+
+  /** How much of a fluid goes in, and of what kind. */
+  public Optional<SpecBook.Fluid> fluid(String name) {
+    return first(book -> Optional.ofNullable(book.fluids().get(name)));
+  }
+
+  /** The traits of the book that names any. */
+  public Set<String> traits() {
+    return books.stream()
+        .filter(book -> !book.traits().isEmpty())
+        .findFirst()
+        .map(book -> new LinkedHashSet<>(book.traits().stream().map(Located::value).toList()))
+        .orElseGet(LinkedHashSet::new);
+  }
+
+  /** Every fastener name, in alphabetical order. */
+  public Set<String> names() {
+    Set<String> names = new TreeSet<>();
+    entries.keySet().forEach(key -> names.add(key.name()));
+    return names;
+  }
+
+  /** The entries of a name, whatever their places. */
+  Stream<Map.Entry<Key, Merged>> named(String name) {
+    return entries.entrySet().stream().filter(entry -> entry.getKey().name().equals(name));
+  }
+
+  private <T> Optional<T> first(Function<SpecBook, Optional<T>> of) {
+    return books.stream().map(of).flatMap(Optional::stream).findFirst();
+  }
+}

@@ -1,0 +1,126 @@
+package baysheet.resolve;
+
+import baysheet.books.Catalogue;
+import baysheet.books.Fastener;
+import baysheet.books.FastenerText;
+import baysheet.books.Job;
+import baysheet.books.Place;
+import baysheet.report.Located;
+import baysheet.report.Problem;
+import baysheet.report.Problems;
+import baysheet.report.Span;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Which entry of the book a fastener's name means at a place: it is looked up there, then at what
+ * contains the place; the group with the fewest places wins; the job's override comes last.
+ */
+final class FastenerRule {
+  private final EffectiveBook book;
+  private final Job job;
+  private final Catalogue catalogue;
+  private final Problems problems;
+
+  FastenerRule(EffectiveBook book, Job job, Catalogue catalogue, Problems problems) {
+    this.book = book;
+    this.job = job;
+    this.catalogue = catalogue;
+    this.problems = problems;
+  }
+
+  /** Where the book has this name, seen from a place; empty when it has it nowhere around. */
+  Optional<Place> home(String name, Place from) {
+    return from.outward().stream().filter(place -> !candidates(name, place).isEmpty()).findFirst();
+  }
+
+  /** The fastener at its home; empty, with a problem, when its entry is not whole or not clear. */
+  Optional<Bound> bind(ItemAt item, Span asked) {
+    List<Map.Entry<EffectiveBook.Key, EffectiveBook.Merged>> found =
+        candidates(item.item(), item.place());
+    if (found.size() > 1 && places(found.get(0)) == places(found.get(1))) {
+      problems.add(ambiguous(item, asked, found));
+      return Optional.empty();
+    }
+    return bind(item, found.get(0).getValue());
+  }
+
+  private List<Map.Entry<EffectiveBook.Key, EffectiveBook.Merged>> candidates(
+      String name, Place place) {
+    return book.named(name)
+        .filter(entry -> entry.getKey().group().contains(place))
+        .sorted(Comparator.comparingInt(FastenerRule::places))
+        .toList();
+  }
+
+  private static int places(Map.Entry<EffectiveBook.Key, EffectiveBook.Merged> entry) {
+    return entry.getKey().group().places().size();
+  }
+
+  private static Problem ambiguous(
+      ItemAt item, Span asked, List<Map.Entry<EffectiveBook.Key, EffectiveBook.Merged>> found) {
+    String groups = found.get(0).getKey().group() + " and " + found.get(1).getKey().group();
+    return Problem.error(
+            "ambiguous-place",
+            asked,
+            item.item() + " at " + item.place() + " stands under both " + groups)
+        .seeAlso("one", found.get(0).getValue().name().at())
+        .seeAlso("other", found.get(1).getValue().name().at());
+  }
+
+  private Optional<Bound> bind(ItemAt item, EffectiveBook.Merged merged) {
+    List<Located<String>> chain = new ArrayList<>();
+    FastenerText text = merged.text();
+    Optional<Job.Replacement> override = override(item);
+    if (override.isPresent()) {
+      Job.Replacement change = override.get();
+      text = change.values().over(text);
+      chain.add(new Located<>("override of job " + job.number().value(), change.item().at()));
+    }
+    chain.addAll(merged.chain());
+    Optional<Fastener> whole = text.complete(merged.name());
+    if (whole.isEmpty()) {
+      problems.add(incomplete(item.item() + " at " + item.place(), merged));
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Bound.OfBook(
+            item,
+            Optional.ofNullable(catalogue.items().get(item.item())),
+            whole.get(),
+            override.isPresent(),
+            source(override, whole.get(), merged),
+            chain));
+  }
+
+  /** What an entry lacks that every fastener needs. */
+  static Problem incomplete(String what, EffectiveBook.Merged merged) {
+    String lacks = merged.text().count().isEmpty() ? "count" : "torque";
+    return Problem.error("missing-key", merged.name().at(), what + " has no " + lacks)
+        .expecting(lacks + ": here, or in the book this one is like");
+  }
+
+  private static String source(
+      Optional<Job.Replacement> override, Fastener whole, EffectiveBook.Merged merged) {
+    return override
+        .map(change -> change.source().value())
+        .or(() -> whole.source().map(Located::value))
+        .or(() -> merged.source().source().map(Located::value))
+        .orElse("not stated");
+  }
+
+  private Optional<Job.Replacement> override(ItemAt item) {
+    return job.overrides().stream()
+        .filter(change -> change.item().value().equals(item.item()))
+        .filter(change -> covers(change.place(), item.place()))
+        .min(Comparator.comparingInt(change -> change.place().wheels().size()));
+  }
+
+  /** Whether an override written for one place holds at another. */
+  static boolean covers(Place written, Place at) {
+    return written == at || written.wheels().contains(at);
+  }
+}

@@ -1,0 +1,131 @@
+package baysheet.resolve;
+
+import baysheet.books.Catalogue;
+import baysheet.books.Place;
+import baysheet.books.Step;
+import baysheet.report.Located;
+import baysheet.report.Nearest;
+import baysheet.report.Problem;
+import baysheet.report.Problems;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * What the items that steps name are, and where: a fastener of the spec book if it has the name
+ * around that place, else an item of the catalogue.
+ */
+final class ItemRule {
+  private final EffectiveBook book;
+  private final Catalogue catalogue;
+  private final FastenerRule fasteners;
+  private final Problems problems;
+  private final Map<ItemAt, Bound> things = new LinkedHashMap<>();
+
+  ItemRule(EffectiveBook book, Catalogue catalogue, FastenerRule fasteners, Problems problems) {
+    this.book = book;
+    this.catalogue = catalogue;
+    this.fasteners = fasteners;
+    this.problems = problems;
+  }
+
+  /** Everything bound so far. */
+  Map<ItemAt, Bound> things() {
+    return things;
+  }
+
+  /** The steps with their items bound; what cannot be bound is a problem and left out. */
+  List<BoundStep> bind(List<Step> steps, Place place) {
+    return steps.stream().map(step -> bind(step, place)).toList();
+  }
+
+  private BoundStep bind(Step step, Place place) {
+    return new BoundStep(
+        step,
+        items(step.undo(), place),
+        items(step.doUp(), place),
+        items(step.disturb(), place),
+        step.apply().stream().map(apply -> apply(apply, place)).toList());
+  }
+
+  private List<ItemAt> items(List<Located<String>> names, Place place) {
+    return names.stream().map(name -> item(name, place)).flatMap(Optional::stream).toList();
+  }
+
+  private BoundStep.BoundApply apply(Located<Step.Apply> apply, Place place) {
+    Optional<ItemAt> on =
+        apply.value().item().flatMap(name -> item(new Located<>(name, apply.at()), place));
+    return new BoundStep.BoundApply(apply.value().product(), on);
+  }
+
+  private Optional<ItemAt> item(Located<String> written, Place place) {
+    baysheet.books.ItemAt named = baysheet.books.ItemAt.of(written.value());
+    List<Place> places = named.where().map(where -> where(where, place)).orElse(List.of(place));
+    if (places.size() != 1) {
+      problems.add(
+          Problem.error(
+                  "place-unclear",
+                  written.at(),
+                  "\"" + written.value() + "\" is no single place seen from " + place)
+              .expecting(
+                  "a place such as front-left, or axle, side, engine or vehicle where it follows"));
+      return Optional.empty();
+    }
+    return around(named.item(), places.get(0), written);
+  }
+
+  private static List<Place> where(baysheet.books.ItemAt.Where where, Place from) {
+    return where instanceof baysheet.books.ItemAt.At at
+        ? List.of(at.place())
+        : PlaceRule.places(from, ((baysheet.books.ItemAt.Around) where).kind());
+  }
+
+  private Optional<ItemAt> around(String name, Place place, Located<String> written) {
+    Optional<ItemAt> fastener = fasteners.home(name, place).map(home -> new ItemAt(name, home));
+    if (fastener.isPresent()) {
+      return fastener.filter(item -> known(item, written));
+    }
+    Catalogue.Item item = catalogue.items().get(name);
+    if (item == null || isFastener(item)) {
+      problems.add(unknown(name, place, written, item != null));
+      return Optional.empty();
+    }
+    ItemAt here = new ItemAt(name, place);
+    things.putIfAbsent(here, new Bound.OfCatalogue(here, item));
+    return Optional.of(here);
+  }
+
+  private boolean known(ItemAt item, Located<String> written) {
+    if (!things.containsKey(item)) {
+      fasteners.bind(item, written.at()).ifPresent(bound -> things.put(item, bound));
+    }
+    return things.containsKey(item);
+  }
+
+  /** The catalogue words a fastener, but only a book can say how it is tightened. */
+  private static boolean isFastener(Catalogue.Item item) {
+    return item.kinds().stream().anyMatch(kind -> kind.value().equals("fastener"));
+  }
+
+  private Problem unknown(String name, Place place, Located<String> written, boolean worded) {
+    Set<String> known = new TreeSet<>(book.names());
+    known.addAll(catalogue.items().keySet());
+    known.remove(name);
+    String what =
+        "spec book \"%s\" has no fastener \"%s\" at %s"
+                .formatted(book.own().vehicle().value(), name, place)
+            + (worded ? "" : ", and the catalogue has no such item");
+    Problem problem =
+        Problem.error("unknown-item", written.at(), what).near(Nearest.of(name, known));
+    return book.named(name)
+        .findFirst()
+        .map(
+            other ->
+                problem.seeAlso(
+                    "it has one under " + other.getKey().group(), other.getValue().name().at()))
+        .orElse(problem.seeAlso("spec book", book.own().vehicle().at()));
+  }
+}

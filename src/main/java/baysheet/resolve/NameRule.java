@@ -1,0 +1,71 @@
+package baysheet.resolve;
+
+import baysheet.books.Catalogue;
+import baysheet.books.Job;
+import baysheet.books.Procedure;
+import baysheet.books.Step;
+import baysheet.report.Located;
+import baysheet.report.Nearest;
+import baysheet.report.Problem;
+import baysheet.report.Problems;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+
+/** Names that refer to the catalogue: hazards, circuits, states, waived cautions. */
+final class NameRule {
+  private final Catalogue catalogue;
+  private final Problems problems;
+
+  NameRule(Catalogue catalogue, Problems problems) {
+    this.catalogue = catalogue;
+    this.problems = problems;
+  }
+
+  void check(Job job) {
+    job.state().forEach(state -> known("state", state, catalogue.states().keySet()));
+    job.waive()
+        .forEach(
+            (name, who) ->
+                known("caution", new Located<>(name, who.at()), catalogue.cautions().keySet()));
+  }
+
+  void check(Procedure procedure) {
+    Set<String> circuits = circuits();
+    Stream.of(procedure.open(), procedure.work(), procedure.close())
+        .flatMap(List::stream)
+        .forEach(step -> check(step, circuits));
+  }
+
+  private void check(Step step, Set<String> circuits) {
+    step.hazards().forEach(hazard -> known("caution", hazard, catalogue.cautions().keySet()));
+    step.openCircuit().forEach(circuit -> known("circuit", circuit, circuits));
+  }
+
+  private Set<String> circuits() {
+    Set<String> circuits = new TreeSet<>();
+    for (Map.Entry<String, Catalogue.Item> item : catalogue.items().entrySet()) {
+      if (item.getValue().kinds().stream().anyMatch(kind -> kind.value().equals("circuit"))) {
+        circuits.add(item.getKey());
+      }
+    }
+    return circuits;
+  }
+
+  private void known(String what, Located<String> name, Collection<String> known) {
+    if (known.contains(name.value())) {
+      return;
+    }
+    Optional<String> nearest = Nearest.of(name.value(), known);
+    problems.add(
+        Problem.error(
+                "unknown-" + what,
+                name.at(),
+                "the catalogue has no " + what + " \"" + name.value() + "\"")
+            .near(nearest));
+  }
+}

@@ -1,0 +1,52 @@
+package baysheet.resolve;
+
+import baysheet.books.Bay;
+import baysheet.books.Catalogue;
+import baysheet.books.Job;
+import baysheet.books.Shop;
+import java.time.LocalDate;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * A job with every name bound to what it means.
+ *
+ * @param tasks what the job asks for and the access to it, by rank
+ * @param things every item that a step names
+ */
+public record Resolved(
+    Job job,
+    LocalDate date,
+    Shop shop,
+    EffectiveBook book,
+    Bay bay,
+    Shop.Person by,
+    Optional<Shop.Person> with,
+    Map<TaskId, Task> tasks,
+    Map<ItemAt, Bound> things,
+    Catalogue catalogue) {
+  public Resolved {
+    Objects.requireNonNull(job);
+    Objects.requireNonNull(date);
+    tasks = Collections.unmodifiableMap(new LinkedHashMap<>(tasks));
+    things = Collections.unmodifiableMap(new LinkedHashMap<>(things));
+  }
+
+  /** What an item is; it was bound, so it is there. */
+  public Bound thing(ItemAt item) {
+    Bound bound = things.get(item);
+    if (bound == null) {
+      throw new IllegalStateException("unbound item " + item);
+    }
+    return bound;
+  }
+
+  /** The tasks in order of rank. */
+  public List<Task> ranked() {
+    return List.copyOf(tasks.values());
+  }
+}

@@ -1,0 +1,189 @@
+package baysheet.resolve;
+
+import baysheet.books.Bay;
+import baysheet.books.Job;
+import baysheet.books.Place;
+import baysheet.books.Procedure;
+import baysheet.books.Shop;
+import baysheet.books.ShopFolder;
+import baysheet.books.SpecBook;
+import baysheet.report.Located;
+import baysheet.report.Nearest;
+import baysheet.report.Problem;
+import baysheet.report.Problems;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Binds a job to the shop folder: every name to its definition, nothing guessed. */
+public final class Resolver {
+  private Resolver() {}
+
+  /**
+   * The job with everything it needs; empty when problems with errors were added.
+   *
+   * @param date the day of the job
+   */
+  public static Optional<Resolved> resolve(
+      Job job, ShopFolder folder, LocalDate date, Problems problems) {
+    Problems own = new Problems();
+    Optional<Resolved> resolved = bind(job, folder, date, own);
+    problems.addAll(own);
+    return resolved.filter(all -> !own.hasErrors());
+  }
+
+  private static Optional<Resolved> bind(
+      Job job, ShopFolder folder, LocalDate date, Problems problems) {
+    CrewRule crew = new CrewRule(folder.shop(), problems);
+    Optional<Bay> bay = crew.bay(job);
+    Optional<Shop.Person> by = crew.by(job);
+    Optional<Shop.Person> with = crew.with(job);
+    crew.waivers(job);
+    new NameRule(folder.catalogue(), problems).check(job);
+    Optional<EffectiveBook> book = book(job, folder, problems);
+    if (bay.isEmpty() || by.isEmpty() || book.isEmpty()) {
+      return Optional.empty();
+    }
+    ItemRule items = items(job, folder, book.get(), problems);
+    Map<TaskId, Task> tasks = tasks(job, folder, bay.get(), items, problems);
+    overrides(job, items.things(), book.get(), problems);
+    return Optional.of(
+        new Resolved(
+            job,
+            date,
+            folder.shop(),
+            book.get(),
+            bay.get(),
+            by.get(),
+            with,
+            tasks,
+            items.things(),
+            folder.catalogue()));
+  }
+
+  private static ItemRule items(Job job, ShopFolder folder, EffectiveBook book, Problems problems) {
+    FastenerRule fasteners = new FastenerRule(book, job, folder.catalogue(), problems);
+    return new ItemRule(book, folder.catalogue(), fasteners, problems);
+  }
+
+  private static Optional<EffectiveBook> book(Job job, ShopFolder folder, Problems problems) {
+    Located<String> name = job.vehicle().book();
+    SpecBook book = folder.books().get(name.value());
+    if (book == null) {
+      problems.add(
+          Problem.error("unknown-book", name.at(), "there is no spec book \"" + name.value() + "\"")
+              .expecting("a file vehicles/" + name.value() + ".yaml that can be read")
+              .near(Nearest.of(name.value(), folder.books().keySet())));
+      return Optional.empty();
+    }
+    return LikeRule.apply(book, folder, problems);
+  }
+
+  private static Map<TaskId, Task> tasks(
+      Job job, ShopFolder folder, Bay bay, ItemRule items, Problems problems) {
+    AccessRule rule = new AccessRule(folder, bay, problems);
+    Set<TaskId> asked = rule.asked(job.work());
+    Map<TaskId, Set<TaskId>> access = rule.closure(asked);
+    Map<TaskId, Task> tasks = new LinkedHashMap<>();
+    NameRule names = new NameRule(folder.catalogue(), problems);
+    for (TaskId id : access.keySet()) {
+      Procedure procedure = folder.procedures().get(id.procedure());
+      names.check(procedure);
+      List<TaskId> direct = List.copyOf(access.get(id));
+      List<TaskId> after = after(id, access, folder);
+      tasks.put(id, task(id, procedure, tasks.size(), asked.contains(id), direct, after, items));
+    }
+    return tasks;
+  }
+
+  private static Task task(
+      TaskId id,
+      Procedure procedure,
+      int rank,
+      boolean asked,
+      List<TaskId> access,
+      List<TaskId> after,
+      ItemRule items) {
+    Place place = id.place();
+    return new Task(
+        id,
+        procedure,
+        rank,
+        asked,
+        access,
+        after,
+        items.bind(procedure.open(), place),
+        items.bind(procedure.work(), place),
+        items.bind(procedure.close(), place));
+  }
+
+  /** Tasks that must be finished before this one: by its own word or by theirs. */
+  private static List<TaskId> after(TaskId id, Map<TaskId, Set<TaskId>> access, ShopFolder folder) {
+    List<TaskId> after = new ArrayList<>();
+    for (TaskId other : access.keySet()) {
+      boolean follows = names(folder, id).after().contains(other.procedure());
+      boolean precedes = names(folder, other).before().contains(id.procedure());
+      if (!other.equals(id)
+          && (follows || precedes)
+          && !access.get(id).contains(other)
+          && PlaceRule.overlap(id.place(), other.place())) {
+        after.add(other);
+      }
+    }
+    return after;
+  }
+
+  private record Neighbours(List<String> after, List<String> before) {}
+
+  private static Neighbours names(ShopFolder folder, TaskId id) {
+    Procedure procedure = folder.procedures().get(id.procedure());
+    return new Neighbours(
+        procedure.after().stream().map(Located::value).toList(),
+        procedure.before().stream().map(Located::value).toList());
+  }
+
+  /** An override that changes nothing on the sheet is a mistake about the name or the place. */
+  private static void overrides(
+      Job job, Map<ItemAt, Bound> things, EffectiveBook book, Problems problems) {
+    for (Job.Replacement change : job.overrides()) {
+      boolean used =
+          things.values().stream()
+              .filter(Bound.OfBook.class::isInstance)
+              .map(Bound::item)
+              .anyMatch(
+                  item ->
+                      item.item().equals(change.item().value())
+                          && FastenerRule.covers(change.place(), item.place()));
+      if (!used) {
+        problems.add(unused(change, things, book));
+      }
+    }
+  }
+
+  private static Problem unused(
+      Job.Replacement change, Map<ItemAt, Bound> things, EffectiveBook book) {
+    String name = change.item().value();
+    List<String> touched =
+        things.values().stream()
+            .filter(Bound.OfBook.class::isInstance)
+            .map(bound -> bound.item().item())
+            .distinct()
+            .toList();
+    String what =
+        book.names().contains(name)
+            ? "no step of this job touches \"" + name + "\" at " + change.place()
+            : "spec book \"%s\" has no fastener \"%s\""
+                .formatted(book.own().vehicle().value(), name);
+    return Problem.error(
+            book.names().contains(name) ? "override-unused" : "unknown-fastener",
+            change.item().at(),
+            what)
+        .expecting("one of " + String.join(", ", touched))
+        .near(Nearest.of(name, touched))
+        .seeAlso("spec book", book.own().vehicle().at());
+  }
+}

@@ -1,0 +1,34 @@
+package baysheet.resolve;
+
+import baysheet.books.Procedure;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * A procedure at a place, as part of a job.
+ *
+ * @param rank position in the job's own order; access ranks behind what it gives access to
+ * @param asked whether the job names it, or it is only access
+ * @param access what is opened before and closed after it, directly
+ * @param after what must be finished before it is opened
+ */
+public record Task(
+    TaskId id,
+    Procedure procedure,
+    int rank,
+    boolean asked,
+    List<TaskId> access,
+    List<TaskId> after,
+    List<BoundStep> open,
+    List<BoundStep> work,
+    List<BoundStep> close) {
+  public Task {
+    Objects.requireNonNull(id);
+    Objects.requireNonNull(procedure);
+    access = List.copyOf(access);
+    after = List.copyOf(after);
+    open = List.copyOf(open);
+    work = List.copyOf(work);
+    close = List.copyOf(close);
+  }
+}

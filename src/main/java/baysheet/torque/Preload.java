@@ -1,0 +1,55 @@
+package baysheet.torque;
+
+/**
+ * Torque and clamp load of a fastener with a hexagon head.
+ *
+ * <p>The form of VDI 2230 with its exact thread term: M = F · (P/2π + d2·μ/(2·cos 30°) + μ·DKm/2).
+ * Friction is taken to be the same in the thread and under the head.
+ */
+public final class Preload {
+  /** Friction of the middle class B of VDI 2230, table A5; the usual figure of torque tables. */
+  public static final double USUAL_FRICTION = 0.12;
+
+  private static final double COS_30 = Math.sqrt(3) / 2;
+  // Share of the yield stress to which VDI 2230 tables load a fastener while it is tightened.
+  private static final double SHARE_OF_YIELD = 0.9;
+
+  private Preload() {}
+
+  /**
+   * Clamp load in N that a torque gives.
+   *
+   * @param torque the torque at the nut
+   * @param friction coefficient in thread and under the head
+   */
+  public static double clampLoad(Quantity torque, Thread thread, double friction) {
+    return torque.in(Unit.NEWTON_METRE) * 1000 / leverMm(thread, friction);
+  }
+
+  /** Torque in N·m that gives a clamp load in N. */
+  public static double torque(double clampLoad, Thread thread, double friction) {
+    return clampLoad * leverMm(thread, friction) / 1000;
+  }
+
+  /**
+   * Clamp load in N at which tension and twist together reach nine tenths of the yield stress.
+   *
+   * <p>VDI 2230-1, 5.4.3 (from memory): F = ν·Rp0.2·A0 / √(1 + 3·k²), k = 1.5·(d2/d0)·(P/(π·d2) +
+   * 1.155·μ), A0 the stress area, d0 its diameter.
+   *
+   * @param yieldMPa yield stress Rp0.2 in MPa
+   */
+  public static double tableLoad(Thread thread, double yieldMPa, double friction) {
+    double d2 = thread.pitchDiameterMm();
+    double d0 = (d2 + thread.minorDiameterMm()) / 2;
+    double k = 1.5 * d2 / d0 * (thread.pitchMm() / (Math.PI * d2) + friction / COS_30);
+    return SHARE_OF_YIELD * yieldMPa * thread.stressAreaMm2() / Math.sqrt(1 + 3 * k * k);
+  }
+
+  /** Torque for one newton of clamp load, in mm. */
+  private static double leverMm(Thread thread, double friction) {
+    return thread.pitchMm() / (2 * Math.PI)
+        + thread.pitchDiameterMm() * friction / (2 * COS_30)
+        + friction * BearingFace.meanDiameterMm(thread.diameterMm()) / 2;
+  }
+}

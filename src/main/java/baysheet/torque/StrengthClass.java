@@ -1,0 +1,153 @@
+package baysheet.torque;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Objects;
+import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * What a fastener's material is proved to.
+ *
+ * <p>A nut's class is read as the class of bolt it is made to go with (ISO 898-2): the bolt carries
+ * the load.
+ *
+ * @param label how it is printed: {@code 10.9}, {@code grade 5}, {@code A2-70}
+ * @param strength its proof and yield stresses
+ */
+public record StrengthClass(String label, Strength strength) {
+  private static final Pattern STAINLESS = Pattern.compile("A[1-5]-(50|70|80|100)");
+  private static final Pattern GRADE = Pattern.compile("(?i)(?:sae\\s+)?grade\\s*([0-9](?:\\.2)?)");
+
+  /** Of each nut class, the bolt class it carries in full (ISO 898-2, table 1). */
+  private static final Map<String, String> BOLT_OF_NUT =
+      Map.of("5", "5.8", "6", "6.8", "8", "8.8", "9", "9.8", "10", "10.9", "12", "12.9");
+
+  public StrengthClass {
+    Objects.requireNonNull(label);
+    Objects.requireNonNull(strength);
+  }
+
+  /** Reads {@code 8.8}, a nut's {@code 10}, {@code grade 5}, {@code A2-70}. */
+  public static Reading<StrengthClass> parse(String text) {
+    String word = text.strip();
+    Matcher stainless = STAINLESS.matcher(word);
+    Matcher grade = GRADE.matcher(word);
+    String key = BOLT_OF_NUT.getOrDefault(word, word);
+    String label = word;
+    if (stainless.matches()) {
+      key = "A-" + stainless.group(1);
+    } else if (grade.matches()) {
+      key = "grade " + grade.group(1);
+      label = key;
+    }
+    Strength strength = Strength.KNOWN.get(key);
+    return strength == null
+        ? new Misread<>(
+            '"' + word + "\" is no strength class known here",
+            "a class such as 8.8, 10.9, 12.9, a nut's 10, grade 5 or A2-70")
+        : new Read<>(new StrengthClass(label, strength));
+  }
+
+  /** Stress in MPa that the fastener is proved to stand, where the class reaches that diameter. */
+  public OptionalDouble proofStressMPa(Thread thread) {
+    return strength.at(thread.diameterMm(), strength.proof());
+  }
+
+  /** Stress in MPa at which it begins to yield (ReL or Rp0.2, the least allowed). */
+  public OptionalDouble yieldStressMPa(Thread thread) {
+    return strength.at(thread.diameterMm(), strength.yield());
+  }
+
+  /**
+   * Proof load in N: stress area times proof stress.
+   *
+   * <p>ISO 898-1, table 5: F = As · Sp.
+   */
+  public OptionalDouble proofLoadN(Thread thread) {
+    OptionalDouble stress = proofStressMPa(thread);
+    return stress.isEmpty()
+        ? stress
+        : OptionalDouble.of(stress.getAsDouble() * thread.stressAreaMm2());
+  }
+
+  /**
+   * Stresses that step with the diameter.
+   *
+   * @param proof MPa up to {@code step}, above it; nought where the class is not made
+   * @param yield likewise
+   * @param stepMm diameter in mm up to which the first figure holds
+   * @param lastMm diameter in mm up to which the class is made
+   */
+  public record Strength(Pair proof, Pair yield, double stepMm, double lastMm) {
+    private static final double INCH = 25.4;
+    private static final double KSI = 6.894757293168361;
+    // ISO 898-1 covers threads to M39; 9.8 is made to M16 only.
+    private static final double ISO_LAST = 39;
+
+    static final Map<String, Strength> KNOWN = known();
+
+    OptionalDouble at(double diameterMm, Pair stress) {
+      return diameterMm > lastMm
+          ? OptionalDouble.empty()
+          : OptionalDouble.of(diameterMm <= stepMm ? stress.upTo() : stress.above());
+    }
+
+    private static Map<String, Strength> known() {
+      Map<String, Strength> known = new LinkedHashMap<>();
+      steels(known);
+      grades(known);
+      stainless(known);
+      return known;
+    }
+
+    /** ISO 898-1:2013, table 3: proof stress Sp and least ReL, Rpf or Rp0.2. */
+    private static void steels(Map<String, Strength> known) {
+      known.put("4.6", even(225, 240, ISO_LAST));
+      known.put("4.8", even(310, 340, ISO_LAST));
+      known.put("5.6", even(280, 300, ISO_LAST));
+      known.put("5.8", even(380, 420, ISO_LAST));
+      known.put("6.8", even(440, 480, ISO_LAST));
+      known.put("8.8", new Strength(new Pair(580, 600), new Pair(640, 660), 16, ISO_LAST));
+      known.put("9.8", even(650, 720, 16));
+      known.put("10.9", even(830, 940, ISO_LAST));
+      known.put("12.9", even(970, 1100, ISO_LAST));
+    }
+
+    /** SAE J429, table 1, in ksi; 2 and 5 step down above 3/4 in and above 1 in. */
+    private static void grades(Map<String, Strength> known) {
+      known.put("grade 1", ksi(33, 36, 33, 36, 1.5));
+      known.put("grade 2", ksi(55, 57, 33, 36, 0.75));
+      known.put("grade 5", ksi(85, 92, 74, 81, 1));
+      known.put("grade 5.2", even(85 * KSI, 92 * KSI, INCH));
+      known.put("grade 7", ksi(105, 115, 105, 115, 1.5));
+      known.put("grade 8", ksi(120, 130, 120, 130, 1.5));
+      known.put("grade 8.2", even(120 * KSI, 130 * KSI, INCH));
+    }
+
+    /** ISO 3506-1, table 2: Rp0.2, which serves as proof; 70 and 80 are made to M24. */
+    private static void stainless(Map<String, Strength> known) {
+      known.put("A-50", even(210, 210, ISO_LAST));
+      known.put("A-70", even(450, 450, 24));
+      known.put("A-80", even(600, 600, 24));
+      known.put("A-100", even(800, 800, 24));
+    }
+
+    private static Strength even(double proof, double yield, double lastMm) {
+      return new Strength(new Pair(proof, proof), new Pair(yield, yield), lastMm, lastMm);
+    }
+
+    private static Strength ksi(
+        double proof, double yield, double proofAbove, double yieldAbove, double stepInches) {
+      return new Strength(
+          new Pair(proof * KSI, proofAbove * KSI),
+          new Pair(yield * KSI, yieldAbove * KSI),
+          stepInches * INCH,
+          1.5 * INCH);
+    }
+  }
+
+  /** A stress in MPa up to a diameter and above it. */
+  public record Pair(double upTo, double above) {}
+}

@@ -1,0 +1,127 @@
+package baysheet.torque;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.LocalDate;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * A torque wrench of the crib. Its scale has marks at {@code from}, {@code from + step} and so on,
+ * none above {@code to}.
+ *
+ * @param name what the shop calls it
+ * @param drive its square
+ * @param from lowest mark
+ * @param to end of the scale
+ * @param step from mark to mark
+ * @param accuracyPercent permissible deviation either way, in percent of the setting (ISO 6789: 4,
+ *     or 6 up to 10 N·m)
+ * @param length from the square to the middle of the hand
+ * @param calibrated day of the last calibration
+ */
+public record Wrench(
+    String name,
+    Drive drive,
+    Quantity from,
+    Quantity to,
+    Quantity step,
+    BigDecimal accuracyPercent,
+    Quantity length,
+    LocalDate calibrated) {
+  private static final BigDecimal HUNDRED = new BigDecimal(100);
+
+  /**
+   * @throws IllegalArgumentException when no such wrench can be: {@link #read} says so politely
+   */
+  public Wrench {
+    Objects.requireNonNull(name);
+    Objects.requireNonNull(drive);
+    Objects.requireNonNull(calibrated);
+    Optional<Misread<Wrench>> fault = fault(from, to, step, accuracyPercent, length);
+    if (fault.isPresent()) {
+      throw new IllegalArgumentException(name + ": " + fault.get().what());
+    }
+  }
+
+  /** A wrench from what people write of it, or what is wrong between its figures. */
+  public static Reading<Wrench> read(
+      String name,
+      Drive drive,
+      Quantity from,
+      Quantity to,
+      Quantity step,
+      BigDecimal accuracyPercent,
+      Quantity length,
+      LocalDate calibrated) {
+    return fault(from, to, step, accuracyPercent, length)
+        .<Reading<Wrench>>map(misread -> misread)
+        .orElseGet(
+            () ->
+                new Read<>(
+                    new Wrench(name, drive, from, to, step, accuracyPercent, length, calibrated)));
+  }
+
+  /** The unit of its scale. */
+  public Unit unit() {
+    return from.unit();
+  }
+
+  /** Whether {@code torque} lies on its scale, both ends included. */
+  public boolean holds(Quantity torque) {
+    return !torque.isBelow(from) && !torque.isAbove(to);
+  }
+
+  /**
+   * The mark nearest to {@code torque}, the higher of two as near; none when that would lie off the
+   * scale or the torque does.
+   */
+  public Optional<Quantity> nearestMark(Quantity torque) {
+    if (!holds(torque)) {
+      return Optional.empty();
+    }
+    BigDecimal above = torque.to(unit()).value().subtract(from.value());
+    BigDecimal marks = above.divide(step.value(), 0, RoundingMode.HALF_UP);
+    Quantity mark = from.plus(step.times(marks));
+    return mark.isAbove(to) ? Optional.empty() : Optional.of(mark);
+  }
+
+  /** Whether its last calibration is too old on {@code day}, or dated after it. */
+  public boolean lapsed(LocalDate day, int calibrationMonths) {
+    return calibrated.isAfter(day) || calibrated.plusMonths(calibrationMonths).isBefore(day);
+  }
+
+  /** Least and most it may give at a setting, by its accuracy. */
+  Band spread(Quantity setting) {
+    return Target.around(setting, new Quantity(accuracyPercent, Unit.PERCENT), Band.Origin.SHOP);
+  }
+
+  private static Optional<Misread<Wrench>> fault(
+      Quantity from, Quantity to, Quantity step, BigDecimal accuracy, Quantity length) {
+    if (Stream.of(from, to, step).anyMatch(it -> it.unit().dimension() != Dimension.TORQUE)) {
+      return misread("from, to and step are not all torques", "torques such as 20 N·m");
+    }
+    if (from.unit() != to.unit() || from.unit() != step.unit()) {
+      return misread("from, to and step have different units", "the one unit of its scale");
+    }
+    if (!from.isBelow(to)) {
+      return misread(
+          "the scale from " + from.print() + " to " + to.print() + " has no length",
+          "the lowest mark first");
+    }
+    if (from.value().signum() <= 0 || step.value().signum() <= 0 || step.isAbove(to)) {
+      return misread("no mark lies at " + step.print() + " from the next", "a step of its scale");
+    }
+    if (accuracy.signum() <= 0 || accuracy.compareTo(HUNDRED) >= 0) {
+      return misread("an accuracy of " + accuracy.toPlainString() + " % is none", "such as 4 %");
+    }
+    return length.unit().dimension() == Dimension.LENGTH && length.value().signum() > 0
+        ? Optional.empty()
+        : misread("a length of " + length.print() + " is none", "from square to hand: 370 mm");
+  }
+
+  private static Optional<Misread<Wrench>> misread(String what, String expected) {
+    return Optional.of(new Misread<>(what, expected));
+  }
+}
