@@ -32,6 +32,10 @@ final class CautionWords {
         .toList();
   }
 
+  boolean isOnTop(String letter) {
+    return byLetter.containsKey(letter) && byLetter.get(letter).onTop();
+  }
+
   /** The minor ones that share a line, each as its command. */
   String also() {
     return all.stream()
@@ -77,7 +81,7 @@ final class CautionWords {
         caution.signal(),
         Phrases.sentence(caution.command()),
         why(caution),
-        caution.protect().stream().map(CautionWords::piece).collect(Collectors.joining(", ")),
+        caution.protect().stream().map(CautionWords::number).collect(Collectors.joining(", ")),
         Phrases.counted("step", caution.steps()),
         caution.source());
   }
@@ -87,6 +91,12 @@ final class CautionWords {
     String consequence = caution.consequence().strip();
     return Phrases.sentence(
         hazard + (hazard.isEmpty() || consequence.isEmpty() ? "" : ": ") + consequence);
+  }
+
+  /** The number alone: the words stand once, on top. */
+  private static String number(String protect) {
+    Matcher parts = PROTECT.matcher(protect.strip());
+    return parts.matches() ? parts.group(1) : protect;
   }
 
   /** Words before the number: {@code eye protection (M004)}. */
