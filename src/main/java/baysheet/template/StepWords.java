@@ -43,7 +43,10 @@ final class StepWords {
   private String letters(SheetStep step) {
     return String.join(
         ", ",
-        step.cautions().stream().filter(letter -> !step.cautionsAbove().contains(letter)).toList());
+        step.cautions().stream()
+            .filter(letter -> !step.cautionsAbove().contains(letter))
+            .filter(letter -> !cautions.isOnTop(letter))
+            .toList());
   }
 
   /** Nothing where the details name the lines already. */
