@@ -15,7 +15,7 @@ final class BandWords {
     Band band = torque.band();
     Quantity low = inward(band.low(), RoundingMode.CEILING);
     Quantity high = inward(band.high(), RoundingMode.FLOOR);
-    String figures = low.figure() + "…" + high.print();
+    String figures = low.figure() + "…" + high.figure();
     return isShops(torque) ? figures + " (shop)" : figures;
   }
 

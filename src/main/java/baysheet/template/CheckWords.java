@@ -47,6 +47,7 @@ final class CheckWords {
                 new ChecksText(
                     HEADINGS.get(group.getKey()),
                     group.getKey() == Moment.BEFORE_MOVING,
+                    group.getKey().compareTo(Moment.BEFORE_MOVING) < 0,
                     group.getValue()))
         .toList();
   }

@@ -218,6 +218,7 @@ public record SheetText(
       List<BoxText> snug,
       List<BoxText> marks,
       List<String> warnings,
+      boolean rideHeight,
       String override) {
     public TorqueLineText {
       stages = List.copyOf(stages);
@@ -229,16 +230,16 @@ public record SheetText(
   }
 
   /**
-   * One thing done to each fastener of a line.
+   * A torque and the further turns after it.
    *
-   * @param target what to reach: a torque, a further turn, or loose
-   * @param band what is accepted, and whose band it is
+   * @param target what to reach: {@code 70 N·m +60°}, or {@code loosen}
+   * @param band what is accepted, in the target's unit, and whose band it is
    * @param second the same in the shop's second unit
-   * @param setting wrench and what to set on it, or what to do
-   * @param trouble what is wrong with the wrench, or why there is none
+   * @param setting wrench and what to set on it: {@code W3: 70 N·m}
+   * @param remark what else to do, what is wrong with the wrench, or why there is none
    */
   public record StageText(
-      String target, String band, String second, String wrench, String setting, String trouble) {}
+      String target, String band, String second, String setting, String remark) {}
 
   /**
    * The order of tightening, seen from the front of the fasteners. Coordinates are thousandths of
@@ -299,8 +300,9 @@ public record SheetText(
    * Checks of one moment.
    *
    * @param gate whether they stand between the vehicle and its first movement
+   * @param early whether they are due before that
    */
-  public record ChecksText(String heading, boolean gate, List<CheckText> checks) {
+  public record ChecksText(String heading, boolean gate, boolean early, List<CheckText> checks) {
     public ChecksText {
       checks = List.copyOf(checks);
     }

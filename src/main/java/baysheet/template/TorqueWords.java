@@ -26,6 +26,9 @@ import java.util.stream.Stream;
 final class TorqueWords {
   private static final BigDecimal FULL = new BigDecimal(100);
 
+  /** Without it nobody can see how far a head has been turned. */
+  private static final String MARK = "mark the head";
+
   private final List<TorqueLine> lines;
   private final Unit unit;
 
@@ -40,8 +43,7 @@ final class TorqueWords {
   TorqueText table() {
     List<TorqueBlock> blocks = new ArrayList<>();
     block("While raised", TorqueWords::isRaised).ifPresent(blocks::add);
-    block("On the ground", line -> !isRaised(line) && !line.rideHeight()).ifPresent(blocks::add);
-    block("At ride height, wheels loaded", TorqueLine::rideHeight).ifPresent(blocks::add);
+    block("On the ground or at ride height", line -> !isRaised(line)).ifPresent(blocks::add);
     return new TorqueText(blocks, OrderPicture.all(lines), String.valueOf(marks()), shopBand());
   }
 
@@ -75,7 +77,7 @@ final class TorqueWords {
         set(line),
         head(line),
         line.kind().name().toLowerCase(Locale.ROOT),
-        line.stages().stream().map(TorqueWords::stage).toList(),
+        stages(line),
         rounds(line),
         threads(line),
         reuse(line),
@@ -88,6 +90,7 @@ final class TorqueWords {
         snug(line, n, what),
         PlaceWords.boxes("mark." + line.n(), "witness mark, " + what, line.places()),
         line.warnings().stream().map(warning -> Phrases.sentence(warning.text())).toList(),
+        line.rideHeight(),
         line.overridden() ? "value of this job: " + line.source() : "");
   }
 
@@ -104,8 +107,8 @@ final class TorqueWords {
   private static String set(TorqueLine line) {
     String thread =
         line.thread().map(text -> text.replaceAll("(?<=[0-9])x(?=[0-9])", "×")).orElse("");
-    String strength = line.strength().map(text -> "class" + Phrases.NBSP + text).orElse("");
-    String size = thread + (thread.isEmpty() || strength.isEmpty() ? "" : ", ") + strength;
+    String strength = line.strength().map(text -> text).orElse("");
+    String size = thread + (thread.isEmpty() || strength.isEmpty() ? "" : " · ") + strength;
     return line.count() + Phrases.NBSP + "×" + (size.isEmpty() ? "" : Phrases.NBSP + size);
   }
 
@@ -114,22 +117,47 @@ final class TorqueWords {
   }
 
   private static String socket(SocketNeed socket) {
-    return ", " + socket.drive() + " drive" + (socket.owned() ? "" : ", borrow the socket");
+    return ", " + socket.drive() + (socket.owned() ? "" : ", borrow");
+  }
+
+  /** Further turns stand beside the torque they follow; a torque begins a line of its own. */
+  private static List<StageText> stages(TorqueLine line) {
+    List<StageText> texts = new ArrayList<>();
+    for (StageLine stage : line.stages()) {
+      if (stage instanceof StageLine.Angle angle && !texts.isEmpty()) {
+        texts.add(turned(texts.remove(texts.size() - 1), angle));
+      } else {
+        texts.add(stage(stage));
+      }
+    }
+    return texts;
+  }
+
+  private static StageText turned(StageText before, StageLine.Angle angle) {
+    String target = before.target() + " +" + angle.angle().print();
+    String mark = before.remark().contains(MARK) ? "" : MARK;
+    return new StageText(
+        target, before.band(), before.second(), before.setting(), joined(before.remark(), mark));
   }
 
   private static StageText stage(StageLine stage) {
     if (stage instanceof StageLine.Torque torque) {
+      String setting =
+          torque.setting().map(set -> torque.wrench().orElse("") + ": " + set.print()).orElse("");
       return new StageText(
           torque.target().print(),
           BandWords.of(torque),
-          torque.second().map(second -> second.print()).orElse(""),
-          Phrases.orNothing(torque.wrench()),
-          torque.setting().map(setting -> setting.print()).orElse(""),
+          torque.second().map(Quantity::print).orElse(""),
+          setting,
           trouble(torque));
     } else if (stage instanceof StageLine.Angle angle) {
-      return new StageText("+" + angle.angle().print(), "", "", "", "mark the head", "");
+      return new StageText("+" + angle.angle().print(), "", "", "", MARK);
     }
-    return new StageText("loosen", "", "", "", "back to loose", "");
+    return new StageText("loosen", "", "", "", "");
+  }
+
+  private static String joined(String first, String second) {
+    return first + (first.isEmpty() || second.isEmpty() ? "" : ", ") + second;
   }
 
   private static String trouble(StageLine.Torque torque) {

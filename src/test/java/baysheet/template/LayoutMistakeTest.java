@@ -97,6 +97,6 @@ class LayoutMistakeTest {
 
   private static Optional<Form> fill(String layout, Problems problems) {
     return Layout.parse(new Source("x.ftlx", layout), Sandbox.configuration())
-        .fill(new SheetText("t"), problems);
+        .fill(SheetText.of(Samples.oilService()), problems);
   }
 }

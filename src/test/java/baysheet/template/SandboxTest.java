@@ -59,7 +59,9 @@ class SandboxTest {
     Files.writeString(folder.resolve("a.ftlx"), "<#include 'b.ftlx'>");
     Files.writeString(folder.resolve("b.ftlx"), "<text>b</text>");
     Problems problems = new Problems();
-    assertEquals(Optional.empty(), Layouts.in(folder).fill("a", new SheetText("t"), problems));
+    assertEquals(
+        Optional.empty(),
+        Layouts.in(folder).fill("a", SheetText.of(Samples.oilService()), problems));
     assertTrue(problems.hasErrors());
   }
 
@@ -77,7 +79,7 @@ class SandboxTest {
   void wordsOfASheetCannotBecomeMarkup() {
     String layout =
         "<form largest='9pt' smallest='9pt' language='en' title='t'>"
-            + "<text>${sheet.title}</text></form>";
+            + "<text>${sheet.head.title}</text></form>";
     Problems problems = new Problems();
     Form form = fill(layout, "<b>&amp;</b> ${1+1}", problems).orElseThrow();
     Box.Text text = (Box.Text) form.body();
@@ -94,6 +96,6 @@ class SandboxTest {
 
   private static Optional<Form> fill(String layout, String title, Problems problems) {
     return Layout.parse(new Source("x.ftlx", layout), Sandbox.configuration())
-        .fill(new SheetText(title), problems);
+        .fill(SheetText.of(Samples.oilService(title)), problems);
   }
 }
