@@ -95,7 +95,9 @@ final class Triggers {
 
   private boolean isFirst(String procedure, int index) {
     return lines.subList(0, index).stream()
-        .noneMatch(earlier -> earlier.step().task().procedure().equals(procedure));
+        .map(Laid::step)
+        .filter(earlier -> earlier.phase() != Sheet.Phase.FINAL)
+        .noneMatch(earlier -> earlier.task().procedure().equals(procedure));
   }
 
   /** No name asked for, or one of them there. */
