@@ -62,7 +62,9 @@ final class Batch {
   private Outcome one(Path job, ShopFolder folder) {
     Problems problems = new Problems();
     try {
-      Optional<MadeSheet> made = maker.make(job, folder, problems);
+      // A value that could not be read counts as left out further on, so one error is enough.
+      Optional<MadeSheet> made =
+          maker.make(job, folder, problems).filter(sheet -> !problems.hasErrors());
       Optional<byte[]> pdf = made.map(sheet -> Day.pdf(writers.get(), sheet));
       return new Outcome(job, made, pdf, problems, Optional.empty());
     } catch (RuntimeException e) {

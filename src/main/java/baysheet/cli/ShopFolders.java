@@ -20,6 +20,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -49,60 +50,74 @@ final class ShopFolders {
   }
 
   /**
-   * Everything below a root; what cannot be read is left out and is a problem. Without a shop file
-   * that can be read there is no folder.
+   * Everything below a root. A book or procedure with errors is left out, so that no job is done by
+   * it; a shop file or a catalogue with errors leaves nothing, for any sheet could lack a caution.
    */
   Optional<ShopFolder> read(Path root, Problems problems) {
-    Optional<Shop> shop =
-        node(root.resolve(SHOP_FILE), problems).flatMap(node -> ShopReader.read(node, problems));
+    Optional<Shop> shop = faultless(root.resolve(SHOP_FILE), ShopReader::read, problems);
     Map<String, SpecBook> books =
         all(
             root.resolve("vehicles"),
-            (node, name) -> SpecBookReader.read(node, name, problems),
+            SpecBookReader::read,
             book -> book.vehicle().value(),
             problems);
     Map<String, Procedure> procedures =
         all(
             root.resolve("procedures"),
-            (node, name) -> ProcedureReader.read(node, name, problems),
+            ProcedureReader::read,
             procedure -> procedure.name().value(),
             problems);
-    Catalogue catalogue = catalogue(root.resolve("catalogue"), problems);
-    CatalogueCheck.check(catalogue, books.values(), problems);
-    return shop.map(found -> new ShopFolder(found, books, procedures, catalogue));
+    Optional<Catalogue> catalogue = catalogue(root.resolve("catalogue"), books.values(), problems);
+    return shop.flatMap(
+        found -> catalogue.map(known -> new ShopFolder(found, books, procedures, known)));
+  }
+
+  /** How a node becomes a value. */
+  private interface Reader<T> {
+    Optional<T> read(Node node, Problems problems);
   }
 
   /** How a node with the name that its file gives it becomes a value. */
   private interface NamedReader<T> {
-    Optional<T> read(Node node, String name);
+    Optional<T> read(Node node, String name, Problems problems);
   }
 
   private <T> Map<String, T> all(
       Path folder, NamedReader<T> reader, Function<T, String> name, Problems problems) {
     Map<String, T> found = new LinkedHashMap<>();
     for (Path file : YamlFiles.in(folder)) {
-      node(file, problems)
-          .flatMap(node -> reader.read(node, YamlFiles.name(file)))
+      faultless(file, (node, own) -> reader.read(node, YamlFiles.name(file), own), problems)
           .ifPresent(value -> found.put(name.apply(value), value));
     }
     return found;
   }
 
+  /** A file's value, if nothing is wrong with the file. */
+  private <T> Optional<T> faultless(Path file, Reader<T> reader, Problems problems) {
+    Problems own = new Problems();
+    Optional<T> value = node(file, own).flatMap(node -> reader.read(node, own));
+    problems.addAll(own);
+    return value.filter(found -> !own.hasErrors());
+  }
+
   /** The built-in catalogue with the shop's own entries over it. */
-  private Catalogue catalogue(Path folder, Problems problems) {
+  private Optional<Catalogue> catalogue(
+      Path folder, Collection<SpecBook> books, Problems problems) {
+    Problems own = new Problems();
     List<Catalogue> catalogues = new ArrayList<>();
     for (String file : BUILT_IN) {
       Source source = new Source("catalogue/" + file, builtIn(file));
-      YamlFile.parse(source, problems)
-          .flatMap(node -> CatalogueReader.read(node, problems))
+      YamlFile.parse(source, own)
+          .flatMap(node -> CatalogueReader.read(node, own))
           .ifPresent(catalogues::add);
     }
     for (Path file : YamlFiles.in(folder)) {
-      node(file, problems)
-          .flatMap(node -> CatalogueReader.read(node, problems))
-          .ifPresent(catalogues::add);
+      node(file, own).flatMap(node -> CatalogueReader.read(node, own)).ifPresent(catalogues::add);
     }
-    return CatalogueReader.merge(catalogues);
+    Catalogue merged = CatalogueReader.merge(catalogues);
+    CatalogueCheck.check(merged, books, own);
+    problems.addAll(own);
+    return own.hasErrors() ? Optional.empty() : Optional.of(merged);
   }
 
   private static String builtIn(String file) {

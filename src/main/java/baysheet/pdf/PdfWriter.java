@@ -45,6 +45,7 @@ public final class PdfWriter {
     try (PDDocument document = new PDDocument()) {
       StructureTree structure = new StructureTree();
       draw(pages, document, structure);
+      Bookmarks.add(pages, document);
       new Archive(document, info).describe(structure.root());
       new AttachedFiles(document, info).attach(attachments);
       ByteArrayOutputStream out = new ByteArrayOutputStream(65_536);

@@ -61,7 +61,7 @@ final class TorqueText {
         passes(),
         OrderLetters.positions(fastener),
         letters.drawing(fastener),
-        fastener.threads().value().print(),
+        fastener.threads().value().word(),
         reuse(),
         fastener.lock().map(lock -> Words.lock(lock.value())),
         fastener.note().map(Located::value),

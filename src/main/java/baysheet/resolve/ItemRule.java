@@ -13,12 +13,15 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /**
  * What the items that steps name are, and where: a fastener of the spec book if it has the name
  * around that place, else an item of the catalogue.
  */
 final class ItemRule {
+  private static final String AT = " at ";
+
   private final EffectiveBook book;
   private final Catalogue catalogue;
   private final FastenerRule fasteners;
@@ -61,26 +64,36 @@ final class ItemRule {
     return new BoundStep.BoundApply(apply.value().product(), on);
   }
 
+  /**
+   * A name alone is at the procedure's place; behind {@code at} stands a place or a kind of place.
+   */
   private Optional<ItemAt> item(Located<String> written, Place place) {
-    baysheet.books.ItemAt named = baysheet.books.ItemAt.of(written.value());
-    List<Place> places = named.where().map(where -> where(where, place)).orElse(List.of(place));
+    int at = written.value().indexOf(AT);
+    if (at < 0) {
+      return around(written.value(), place, written);
+    }
+    List<Place> places = places(written.value().substring(at + AT.length()), place);
     if (places.size() != 1) {
       problems.add(
           Problem.error(
                   "place-unclear",
                   written.at(),
                   "\"" + written.value() + "\" is no single place seen from " + place)
-              .expecting(
-                  "a place such as front-left, or axle, side, engine or vehicle where it follows"));
+              .expecting("a place such as front-left, or axle, side, engine or vehicle"));
       return Optional.empty();
     }
-    return around(named.item(), places.get(0), written);
+    return around(written.value().substring(0, at), places.get(0), written);
   }
 
-  private static List<Place> where(baysheet.books.ItemAt.Where where, Place from) {
-    return where instanceof baysheet.books.ItemAt.At at
-        ? List.of(at.place())
-        : PlaceRule.places(from, ((baysheet.books.ItemAt.Around) where).kind());
+  private static List<Place> places(String word, Place from) {
+    return Place.of(word)
+        .map(List::of)
+        .orElseGet(
+            () ->
+                Stream.of(Place.Kind.values())
+                    .filter(kind -> kind.word().equals(word))
+                    .flatMap(kind -> PlaceRule.places(from, kind).stream())
+                    .toList());
   }
 
   private Optional<ItemAt> around(String name, Place place, Located<String> written) {

@@ -131,6 +131,38 @@ class PageFitTest {
   }
 
   @Test
+  void lineToWriteOnFillsItsRoomAndTextStandsOnIt() {
+    Box label = text("Seen by");
+    Page page =
+        fitted(
+                form(
+                    row(
+                        5,
+                        cell(NATURAL, Box.Vertical.BASELINE, label),
+                        cell(SHARE, Box.Vertical.BASELINE, line("seen")))))
+            .page();
+    Item.Area line = page.pens().get(0).edge();
+    assertEquals(595_276 - 25_512, line.right());
+    assertEquals(line.bottom(), ((Item.Glyphs) page.items().get(0)).baseline());
+  }
+
+  @Test
+  void firstLinesOfDifferentSizesStandOnOneBaseline() {
+    Page page =
+        fitted(
+                form(
+                    row(
+                        5,
+                        cell(NATURAL, Box.Vertical.BASELINE, text("small")),
+                        cell(
+                            NATURAL, Box.Vertical.BASELINE, heading(Box.Role.TITLE, 2000, "Big")))))
+            .page();
+    assertEquals(
+        ((Item.Glyphs) page.items().get(0)).baseline(),
+        ((Item.Glyphs) page.items().get(1)).baseline());
+  }
+
+  @Test
   void numberOfMeasurementsIsBounded() {
     // Three levels, then the sizes 9.0 to 11.0 halved: 3 + 5; or all three, 8.0, then halving: 3 +
     // 1 + 4.

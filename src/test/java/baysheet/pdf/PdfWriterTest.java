@@ -166,6 +166,9 @@ class PdfWriterTest {
       assertEquals(3, document.getNumberOfPages());
       assertEquals(595.276, document.getPage(2).getMediaBox().getWidth(), 0.001);
       assertEquals(841.89, document.getPage(2).getMediaBox().getHeight(), 0.001);
+      assertEquals(
+          "Job 2417 · Front lower arm",
+          document.getDocumentCatalog().getDocumentOutline().getFirstChild().getTitle());
     }
     assertTrue(three.length < 2 * one.length, three.length + " against " + one.length);
   }

@@ -80,6 +80,14 @@ class MapReaderTest {
   }
 
   @Test
+  void aRequiredValueThatIsThereDoesNotMakeUpForAnEarlierOneThatIsNot() {
+    MapReader map = reader("lift: 1\n");
+    map.required("rated");
+    map.required("lift");
+    assertEquals(Optional.empty(), map.build(() -> "built"));
+  }
+
+  @Test
   void anOptionalValueThatCannotBeReadCountsAsLeftOutAndIsAnError() {
     assertEquals(Optional.of("3 -"), built("rated: 3\nlift: x\n"));
     assertEquals(List.of("2:7 not-a-number"), Texts.told(problems));
