@@ -197,6 +197,7 @@ public record SheetText(
    * @param values a box for each place
    * @param snug a box for each place where the line is visited twice
    * @param marks a box for each place
+   * @param borrow whether the crib has no wrench for it
    */
   public record TorqueLineText(
       String n,
@@ -218,6 +219,7 @@ public record SheetText(
       List<BoxText> snug,
       List<BoxText> marks,
       List<String> warnings,
+      boolean borrow,
       boolean rideHeight,
       String override) {
     public TorqueLineText {
@@ -236,7 +238,7 @@ public record SheetText(
    * @param band what is accepted, in the target's unit, and whose band it is
    * @param second the same in the shop's second unit
    * @param setting wrench and what to set on it: {@code W3: 70 N·m}
-   * @param remark what else to do, what is wrong with the wrench, or why there is none
+   * @param remark what else to do
    */
   public record StageText(
       String target, String band, String second, String setting, String remark) {}

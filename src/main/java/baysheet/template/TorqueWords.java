@@ -26,6 +26,8 @@ import java.util.stream.Stream;
 final class TorqueWords {
   private static final BigDecimal FULL = new BigDecimal(100);
 
+  private static final String TOO_WIDE = "this wrench is wider than the band";
+
   /** Without it nobody can see how far a head has been turned. */
   private static final String MARK = "mark the head";
 
@@ -89,7 +91,8 @@ final class TorqueWords {
         PlaceWords.boxes(n, "value reached, " + what, line.places()),
         snug(line, n, what),
         PlaceWords.boxes("mark." + line.n(), "witness mark, " + what, line.places()),
-        line.warnings().stream().map(warning -> Phrases.sentence(warning.text())).toList(),
+        warnings(line),
+        borrow(line),
         line.rideHeight(),
         line.overridden() ? "value of this job: " + line.source() : "");
   }
@@ -149,7 +152,7 @@ final class TorqueWords {
           BandWords.of(torque),
           torque.second().map(Quantity::print).orElse(""),
           setting,
-          trouble(torque));
+          "");
     } else if (stage instanceof StageLine.Angle angle) {
       return new StageText("+" + angle.angle().print(), "", "", "", MARK);
     }
@@ -160,13 +163,20 @@ final class TorqueWords {
     return first + (first.isEmpty() || second.isEmpty() ? "" : ", ") + second;
   }
 
-  private static String trouble(StageLine.Torque torque) {
-    if (torque.trouble().isPresent()) {
-      return torque.trouble().get();
-    }
-    return torque.setting().isPresent() && !torque.insideBand()
-        ? "this wrench is wider than the band"
-        : "";
+  /** What is wrong with a wrench, or why there is none, beside what the planner warns of. */
+  private static List<String> warnings(TorqueLine line) {
+    Stream<String> planned = line.warnings().stream().map(TorqueLine.Warning::text);
+    Stream<String> wrenches = torques(line).flatMap(torque -> trouble(torque).stream());
+    return Stream.concat(planned, wrenches).distinct().map(Phrases::sentence).toList();
+  }
+
+  private static Optional<String> trouble(StageLine.Torque torque) {
+    boolean wide = torque.setting().isPresent() && !torque.insideBand();
+    return torque.trouble().or(() -> wide ? Optional.of(TOO_WIDE) : Optional.empty());
+  }
+
+  private static boolean borrow(TorqueLine line) {
+    return torques(line).anyMatch(torque -> torque.setting().isEmpty());
   }
 
   /** {@code rounds: 50 % (about 48 N·m), 100 %, check round}; nothing for a single one. */
