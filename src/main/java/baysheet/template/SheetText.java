@@ -187,8 +187,8 @@ public record SheetText(
   /**
    * A line of the torque table.
    *
-   * @param set count, thread and class: {@code 2 × M12×1.75 · 10.9}
-   * @param head head and socket
+   * @param set count, thread, class, head and drive: {@code 2 × M12×1.75 · 10.9 · hex 18 mm, 1/2
+   *     in}
    * @param kind {@code published}, {@code snug} or {@code unknown}
    * @param rounds passes, or nothing where there is one
    * @param threads what goes on the thread
@@ -204,7 +204,6 @@ public record SheetText(
       String words,
       String places,
       String set,
-      String head,
       String kind,
       List<StageText> stages,
       String rounds,

@@ -2,7 +2,6 @@ package baysheet.template;
 
 import baysheet.books.Moment;
 import baysheet.plan.TorqueLine;
-import baysheet.plan.TorqueLine.SocketNeed;
 import baysheet.plan.TorqueLine.StageLine;
 import baysheet.template.SheetText.BoxText;
 import baysheet.template.SheetText.StageText;
@@ -26,6 +25,7 @@ import java.util.stream.Stream;
 final class TorqueWords {
   private static final BigDecimal FULL = new BigDecimal(100);
 
+  private static final String DOT = " · ";
   private static final String TOO_WIDE = "this wrench is wider than the band";
 
   /** Without it nobody can see how far a head has been turned. */
@@ -77,7 +77,6 @@ final class TorqueWords {
         Phrases.capital(line.words()),
         PlaceWords.words(line.places()),
         set(line),
-        head(line),
         line.kind().name().toLowerCase(Locale.ROOT),
         stages(line),
         rounds(line),
@@ -106,21 +105,24 @@ final class TorqueWords {
         .toList();
   }
 
-  /** {@code 2 × M12×1.75 · 10.9}, as much of it as the book states. */
+  /** {@code 2 × M12×1.75 · 10.9}, as much of it as the book states; the head stands after it. */
   private static String set(TorqueLine line) {
-    String thread =
-        line.thread().map(text -> text.replaceAll("(?<=[0-9])x(?=[0-9])", "×")).orElse("");
-    String strength = line.strength().map(text -> text).orElse("");
-    String size = thread + (thread.isEmpty() || strength.isEmpty() ? "" : " · ") + strength;
-    return line.count() + Phrases.NBSP + "×" + (size.isEmpty() ? "" : Phrases.NBSP + size);
+    String thread = line.thread().map(TorqueWords::thread).orElse("");
+    String strength = line.strength().map(text -> DOT + text).orElse("");
+    String size = thread + strength + line.head().map(text -> DOT + text).orElse("");
+    String first = size.startsWith(DOT) ? size.substring(DOT.length()) : size;
+    return line.count() + Phrases.NBSP + "×" + Phrases.NBSP + first + socket(line);
   }
 
-  private static String head(TorqueLine line) {
-    return Phrases.orNothing(line.head()) + line.socket().map(TorqueWords::socket).orElse("");
+  /** With a multiplication sign: {@code M12×1.75}. */
+  private static String thread(String designation) {
+    return designation.replaceAll("(?<=[0-9])x(?=[0-9])", "×");
   }
 
-  private static String socket(SocketNeed socket) {
-    return ", " + socket.drive() + (socket.owned() ? "" : ", borrow");
+  private static String socket(TorqueLine line) {
+    return line.socket()
+        .map(socket -> ", " + socket.drive() + (socket.owned() ? "" : ", borrow"))
+        .orElse("");
   }
 
   /** Further turns stand beside the torque they follow; a torque begins a line of its own. */
