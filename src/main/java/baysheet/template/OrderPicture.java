@@ -2,8 +2,8 @@ package baysheet.template;
 
 import baysheet.plan.TorqueLine;
 import baysheet.plan.TorqueLine.OrderDrawing;
-import baysheet.template.SheetText.DrawingText;
-import baysheet.template.SheetText.PositionText;
+import baysheet.template.TorqueTableText.DrawingText;
+import baysheet.template.TorqueTableText.PositionText;
 import baysheet.torque.Point;
 import baysheet.torque.TighteningOrder;
 import java.util.ArrayList;

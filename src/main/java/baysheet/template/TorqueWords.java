@@ -4,10 +4,9 @@ import baysheet.books.Moment;
 import baysheet.plan.TorqueLine;
 import baysheet.plan.TorqueLine.StageLine;
 import baysheet.template.SheetText.BoxText;
-import baysheet.template.SheetText.StageText;
-import baysheet.template.SheetText.TorqueBlock;
-import baysheet.template.SheetText.TorqueLineText;
-import baysheet.template.SheetText.TorqueText;
+import baysheet.template.TorqueTableText.StageText;
+import baysheet.template.TorqueTableText.TorqueBlock;
+import baysheet.template.TorqueTableText.TorqueLineText;
 import baysheet.torque.Passes;
 import baysheet.torque.Quantity;
 import baysheet.torque.Unit;
@@ -42,11 +41,12 @@ final class TorqueWords {
     this.unit = unit;
   }
 
-  TorqueText table() {
+  TorqueTableText table() {
     List<TorqueBlock> blocks = new ArrayList<>();
     block("While raised", TorqueWords::isRaised).ifPresent(blocks::add);
     block("On the ground or at ride height", line -> !isRaised(line)).ifPresent(blocks::add);
-    return new TorqueText(blocks, OrderPicture.all(lines), String.valueOf(marks()), shopBand());
+    return new TorqueTableText(
+        blocks, OrderPicture.all(lines), String.valueOf(marks()), commonUnit(), shopBand());
   }
 
   private static boolean isRaised(TorqueLine line) {
@@ -61,6 +61,11 @@ final class TorqueWords {
   /** One mark for a set at a place: the value box beside it stands for the same fasteners. */
   private int marks() {
     return lines.stream().mapToInt(line -> line.places().size()).sum();
+  }
+
+  private String commonUnit() {
+    List<String> units = lines.stream().map(line -> unit(line).symbol()).distinct().toList();
+    return units.size() == 1 ? units.get(0) : "";
   }
 
   private String shopBand() {
