@@ -37,7 +37,7 @@ final class Phrases {
       while (last + 1 < numbers.size() && numbers.get(last + 1) == numbers.get(last) + 1) {
         last++;
       }
-      text.append(i == 0 ? "" : "," + NBSP).append(numbers.get(i));
+      text.append(i == 0 ? "" : ", ").append(numbers.get(i));
       if (last > i + 1) {
         text.append('–').append(numbers.get(last));
         i = last;
