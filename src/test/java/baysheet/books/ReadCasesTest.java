@@ -45,8 +45,8 @@ class ReadCasesTest {
     for (Path file : files().toList()) {
       problems.addAll(expected(Files.readString(file, StandardCharsets.UTF_8)));
     }
-    assertTrue(files().count() >= 35, "files: " + files().count());
-    assertTrue(problems.size() >= 150, "problems: " + problems.size());
+    assertTrue(files().count() >= 44, "files: " + files().count());
+    assertTrue(problems.size() >= 255, "problems: " + problems.size());
   }
 
   static Stream<Path> files() throws IOException {
