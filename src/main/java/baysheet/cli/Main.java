@@ -1,9 +1,83 @@
 package baysheet.cli;
 
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.time.Clock;
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
 /** Where the program starts. */
-public final class Main {
+@Command(
+    name = "baysheet",
+    description = "Turns a garage's job files into one-page bay sheets.",
+    mixinStandardHelpOptions = true,
+    version = "baysheet 0.1.0")
+public final class Main implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+
   private Main() {}
 
-  /** Runs the command line. */
-  public static void main(String[] arguments) {}
+  /** Runs the command line and leaves with its exit code. */
+  public static void main(String[] arguments) {
+    boolean colour = System.console() != null && System.getenv("NO_COLOR") == null;
+    Console console = new Console(utf8(System.out), utf8(System.err), colour);
+    System.exit(run(arguments, console, Clock.systemDefaultZone()));
+  }
+
+  private static PrintWriter utf8(PrintStream stream) {
+    return new PrintWriter(stream, true, StandardCharsets.UTF_8);
+  }
+
+  /** Runs a command line; tests come in here. */
+  static int run(String[] arguments, Console console, Clock clock) {
+    CommandLine line = new CommandLine(new Main());
+    line.addSubcommand(new SheetsCommand(console, clock));
+    line.addSubcommand(new CheckCommand(console));
+    line.setOut(console.out());
+    line.setErr(console.err());
+    line.setColorScheme(
+        CommandLine.Help.defaultColorScheme(console.coloured() ? Ansi.ON : Ansi.OFF));
+    line.setExecutionExceptionHandler((fault, command, result) -> failed(fault, console));
+    line.setParameterExceptionHandler((wrong, given) -> misused(wrong, console));
+    return line.execute(arguments);
+  }
+
+  /**
+   * A file that cannot be read or written is told in one line; anything else is a fault of ours.
+   */
+  private static int failed(Exception fault, Console console) {
+    if (fault instanceof UncheckedIOException files) {
+      console.complain(files.getMessage() + reason(files));
+      return Exit.FILES;
+    }
+    console.complain(
+        "This is a fault of baysheet itself, not of your files. Please report all of this:");
+    fault.printStackTrace(console.err());
+    console.err().flush();
+    return Exit.FAULT;
+  }
+
+  private static String reason(UncheckedIOException files) {
+    String reason = files.getCause().getClass().getSimpleName();
+    return " (" + reason + ": " + files.getCause().getMessage() + ")";
+  }
+
+  private static int misused(CommandLine.ParameterException wrong, Console console) {
+    String command = wrong.getCommandLine().getCommandSpec().qualifiedName();
+    console.complain(wrong.getMessage());
+    CommandLine.UnmatchedArgumentException.printSuggestions(wrong, console.err());
+    console.complain("\"" + command + " --help\" shows what it takes.");
+    return Exit.USAGE;
+  }
+
+  @Override
+  public Integer call() {
+    throw new CommandLine.ParameterException(spec.commandLine(), "a command is missing");
+  }
 }

@@ -14,6 +14,11 @@ final class Characters {
     return codePoint == WORD_JOINER || codePoint == '\n';
   }
 
+  /** Whether no line may break on either side. */
+  static boolean holdsTogether(int codePoint) {
+    return codePoint == NO_BREAK_SPACE || codePoint == WORD_JOINER;
+  }
+
   /**
    * A no-break space is drawn as a plain one: some fonts give both one glyph, and then the text
    * that a reader copies would depend on which of the two the font maps first.

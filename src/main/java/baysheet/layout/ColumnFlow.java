@@ -11,12 +11,15 @@ import java.util.List;
 record ColumnFlow(Measurer measurer) {
   Measured measure(Box.Columns columns, long width) {
     long between = measurer.length(columns.between());
-    long one = Math.floorDiv(width - (columns.count() - 1) * between, columns.count());
+    long gutters = (columns.count() - 1) * between;
+    measurer.note("columns", columns.at(), gutters - width);
+    long one = Math.floorDiv(Math.max(0, width - gutters), columns.count());
     List<Unit> units = new ArrayList<>();
     long gap = measurer.length(columns.gap());
     for (Box child : columns.children()) {
       gather(child, gap, one, units);
     }
+    units.removeIf(unit -> unit.box().height() == 0);
     List<Chunk> chunks = chunks(units);
     long height = leastHeight(chunks, columns.count());
     List<List<Chunk>> filled = fill(chunks, height);

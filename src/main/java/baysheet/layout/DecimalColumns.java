@@ -31,7 +31,7 @@ final class DecimalColumns {
   private void gather(RowOfCells row) {
     for (RowOfCells.Cell cell : row.cells()) {
       int column = cell.column();
-      for (Lines lines : lines(cell.content())) {
+      for (Lines lines : lines(cell.content(), cell.room())) {
         if (cell.tag().span() == 1) {
           figures[column] = figures[column].and(Figures.of(lines.lines()));
           rooms[column] = Math.min(rooms[column], cell.room());
@@ -45,30 +45,35 @@ final class DecimalColumns {
     for (RowOfCells.Cell cell : row.cells()) {
       Figures column = figures[cell.column()];
       boolean moves = cell.tag().span() == 1 && column.width() <= rooms[cell.column()];
-      cells.add(moves ? cell.with(moved(cell.content(), column.before())) : cell);
+      cells.add(moves ? cell.with(moved(cell.content(), cell.room(), column.before())) : cell);
     }
     return new RowOfCells(cells);
   }
 
-  private static List<Lines> lines(Measured box) {
+  private static List<Lines> lines(Measured box, long room) {
     if (box instanceof Lines lines) {
-      return lines.align() == Box.Align.DECIMAL ? List.of(lines) : List.of();
+      return stands(lines, room) ? List.of(lines) : List.of();
     } else if (box instanceof Measured.Group group) {
-      return group.children().stream().flatMap(child -> lines(child.box()).stream()).toList();
+      return group.children().stream().flatMap(c -> lines(c.box(), room).stream()).toList();
     }
     return List.of();
   }
 
-  private static Measured moved(Measured box, long point) {
+  private static Measured moved(Measured box, long room, long point) {
     if (box instanceof Lines lines) {
-      return lines.align() == Box.Align.DECIMAL ? lines.withPointAt(point) : lines;
+      return stands(lines, room) ? lines.withPointAt(point) : lines;
     } else if (box instanceof Measured.Group group) {
       List<Placed> children =
           group.children().stream()
-              .map(c -> new Placed(moved(c.box(), point), c.x(), c.y()))
+              .map(c -> new Placed(moved(c.box(), room, point), c.x(), c.y()))
               .toList();
       return new Measured.Group(group.width(), group.height(), children);
     }
     return box;
+  }
+
+  /** Only what has the cell's whole width stands in the column; a box in a row has its own. */
+  private static boolean stands(Lines lines, long room) {
+    return lines.align() == Box.Align.DECIMAL && lines.width() == room;
   }
 }

@@ -53,14 +53,16 @@ public sealed interface Item {
     }
   }
 
-  /** A straight line of ink. */
+  /** A straight line of ink that ends where it ends, without caps. */
   record Line(int element, long x1, long y1, long x2, long y2, long thickness) implements Item {
     @Override
     public Area area() {
-      long half = thickness / 2;
-      long left = Math.min(x1, x2) - half;
-      long top = Math.min(y1, y2) - half;
-      return new Area(left, top, Math.abs(x2 - x1) + thickness, Math.abs(y2 - y1) + thickness);
+      long across = y1 == y2 ? 0 : thickness / 2;
+      long along = x1 == x2 ? 0 : thickness / 2;
+      long left = Math.min(x1, x2) - across;
+      long top = Math.min(y1, y2) - along;
+      long width = Math.abs(x2 - x1) + 2 * across;
+      return new Area(left, top, width, Math.abs(y2 - y1) + 2 * along);
     }
 
     @Override

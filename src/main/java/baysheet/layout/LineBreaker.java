@@ -161,7 +161,7 @@ final class LineBreaker {
     private void endPiece() {
       if (text.length() > 0) {
         long dx = Em.at(start, size);
-        pieces.add(new Piece(text.toString(), bold, dx, Em.at(end, size) - dx));
+        pieces.add(new Piece(Characters.drawn(text.toString()), bold, dx, Em.at(end, size) - dx));
         text.setLength(0);
       }
       start = end;

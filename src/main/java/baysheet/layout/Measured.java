@@ -136,6 +136,12 @@ sealed interface Measured permits Lines, Measured.Group, Measured.Tagged, Measur
 
   /** An empty box for a pen. */
   record PenBox(long width, long height, Box.Field field) implements Leaf {
+    /** What is written on a line stands on it, and so does the text beside it. */
+    @Override
+    public long baseline() {
+      return field.kind().equals(Page.LINE) ? height : NONE;
+    }
+
     @Override
     public void place(long x, long y, PageBuilder page) {
       page.pen(field, new Item.Area(x, y, width, height));

@@ -137,9 +137,10 @@ final class Measurer {
   private Measured frame(Box.Frame frame, long width) {
     long border = length(frame.border());
     long edge = border + length(frame.padding());
+    note("frame", frame.at(), 2 * edge - width);
     Measured child = measure(frame.child(), Math.max(0, width - 2 * edge));
     long height = child.height() + 2 * edge;
-    Measured outline = new Measured.Border(width, height, border);
+    Measured outline = new Measured.Border(Math.max(width, 2 * edge), height, border);
     return new Measured.Group(
         width, height, List.of(new Placed(child, edge, edge), new Placed(outline, 0, 0)));
   }

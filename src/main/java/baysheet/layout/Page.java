@@ -26,6 +26,11 @@ public record Page(long width, long height, List<Item> items, Element structure)
     Objects.requireNonNull(structure);
   }
 
+  /** The boxes for a pen, in reading order. */
+  public List<Item.Pen> pens() {
+    return items.stream().filter(Item.Pen.class::isInstance).map(Item.Pen.class::cast).toList();
+  }
+
   /**
    * An element of the structure tree. Either it has children, or items name it as theirs, never
    * both.

@@ -35,8 +35,17 @@ record Strokes(long x, long y, long width, Fonts fonts, PageBuilder page) {
     long size = scaled(label.height());
     long wide = Em.at(face.advance(label.text()), size);
     long baseline = y(label.y()) + Em.at(face.capHeight(), size) / 2;
-    Lines.Piece piece = new Lines.Piece(Characters.drawn(label.text()), label.bold(), 0, wide);
-    page.text(piece, size, x(label.x()) - wide / 2, baseline, true);
+    page.add(
+        new Item.Glyphs(
+            page.element(),
+            label.bold(),
+            size,
+            x(label.x()) - wide / 2,
+            baseline,
+            wide,
+            Em.at(face.capHeight(), size),
+            Em.at(face.descent(), size),
+            Characters.drawn(label.text())));
   }
 
   private long x(int thousandths) {

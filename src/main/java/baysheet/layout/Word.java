@@ -16,7 +16,7 @@ record Word(List<Part> parts, long advance, boolean startsLine) {
     parts = List.copyOf(parts);
   }
 
-  /** A piece of a word in one weight, as it is drawn. */
+  /** A piece of a word in one weight. */
   record Part(String text, boolean bold, long advance) {}
 
   /** Divides runs at their spaces and written line breaks; several spaces count as one. */
@@ -41,17 +41,18 @@ record Word(List<Part> parts, long advance, boolean startsLine) {
     List<Word> pieces = new ArrayList<>();
     List<Part> open = new ArrayList<>();
     for (Part part : parts) {
+      String text = part.text();
       int from = 0;
-      for (int i = 0; i < part.text().length(); i++) {
-        if (breaksAfter(part.text().charAt(i))) {
-          open.add(part(part.text().substring(from, i + 1), part.bold(), fonts));
+      for (int i = 0; i < text.length(); i++) {
+        if (i > from && breaksAfter(text, i)) {
+          open.add(part(text.substring(from, i + 1), part.bold(), fonts));
           pieces.add(of(open, pieces.isEmpty() && startsLine));
           open.clear();
           from = i + 1;
         }
       }
-      if (from < part.text().length()) {
-        open.add(part(part.text().substring(from), part.bold(), fonts));
+      if (from < text.length()) {
+        open.add(part(text.substring(from), part.bold(), fonts));
       }
     }
     if (!open.isEmpty()) {
@@ -60,18 +61,20 @@ record Word(List<Part> parts, long advance, boolean startsLine) {
     return pieces;
   }
 
+  private static boolean breaksAfter(String text, int i) {
+    return "/-–".indexOf(text.charAt(i)) >= 0
+        && (i + 1 == text.length() || !Characters.holdsTogether(text.charAt(i + 1)));
+  }
+
+  /** The word as it is drawn. */
   String text() {
     StringBuilder text = new StringBuilder();
     parts.forEach(part -> text.append(part.text()));
-    return text.toString();
-  }
-
-  private static boolean breaksAfter(char c) {
-    return c == '/' || c == '-' || c == '–';
+    return Characters.drawn(text.toString());
   }
 
   private static Part part(String text, boolean bold, Fonts fonts) {
-    return new Part(Characters.drawn(text), bold, fonts.face(bold).advance(text));
+    return new Part(text, bold, fonts.face(bold).advance(text));
   }
 
   private static Word of(List<Part> parts, boolean startsLine) {

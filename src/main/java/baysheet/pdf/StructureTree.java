@@ -29,11 +29,15 @@ final class StructureTree {
 
   StructureTree() {
     root.setItem(COSName.TYPE, COSName.STRUCT_TREE_ROOT);
-    document.setItem(COSName.TYPE, COSName.STRUCT_ELEM);
-    document.setItem(COSName.S, StructureNames.cosName(Tag.Type.DOCUMENT));
-    document.setItem(COSName.P, root);
+    describe(document, StructureNames.cosName(Tag.Type.DOCUMENT), root);
     document.setItem(COSName.K, new COSArray());
     root.setItem(COSName.K, document);
+  }
+
+  private static void describe(COSDictionary element, COSName type, COSDictionary parent) {
+    element.setItem(COSName.TYPE, COSName.STRUCT_ELEM);
+    element.setItem(COSName.S, type);
+    element.setItem(COSName.P, parent);
   }
 
   COSDictionary root() {
@@ -45,15 +49,19 @@ final class StructureTree {
   }
 
   /**
-   * Adds a page.
+   * Adds a page, as a section of its own.
    *
    * @param owners the element numbers of the page's marked-content sequences
    * @return the page's key in the parent tree
    */
   int add(Page page, List<Integer> owners, COSDictionary pdfPage) {
     PageTree tree = new PageTree(page, owners, pdfPage);
-    COSArray kids = (COSArray) document.getDictionaryObject(COSName.K);
-    page.structure().children().forEach(child -> kids.add(tree.element(child, document)));
+    COSDictionary section = new COSDictionary();
+    describe(section, COSName.getPDFName("Sect"), document);
+    COSArray kids = new COSArray();
+    page.structure().children().forEach(child -> kids.add(tree.element(child, section)));
+    section.setItem(COSName.K, kids);
+    ((COSArray) document.getDictionaryObject(COSName.K)).add(section);
     COSArray byNumber = new COSArray();
     owners.forEach(owner -> byNumber.add(tree.elements.get(owner)));
     parents.add(COSInteger.get(pages));
@@ -91,9 +99,7 @@ final class StructureTree {
     COSDictionary element(Page.Element element, COSDictionary parent) {
       Tag tag = element.tag();
       COSDictionary made = new COSDictionary();
-      made.setItem(COSName.TYPE, COSName.STRUCT_ELEM);
-      made.setItem(COSName.S, StructureNames.cosName(tag.type()));
-      made.setItem(COSName.P, parent);
+      describe(made, StructureNames.cosName(tag.type()), parent);
       made.setItem(COSName.PG, pdfPage);
       if (!tag.alternate().isEmpty()) {
         made.setString(COSName.ALT, tag.alternate());
@@ -103,7 +109,10 @@ final class StructureTree {
       }
       attributes(element, made);
       elements.put(element.id(), made);
-      made.setItem(COSName.K, kids(element, made));
+      COSArray kids = kids(element, made);
+      if (kids.size() > 0) {
+        made.setItem(COSName.K, kids);
+      }
       return made;
     }
 

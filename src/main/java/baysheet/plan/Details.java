@@ -17,12 +17,12 @@ final class Details {
         + (LayOut.isSingleUse(fastener.values()) ? ", discard" : "");
   }
 
-  /** Count, whether new, what goes on the thread, and where the figure stands. */
+  /** Count, whether new, what to put on the thread, and where the figure stands. */
   static String doingUp(TorqueLine line) {
     List<String> words = new ArrayList<>();
     words.add(line.count() + NO_BREAK + "×" + (line.reuse().equals("new") ? NO_BREAK + "new" : ""));
-    words.add("threads " + line.threads());
-    words.add(line.twoVisits() ? "snug now, final later: " + figure(line) : figure(line));
+    line.onThread().ifPresent(words::add);
+    words.add(line.twoVisits() ? "snug only, line" + NO_BREAK + line.n() : figure(line));
     return String.join(", ", words);
   }
 
@@ -38,9 +38,9 @@ final class Details {
       stages.add(stage.print());
     }
     return switch (line.kind()) {
-      case PUBLISHED -> number + NO_BREAK + "· " + String.join(", ", stages);
-      case SNUG -> number + NO_BREAK + "· snug";
-      case UNKNOWN -> number + NO_BREAK + "· figure not known: find it first";
+      case PUBLISHED -> number + ": " + String.join(", ", stages);
+      case SNUG -> number + ": snug";
+      case UNKNOWN -> number + ": figure not known, find it first";
     };
   }
 

@@ -4,7 +4,7 @@ import baysheet.books.Catalogue;
 import baysheet.books.Moment;
 import baysheet.books.Step;
 import baysheet.report.Located;
-import baysheet.resolve.ItemAt;
+import baysheet.resolve.Bound;
 import baysheet.resolve.Resolved;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -55,24 +55,39 @@ final class Evening {
 
   /** Where the vehicle's state makes steps longer, what is likely to be stuck is soaked. */
   private List<String> soak() {
-    boolean stuck =
+    boolean seizing =
         resolved.job().state().stream()
             .map(Located::value)
             .map(resolved.catalogue().states()::get)
             .map(Catalogue.State::likelyFactor)
             .anyMatch(factor -> factor.compareTo(BigDecimal.ONE) > 0);
-    if (!stuck) {
+    if (!seizing) {
       return List.of();
     }
     List<String> soak = new ArrayList<>();
-    for (Laid line : lines) {
-      if (line.step().seizes() == Step.Seizes.LIKELY) {
-        for (ItemAt item : line.step().undo()) {
-          soak.add(
-              Words.soak(Words.of(resolved.thing(item), resolved.shop().terms()), line.places()));
-        }
-      }
+    List<String> fasteners = stuck(Bound.OfBook.class);
+    List<String> parts = stuck(Bound.OfCatalogue.class);
+    if (!fasteners.isEmpty()) {
+      soak.add(Words.soakThreads(fasteners));
+    }
+    if (!parts.isEmpty()) {
+      soak.add(Words.soakSeats(parts));
     }
     return soak;
+  }
+
+  /** What is likely to be stuck, of one kind of thing. */
+  private List<String> stuck(Class<? extends Bound> kind) {
+    List<String> stuck = new ArrayList<>();
+    for (Laid line : lines) {
+      if (line.step().seizes() == Step.Seizes.LIKELY) {
+        line.step().undo().stream()
+            .map(resolved::thing)
+            .filter(kind::isInstance)
+            .map(thing -> Words.at(Words.of(thing, resolved.shop().terms()), line.places()))
+            .forEach(stuck::add);
+      }
+    }
+    return stuck;
   }
 }

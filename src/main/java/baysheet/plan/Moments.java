@@ -5,9 +5,13 @@ import baysheet.books.Moment;
 import baysheet.resolve.Bound;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
+import baysheet.resolve.Task;
+import baysheet.resolve.TaskId;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -23,16 +27,27 @@ final class Moments {
     this.everRaised = order.stream().anyMatch(step -> Lifting.raises(resolved, step));
   }
 
-  /** The order with moments, before sides are merged: main sequence only. */
-  static List<Laid> sequence(Resolved resolved, List<Draft> order) {
-    return new Moments(resolved, order).sequence(order);
+  /**
+   * The lines of a job with their moments: the sequence, the final torques directly behind the last
+   * lowering, and at the end what the procedures leave for later.
+   */
+  static List<Laid> lines(Resolved resolved, List<Draft> order, List<Draft> late) {
+    Moments moments = new Moments(resolved, order);
+    List<Laid> sequence = moments.sequence(order);
+    List<Laid> lines = new ArrayList<>(Sides.merge(resolved, sequence));
+    lines.addAll(afterLowering(resolved, lines), Sides.pair(resolved, moments.finals(sequence)));
+    late.forEach(step -> lines.add(Laid.single(step, step.moment().orElseThrow())));
+    return lines;
   }
 
-  /**
-   * The steps after the vehicle is down: final torques, then what the procedures leave for then.
-   */
-  static List<Laid> finish(Resolved resolved, List<Draft> order, List<Draft> late) {
-    return new Moments(resolved, order).finish(order, late);
+  private static int afterLowering(Resolved resolved, List<Laid> lines) {
+    int after = lines.size();
+    for (int i = 0; i < lines.size(); i++) {
+      if (Lifting.holds(resolved, lines.get(i).doUp())) {
+        after = i + 1;
+      }
+    }
+    return after;
   }
 
   private List<Laid> sequence(List<Draft> order) {
@@ -60,38 +75,44 @@ final class Moments {
     return Lifting.holds(resolved, List.of(item));
   }
 
-  private List<Laid> finish(List<Draft> order, List<Draft> late) {
-    List<Laid> finish = new ArrayList<>();
-    for (Fastener.Moment when :
-        List.of(Fastener.Moment.ON_THE_GROUND, Fastener.Moment.RIDE_HEIGHT)) {
-      for (Draft step : order) {
-        step.doUp().stream()
-            .filter(item -> twoVisits(resolved, item, everRaised) && when(item) == when)
-            .forEach(item -> finish.add(finalTorque(step, item)));
+  /** What a step did up while the vehicle was up, and whose final torque waits for the ground. */
+  private record Waiting(Draft step, ItemAt item, Fastener.Moment when, int depth) {}
+
+  /**
+   * Those on the ground before those at ride height; in each, what gave access to others first: the
+   * wheel must be tight before anything is tightened through it.
+   */
+  private List<Laid> finals(List<Laid> sequence) {
+    List<Waiting> waiting = new ArrayList<>();
+    for (Laid line : sequence) {
+      if (line.moment() == Moment.RAISED) {
+        line.doUp().forEach(item -> waits(line.step(), item).ifPresent(waiting::add));
       }
     }
-    late.forEach(step -> finish.add(Laid.single(step, step.moment().orElseThrow())));
-    return finish;
+    waiting.sort(Comparator.comparing(Waiting::when).thenComparing(Waiting::depth));
+    return waiting.stream().map(this::finalTorque).toList();
   }
 
-  private Laid finalTorque(Draft step, ItemAt item) {
-    String text = Words.finalTorque(resolved.thing(item), when(item), resolved.shop().terms());
+  private Optional<Waiting> waits(Draft step, ItemAt item) {
+    if (!(resolved.thing(item) instanceof Bound.OfBook fastener)
+        || fastener.values().moment() == Fastener.Moment.AT_ONCE) {
+      return Optional.empty();
+    }
+    return Optional.of(new Waiting(step, item, fastener.values().moment(), depth(step.task())));
+  }
+
+  /** How many layers of access lie before a task. */
+  private int depth(TaskId id) {
+    Task task = resolved.tasks().get(id);
+    return task.access().stream().mapToInt(access -> depth(access) + 1).max().orElse(0);
+  }
+
+  private Laid finalTorque(Waiting waiting) {
+    String text =
+        Words.finalTorque(resolved.thing(waiting.item()), waiting.when(), resolved.shop().terms());
+    Draft step = waiting.step();
     return Laid.single(
-        Draft.last(step.task(), step.origin(), text, List.of(item)), Moment.ON_THE_GROUND);
-  }
-
-  private Fastener.Moment when(ItemAt item) {
-    return values(resolved, item).moment();
-  }
-
-  private static Fastener values(Resolved resolved, ItemAt item) {
-    return ((Bound.OfBook) resolved.thing(item)).values();
-  }
-
-  /** Whether a fastener is only made snug when it goes on, because its final torque waits. */
-  static boolean twoVisits(Resolved resolved, ItemAt item, boolean raised) {
-    return raised
-        && resolved.thing(item) instanceof Bound.OfBook fastener
-        && fastener.values().moment() != Fastener.Moment.AT_ONCE;
+        Draft.last(step.task(), step.origin(), text, List.of(waiting.item())),
+        Moment.ON_THE_GROUND);
   }
 }

@@ -4,7 +4,6 @@ import baysheet.books.Moment;
 import baysheet.report.Problem;
 import baysheet.report.Problems;
 import baysheet.resolve.Resolved;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -56,23 +55,7 @@ public final class Planner {
   }
 
   private static List<Laid> lines(Resolved resolved, List<Draft> order, StepGraph graph) {
-    List<Laid> lines = new ArrayList<>(Sides.merge(resolved, Moments.sequence(resolved, order)));
-    lines.addAll(pairs(resolved, Moments.finish(resolved, order, graph.late())));
-    return new Gates(resolved, lines).add();
-  }
-
-  /** Final steps of the two sides next to one another, so that they merge. */
-  private static List<Laid> pairs(Resolved resolved, List<Laid> finish) {
-    List<Laid> paired = new ArrayList<>();
-    List<Laid> rest = new ArrayList<>(finish);
-    while (!rest.isEmpty()) {
-      Laid one = rest.remove(0);
-      Optional<Laid> twin =
-          rest.stream().filter(other -> Sides.twins(resolved, one, other)).findFirst();
-      twin.ifPresent(rest::remove);
-      paired.add(new Laid(one.step(), twin.map(Laid::step), one.moment()));
-    }
-    return paired;
+    return new Gates(resolved, Moments.lines(resolved, order, graph.late())).add();
   }
 
   private static Sheet sheet(

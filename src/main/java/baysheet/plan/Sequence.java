@@ -6,7 +6,6 @@ import java.util.BitSet;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -135,24 +134,44 @@ final class Sequence {
 
     /** Places with something to do, in the order in which the job comes to them. */
     List<Place> choices() {
-      Map<Place, Integer> first = new LinkedHashMap<>();
-      for (int node : ready()) {
-        first.putIfAbsent(graph.drafts().get(node).place(), node);
-      }
-      return List.copyOf(first.keySet());
+      return ready().stream().map(node -> graph.drafts().get(node).place()).distinct().toList();
     }
 
+    /**
+     * What could be done next: opening and working in the job's order, before closing; closing what
+     * was opened last first, as anybody puts together what is layered.
+     */
     private List<Integer> ready() {
       List<Integer> ready = new ArrayList<>();
-      for (int node = done.nextClearBit(0);
-          node < graph.drafts().size();
-          node = done.nextClearBit(node + 1)) {
+      for (int node = next(0); node < graph.drafts().size(); node = next(node + 1)) {
         if (waiting[node] == 0) {
           ready.add(node);
         }
       }
-      ready.sort(Comparator.naturalOrder());
+      ready.sort(Comparator.comparing(this::closes).thenComparing(this::turn));
       return ready;
+    }
+
+    private int next(int node) {
+      return done.nextClearBit(node);
+    }
+
+    private boolean closes(int node) {
+      return graph.drafts().get(node).phase() == Sheet.Phase.CLOSE;
+    }
+
+    private int turn(int node) {
+      return closes(node) ? -begun(graph.drafts().get(node)) : node;
+    }
+
+    /** When the first step of a step's task was done. */
+    private int begun(Draft step) {
+      for (int i = 0; i < order.size(); i++) {
+        if (graph.drafts().get(order.get(i)).task().equals(step.task())) {
+          return i;
+        }
+      }
+      return order.size();
     }
 
     /** Does everything that can be done at a place, going on with the task at hand where it can. */

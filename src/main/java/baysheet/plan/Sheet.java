@@ -70,7 +70,27 @@ public record Sheet(
     String hash = Fingerprint.of(toString()).substring(0, 6);
     String id = heading.job() + "-" + heading.revision() + "-" + hash;
     return new Sheet(
-        heading.withId(id),
+        heading.with(id, heading.paper()),
+        cautions,
+        evening,
+        sections,
+        torque,
+        sockets,
+        tools,
+        parts,
+        consumables,
+        tally,
+        checks,
+        support,
+        time,
+        notes,
+        sources);
+  }
+
+  /** The same sheet for another size of paper; what it says, and so its id, stays. */
+  public Sheet on(Shop.Paper paper) {
+    return new Sheet(
+        heading.with(heading.id(), paper),
         cautions,
         evening,
         sections,
@@ -128,7 +148,7 @@ public record Sheet(
       torqueUnits = List.copyOf(torqueUnits);
     }
 
-    private Heading withId(String id) {
+    private Heading with(String id, Shop.Paper paper) {
       return new Heading(
           shop,
           job,

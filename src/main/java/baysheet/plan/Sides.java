@@ -1,5 +1,6 @@
 package baysheet.plan;
 
+import baysheet.books.Moment;
 import baysheet.books.Place;
 import baysheet.resolve.Bound;
 import baysheet.resolve.ItemAt;
@@ -58,12 +59,19 @@ final class Sides {
     return merged;
   }
 
-  /** Whether two single lines are the same on the two sides. */
-  static boolean twins(Resolved resolved, Laid one, Laid other) {
-    return one.moment() == other.moment()
-        && one.twin().isEmpty()
-        && other.twin().isEmpty()
-        && new Sides(resolved).twins(one.step(), other.step());
+  /** Final steps of the two sides, each with its twin wherever that stands. */
+  static List<Laid> pair(Resolved resolved, List<Laid> finals) {
+    Sides sides = new Sides(resolved);
+    List<Laid> paired = new ArrayList<>();
+    List<Laid> rest = new ArrayList<>(finals);
+    while (!rest.isEmpty()) {
+      Draft one = rest.remove(0).step();
+      Optional<Laid> twin =
+          rest.stream().filter(other -> sides.twins(one, other.step())).findFirst();
+      twin.ifPresent(rest::remove);
+      paired.add(new Laid(one, twin.map(Laid::step), Moment.ON_THE_GROUND));
+    }
+    return paired;
   }
 
   private boolean twins(List<Laid> one, List<Laid> other) {

@@ -2,6 +2,7 @@ package baysheet.plan;
 
 import baysheet.books.Procedure;
 import baysheet.resolve.Bound;
+import baysheet.resolve.BoundStep;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import java.util.ArrayList;
@@ -120,8 +121,16 @@ final class Steps {
         .forEach(item -> details.add(Details.undoing(fastener(item), lineOf(item))));
     fasteners(step.doUp()).forEach(item -> details.add(Details.doingUp(lineOf(item))));
     fasteners(step.tighten()).forEach(item -> details.add(Details.tightening(lineOf(item))));
-    if (!step.uses().isEmpty()) {
-      details.add(Details.with(step.uses().stream().map(Procedure.Use::name).toList()));
+    step.apply().stream()
+        .map(BoundStep.BoundApply::product)
+        .flatMap(
+            product ->
+                resolved.book().fluid(product).map(fluid -> Words.fluid(product, fluid)).stream())
+        .forEach(details::add);
+    List<String> special =
+        step.uses().stream().filter(Procedure.Use::special).map(Procedure.Use::name).toList();
+    if (!special.isEmpty()) {
+      details.add(Details.with(special));
     }
     if (Lifting.raises(resolved, step)) {
       support.stream()

@@ -5,8 +5,10 @@ import baysheet.books.Place;
 import baysheet.torque.Band;
 import baysheet.torque.Passes;
 import baysheet.torque.Quantity;
+import baysheet.torque.Treatment;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A row of the torque table: one set of fasteners, at one place or at mirrored places.
@@ -20,7 +22,7 @@ import java.util.Optional;
  * @param order positions in the order of tightening; empty for fewer than three or where none is
  *     known
  * @param drawing letter of the drawing that shows the order, where there is one
- * @param threads what goes on the thread
+ * @param threads what is on the thread, in the word of the spec books
  * @param reuse {@code new}, {@code again} or {@code not stated}
  * @param lock how it is secured, in words
  * @param moment when the final torque is given
@@ -53,11 +55,22 @@ public record TorqueLine(
     String source,
     boolean overridden,
     List<Warning> warnings) {
+  // Threads to which nothing is applied.
+  private static final List<String> BARE =
+      Stream.of(Treatment.DRY, Treatment.AS_DELIVERED, Treatment.NOT_STATED)
+          .map(Treatment::word)
+          .toList();
+
   public TorqueLine {
     places = List.copyOf(places);
     stages = List.copyOf(stages);
     order = List.copyOf(order);
     warnings = List.copyOf(warnings);
+  }
+
+  /** What has to be put on the thread; nothing for one that goes on dry or as it comes. */
+  public Optional<String> onThread() {
+    return BARE.contains(threads) ? Optional.empty() : Optional.of(threads.replace('-', ' '));
   }
 
   /** Whether there is a figure for it. */

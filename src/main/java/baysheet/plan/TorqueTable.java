@@ -8,9 +8,11 @@ import baysheet.resolve.Resolved;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * The torque lines of a job in tightening order: those tightened as they go on, then those that
@@ -19,7 +21,7 @@ import java.util.Optional;
 final class TorqueTable {
   private final Resolved resolved;
   private final List<Laid> lines;
-  private final boolean raised;
+  private final Set<ItemAt> waiting = new LinkedHashSet<>();
   private final List<Row> rows = new ArrayList<>();
 
   /** A line of the table before it has its number. */
@@ -42,7 +44,7 @@ final class TorqueTable {
   private TorqueTable(Resolved resolved, List<Laid> lines) {
     this.resolved = resolved;
     this.lines = lines;
-    this.raised = lines.stream().anyMatch(line -> Lifting.holds(resolved, line.undo()));
+    lines.forEach(line -> waiting.addAll(line.tighten()));
   }
 
   static List<TorqueLine> of(Resolved resolved, List<Laid> lines) {
@@ -83,11 +85,12 @@ final class TorqueTable {
     }
     Optional<Row> twin =
         rows.stream()
-            .filter(row -> row.items.size() == 1 && Sides.sameThing(resolved, row.first(), item))
+            .filter(row -> row.items.size() == 1 && row.twoVisits == waiting.contains(item))
+            .filter(row -> Sides.sameThing(resolved, row.first(), item))
             .findFirst();
     twin.ifPresentOrElse(
         row -> row.items.add(item),
-        () -> rows.add(new Row(item, Moments.twoVisits(resolved, item, raised), position)));
+        () -> rows.add(new Row(item, waiting.contains(item), position)));
   }
 
   private List<TorqueLine> number() {

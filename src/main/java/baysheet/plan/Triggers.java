@@ -46,17 +46,7 @@ final class Triggers {
   }
 
   private static boolean asksForStep(Trigger trigger) {
-    return trigger.impact().isPresent()
-        || Stream.of(
-                trigger.undo(),
-                trigger.doUp(),
-                trigger.disturb(),
-                trigger.kind(),
-                trigger.circuit(),
-                trigger.apply(),
-                trigger.uses(),
-                trigger.procedure())
-            .anyMatch(names -> !names.isEmpty());
+    return !trigger.procedure().isEmpty() || !onlyProcedure(trigger);
   }
 
   private boolean suitsJob(Trigger trigger) {
@@ -69,6 +59,8 @@ final class Triggers {
     Laid line = lines.get(index);
     List<ItemAt> moved = Stream.of(line.undo(), line.disturb()).flatMap(List::stream).toList();
     return suitsJob(trigger)
+        // A gate or a final torque does nothing that the steps before it have not done.
+        && line.step().phase() != Sheet.Phase.FINAL
         && any(trigger.undo(), names(line.undo()))
         && any(trigger.doUp(), names(line.doUp()))
         && any(trigger.disturb(), names(line.disturb()))
@@ -76,8 +68,36 @@ final class Triggers {
         && any(trigger.circuit(), line.step().circuits())
         && any(trigger.apply(), products(line))
         && any(trigger.uses(), tools(line, index))
-        && any(trigger.procedure(), List.of(line.step().task().procedure()))
+        && procedure(trigger, line, index)
         && trigger.impact().map(impact -> impact == line.step().impact()).orElse(true);
+  }
+
+  /** A trigger by procedure alone counts at the procedure's first line, not at each. */
+  private boolean procedure(Trigger trigger, Laid line, int index) {
+    String name = line.step().task().procedure();
+    return trigger.procedure().isEmpty()
+        || (trigger.procedure().contains(name)
+            && (!onlyProcedure(trigger) || isFirst(name, index)));
+  }
+
+  private static boolean onlyProcedure(Trigger trigger) {
+    return trigger.impact().isEmpty()
+        && Stream.of(
+                trigger.undo(),
+                trigger.doUp(),
+                trigger.disturb(),
+                trigger.kind(),
+                trigger.circuit(),
+                trigger.apply(),
+                trigger.uses())
+            .allMatch(List::isEmpty);
+  }
+
+  private boolean isFirst(String procedure, int index) {
+    return lines.subList(0, index).stream()
+        .map(Laid::step)
+        .filter(earlier -> earlier.phase() != Sheet.Phase.FINAL)
+        .noneMatch(earlier -> earlier.task().procedure().equals(procedure));
   }
 
   /** No name asked for, or one of them there. */
@@ -100,11 +120,7 @@ final class Triggers {
   /** The step's tools; those that its procedure names as a whole count at its first line. */
   private List<String> tools(Laid line, int index) {
     Stream<Procedure.Use> uses = line.step().uses().stream();
-    String procedure = line.step().task().procedure();
-    boolean first =
-        lines.subList(0, index).stream()
-            .noneMatch(earlier -> earlier.step().task().procedure().equals(procedure));
-    if (first) {
+    if (isFirst(line.step().task().procedure(), index)) {
       List<Located<Procedure.Use>> whole =
           resolved.tasks().get(line.step().task()).procedure().uses();
       uses = Stream.concat(uses, whole.stream().map(Located::value));

@@ -80,8 +80,16 @@ final class Words {
     return "the accuracy of wrench %s is wider than the band".formatted(setting.wrench().name());
   }
 
-  static String soak(String item, List<Place> places) {
-    return "Brush the threads clean and soak: " + item + ", " + places(places);
+  static String soakThreads(List<String> fasteners) {
+    return "Brush the threads clean and soak: " + String.join("; ", fasteners);
+  }
+
+  static String soakSeats(List<String> parts) {
+    return "Soak where it sits: " + String.join("; ", parts);
+  }
+
+  static String at(String words, List<Place> places) {
+    return words + ", " + places(places);
   }
 
   static String fluid(String circuit, SpecBook.Fluid fluid) {
@@ -162,6 +170,9 @@ final class Words {
     }
     if (Lifting.holds(resolved, line.doUp())) {
       return "Lower";
+    }
+    if (line.moment() == Moment.BEFORE_LIFTING) {
+      return heading(line.moment());
     }
     boolean down = line.moment().compareTo(Moment.ON_THE_GROUND) > 0;
     if (down || line.step().phase() == Sheet.Phase.FINAL) {

@@ -2,6 +2,9 @@ package baysheet.report;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.PrettyPrinter;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
@@ -37,12 +40,17 @@ public final class ProblemJson {
   public static String print(List<Problem> problems, Summary summary) {
     StringWriter out = new StringWriter();
     try (JsonGenerator json = new JsonFactory().createGenerator(out)) {
-      json.useDefaultPrettyPrinter();
+      json.setPrettyPrinter(indented());
       new ProblemJson(json).all(InOrder.of(problems), summary);
     } catch (IOException e) {
       throw new UncheckedIOException("cannot write to memory", e);
     }
     return out.append('\n').toString();
+  }
+
+  /** The library's own indenter ends lines as the system does. */
+  private static PrettyPrinter indented() {
+    return new DefaultPrettyPrinter().withObjectIndenter(new DefaultIndenter("  ", "\n"));
   }
 
   private void all(List<Problem> problems, Summary summary) throws IOException {

@@ -83,7 +83,7 @@ final class FastenerRule {
     chain.addAll(merged.chain());
     Optional<Fastener> whole = text.complete(merged.name());
     if (whole.isEmpty()) {
-      problems.add(incomplete(item, text, merged));
+      problems.add(incomplete(item.item() + " at " + item.place(), merged));
       return Optional.empty();
     }
     return Optional.of(
@@ -96,12 +96,10 @@ final class FastenerRule {
             chain));
   }
 
-  private static Problem incomplete(ItemAt item, FastenerText text, EffectiveBook.Merged merged) {
-    String lacks = text.count().isEmpty() ? "count" : "torque";
-    return Problem.error(
-            "missing-key",
-            merged.name().at(),
-            item.item() + " at " + item.place() + " has no " + lacks)
+  /** What an entry lacks that every fastener needs. */
+  static Problem incomplete(String what, EffectiveBook.Merged merged) {
+    String lacks = merged.text().count().isEmpty() ? "count" : "torque";
+    return Problem.error("missing-key", merged.name().at(), what + " has no " + lacks)
         .expecting(lacks + ": here, or in the book this one is like");
   }
 

@@ -20,6 +20,8 @@ import java.util.stream.Stream;
  * around that place, else an item of the catalogue.
  */
 final class ItemRule {
+  private static final String AT = " at ";
+
   private final EffectiveBook book;
   private final Catalogue catalogue;
   private final FastenerRule fasteners;
@@ -62,36 +64,36 @@ final class ItemRule {
     return new BoundStep.BoundApply(apply.value().product(), on);
   }
 
+  /**
+   * A name alone is at the procedure's place; behind {@code at} stands a place or a kind of place.
+   */
   private Optional<ItemAt> item(Located<String> written, Place place) {
-    int at = written.value().indexOf(" at ");
+    int at = written.value().indexOf(AT);
     if (at < 0) {
       return around(written.value(), place, written);
     }
-    String name = written.value().substring(0, at);
-    return named(written.value().substring(at + 4), place, written)
-        .flatMap(there -> around(name, there, written));
-  }
-
-  /** A place, or the place of a kind to which this one belongs. */
-  private Optional<Place> named(String word, Place from, Located<String> written) {
-    List<Place> places = Place.of(word).map(List::of).orElseGet(() -> byKind(word, from));
+    List<Place> places = places(written.value().substring(at + AT.length()), place);
     if (places.size() != 1) {
       problems.add(
           Problem.error(
-                  "unknown-place",
+                  "place-unclear",
                   written.at(),
-                  "\"" + word + "\" is no single place seen from " + from)
-              .expecting("a place such as front-left, or one of axle, side, engine, vehicle"));
+                  "\"" + written.value() + "\" is no single place seen from " + place)
+              .expecting("a place such as front-left, or axle, side, engine or vehicle"));
       return Optional.empty();
     }
-    return Optional.of(places.get(0));
+    return around(written.value().substring(0, at), places.get(0), written);
   }
 
-  private static List<Place> byKind(String word, Place from) {
-    return Stream.of(Place.Kind.values())
-        .filter(kind -> kind.word().equals(word))
-        .flatMap(kind -> PlaceRule.places(from, kind).stream())
-        .toList();
+  private static List<Place> places(String word, Place from) {
+    return Place.of(word)
+        .map(List::of)
+        .orElseGet(
+            () ->
+                Stream.of(Place.Kind.values())
+                    .filter(kind -> kind.word().equals(word))
+                    .flatMap(kind -> PlaceRule.places(from, kind).stream())
+                    .toList());
   }
 
   private Optional<ItemAt> around(String name, Place place, Located<String> written) {

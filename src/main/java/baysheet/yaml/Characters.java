@@ -2,9 +2,9 @@ package baysheet.yaml;
 
 import baysheet.report.Problem;
 import baysheet.report.Source;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.stream.IntStream;
 
 /** Looks through a text for characters that would make it read other than it looks. */
@@ -17,31 +17,51 @@ final class Characters {
     this.lines = source.lines();
   }
 
-  /** The first character that cannot be seen or that only a program would write. */
+  /** The first character that cannot be seen, or that looks like one that YAML needs and is not. */
   Optional<Problem> firstUnfit() {
     for (int i = 0; i < lines.size(); i++) {
       int[] points = lines.get(i).codePoints().toArray();
-      OptionalInt at = indexOfUnfit(points);
-      if (at.isPresent()) {
-        return Optional.of(
-            FileSentences.controlCharacter(
-                source.at(i + 1, at.getAsInt() + 1), points[at.getAsInt()]));
+      for (int j = 0; j < points.length; j++) {
+        Optional<Problem> unfit = unfit(points, j, i + 1);
+        if (unfit.isPresent()) {
+          return unfit;
+        }
       }
     }
     return Optional.empty();
   }
 
-  private static OptionalInt indexOfUnfit(int[] points) {
-    return IntStream.range(0, points.length)
-        .filter(i -> points[i] != '\t' && isUnfit(points[i]))
-        .findFirst();
+  private Optional<Problem> unfit(int[] points, int at, int line) {
+    int point = points[at];
+    if (point != '\t' && isUnfit(point)) {
+      return Optional.of(FileSentences.controlCharacter(source.at(line, at + 1), point));
+    }
+    return isOddSpace(point) && divides(points, at)
+        ? Optional.of(FileSentences.oddSpace(source.at(line, at + 1), point))
+        : Optional.empty();
+  }
+
+  /** Spaces that YAML takes for letters, as the one that keeps a figure and its unit together. */
+  private static boolean isOddSpace(int point) {
+    return point != ' ' && Character.getType(point) == Character.SPACE_SEPARATOR;
+  }
+
+  /** Whether a space at this place would make an indentation or part a mark from its value. */
+  private static boolean divides(int[] points, int at) {
+    return indents(points, at)
+        || points[at - 1] == ':'
+        || points[at - 1] == '-' && indents(points, at - 1);
+  }
+
+  private static boolean indents(int[] points, int at) {
+    return Arrays.stream(points, 0, at).allMatch(Character::isSpaceChar);
   }
 
   /**
    * Control characters, characters without width, those that turn the direction of writing, line
    * ends other than CR and LF, halves of surrogate pairs and characters that are none (Unicode 15,
-   * general categories Cc, Cs, Zl, Zp; of Cf those named below). The joiners U+200C and U+200D stay
-   * allowed: some scripts need them.
+   * general categories Cc, Cs, Zl, Zp and Cf). Of Cf the joiners U+200C and U+200D stay allowed:
+   * some scripts need them.
    */
   static boolean isUnfit(int point) {
     return switch (Character.getType(point)) {

@@ -37,15 +37,29 @@ final class FileSentences {
   }
 
   static Problem controlCharacter(Span at, int point) {
-    String name = Character.getName(point);
-    String shown = String.format(Locale.ROOT, "U+%04X", point);
+    return Problem.error(
+            "control-character", at, "a character that cannot be seen stands here: " + named(point))
+        .expecting("letters, figures, signs and plain spaces only");
+  }
+
+  /** In a value such a character may come of a backslash, as the tab in {@code "C:\temp"}. */
+  static Problem controlCharacterIn(Span at, int point) {
     return Problem.error(
             "control-character",
             at,
-            "a character that cannot be seen stands here: "
-                + shown
-                + (name == null ? "" : " " + name.toLowerCase(Locale.ROOT)))
-        .expecting("letters, figures, signs and plain spaces only");
+            "a character that cannot be seen stands in this value: " + named(point))
+        .expecting("letters, figures, signs and plain spaces; \\\\ for \\ between double quotes");
+  }
+
+  static Problem oddSpace(Span at, int point) {
+    return Problem.error("control-character", at, "this space is not a plain one: " + named(point))
+        .expecting("plain spaces before a text and behind a colon or hyphen");
+  }
+
+  private static String named(int point) {
+    String name = Character.getName(point);
+    String code = String.format(Locale.ROOT, "U+%04X", point);
+    return name == null ? code : code + " " + name.toLowerCase(Locale.ROOT);
   }
 
   static Problem tabIndent(Span at, int more) {
@@ -91,12 +105,15 @@ final class FileSentences {
   }
 
   static Problem keyNotText(Node key) {
-    String what =
-        key instanceof Scalar
-            ? "a key is missing before the colon"
-            : "a key cannot be " + key.shape();
-    return Problem.error("key-not-text", key.at(), what)
-        .expecting("a word, or quotes around a text that begins with { or [");
+    return key instanceof Scalar
+        ? keyMissing(key.at())
+        : Problem.error("key-not-text", key.at(), "a key cannot be " + key.shape())
+            .expecting("a word, or quotes around a text that begins with { or [");
+  }
+
+  static Problem keyMissing(Span at) {
+    return Problem.error("key-not-text", at, "a key is missing before the colon")
+        .expecting("\"key: value\"");
   }
 
   static Problem duplicateKey(Scalar key, Span first) {
@@ -106,10 +123,14 @@ final class FileSentences {
         .seeAlso("first written here", first);
   }
 
-  static Problem badIndent(Span at) {
+  static Problem badIndent(Span at, Places places) {
+    int here = places.indentOf(at.line());
+    int above = places.indentOf(places.textAbove(at.line()));
     return Problem.error(
             "bad-indent", at, "this line is indented like none of the lines it could belong to")
-        .expecting("the same number of spaces before everything that belongs together");
+        .expecting(
+            "the same number of spaces before everything that belongs together;"
+                + (" here are " + here + ", on the line above " + above));
   }
 
   static Problem badEscape(Span at) {

@@ -157,13 +157,20 @@ public final class Read {
   }
 
   /** What is a single value is read one way, a list or a map another. */
-  public static <T> ValueReader<T> scalarOr(ValueReader<T> single, ValueReader<T> other) {
-    return (node, problems) -> (node instanceof Scalar ? single : other).read(node, problems);
+  public static <T> ValueReader<T> scalarOr(
+      ValueReader<? extends T> single, ValueReader<? extends T> other) {
+    return (node, problems) -> widened(node instanceof Scalar ? single : other, node, problems);
   }
 
   /** A list is read one way, a single value or a map another. */
-  public static <T> ValueReader<T> listOr(ValueReader<T> list, ValueReader<T> other) {
-    return (node, problems) -> (node instanceof Sequence ? list : other).read(node, problems);
+  public static <T> ValueReader<T> listOr(
+      ValueReader<? extends T> list, ValueReader<? extends T> other) {
+    return (node, problems) -> widened(node instanceof Sequence ? list : other, node, problems);
+  }
+
+  private static <T> Optional<Located<T>> widened(
+      ValueReader<? extends T> reader, Node node, Problems problems) {
+    return reader.<T>map(value -> value).read(node, problems);
   }
 
   /**

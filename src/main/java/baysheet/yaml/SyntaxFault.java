@@ -35,6 +35,7 @@ final class SyntaxFault {
           new Rule("", "expected <block end>, but found '<scalar>'", SyntaxFault::afterValue),
           new Rule("", "expected <block end>, but found ']'", SyntaxFault::strayBracket),
           new Rule("", "expected <block end>, but found '}'", SyntaxFault::strayBracket),
+          new Rule("", "but found ':'", fault -> FileSentences.keyMissing(fault.found)),
           new Rule("", "expected <block end>", SyntaxFault::badIndent),
           new Rule("", "TAB", SyntaxFault::tab),
           new Rule("", "cannot start any token", SyntaxFault::needsQuotes),
@@ -109,7 +110,7 @@ final class SyntaxFault {
     }
     int above = places.textAbove(line);
     return places.indentOf(line) > places.indentOf(above) || places.line(above).contains(":")
-        ? FileSentences.badIndent(places.textOf(line))
+        ? FileSentences.badIndent(places.textOf(line), places)
         : missingColon(places.textOf(Math.max(above, 1)));
   }
 
@@ -129,8 +130,11 @@ final class SyntaxFault {
   }
 
   private Problem missingColon(Span at) {
-    return Problem.error("missing-colon", at, "this line has no colon behind its key")
-        .expecting("\"key: value\"; the second line of a long text is indented under its key");
+    return places.line(at.line()).contains(":")
+        ? Problem.error("missing-colon", at, "the colon of this line has no space behind it")
+            .expecting("\"key: value\", with a space")
+        : Problem.error("missing-colon", at, "this line has no colon behind its key")
+            .expecting("\"key: value\"; the second line of a long text is indented under its key");
   }
 
   private Problem listBesideKey() {
@@ -138,7 +142,11 @@ final class SyntaxFault {
         .expecting("a line of its own for every -, or [ ] around the list; quotes around a text");
   }
 
+  /** What ended before may be a quoted text; or a long text, by a line that is indented less. */
   private Problem afterValue() {
+    if (found.column() == places.indentOf(found.line()) + 1) {
+      return badIndent();
+    }
     return Problem.error("unclosed-quote", found, "something stands behind the closing quote")
         .expecting("quotes around the whole value; '' for a single quote between single quotes");
   }
@@ -149,7 +157,7 @@ final class SyntaxFault {
   }
 
   private Problem badIndent() {
-    return FileSentences.badIndent(found);
+    return FileSentences.badIndent(found, places);
   }
 
   private Problem tab() {
@@ -170,10 +178,17 @@ final class SyntaxFault {
         .expecting("a new line, indented; or quotes around a text that begins with | or >");
   }
 
-  /** After a line of {@code ...} a new document would begin; otherwise brackets or quotes ended. */
+  /**
+   * The file's value has ended before the file: by a line of {@code ...}, by a line that is
+   * indented less than the first, or because it stood in brackets or quotes.
+   */
   private Problem afterEnd() {
-    return places.line(places.textAbove(found.line())).startsWith("...")
-        ? FileSentences.severalDocuments(found)
+    int above = places.textAbove(found.line());
+    if (places.line(above).startsWith("...")) {
+      return FileSentences.severalDocuments(found);
+    }
+    return places.indentOf(found.line()) < places.indentOf(above)
+        ? badIndent()
         : Problem.error("yaml-syntax", found, "the file's value has ended before this")
             .expecting("one map of keys and values in a file");
   }

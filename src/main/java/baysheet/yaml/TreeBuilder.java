@@ -28,10 +28,11 @@ final class TreeBuilder {
   private final Problems problems;
   private int depth;
 
-  /**
-   * Set when the tree lacks something that was written, so that nobody reads on from half a file.
-   */
+  /** Set when the rest of the file cannot be read, so that the walk ends wherever it is. */
   private boolean broken;
+
+  /** Set when a value stands for another, so that nobody reads a tree that lacks it. */
+  private boolean aliases;
 
   private Span reached;
 
@@ -64,7 +65,7 @@ final class TreeBuilder {
     }
     return root.filter(Node::isEmpty).isPresent()
         ? broken(FileSentences.emptyFile(places.whole()))
-        : root;
+        : root.filter(tree -> !aliases);
   }
 
   private Event next() {
@@ -83,7 +84,7 @@ final class TreeBuilder {
     Event event = next();
     Span at = places.span(event.getStartMark(), event.getEndMark());
     if (event instanceof AliasEvent) {
-      return broken(FileSentences.alias(at));
+      return Optional.of(aliasStandIn(at));
     }
     refuseAnchorAndTag((NodeEvent) event, at);
     if (event instanceof ScalarEvent scalar) {
@@ -96,6 +97,15 @@ final class TreeBuilder {
     Optional<Node> node = event instanceof MappingStartEvent ? mapping(at) : sequence(at);
     depth--;
     return node;
+  }
+
+  /**
+   * Reading goes on behind an alias, for the faults that follow; the tree is given up at the end.
+   */
+  private Node aliasStandIn(Span at) {
+    problems.add(FileSentences.alias(at));
+    aliases = true;
+    return new Scalar("*", true, at);
   }
 
   private void refuseAnchorAndTag(NodeEvent event, Span at) {
@@ -117,7 +127,7 @@ final class TreeBuilder {
     text.codePoints()
         .filter(point -> point != '\n' && Characters.isUnfit(point))
         .findFirst()
-        .ifPresent(point -> problems.add(FileSentences.controlCharacter(at, point)));
+        .ifPresent(point -> problems.add(FileSentences.controlCharacterIn(at, point)));
     if (!quoted) {
       refuseSwallowedItem(at);
     }
@@ -131,7 +141,7 @@ final class TreeBuilder {
   private void refuseSwallowedItem(Span at) {
     for (int line = at.line() + 1; line <= at.endLine(); line++) {
       if (places.line(line).strip().startsWith("- ")) {
-        problems.add(FileSentences.badIndent(places.textOf(line)));
+        problems.add(FileSentences.badIndent(places.textOf(line), places));
       }
     }
   }
@@ -171,7 +181,7 @@ final class TreeBuilder {
   }
 
   private void add(Map<String, Entry> entries, Node key, Node value) {
-    if (!(key instanceof Scalar scalar) || scalar.isEmpty()) {
+    if (!(key instanceof Scalar scalar) || scalar.text().isBlank()) {
       problems.add(FileSentences.keyNotText(key));
     } else if (scalar.text().equals("<<") && !scalar.quoted()) {
       problems.add(FileSentences.mergeKey(scalar.at()));

@@ -21,6 +21,22 @@ public final class Samples {
         List.of("drawings", "second-unit", "hints"));
   }
 
+  /** A form that fits only when it is tight. */
+  public static Form tight() {
+    return form(
+        column(
+            4,
+            header(),
+            cautions(),
+            sequence(),
+            sequence(),
+            torques(),
+            sequence(),
+            diagrams(),
+            foot()),
+        List.of("drawings", "second-unit", "hints"));
+  }
+
   private static Box header() {
     Box left =
         column(

@@ -1,0 +1,41 @@
+package baysheet.cli;
+
+import baysheet.report.Problem;
+import baysheet.report.ProblemJson;
+import baysheet.report.ProblemText;
+import baysheet.report.Summary;
+import java.io.PrintWriter;
+import java.util.List;
+
+/**
+ * Where the program speaks: results on one stream, problems on the other.
+ *
+ * @param coloured whether problems may be coloured
+ */
+record Console(PrintWriter out, PrintWriter err, boolean coloured) {
+
+  void say(String line) {
+    out.println(line);
+    out.flush();
+  }
+
+  void complain(String line) {
+    err.println(line);
+    err.flush();
+  }
+
+  /** Prints problems and what follows from them; nothing when there are none. */
+  void problems(List<Problem> problems, String consequence, boolean json) {
+    Summary summary = Summary.of(problems, consequence);
+    if (json) {
+      out.print(ProblemJson.print(problems, summary));
+      out.flush();
+    } else if (!problems.isEmpty()) {
+      err.print(
+          coloured
+              ? ProblemText.printColoured(problems, ProblemText.USUAL_LIMIT, summary)
+              : ProblemText.print(problems, ProblemText.USUAL_LIMIT, summary));
+      err.flush();
+    }
+  }
+}

@@ -1,0 +1,67 @@
+package baysheet.cli;
+
+import baysheet.layout.Page;
+import baysheet.pdf.Attachment;
+import baysheet.pdf.PdfInfo;
+import baysheet.pdf.PdfWriter;
+import baysheet.plan.Sheet;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.Comparator;
+import java.util.List;
+
+/** Draws sheets into PDF files: each alone, and a day's together in bay order. */
+final class Day {
+  private Day() {}
+
+  /** One sheet with its record attached. */
+  static byte[] pdf(PdfWriter writer, MadeSheet made) {
+    return writer.write(made.page(), info(made), List.of(attachment(made)));
+  }
+
+  /** All sheets in one file for the morning's printing, by bay and then by job. */
+  static byte[] all(PdfWriter writer, List<MadeSheet> sheets) {
+    List<MadeSheet> ordered = sheets.stream().sorted(bayOrder()).toList();
+    List<Page> pages = ordered.stream().map(MadeSheet::page).toList();
+    List<Attachment> records = ordered.stream().map(Day::attachment).toList();
+    Sheet.Heading first = ordered.get(0).sheet().heading();
+    String title = "Bay sheets of " + first.date() + ", " + first.shop();
+    return writer.writeAll(
+        pages,
+        new PdfInfo(title, "en", first.shop(), title, List.of("bay sheets"), date(first), title),
+        records);
+  }
+
+  static Comparator<MadeSheet> bayOrder() {
+    return Comparator.comparing((MadeSheet made) -> made.sheet().heading().bay())
+        .thenComparing(made -> made.sheet().heading().job());
+  }
+
+  private static PdfInfo info(MadeSheet made) {
+    Sheet.Heading heading = made.sheet().heading();
+    String title = "Bay sheet " + heading.job() + ": " + heading.title();
+    return new PdfInfo(
+        title,
+        "en",
+        heading.shop(),
+        heading.vehicle(),
+        List.of("bay sheet", heading.id()),
+        date(heading),
+        heading.id());
+  }
+
+  /** The job's date stands for the time of making, so that the same job gives the same bytes. */
+  private static Instant date(Sheet.Heading heading) {
+    return heading.date().atStartOfDay(ZoneOffset.UTC).toInstant();
+  }
+
+  private static Attachment attachment(MadeSheet made) {
+    Sheet.Heading heading = made.sheet().heading();
+    return new Attachment(
+        heading.job() + ".json",
+        "application/json",
+        Attachment.Relationship.DATA,
+        made.record(),
+        "The figures of bay sheet " + heading.id());
+  }
+}

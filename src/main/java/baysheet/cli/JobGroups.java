@@ -1,0 +1,78 @@
+package baysheet.cli;
+
+import baysheet.report.Problem;
+import baysheet.report.Problems;
+import baysheet.report.Source;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The job files of a command line, by shop folder.
+ *
+ * @param root the shop folder
+ * @param jobs its job files, in the order named
+ * @param days folders that were named as a whole; their sheets also go into one file
+ */
+record JobGroups(Path root, List<Path> jobs, List<Path> days) {
+
+  /**
+   * Sorts what was named into shop folders.
+   *
+   * @throws UncheckedIOException naming the path, where there is no such file or folder
+   */
+  static List<JobGroups> of(List<Path> paths, Problems problems) {
+    Map<Path, JobGroups> groups = new LinkedHashMap<>();
+    for (Path path : paths) {
+      exists(path);
+      Optional<Path> root = ShopFolders.rootOf(path);
+      if (root.isEmpty()) {
+        problems.add(noShop(path));
+        continue;
+      }
+      groups
+          .computeIfAbsent(
+              root.get(), key -> new JobGroups(key, new ArrayList<>(), new ArrayList<>()))
+          .add(path, problems);
+    }
+    return List.copyOf(groups.values());
+  }
+
+  private static void exists(Path path) {
+    if (!Files.exists(path)) {
+      throw new UncheckedIOException(
+          "there is no " + path, new NoSuchFileException(path.toString()));
+    }
+  }
+
+  private static Problem noShop(Path path) {
+    return Problem.error(
+            "no-shop",
+            new Source(YamlFiles.shown(path), "").whole(),
+            "no folder from here upwards has a " + ShopFolders.SHOP_FILE)
+        .expecting(
+            "a job file in a day folder of a shop folder, the one with " + ShopFolders.SHOP_FILE);
+  }
+
+  private void add(Path path, Problems problems) {
+    List<Path> found = DayFolders.jobs(path);
+    if (Files.isDirectory(path)) {
+      days.add(path);
+      if (found.isEmpty()) {
+        problems.add(
+            Problem.error(
+                    "no-jobs",
+                    new Source(YamlFiles.shown(path), "").whole(),
+                    "this folder has no job file")
+                .expecting("files such as 2417.yaml"));
+      }
+    }
+    found.stream().filter(job -> !jobs.contains(job)).forEach(jobs::add);
+  }
+}

@@ -1,0 +1,12 @@
+package baysheet.cli;
+
+import baysheet.layout.Fit;
+import baysheet.layout.Page;
+import baysheet.plan.Sheet;
+
+/**
+ * A sheet that is ready to be drawn.
+ *
+ * @param record its data as JSON; not copied, so leave it alone
+ */
+record MadeSheet(Sheet sheet, Page page, Fit fit, byte[] record) {}

@@ -1,0 +1,114 @@
+package baysheet.cli;
+
+import baysheet.books.Job;
+import baysheet.books.JobReader;
+import baysheet.books.Shop;
+import baysheet.books.ShopFolder;
+import baysheet.layout.Fonts;
+import baysheet.layout.MissingGlyph;
+import baysheet.layout.PageFit;
+import baysheet.plan.Planner;
+import baysheet.plan.Sheet;
+import baysheet.record.SheetRecord;
+import baysheet.report.Located;
+import baysheet.report.Problem;
+import baysheet.report.Problems;
+import baysheet.report.Source;
+import baysheet.resolve.Resolved;
+import baysheet.resolve.Resolver;
+import baysheet.template.Form;
+import baysheet.template.Layouts;
+import baysheet.template.SheetText;
+import baysheet.yaml.Node;
+import java.nio.file.Path;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.Optional;
+
+/** Makes the sheet of one job file: reads, resolves, plans, fills the layout and fits the page. */
+final class SheetMaker {
+  private static final String LAYOUT = "bay-sheet";
+
+  private final ShopFolders folders;
+  private final Layouts layouts;
+  private final Fonts fonts;
+  private final Optional<Shop.Paper> paper;
+
+  SheetMaker(ShopFolders folders, Layouts layouts, Fonts fonts, Optional<Shop.Paper> paper) {
+    this.folders = folders;
+    this.layouts = layouts;
+    this.fonts = fonts;
+    this.paper = paper;
+  }
+
+  /** The job with everything bound; empty when problems with errors were added. */
+  Optional<Resolved> resolve(Path file, ShopFolder folder, Problems problems) {
+    Optional<Node> node = folders.node(file, problems);
+    Optional<Job> job = node.flatMap(tree -> JobReader.read(tree, YamlFiles.name(file), problems));
+    if (job.isEmpty()) {
+      return Optional.empty();
+    }
+    return date(job.get(), file, problems)
+        .flatMap(date -> Resolver.resolve(job.get(), folder, date, problems));
+  }
+
+  /** The job's own date, or the one that its folder is named by. */
+  private static Optional<LocalDate> date(Job job, Path file, Problems problems) {
+    Optional<LocalDate> own = job.date().map(Located::value);
+    if (own.isPresent()) {
+      return own;
+    }
+    String day = DayFolders.day(file);
+    try {
+      return Optional.of(LocalDate.parse(day));
+    } catch (DateTimeException e) {
+      problems.add(
+          Problem.error(
+                  "no-date",
+                  job.number().at(),
+                  "the job has no date, and its folder \"" + day + "\" is none")
+              .expecting("date: 2026-03-02, or a folder named so"));
+      return Optional.empty();
+    }
+  }
+
+  /** The finished page of a job; empty when problems with errors were added. */
+  Optional<MadeSheet> make(Path file, ShopFolder folder, Problems problems) {
+    return resolve(file, folder, problems)
+        .flatMap(resolved -> Planner.plan(resolved, problems))
+        .map(sheet -> paper.map(sheet::on).orElse(sheet))
+        .flatMap(sheet -> fit(sheet, file, problems));
+  }
+
+  private Optional<MadeSheet> fit(Sheet sheet, Path file, Problems problems) {
+    Optional<Form> form = layouts.fill(LAYOUT, SheetText.of(sheet), problems);
+    if (form.isEmpty() || missesGlyphs(form.get(), file, problems)) {
+      return Optional.empty();
+    }
+    PageFit fit = PageFit.fit(form.get(), fonts);
+    if (fit instanceof PageFit.Fitted fitted) {
+      byte[] record =
+          SheetRecord.write(sheet, sheet.heading().paper().word(), fitted.page(), fitted.fit());
+      return Optional.of(new MadeSheet(sheet, fitted.page(), fitted.fit(), record));
+    }
+    problems.add(Overruns.problem((PageFit.Overrun) fit, start(file)));
+    return Optional.empty();
+  }
+
+  /** Characters of files were checked where they stand; these are the layout's own. */
+  private boolean missesGlyphs(Form form, Path file, Problems problems) {
+    for (MissingGlyph missing : MissingGlyph.in(form, fonts)) {
+      problems.add(
+          Problem.error(
+              "no-glyph",
+              start(file).whole(),
+              "the layout prints U+%04X in \"%s\", which the font lacks (layout line %d)"
+                  .formatted(missing.codePoint(), missing.text(), missing.at().line())));
+    }
+    return !MissingGlyph.in(form, fonts).isEmpty();
+  }
+
+  private static Source start(Path file) {
+    return new Source(YamlFiles.shown(file), "");
+  }
+}

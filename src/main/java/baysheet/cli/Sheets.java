@@ -1,0 +1,109 @@
+package baysheet.cli;
+
+import baysheet.books.ShopFolder;
+import baysheet.pdf.PdfWriter;
+import baysheet.report.Problems;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Makes and writes the sheets of one run, and tells what came of them. */
+final class Sheets {
+  private final Console console;
+  private final ShopFolders folders;
+  private final Batch batch;
+  private final Path out;
+  private final boolean record;
+  private final Problems problems = new Problems();
+  private final List<Batch.Outcome> faults = new ArrayList<>();
+  private int jobs;
+  private int written;
+
+  Sheets(Console console, ShopFolders folders, Batch batch, Path out, boolean record) {
+    this.console = console;
+    this.folders = folders;
+    this.batch = batch;
+    this.out = out;
+    this.record = record;
+  }
+
+  /** Makes everything that was named; the exit code. */
+  int run(List<Path> paths) {
+    for (JobGroups group : JobGroups.of(paths, problems)) {
+      run(group);
+    }
+    console.problems(problems.all(), consequence(), false);
+    faults.forEach(this::tell);
+    if (!faults.isEmpty()) {
+      return Exit.FAULT;
+    }
+    return problems.hasErrors() ? Exit.PROBLEMS : Exit.DONE;
+  }
+
+  private void run(JobGroups group) {
+    jobs += group.jobs().size();
+    Optional<ShopFolder> folder = folders.read(group.root(), problems);
+    if (folder.isEmpty()) {
+      return;
+    }
+    List<Batch.Outcome> outcomes = batch.run(group.jobs(), folder.get());
+    outcomes.forEach(this::write);
+    for (Path day : group.days()) {
+      writeDay(day, outcomes);
+    }
+  }
+
+  private void write(Batch.Outcome outcome) {
+    problems.addAll(outcome.problems());
+    if (outcome.fault().isPresent()) {
+      faults.add(outcome);
+    }
+    if (outcome.made().isPresent() && outcome.pdf().isPresent()) {
+      MadeSheet made = outcome.made().get();
+      Path target = target(outcome.job(), made);
+      OutFiles.write(target, outcome.pdf().get());
+      if (record) {
+        OutFiles.write(
+            target.resolveSibling(made.sheet().heading().job() + ".json"), made.record());
+      }
+      written++;
+      console.say(SummaryLine.of(made, target));
+    }
+  }
+
+  private Path target(Path job, MadeSheet made) {
+    return out.resolve(DayFolders.day(job)).resolve(made.sheet().heading().job() + ".pdf");
+  }
+
+  /** The day's sheets in one file, as far as there are any. */
+  private void writeDay(Path day, List<Batch.Outcome> outcomes) {
+    List<Path> jobsOfDay = DayFolders.jobs(day);
+    List<MadeSheet> made =
+        outcomes.stream()
+            .filter(outcome -> jobsOfDay.contains(outcome.job()))
+            .flatMap(outcome -> outcome.made().stream())
+            .toList();
+    if (!made.isEmpty()) {
+      Path target = out.resolve(DayFolders.day(jobsOfDay.get(0))).resolve("all.pdf");
+      OutFiles.write(target, Day.all(new PdfWriter(), made));
+      console.say(SummaryLine.all(made.size(), jobsOfDay.size(), target));
+    }
+  }
+
+  private String consequence() {
+    return written == jobs
+        ? "all " + jobs + " sheets were written"
+        : "%d of %d sheets were written; the others were left as they were"
+            .formatted(written, jobs);
+  }
+
+  private void tell(Batch.Outcome outcome) {
+    console.complain(
+        "This is a fault of baysheet itself, not of your files. No sheet was made for "
+            + YamlFiles.shown(outcome.job())
+            + ". Please report all of this:");
+    outcome.fault().orElseThrow().printStackTrace(console.err());
+    console.err().flush();
+  }
+}

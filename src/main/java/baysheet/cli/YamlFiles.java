@@ -1,0 +1,48 @@
+package baysheet.cli;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** The YAML files of a folder, and how they are called. */
+final class YamlFiles {
+  private static final String ENDING = ".yaml";
+
+  private YamlFiles() {}
+
+  /** The files directly in a folder, by name; none when there is no such folder. */
+  static List<Path> in(Path folder) {
+    if (!Files.isDirectory(folder)) {
+      return List.of();
+    }
+    try (Stream<Path> files = Files.list(folder)) {
+      return files
+          .filter(file -> file.getFileName().toString().endsWith(ENDING))
+          .filter(Files::isRegularFile)
+          .sorted(Comparator.comparing(file -> file.getFileName().toString()))
+          .toList();
+    } catch (IOException e) {
+      throw new UncheckedIOException("cannot list " + folder, e);
+    }
+  }
+
+  /** A file's name without its ending. */
+  static String name(Path file) {
+    String name = file.getFileName().toString();
+    return name.endsWith(ENDING) ? name.substring(0, name.length() - ENDING.length()) : name;
+  }
+
+  /**
+   * How messages call a file: as seen from the current folder where it lies below, with slashes.
+   */
+  static String shown(Path file) {
+    Path here = Path.of("").toAbsolutePath();
+    Path there = file.toAbsolutePath().normalize();
+    Path shown = there.startsWith(here) ? here.relativize(there) : there;
+    return shown.toString().replace('\\', '/');
+  }
+}

@@ -1,0 +1,141 @@
+package baysheet.record;
+
+import baysheet.torque.Quantity;
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Writes JSON (RFC 8259) in UTF-8, two blanks a level, line feeds; nothing depends on the machine.
+ */
+final class Json {
+  private static final JsonFactory FACTORY = new JsonFactory();
+
+  private final ByteArrayOutputStream bytes = new ByteArrayOutputStream(16_384);
+  private final JsonGenerator out;
+
+  /** A piece of the record, written into its place. */
+  interface Piece {
+    void write() throws IOException;
+  }
+
+  Json() throws IOException {
+    DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
+    DefaultPrettyPrinter printer = new DefaultPrettyPrinter();
+    printer.indentObjectsWith(indenter);
+    printer.indentArraysWith(indenter);
+    out = FACTORY.createGenerator(bytes).setPrettyPrinter(printer);
+  }
+
+  /** What was written. */
+  byte[] bytes() throws IOException {
+    out.writeRaw('\n');
+    out.close();
+    return bytes.toByteArray();
+  }
+
+  /** Runs a piece of writing; memory does not fail, so an I/O failure is a fault of ours. */
+  static byte[] write(JsonWork work) {
+    try {
+      Json json = new Json();
+      work.on(json);
+      return json.bytes();
+    } catch (IOException e) {
+      throw new UncheckedIOException("cannot write a record into memory", e);
+    }
+  }
+
+  /** Something to write with a generator. */
+  interface JsonWork {
+    void on(Json json) throws IOException;
+  }
+
+  void object(Piece piece) throws IOException {
+    out.writeStartObject();
+    piece.write();
+    out.writeEndObject();
+  }
+
+  void object(String key, Piece piece) throws IOException {
+    out.writeFieldName(key);
+    object(piece);
+  }
+
+  <T> void list(String key, List<T> items, ItemWork<T> work) throws IOException {
+    out.writeArrayFieldStart(key);
+    for (T item : items) {
+      work.on(item);
+    }
+    out.writeEndArray();
+  }
+
+  /** How one item of a list is written. */
+  interface ItemWork<T> {
+    void on(T item) throws IOException;
+  }
+
+  void texts(String key, List<?> items) throws IOException {
+    list(key, items, item -> out.writeString(item.toString()));
+  }
+
+  void numbers(String key, List<? extends Number> items) throws IOException {
+    list(key, items, item -> out.writeNumber(plain(new BigDecimal(item.toString()))));
+  }
+
+  void text(String key, Object value) throws IOException {
+    out.writeStringField(key, value.toString());
+  }
+
+  void text(String key, Optional<?> value) throws IOException {
+    if (value.isPresent()) {
+      text(key, value.get());
+    }
+  }
+
+  void number(String key, long value) throws IOException {
+    out.writeNumberField(key, value);
+  }
+
+  void number(String key, BigDecimal value) throws IOException {
+    out.writeFieldName(key);
+    out.writeNumber(plain(value));
+  }
+
+  void truth(String key, boolean value) throws IOException {
+    out.writeBooleanField(key, value);
+  }
+
+  /** {@code {"value": 110, "unit": "N·m"}}. */
+  void quantity(String key, Quantity quantity) throws IOException {
+    object(
+        key,
+        () -> {
+          number("value", quantity.value());
+          text("unit", quantity.unit().symbol());
+        });
+  }
+
+  void quantity(String key, Optional<Quantity> quantity) throws IOException {
+    if (quantity.isPresent()) {
+      quantity(key, quantity.get());
+    }
+  }
+
+  /** The figure in plain digits, as it was written. */
+  private static String plain(BigDecimal value) {
+    return value.toPlainString();
+  }
+
+  /** Thousandths of a point as points. */
+  static BigDecimal points(long thousandths) {
+    BigDecimal points = BigDecimal.valueOf(thousandths, 3).stripTrailingZeros();
+    return points.scale() < 0 ? points.setScale(0) : points;
+  }
+}

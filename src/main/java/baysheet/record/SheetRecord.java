@@ -1,0 +1,241 @@
+package baysheet.record;
+
+import baysheet.layout.Fit;
+import baysheet.layout.Item;
+import baysheet.layout.Page;
+import baysheet.plan.Sheet;
+import baysheet.torque.ThreePoint;
+import java.io.IOException;
+import java.util.List;
+
+/**
+ * Writes the record of a sheet: the same figures as on paper, so that they can be read back
+ * exactly. Keys are camelCase, quantities {@code {"value", "unit"}}, items {@code item@place};
+ * boxes are in points from the page's lower left corner.
+ */
+public final class SheetRecord {
+  private static final int FORMAT = 1;
+
+  private final Json json;
+  private final Sheet sheet;
+
+  private SheetRecord(Json json, Sheet sheet) {
+    this.json = json;
+    this.sheet = sheet;
+  }
+
+  /**
+   * The record as UTF-8 bytes.
+   *
+   * @param paper the paper it is printed on
+   * @param page where everything stands
+   * @param fit how it was made to fit
+   */
+  public static byte[] write(Sheet sheet, String paper, Page page, Fit fit) {
+    return Json.write(json -> new SheetRecord(json, sheet).all(paper, page, fit));
+  }
+
+  private void all(String paper, Page page, Fit fit) throws IOException {
+    json.object(
+        () -> {
+          json.number("format", FORMAT);
+          json.object("sheet", () -> sheet(paper, fit));
+          json.object("vehicle", this::vehicle);
+          json.object("people", this::people);
+          json.text("bay", sheet.heading().bay());
+          json.list("steps", sheet.steps(), this::step);
+          json.list("torque", sheet.torque(), line -> new TorqueRecord(json).write(line));
+          json.list("sockets", sheet.sockets(), this::socket);
+          json.list("tools", sheet.tools(), this::tool);
+          json.list("parts", sheet.parts(), this::part);
+          json.texts("consumables", sheet.consumables());
+          json.list("tally", sheet.tally(), this::tally);
+          json.list("cautions", sheet.cautions(), this::caution);
+          json.list("checks", sheet.checks(), this::check);
+          heaviest();
+          json.list("supports", sheet.support(), one -> json.object(() -> support(one)));
+          json.object("time", this::time);
+          json.texts("evening", sheet.evening());
+          json.texts("sources", sheet.sources());
+          json.list("boxes", pens(page), pen -> box(page, pen));
+        });
+  }
+
+  private void sheet(String paper, Fit fit) throws IOException {
+    Sheet.Heading heading = sheet.heading();
+    json.text("job", heading.job());
+    json.text("date", heading.date());
+    json.text("id", heading.id());
+    json.text("revision", heading.revision());
+    json.text("title", heading.title());
+    json.text("shop", heading.shop());
+    json.text("paper", paper);
+    json.number("pages", 1);
+    json.number("bodyPt", Json.points(fit.bodySize()));
+    json.truth("smallestBoxes", fit.leastPens());
+    json.texts("dropped", fit.dropped());
+  }
+
+  private void vehicle() throws IOException {
+    Sheet.Heading heading = sheet.heading();
+    json.text("book", heading.book());
+    json.text("name", heading.vehicle());
+    json.text("years", heading.years());
+    json.text("plate", heading.plate());
+    json.quantity("odometer", heading.odometer());
+    json.texts("state", heading.state());
+  }
+
+  private void people() throws IOException {
+    Sheet.Heading heading = sheet.heading();
+    json.text("by", heading.by().id());
+    json.text("with", heading.with().map(Sheet.Person::id));
+    json.text("customer", heading.customer());
+  }
+
+  private void step(Sheet.SheetStep step) throws IOException {
+    json.object(
+        () -> {
+          json.number("n", step.n());
+          json.text("phase", step.phase().word());
+          json.text("moment", step.moment().word());
+          json.text("place", step.places().get(0));
+          json.texts("places", step.places());
+          json.text("procedure", step.procedure());
+          json.text("text", step.text());
+          json.texts("details", step.details());
+          json.texts("undo", step.undo());
+          json.texts("doUp", step.doUp());
+          json.texts("disturb", step.disturb());
+          json.texts("openCircuit", step.circuits());
+          json.numbers("torque", step.torque());
+          json.texts("cautions", step.cautions());
+          json.numbers("minutes", minutes(step.minutes()));
+          json.truth("hold", step.hold());
+        });
+  }
+
+  private static List<Long> minutes(ThreePoint minutes) {
+    return List.of(
+        Math.round(minutes.low()), Math.round(minutes.likely()), Math.round(minutes.high()));
+  }
+
+  private void socket(Sheet.SocketLine socket) throws IOException {
+    json.object(
+        () -> {
+          json.text("drive", socket.drive());
+          json.text("head", socket.head());
+          json.number("points", socket.points());
+          json.truth("impact", socket.impact());
+          json.truth("deep", socket.deep());
+          json.number("count", socket.count());
+          json.number("firstStep", socket.firstStep());
+          json.truth("owned", socket.owned());
+        });
+  }
+
+  private void tool(Sheet.ToolLine tool) throws IOException {
+    json.object(
+        () -> {
+          json.text("name", tool.name());
+          json.truth("special", tool.special());
+          json.truth("owned", tool.owned());
+        });
+  }
+
+  private void part(Sheet.PartLine part) throws IOException {
+    json.object(
+        () -> {
+          json.text("part", part.part());
+          json.number("count", part.count());
+          json.truth("fastener", part.fastener());
+        });
+  }
+
+  private void tally(Sheet.TallyLine line) throws IOException {
+    json.object(
+        () -> {
+          json.text("item", line.item());
+          json.text("place", line.places().get(0));
+          json.texts("places", line.places());
+          json.number("off", line.off());
+          json.number("on", line.on());
+        });
+  }
+
+  private void caution(Sheet.CautionLine caution) throws IOException {
+    json.object(
+        () -> {
+          json.text("letter", caution.letter());
+          json.text("signal", caution.signal());
+          json.text("hazard", caution.name());
+          json.text("text", caution.command());
+          json.numbers("steps", caution.steps());
+          json.text("source", caution.source());
+          json.text("waivedBy", caution.waivedBy());
+        });
+  }
+
+  private void check(Sheet.CheckLine check) throws IOException {
+    json.object(
+        () -> {
+          json.text("moment", check.moment().word());
+          json.text("rule", check.name());
+          json.text("text", check.text());
+          json.texts("places", check.places());
+          json.numbers("because", check.because());
+          json.truth("hold", check.hold());
+          json.text("needs", check.needs());
+          json.text("keepsOpen", check.keepsOpen());
+          json.text("source", check.source());
+        });
+  }
+
+  /** The support that carries most for its rating stands alone, where one figure is wanted. */
+  private void heaviest() throws IOException {
+    if (!sheet.support().isEmpty()) {
+      Sheet.Support first = sheet.support().get(0);
+      for (Sheet.Support one : sheet.support()) {
+        first = one.load().isAbove(first.load()) ? one : first;
+      }
+      Sheet.Support most = first;
+      json.object("support", () -> support(most));
+    }
+  }
+
+  private void support(Sheet.Support support) throws IOException {
+    json.text("raised", support.raised());
+    json.text("on", support.on());
+    json.quantity("axleLoad", support.load());
+    json.quantity("perStand", support.each());
+    json.quantity("rated", support.rated());
+    json.texts("points", support.points());
+  }
+
+  private void time() throws IOException {
+    Sheet.TimeNeeded time = sheet.time();
+    json.numbers("minutes", List.of(time.low(), time.mean(), time.high()));
+    json.number("saved", time.saved());
+    json.number("untimed", time.untimed());
+  }
+
+  private static List<Item.Pen> pens(Page page) {
+    return page.items().stream()
+        .filter(Item.Pen.class::isInstance)
+        .map(Item.Pen.class::cast)
+        .toList();
+  }
+
+  private void box(Page page, Item.Pen pen) throws IOException {
+    Item.Area edge = pen.edge();
+    json.object(
+        () -> {
+          json.text("name", pen.name());
+          json.text("kind", pen.kind());
+          json.number("x", Json.points(edge.x()));
+          json.number("y", Json.points(page.height() - edge.bottom()));
+          json.number("w", Json.points(edge.width()));
+          json.number("h", Json.points(edge.height()));
+        });
+  }
+}

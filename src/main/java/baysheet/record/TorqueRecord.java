@@ -1,0 +1,98 @@
+package baysheet.record;
+
+import baysheet.plan.TorqueLine;
+import baysheet.torque.Band;
+import java.io.IOException;
+import java.util.Locale;
+
+/** Writes one torque line of a record. */
+final class TorqueRecord {
+  private final Json json;
+
+  TorqueRecord(Json json) {
+    this.json = json;
+  }
+
+  void write(TorqueLine line) throws IOException {
+    json.object(
+        () -> {
+          json.number("n", line.n());
+          json.text("fastener", line.fastener());
+          json.texts("places", line.places());
+          json.number("count", line.count());
+          json.text("thread", line.thread());
+          json.text("class", line.strength());
+          json.text("head", line.head());
+          if (line.socket().isPresent()) {
+            json.object("socket", () -> socket(line.socket().get()));
+          }
+          json.text("kind", line.kind().name().toLowerCase(Locale.ROOT));
+          json.list("stages", line.stages(), stage -> json.object(() -> stage(stage)));
+          json.numbers("passes", line.passes().percents());
+          json.truth("checkRound", line.passes().checkRound());
+          json.numbers("order", line.order());
+          json.text("threads", line.threads());
+          json.text("reuse", reuse(line.reuse()));
+          json.text("lock", line.lock());
+          json.text("moment", line.rideHeight() ? "ride-height" : line.moment().word());
+          json.truth("twoVisits", line.twoVisits());
+          json.quantity("recheck", line.recheck());
+          json.text("source", line.source());
+          json.truth("overridden", line.overridden());
+          json.list("warnings", line.warnings(), this::warning);
+        });
+  }
+
+  /** As spec books write it. */
+  private static String reuse(String words) {
+    return switch (words) {
+      case "new" -> "no";
+      case "again" -> "yes";
+      default -> words;
+    };
+  }
+
+  private void socket(TorqueLine.SocketNeed socket) throws IOException {
+    json.text("drive", socket.drive());
+    json.number("points", socket.points());
+    json.truth("impact", socket.impact());
+    json.truth("deep", socket.deep());
+    json.truth("owned", socket.owned());
+  }
+
+  private void stage(TorqueLine.StageLine stage) throws IOException {
+    if (stage instanceof TorqueLine.StageLine.Torque torque) {
+      torque(torque);
+    } else if (stage instanceof TorqueLine.StageLine.Angle angle) {
+      json.number("angle", angle.angle().value());
+    } else {
+      json.truth("loosen", true);
+    }
+  }
+
+  private void torque(TorqueLine.StageLine.Torque torque) throws IOException {
+    json.quantity("torque", torque.target());
+    json.text("written", torque.written());
+    json.quantity("second", torque.second());
+    json.object("band", () -> band(torque.band()));
+    json.text("wrench", torque.wrench());
+    json.quantity("setting", torque.setting());
+    json.quantity("arrives", torque.arrives());
+    json.text("trouble", torque.trouble());
+  }
+
+  private void band(Band band) throws IOException {
+    json.number("from", band.low().value());
+    json.number("to", band.high().value());
+    json.text("unit", band.low().unit().symbol());
+    json.text("of", band.origin().name().toLowerCase(Locale.ROOT));
+  }
+
+  private void warning(TorqueLine.Warning warning) throws IOException {
+    json.object(
+        () -> {
+          json.text("code", warning.code());
+          json.text("text", warning.text());
+        });
+  }
+}

@@ -1,0 +1,189 @@
+package baysheet.template;
+
+import baysheet.template.Box.Length;
+import baysheet.template.Box.Width;
+import baysheet.template.LayoutSource.Faults;
+import baysheet.template.Node.Element;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Typed reading of an element's attributes. A value that cannot be read is a problem, and the
+ * fallback stands in so that one run finds all problems.
+ */
+final class Attributes {
+  private static final Pattern LENGTH = Pattern.compile("([0-9]{1,4}(?:\\.[0-9]{1,4})?)(mm|pt|em)");
+  private static final Pattern SHARE = Pattern.compile("([1-9][0-9]{0,2})\\*");
+  private static final Pattern WHOLE = Pattern.compile("-?[0-9]{1,6}");
+
+  /** Thousandths of a point in a millimetre are 72 000 over this many. */
+  private static final BigDecimal MILLIMETRES_PER_INCH = new BigDecimal("25.4");
+
+  private static final BigDecimal THOUSANDTHS_PER_INCH = new BigDecimal(72_000);
+
+  private final Element element;
+  private final Faults faults;
+
+  private Attributes(Element element, Faults faults) {
+    this.element = element;
+    this.faults = faults;
+  }
+
+  /** The attributes of an element that has no others than {@code known}. */
+  static Attributes of(Element element, Faults faults, String... known) {
+    List<String> names = List.of(known);
+    element.attributes().keySet().stream()
+        .filter(name -> !names.contains(name))
+        .forEach(name -> faults.unknownAttribute(element.at(), element.name(), name, names));
+    return new Attributes(element, faults);
+  }
+
+  Optional<String> text(String name) {
+    return Optional.ofNullable(element.attributes().get(name));
+  }
+
+  /** A text that must be there and must say something; a word that stands for it otherwise. */
+  String required(String name) {
+    Optional<String> value = text(name).filter(text -> !text.isBlank());
+    if (value.isEmpty()) {
+      faults.missing(element.at(), element.name(), name);
+    }
+    return value.orElse("?");
+  }
+
+  Length length(String name, Length fallback) {
+    return text(name)
+        .map(value -> parseLength(value).orElseGet(() -> bad(name, value, LENGTHS, fallback)))
+        .orElse(fallback);
+  }
+
+  private static final String LENGTHS = "a length such as 3mm, 6pt or 0.5em";
+
+  /** A length in thousandths of a point that does not grow with the text. */
+  long points(String name, long fallback) {
+    return text(name)
+        .map(
+            value ->
+                parseLength(value)
+                    .filter(length -> !length.ofBody())
+                    .map(Length::amount)
+                    .orElseGet(() -> bad(name, value, "a length such as 3mm or 6pt", fallback)))
+        .orElse(fallback);
+  }
+
+  /** A length in thousandths of a point that must be there. */
+  long requiredPoints(String name) {
+    if (text(name).isEmpty()) {
+      faults.missing(element.at(), element.name(), name);
+    }
+    return points(name, 1);
+  }
+
+  Width width(String name, Width fallback) {
+    return text(name)
+        .map(value -> parseWidth(value).orElseGet(() -> bad(name, value, WIDTHS, fallback)))
+        .orElse(fallback);
+  }
+
+  private static final String WIDTHS = "natural, a share such as 2*, or a length such as 12mm";
+
+  int whole(String name, int least, int most, int fallback) {
+    return text(name)
+        .map(
+            value ->
+                parseWhole(value)
+                    .filter(number -> number >= least && number <= most)
+                    .orElseGet(
+                        () -> bad(name, value, "a whole number " + least + "…" + most, fallback)))
+        .orElse(fallback);
+  }
+
+  /** A whole number that must be there. */
+  int requiredWhole(String name, int least, int most) {
+    if (text(name).isEmpty()) {
+      faults.missing(element.at(), element.name(), name);
+    }
+    return whole(name, least, most, least);
+  }
+
+  /** A decimal factor of the body size, in thousandths. */
+  int scale(String name, int fallback) {
+    return text(name)
+        .map(
+            value ->
+                parseLength(value + "em")
+                    .map(Length::amount)
+                    .filter(amount -> amount >= 100 && amount <= 10_000)
+                    .map(Math::toIntExact)
+                    .orElseGet(() -> bad(name, value, "a factor such as 1.2", fallback)))
+        .orElse(fallback);
+  }
+
+  boolean yes(String name) {
+    return choice(name, Map.of("yes", true, "no", false), false);
+  }
+
+  <T> T choice(String name, Map<String, T> words, T fallback) {
+    return text(name)
+        .map(
+            value ->
+                Optional.ofNullable(words.get(value))
+                    .orElseGet(() -> bad(name, value, sorted(words), fallback)))
+        .orElse(fallback);
+  }
+
+  private static String sorted(Map<String, ?> words) {
+    return "one of " + String.join(", ", words.keySet().stream().sorted().toList());
+  }
+
+  private <T> T bad(String name, String value, String wanted, T fallback) {
+    faults.badValue(element.at(), element.name(), name, value, wanted);
+    return fallback;
+  }
+
+  private static Optional<Length> parseLength(String value) {
+    Matcher parts = LENGTH.matcher(value);
+    if (!parts.matches()) {
+      return Optional.empty();
+    }
+    BigDecimal figure = new BigDecimal(parts.group(1));
+    return Optional.of(
+        switch (parts.group(2)) {
+          case "mm" -> new Length(fromMillimetres(figure), false);
+          case "em" -> new Length(thousandths(figure), true);
+          default -> new Length(thousandths(figure), false);
+        });
+  }
+
+  // 1 in = 25.4 mm = 72 pt
+  private static long fromMillimetres(BigDecimal figure) {
+    return figure
+        .multiply(THOUSANDTHS_PER_INCH)
+        .divide(MILLIMETRES_PER_INCH, 0, RoundingMode.HALF_UP)
+        .longValueExact();
+  }
+
+  private static long thousandths(BigDecimal figure) {
+    return figure.movePointRight(3).setScale(0, RoundingMode.HALF_UP).longValueExact();
+  }
+
+  private static Optional<Width> parseWidth(String value) {
+    if (value.equals("natural")) {
+      return Optional.of(new Width.Natural());
+    }
+    Matcher share = SHARE.matcher(value);
+    if (share.matches()) {
+      return Optional.of(new Width.Share(Integer.parseInt(share.group(1))));
+    }
+    return parseLength(value).map(Width.Fixed::new);
+  }
+
+  private static Optional<Integer> parseWhole(String value) {
+    return WHOLE.matcher(value).matches() ? Optional.of(Integer.valueOf(value)) : Optional.empty();
+  }
+}

@@ -1,0 +1,33 @@
+package baysheet.template;
+
+import baysheet.plan.TorqueLine.StageLine;
+import baysheet.torque.Band;
+import baysheet.torque.Quantity;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
+/** The accepted band of a torque in figures. */
+final class BandWords {
+  private BandWords() {}
+
+  /** {@code 90.3…99.7} in the target's unit, and whose it is where it is the shop's. */
+  static String of(StageLine.Torque torque) {
+    Band band = torque.band();
+    Quantity low = inward(band.low(), RoundingMode.CEILING);
+    Quantity high = inward(band.high(), RoundingMode.FLOOR);
+    String figures = low.figure() + "…" + high.figure();
+    return isShops(torque) ? figures + " (shop)" : figures;
+  }
+
+  /** To one decimal, towards the middle: what is printed is never outside what is accepted. */
+  private static Quantity inward(Quantity edge, RoundingMode towards) {
+    BigDecimal figure = edge.value();
+    return figure.scale() <= 1
+        ? edge
+        : new Quantity(figure.setScale(1, towards).stripTrailingZeros(), edge.unit());
+  }
+
+  static boolean isShops(StageLine stage) {
+    return stage instanceof StageLine.Torque torque && torque.band().origin() == Band.Origin.SHOP;
+  }
+}

@@ -1,0 +1,101 @@
+package baysheet.template;
+
+import baysheet.plan.Sheet.CautionLine;
+import baysheet.template.SheetText.CautionText;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/** Cautions in words: command, then the hazard and what it does. */
+final class CautionWords {
+  /** A mandatory sign of ISO 7010. */
+  private static final Pattern NUMBER = Pattern.compile("M[0-9]{3}");
+
+  private final Map<String, CautionLine> byLetter;
+  private final List<CautionLine> all;
+
+  CautionWords(List<CautionLine> cautions) {
+    this.all = cautions;
+    this.byLetter =
+        cautions.stream().collect(Collectors.toMap(CautionLine::letter, Function.identity()));
+  }
+
+  List<CautionText> onTop() {
+    return all.stream()
+        .filter(caution -> caution.onTop() && caution.waivedBy().isEmpty())
+        .map(CautionWords::text)
+        .toList();
+  }
+
+  boolean isOnTop(String letter) {
+    return byLetter.containsKey(letter) && byLetter.get(letter).onTop();
+  }
+
+  /** The minor ones that share a line, each as its command. */
+  String also() {
+    return all.stream()
+        .filter(caution -> caution.collapsed() && caution.waivedBy().isEmpty())
+        .map(caution -> caution.letter() + Phrases.NBSP + Phrases.sentence(caution.command()))
+        .collect(Collectors.joining(" "));
+  }
+
+  List<String> waived() {
+    return all.stream()
+        .filter(caution -> caution.waivedBy().isPresent())
+        .map(
+            caution ->
+                "%s %s (%s) waived by %s"
+                    .formatted(
+                        caution.signal(),
+                        caution.letter(),
+                        Phrases.spaced(caution.name()),
+                        caution.waivedBy().get()))
+        .toList();
+  }
+
+  /** What to wear, each piece once, in the order in which it is first wanted. */
+  List<String> protect() {
+    Set<String> pieces = new LinkedHashSet<>();
+    all.stream()
+        .filter(caution -> caution.waivedBy().isEmpty())
+        .forEach(caution -> caution.protect().forEach(piece -> pieces.add(piece)));
+    return List.copyOf(pieces);
+  }
+
+  List<CautionText> of(List<String> letters) {
+    return letters.stream()
+        .filter(byLetter::containsKey)
+        .map(byLetter::get)
+        .map(CautionWords::text)
+        .toList();
+  }
+
+  private static CautionText text(CautionLine caution) {
+    return new CautionText(
+        caution.letter(),
+        caution.signal(),
+        Phrases.sentence(caution.command()),
+        why(caution),
+        caution.protect().stream().map(CautionWords::number).collect(Collectors.joining(", ")),
+        Phrases.counted("step", caution.steps()),
+        caution.source());
+  }
+
+  private static String why(CautionLine caution) {
+    String hazard = caution.hazard().strip();
+    String consequence = caution.consequence().strip();
+    return Phrases.sentence(
+        hazard + (hazard.isEmpty() || consequence.isEmpty() ? "" : ": ") + consequence);
+  }
+
+  /** The number alone: the words stand once, on top. */
+  private static String number(String protect) {
+    Matcher number = NUMBER.matcher(protect);
+    return number.find() ? number.group() : protect;
+  }
+}

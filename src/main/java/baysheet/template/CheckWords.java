@@ -1,0 +1,99 @@
+package baysheet.template;
+
+import baysheet.books.Moment;
+import baysheet.plan.Sheet.CheckLine;
+import baysheet.plan.TorqueLine;
+import baysheet.template.SheetText.BoxText;
+import baysheet.template.SheetText.CheckText;
+import baysheet.template.SheetText.ChecksText;
+import baysheet.template.SheetText.OpenItemText;
+import baysheet.template.SheetText.RecheckText;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/** Checks by moment, and what stays open after them. */
+final class CheckWords {
+  private static final Map<Moment, String> HEADINGS =
+      new TreeMap<>(
+          Map.of(
+              Moment.EVENING_BEFORE, "The evening before",
+              Moment.BEFORE_LIFTING, "Before lifting",
+              Moment.RAISED, "While raised",
+              Moment.BEFORE_LOWERING, "Before lowering",
+              Moment.ON_THE_GROUND, "On the ground",
+              Moment.BEFORE_MOVING, "Before the car moves",
+              Moment.ROAD_TEST, "Road test",
+              Moment.HAND_OVER, "At hand-over",
+              Moment.RE_CHECK, "At the re-check"));
+
+  private final List<CheckLine> checks;
+
+  CheckWords(List<CheckLine> checks) {
+    this.checks = checks;
+  }
+
+  List<ChecksText> byMoment() {
+    Map<Moment, List<CheckText>> groups = new TreeMap<>();
+    for (int i = 0; i < checks.size(); i++) {
+      groups
+          .computeIfAbsent(checks.get(i).moment(), any -> new ArrayList<>())
+          .add(check(i + 1, checks.get(i)));
+    }
+    return groups.entrySet().stream()
+        .map(
+            group ->
+                new ChecksText(
+                    HEADINGS.get(group.getKey()),
+                    group.getKey() == Moment.BEFORE_MOVING,
+                    group.getKey().compareTo(Moment.BEFORE_MOVING) < 0,
+                    group.getValue()))
+        .toList();
+  }
+
+  private static CheckText check(int n, CheckLine check) {
+    String name = "check." + n;
+    return new CheckText(
+        Phrases.sentence(check.text()),
+        List.of(new BoxText(name, "", "check " + n + " done")),
+        check.hold()
+            ? List.of(new BoxText(name + ".hold", "", "initials of the second person, check " + n))
+            : List.of(),
+        Phrases.counted("step", check.because()),
+        check.reason().map(String::strip).orElse(""),
+        Phrases.orNothing(check.needs()),
+        check.needs().isPresent()
+            ? List.of(new BoxText(name + ".figure", "", "figure from the data, check " + n))
+            : List.of());
+  }
+
+  /** Each thing once, though several checks may bring it. */
+  List<OpenItemText> openItems() {
+    List<String> items =
+        checks.stream().flatMap(check -> check.keepsOpen().stream()).distinct().toList();
+    List<OpenItemText> open = new ArrayList<>();
+    for (int i = 0; i < items.size(); i++) {
+      String text = items.get(i);
+      open.add(
+          new OpenItemText(
+              Phrases.capital(text), new BoxText("open." + (i + 1), "", text + " done")));
+    }
+    return List.copyOf(open);
+  }
+
+  static List<RecheckText> rechecks(List<TorqueLine> lines) {
+    return lines.stream()
+        .filter(line -> line.recheck().isPresent())
+        .map(
+            line ->
+                new RecheckText(
+                    line.words(),
+                    line.recheck().get().print(),
+                    new BoxText(
+                        "recheck." + line.n() + ".due",
+                        "",
+                        "odometer at which " + line.words() + " is due for its re-check")))
+        .toList();
+  }
+}

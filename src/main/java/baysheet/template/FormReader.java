@@ -1,0 +1,109 @@
+package baysheet.template;
+
+import baysheet.template.Form.Paper;
+import baysheet.template.LayoutSource.Faults;
+import baysheet.template.Node.Element;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Reads a filled layout as a form. */
+final class FormReader {
+  private static final Map<String, Paper> PAPERS = Map.of("A4", Paper.A4, "Letter", Paper.LETTER);
+
+  /** 8 mm: laser printers leave about 5 mm white, and a clip or a binder takes the rest. */
+  private static final long LEAST_MARGIN = 22_677;
+
+  private final Faults faults;
+
+  private FormReader(Faults faults) {
+    this.faults = faults;
+  }
+
+  /** The form; empty, with every mistake in {@code faults}, where there is any. */
+  static Optional<Form> read(String filled, Faults faults) {
+    Optional<Form> form =
+        ElementReader.read(filled, faults).flatMap(root -> new FormReader(faults).form(root));
+    return faults.any() ? Optional.empty() : form;
+  }
+
+  private Optional<Form> form(Element root) {
+    if (!root.name().equals("form")) {
+      faults.rootIsNotForm(root.at(), root.name());
+      return Optional.empty();
+    }
+    Attributes in =
+        Attributes.of(
+            root,
+            faults,
+            "paper",
+            "margin",
+            "largest",
+            "smallest",
+            "drops-below",
+            "drops",
+            "language",
+            "title");
+    Box body = body(root);
+    List<String> drops = drops(root, in, body);
+    long smallest = in.requiredPoints("smallest");
+    long dropsBelow = in.points("drops-below", smallest);
+    long largest = in.requiredPoints("largest");
+    long margin = in.points("margin", LEAST_MARGIN);
+    checkSizes(root, margin, smallest, dropsBelow, largest);
+    if (faults.any()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Form(
+            in.choice("paper", PAPERS, Paper.A4),
+            margin,
+            largest,
+            smallest,
+            dropsBelow,
+            drops,
+            in.required("language"),
+            in.required("title"),
+            body));
+  }
+
+  private Box body(Element root) {
+    List<Element> children = BoxReader.children(root, faults);
+    Names names = Names.read(children, faults);
+    List<Element> boxes = children.stream().filter(FormReader::isBox).toList();
+    if (boxes.isEmpty()) {
+      faults.nothingInside(root.at(), "form", "at least one box");
+    }
+    return new BoxReader(names, faults).together(root, boxes);
+  }
+
+  private static boolean isBox(Element element) {
+    return !element.name().equals("style") && !element.name().equals("pen");
+  }
+
+  /** The groups in the order in which they give way; one that no box belongs to is a slip. */
+  private List<String> drops(Element root, Attributes in, Box body) {
+    List<String> listed =
+        List.of(in.text("drops").orElse("").strip().split("[ \t\r\n]+")).stream()
+            .filter(name -> !name.isEmpty())
+            .toList();
+    Set<String> used = new LinkedHashSet<>();
+    Groups.collect(body, used);
+    used.stream()
+        .filter(group -> !listed.contains(group))
+        .forEach(group -> faults.undeclared(root.at(), "group in drops", group, listed));
+    return listed;
+  }
+
+  private void checkSizes(Element root, long margin, long smallest, long drops, long largest) {
+    if (smallest < 1 || drops < smallest || largest < drops) {
+      faults.badValue(
+          root.at(), "form", "sizes", "out of order", "smallest ≤ drops-below ≤ largest");
+    }
+    if (margin < LEAST_MARGIN) {
+      faults.badValue(root.at(), "form", "margin", "under 8mm", "at least 8mm, for the printer");
+    }
+  }
+}

@@ -1,0 +1,97 @@
+package baysheet.template;
+
+import baysheet.report.Problem;
+import baysheet.report.Problems;
+import baysheet.report.Source;
+import baysheet.template.Box.Where;
+import freemarker.core.ParseException;
+import freemarker.template.Configuration;
+import freemarker.template.Template;
+import freemarker.template.TemplateException;
+import java.io.IOException;
+import java.io.StringReader;
+import java.io.UncheckedIOException;
+import java.util.Map;
+import java.util.Optional;
+
+/** One layout, parsed once and filled for each sheet; safe for use by several threads. */
+final class Layout {
+  /** The largest demo sheet fills to 200 000 characters. */
+  private static final int LONGEST = 4_000_000;
+
+  private final LayoutSource source;
+  private final MarkedText marked;
+  private final Optional<Template> template;
+  private final Optional<Problem> unreadable;
+
+  private Layout(
+      LayoutSource source,
+      MarkedText marked,
+      Optional<Template> template,
+      Optional<Problem> unreadable) {
+    this.source = source;
+    this.marked = marked;
+    this.template = template;
+    this.unreadable = unreadable;
+  }
+
+  /** Parses a layout; what FreeMarker cannot read is reported at each filling. */
+  static Layout parse(Source text, Configuration freemarker) {
+    LayoutSource source = new LayoutSource(text);
+    MarkedText marked = MarkedText.of(text.text());
+    try {
+      Template template = new Template(text.name(), new StringReader(marked.text()), freemarker);
+      return new Layout(source, marked, Optional.of(template), Optional.empty());
+    } catch (ParseException e) {
+      Where where = marked.original(e.getLineNumber(), e.getColumnNumber());
+      Problem problem = source.cannotFill(where, sentence(e.getEditorMessage()));
+      return new Layout(source, marked, Optional.empty(), Optional.of(problem));
+    } catch (IOException e) {
+      throw new UncheckedIOException(text.name(), e);
+    }
+  }
+
+  /**
+   * The layout filled with a sheet; empty, with the reasons in {@code problems}, where it fails.
+   */
+  Optional<Form> fill(SheetText sheet, Problems problems) {
+    return write(sheet, problems)
+        .flatMap(filled -> FormReader.read(filled, source.collect(problems)));
+  }
+
+  /** The box markup that this layout writes for a sheet. */
+  Optional<String> write(SheetText sheet, Problems problems) {
+    unreadable.ifPresent(problems::add);
+    return template.flatMap(parsed -> write(parsed, sheet, problems));
+  }
+
+  private Optional<String> write(Template parsed, SheetText sheet, Problems problems) {
+    BoundedText out = new BoundedText(LONGEST);
+    try {
+      parsed.process(Map.of("sheet", sheet), out);
+      return Optional.of(out.toString());
+    } catch (TemplateException e) {
+      problems.add(source.cannotFill(where(e), sentence(e.getMessageWithoutStackTop())));
+    } catch (BoundedText.Overflow e) {
+      problems.add(source.tooLong(LONGEST));
+    } catch (StackOverflowError e) {
+      problems.add(source.tooDeep());
+    } catch (IOException e) {
+      throw new UncheckedIOException(parsed.getName(), e);
+    }
+    return Optional.empty();
+  }
+
+  private Where where(TemplateException e) {
+    Integer line = e.getLineNumber();
+    Integer column = e.getColumnNumber();
+    return line == null || column == null ? new Where(1, 1) : marked.original(line, column);
+  }
+
+  /** The first paragraph of a message on one line, without a full stop: the rest are hints. */
+  private static String sentence(String message) {
+    String first = String.valueOf(message).strip().split("\n[ \t]*\n", 2)[0];
+    String line = first.replaceAll("\\s+", " ").strip();
+    return line.endsWith(".") ? line.substring(0, line.length() - 1) : line;
+  }
+}

@@ -1,0 +1,122 @@
+package baysheet.template;
+
+import baysheet.report.Problem;
+import baysheet.report.Problems;
+import baysheet.report.Source;
+import baysheet.report.Span;
+import baysheet.template.Box.Where;
+import java.util.List;
+import java.util.Objects;
+
+/** A layout file, and the sentences of this package about it. */
+record LayoutSource(Source source) {
+  LayoutSource {
+    Objects.requireNonNull(source);
+  }
+
+  /** Collects what is wrong with the markup of one filling. */
+  Faults collect(Problems problems) {
+    return new Faults(this, problems);
+  }
+
+  Span span(Where where) {
+    return source.at(where.line(), where.column());
+  }
+
+  /** What FreeMarker cannot read or fill. */
+  Problem cannotFill(Where where, String message) {
+    return Problem.error("template-error", span(where), "this layout cannot be filled: " + message);
+  }
+
+  /** More came out of a layout than a page can need. */
+  Problem tooLong(int limit) {
+    return cannotFill(
+        new Where(1, 1), "it writes more than " + limit + " characters; does a list never end?");
+  }
+
+  /** Macros that call one another without end. */
+  Problem tooDeep() {
+    return cannotFill(new Where(1, 1), "its macros call one another without end");
+  }
+
+  /** Problems of the box markup, all under one code. */
+  static final class Faults {
+    private final LayoutSource layout;
+    private final Problems problems;
+    private boolean any;
+
+    private Faults(LayoutSource layout, Problems problems) {
+      this.layout = layout;
+      this.problems = problems;
+    }
+
+    /** Whether anything was wrong. */
+    boolean any() {
+      return any;
+    }
+
+    void notWellFormed(Where where, String message) {
+      add(where, "the markup does not hold together in or after this element: " + message, "");
+    }
+
+    void tooDeep(Where where, int limit) {
+      add(where, "elements stand in one another more than " + limit + " deep", "");
+    }
+
+    void rootIsNotForm(Where where, String name) {
+      add(where, "a layout starts with <form>, not with <" + name + ">", "<form>");
+    }
+
+    void unknownElement(Where where, String name, String parent, List<String> known) {
+      add(where, "<" + parent + "> has no use for <" + name + ">", "one of " + tags(known));
+    }
+
+    void strayText(Where where, String name, String text) {
+      add(where, "<" + name + "> holds loose text \"" + brief(text) + "\"", "<text> around it");
+    }
+
+    void nothingInside(Where where, String name, String wanted) {
+      add(where, "<" + name + "> is empty", wanted);
+    }
+
+    void count(Where where, String name, String what, int found, String wanted) {
+      add(where, "<" + name + "> has " + found + " " + what, wanted);
+    }
+
+    void unknownAttribute(Where where, String element, String name, List<String> known) {
+      String wanted = known.isEmpty() ? "no attribute" : "one of " + String.join(", ", known);
+      add(where, "<" + element + "> has no attribute \"" + name + "\"", wanted);
+    }
+
+    void missing(Where where, String element, String attribute) {
+      add(where, "<" + element + "> needs the attribute \"" + attribute + "\"", "");
+    }
+
+    void badValue(Where where, String element, String attribute, String value, String wanted) {
+      add(where, "%s=\"%s\" of <%s>".formatted(attribute, brief(value), element), wanted);
+    }
+
+    void undeclared(Where where, String kind, String name, List<String> known) {
+      String wanted = known.isEmpty() ? "one declared first" : "one of " + String.join(", ", known);
+      add(where, "there is no " + kind + " \"" + name + "\" in this layout", wanted);
+    }
+
+    void twice(Where where, String kind, String name) {
+      add(where, "the " + kind + " \"" + name + "\" is there already", "a name of its own");
+    }
+
+    private void add(Where where, String what, String expected) {
+      any = true;
+      Problem problem = Problem.error("template-markup", layout.span(where), what);
+      problems.add(expected.isEmpty() ? problem : problem.expecting(expected));
+    }
+
+    private static String tags(List<String> names) {
+      return "<" + String.join(">, <", names) + ">";
+    }
+
+    private static String brief(String text) {
+      return text.length() <= 40 ? text : text.substring(0, 40) + "…";
+    }
+  }
+}

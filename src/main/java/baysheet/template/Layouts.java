@@ -1,0 +1,149 @@
+package baysheet.template;
+
+import baysheet.report.Problem;
+import baysheet.report.Problems;
+import baysheet.report.Source;
+import freemarker.template.Configuration;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/**
+ * The layouts there are: those of the tool, or those of a folder. Each is read and parsed once,
+ * when this is made; filling is safe for several threads.
+ */
+public final class Layouts {
+  private static final String ENDING = ".ftlx";
+  private static final String RESOURCES = "/baysheet/templates/";
+  private static final List<String> BUILT_IN = List.of("bay-sheet");
+
+  /** Ten times the shipped layout. */
+  private static final int LARGEST_FILE = 400_000;
+
+  /** A folder with more is not a folder of layouts. */
+  private static final int MOST_FILES = 100;
+
+  private final String folder;
+  private final Map<String, Layout> layouts;
+
+  private Layouts(String folder, Map<String, Source> sources) {
+    this.folder = folder;
+    this.layouts = new TreeMap<>();
+    Configuration freemarker = Sandbox.configuration();
+    sources.forEach((name, source) -> layouts.put(name, Layout.parse(source, freemarker)));
+  }
+
+  /** The layouts that come with the tool. */
+  public static Layouts builtIn() {
+    Map<String, Source> sources = new TreeMap<>();
+    for (String name : BUILT_IN) {
+      String file = name + ENDING;
+      sources.put(name, new Source("templates/" + file, resource(RESOURCES + file)));
+    }
+    return new Layouts("templates", sources);
+  }
+
+  /**
+   * The layouts of a folder: the files directly in it that end in {@code .ftlx}.
+   *
+   * @throws UncheckedIOException naming the path, where the folder or a layout in it cannot be read
+   */
+  public static Layouts in(Path folder) {
+    Map<String, Source> sources = new TreeMap<>();
+    for (Path file : files(folder)) {
+      String fileName = file.getFileName().toString();
+      String name = fileName.substring(0, fileName.length() - ENDING.length());
+      sources.put(name, new Source(slashed(file), read(file)));
+    }
+    return new Layouts(slashed(folder), sources);
+  }
+
+  /**
+   * Fills a layout.
+   *
+   * @param name the layout's file name without its ending
+   * @return the form; empty, with the reasons in {@code problems}, where there is no such layout or
+   *     it has a mistake
+   */
+  public Optional<Form> fill(String name, SheetText sheet, Problems problems) {
+    Objects.requireNonNull(sheet);
+    return find(name, problems).flatMap(layout -> layout.fill(sheet, problems));
+  }
+
+  /** The box markup that a layout writes for a sheet, before it is read as boxes. */
+  Optional<String> write(String name, SheetText sheet, Problems problems) {
+    return find(name, problems).flatMap(layout -> layout.write(sheet, problems));
+  }
+
+  private Optional<Layout> find(String name, Problems problems) {
+    Optional<Layout> layout = Optional.ofNullable(layouts.get(name));
+    if (layout.isEmpty()) {
+      problems.add(unknown(name));
+    }
+    return layout;
+  }
+
+  private Problem unknown(String name) {
+    Problem problem =
+        Problem.error(
+            "unknown-layout",
+            new Source(folder, "").whole(),
+            "there is no layout \"" + name + ENDING + "\" in this folder");
+    return layouts.isEmpty()
+        ? problem.expecting("a file ending in " + ENDING)
+        : problem.expecting("one of " + String.join(", ", layouts.keySet()));
+  }
+
+  private static String resource(String path) {
+    try (InputStream in = Layouts.class.getResourceAsStream(path)) {
+      if (in == null) {
+        throw new IllegalStateException("no layout " + path + " in the jar");
+      }
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(path, e);
+    }
+  }
+
+  private static List<Path> files(Path folder) {
+    try (var entries = Files.list(folder)) {
+      List<Path> files =
+          entries
+              .filter(file -> file.getFileName().toString().endsWith(ENDING))
+              .filter(file -> Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS))
+              .sorted()
+              .toList();
+      if (files.size() > MOST_FILES) {
+        throw new IOException(files.size() + " layouts, at most " + MOST_FILES + " are read");
+      }
+      return files;
+    } catch (IOException e) {
+      throw new UncheckedIOException(slashed(folder), e);
+    }
+  }
+
+  private static String read(Path file) {
+    try {
+      long size = Files.size(file);
+      if (size > LARGEST_FILE) {
+        throw new IOException(size + " bytes, at most " + LARGEST_FILE + " are read");
+      }
+      return Files.readString(file, StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(slashed(file), e);
+    }
+  }
+
+  private static String slashed(Path path) {
+    return path.toString().replace('\\', '/');
+  }
+}

@@ -1,0 +1,124 @@
+package baysheet.template;
+
+import baysheet.template.Box.Align;
+import baysheet.template.Box.PenSize;
+import baysheet.template.Box.Role;
+import baysheet.template.Box.TextStyle;
+import baysheet.template.LayoutSource.Faults;
+import baysheet.template.Node.Element;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The styles and pen boxes that a layout declares in its head, by name.
+ *
+ * @param body the style of text that names none
+ */
+record Names(Map<String, Style> styles, Map<String, PenSize> pens, Style body) {
+  static final Map<String, Align> ALIGNS =
+      Map.of(
+          "left", Align.LEFT,
+          "centre", Align.CENTRE,
+          "right", Align.RIGHT,
+          "decimal", Align.DECIMAL);
+  static final Map<String, Role> ROLES =
+      Map.of(
+          "title", Role.TITLE,
+          "heading", Role.HEADING,
+          "subheading", Role.SUBHEADING,
+          "paragraph", Role.PARAGRAPH,
+          "decoration", Role.DECORATION);
+
+  /** No text is larger than this, whatever the body size. */
+  private static final long LARGEST = 72_000;
+
+  /** A layout that sets no floor still cannot print what nobody can read. */
+  private static final long SMALLEST = 6_000;
+
+  Names {
+    styles = Map.copyOf(styles);
+    pens = Map.copyOf(pens);
+  }
+
+  /** How a paragraph is set when it says nothing else. */
+  record Style(TextStyle text, boolean bold, Role role) {
+    Style aligned(Align align) {
+      return new Style(
+          new TextStyle(text.scale(), text.floor(), text.ceiling(), align), bold, role);
+    }
+  }
+
+  /** Reads the declarations among a form's children. */
+  static Names read(List<Element> children, Faults faults) {
+    Map<String, Style> styles = new LinkedHashMap<>();
+    Map<String, PenSize> pens = new LinkedHashMap<>();
+    for (Element child : children) {
+      if (child.name().equals("style")) {
+        put(styles, child, style(child, faults), faults);
+      } else if (child.name().equals("pen")) {
+        put(pens, child, pen(child, faults), faults);
+      }
+    }
+    TextStyle plain = new TextStyle(1000, SMALLEST, LARGEST, Align.LEFT);
+    return new Names(
+        styles, pens, styles.getOrDefault("body", new Style(plain, false, Role.PARAGRAPH)));
+  }
+
+  private static <T> void put(Map<String, T> names, Element element, T value, Faults faults) {
+    String name = element.attributes().getOrDefault("name", "?");
+    if (names.put(name, value) != null) {
+      faults.twice(element.at(), element.name(), name);
+    }
+  }
+
+  private static Style style(Element element, Faults faults) {
+    Attributes in =
+        Attributes.of(
+            element, faults, "name", "scale", "floor", "ceiling", "bold", "align", "role");
+    in.required("name");
+    long floor = in.points("floor", SMALLEST);
+    long ceiling = in.points("ceiling", LARGEST);
+    if (floor < 1 || ceiling < floor) {
+      faults.badValue(element.at(), "style", "ceiling", "under the floor", "ceiling ≥ floor > 0");
+      ceiling = LARGEST;
+      floor = SMALLEST;
+    }
+    TextStyle text =
+        new TextStyle(
+            in.scale("scale", 1000), floor, ceiling, in.choice("align", ALIGNS, Align.LEFT));
+    return new Style(text, in.yes("bold"), in.choice("role", ROLES, Role.PARAGRAPH));
+  }
+
+  private static PenSize pen(Element element, Faults faults) {
+    Attributes in =
+        Attributes.of(element, faults, "name", "width", "height", "least-width", "least-height");
+    in.required("name");
+    long width = in.requiredPoints("width");
+    long height = in.requiredPoints("height");
+    long leastWidth = in.points("least-width", width);
+    long leastHeight = in.points("least-height", height);
+    if (leastWidth < 1 || leastHeight < 1 || leastWidth > width || leastHeight > height) {
+      faults.badValue(
+          element.at(), "pen", "least-width, least-height", "out of order", "0 < least ≤ wanted");
+      return new PenSize(1, 1, 1, 1);
+    }
+    return new PenSize(width, height, leastWidth, leastHeight);
+  }
+
+  /** The named style; the body's, with a problem, where there is none of that name. */
+  Style style(Element at, String name, Faults faults) {
+    if (!styles.containsKey(name)) {
+      faults.undeclared(at.at(), "style", name, styles.keySet().stream().sorted().toList());
+    }
+    return styles.getOrDefault(name, body);
+  }
+
+  /** The named pen box; a speck, with a problem, where there is none of that name. */
+  PenSize pen(Element at, String name, Faults faults) {
+    if (!pens.containsKey(name)) {
+      faults.undeclared(at.at(), "pen", name, pens.keySet().stream().sorted().toList());
+    }
+    return pens.getOrDefault(name, new PenSize(1, 1, 1, 1));
+  }
+}

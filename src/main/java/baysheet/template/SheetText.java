@@ -1,0 +1,345 @@
+package baysheet.template;
+
+import baysheet.plan.Sheet;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * What a layout gets: every word and figure of a sheet ready to print, in reading order. An empty
+ * text means that there is nothing to say; figures keep their units with non-breaking spaces.
+ *
+ * @param paper {@code A4} or {@code Letter}
+ * @param language BCP 47 tag of the words: {@code en-GB} or {@code en-US}
+ * @param title the document's title
+ * @param apprentice whether an apprentice takes part: reasons and more signatures are wanted
+ * @param cautions those that stand on top
+ * @param also minor cautions in one sentence
+ * @param waived cautions left out, each with who answers for it
+ * @param protect protective equipment of the whole job, each piece once
+ * @param evening what has to be done the evening before
+ * @param support what carries the raised vehicle; none where it stays on its wheels
+ * @param openItems what somebody else must do before the sheet is closed
+ */
+public record SheetText(
+    String paper,
+    String language,
+    String title,
+    boolean apprentice,
+    HeadText head,
+    List<CautionText> cautions,
+    String also,
+    List<String> waived,
+    List<String> protect,
+    List<String> evening,
+    List<SectionText> sections,
+    TorqueText torque,
+    List<SocketText> sockets,
+    List<ToolText> tools,
+    List<PartText> parts,
+    List<String> consumables,
+    TallyText tally,
+    List<ChecksText> checks,
+    List<SupportText> support,
+    List<OpenItemText> openItems,
+    List<RecheckText> rechecks,
+    String notes,
+    List<String> sources) {
+  public SheetText {
+    Objects.requireNonNull(head);
+    cautions = List.copyOf(cautions);
+    waived = List.copyOf(waived);
+    protect = List.copyOf(protect);
+    evening = List.copyOf(evening);
+    sections = List.copyOf(sections);
+    sockets = List.copyOf(sockets);
+    tools = List.copyOf(tools);
+    parts = List.copyOf(parts);
+    consumables = List.copyOf(consumables);
+    checks = List.copyOf(checks);
+    support = List.copyOf(support);
+    openItems = List.copyOf(openItems);
+    rechecks = List.copyOf(rechecks);
+    sources = List.copyOf(sources);
+  }
+
+  /** The words of a sheet. */
+  public static SheetText of(Sheet sheet) {
+    return SheetWords.of(sheet);
+  }
+
+  /**
+   * What identifies the job.
+   *
+   * @param works the works asked for, each with its place
+   * @param time from–to with the likely time
+   * @param saved what sharing saves, or nothing
+   */
+  public record HeadText(
+      String shop,
+      String job,
+      String date,
+      String revision,
+      String id,
+      String title,
+      String customer,
+      String vehicle,
+      String years,
+      String plate,
+      String odometer,
+      String distanceUnit,
+      String bay,
+      String bayEquipment,
+      String by,
+      String with,
+      String state,
+      List<String> works,
+      String time,
+      String saved) {
+    public HeadText {
+      works = List.copyOf(works);
+    }
+  }
+
+  /**
+   * A caution.
+   *
+   * @param steps the steps it belongs to, {@code 3, 7}, or nothing
+   * @param protect what to wear for it, {@code eye protection (M004)}, or nothing
+   */
+  public record CautionText(
+      String letter,
+      String signal,
+      String command,
+      String why,
+      String protect,
+      String steps,
+      String source) {}
+
+  /** Steps under one heading. */
+  public record SectionText(String heading, String phase, String moment, List<StepText> steps) {
+    public SectionText {
+      steps = List.copyOf(steps);
+    }
+  }
+
+  /**
+   * A box for a pen that belongs to a place or a person.
+   *
+   * @param name the name under which the record lists it
+   * @param label what is printed beside it; nothing where there is only one
+   * @param says what it is for, in full
+   */
+  public record BoxText(String name, String label, String says) {}
+
+  /**
+   * A numbered line of the sequence.
+   *
+   * @param ticks a box for each place
+   * @param above the cautions that stand directly above it
+   * @param letters letters of further cautions, {@code A, C}
+   * @param details what belongs to it, already in words
+   * @param torque the torque lines it tightens, {@code 3, 4}
+   * @param hold the box for a second person's initials; none where work goes on
+   */
+  public record StepText(
+      String n,
+      String text,
+      List<BoxText> ticks,
+      List<CautionText> above,
+      String letters,
+      List<String> details,
+      String torque,
+      String minutes,
+      String because,
+      String good,
+      List<String> ifStuck,
+      List<BoxText> hold) {
+    public StepText {
+      ticks = List.copyOf(ticks);
+      above = List.copyOf(above);
+      details = List.copyOf(details);
+      ifStuck = List.copyOf(ifStuck);
+      hold = List.copyOf(hold);
+    }
+  }
+
+  /**
+   * The torque table.
+   *
+   * @param blocks lines by the moment of their final torque
+   * @param marks how many witness marks the foot counts to
+   */
+  public record TorqueText(
+      List<TorqueBlock> blocks, List<DrawingText> drawings, String marks, String shopBand) {
+    public TorqueText {
+      blocks = List.copyOf(blocks);
+      drawings = List.copyOf(drawings);
+    }
+  }
+
+  /** Torque lines with one moment. */
+  public record TorqueBlock(String heading, List<TorqueLineText> lines) {
+    public TorqueBlock {
+      lines = List.copyOf(lines);
+    }
+  }
+
+  /**
+   * A line of the torque table.
+   *
+   * @param set count, thread and class: {@code 2 × M12×1.75 · 10.9}
+   * @param head head and socket
+   * @param kind {@code published}, {@code snug} or {@code unknown}
+   * @param rounds passes, or nothing where there is one
+   * @param threads what goes on the thread
+   * @param order letter of the drawing that shows the order, or nothing
+   * @param unit the unit in which a value is written down
+   * @param values a box for each place
+   * @param snug a box for each place where the line is visited twice
+   * @param marks a box for each place
+   */
+  public record TorqueLineText(
+      String n,
+      String words,
+      String places,
+      String set,
+      String head,
+      String kind,
+      List<StageText> stages,
+      String rounds,
+      String threads,
+      String reuse,
+      String lock,
+      String order,
+      String note,
+      String recheck,
+      String unit,
+      List<BoxText> values,
+      List<BoxText> snug,
+      List<BoxText> marks,
+      List<String> warnings,
+      boolean rideHeight,
+      String override) {
+    public TorqueLineText {
+      stages = List.copyOf(stages);
+      values = List.copyOf(values);
+      snug = List.copyOf(snug);
+      marks = List.copyOf(marks);
+      warnings = List.copyOf(warnings);
+    }
+  }
+
+  /**
+   * A torque and the further turns after it.
+   *
+   * @param target what to reach: {@code 70 N·m +60°}, or {@code loosen}
+   * @param band what is accepted, in the target's unit, and whose band it is
+   * @param second the same in the shop's second unit
+   * @param setting wrench and what to set on it: {@code W3: 70 N·m}
+   * @param remark what else to do, what is wrong with the wrench, or why there is none
+   */
+  public record StageText(
+      String target, String band, String second, String setting, String remark) {}
+
+  /**
+   * The order of tightening, seen from the front of the fasteners. Coordinates are thousandths of
+   * the drawing's width.
+   *
+   * @param lines the torque lines that it belongs to
+   * @param height thousandths of the width
+   * @param least the least width at which its figures can be read, in millimetres
+   * @param says what it shows, for a screen reader
+   */
+  public record DrawingText(
+      String letter,
+      String lines,
+      int height,
+      int least,
+      int radius,
+      int figure,
+      List<PositionText> positions,
+      String says) {
+    public DrawingText {
+      positions = List.copyOf(positions);
+    }
+  }
+
+  /** A fastener of a drawing, with its turn. */
+  public record PositionText(int x, int y, String turn, boolean first) {}
+
+  /** What to lay out to reach a head. */
+  public record SocketText(
+      String drive, String head, String kind, String count, String firstStep, boolean borrow) {}
+
+  /** A tool, or something else a step needs. */
+  public record ToolText(String name, boolean special, boolean borrow) {}
+
+  /** A new part. */
+  public record PartText(String count, String part, boolean fastener) {}
+
+  /**
+   * Everything undone that has no torque line.
+   *
+   * @param off how many came off, torque lines not counted
+   */
+  public record TallyText(String off, List<TallyLineText> lines) {
+    public TallyText {
+      lines = List.copyOf(lines);
+    }
+  }
+
+  /** Something off that must be on again. */
+  public record TallyLineText(
+      String words, String places, String count, String off, String on, List<BoxText> boxes) {
+    public TallyLineText {
+      boxes = List.copyOf(boxes);
+    }
+  }
+
+  /**
+   * Checks of one moment.
+   *
+   * @param gate whether they stand between the vehicle and its first movement
+   * @param early whether they are due before that
+   */
+  public record ChecksText(String heading, boolean gate, boolean early, List<CheckText> checks) {
+    public ChecksText {
+      checks = List.copyOf(checks);
+    }
+  }
+
+  /**
+   * A check.
+   *
+   * @param because the steps that brought it: {@code steps 4, 7}, or nothing
+   * @param needs a figure that only the vehicle's data gives, or nothing
+   */
+  public record CheckText(
+      String text,
+      List<BoxText> ticks,
+      List<BoxText> hold,
+      String because,
+      String reason,
+      String needs,
+      List<BoxText> figure) {
+    public CheckText {
+      ticks = List.copyOf(ticks);
+      hold = List.copyOf(hold);
+      figure = List.copyOf(figure);
+    }
+  }
+
+  /** What carries the raised vehicle, or an end of it. */
+  public record SupportText(
+      String raised, String on, String load, String each, String rated, List<String> points) {
+    public SupportText {
+      points = List.copyOf(points);
+    }
+  }
+
+  /** What somebody else must do before the sheet is closed. */
+  public record OpenItemText(String text, BoxText box) {}
+
+  /** Fasteners that are checked again after a distance. */
+  public record RecheckText(String words, String distance, BoxText due) {}
+}

@@ -1,0 +1,166 @@
+package baysheet.template;
+
+import baysheet.books.Shop;
+import baysheet.plan.Sheet;
+import baysheet.plan.Sheet.Heading;
+import baysheet.plan.Sheet.Person;
+import baysheet.plan.Sheet.SocketLine;
+import baysheet.plan.Sheet.Support;
+import baysheet.plan.Sheet.TallyLine;
+import baysheet.plan.Sheet.TimeNeeded;
+import baysheet.template.SheetText.HeadText;
+import baysheet.template.SheetText.PartText;
+import baysheet.template.SheetText.SocketText;
+import baysheet.template.SheetText.SupportText;
+import baysheet.template.SheetText.TallyLineText;
+import baysheet.template.SheetText.TallyText;
+import baysheet.template.SheetText.ToolText;
+import baysheet.torque.Quantity;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Turns a sheet into the words and figures that a layout prints. */
+final class SheetWords {
+  private final Sheet sheet;
+  private final Heading heading;
+  private final CautionWords cautions;
+
+  private SheetWords(Sheet sheet) {
+    this.sheet = sheet;
+    this.heading = sheet.heading();
+    this.cautions = new CautionWords(sheet.cautions());
+  }
+
+  static SheetText of(Sheet sheet) {
+    return new SheetWords(sheet).text();
+  }
+
+  private SheetText text() {
+    StepWords steps = new StepWords(cautions);
+    CheckWords checks = new CheckWords(sheet.checks());
+    return new SheetText(
+        heading.paper().word(),
+        heading.terms() == Shop.Terms.AMERICAN ? "en-US" : "en-GB",
+        "Bay sheet " + heading.job() + ", " + heading.title(),
+        heading.with().isPresent(),
+        head(),
+        cautions.onTop(),
+        cautions.also(),
+        cautions.waived(),
+        cautions.protect(),
+        sheet.evening().stream().map(Phrases::sentence).toList(),
+        sheet.sections().stream().map(steps::section).toList(),
+        new TorqueWords(sheet.torque(), heading.torqueUnits().get(0)).table(),
+        sheet.sockets().stream().map(SheetWords::socket).toList(),
+        sheet.tools().stream()
+            .map(tool -> new ToolText(tool.name(), tool.special(), !tool.owned()))
+            .toList(),
+        sheet.parts().stream()
+            .map(part -> new PartText(String.valueOf(part.count()), part.part(), part.fastener()))
+            .toList(),
+        sheet.consumables(),
+        tally(),
+        checks.byMoment(),
+        sheet.support().stream().map(SheetWords::support).toList(),
+        checks.openItems(),
+        CheckWords.rechecks(sheet.torque()),
+        Phrases.sentence(Phrases.orNothing(sheet.notes())),
+        sheet.sources());
+  }
+
+  private HeadText head() {
+    return new HeadText(
+        heading.shop(),
+        heading.job(),
+        heading.date().toString(),
+        heading.revision(),
+        heading.id(),
+        heading.title(),
+        Phrases.orNothing(heading.customer()),
+        heading.vehicle(),
+        Phrases.orNothing(heading.years()),
+        Phrases.orNothing(heading.plate()),
+        heading.odometer().map(Quantity::print).orElse(""),
+        heading.distance().symbol(),
+        heading.bay(),
+        heading.bayEquipment(),
+        person(Optional.of(heading.by())),
+        person(heading.with()),
+        String.join(", ", heading.state()),
+        heading.works(),
+        time(sheet.time()),
+        saved(sheet.time()));
+  }
+
+  private static String person(Optional<Person> person) {
+    return person
+        .map(
+            each ->
+                each.name()
+                    + " ("
+                    + each.id()
+                    + (each.grade() == Shop.Grade.APPRENTICE ? ", apprentice)" : ")"))
+        .orElse("");
+  }
+
+  /** {@code 70…150 min, most likely 95 min}, and what it leaves out. */
+  private static String time(TimeNeeded time) {
+    String range =
+        "%d…%d%smin, most likely %d%smin"
+            .formatted(time.low(), time.high(), Phrases.NBSP, time.mean(), Phrases.NBSP);
+    return time.untimed() == 0 ? range : range + ", " + time.untimed() + " steps without a time";
+  }
+
+  private static String saved(TimeNeeded time) {
+    return time.saved() == 0 ? "" : "shared access saves " + time.saved() + Phrases.NBSP + "min";
+  }
+
+  private static SocketText socket(SocketLine socket) {
+    List<String> kind = new ArrayList<>();
+    if (socket.points() > 0) {
+      kind.add(socket.points() + "-point");
+    }
+    if (socket.deep()) {
+      kind.add("deep");
+    }
+    if (socket.impact()) {
+      kind.add("impact");
+    }
+    return new SocketText(
+        socket.drive(),
+        socket.head(),
+        String.join(", ", kind),
+        String.valueOf(socket.count()),
+        String.valueOf(socket.firstStep()),
+        !socket.owned());
+  }
+
+  private TallyText tally() {
+    List<TallyLine> lines = sheet.tally();
+    int off = lines.stream().mapToInt(line -> line.count() * line.places().size()).sum();
+    List<TallyLineText> texts = new ArrayList<>();
+    for (int i = 0; i < lines.size(); i++) {
+      TallyLine line = lines.get(i);
+      texts.add(
+          new TallyLineText(
+              Phrases.capital(line.words()),
+              PlaceWords.words(line.places()),
+              line.count() == 1 ? "" : line.count() + Phrases.NBSP + "×",
+              String.valueOf(line.off()),
+              String.valueOf(line.on()),
+              PlaceWords.boxes("tally." + (i + 1), line.words() + " back on", line.places())));
+    }
+    return new TallyText(String.valueOf(off), texts);
+  }
+
+  private static SupportText support(Support support) {
+    return new SupportText(
+        support.raised(),
+        support.on(),
+        support.load().print(),
+        support.each().map(Quantity::print).orElse(""),
+        support.rated().print(),
+        support.points());
+  }
+}

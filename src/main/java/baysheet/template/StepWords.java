@@ -1,0 +1,68 @@
+package baysheet.template;
+
+import baysheet.plan.Sheet.Section;
+import baysheet.plan.Sheet.SheetStep;
+import baysheet.template.SheetText.BoxText;
+import baysheet.template.SheetText.SectionText;
+import baysheet.template.SheetText.StepText;
+import java.util.List;
+
+/** The sequence in words. */
+final class StepWords {
+  private final CautionWords cautions;
+
+  StepWords(CautionWords cautions) {
+    this.cautions = cautions;
+  }
+
+  SectionText section(Section section) {
+    return new SectionText(
+        section.heading(),
+        section.phase().word(),
+        section.moment().word(),
+        section.steps().stream().map(this::step).toList());
+  }
+
+  private StepText step(SheetStep step) {
+    return new StepText(
+        String.valueOf(step.n()),
+        Phrases.sentence(step.text()),
+        PlaceWords.boxes("tick." + step.n(), "step " + step.n() + " done", step.places()),
+        cautions.of(step.cautionsAbove()),
+        letters(step),
+        step.details(),
+        torque(step),
+        Phrases.minutes(step.minutes().mean()),
+        step.because().map(String::strip).orElse(""),
+        step.good().map(String::strip).orElse(""),
+        step.ifStuck(),
+        hold(step));
+  }
+
+  /** Letters of cautions whose words stand at another step; those on top hold all the time. */
+  private String letters(SheetStep step) {
+    return String.join(
+        ", ",
+        step.cautions().stream()
+            .filter(letter -> !step.cautionsAbove().contains(letter))
+            .filter(letter -> !cautions.isOnTop(letter))
+            .toList());
+  }
+
+  /** Nothing where the details name the lines already. */
+  private static String torque(SheetStep step) {
+    boolean told =
+        step.details().stream().anyMatch(detail -> detail.contains("line" + Phrases.NBSP));
+    return told ? "" : Phrases.numbers(step.torque()).replace(" ", Phrases.NBSP);
+  }
+
+  private static List<BoxText> hold(SheetStep step) {
+    return step.hold()
+        ? List.of(
+            new BoxText(
+                "hold." + step.n(),
+                "",
+                "initials of the second person who looked at step " + step.n()))
+        : List.of();
+  }
+}

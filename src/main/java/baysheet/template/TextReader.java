@@ -1,0 +1,85 @@
+package baysheet.template;
+
+import baysheet.template.Box.Run;
+import baysheet.template.Box.Text;
+import baysheet.template.LayoutSource.Faults;
+import baysheet.template.Node.Element;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Reads {@code <text>}: runs of words, with white space as a typist would set it. */
+final class TextReader {
+  private final Faults faults;
+  private final List<Run> runs = new ArrayList<>();
+
+  /** Whether a further space would stand at the start or after another one. */
+  private boolean afterSpace = true;
+
+  private TextReader(Faults faults) {
+    this.faults = faults;
+  }
+
+  static Text read(Element element, Names names, Faults faults) {
+    Attributes in = Attributes.of(element, faults, "style", "align", "role");
+    Names.Style named =
+        in.text("style").map(name -> names.style(element, name, faults)).orElse(names.body());
+    Names.Style style = named.aligned(in.choice("align", Names.ALIGNS, named.text().align()));
+    TextReader reader = new TextReader(faults);
+    reader.content(element, style.bold(), Optional.empty());
+    return new Text(
+        reader.trimmed(), style.text(), in.choice("role", Names.ROLES, style.role()), element.at());
+  }
+
+  private void content(Element element, boolean bold, Optional<String> group) {
+    for (Node node : element.content()) {
+      if (node instanceof Node.Words words) {
+        add(words.text(), bold, group);
+      } else if (node instanceof Element inner) {
+        inner(inner, bold, group);
+      }
+    }
+  }
+
+  private void inner(Element element, boolean bold, Optional<String> group) {
+    switch (element.name()) {
+      case "b" -> {
+        Attributes.of(element, faults);
+        content(element, true, group);
+      }
+      case "run" -> {
+        Attributes in = Attributes.of(element, faults, "group");
+        content(element, bold, in.text("group").or(() -> group));
+      }
+      default -> faults.unknownElement(element.at(), element.name(), "text", List.of("b", "run"));
+    }
+  }
+
+  /** Runs of white space become one space; a non-breaking space is a character like others. */
+  private void add(String words, boolean bold, Optional<String> group) {
+    StringBuilder out = new StringBuilder();
+    for (int i = 0; i < words.length(); i++) {
+      char c = words.charAt(i);
+      boolean space = Node.Words.isXmlSpace(c);
+      if (!space || !afterSpace) {
+        out.append(space ? ' ' : c);
+      }
+      afterSpace = space;
+    }
+    if (out.length() > 0) {
+      runs.add(new Run(out.toString(), bold, group));
+    }
+  }
+
+  private List<Run> trimmed() {
+    if (runs.isEmpty() || !runs.get(runs.size() - 1).text().endsWith(" ")) {
+      return runs;
+    }
+    Run last = runs.remove(runs.size() - 1);
+    String text = last.text().substring(0, last.text().length() - 1);
+    if (!text.isEmpty()) {
+      runs.add(new Run(text, last.bold(), last.group()));
+    }
+    return runs;
+  }
+}

@@ -1,0 +1,226 @@
+package baysheet.template;
+
+import baysheet.books.Moment;
+import baysheet.plan.TorqueLine;
+import baysheet.plan.TorqueLine.SocketNeed;
+import baysheet.plan.TorqueLine.StageLine;
+import baysheet.template.SheetText.BoxText;
+import baysheet.template.SheetText.StageText;
+import baysheet.template.SheetText.TorqueBlock;
+import baysheet.template.SheetText.TorqueLineText;
+import baysheet.template.SheetText.TorqueText;
+import baysheet.torque.Passes;
+import baysheet.torque.Quantity;
+import baysheet.torque.Unit;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** The torque table in words and figures. */
+final class TorqueWords {
+  private static final BigDecimal FULL = new BigDecimal(100);
+
+  /** Without it nobody can see how far a head has been turned. */
+  private static final String MARK = "mark the head";
+
+  private final List<TorqueLine> lines;
+  private final Unit unit;
+
+  /**
+   * @param unit in which values are written down where no wrench says otherwise
+   */
+  TorqueWords(List<TorqueLine> lines, Unit unit) {
+    this.lines = lines;
+    this.unit = unit;
+  }
+
+  TorqueText table() {
+    List<TorqueBlock> blocks = new ArrayList<>();
+    block("While raised", TorqueWords::isRaised).ifPresent(blocks::add);
+    block("On the ground or at ride height", line -> !isRaised(line)).ifPresent(blocks::add);
+    return new TorqueText(blocks, OrderPicture.all(lines), String.valueOf(marks()), shopBand());
+  }
+
+  private static boolean isRaised(TorqueLine line) {
+    return !line.rideHeight() && line.moment().compareTo(Moment.ON_THE_GROUND) < 0;
+  }
+
+  private Optional<TorqueBlock> block(String heading, Predicate<TorqueLine> belongs) {
+    List<TorqueLineText> block = lines.stream().filter(belongs).map(this::line).toList();
+    return block.isEmpty() ? Optional.empty() : Optional.of(new TorqueBlock(heading, block));
+  }
+
+  /** One mark for a set at a place: the value box beside it stands for the same fasteners. */
+  private int marks() {
+    return lines.stream().mapToInt(line -> line.places().size()).sum();
+  }
+
+  private String shopBand() {
+    boolean any =
+        lines.stream().flatMap(line -> line.stages().stream()).anyMatch(BandWords::isShops);
+    return any ? "shop: the shop's own band, where the book gives none" : "";
+  }
+
+  private TorqueLineText line(TorqueLine line) {
+    String n = "torque." + line.n();
+    String what = "torque line " + line.n() + ", " + line.words();
+    return new TorqueLineText(
+        String.valueOf(line.n()),
+        Phrases.capital(line.words()),
+        PlaceWords.words(line.places()),
+        set(line),
+        head(line),
+        line.kind().name().toLowerCase(Locale.ROOT),
+        stages(line),
+        rounds(line),
+        threads(line),
+        reuse(line),
+        Phrases.orNothing(line.lock()),
+        line.drawing().map(TorqueLine.OrderDrawing::letter).orElse(""),
+        Phrases.orNothing(line.note()),
+        line.recheck().map(distance -> "re-check after " + distance.print()).orElse(""),
+        unit(line).symbol(),
+        PlaceWords.boxes(n, "value reached, " + what, line.places()),
+        snug(line, n, what),
+        PlaceWords.boxes("mark." + line.n(), "witness mark, " + what, line.places()),
+        line.warnings().stream().map(warning -> Phrases.sentence(warning.text())).toList(),
+        line.rideHeight(),
+        line.overridden() ? "value of this job: " + line.source() : "");
+  }
+
+  private static List<BoxText> snug(TorqueLine line, String n, String what) {
+    if (!line.twoVisits()) {
+      return List.of();
+    }
+    return PlaceWords.boxes(n, "snug while raised, " + what, line.places()).stream()
+        .map(box -> new BoxText(box.name() + ".snug", box.label(), box.says()))
+        .toList();
+  }
+
+  /** {@code 2 × M12×1.75 · 10.9}, as much of it as the book states. */
+  private static String set(TorqueLine line) {
+    String thread =
+        line.thread().map(text -> text.replaceAll("(?<=[0-9])x(?=[0-9])", "×")).orElse("");
+    String strength = line.strength().map(text -> text).orElse("");
+    String size = thread + (thread.isEmpty() || strength.isEmpty() ? "" : " · ") + strength;
+    return line.count() + Phrases.NBSP + "×" + (size.isEmpty() ? "" : Phrases.NBSP + size);
+  }
+
+  private static String head(TorqueLine line) {
+    return Phrases.orNothing(line.head()) + line.socket().map(TorqueWords::socket).orElse("");
+  }
+
+  private static String socket(SocketNeed socket) {
+    return ", " + socket.drive() + (socket.owned() ? "" : ", borrow");
+  }
+
+  /** Further turns stand beside the torque they follow; a torque begins a line of its own. */
+  private static List<StageText> stages(TorqueLine line) {
+    List<StageText> texts = new ArrayList<>();
+    for (StageLine stage : line.stages()) {
+      if (stage instanceof StageLine.Angle angle && !texts.isEmpty()) {
+        texts.add(turned(texts.remove(texts.size() - 1), angle));
+      } else {
+        texts.add(stage(stage));
+      }
+    }
+    return texts;
+  }
+
+  private static StageText turned(StageText before, StageLine.Angle angle) {
+    String target = before.target() + " +" + angle.angle().print();
+    String mark = before.remark().contains(MARK) ? "" : MARK;
+    return new StageText(
+        target, before.band(), before.second(), before.setting(), joined(before.remark(), mark));
+  }
+
+  private static StageText stage(StageLine stage) {
+    if (stage instanceof StageLine.Torque torque) {
+      String setting =
+          torque.setting().map(set -> torque.wrench().orElse("") + ": " + set.print()).orElse("");
+      return new StageText(
+          torque.target().print(),
+          BandWords.of(torque),
+          torque.second().map(Quantity::print).orElse(""),
+          setting,
+          trouble(torque));
+    } else if (stage instanceof StageLine.Angle angle) {
+      return new StageText("+" + angle.angle().print(), "", "", "", MARK);
+    }
+    return new StageText("loosen", "", "", "", "");
+  }
+
+  private static String joined(String first, String second) {
+    return first + (first.isEmpty() || second.isEmpty() ? "" : ", ") + second;
+  }
+
+  private static String trouble(StageLine.Torque torque) {
+    if (torque.trouble().isPresent()) {
+      return torque.trouble().get();
+    }
+    return torque.setting().isPresent() && !torque.insideBand()
+        ? "this wrench is wider than the band"
+        : "";
+  }
+
+  /** {@code rounds: 50 % (about 48 N·m), 100 %, check round}; nothing for a single one. */
+  private static String rounds(TorqueLine line) {
+    Passes passes = line.passes();
+    if (passes.percents().size() < 2) {
+      return "";
+    }
+    Optional<Quantity> full =
+        torques(line).reduce((first, last) -> last).map(StageLine.Torque::target);
+    String rounds =
+        passes.percents().stream()
+            .map(percent -> round(percent, full))
+            .collect(Collectors.joining(", "));
+    return "rounds: " + rounds + (passes.checkRound() ? ", check round" : "");
+  }
+
+  private static String round(BigDecimal percent, Optional<Quantity> full) {
+    String share = percent.stripTrailingZeros().toPlainString() + Phrases.NBSP + "%";
+    return percent.compareTo(FULL) == 0
+        ? share
+        : share + full.map(torque -> " (about " + part(torque, percent) + ")").orElse("");
+  }
+
+  /** To the whole unit: an early round only has to be even. */
+  private static String part(Quantity torque, BigDecimal percent) {
+    BigDecimal figure = torque.value().multiply(percent).movePointLeft(2);
+    return new Quantity(figure.setScale(0, RoundingMode.HALF_UP), torque.unit()).print();
+  }
+
+  private static Stream<StageLine.Torque> torques(TorqueLine line) {
+    return line.stages().stream()
+        .filter(StageLine.Torque.class::isInstance)
+        .map(StageLine.Torque.class::cast);
+  }
+
+  private static String threads(TorqueLine line) {
+    String words = Phrases.spaced(line.threads());
+    return words.equals("not stated") ? "thread: not stated" : words;
+  }
+
+  private static String reuse(TorqueLine line) {
+    return switch (line.reuse()) {
+      case "new" -> "NEW";
+      case "again" -> "again";
+      default -> "reuse: not stated";
+    };
+  }
+
+  /** The unit of the wrench's scale, for the value is read there. */
+  private Unit unit(TorqueLine line) {
+    return torques(line)
+        .reduce((first, last) -> last)
+        .map(torque -> torque.setting().orElse(torque.target()).unit())
+        .orElse(unit);
+  }
+}

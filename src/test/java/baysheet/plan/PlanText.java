@@ -1,0 +1,92 @@
+package baysheet.plan;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+
+/** A plan as plain text, one line a thing, for comparing and for reading. */
+public final class PlanText {
+  private PlanText() {}
+
+  /** The whole sheet. */
+  public static String print(Sheet sheet) {
+    StringBuilder text = new StringBuilder();
+    text.append("title: ").append(sheet.heading().title()).append('\n');
+    sheet.evening().forEach(line -> text.append("evening: ").append(line).append('\n'));
+    text.append(sequence(sheet));
+    sheet.torque().forEach(line -> text.append(torque(line)).append('\n'));
+    sheet.sockets().forEach(line -> text.append("socket: ").append(line).append('\n'));
+    sheet.tools().forEach(line -> text.append("tool: ").append(line).append('\n'));
+    sheet.parts().forEach(line -> text.append("part: ").append(line).append('\n'));
+    sheet.consumables().forEach(line -> text.append("consumable: ").append(line).append('\n'));
+    sheet.tally().forEach(line -> text.append("tally: ").append(line).append('\n'));
+    sheet.cautions().forEach(line -> text.append(caution(line)).append('\n'));
+    sheet.checks().forEach(line -> text.append(check(line)).append('\n'));
+    sheet.support().forEach(line -> text.append("support: ").append(line).append('\n'));
+    text.append("time: ").append(sheet.time()).append('\n');
+    return text.toString();
+  }
+
+  /** Headings and steps only. */
+  public static String sequence(Sheet sheet) {
+    StringBuilder text = new StringBuilder();
+    for (Sheet.Section section : sheet.sections()) {
+      text.append("== ").append(section.heading()).append('\n');
+      section.steps().forEach(step -> text.append(step(step)).append('\n'));
+    }
+    return text.toString();
+  }
+
+  private static String step(Sheet.SheetStep step) {
+    StringBuilder line = new StringBuilder();
+    line.append(String.format(Locale.ROOT, "%2d %s: %s", step.n(), places(step), step.text()));
+    step.details().forEach(detail -> line.append(" | ").append(detail));
+    if (!step.cautions().isEmpty()) {
+      line.append(" {").append(String.join("", step.cautions())).append('}');
+    }
+    return line + (step.hold() ? " HOLD" : "");
+  }
+
+  private static String places(Sheet.SheetStep step) {
+    return step.places().stream().map(Object::toString).collect(Collectors.joining("+"));
+  }
+
+  private static String torque(TorqueLine line) {
+    List<String> stages = line.stages().stream().map(Object::toString).toList();
+    return "torque %d: %s %s %d %s %s %s %s %s %s %s"
+        .formatted(
+            line.n(),
+            line.fastener(),
+            line.places(),
+            line.count(),
+            line.head().orElse("-"),
+            line.kind(),
+            stages,
+            line.moment(),
+            line.twoVisits() ? "two visits" : "",
+            line.reuse(),
+            line.warnings());
+  }
+
+  private static String caution(Sheet.CautionLine line) {
+    return "caution %s %s %s %s%s: %s"
+        .formatted(
+            line.letter(),
+            line.signal(),
+            line.name(),
+            line.steps(),
+            line.onTop() ? " top" : line.collapsed() ? " also" : "",
+            line.command());
+  }
+
+  private static String check(Sheet.CheckLine line) {
+    return "check %s %s%s %s: %s %s"
+        .formatted(
+            line.moment(),
+            line.name(),
+            line.hold() ? " HOLD" : "",
+            line.because(),
+            line.text(),
+            line.needs().orElse(""));
+  }
+}

@@ -1,0 +1,345 @@
+package baysheet.template;
+
+import baysheet.books.Moment;
+import baysheet.books.Place;
+import baysheet.plan.Sheet;
+import baysheet.plan.Sheet.Phase;
+import baysheet.plan.Sheet.SheetStep;
+import baysheet.plan.TorqueLine;
+import baysheet.plan.TorqueLine.Kind;
+import baysheet.plan.TorqueLine.StageLine;
+import baysheet.torque.Band;
+import baysheet.torque.Passes;
+import baysheet.torque.Quantity;
+import baysheet.torque.ThreePoint;
+import baysheet.torque.TighteningOrder;
+import baysheet.torque.Unit;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+
+/** Short ways to write the lines of a sheet down in tests. */
+final class SampleLines {
+  private SampleLines() {}
+
+  static Quantity newtonMetres(String figure) {
+    return Quantity.of(figure, Unit.NEWTON_METRE);
+  }
+
+  /** A torque of the book without a band of its own; the wrench is set to the same figure. */
+  static StageLine torque(String figure, String second, String wrench) {
+    return torque(figure, second, wrench, "0.05", Band.Origin.SHOP);
+  }
+
+  static StageLine torque(
+      String figure, String second, String wrench, String share, Band.Origin origin) {
+    Quantity target = newtonMetres(figure);
+    BigDecimal part = new BigDecimal(share);
+    Band band =
+        new Band(
+            target.times(BigDecimal.ONE.subtract(part)),
+            target.times(BigDecimal.ONE.add(part)),
+            origin);
+    return new StageLine.Torque(
+        target,
+        target.print(),
+        Optional.of(Quantity.of(second, Unit.POUND_FORCE_FOOT)),
+        band,
+        Optional.of(wrench),
+        Optional.of(target),
+        Optional.of(target),
+        true,
+        Optional.empty());
+  }
+
+  static StageLine turn(String degrees) {
+    return new StageLine.Angle(Quantity.of(degrees, Unit.DEGREE));
+  }
+
+  /** A caution at steps, or of the whole job where there are none. */
+  static Sheet.CautionLine caution(
+      String letter,
+      String signal,
+      String command,
+      String hazard,
+      String consequence,
+      List<String> protect,
+      Integer... steps) {
+    return new Sheet.CautionLine(
+        letter,
+        "caution-" + letter,
+        signal,
+        command,
+        hazard,
+        consequence,
+        protect,
+        "common practice, no source",
+        List.of(steps),
+        steps.length == 0,
+        false,
+        Optional.empty());
+  }
+
+  static Sheet.CheckLine check(Moment moment, String text, Integer... because) {
+    return check(moment, text, "", false, "", "", because);
+  }
+
+  static Sheet.CheckLine check(
+      Moment moment,
+      String text,
+      String reason,
+      boolean hold,
+      String needs,
+      String keepsOpen,
+      Integer... because) {
+    return new Sheet.CheckLine(
+        "check",
+        moment,
+        text,
+        List.of(),
+        List.of(because),
+        some(reason),
+        hold,
+        some(needs),
+        some(keepsOpen),
+        "common practice, no source");
+  }
+
+  static Optional<String> some(String text) {
+    return text.isEmpty() ? Optional.empty() : Optional.of(text);
+  }
+
+  /** Writes a step down; what is not said is absent. */
+  static final class StepMaker {
+    private final int n;
+    private final String text;
+    private List<String> details = List.of();
+    private List<Integer> torque = List.of();
+    private List<String> letters = List.of();
+    private List<String> above = List.of();
+    private ThreePoint minutes = new ThreePoint(1, 2, 3);
+    private boolean hold;
+    private String because = "";
+    private String good = "";
+    private List<String> stuck = List.of();
+
+    StepMaker(int n, String text) {
+      this.n = n;
+      this.text = text;
+    }
+
+    StepMaker details(String... words) {
+      details = List.of(words);
+      return this;
+    }
+
+    StepMaker torque(Integer... lines) {
+      torque = List.of(lines);
+      return this;
+    }
+
+    StepMaker above(String... caution) {
+      above = List.of(caution);
+      letters = above;
+      return this;
+    }
+
+    StepMaker letters(String... caution) {
+      letters = List.of(caution);
+      return this;
+    }
+
+    StepMaker minutes(double low, double likely, double high) {
+      minutes = new ThreePoint(low, likely, high);
+      return this;
+    }
+
+    StepMaker hold() {
+      hold = true;
+      return this;
+    }
+
+    StepMaker why(String reason) {
+      because = reason;
+      return this;
+    }
+
+    StepMaker good(String sign) {
+      good = sign;
+      return this;
+    }
+
+    StepMaker stuck(String... ways) {
+      stuck = List.of(ways);
+      return this;
+    }
+
+    SheetStep at(Phase phase, Moment moment, List<Place> places) {
+      return new SheetStep(
+          n,
+          phase,
+          moment,
+          places,
+          "procedure",
+          text,
+          details,
+          List.of(),
+          List.of(),
+          List.of(),
+          List.of(),
+          torque,
+          letters,
+          above,
+          minutes,
+          hold,
+          some(because),
+          some(good),
+          stuck);
+    }
+  }
+
+  /** Writes a torque line down; what is not said is absent. */
+  static final class LineMaker {
+    private final int n;
+    private final String words;
+    private final List<Place> places;
+    private final int count;
+    private Optional<String> thread = Optional.empty();
+    private Optional<String> strength = Optional.empty();
+    private Optional<String> head = Optional.empty();
+    private Optional<TorqueLine.SocketNeed> socket = Optional.empty();
+    private Kind kind = Kind.SNUG;
+    private List<StageLine> stages = List.of();
+    private Passes passes = Passes.ONE;
+    private List<Integer> order = List.of();
+    private Optional<TorqueLine.OrderDrawing> drawing = Optional.empty();
+    private String threads = "dry";
+    private String reuse = "again";
+    private String lock = "";
+    private String note = "";
+    private Moment moment = Moment.RAISED;
+    private boolean rideHeight;
+    private boolean twoVisits;
+    private Optional<Quantity> recheck = Optional.empty();
+    private boolean overridden;
+    private List<TorqueLine.Warning> warnings = List.of();
+
+    LineMaker(int n, String words, List<Place> places, int count) {
+      this.n = n;
+      this.words = words;
+      this.places = places;
+      this.count = count;
+    }
+
+    LineMaker thread(String designation, String strengthClass) {
+      thread = Optional.of(designation);
+      strength = some(strengthClass);
+      return this;
+    }
+
+    LineMaker head(String form, String drive, int points) {
+      head = Optional.of(form);
+      socket = Optional.of(new TorqueLine.SocketNeed(drive, points, false, false, true));
+      return this;
+    }
+
+    LineMaker stages(StageLine... all) {
+      stages = List.of(all);
+      kind = Kind.PUBLISHED;
+      return this;
+    }
+
+    LineMaker unknown() {
+      kind = Kind.UNKNOWN;
+      return this;
+    }
+
+    LineMaker circle(String letter) {
+      order = TighteningOrder.circle(count);
+      drawing = Optional.of(new TorqueLine.OrderDrawing(letter, true, List.of()));
+      passes = Passes.HALF_THEN_FULL;
+      return this;
+    }
+
+    LineMaker rows(String letter, Integer... rows) {
+      order = TighteningOrder.rows(List.of(rows));
+      drawing = Optional.of(new TorqueLine.OrderDrawing(letter, false, List.of(rows)));
+      return this;
+    }
+
+    LineMaker threads(String treatment) {
+      threads = treatment;
+      return this;
+    }
+
+    LineMaker reuse(String word) {
+      reuse = word;
+      return this;
+    }
+
+    LineMaker lock(String word) {
+      lock = word;
+      return this;
+    }
+
+    LineMaker note(String word) {
+      note = word;
+      return this;
+    }
+
+    LineMaker onTheGround() {
+      moment = Moment.ON_THE_GROUND;
+      twoVisits = true;
+      return this;
+    }
+
+    LineMaker atRideHeight() {
+      rideHeight = true;
+      return onTheGround();
+    }
+
+    LineMaker recheck(Quantity distance) {
+      recheck = Optional.of(distance);
+      return this;
+    }
+
+    LineMaker overridden() {
+      overridden = true;
+      return this;
+    }
+
+    LineMaker warning(String text) {
+      warnings = List.of(new TorqueLine.Warning("warning", text));
+      return this;
+    }
+
+    TorqueLine build() {
+      return new TorqueLine(
+          n,
+          words.replace(' ', '-'),
+          words,
+          places,
+          count,
+          thread,
+          strength,
+          head,
+          socket,
+          kind,
+          stages,
+          passes,
+          order,
+          drawing,
+          threads,
+          reuse,
+          some(lock),
+          some(note),
+          moment,
+          rideHeight,
+          twoVisits,
+          recheck,
+          "Larkfell works data sheet 4, 2016",
+          overridden,
+          warnings);
+    }
+  }
+}

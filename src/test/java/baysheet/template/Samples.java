@@ -1,0 +1,226 @@
+package baysheet.template;
+
+import static baysheet.template.SampleLines.caution;
+import static baysheet.template.SampleLines.check;
+import static baysheet.template.SampleLines.torque;
+
+import baysheet.books.Moment;
+import baysheet.books.Place;
+import baysheet.books.Shop;
+import baysheet.plan.Sheet;
+import baysheet.plan.Sheet.Phase;
+import baysheet.plan.Sheet.Section;
+import baysheet.plan.Sheet.SheetStep;
+import baysheet.plan.TorqueLine;
+import baysheet.template.SampleLines.LineMaker;
+import baysheet.template.SampleLines.StepMaker;
+import baysheet.torque.Quantity;
+import baysheet.torque.Unit;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/** Sheets of an invented garage and an invented car: a small one, a middle one and a big one. */
+final class Samples {
+  static final List<Place> BOTH = List.of(Place.FRONT_LEFT, Place.FRONT_RIGHT);
+  static final List<Place> CAR = List.of(Place.VEHICLE);
+  static final List<Place> ENGINE = List.of(Place.ENGINE);
+
+  private Samples() {}
+
+  /** An oil service on a lift: few steps, one torque line, no second person. */
+  static Sheet oilService() {
+    return oilService("Engine oil service");
+  }
+
+  static Sheet oilService(String title) {
+    return new Sheet(
+        heading("2404", title, List.of("oil service"), Optional.empty()),
+        List.of(
+            caution(
+                "A",
+                "WARNING",
+                "Lift a hand's breadth, push the car hard, then go up and lower on to the locks",
+                "the car slides off pads that sit badly",
+                "people under or beside it are crushed",
+                List.of("safety footwear (M008)")),
+            caution(
+                "B",
+                "CAUTION",
+                "Wear gloves and keep the arm out of the stream",
+                "hot oil runs down the sleeve",
+                "burned skin",
+                List.of("gloves (M009)"),
+                4)),
+        List.of(),
+        List.of(
+            section(
+                "Raise the car",
+                Phase.OPEN,
+                CAR,
+                step("Set the lift pads under the sill seam at the four marked points", 1),
+                step("Raise, push, raise to working height and lower on to the locks", 2)),
+            section(
+                "Drain and fill",
+                Phase.WORK,
+                ENGINE,
+                step("Unclip the undertray flap and swing it down", 3),
+                step("Take out the sump plug and let the oil run until it only drips", 4)
+                    .above("B")
+                    .minutes(8, 10, 12)
+                    .stuck("Six-point socket and a steady long bar"),
+                step("Fit the sump plug with its new washer", 5).torque(1),
+                step("Screw the new filter on by hand until the seal touches", 6)
+                    .details("then as far as the print on the filter says"),
+                step("Close the flap; both clips must snap", 7)),
+            section(
+                "Lower the car",
+                Phase.CLOSE,
+                CAR,
+                step("Lower the car and fill 4.2\u00a0L of the oil in the list", 8))),
+        List.of(
+            new LineMaker(1, "sump plug", ENGINE, 1)
+                .thread("M14x1.5", "")
+                .head("hex 17 mm", "3/8 in", 6)
+                .stages(torque("25", "18", "W2"))
+                .reuse("new")
+                .build()),
+        List.of(new Sheet.SocketLine("3/8 in", "hex 17 mm", 6, false, false, 1, 4, true)),
+        List.of(new Sheet.ToolLine("drain tray 8\u00a0L", false, true)),
+        List.of(
+            new Sheet.PartLine("sump plug with washer", 1, true),
+            new Sheet.PartLine("oil filter", 1, false)),
+        List.of("engine oil 5W-30, 4.2\u00a0L", "rags"),
+        List.of(new Sheet.TallyLine("undertray-flap", "undertray flap", ENGINE, 1, 3, 7)),
+        List.of(
+            check(Moment.BEFORE_LOWERING, "Wipe round plug and filter; both stay dry", 5, 6),
+            check(Moment.BEFORE_MOVING, "Run the engine one minute; lamp out, no drip", 4),
+            check(Moment.HAND_OVER, "Set the service display back and hang the oil tag")),
+        List.of(
+            new Sheet.Support(
+                "whole",
+                "two-post lift, bay 1",
+                kilograms("1480"),
+                Optional.empty(),
+                kilograms("3200"),
+                List.of("sill seam, four marked points"))),
+        new Sheet.TimeNeeded(25, 31, 38, 0, 0),
+        Optional.empty(),
+        List.of("Larkfell works data sheet 2, 2016"));
+  }
+
+  /** Discs and pads on both sides with an apprentice, on stands. */
+  static Sheet brakes() {
+    return SampleBrakes.sheet();
+  }
+
+  /** The brakes and what goes with taking both arms and struts out: many steps, many lines. */
+  static Sheet big() {
+    Sheet brakes = brakes();
+    List<Section> sections = new ArrayList<>(brakes.sections());
+    int next = brakes.steps().size() + 1;
+    for (String what : List.of("Lower arm", "Spring strut", "Track rod end")) {
+      int first = next;
+      List<SheetStep> steps =
+          IntStream.range(first, first + 9).mapToObj(n -> again(n, what)).toList();
+      sections.add(new Section(what, Phase.WORK, Moment.RAISED, BOTH, steps));
+      next += 9;
+    }
+    List<TorqueLine> lines =
+        Stream.concat(
+                brakes.torque().stream(),
+                IntStream.rangeClosed(brakes.torque().size() + 1, 14).mapToObj(Samples::bush))
+            .toList();
+    return with(brakes, sections, lines);
+  }
+
+  private static SheetStep again(int n, String what) {
+    return new StepMaker(n, "Take out the bolts of the " + what + " and lift it clear of the hose")
+        .torque(n % 5 == 0 ? 7 : 8)
+        .minutes(2, 4, 9)
+        .stuck("Penetrating fluid and ten minutes")
+        .at(Phase.WORK, Moment.RAISED, BOTH);
+  }
+
+  private static TorqueLine bush(int n) {
+    LineMaker line =
+        new LineMaker(n, "arm bush bolt " + n, BOTH, 2)
+            .thread("M12x1.75", "10.9")
+            .head("hex 18 mm", "1/2 in", 6)
+            .stages(torque("95", "70", "W3"))
+            .reuse(n % 2 == 0 ? "new" : "again");
+    return (n > 11 ? line.atRideHeight() : line).build();
+  }
+
+  /** The same sheet with another sequence and another torque table. */
+  static Sheet with(Sheet sheet, List<Section> sections, List<TorqueLine> torque) {
+    return new Sheet(
+        sheet.heading(),
+        sheet.cautions(),
+        sheet.evening(),
+        sections,
+        torque,
+        sheet.sockets(),
+        sheet.tools(),
+        sheet.parts(),
+        sheet.consumables(),
+        sheet.tally(),
+        sheet.checks(),
+        sheet.support(),
+        sheet.time(),
+        sheet.notes(),
+        sheet.sources());
+  }
+
+  static StepMaker step(String text, int n) {
+    return new StepMaker(n, text);
+  }
+
+  static Section section(String heading, Phase phase, List<Place> places, StepMaker... steps) {
+    return section(heading, phase, Moment.RAISED, places, steps);
+  }
+
+  static Section section(
+      String heading, Phase phase, Moment moment, List<Place> places, StepMaker... steps) {
+    return new Section(
+        heading,
+        phase,
+        moment,
+        places,
+        Stream.of(steps).map(step -> step.at(phase, moment, places)).toList());
+  }
+
+  static Sheet.Heading heading(
+      String job, String title, List<String> works, Optional<Sheet.Person> with) {
+    return new Sheet.Heading(
+        "Tarnwick Yard Garage",
+        job,
+        LocalDate.of(2026, 3, 2),
+        "A",
+        job + "-A-7f3c9a",
+        title,
+        Optional.of("G. Olmarsh"),
+        "larkfell-pipit-2015",
+        "Larkfell Pipit 1.4",
+        Optional.of("2015–2019"),
+        Optional.of("QX 41-207"),
+        Optional.of(Quantity.of("81240", Unit.KILOMETRE)),
+        "1",
+        "two-post lift",
+        new Sheet.Person("T1", "I. Quillow", Shop.Grade.TECHNICIAN),
+        with,
+        List.of("rusty"),
+        works,
+        Shop.Paper.A4,
+        Shop.Terms.BRITISH,
+        List.of(Unit.NEWTON_METRE, Unit.POUND_FORCE_FOOT),
+        Unit.KILOMETRE);
+  }
+
+  static Quantity kilograms(String figure) {
+    return Quantity.of(figure, Unit.KILOGRAM);
+  }
+}

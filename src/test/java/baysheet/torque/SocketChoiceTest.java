@@ -1,0 +1,166 @@
+package baysheet.torque;
+
+import static baysheet.torque.SocketTest.socket;
+import static baysheet.torque.Written.head;
+import static baysheet.torque.Written.torque;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class SocketChoiceTest {
+  private static final Socket THREE_EIGHTHS =
+      socket(Drive.THREE_EIGHTHS, Head.Form.HEX, 12, false, "8..22 mm");
+  private static final Socket HALF = socket(Drive.HALF, Head.Form.HEX, 6, true, "10..24 mm");
+  private static final Socket HALF_TWELVE =
+      socket(Drive.HALF, Head.Form.HEX, 12, false, "10..36 mm");
+  private static final List<Socket> CRIB = List.of(HALF_TWELVE, HALF, THREE_EIGHTHS);
+
+  private static SocketChoice gentle(String head, String torque) {
+    return SocketChoice.choose(head(head), torque(torque), false, false, CRIB, Map.of());
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "135 N·m, THREE_EIGHTHS",
+    "135.1 N·m, HALF",
+    "99 lbf·ft, THREE_EIGHTHS",
+    "100 lbf·ft, HALF"
+  })
+  void theSmallestDriveThatCarriesTheTorqueIsTaken(String torque, Drive drive) {
+    SocketChoice choice = gentle("hex 19 mm", torque);
+    assertEquals(drive, choice.drive());
+    assertTrue(choice.owned());
+  }
+
+  @Test
+  void theReasonHoldsBothFigures() {
+    assertEquals(
+        List.of("3/8\u00A0in carries 110\u00A0N·m against 135\u00A0N·m"),
+        gentle("hex 19 mm", "110 N·m").reasons());
+  }
+
+  @Test
+  void theShopsOwnLimitCounts() {
+    SocketChoice choice =
+        SocketChoice.choose(
+            head("hex 19 mm"),
+            torque("110 N·m"),
+            false,
+            false,
+            CRIB,
+            Map.of(Drive.THREE_EIGHTHS, torque("100 N·m")));
+    assertEquals(Drive.HALF, choice.drive());
+  }
+
+  @Test
+  void sixPointsComeFirstInOneDrive() {
+    assertEquals(6, gentle("hex 19 mm", "200 N·m").points());
+  }
+
+  @Test
+  void aSeizedHexagonGetsSixPointsThoughTheDriveIsLarger() {
+    SocketChoice choice =
+        SocketChoice.choose(head("hex 19 mm"), torque("100 N·m"), true, false, CRIB, Map.of());
+    assertEquals(Drive.HALF, choice.drive());
+    assertEquals(6, choice.points());
+  }
+
+  @Test
+  void twelvePointsOnASeizedHexagonAreSaid() {
+    SocketChoice choice =
+        SocketChoice.choose(
+            head("hex 19 mm"), torque("100 N·m"), true, false, List.of(THREE_EIGHTHS), Map.of());
+    assertTrue(choice.owned());
+    assertEquals(12, choice.points());
+    assertEquals(
+        "the crib has twelve points only: mind the corners when breaking it loose",
+        choice.reasons().get(1));
+    assertEquals(1, gentle("hex 19 mm", "100 N·m").reasons().size());
+  }
+
+  @Test
+  void aTwelvePointHeadNeverGetsSixPoints() {
+    SocketChoice owned = gentle("12-point 19 mm", "200 N·m");
+    assertEquals(12, owned.points());
+    SocketChoice borrowed =
+        SocketChoice.choose(
+            head("12-point 19 mm"), torque("200 N·m"), true, false, List.of(HALF), Map.of());
+    assertEquals(12, borrowed.points());
+    assertFalse(borrowed.owned());
+  }
+
+  @Test
+  void anImpactWrenchGetsImpactSocketsOnly() {
+    SocketChoice choice =
+        SocketChoice.choose(head("hex 19 mm"), torque("100 N·m"), false, true, CRIB, Map.of());
+    assertTrue(choice.impact());
+    assertEquals(Drive.HALF, choice.drive());
+    SocketChoice without =
+        SocketChoice.choose(head("hex 36 mm"), torque("100 N·m"), false, true, CRIB, Map.of());
+    assertFalse(without.owned());
+    assertTrue(without.impact());
+    assertEquals(
+        "the crib has no impact socket for hex\u00A036\u00A0mm that carries this torque",
+        without.reasons().get(0));
+  }
+
+  @Test
+  void whatTheCribLacksIsBorrowedInTheSmallestDriveThatCarriesIt() {
+    SocketChoice choice = gentle("hex 41 mm", "300 N·m");
+    assertFalse(choice.owned());
+    assertFalse(choice.impact());
+    assertEquals(Drive.HALF, choice.drive());
+    assertEquals(6, choice.points());
+    assertEquals(
+        List.of(
+            "the crib has no socket for hex\u00A041\u00A0mm",
+            "1/2\u00A0in carries 300\u00A0N·m against 340\u00A0N·m"),
+        choice.reasons());
+  }
+
+  @Test
+  void aDriveTooWeakIsNoReasonToUseIt() {
+    SocketChoice choice = gentle("hex 19 mm", "400 N·m");
+    assertFalse(choice.owned());
+    assertEquals(Drive.THREE_QUARTER, choice.drive());
+    assertEquals(
+        "no drive in the crib that takes hex\u00A019\u00A0mm carries this torque",
+        choice.reasons().get(0));
+  }
+
+  @Test
+  void aTorqueBeyondEveryDriveIsSaid() {
+    SocketChoice choice = gentle("hex 19 mm", "2000 N·m");
+    assertEquals(Drive.ONE, choice.drive());
+    assertEquals(
+        "no drive carries 2000\u00A0N·m against 1670\u00A0N·m on 1\u00A0in",
+        choice.reasons().get(1));
+  }
+
+  @Test
+  void withoutATorqueAnyDriveWillDo() {
+    SocketChoice choice =
+        SocketChoice.choose(head("hex 19 mm"), Optional.empty(), false, false, CRIB, Map.of());
+    assertEquals(Drive.THREE_EIGHTHS, choice.drive());
+    assertEquals(List.of("no torque is known, so any drive will do"), choice.reasons());
+  }
+
+  @Test
+  void keysAndLobesHaveNoChoiceOfPoints() {
+    Socket lobes = socket(Drive.THREE_EIGHTHS, Head.Form.SIX_LOBE, 6, false, "T30", "T60");
+    SocketChoice owned =
+        SocketChoice.choose(
+            head("six-lobe T60"), torque("60 N·m"), true, false, List.of(lobes), Map.of());
+    assertTrue(owned.owned());
+    assertEquals(0, owned.points());
+    assertEquals(1, owned.reasons().size());
+    assertEquals(0, gentle("six-lobe T60", "60 N·m").points());
+  }
+}

@@ -1,0 +1,104 @@
+package baysheet.yaml;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import baysheet.report.Explanations;
+import baysheet.report.Problem;
+import baysheet.report.Problems;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The examples on the pages about faults of reading are what the pages say they are. */
+class ExplainedExamplesTest {
+  private static final Pattern EXAMPLE = Pattern.compile("```yaml\n(.*?)```", Pattern.DOTALL);
+
+  private static final ValueReader<String> BAY =
+      Read.record(
+          "a bay",
+          map -> {
+            var number = map.required("number", Read.wholeNumber(1, 99));
+            map.optional("name", Read.name());
+            map.optional("lift", Read.oneOf(Map.of("two-post", 2)));
+            map.optional("jack", Read.text());
+            map.atMostOneOf(List.of("lift", "jack"));
+            map.optional("rated", Read.value(ExplainedExamplesTest::mass));
+            map.optional("checked", Read.date());
+            map.optional("in-use", Read.yesNo());
+            return map.build(() -> number.get().value().toString());
+          });
+
+  private static Outcome<String> mass(String text) {
+    return text.endsWith(" kg")
+        ? Outcome.ok(text)
+        : Outcome.bad("this mass has no unit", "a mass, as in 3200 kg");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "unknown-key",
+        "missing-key",
+        "duplicate-key",
+        "wrong-shape",
+        "empty-value",
+        "keys-clash",
+        "not-a-name",
+        "not-a-number",
+        "out-of-range",
+        "not-yes-no",
+        "not-a-date",
+        "not-one-of",
+        "bad-value",
+        "control-character",
+        "tab-indent",
+        "bad-indent",
+        "unclosed-quote",
+        "unclosed-bracket",
+        "missing-colon",
+        "stray-colon",
+        "needs-quotes",
+        "bad-escape",
+        "alias-not-allowed",
+        "tag-not-allowed",
+        "key-not-text",
+        "several-documents",
+        "yaml-syntax"
+      })
+  void theFirstExampleHasTheFaultAndTheSecondHasNone(String code) {
+    List<String> examples = examples(code);
+    assertEquals(2, examples.size());
+    assertTrue(codes(examples.get(0)).contains(code), code + ": " + codes(examples.get(0)));
+    assertEquals(List.of(), codes(examples.get(1)));
+  }
+
+  @Test
+  void pagesOfFaultsThatTakeAWholeFileSayWhatTheyLookLike() {
+    for (String code : List.of("too-deep", "not-utf8", "empty-file")) {
+      assertTrue(Explanations.of(code).orElseThrow().contains("An example is"), code);
+    }
+  }
+
+  private static List<String> examples(String code) {
+    Matcher example = EXAMPLE.matcher(Explanations.of(code).orElseThrow());
+    List<String> found = new ArrayList<>();
+    while (example.find()) {
+      found.add(example.group(1));
+    }
+    return found;
+  }
+
+  private static List<String> codes(String text) {
+    Problems problems = new Problems();
+    Optional<Node> node = Texts.parse(text, problems);
+    node.ifPresent(tree -> BAY.read(tree, problems));
+    return problems.all().stream().map(Problem::code).toList();
+  }
+}

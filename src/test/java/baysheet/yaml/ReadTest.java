@@ -1,0 +1,212 @@
+package baysheet.yaml;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import baysheet.report.Located;
+import baysheet.report.Problem;
+import baysheet.report.Problems;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class ReadTest {
+  private static final Map<String, Integer> LIFTS = new LinkedHashMap<>();
+
+  static {
+    LIFTS.put("two-post", 2);
+    LIFTS.put("four-post", 4);
+  }
+
+  private final Problems problems = new Problems();
+
+  @ParameterizedTest
+  @ValueSource(strings = {"0", "5", "81240", "\"5\"", "'5'"})
+  void digitsAreAWholeNumberQuotedOrNot(String written) {
+    int expected = Integer.parseInt(written.replaceAll("[\"']", ""));
+    assertEquals(expected, Texts.value(written, Read.wholeNumber(0, 100_000)));
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"05", "5.0", "+5", "-5", "5e1", "0x5", "1_000", "1:30", "five", "５", "1234567890"})
+  void whatOthersReadAsANumberIsNone(String written) {
+    assertEquals(
+        List.of("1:1 not-a-number"), Texts.faults(written, Read.wholeNumber(0, Integer.MAX_VALUE)));
+  }
+
+  @Test
+  void aNumberOutsideItsRangeIsToldWithTheRange() {
+    assertEquals(1, Texts.value("1", Read.wholeNumber(1, 99)));
+    assertEquals(99, Texts.value("99", Read.wholeNumber(1, 99)));
+    Problem problem = onlyProblem("100", Read.wholeNumber(1, 99));
+    assertEquals("out-of-range", problem.code());
+    assertEquals(Optional.of("a whole number from 1 to 99"), problem.expected());
+    assertEquals(List.of("1:1 out-of-range"), Texts.faults("0", Read.wholeNumber(1, 99)));
+  }
+
+  @Test
+  void yesAndNoHaveTwoSpellingsEach() {
+    assertEquals(true, Texts.value("yes", Read.yesNo()));
+    assertEquals(true, Texts.value("true", Read.yesNo()));
+    assertEquals(false, Texts.value("no", Read.yesNo()));
+    assertEquals(false, Texts.value("false", Read.yesNo()));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"Yes", "NO", "on", "off", "y", "1", "~", "True"})
+  void anyOtherWordIsNeitherYesNorNo(String written) {
+    assertEquals(List.of("1:1 not-yes-no"), Texts.faults(written, Read.yesNo()));
+  }
+
+  @Test
+  void aDateIsYearMonthDay() {
+    assertEquals(LocalDate.of(2026, 3, 2), Texts.value("2026-03-02", Read.date()));
+    // 2024 is divisible by 4 and not by 100, so it has a 29 February; 2026 has none.
+    assertEquals(LocalDate.of(2024, 2, 29), Texts.value("2024-02-29", Read.date()));
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "2026-3-2",
+        "02.03.2026",
+        "2026-02-29",
+        "2026-13-01",
+        "20260302",
+        "2026-03-02T10:00"
+      })
+  void anythingElseIsNoDate(String written) {
+    assertEquals(List.of("1:1 not-a-date"), Texts.faults(written, Read.date()));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"front-left", "t1", "1", "lower-arm-bush-bolt"})
+  void smallLettersDigitsAndHyphensAreAName(String written) {
+    assertEquals(written, Texts.value(written, Read.name()));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"Front", "front left", "front--left", "-", "a-", "front_left", "vérin"})
+  void anythingElseIsNoName(String written) {
+    assertEquals(List.of("1:1 not-a-name"), Texts.faults("\"" + written + "\"", Read.name()));
+  }
+
+  @Test
+  void aMisspeltWordIsToldWithTheKnownOnesInOrderAndTheNearest() {
+    assertEquals(4, Texts.value("four-post", Read.oneOf(LIFTS)));
+    Problem problem = onlyProblem("two_post", Read.oneOf(LIFTS));
+    assertEquals("not-one-of", problem.code());
+    assertEquals(Optional.of("one of two-post, four-post"), problem.expected());
+    assertEquals(Optional.of("two-post"), problem.nearest());
+  }
+
+  @Test
+  void aTextLosesTheSpacesAroundItAndNothingElse() {
+    assertEquals("a  b", Texts.value("'  a  b '", Read.text()));
+    assertEquals("one\ntwo", Texts.value("|\n  one\n  two\n", Read.text()));
+    assertEquals("~", Texts.value("~", Read.text()));
+    assertEquals("null", Texts.value("null", Read.text()));
+  }
+
+  @Test
+  void aBlankTextIsNoValue() {
+    assertEquals(List.of("1:1 empty-value"), Texts.faults("''", Read.text()));
+    assertEquals(List.of("1:1 empty-value"), Texts.faults("\"  \"", Read.text()));
+  }
+
+  @Test
+  void aListOrMapIsNoSingleValue() {
+    Problem problem = onlyProblem("[a]", Read.text());
+    assertEquals("wrong-shape", problem.code());
+    assertEquals("a single value belongs here, and this is a list", problem.what());
+    assertEquals(List.of("1:1 wrong-shape"), Texts.faults("{a: b}", Read.text()));
+  }
+
+  @Test
+  void aHookSaysWhatItAcceptsAndItsWordsAreToldAtTheValue() {
+    ValueReader<Integer> mass = Read.value(ReadTest::kilograms);
+    assertEquals(3200, Texts.value("3200 kg", mass));
+    Problem problem = onlyProblem("'3200'", mass);
+    assertEquals("no-unit", problem.code());
+    assertEquals("no unit in 3200", problem.what());
+    assertEquals(Optional.of("a mass, as in 3200 kg"), problem.expected());
+    assertEquals(7, problem.at().endColumn());
+  }
+
+  private static Outcome<Integer> kilograms(String text) {
+    return text.endsWith(" kg")
+        ? Outcome.ok(Integer.parseInt(text.replace(" kg", "")))
+        : Outcome.bad("no-unit", "no unit in " + text, "a mass, as in 3200 kg");
+  }
+
+  @Test
+  void anOutcomeIsMappedOnlyWhenItIsGood() {
+    Outcome<Integer> bad = Outcome.bad("what", "expected");
+    assertEquals(Outcome.ok(6), Outcome.ok(3).map(n -> n * 2));
+    assertEquals(bad, bad.map(n -> n * 2));
+  }
+
+  @Test
+  void aMappedReaderKeepsThePlace() {
+    ValueReader<Integer> length = Read.text().map(String::length);
+    Located<Integer> read = length.read(Texts.tree("'abc'"), problems).orElseThrow();
+    assertEquals(3, read.value());
+    assertEquals(6, read.at().endColumn());
+  }
+
+  @Test
+  void badItemsOfAListAreToldAndTheGoodOnesKept() {
+    Located<List<Located<Integer>>> read =
+        Read.list(Read.wholeNumber(1, 9)).read(Texts.tree("[1, x, 3, 44]"), problems).orElseThrow();
+    assertEquals(List.of(1, 3), read.value().stream().map(Located::value).toList());
+    assertEquals(List.of("1:5 not-a-number", "1:11 out-of-range"), Texts.told(problems));
+  }
+
+  @Test
+  void anItemWithoutValueIsToldAtItsHyphen() {
+    assertEquals(List.of("2:2 empty-value"), Texts.faults("- a\n-\n- b\n", Read.list(Read.text())));
+  }
+
+  @Test
+  void oneItemIsAListOnlyWhereThatIsAllowed() {
+    assertEquals(1, Texts.value("a", Read.listOrOne(Read.text())).size());
+    assertEquals(2, Texts.value("[a, b]", Read.listOrOne(Read.text())).size());
+    assertEquals(List.of("1:1 wrong-shape"), Texts.faults("a", Read.list(Read.text())));
+  }
+
+  @Test
+  void aValueMayBeWrittenShortOrLong() {
+    ValueReader<String> tool =
+        Read.scalarOr(
+            Read.text(),
+            Read.record(
+                "a tool",
+                map -> {
+                  var special = map.required("special", Read.text());
+                  return map.build(() -> special.get().value());
+                }));
+    assertEquals("wire brush", Texts.value("wire brush", tool));
+    assertEquals("splitter", Texts.value("{special: splitter}", tool));
+    assertEquals(List.of("1:1 wrong-shape"), Texts.faults("[a]", tool));
+  }
+
+  @Test
+  void aListMayStandWhereOtherwiseAWordDoes() {
+    ValueReader<Integer> order =
+        Read.listOr(Read.list(Read.text()).map(List::size), Read.text().map(word -> 0));
+    assertEquals(2, Texts.value("[a, b]", order));
+    assertEquals(0, Texts.value("circle", order));
+  }
+
+  private Problem onlyProblem(String text, ValueReader<?> reader) {
+    Optional<?> value = reader.read(Texts.tree(text), problems);
+    assertEquals(Optional.empty(), value);
+    assertEquals(1, problems.all().size());
+    return problems.all().get(0);
+  }
+}
