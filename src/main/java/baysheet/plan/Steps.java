@@ -127,8 +127,10 @@ final class Steps {
             product ->
                 resolved.book().fluid(product).map(fluid -> Words.fluid(product, fluid)).stream())
         .forEach(details::add);
-    if (!step.uses().isEmpty()) {
-      details.add(Details.with(step.uses().stream().map(Procedure.Use::name).toList()));
+    List<String> special =
+        step.uses().stream().filter(Procedure.Use::special).map(Procedure.Use::name).toList();
+    if (!special.isEmpty()) {
+      details.add(Details.with(special));
     }
     if (Lifting.raises(resolved, step)) {
       support.stream()
