@@ -18,6 +18,7 @@ import java.util.Objects;
  * @param protect protective equipment of the whole job, each piece once
  * @param evening what has to be done the evening before
  * @param support what carries the raised vehicle; none where it stays on its wheels
+ * @param steps how many steps the sequence has
  * @param openItems what somebody else must do before the sheet is closed
  */
 public record SheetText(
@@ -31,6 +32,7 @@ public record SheetText(
     List<String> waived,
     List<String> protect,
     List<String> evening,
+    int steps,
     List<SectionText> sections,
     TorqueTableText torque,
     List<SocketText> sockets,
