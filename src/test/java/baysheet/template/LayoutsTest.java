@@ -6,7 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import baysheet.layout.Fonts;
+import baysheet.layout.PageCheck;
 import baysheet.layout.PageFit;
+import baysheet.plan.Sheet;
 import baysheet.report.Problem;
 import baysheet.report.Problems;
 import java.io.IOException;
@@ -18,6 +20,8 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** Where layouts come from. */
 class LayoutsTest {
@@ -97,6 +101,23 @@ class LayoutsTest {
         assertInstanceOf(PageFit.Fitted.class, PageFit.fit(form, Fonts.builtIn()));
     assertEquals(11_000, fitted.fit().bodySize());
     assertEquals(List.of(), fitted.fit().dropped());
+  }
+
+  static List<Sheet> sheetsThatFit() {
+    Sheet brakes = Samples.brakes();
+    Sheet half = Samples.with(brakes, brakes.sections().subList(0, 2), brakes.torque());
+    return List.of(Samples.oilService(), half);
+  }
+
+  @ParameterizedTest
+  @MethodSource("sheetsThatFit")
+  void nothingIsCutOrCovered(Sheet sheet) {
+    Form form =
+        Layouts.builtIn().fill("bay-sheet", SheetText.of(sheet), new Problems()).orElseThrow();
+    PageFit.Fitted fitted =
+        assertInstanceOf(PageFit.Fitted.class, PageFit.fit(form, Fonts.builtIn()));
+    // Only sources and footer may go down to 7 pt.
+    assertEquals(List.of(), PageCheck.faults(fitted.page(), form.margin(), 7_000));
   }
 
   @Test
