@@ -94,7 +94,7 @@ final class Sheets {
   private String consequence() {
     return written == jobs
         ? "all " + jobs + " sheets were written"
-        : "%d of %d sheets were written; the others were left as they were"
+        : "%s of %s sheets were written; the others were left as they were"
             .formatted(written, jobs);
   }
 

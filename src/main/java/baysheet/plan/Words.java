@@ -101,7 +101,7 @@ final class Words {
 
   static String recheck(Resolved resolved, TorqueLine line, Quantity distance) {
     String check =
-        "Check the torque of the %s again (line\u00a0%d) after %s"
+        "Check the torque of the %s again (line\u00a0%s) after %s"
             .formatted(plural(lower(line.words()), line.count()), line.n(), distance.print());
     return resolved
         .job()
@@ -118,7 +118,7 @@ final class Words {
   }
 
   static String recheckUnknown(TorqueLine line) {
-    return "Check the torque of the %s again (line\u00a0%d) after the distance that the data gives"
+    return "Check the torque of the %s again (line\u00a0%s) after the distance that the data gives"
         .formatted(plural(lower(line.words()), line.count()), line.n());
   }
 
@@ -139,7 +139,7 @@ final class Words {
 
   static String borrowWrench(TorqueLine line) {
     return borrow(
-        "torque wrench for %s (line\u00a0%d)"
+        "torque wrench for %s (line\u00a0%s)"
             .formatted(
                 line.stages().stream()
                     .map(TorqueLine.StageLine::print)
