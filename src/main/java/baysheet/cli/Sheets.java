@@ -43,6 +43,9 @@ final class Sheets {
     }
     console.problems(problems.all(), consequence(), false);
     faults.forEach(this::tell);
+    if (!faults.isEmpty() && problems.all().isEmpty()) {
+      console.complain(consequence());
+    }
     return exit();
   }
 
