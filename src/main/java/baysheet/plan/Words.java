@@ -102,7 +102,7 @@ final class Words {
 
   static String recheck(Resolved resolved, TorqueLine line, Quantity distance) {
     String check =
-        "Check the torque of the %s again (line\u00a0%d) after %s"
+        "Check the torque of the %s again (line\u00a0%s) after %s"
             .formatted(plural(lower(line.words()), line.count()), line.n(), distance.print());
     return resolved
         .job()
@@ -119,7 +119,7 @@ final class Words {
   }
 
   static String recheckUnknown(TorqueLine line) {
-    return "Check the torque of the %s again (line\u00a0%d) after the distance that the data gives"
+    return "Check the torque of the %s again (line\u00a0%s) after the distance that the data gives"
         .formatted(plural(lower(line.words()), line.count()), line.n());
   }
 
@@ -140,7 +140,7 @@ final class Words {
 
   static String borrowWrench(TorqueLine line) {
     return borrow(
-        "torque wrench for %s (line\u00a0%d)"
+        "torque wrench for %s (line\u00a0%s)"
             .formatted(
                 line.stages().stream()
                     .map(TorqueLine.StageLine::print)
