@@ -21,6 +21,8 @@ import java.util.stream.Collectors;
 final class Words {
   static final String BEFORE_LOWERING = "Do the checks due before lowering and tick them below";
   static final String BEFORE_LIFTING = "Do the checks due before lifting and tick them below";
+  static final String NOT_LIFTED =
+      "Do the checks listed for before lifting now; this car stays on its wheels";
   static final String NOT_STATED = "not stated";
   static final String DISTANCE = "distance";
 
