@@ -5,6 +5,7 @@ import baysheet.books.Moment;
 import baysheet.books.Place;
 import baysheet.books.Procedure;
 import baysheet.report.Located;
+import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
 import java.util.ArrayList;
@@ -17,6 +18,8 @@ import java.util.TreeSet;
 
 /** Every check that is due, each once, by moment: from rules, from procedures, from the books. */
 final class Checks {
+  private static final String WHEEL = "wheel";
+
   private final Resolved resolved;
   private final List<Laid> lines;
   private final List<TorqueLine> torque;
@@ -53,7 +56,7 @@ final class Checks {
     brought.forEach(index -> places.addAll(lines.get(index).places()));
     return new Sheet.CheckLine(
         rule.name().value(),
-        rule.moment().value(),
+        due(rule.moment().value(), brought),
         rule.check().value(),
         List.copyOf(places),
         brought.stream().map(index -> index + 1).toList(),
@@ -62,6 +65,23 @@ final class Checks {
         rule.needs().map(Located::value),
         rule.keepsOpen().map(Located::value),
         rule.source().value());
+  }
+
+  /**
+   * When a check is due: at its moment, or where that has passed when its steps come, at theirs.
+   * While a vehicle stays on its wheels there is no moment at which it is up.
+   */
+  private Moment due(Moment moment, List<Integer> brought) {
+    if (moment.compareTo(Moment.RAISED) < 0) {
+      return moment;
+    }
+    boolean passed =
+        moment.compareTo(Moment.BEFORE_LOWERING) <= 0
+            && lines.stream().noneMatch(line -> line.moment() == Moment.RAISED);
+    Moment earliest = passed ? Moment.ON_THE_GROUND : moment;
+    return brought.stream()
+        .map(index -> lines.get(index).moment())
+        .reduce(earliest, (one, other) -> one.compareTo(other) > 0 ? one : other);
   }
 
   private List<Sheet.CheckLine> procedures() {
@@ -78,10 +98,10 @@ final class Checks {
     return checks;
   }
 
-  private static Sheet.CheckLine own(Procedure.Check check, String name, TreeSet<Place> where) {
+  private Sheet.CheckLine own(Procedure.Check check, String name, TreeSet<Place> where) {
     return new Sheet.CheckLine(
         name,
-        check.moment().value(),
+        due(check.moment().value(), List.of()),
         check.text().value(),
         List.copyOf(where),
         List.of(),
@@ -93,8 +113,8 @@ final class Checks {
   }
 
   /**
-   * The second look at fasteners after a distance; where a wheel was off and no book says when, an
-   * empty box asks for it.
+   * The second look at fasteners after a distance; where a wheel was off and its book does not say
+   * when, an empty box asks for it.
    */
   private List<Sheet.CheckLine> rechecks() {
     List<Sheet.CheckLine> checks = new ArrayList<>();
@@ -105,23 +125,26 @@ final class Checks {
                   checks.add(
                       recheck(line, Words.recheck(resolved, line, distance), Optional.empty())));
     }
-    if (checks.isEmpty()) {
-      wheels()
-          .ifPresent(
-              line ->
-                  checks.add(
-                      recheck(line, Words.recheckUnknown(line), Optional.of(Words.DISTANCE))));
-    }
+    torque.stream()
+        .filter(line -> line.recheck().isEmpty() && holdsWheel(line))
+        .forEach(
+            line ->
+                checks.add(recheck(line, Words.recheckUnknown(line), Optional.of(Words.DISTANCE))));
     return checks;
   }
 
-  private Optional<TorqueLine> wheels() {
-    return torque.stream().filter(line -> kinds(line).contains("wheel")).findFirst();
+  /** Whether these fasteners hold a wheel: they go on in the step that puts a wheel on. */
+  private boolean holdsWheel(TorqueLine line) {
+    return lines.stream()
+        .flatMap(Laid::all)
+        .filter(step -> isWheel(step.doUp()))
+        .flatMap(step -> step.doUp().stream())
+        .anyMatch(
+            item -> item.item().equals(line.fastener()) && line.places().contains(item.place()));
   }
 
-  private List<String> kinds(TorqueLine line) {
-    Catalogue.Item entry = resolved.catalogue().items().get(line.fastener());
-    return entry == null ? List.of() : entry.kinds().stream().map(Located::value).toList();
+  private boolean isWheel(List<ItemAt> items) {
+    return items.stream().anyMatch(item -> resolved.thing(item).kinds().contains(WHEEL));
   }
 
   private Sheet.CheckLine recheck(TorqueLine line, String text, Optional<String> needs) {

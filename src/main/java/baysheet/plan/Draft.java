@@ -10,6 +10,7 @@ import baysheet.resolve.BoundStep;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.TaskId;
 import baysheet.torque.ThreePoint;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -173,6 +174,38 @@ record Draft(
         hold,
         moment,
         more(remarks, remark));
+  }
+
+  /** Whether it undoes or does up something that another step would. */
+  boolean sharesWorkOf(Draft other) {
+    return !Collections.disjoint(undo, other.undo) || !Collections.disjoint(doUp, other.doUp);
+  }
+
+  /** The same step, with what another warns of whose work it does as well. */
+  Draft warningOf(Draft other) {
+    return new Draft(
+        task,
+        phase,
+        origin,
+        mirrored,
+        text,
+        undo,
+        doUp,
+        disturb,
+        tighten,
+        circuits,
+        apply,
+        uses,
+        Stream.concat(hazards.stream(), other.hazards.stream()).distinct().toList(),
+        minutes,
+        impact,
+        seizes,
+        ifStuck,
+        because,
+        good,
+        hold || other.hold,
+        moment,
+        remarks);
   }
 
   private static List<ItemAt> less(List<ItemAt> items, ItemAt item) {

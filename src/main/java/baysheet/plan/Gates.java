@@ -1,10 +1,11 @@
 package baysheet.plan;
 
 import baysheet.books.Moment;
-import baysheet.report.Located;
 import baysheet.resolve.Resolved;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * A step that sends the reader to the checks which are due before the vehicle goes up or comes
@@ -13,21 +14,31 @@ import java.util.List;
 final class Gates {
   private final Resolved resolved;
   private final List<Laid> lines;
+  private final List<Sheet.CheckLine> checks;
 
   Gates(Resolved resolved, List<Laid> lines) {
     this.resolved = resolved;
     this.lines = lines;
+    this.checks = new Checks(resolved, lines, List.of()).all();
   }
 
   List<Laid> add() {
-    List<Laid> gated = new ArrayList<>(lines);
-    int up = first(gated, true);
-    if (up >= 0 && due(Moment.BEFORE_LIFTING)) {
-      gated.add(up, gate(gated.get(up), Words.BEFORE_LIFTING, Moment.BEFORE_LIFTING));
-    }
-    int down = last(gated);
-    if (down >= 0 && (due(Moment.RAISED) || due(Moment.BEFORE_LOWERING))) {
-      gated.add(down, gate(gated.get(down), Words.BEFORE_LOWERING, Moment.RAISED));
+    List<Laid> gated = new ArrayList<>();
+    Optional<Integer> first = beforeLifting();
+    boolean lowering = due(Moment.RAISED) || due(Moment.BEFORE_LOWERING);
+    boolean worked = false;
+    for (int i = 0; i < lines.size(); i++) {
+      Laid line = lines.get(i);
+      if (first.equals(Optional.of(i))) {
+        gated.add(gate(line, liftingWords(), Moment.BEFORE_LIFTING));
+      }
+      boolean lowers = lowers(line);
+      if (lowering && lowers && worked) {
+        gated.add(gate(line, Words.BEFORE_LOWERING, Moment.RAISED));
+      }
+      // Two axles that come down one directly after the other share a gate.
+      worked = !lowers && (worked || line.moment() == Moment.RAISED);
+      gated.add(line);
     }
     return gated;
   }
@@ -37,40 +48,42 @@ final class Gates {
     return Laid.single(Draft.last(step.task(), step.origin(), text, List.of()), moment);
   }
 
-  private int first(List<Laid> gated, boolean up) {
-    for (int i = 0; i < gated.size(); i++) {
-      if (Lifting.holds(resolved, up ? gated.get(i).undo() : gated.get(i).doUp())) {
-        return i;
-      }
+  /**
+   * The line before which the checks due before lifting are done: the first that raises, or an
+   * earlier one that brings such a check. Stored faults are gone once the battery is off, lifted or
+   * not.
+   */
+  private Optional<Integer> beforeLifting() {
+    if (!due(Moment.BEFORE_LIFTING)) {
+      return Optional.empty();
     }
-    return -1;
+    return IntStream.range(0, lines.size())
+        .filter(i -> raises(lines.get(i)) || brings(i))
+        .boxed()
+        .findFirst()
+        .or(() -> Optional.of(0));
   }
 
-  /** The first lowering after the last thing done while the vehicle is up. */
-  private int last(List<Laid> gated) {
-    int down = first(gated, false);
-    for (int i = down + 1; down >= 0 && i < gated.size(); i++) {
-      boolean lowers = Lifting.holds(resolved, gated.get(i).doUp());
-      boolean other = !Lifting.holds(resolved, gated.get(i - 1).doUp());
-      if (lowers && other) {
-        down = i;
-      }
-    }
-    return down;
+  private boolean brings(int index) {
+    String procedure = lines.get(index).step().task().procedure();
+    return checks.stream()
+        .filter(check -> check.moment() == Moment.BEFORE_LIFTING)
+        .anyMatch(check -> check.because().contains(index + 1) || check.name().equals(procedure));
   }
 
-  /** Whether any rule or procedure of this job has a check at that moment. */
+  private String liftingWords() {
+    return lines.stream().anyMatch(this::raises) ? Words.BEFORE_LIFTING : Words.NOT_LIFTED;
+  }
+
+  private boolean raises(Laid line) {
+    return Lifting.holds(resolved, line.undo());
+  }
+
+  private boolean lowers(Laid line) {
+    return Lifting.holds(resolved, line.doUp());
+  }
+
   private boolean due(Moment moment) {
-    Triggers triggers = new Triggers(resolved, lines);
-    boolean rule =
-        resolved.catalogue().rules().values().stream()
-            .filter(one -> one.moment().value() == moment)
-            .anyMatch(one -> !triggers.lines(one.when()).isEmpty() || triggers.vehicle(one.when()));
-    return rule
-        || resolved.ranked().stream()
-            .flatMap(task -> task.procedure().checks().stream())
-            .map(check -> check.moment())
-            .map(Located::value)
-            .anyMatch(due -> due == moment);
+    return checks.stream().anyMatch(check -> check.moment() == moment);
   }
 }

@@ -7,6 +7,7 @@ import baysheet.resolve.Resolved;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Thinks a resolved job through to the sheet that a technician works from. */
 public final class Planner {
@@ -39,8 +40,9 @@ public final class Planner {
   private static Problem loop(Resolved resolved, StepGraph graph) {
     List<Draft> circle =
         Loop.in(graph).stream().filter(graph::isDraft).map(graph.drafts()::get).toList();
+    // The first step once more at the end, so that the circle is seen to close.
     String written =
-        circle.stream()
+        Stream.concat(circle.stream(), circle.stream().limit(1))
             .map(step -> "\"" + step.text() + "\" (" + step.task() + ")")
             .collect(Collectors.joining(" waits for "));
     Problem problem =

@@ -69,7 +69,9 @@ final class Sides {
       Optional<Laid> twin =
           rest.stream().filter(other -> sides.twins(one, other.step())).findFirst();
       twin.ifPresent(rest::remove);
-      paired.add(new Laid(one, twin.map(Laid::step), Moment.ON_THE_GROUND));
+      paired.add(
+          twin.map(other -> leftFirst(one, other.step(), Moment.ON_THE_GROUND))
+              .orElseGet(() -> Laid.single(one, Moment.ON_THE_GROUND)));
     }
     return paired;
   }
@@ -131,9 +133,15 @@ final class Sides {
   private static List<Laid> zip(List<Laid> one, List<Laid> other) {
     List<Laid> zipped = new ArrayList<>();
     for (int i = 0; i < one.size(); i++) {
-      Laid first = one.get(i);
-      zipped.add(new Laid(first.step(), Optional.of(other.get(i).step()), first.moment()));
+      zipped.add(leftFirst(one.get(i).step(), other.get(i).step(), one.get(i).moment()));
     }
     return zipped;
+  }
+
+  /** Left before right, whichever side is put together first: twins have nothing in common. */
+  private static Laid leftFirst(Draft one, Draft other, Moment moment) {
+    return one.place().isLeft()
+        ? new Laid(one, Optional.of(other), moment)
+        : new Laid(other, Optional.of(one), moment);
   }
 }

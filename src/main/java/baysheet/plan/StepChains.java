@@ -1,0 +1,241 @@
+package baysheet.plan;
+
+import baysheet.books.Moment;
+import baysheet.resolve.BoundStep;
+import baysheet.resolve.ItemAt;
+import baysheet.resolve.Resolved;
+import baysheet.resolve.Task;
+import baysheet.resolve.TaskId;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * The steps of all tasks, each thing done by one of them, and the chains in which each task has
+ * them. Used once.
+ */
+final class StepChains {
+  /** The chains of a task, as numbers of drafts; those of other tasks among them are shared. */
+  record Chains(List<Integer> open, List<Integer> work, List<Integer> close) {
+    boolean contains(int node) {
+      return open.contains(node) || work.contains(node) || close.contains(node);
+    }
+  }
+
+  /** A step as its task has it, and what is left of it once other tasks do their share. */
+  private record Part(Draft whole, Optional<Integer> own) {}
+
+  private final Resolved resolved;
+  private final List<Draft> drafts = new ArrayList<>();
+  private final List<Draft> late = new ArrayList<>();
+  private final List<Draft> evening = new ArrayList<>();
+  private final Set<Integer> early = new LinkedHashSet<>();
+  private final Map<TaskId, Chains> chains = new LinkedHashMap<>();
+  private final Map<ItemAt, Integer> undoes = new LinkedHashMap<>();
+  private final Map<ItemAt, Integer> doesUp = new LinkedHashMap<>();
+  private final Map<ItemAt, TaskId> doers = new LinkedHashMap<>();
+  private final List<Draft> dropped = new ArrayList<>();
+  private double saved;
+
+  private StepChains(Resolved resolved) {
+    this.resolved = resolved;
+  }
+
+  static StepChains of(Resolved resolved) {
+    StepChains all = new StepChains(resolved);
+    all.run();
+    return all;
+  }
+
+  List<Draft> drafts() {
+    return drafts;
+  }
+
+  /** What waits for a moment after the vehicle is down, in the order of the moments. */
+  List<Draft> late() {
+    return late.stream()
+        .sorted(Comparator.comparing((Draft draft) -> draft.moment().orElseThrow()))
+        .toList();
+  }
+
+  List<Draft> evening() {
+    return evening;
+  }
+
+  /** Numbers of the drafts that are due before the vehicle is lifted. */
+  Set<Integer> early() {
+    return early;
+  }
+
+  double saved() {
+    return saved;
+  }
+
+  Chains of(TaskId task) {
+    return chains.get(task);
+  }
+
+  private void run() {
+    Map<TaskId, List<Draft>> open = new LinkedHashMap<>();
+    Map<TaskId, List<Draft>> work = new LinkedHashMap<>();
+    Map<TaskId, List<Draft>> close = new LinkedHashMap<>();
+    for (Task task : resolved.ranked()) {
+      open.put(task.id(), written(task, Sheet.Phase.OPEN, task.open()));
+      work.put(task.id(), written(task, Sheet.Phase.WORK, task.work()));
+      close.put(task.id(), Mirror.closing(resolved, task));
+    }
+    open.values().forEach(steps -> steps.stream().filter(StepChains::isEarly).forEach(this::early));
+    open.values().forEach(this::chooseDoers);
+    work.values().forEach(this::chooseDoers);
+    chooseClosers(close);
+    for (Task task : resolved.ranked()) {
+      List<Integer> opening = chain(parts(open.get(task.id())));
+      List<Integer> working = chain(parts(work.get(task.id())));
+      chains.put(task.id(), new Chains(opening, working, new ArrayList<>()));
+    }
+    // Every closing step has its number before the chains are made: who closes may rank behind.
+    Map<TaskId, List<Part>> closing = new LinkedHashMap<>();
+    close.forEach((task, steps) -> closing.put(task, parts(steps)));
+    closing.forEach((task, parts) -> chains.get(task).close().addAll(chain(parts)));
+    dropped.forEach(this::warn);
+  }
+
+  private static List<Draft> written(Task task, Sheet.Phase phase, List<BoundStep> steps) {
+    return steps.stream().map(step -> Draft.written(task.id(), phase, step)).toList();
+  }
+
+  private static boolean isEarly(Draft step) {
+    return step.moment().filter(moment -> moment == Moment.BEFORE_LIFTING).isPresent();
+  }
+
+  /** What is undone before lifting is so for every task; the first that says it does it. */
+  private void early(Draft step) {
+    Draft rest = step;
+    for (ItemAt item : step.undo()) {
+      rest =
+          undoes.containsKey(item)
+              ? rest.without(item, Words.handledElsewhere(resolved, item, true))
+              : rest;
+    }
+    if (!drops(step, rest)) {
+      early.add(add(rest));
+    }
+  }
+
+  private void chooseDoers(List<Draft> steps) {
+    steps.forEach(step -> step.doUp().forEach(item -> doers.putIfAbsent(item, step.task())));
+  }
+
+  /** A closing step that a procedure writes knows more than one that only mirrors the opening. */
+  private void chooseClosers(Map<TaskId, List<Draft>> close) {
+    for (boolean mirrored : List.of(false, true)) {
+      close
+          .values()
+          .forEach(
+              steps ->
+                  chooseDoers(steps.stream().filter(step -> step.mirrored() == mirrored).toList()));
+    }
+  }
+
+  /** Gives the steps their numbers, each without what another task does. */
+  private List<Part> parts(List<Draft> steps) {
+    List<Part> parts = new ArrayList<>();
+    steps.stream().filter(this::inPlace).forEach(step -> parts.add(part(step)));
+    return parts;
+  }
+
+  /** Whether a step stands where its chain has it; one with a moment of its own may not. */
+  private boolean inPlace(Draft step) {
+    Moment moment = step.moment().orElse(Moment.RAISED);
+    if (moment == Moment.EVENING_BEFORE) {
+      evening.add(step);
+    } else if (moment.compareTo(Moment.ON_THE_GROUND) >= 0) {
+      late.add(step);
+    } else {
+      boolean opens = step.phase() == Sheet.Phase.OPEN;
+      if (isEarly(step) && !opens) {
+        early.add(add(step));
+      }
+      return !isEarly(step);
+    }
+    return false;
+  }
+
+  private Part part(Draft step) {
+    Draft rest = step;
+    for (ItemAt item : step.undo()) {
+      if (undoes.containsKey(item) && !isOf(undoes.get(item), step)) {
+        rest = rest.without(item, Words.handledElsewhere(resolved, item, true));
+      }
+    }
+    for (ItemAt item : step.doUp()) {
+      if (!doers.get(item).equals(step.task())) {
+        rest = rest.without(item, Words.handledElsewhere(resolved, item, false));
+      }
+    }
+    return new Part(step, drops(step, rest) ? Optional.empty() : Optional.of(add(rest)));
+  }
+
+  private boolean isOf(int node, Draft step) {
+    return drafts.get(node).task().equals(step.task());
+  }
+
+  /** Whether nothing is left of a step, so that it is not done at all. */
+  private boolean drops(Draft step, Draft rest) {
+    if (!rest.isIdle() || step.isIdle()) {
+      return false;
+    }
+    dropped.add(step);
+    saved += step.minutes().map(minutes -> minutes.mean()).orElse(0.0);
+    return true;
+  }
+
+  private int add(Draft step) {
+    int number = drafts.size();
+    drafts.add(step);
+    step.undo().forEach(item -> undoes.putIfAbsent(item, number));
+    step.doUp().forEach(item -> doesUp.putIfAbsent(item, number));
+    return number;
+  }
+
+  /**
+   * The numbers of a chain: before each step who undoes for it, behind it who does up for it. Who
+   * has undone something once is not waited for again.
+   */
+  private List<Integer> chain(List<Part> parts) {
+    List<Integer> chain = new ArrayList<>();
+    for (Part part : parts) {
+      others(part.whole().undo(), undoes, part.whole()).stream()
+          .filter(owner -> !chain.contains(owner))
+          .forEach(chain::add);
+      part.own().ifPresent(chain::add);
+      others(part.whole().doUp(), doesUp, part.whole()).forEach(chain::add);
+    }
+    return chain;
+  }
+
+  /** What is done early or late keeps out of the chains: it is before or after all of them. */
+  private List<Integer> others(List<ItemAt> items, Map<ItemAt, Integer> owners, Draft step) {
+    return items.stream()
+        .filter(owners::containsKey)
+        .map(owners::get)
+        .filter(owner -> !isOf(owner, step) && !early.contains(owner))
+        .distinct()
+        .toList();
+  }
+
+  /** What a dropped step warns of goes to the steps that do its work. */
+  private void warn(Draft gone) {
+    warn(gone, drafts);
+    warn(gone, late);
+  }
+
+  private static void warn(Draft gone, List<Draft> steps) {
+    steps.replaceAll(step -> step.sharesWorkOf(gone) ? step.warningOf(gone) : step);
+  }
+}

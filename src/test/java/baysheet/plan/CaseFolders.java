@@ -1,0 +1,56 @@
+package baysheet.plan;
+
+import baysheet.resolve.Resolved;
+import baysheet.resolve.ShopTexts;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** The shop folders that tests plan from: the small ones of the cases, and the demo. */
+final class CaseFolders {
+  static final Path CASES = Path.of("src/test/resources/cases/plan");
+
+  private static final Path DEMO = Path.of("jobs");
+
+  private CaseFolders() {}
+
+  /** A job and the name that failures give it. */
+  record JobOf(String name, ShopTexts shop, String path) {
+    Resolved resolved() {
+      return shop.resolved(path);
+    }
+
+    @Override
+    public String toString() {
+      return name;
+    }
+  }
+
+  /** The case folders, by name. */
+  static List<Path> cases() {
+    try (Stream<Path> folders = Files.list(CASES)) {
+      return folders.filter(Files::isDirectory).sorted().toList();
+    } catch (IOException e) {
+      throw new UncheckedIOException("cannot list " + CASES, e);
+    }
+  }
+
+  /** The one job of a case. */
+  static JobOf job(Path folder) {
+    ShopTexts shop = ShopTexts.of(folder);
+    List<String> jobs = shop.jobs();
+    if (jobs.size() != 1) {
+      throw new IllegalStateException(folder + " has the jobs " + jobs);
+    }
+    return new JobOf(folder.getFileName().toString(), shop, jobs.get(0));
+  }
+
+  /** Every job of the demo days. */
+  static List<JobOf> demo() {
+    ShopTexts shop = ShopTexts.of(DEMO).withBuiltIn();
+    return shop.jobs().stream().map(path -> new JobOf(path, shop, path)).toList();
+  }
+}
