@@ -118,7 +118,9 @@ final class Steps {
     Draft step = line.step();
     List<String> details = new ArrayList<>();
     fasteners(step.undo())
-        .forEach(item -> details.add(Details.undoing(fastener(item), lineOf(item))));
+        .map(item -> Details.undoing(fastener(item), lineOf(item)))
+        .filter(words -> !words.isEmpty())
+        .forEach(details::add);
     fasteners(step.doUp()).forEach(item -> details.add(Details.doingUp(lineOf(item))));
     fasteners(step.tighten()).forEach(item -> details.add(Details.tightening(lineOf(item))));
     step.apply().stream()
