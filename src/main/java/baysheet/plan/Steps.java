@@ -117,7 +117,7 @@ final class Steps {
   private List<String> details(Laid line) {
     Draft step = line.step();
     List<String> details = new ArrayList<>();
-    fasteners(step.undo())
+    fasteners(step.undo()).stream()
         .map(item -> Details.undoing(fastener(item), lineOf(item)))
         .filter(words -> !words.isEmpty())
         .forEach(details::add);
