@@ -126,7 +126,7 @@ final class TorqueText {
         setting.map(Setting::setting),
         setting.map(chosen -> Rounding.within(chosen.arrives(), band)),
         setting.map(Setting::insideBand).orElse(false),
-        trouble(choice));
+        trouble(choice, target.nominal()));
   }
 
   /** The other of the shop's two units, whichever the book used. */
@@ -137,12 +137,12 @@ final class TorqueText {
         .map(unit -> Rounding.converted(target, unit, band));
   }
 
-  private static Optional<String> trouble(WrenchChoice choice) {
+  private Optional<String> trouble(WrenchChoice choice, Quantity target) {
     if (choice.outcome() == WrenchChoice.Outcome.NONE_IN_RANGE) {
       return Optional.of("no wrench, borrow");
     }
     if (choice.outcome() == WrenchChoice.Outcome.ONLY_LAPSED) {
-      return Optional.of(Words.lapsed(choice));
+      return Optional.of(Words.lapsed(Wrenches.lapsed(resolved, target)));
     }
     return choice.setting().filter(setting -> !setting.insideBand()).map(Words::widerThanBand);
   }

@@ -10,7 +10,7 @@ import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.torque.Quantity;
 import baysheet.torque.Setting;
-import baysheet.torque.WrenchChoice;
+import baysheet.torque.Wrench;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
@@ -63,20 +63,19 @@ final class Words {
 
   static String lock(Fastener.Lock lock) {
     return switch (lock) {
-      case STAKE -> "then stake the collar into the groove";
+      case STAKE -> "then stake the collar";
       case SPLIT_PIN -> "then on to the next slot, never back, and a new split pin";
       case LOCK_PLATE -> "then bend the lock plate up";
       case LOCK_WIRE -> "then wire it so that it cannot loosen";
     };
   }
 
-  static String lapsed(WrenchChoice choice) {
-    String which =
-        choice.candidates().stream()
-            .filter(candidate -> !candidate.taken())
-            .map(candidate -> candidate.wrench().name() + ": " + candidate.why())
-            .collect(Collectors.joining("; "));
-    return "no wrench in date, borrow (" + which + ")";
+  /** Which wrenches could be set to it if they were not past their calibration, with its date. */
+  static String lapsed(List<Wrench> lapsed) {
+    return lapsed.stream()
+            .map(wrench -> wrench.name() + " last calibrated " + wrench.calibrated())
+            .collect(Collectors.joining(", "))
+        + ": lapsed, borrow";
   }
 
   static String widerThanBand(Setting setting) {
@@ -84,15 +83,15 @@ final class Words {
   }
 
   static String soakThreads(List<String> fasteners) {
-    return "Brush the threads clean and soak: " + String.join("; ", fasteners);
+    return "Brush clean and soak the threads: " + String.join(", ", fasteners);
   }
 
   static String soakSeats(List<String> parts) {
-    return "Soak where it sits: " + String.join("; ", parts);
+    return "Soak where it sits: " + String.join(", ", parts);
   }
 
   static String at(String words, List<Place> places) {
-    return words + ", " + places(places);
+    return words + " (" + places(places) + ")";
   }
 
   static String fluid(String circuit, SpecBook.Fluid fluid) {

@@ -4,6 +4,7 @@ import baysheet.books.Fastener;
 import baysheet.books.Shop;
 import baysheet.report.Located;
 import baysheet.resolve.Resolved;
+import baysheet.torque.Quantity;
 import baysheet.torque.Setting;
 import baysheet.torque.Target;
 import baysheet.torque.Tightening;
@@ -26,6 +27,15 @@ final class Wrenches {
         crib,
         resolved.date(),
         shop.calibrationMonths());
+  }
+
+  /** Wrenches that reach a torque and are past their calibration on the day of the job. */
+  static List<Wrench> lapsed(Resolved resolved, Quantity torque) {
+    return resolved.shop().crib().wrenches().stream()
+        .map(Located::value)
+        .filter(wrench -> wrench.holds(torque))
+        .filter(wrench -> wrench.lapsed(resolved.date(), resolved.shop().calibrationMonths()))
+        .toList();
   }
 
   /** The wrench of the last torque stage, which is the one left in hand. */
