@@ -142,6 +142,15 @@ class TorqueCommandTest {
   }
 
   @Test
+  void withoutADayTodayCounts() {
+    // It is 7 April 2026 in these tests; a calibration from tomorrow is none.
+    garage.change("shop.yaml", "calibrated: 2025-12-01", "calibrated: 2026-04-07");
+    assertTrue(json("105 N·m --shop SHOP --wrench B2").has("setting"));
+    garage.change("shop.yaml", "calibrated: 2026-04-07", "calibrated: 2026-04-08");
+    assertFalse(json("105 N·m --shop SHOP --wrench B2").has("setting"));
+  }
+
+  @Test
   void aToleranceOfTheValueGoesBeforeAnyOther() {
     JsonTree told = json("110 N·m ± 10 % --band 2 % --shop SHOP");
     assertEquals("99", told.text("band.from"));
