@@ -63,6 +63,10 @@ public final class ShopTexts {
     return new ShopTexts(files);
   }
 
+  public String text(String path) {
+    return files.get(path);
+  }
+
   /** The same folder with one more file, or with another text for it. */
   public ShopTexts with(String path, String text) {
     Map<String, String> more = new TreeMap<>(files);
