@@ -74,7 +74,7 @@ final class CribReader {
   private static Optional<Socket> socket(MapReader map) {
     Located<Drive> drive = Words.needed(map, "drive", Figures.drive(), Drive.HALF);
     Optional<Sizes> sizes = sizes(map);
-    Optional<Integer> points = sizes.map(Sizes::form).flatMap(form -> points(map, form));
+    Optional<Integer> points = points(map, sizes.map(Sizes::form));
     boolean impact = map.yesNo("impact", false);
     boolean deep = map.yesNo("deep", false);
     Optional<Socket> socket =
@@ -120,15 +120,15 @@ final class CribReader {
   }
 
   /** Six points slip on a 12-point head, so a hexagon socket must say which it has. */
-  private static Optional<Integer> points(MapReader map, Head.Form form) {
-    if (form == Head.Form.HEX) {
+  private static Optional<Integer> points(MapReader map, Optional<Head.Form> form) {
+    if (map.has(key(Head.Form.HEX))) {
       return map.required("points", POINTS).map(Located::value);
     }
-    int points = form == Head.Form.TWELVE_POINT ? TWELVE : SIX;
+    boolean twelve = form.equals(Optional.of(Head.Form.TWELVE_POINT));
     map.optional("points", POINTS)
-        .filter(written -> form != Head.Form.TWELVE_POINT || written.value() != TWELVE)
-        .ifPresent(it -> map.problems().add(Sentences.pointsOutOfPlace(it.at(), key(form))));
-    return Optional.of(points);
+        .filter(written -> form.isPresent() && !(twelve && written.value() == TWELVE))
+        .ifPresent(it -> map.problems().add(Sentences.pointsOutOfPlace(it.at())));
+    return Optional.of(twelve ? TWELVE : SIX);
   }
 
   private static Outcome<Integer> pointsOf(String text) {

@@ -145,9 +145,9 @@ final class Sentences {
     return Problem.error("missing-key", at, whatItIs + " needs one of the keys " + join(keys));
   }
 
-  static Problem pointsOutOfPlace(Span at, String form) {
-    return Problem.error("bad-points", at, "points say nothing about a " + form + " socket")
-        .expecting("points for hex sockets only");
+  static Problem pointsOutOfPlace(Span at) {
+    return Problem.error("bad-points", at, "points say nothing about this form of socket")
+        .expecting("6 or 12 at hex, 12 or nothing at 12-point, nothing elsewhere");
   }
 
   static <T> Outcome<T> notPoints(String text) {

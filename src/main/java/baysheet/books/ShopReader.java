@@ -8,6 +8,7 @@ import baysheet.torque.Quantity;
 import baysheet.torque.Unit;
 import baysheet.yaml.Keyed;
 import baysheet.yaml.MapReader;
+import baysheet.yaml.Mapping;
 import baysheet.yaml.Node;
 import baysheet.yaml.Read;
 import baysheet.yaml.ValueReader;
@@ -32,7 +33,7 @@ public final class ShopReader {
   private static final int LONGEST_INTERVAL = 60;
 
   private static final ValueReader<Shop> SHOP = Read.record("a shop", ShopReader::shop);
-  private static final ValueReader<Units> UNITS = Read.record("the units", ShopReader::units);
+  static final ValueReader<Units> UNITS = Read.record("the units", ShopReader::units);
   private static final ValueReader<Words.Unnamed<Bay>> BAY = Read.record("a bay", ShopReader::bay);
   private static final ValueReader<Words.Unnamed<Shop.Person>> PERSON =
       Read.record("a person", ShopReader::person);
@@ -81,7 +82,7 @@ public final class ShopReader {
   }
 
   /** The units in which sheets print. */
-  private record Units(List<Unit> torque, Unit distance, Unit mass) {
+  record Units(List<Unit> torque, Unit distance, Unit mass) {
     static final Units USUAL = new Units(List.of(Unit.NEWTON_METRE), Unit.KILOMETRE, Unit.KILOGRAM);
   }
 
@@ -118,12 +119,16 @@ public final class ShopReader {
 
   private static <T> Map<String, T> atLeastOne(
       MapReader map, String key, ValueReader<Words.Unnamed<T>> value, String expected) {
-    Optional<Located<List<Keyed<String, Words.Unnamed<T>>>>> entries =
-        map.required(key, Read.map("what stands under \"" + key + "\"", Words::idOf, value));
-    entries
-        .filter(found -> found.value().isEmpty())
-        .ifPresent(none -> map.problems().add(Sentences.empty(none.at(), expected)));
-    return entries.map(found -> Words.named(found.value())).orElse(Map.of());
+    ValueReader<List<Keyed<String, Words.Unnamed<T>>>> entries =
+        Read.map("what stands under \"" + key + "\"", Words::idOf, value);
+    ValueReader<List<Keyed<String, Words.Unnamed<T>>>> some =
+        (node, problems) -> {
+          if (node instanceof Mapping none && none.entries().isEmpty()) {
+            problems.add(Sentences.empty(node.at(), expected));
+          }
+          return entries.read(node, problems);
+        };
+    return map.required(key, some).map(found -> Words.named(found.value())).orElse(Map.of());
   }
 
   private static Optional<Words.Unnamed<Bay>> bay(MapReader map) {

@@ -14,27 +14,32 @@ import java.util.concurrent.Future;
 
 /** Makes the sheets of many jobs on several threads; one bad job never stops the others. */
 final class Batch {
-  private final SheetMaker maker;
+  private final Maker maker;
   private final int threads;
   private final ThreadLocal<PdfWriter> writers = ThreadLocal.withInitial(PdfWriter::new);
 
-  Batch(SheetMaker maker, int threads) {
+  Batch(Maker maker, int threads) {
     this.maker = maker;
     this.threads = threads;
+  }
+
+  /** What makes the sheet of one job; empty when problems with errors were added. */
+  interface Maker {
+    Optional<MadeSheet> make(Path job, ShopFolder folder, Problems problems);
   }
 
   /**
    * What became of a job.
    *
    * @param pdf the file's bytes, where there is a sheet
-   * @param fault what went wrong in the tool itself
+   * @param fault what went wrong in the tool itself, or with reading the file
    */
   record Outcome(
       Path job,
       Optional<MadeSheet> made,
       Optional<byte[]> pdf,
       Problems problems,
-      Optional<RuntimeException> fault) {}
+      Optional<Throwable> fault) {}
 
   /** Outcomes in the order of the jobs. */
   List<Outcome> run(List<Path> jobs, ShopFolder folder) {
@@ -58,7 +63,7 @@ final class Batch {
     }
   }
 
-  /** A fault of the tool is kept with its job, to be told in full once the others are done. */
+  /** A fault is kept with its job, to be told in full once the others are done. */
   private Outcome one(Path job, ShopFolder folder) {
     Problems problems = new Problems();
     try {
@@ -67,7 +72,7 @@ final class Batch {
           maker.make(job, folder, problems).filter(sheet -> !problems.hasErrors());
       Optional<byte[]> pdf = made.map(sheet -> Day.pdf(writers.get(), sheet));
       return new Outcome(job, made, pdf, problems, Optional.empty());
-    } catch (RuntimeException e) {
+    } catch (RuntimeException | StackOverflowError e) {
       return new Outcome(job, Optional.empty(), Optional.empty(), problems, Optional.of(e));
     }
   }

@@ -48,7 +48,7 @@ final class CheckCommand implements Callable<Integer> {
     Fonts fonts = Fonts.builtIn();
     ShopFolders folders = new ShopFolders(fonts);
     SheetMaker maker = new SheetMaker(folders, Layouts.builtIn(), fonts, Optional.empty());
-    Batch batch = new Batch(maker, Runtime.getRuntime().availableProcessors());
+    Batch batch = new Batch(maker::make, Runtime.getRuntime().availableProcessors());
     Problems problems = new Problems();
     int jobs = 0;
     for (Map.Entry<Path, Set<Path>> shop : shops(problems).entrySet()) {
@@ -101,7 +101,7 @@ final class CheckCommand implements Callable<Integer> {
     }
   }
 
-  private static Problem fault(Path job, RuntimeException fault) {
+  private static Problem fault(Path job, Throwable fault) {
     return Problem.error(
         "tool-fault",
         new Source(YamlFiles.shown(job), "").whole(),

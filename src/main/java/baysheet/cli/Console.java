@@ -4,7 +4,9 @@ import baysheet.report.Problem;
 import baysheet.report.ProblemJson;
 import baysheet.report.ProblemText;
 import baysheet.report.Summary;
+import java.io.IOException;
 import java.io.PrintWriter;
+import java.io.UncheckedIOException;
 import java.util.List;
 
 /**
@@ -19,9 +21,27 @@ record Console(PrintWriter out, PrintWriter err, boolean coloured) {
     out.flush();
   }
 
+  /** Text that ends its own lines. */
+  void print(String text) {
+    out.print(text);
+    out.flush();
+  }
+
   void complain(String line) {
     err.println(line);
     err.flush();
+  }
+
+  /** A file that could not be read or written, in one line. */
+  void complain(UncheckedIOException files) {
+    IOException cause = files.getCause();
+    complain(
+        files.getMessage()
+            + " ("
+            + cause.getClass().getSimpleName()
+            + ": "
+            + cause.getMessage()
+            + ")");
   }
 
   /** Prints problems and what follows from them; nothing when there are none. */

@@ -39,6 +39,8 @@ public final class Main implements Callable<Integer> {
     CommandLine line = new CommandLine(new Main());
     line.addSubcommand(new SheetsCommand(console, clock));
     line.addSubcommand(new CheckCommand(console));
+    line.addSubcommand(new ExplainCommand(console));
+    line.addSubcommand(new TorqueCommand(console, clock));
     line.setOut(console.out());
     line.setErr(console.err());
     line.setColorScheme(
@@ -53,7 +55,7 @@ public final class Main implements Callable<Integer> {
    */
   private static int failed(Exception fault, Console console) {
     if (fault instanceof UncheckedIOException files) {
-      console.complain(files.getMessage() + reason(files));
+      console.complain(files);
       return Exit.FILES;
     }
     console.complain(
@@ -61,11 +63,6 @@ public final class Main implements Callable<Integer> {
     fault.printStackTrace(console.err());
     console.err().flush();
     return Exit.FAULT;
-  }
-
-  private static String reason(UncheckedIOException files) {
-    String reason = files.getCause().getClass().getSimpleName();
-    return " (" + reason + ": " + files.getCause().getMessage() + ")";
   }
 
   private static int misused(CommandLine.ParameterException wrong, Console console) {

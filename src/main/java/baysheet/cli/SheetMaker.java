@@ -102,7 +102,7 @@ final class SheetMaker {
           Problem.error(
               "no-glyph",
               start(file).whole(),
-              "the layout prints U+%04X in \"%s\", which the font lacks (layout line %d)"
+              "the layout prints U+%04X in \"%s\", which the font lacks (layout line %s)"
                   .formatted(missing.codePoint(), missing.text(), missing.at().line())));
     }
     return !MissingGlyph.in(form, fonts).isEmpty();

@@ -3,6 +3,7 @@ package baysheet.cli;
 import baysheet.books.ShopFolder;
 import baysheet.pdf.PdfWriter;
 import baysheet.report.Problems;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,7 +17,7 @@ final class Sheets {
   private final Path out;
   private final boolean record;
   private final Problems problems = new Problems();
-  private final List<Batch.Outcome> faults = new ArrayList<>();
+  private final List<Fault> faults = new ArrayList<>();
   private int jobs;
   private int written;
 
@@ -28,6 +29,13 @@ final class Sheets {
     this.record = record;
   }
 
+  /** What kept a sheet from being made or written, other than a problem of the files. */
+  private record Fault(Path job, Throwable what) {
+    boolean ofFiles() {
+      return what instanceof UncheckedIOException;
+    }
+  }
+
   /** Makes everything that was named; the exit code. */
   int run(List<Path> paths) {
     for (JobGroups group : JobGroups.of(paths, problems)) {
@@ -35,8 +43,15 @@ final class Sheets {
     }
     console.problems(problems.all(), consequence(), false);
     faults.forEach(this::tell);
+    if (!faults.isEmpty() && problems.all().isEmpty()) {
+      console.complain(consequence());
+    }
+    return exit();
+  }
+
+  private int exit() {
     if (!faults.isEmpty()) {
-      return Exit.FAULT;
+      return faults.stream().allMatch(Fault::ofFiles) ? Exit.FILES : Exit.FAULT;
     }
     return problems.hasErrors() ? Exit.PROBLEMS : Exit.DONE;
   }
@@ -56,19 +71,28 @@ final class Sheets {
 
   private void write(Batch.Outcome outcome) {
     problems.addAll(outcome.problems());
-    if (outcome.fault().isPresent()) {
-      faults.add(outcome);
-    }
+    outcome.fault().ifPresent(what -> faults.add(new Fault(outcome.job(), what)));
     if (outcome.made().isPresent() && outcome.pdf().isPresent()) {
-      MadeSheet made = outcome.made().get();
-      Path target = target(outcome.job(), made);
-      OutFiles.write(target, outcome.pdf().get());
-      if (record) {
-        OutFiles.write(
-            target.resolveSibling(made.sheet().heading().job() + ".json"), made.record());
-      }
-      written++;
-      console.say(SummaryLine.of(made, target));
+      orTell(outcome.job(), () -> write(outcome, outcome.made().get(), outcome.pdf().get()));
+    }
+  }
+
+  private void write(Batch.Outcome outcome, MadeSheet made, byte[] pdf) {
+    Path target = target(outcome.job(), made);
+    OutFiles.write(target, pdf);
+    if (record) {
+      OutFiles.write(target.resolveSibling(made.sheet().heading().job() + ".json"), made.record());
+    }
+    written++;
+    console.say(SummaryLine.of(made, target));
+  }
+
+  /** A file that cannot be written is told at the end, and does not keep others from theirs. */
+  private void orTell(Path job, Runnable writing) {
+    try {
+      writing.run();
+    } catch (UncheckedIOException e) {
+      faults.add(new Fault(job, e));
     }
   }
 
@@ -86,24 +110,32 @@ final class Sheets {
             .toList();
     if (!made.isEmpty()) {
       Path target = out.resolve(DayFolders.day(jobsOfDay.get(0))).resolve("all.pdf");
-      OutFiles.write(target, Day.all(new PdfWriter(), made));
-      console.say(SummaryLine.all(made.size(), jobsOfDay.size(), target));
+      orTell(day, () -> writeAll(target, made, jobsOfDay.size()));
     }
+  }
+
+  private void writeAll(Path target, List<MadeSheet> made, int jobsOfDay) {
+    OutFiles.write(target, Day.all(new PdfWriter(), made));
+    console.say(SummaryLine.all(made.size(), jobsOfDay, target));
   }
 
   private String consequence() {
     return written == jobs
         ? "all " + jobs + " sheets were written"
-        : "%d of %d sheets were written; the others were left as they were"
+        : "%s of %s sheets were written; the others were left as they were"
             .formatted(written, jobs);
   }
 
-  private void tell(Batch.Outcome outcome) {
+  private void tell(Fault fault) {
+    if (fault.what() instanceof UncheckedIOException files) {
+      console.complain(files);
+      return;
+    }
     console.complain(
         "This is a fault of baysheet itself, not of your files. No sheet was made for "
-            + YamlFiles.shown(outcome.job())
+            + YamlFiles.shown(fault.job())
             + ". Please report all of this:");
-    outcome.fault().orElseThrow().printStackTrace(console.err());
+    fault.what().printStackTrace(console.err());
     console.err().flush();
   }
 }

@@ -77,7 +77,7 @@ final class SheetsCommand implements Callable<Integer> {
     ShopFolders folders = new ShopFolders(fonts);
     Layouts layouts = templates.map(Layouts::in).orElseGet(Layouts::builtIn);
     SheetMaker maker = new SheetMaker(folders, layouts, fonts, paper());
-    Batch batch = new Batch(maker, threads());
+    Batch batch = new Batch(maker::make, threads());
     return new Sheets(console, folders, batch, out, record).run(paths.isEmpty() ? today() : paths);
   }
 

@@ -54,7 +54,7 @@ final class ShopFolders {
    * it; a shop file or a catalogue with errors leaves nothing, for any sheet could lack a caution.
    */
   Optional<ShopFolder> read(Path root, Problems problems) {
-    Optional<Shop> shop = faultless(root.resolve(SHOP_FILE), ShopReader::read, problems);
+    Optional<Shop> shop = shop(root, problems);
     Map<String, SpecBook> books =
         all(
             root.resolve("vehicles"),
@@ -70,6 +70,11 @@ final class ShopFolders {
     Optional<Catalogue> catalogue = catalogue(root.resolve("catalogue"), books.values(), problems);
     return shop.flatMap(
         found -> catalogue.map(known -> new ShopFolder(found, books, procedures, known)));
+  }
+
+  /** The shop file alone; empty when it has errors. */
+  Optional<Shop> shop(Path root, Problems problems) {
+    return faultless(root.resolve(SHOP_FILE), ShopReader::read, problems);
   }
 
   /** How a node becomes a value. */

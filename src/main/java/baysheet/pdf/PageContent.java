@@ -3,7 +3,6 @@ package baysheet.pdf;
 import baysheet.layout.Item;
 import baysheet.layout.Page;
 import baysheet.layout.Tag;
-import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -34,7 +33,7 @@ final class PageContent {
     element.children().forEach(this::collect);
   }
 
-  byte[] write() throws IOException {
+  byte[] write() {
     List<Item> items = page.items();
     for (int from = 0; from < items.size(); ) {
       int to = from + 1;
@@ -52,7 +51,7 @@ final class PageContent {
     return owners;
   }
 
-  private void sequence(List<Item> items) throws IOException {
+  private void sequence(List<Item> items) {
     int element = items.get(0).element();
     if (element == Page.ARTIFACT) {
       out.raw("/Artifact BMC");
@@ -77,7 +76,7 @@ final class PageContent {
    * @param spaced whether a space follows that nobody sees: without it, the last word of a line and
    *     the first of the next would be read as one
    */
-  private void draw(Item item, boolean spaced) throws IOException {
+  private void draw(Item item, boolean spaced) {
     if (item instanceof Item.Glyphs glyphs) {
       text(glyphs, spaced ? glyphs.text() + " " : glyphs.text());
     } else if (item instanceof Item.Line line) {
@@ -96,7 +95,7 @@ final class PageContent {
     }
   }
 
-  private void text(Item.Glyphs glyphs, String text) throws IOException {
+  private void text(Item.Glyphs glyphs, String text) {
     out.raw("BT");
     out.font(fonts.name(glyphs.bold()), glyphs.size());
     out.op("Td", glyphs.x(), up(glyphs.baseline()));

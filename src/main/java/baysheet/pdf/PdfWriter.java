@@ -1,5 +1,6 @@
 package baysheet.pdf;
 
+import baysheet.layout.Fonts;
 import baysheet.layout.Page;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -20,7 +21,8 @@ import org.apache.pdfbox.pdmodel.common.PDRectangle;
  * threads must not use one at the same time.
  */
 public final class PdfWriter {
-  private final PdfFonts fonts = PdfFonts.builtIn();
+  private final FaceCutter regular = FaceCutter.open(Fonts.REGULAR, "DejaVuSansCondensed");
+  private final FaceCutter bold = FaceCutter.open(Fonts.BOLD, "DejaVuSansCondensed-Bold");
 
   /**
    * Writes one page with its attachments.
@@ -58,7 +60,7 @@ public final class PdfWriter {
 
   private void draw(List<Page> pages, PDDocument document, StructureTree structure)
       throws IOException {
-    UsedFonts used = new UsedFonts(document, fonts);
+    UsedFonts used = UsedFonts.embed(pages, regular, bold, document);
     for (Page page : pages) {
       PageContent content = new PageContent(page, used);
       byte[] bytes = content.write();
@@ -69,7 +71,6 @@ public final class PdfWriter {
       dictionary.setInt(COSName.STRUCT_PARENTS, key);
       document.addPage(drawn);
     }
-    used.subset();
   }
 
   private static PDPage page(Page page, byte[] content, PDDocument document) throws IOException {

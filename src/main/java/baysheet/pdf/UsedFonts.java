@@ -1,72 +1,71 @@
 package baysheet.pdf;
 
+import baysheet.layout.Fonts;
+import baysheet.layout.Item;
+import baysheet.layout.Page;
 import java.io.IOException;
-import org.apache.fontbox.ttf.TrueTypeFont;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDResources;
-import org.apache.pdfbox.pdmodel.font.PDType0Font;
 
-/** The faces that one document uses, each embedded with just the glyphs it needs. */
-final class UsedFonts {
-  private final Face regular;
-  private final Face bold;
-  private final PDResources resources = new PDResources();
+/**
+ * The faces that one document uses; a face that nothing is set in stays out of it.
+ *
+ * @param resources shared by all its pages
+ */
+record UsedFonts(Optional<CutFace> regular, Optional<CutFace> bold, PDResources resources) {
+  private static final String REGULAR = "R";
+  private static final String BOLD = "B";
 
-  UsedFonts(PDDocument document, PdfFonts fonts) throws IOException {
-    regular = new Face("R", document, fonts.regular());
-    bold = new Face("B", document, fonts.bold());
+  /** Cuts the faces down to the characters of the pages and embeds them. */
+  static UsedFonts embed(List<Page> pages, FaceCutter regular, FaceCutter bold, PDDocument document)
+      throws IOException {
+    Optional<CutFace> light = cut(pages, false, regular);
+    Optional<CutFace> heavy = cut(pages, true, bold);
+    COSDictionary fonts = new COSDictionary();
+    if (light.isPresent()) {
+      fonts.setItem(REGULAR, embedded(document, light.get(), false));
+    }
+    if (heavy.isPresent()) {
+      fonts.setItem(BOLD, embedded(document, heavy.get(), true));
+    }
+    PDResources resources = new PDResources();
+    resources.getCOSObject().setItem(COSName.FONT, fonts);
+    return new UsedFonts(light, heavy, resources);
   }
 
-  /** The resources that all pages share; complete once all text is encoded. */
-  PDResources resources() {
-    return resources;
+  private static Optional<CutFace> cut(List<Page> pages, boolean bold, FaceCutter cutter)
+      throws IOException {
+    SortedSet<Integer> characters = new TreeSet<>();
+    for (Page page : pages) {
+      for (Item item : page.items()) {
+        if (item instanceof Item.Glyphs glyphs && glyphs.bold() == bold) {
+          glyphs.text().codePoints().forEach(characters::add);
+        }
+      }
+    }
+    return characters.isEmpty() ? Optional.empty() : Optional.of(cutter.cut(characters));
+  }
+
+  private static COSDictionary embedded(PDDocument document, CutFace cut, boolean bold)
+      throws IOException {
+    Fonts fonts = Fonts.builtIn();
+    return new EmbeddedFace(document, cut, bold ? fonts.bold() : fonts.regular(), bold)
+        .dictionary();
   }
 
   /** The name of a face among the resources. */
   String name(boolean bold) {
-    return face(bold).name;
+    return bold ? BOLD : REGULAR;
   }
 
   /** The codes that show a text. */
-  byte[] encode(String text, boolean bold) throws IOException {
-    return face(bold).encode(text, resources);
-  }
-
-  /** Cuts the faces down to the glyphs that were encoded; nothing can be encoded after that. */
-  void subset() throws IOException {
-    regular.subset();
-    bold.subset();
-  }
-
-  private Face face(boolean bold) {
-    return bold ? this.bold : regular;
-  }
-
-  private static final class Face {
-    private final String name;
-    private final PDType0Font font;
-    private boolean used;
-
-    Face(String name, PDDocument document, TrueTypeFont font) throws IOException {
-      this.name = name;
-      this.font = PDType0Font.load(document, font, true);
-    }
-
-    byte[] encode(String text, PDResources resources) throws IOException {
-      if (!used) {
-        resources.put(COSName.getPDFName(name), font);
-        used = true;
-      }
-      text.codePoints().forEach(font::addToSubset);
-      return font.encode(text);
-    }
-
-    /** A face that nothing is set in stays out of the file. */
-    void subset() throws IOException {
-      if (used) {
-        font.subset();
-      }
-    }
+  byte[] encode(String text, boolean bold) {
+    return (bold ? this.bold : regular).orElseThrow().encode(text);
   }
 }

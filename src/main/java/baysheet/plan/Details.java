@@ -12,18 +12,28 @@ final class Details {
   private Details() {}
 
   static String undoing(Bound.OfBook fastener, TorqueLine line) {
-    String count = line.count() + NO_BREAK + "×";
-    return line.head().map(head -> count + NO_BREAK + head.replace(" ", NO_BREAK)).orElse(count)
-        + (LayOut.isSingleUse(fastener.values()) ? ", discard" : "");
+    List<String> words = new ArrayList<>();
+    line.head().ifPresent(head -> words.add(times(line) + head.replace(" ", NO_BREAK)));
+    if (LayOut.isSingleUse(fastener.values())) {
+      words.add("discard");
+    }
+    return String.join(", ", words);
   }
 
-  /** Count, whether new, what to put on the thread, and where the figure stands. */
+  /** Whether new, what to put on the thread, and where the figure stands. */
   static String doingUp(TorqueLine line) {
     List<String> words = new ArrayList<>();
-    words.add(line.count() + NO_BREAK + "×" + (line.reuse().equals("new") ? NO_BREAK + "new" : ""));
+    if (line.reuse().equals("new")) {
+      words.add(times(line) + "new");
+    }
     line.onThread().ifPresent(words::add);
     words.add(line.twoVisits() ? "snug only, line" + NO_BREAK + line.n() : figure(line));
     return String.join(", ", words);
+  }
+
+  /** How many, where it is more than one. */
+  private static String times(TorqueLine line) {
+    return line.count() == 1 ? "" : line.count() + NO_BREAK + "×" + NO_BREAK;
   }
 
   static String tightening(TorqueLine line) {

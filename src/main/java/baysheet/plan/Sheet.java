@@ -68,29 +68,18 @@ public record Sheet(
    */
   Sheet identified() {
     String hash = Fingerprint.of(toString()).substring(0, 6);
-    String id = heading.job() + "-" + heading.revision() + "-" + hash;
-    return new Sheet(
-        heading.with(id, heading.paper()),
-        cautions,
-        evening,
-        sections,
-        torque,
-        sockets,
-        tools,
-        parts,
-        consumables,
-        tally,
-        checks,
-        support,
-        time,
-        notes,
-        sources);
+    return with(
+        heading.with(heading.job() + "-" + heading.revision() + "-" + hash, heading.paper()));
   }
 
   /** The same sheet for another size of paper; what it says, and so its id, stays. */
   public Sheet on(Shop.Paper paper) {
+    return with(heading.with(heading.id(), paper));
+  }
+
+  private Sheet with(Heading changed) {
     return new Sheet(
-        heading.with(heading.id(), paper),
+        changed,
         cautions,
         evening,
         sections,

@@ -12,6 +12,7 @@ import baysheet.torque.Socket;
 import baysheet.torque.SocketChoice;
 import baysheet.torque.Target;
 import baysheet.torque.Tightening;
+import baysheet.torque.Wrench;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -94,16 +95,36 @@ final class SocketNeeds {
       return Optional.empty();
     }
     Fastener fastener = book.values();
-    Head head = fastener.head().get().value();
-    SocketChoice choice =
-        SocketChoice.choose(
-            head,
-            highest(fastener),
-            undoing(item).anyMatch(step -> step.seizes() != Step.Seizes.NEVER || step.impact()),
-            undoing(item).anyMatch(Draft::impact),
-            sockets(fastener.deep()),
-            resolved.shop().drives());
-    return Optional.of(new Kind(head, choice, fastener.deep()));
+    return Optional.of(
+        new Kind(fastener.head().get().value(), choice(item, fastener), fastener.deep()));
+  }
+
+  /**
+   * The socket in the square of the wrench that will tighten it, where the crib has it and it
+   * carries the torque: a socket in a smaller square would need an adapter. Otherwise the smallest
+   * that does.
+   */
+  private SocketChoice choice(ItemAt item, Fastener fastener) {
+    List<Socket> crib = sockets(fastener.deep());
+    Optional<SocketChoice> matching =
+        Wrenches.last(resolved, fastener)
+            .map(wrench -> choice(item, fastener, square(crib, wrench)))
+            .filter(SocketChoice::owned);
+    return matching.orElseGet(() -> choice(item, fastener, crib));
+  }
+
+  private static List<Socket> square(List<Socket> crib, Wrench wrench) {
+    return crib.stream().filter(socket -> socket.drive() == wrench.drive()).toList();
+  }
+
+  private SocketChoice choice(ItemAt item, Fastener fastener, List<Socket> sockets) {
+    return SocketChoice.choose(
+        fastener.head().orElseThrow().value(),
+        highest(fastener),
+        undoing(item).anyMatch(step -> step.seizes() != Step.Seizes.NEVER || step.impact()),
+        undoing(item).anyMatch(Draft::impact),
+        sockets,
+        resolved.shop().drives());
   }
 
   private List<Socket> sockets(boolean deep) {

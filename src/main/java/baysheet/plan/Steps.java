@@ -117,8 +117,10 @@ final class Steps {
   private List<String> details(Laid line) {
     Draft step = line.step();
     List<String> details = new ArrayList<>();
-    fasteners(step.undo())
-        .forEach(item -> details.add(Details.undoing(fastener(item), lineOf(item))));
+    fasteners(step.undo()).stream()
+        .map(item -> Details.undoing(fastener(item), lineOf(item)))
+        .filter(words -> !words.isEmpty())
+        .forEach(details::add);
     fasteners(step.doUp()).forEach(item -> details.add(Details.doingUp(lineOf(item))));
     fasteners(step.tighten()).forEach(item -> details.add(Details.tightening(lineOf(item))));
     step.apply().stream()
@@ -127,8 +129,10 @@ final class Steps {
             product ->
                 resolved.book().fluid(product).map(fluid -> Words.fluid(product, fluid)).stream())
         .forEach(details::add);
-    if (!step.uses().isEmpty()) {
-      details.add(Details.with(step.uses().stream().map(Procedure.Use::name).toList()));
+    List<String> special =
+        step.uses().stream().filter(Procedure.Use::special).map(Procedure.Use::name).toList();
+    if (!special.isEmpty()) {
+      details.add(Details.with(special));
     }
     if (Lifting.raises(resolved, step)) {
       support.stream()

@@ -145,7 +145,7 @@ final class SupportCheck {
           Problem.error(
                   "no-stands",
                   stands.count().at(),
-                  "the crib has %d stands, the job needs %d"
+                  "the crib has %s stands, the job needs %s"
                       .formatted(stands.count().value(), needed))
               .seeAlso("job", resolved.job().at()));
     }

@@ -3,7 +3,6 @@ package baysheet.plan;
 import baysheet.books.Fastener;
 import baysheet.books.Moment;
 import baysheet.books.Place;
-import baysheet.books.Shop;
 import baysheet.report.Located;
 import baysheet.resolve.Bound;
 import baysheet.resolve.BoundStep;
@@ -21,7 +20,6 @@ import baysheet.torque.Stage;
 import baysheet.torque.Target;
 import baysheet.torque.Tightening;
 import baysheet.torque.Treatment;
-import baysheet.torque.Wrench;
 import baysheet.torque.WrenchChoice;
 import java.util.ArrayList;
 import java.util.List;
@@ -116,17 +114,8 @@ final class TorqueText {
   }
 
   private TorqueLine.StageLine torque(Target target) {
-    Shop shop = resolved.shop();
-    Band band = target.bandOr(shop.band());
-    List<Wrench> crib = shop.crib().wrenches().stream().map(Located::value).toList();
-    WrenchChoice choice =
-        WrenchChoice.choose(
-            target.nominal(),
-            band,
-            fastener.reach(),
-            crib,
-            resolved.date(),
-            shop.calibrationMonths());
+    Band band = target.bandOr(resolved.shop().band());
+    WrenchChoice choice = Wrenches.choose(resolved, fastener, target);
     Optional<Setting> setting = choice.setting();
     return new TorqueLine.StageLine.Torque(
         target.nominal(),

@@ -15,12 +15,13 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Every sentence that the planner itself puts on a sheet. */
 final class Words {
-  static final String BEFORE_LOWERING = "Do the checks due before lowering and tick them below";
-  static final String BEFORE_LIFTING = "Do the checks due before lifting and tick them below";
+  static final String BEFORE_LOWERING = "Do and tick the checks due before lowering";
+  static final String BEFORE_LIFTING = "Do and tick the checks due before lifting";
   static final String NOT_LIFTED =
       "Do the checks listed for before lifting now; this car stays on its wheels";
   static final String NOT_STATED = "not stated";
@@ -56,8 +57,8 @@ final class Words {
   static String finalTorque(Bound thing, Fastener.Moment when, Shop.Terms terms) {
     String set = plural(of(thing, terms), ((Bound.OfBook) thing).values().count().value());
     return when == Fastener.Moment.RIDE_HEIGHT
-        ? "With the wheels carrying the weight, settle the car, then tighten the " + set
-        : "Tighten the " + set + " with the car on its wheels";
+        ? "Settle the car on its wheels, then tighten the " + set
+        : "Tighten the " + set;
   }
 
   static String lock(Fastener.Lock lock) {
@@ -103,7 +104,7 @@ final class Words {
 
   static String recheck(Resolved resolved, TorqueLine line, Quantity distance) {
     String check =
-        "Check the torque of the %s again (line\u00a0%d) after %s"
+        "Check the torque of the %s again (line\u00a0%s) after %s"
             .formatted(plural(lower(line.words()), line.count()), line.n(), distance.print());
     return resolved
         .job()
@@ -120,7 +121,7 @@ final class Words {
   }
 
   static String recheckUnknown(TorqueLine line) {
-    return "Check the torque of the %s again (line\u00a0%d) after the distance that the data gives"
+    return "Check the torque of the %s again (line\u00a0%s) after the distance that the data gives"
         .formatted(plural(lower(line.words()), line.count()), line.n());
   }
 
@@ -141,7 +142,7 @@ final class Words {
 
   static String borrowWrench(TorqueLine line) {
     return borrow(
-        "torque wrench for %s (line\u00a0%d)"
+        "torque wrench for %s (line\u00a0%s)"
             .formatted(
                 line.stages().stream()
                     .map(TorqueLine.StageLine::print)
@@ -158,7 +159,12 @@ final class Words {
     return "the " + words + (undone ? " is off already" : " goes on in another step");
   }
 
+  /** Both of a pair by what they have in common, with the sides told. */
   static String places(List<Place> places) {
+    Optional<Place> axle = places.size() == 2 ? places.get(0).axle() : Optional.empty();
+    if (axle.isPresent() && places.get(0).mirror().equals(Optional.of(places.get(1)))) {
+      return place(axle.get()) + " left and right";
+    }
     return places.stream().map(Words::place).collect(Collectors.joining(" and "));
   }
 

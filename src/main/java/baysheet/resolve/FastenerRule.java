@@ -2,6 +2,7 @@ package baysheet.resolve;
 
 import baysheet.books.Catalogue;
 import baysheet.books.Fastener;
+import baysheet.books.FastenerCheck;
 import baysheet.books.FastenerText;
 import baysheet.books.Job;
 import baysheet.books.Place;
@@ -97,6 +98,8 @@ final class FastenerRule {
       chain.add(new Located<>("override of job " + job.number().value(), change.item().at()));
     }
     chain.addAll(merged.chain());
+    // Each file was checked alone; a count and an order may come from two.
+    FastenerCheck.check(text, problems);
     Optional<Fastener> whole = text.complete(merged.name());
     if (whole.isEmpty()) {
       problems.add(incomplete(item.item() + " at " + item.place(), merged));

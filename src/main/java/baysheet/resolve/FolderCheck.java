@@ -1,5 +1,6 @@
 package baysheet.resolve;
 
+import baysheet.books.FastenerCheck;
 import baysheet.books.Procedure;
 import baysheet.books.ShopFolder;
 import baysheet.books.SpecBook;
@@ -42,6 +43,7 @@ public final class FolderCheck {
     if (merged.text().complete(merged.name()).isEmpty()) {
       problems.add(FastenerRule.incomplete(key.name() + " under " + key.group(), merged));
     }
+    FastenerCheck.check(merged.text(), problems);
   }
 
   /** Names by which access can be asked for. */

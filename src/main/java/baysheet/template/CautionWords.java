@@ -13,8 +13,8 @@ import java.util.stream.Collectors;
 
 /** Cautions in words: command, then the hazard and what it does. */
 final class CautionWords {
-  /** {@code M004 eye protection}. */
-  private static final Pattern PROTECT = Pattern.compile("(M[0-9]{3})\\s+(.+)");
+  /** A mandatory sign of ISO 7010. */
+  private static final Pattern NUMBER = Pattern.compile("M[0-9]{3}");
 
   private final Map<String, CautionLine> byLetter;
   private final List<CautionLine> all;
@@ -30,6 +30,10 @@ final class CautionWords {
         .filter(caution -> caution.onTop() && caution.waivedBy().isEmpty())
         .map(CautionWords::text)
         .toList();
+  }
+
+  boolean isOnTop(String letter) {
+    return byLetter.containsKey(letter) && byLetter.get(letter).onTop();
   }
 
   /** The minor ones that share a line, each as its command. */
@@ -59,7 +63,7 @@ final class CautionWords {
     Set<String> pieces = new LinkedHashSet<>();
     all.stream()
         .filter(caution -> caution.waivedBy().isEmpty())
-        .forEach(caution -> caution.protect().forEach(piece -> pieces.add(piece(piece))));
+        .forEach(caution -> caution.protect().forEach(piece -> pieces.add(piece)));
     return List.copyOf(pieces);
   }
 
@@ -77,7 +81,7 @@ final class CautionWords {
         caution.signal(),
         Phrases.sentence(caution.command()),
         why(caution),
-        caution.protect().stream().map(CautionWords::piece).collect(Collectors.joining(", ")),
+        caution.protect().stream().map(CautionWords::number).collect(Collectors.joining(", ")),
         Phrases.counted("step", caution.steps()),
         caution.source());
   }
@@ -89,9 +93,9 @@ final class CautionWords {
         hazard + (hazard.isEmpty() || consequence.isEmpty() ? "" : ": ") + consequence);
   }
 
-  /** Words before the number: {@code eye protection (M004)}. */
-  private static String piece(String protect) {
-    Matcher parts = PROTECT.matcher(protect.strip());
-    return parts.matches() ? parts.group(2) + Phrases.NBSP + "(" + parts.group(1) + ")" : protect;
+  /** The number alone: the words stand once, on top. */
+  private static String number(String protect) {
+    Matcher number = NUMBER.matcher(protect);
+    return number.find() ? number.group() : protect;
   }
 }

@@ -21,7 +21,8 @@ final class Groups {
     children(box).forEach(child -> collect(child, into));
   }
 
-  private static Stream<Box> children(Box box) {
+  /** The boxes directly inside a box, in reading order. */
+  static Stream<Box> children(Box box) {
     if (box instanceof Box.Row row) {
       return row.cells().stream().map(Box.Cell::child);
     } else if (box instanceof Box.Column column) {

@@ -2,8 +2,8 @@ package baysheet.template;
 
 import baysheet.plan.TorqueLine;
 import baysheet.plan.TorqueLine.OrderDrawing;
-import baysheet.template.SheetText.DrawingText;
-import baysheet.template.SheetText.PositionText;
+import baysheet.template.TorqueTableText.DrawingText;
+import baysheet.template.TorqueTableText.PositionText;
 import baysheet.torque.Point;
 import baysheet.torque.TighteningOrder;
 import java.util.ArrayList;
@@ -23,6 +23,9 @@ final class OrderPicture {
 
   /** A figure of 8.2 pt, in millimetres; nothing that carries a figure is under 8 pt. */
   private static final double FIGURE = 2.9;
+
+  /** A circle of four still looks round, in millimetres. */
+  private static final double SMALLEST_CIRCLE = 4.2;
 
   /** Room for the line of the outermost rings, in millimetres. */
   private static final double EDGE = 0.3;
@@ -89,7 +92,7 @@ final class OrderPicture {
   private static Scale scale(OrderDrawing drawing, int count) {
     if (drawing.circle()) {
       // The chord between neighbours on a circle of radius R is 2 R sin(π/n).
-      double radius = Math.max(5.0, PITCH / 2 / StrictMath.sin(Math.PI / count));
+      double radius = Math.max(SMALLEST_CIRCLE, PITCH / 2 / StrictMath.sin(Math.PI / count));
       return Scale.of(radius, radius);
     }
     int widest = drawing.rows().stream().mapToInt(Integer::intValue).max().orElse(1);

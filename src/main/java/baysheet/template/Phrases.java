@@ -26,7 +26,24 @@ final class Phrases {
     if (numbers.isEmpty()) {
       return "";
     }
-    return word + (numbers.size() == 1 ? "" : "s") + NBSP + numbers(numbers);
+    return word + (numbers.size() == 1 ? "" : "s") + NBSP + ranges(numbers);
+  }
+
+  /** Like {@link #numbers}, with runs of three and more closed up: {@code 4, 7–9}. */
+  static String ranges(List<Integer> numbers) {
+    StringBuilder text = new StringBuilder();
+    for (int i = 0; i < numbers.size(); i++) {
+      int last = i;
+      while (last + 1 < numbers.size() && numbers.get(last + 1) == numbers.get(last) + 1) {
+        last++;
+      }
+      text.append(i == 0 ? "" : ", ").append(numbers.get(i));
+      if (last > i + 1) {
+        text.append('–').append(numbers.get(last));
+        i = last;
+      }
+    }
+    return text.toString();
   }
 
   /** The text with a capital and a full stop, as a sentence. */

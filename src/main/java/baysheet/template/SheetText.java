@@ -18,6 +18,7 @@ import java.util.Objects;
  * @param protect protective equipment of the whole job, each piece once
  * @param evening what has to be done the evening before
  * @param support what carries the raised vehicle; none where it stays on its wheels
+ * @param steps how many steps the sequence has
  * @param openItems what somebody else must do before the sheet is closed
  */
 public record SheetText(
@@ -31,8 +32,9 @@ public record SheetText(
     List<String> waived,
     List<String> protect,
     List<String> evening,
+    int steps,
     List<SectionText> sections,
-    TorqueText torque,
+    TorqueTableText torque,
     List<SocketText> sockets,
     List<ToolText> tools,
     List<PartText> parts,
@@ -162,110 +164,6 @@ public record SheetText(
       hold = List.copyOf(hold);
     }
   }
-
-  /**
-   * The torque table.
-   *
-   * @param blocks lines by the moment of their final torque
-   * @param marks how many witness marks the foot counts to
-   */
-  public record TorqueText(
-      List<TorqueBlock> blocks, List<DrawingText> drawings, String marks, String shopBand) {
-    public TorqueText {
-      blocks = List.copyOf(blocks);
-      drawings = List.copyOf(drawings);
-    }
-  }
-
-  /** Torque lines with one moment. */
-  public record TorqueBlock(String heading, List<TorqueLineText> lines) {
-    public TorqueBlock {
-      lines = List.copyOf(lines);
-    }
-  }
-
-  /**
-   * A line of the torque table.
-   *
-   * @param set count, thread and class: {@code 2 × M12×1.75 · 10.9}
-   * @param head head and socket
-   * @param kind {@code published}, {@code snug} or {@code unknown}
-   * @param rounds passes, or nothing where there is one
-   * @param threads what goes on the thread
-   * @param order letter of the drawing that shows the order, or nothing
-   * @param unit the unit in which a value is written down
-   * @param values a box for each place
-   * @param snug a box for each place where the line is visited twice
-   * @param marks a box for each place
-   */
-  public record TorqueLineText(
-      String n,
-      String words,
-      String places,
-      String set,
-      String head,
-      String kind,
-      List<StageText> stages,
-      String rounds,
-      String threads,
-      String reuse,
-      String lock,
-      String order,
-      String note,
-      String recheck,
-      String unit,
-      List<BoxText> values,
-      List<BoxText> snug,
-      List<BoxText> marks,
-      List<String> warnings,
-      boolean rideHeight,
-      String override) {
-    public TorqueLineText {
-      stages = List.copyOf(stages);
-      values = List.copyOf(values);
-      snug = List.copyOf(snug);
-      marks = List.copyOf(marks);
-      warnings = List.copyOf(warnings);
-    }
-  }
-
-  /**
-   * A torque and the further turns after it.
-   *
-   * @param target what to reach: {@code 70 N·m +60°}, or {@code loosen}
-   * @param band what is accepted, in the target's unit, and whose band it is
-   * @param second the same in the shop's second unit
-   * @param setting wrench and what to set on it: {@code W3: 70 N·m}
-   * @param remark what else to do, what is wrong with the wrench, or why there is none
-   */
-  public record StageText(
-      String target, String band, String second, String setting, String remark) {}
-
-  /**
-   * The order of tightening, seen from the front of the fasteners. Coordinates are thousandths of
-   * the drawing's width.
-   *
-   * @param lines the torque lines that it belongs to
-   * @param height thousandths of the width
-   * @param least the least width at which its figures can be read, in millimetres
-   * @param says what it shows, for a screen reader
-   */
-  public record DrawingText(
-      String letter,
-      String lines,
-      int height,
-      int least,
-      int radius,
-      int figure,
-      List<PositionText> positions,
-      String says) {
-    public DrawingText {
-      positions = List.copyOf(positions);
-    }
-  }
-
-  /** A fastener of a drawing, with its turn. */
-  public record PositionText(int x, int y, String turn, boolean first) {}
 
   /** What to lay out to reach a head. */
   public record SocketText(

@@ -50,6 +50,7 @@ final class SheetWords {
         cautions.waived(),
         cautions.protect(),
         sheet.evening().stream().map(Phrases::sentence).toList(),
+        sheet.steps().size(),
         sheet.sections().stream().map(steps::section).toList(),
         new TorqueWords(sheet.torque(), heading.torqueUnits().get(0)).table(),
         sheet.sockets().stream().map(SheetWords::socket).toList(),

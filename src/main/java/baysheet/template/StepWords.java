@@ -31,7 +31,7 @@ final class StepWords {
         cautions.of(step.cautionsAbove()),
         letters(step),
         step.details(),
-        Phrases.numbers(step.torque()),
+        torque(step),
         Phrases.minutes(step.minutes().mean()),
         step.because().map(String::strip).orElse(""),
         step.good().map(String::strip).orElse(""),
@@ -39,11 +39,21 @@ final class StepWords {
         hold(step));
   }
 
-  /** Letters of cautions whose words stand elsewhere. */
-  private static String letters(SheetStep step) {
+  /** Letters of cautions whose words stand at another step; those on top hold all the time. */
+  private String letters(SheetStep step) {
     return String.join(
         ", ",
-        step.cautions().stream().filter(letter -> !step.cautionsAbove().contains(letter)).toList());
+        step.cautions().stream()
+            .filter(letter -> !step.cautionsAbove().contains(letter))
+            .filter(letter -> !cautions.isOnTop(letter))
+            .toList());
+  }
+
+  /** Nothing where the details name the lines already. */
+  private static String torque(SheetStep step) {
+    boolean told =
+        step.details().stream().anyMatch(detail -> detail.contains("line" + Phrases.NBSP));
+    return told ? "" : Phrases.numbers(step.torque()).replace(" ", Phrases.NBSP);
   }
 
   private static List<BoxText> hold(SheetStep step) {

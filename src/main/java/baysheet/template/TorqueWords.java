@@ -2,13 +2,11 @@ package baysheet.template;
 
 import baysheet.books.Moment;
 import baysheet.plan.TorqueLine;
-import baysheet.plan.TorqueLine.SocketNeed;
 import baysheet.plan.TorqueLine.StageLine;
 import baysheet.template.SheetText.BoxText;
-import baysheet.template.SheetText.StageText;
-import baysheet.template.SheetText.TorqueBlock;
-import baysheet.template.SheetText.TorqueLineText;
-import baysheet.template.SheetText.TorqueText;
+import baysheet.template.TorqueTableText.StageText;
+import baysheet.template.TorqueTableText.TorqueBlock;
+import baysheet.template.TorqueTableText.TorqueLineText;
 import baysheet.torque.Passes;
 import baysheet.torque.Quantity;
 import baysheet.torque.Unit;
@@ -26,6 +24,9 @@ import java.util.stream.Stream;
 final class TorqueWords {
   private static final BigDecimal FULL = new BigDecimal(100);
 
+  private static final String DOT = " · ";
+  private static final String TOO_WIDE = "this wrench is wider than the band";
+
   /** Without it nobody can see how far a head has been turned. */
   private static final String MARK = "mark the head";
 
@@ -40,11 +41,12 @@ final class TorqueWords {
     this.unit = unit;
   }
 
-  TorqueText table() {
+  TorqueTableText table() {
     List<TorqueBlock> blocks = new ArrayList<>();
     block("While raised", TorqueWords::isRaised).ifPresent(blocks::add);
     block("On the ground or at ride height", line -> !isRaised(line)).ifPresent(blocks::add);
-    return new TorqueText(blocks, OrderPicture.all(lines), String.valueOf(marks()), shopBand());
+    return new TorqueTableText(
+        blocks, OrderPicture.all(lines), String.valueOf(marks()), commonUnit(), shopBand());
   }
 
   private static boolean isRaised(TorqueLine line) {
@@ -61,6 +63,11 @@ final class TorqueWords {
     return lines.stream().mapToInt(line -> line.places().size()).sum();
   }
 
+  private String commonUnit() {
+    List<String> units = lines.stream().map(line -> unit(line).symbol()).distinct().toList();
+    return units.size() == 1 ? units.get(0) : "";
+  }
+
   private String shopBand() {
     boolean any =
         lines.stream().flatMap(line -> line.stages().stream()).anyMatch(BandWords::isShops);
@@ -75,7 +82,6 @@ final class TorqueWords {
         Phrases.capital(line.words()),
         PlaceWords.words(line.places()),
         set(line),
-        head(line),
         line.kind().name().toLowerCase(Locale.ROOT),
         stages(line),
         rounds(line),
@@ -89,7 +95,8 @@ final class TorqueWords {
         PlaceWords.boxes(n, "value reached, " + what, line.places()),
         snug(line, n, what),
         PlaceWords.boxes("mark." + line.n(), "witness mark, " + what, line.places()),
-        line.warnings().stream().map(warning -> Phrases.sentence(warning.text())).toList(),
+        warnings(line),
+        borrow(line),
         line.rideHeight(),
         line.overridden() ? "value of this job: " + line.source() : "");
   }
@@ -103,21 +110,24 @@ final class TorqueWords {
         .toList();
   }
 
-  /** {@code 2 × M12×1.75 · 10.9}, as much of it as the book states. */
+  /** {@code 2 × M12×1.75 · 10.9}, as much of it as the book states; the head stands after it. */
   private static String set(TorqueLine line) {
-    String thread =
-        line.thread().map(text -> text.replaceAll("(?<=[0-9])x(?=[0-9])", "×")).orElse("");
-    String strength = line.strength().map(text -> text).orElse("");
-    String size = thread + (thread.isEmpty() || strength.isEmpty() ? "" : " · ") + strength;
-    return line.count() + Phrases.NBSP + "×" + (size.isEmpty() ? "" : Phrases.NBSP + size);
+    String thread = line.thread().map(TorqueWords::thread).orElse("");
+    String strength = line.strength().map(text -> DOT + text).orElse("");
+    String size = thread + strength + line.head().map(text -> DOT + text).orElse("");
+    String first = size.startsWith(DOT) ? size.substring(DOT.length()) : size;
+    return line.count() + Phrases.NBSP + "×" + Phrases.NBSP + first + socket(line);
   }
 
-  private static String head(TorqueLine line) {
-    return Phrases.orNothing(line.head()) + line.socket().map(TorqueWords::socket).orElse("");
+  /** With a multiplication sign: {@code M12×1.75}. */
+  private static String thread(String designation) {
+    return designation.replaceAll("(?<=[0-9])x(?=[0-9])", "×");
   }
 
-  private static String socket(SocketNeed socket) {
-    return ", " + socket.drive() + (socket.owned() ? "" : ", borrow");
+  private static String socket(TorqueLine line) {
+    return line.socket()
+        .map(socket -> ", " + socket.drive() + (socket.owned() ? "" : ", borrow"))
+        .orElse("");
   }
 
   /** Further turns stand beside the torque they follow; a torque begins a line of its own. */
@@ -149,7 +159,7 @@ final class TorqueWords {
           BandWords.of(torque),
           torque.second().map(Quantity::print).orElse(""),
           setting,
-          trouble(torque));
+          "");
     } else if (stage instanceof StageLine.Angle angle) {
       return new StageText("+" + angle.angle().print(), "", "", "", MARK);
     }
@@ -160,13 +170,20 @@ final class TorqueWords {
     return first + (first.isEmpty() || second.isEmpty() ? "" : ", ") + second;
   }
 
-  private static String trouble(StageLine.Torque torque) {
-    if (torque.trouble().isPresent()) {
-      return torque.trouble().get();
-    }
-    return torque.setting().isPresent() && !torque.insideBand()
-        ? "this wrench is wider than the band"
-        : "";
+  /** What is wrong with a wrench, or why there is none, beside what the planner warns of. */
+  private static List<String> warnings(TorqueLine line) {
+    Stream<String> planned = line.warnings().stream().map(TorqueLine.Warning::text);
+    Stream<String> wrenches = torques(line).flatMap(torque -> trouble(torque).stream());
+    return Stream.concat(planned, wrenches).distinct().map(Phrases::sentence).toList();
+  }
+
+  private static Optional<String> trouble(StageLine.Torque torque) {
+    boolean wide = torque.setting().isPresent() && !torque.insideBand();
+    return torque.trouble().or(() -> wide ? Optional.of(TOO_WIDE) : Optional.empty());
+  }
+
+  private static boolean borrow(TorqueLine line) {
+    return torques(line).anyMatch(torque -> torque.setting().isEmpty());
   }
 
   /** {@code rounds: 50 % (about 48 N·m), 100 %, check round}; nothing for a single one. */

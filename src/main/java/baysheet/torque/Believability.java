@@ -62,17 +62,12 @@ public final class Believability {
       Quantity torque, Thread thread, StrengthClass strength, double proof) {
     double percent = percent(torque, thread, proof);
     String figures =
-        String.format(
-            Locale.ROOT,
-            "%s on %s class %s clamps with about %.1f\u00A0kN at friction %.2f, %.0f\u00A0%% of its"
-                + " proof load of %.1f\u00A0kN",
-            torque.print(),
-            thread.designation(),
-            strength.label(),
-            proof * percent / 100_000,
-            Preload.USUAL_FRICTION,
-            percent,
-            proof / 1000);
+        torque.print()
+            + " on "
+            + thread.designation()
+            + " class "
+            + strength.label()
+            + clamping(proof, percent);
     boolean doubtful = percent > MOST_PERCENT || percent < LEAST_PERCENT;
     return new Belief.Compared(
         percent,
@@ -80,6 +75,17 @@ public final class Believability {
         doubtful
             ? Optional.of(new Doubt(percent, doubt(torque, thread, proof, figures)))
             : Optional.empty());
+  }
+
+  private static String clamping(double proof, double percent) {
+    return String.format(
+        Locale.ROOT,
+        " clamps with about %.1f\u00A0kN at friction %.2f, %.0f\u00A0%% of its proof load of"
+            + " %.1f\u00A0kN",
+        proof / 1000 * percent / 100,
+        Preload.USUAL_FRICTION,
+        percent,
+        proof / 1000);
   }
 
   private static String doubt(Quantity torque, Thread thread, double proof, String figures) {

@@ -53,15 +53,18 @@ public final class Friction {
     return Optional.of(new Change(book, used, Math.min(atLow, atHigh), Math.max(atLow, atHigh)));
   }
 
-  /** A sentence whenever the thread gets something else than its torque is given for. */
+  /**
+   * A sentence whenever the thread gets something else than its torque is given for; none when
+   * nothing is said of what it gets.
+   */
   public static Optional<String> warning(Treatment book, Treatment used) {
-    if (book == used) {
+    if (book == used || used == Treatment.NOT_STATED) {
       return Optional.empty();
     }
     String opening =
         book == Treatment.NOT_STATED
-            ? "The book does not say for which thread this torque is; the thread is "
-            : "This torque is for a thread " + book.phrase() + "; here it is ";
+            ? "the book does not say what this torque's thread should have on it; here it is "
+            : "this torque is for " + book.thread() + "; here it is ";
     String effect =
         change(book, used)
             .map(Change::effect)
@@ -95,7 +98,7 @@ public final class Friction {
 
     /** A sentence on what the change does. */
     public String sentence() {
-      return "Torque for a thread " + book.phrase() + ", used " + used.phrase() + ": " + effect();
+      return "a torque for " + book.thread() + " on one " + used.phrase() + ": " + effect();
     }
 
     String effect() {

@@ -14,8 +14,8 @@ final class Plausible {
   private static final Map<Dimension, Plausible> SPANS = new EnumMap<>(Dimension.class);
 
   static {
-    // Above 3000 N·m a hand wrench is out of the question; below 0.1 N·m nothing on a car is set.
-    SPANS.put(Dimension.TORQUE, span("0.1", "3000", Unit.NEWTON_METRE));
+    // Above 3000 N·m a hand wrench is out of the question; the finest scale steps by 0.05 N·m.
+    SPANS.put(Dimension.TORQUE, span("0.01", "3000", Unit.NEWTON_METRE));
     SPANS.put(Dimension.ANGLE, span("0", "720", Unit.DEGREE));
     SPANS.put(Dimension.LENGTH, span("0", "12000", Unit.MILLIMETRE));
     SPANS.put(Dimension.DISTANCE, span("0", "3000000", Unit.KILOMETRE));

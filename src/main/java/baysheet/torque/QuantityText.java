@@ -22,7 +22,7 @@ public final class QuantityText {
   private static final Pattern SPARE_NOUGHT = Pattern.compile("0[0-9].*");
   private static final Pattern BETWEEN = Pattern.compile("\\.{2,3}|…|–");
   private static final Pattern HYPHEN_BETWEEN =
-      Pattern.compile("([0-9][^-]*)(?<=[0-9\\s])-(?=[\\s0-9])(.*)");
+      Pattern.compile("([0-9][^-]*)(?<=[0-9\\s])-(?=\\s*[0-9])(.*)");
   private static final Pattern PLUS_MINUS = Pattern.compile("±|\\+/[-−]|\\+[-−]");
 
   private QuantityText() {}

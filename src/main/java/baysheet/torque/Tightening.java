@@ -4,9 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** How a fastener is tightened. */
 public sealed interface Tightening permits Tightening.Stages, Tightening.Snug, Tightening.Unknown {
+  /** The whole tightening as printed, stages parted by commas. */
+  String print();
+
   /**
    * One stage or several, in order.
    *
@@ -19,6 +23,11 @@ public sealed interface Tightening permits Tightening.Stages, Tightening.Snug, T
       if (fault.isPresent()) {
         throw new IllegalArgumentException(fault.get());
       }
+    }
+
+    @Override
+    public String print() {
+      return stages.stream().map(Stage::print).collect(Collectors.joining(", "));
     }
 
     /** The target, when the whole tightening is one torque and nothing else. */
@@ -38,10 +47,20 @@ public sealed interface Tightening permits Tightening.Stages, Tightening.Snug, T
   }
 
   /** A fastener for which no figure is published: tightened by hand until it sits. */
-  record Snug() implements Tightening {}
+  record Snug() implements Tightening {
+    @Override
+    public String print() {
+      return "snug";
+    }
+  }
 
   /** The figure is not known to the book: an empty box to fill in, never a guess. */
-  record Unknown() implements Tightening {}
+  record Unknown() implements Tightening {
+    @Override
+    public String print() {
+      return "unknown";
+    }
+  }
 
   /** Reads the stages of a spec book, or the one word {@code snug} or {@code unknown}. */
   static Reading<Tightening> parse(List<String> texts) {

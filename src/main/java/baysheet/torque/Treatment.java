@@ -6,21 +6,23 @@ import java.util.stream.Collectors;
 
 /** What is on a thread when it is tightened; a torque figure belongs to one of these. */
 public enum Treatment {
-  DRY("dry", "dry"),
-  OILED("oiled", "oiled"),
-  LOCKING_COMPOUND("locking-compound", "with locking compound"),
-  ANTI_SEIZE("anti-seize", "with anti-seize paste"),
-  GREASE("grease", "greased"),
-  SEALANT("sealant", "with sealant"),
-  AS_DELIVERED("as-delivered", "as delivered"),
-  NOT_STATED("not-stated", "in a state the book does not say");
+  DRY("dry", "dry", "a dry thread"),
+  OILED("oiled", "oiled", "an oiled thread"),
+  LOCKING_COMPOUND("locking-compound", "with locking compound", "a thread with locking compound"),
+  ANTI_SEIZE("anti-seize", "with anti-seize paste", "a thread with anti-seize paste"),
+  GREASE("grease", "greased", "a greased thread"),
+  SEALANT("sealant", "with sealant", "a thread with sealant"),
+  AS_DELIVERED("as-delivered", "as delivered", "a thread as delivered"),
+  NOT_STATED("not-stated", "in no stated state", "a thread in no stated state");
 
   private final String word;
   private final String phrase;
+  private final String thread;
 
-  Treatment(String word, String phrase) {
+  Treatment(String word, String phrase, String thread) {
     this.word = word;
     this.phrase = phrase;
+    this.thread = thread;
   }
 
   /** Reads the word of the files: {@code dry}, {@code locking-compound} … */
@@ -44,9 +46,14 @@ public enum Treatment {
     return word.replace('-', ' ');
   }
 
-  /** For sentences on a thread: "this torque is for a thread …". */
+  /** For sentences: the thread is "oiled", "with sealant". */
   public String phrase() {
     return phrase;
+  }
+
+  /** For sentences: a torque for "an oiled thread". */
+  public String thread() {
+    return thread;
   }
 
   private static String words() {

@@ -52,6 +52,7 @@ class LineBreakerTest {
     assertEquals(List.of("left/", "right"), lines("left/right", width("left/r")));
     assertEquals(List.of("front-", "left"), lines("front-left", width("front-")));
     assertEquals(List.of("100–", "120"), lines("100–120", width("100–1")));
+    assertEquals(List.of("left/right/", "rear"), lines("left/right/rear", width("left/right/")));
     assertTrue(tooWide.isEmpty());
   }
 

@@ -20,6 +20,17 @@ class ConformanceTest {
   }
 
   @Test
+  void tightSampleKeepsToBothStandards() throws Exception {
+    assertConforms(List.of(PdfWriterTest.page(Samples.tight())), List.of());
+  }
+
+  @Test
+  void rareCharactersKeepToBothStandards() throws Exception {
+    Box text = text("Ärger, Žižkov, Ελλάδα, Україна ≠ ½ Ω µ ☐");
+    assertConforms(List.of(PdfWriterTest.page(form(text))), List.of());
+  }
+
+  @Test
   void manyPagesWithAllAttachmentsKeepToBothStandards() throws Exception {
     Page page = PdfWriterTest.page(Samples.full());
     Page other = PdfWriterTest.page(form(table(List.of(SHARE), List.of(td("One")), tr(td("1")))));

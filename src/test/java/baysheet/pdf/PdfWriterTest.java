@@ -15,6 +15,7 @@ import baysheet.template.Box.Align;
 import baysheet.template.Form;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -25,6 +26,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Test;
 
 class PdfWriterTest {
@@ -37,6 +39,34 @@ class PdfWriterTest {
     byte[] first = WRITER.write(page, info("one"), List.of(record("r.json")));
     assertArrayEquals(first, WRITER.write(page, info("one"), List.of(record("r.json"))));
     assertArrayEquals(first, new PdfWriter().write(page, info("one"), List.of(record("r.json"))));
+  }
+
+  @Test
+  void whatWasWrittenBeforeDoesNotShow() {
+    Page page = page(Samples.full());
+    PdfWriter used = new PdfWriter();
+    used.write(page(Sketch.form(Sketch.text("Україна ≠ Ελλάδα"))), info("two"), List.of());
+    assertArrayEquals(
+        new PdfWriter().write(page, info("one"), List.of()),
+        used.write(page, info("one"), List.of()));
+  }
+
+  @Test
+  void drawnTextIsAsWideAsTheLayoutThinks() throws Exception {
+    Page page = page(Sketch.form(Sketch.text("Wheel nut 110 N·m ⌀ ½ Žižkov → Ω")));
+    List<Float> ends = new ArrayList<>();
+    PDFTextStripper stripper =
+        new PDFTextStripper() {
+          @Override
+          protected void processTextPosition(TextPosition position) {
+            ends.add(position.getXDirAdj() + position.getWidthDirAdj());
+          }
+        };
+    try (PDDocument document = Loader.loadPDF(WRITER.write(page, info("one"), List.of()))) {
+      stripper.getText(document);
+    }
+    double right = page.items().get(0).area().right() / 1000.0;
+    assertEquals(right, ends.get(ends.size() - 1), 0.01);
   }
 
   @Test

@@ -80,7 +80,7 @@ final class SampleBrakes {
             "Set the car on rated stands before reaching under it; never trust the jack",
             "a car held by a jack alone drops",
             "whoever is under it is crushed",
-            List.of("M008 safety footwear")),
+            List.of("safety footwear (M008)")),
         caution(
             "B",
             "WARNING",
@@ -94,7 +94,7 @@ final class SampleBrakes {
             "Wet the dust and wipe it up; never blow or brush it dry",
             "brake dust in the air, asbestos on old cars",
             "lung disease that shows years later",
-            List.of("M017 respiratory protection", "M009 protective gloves"),
+            List.of("respirator (M017)", "gloves (M009)"),
             8,
             13),
         caution(

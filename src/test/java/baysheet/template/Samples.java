@@ -46,14 +46,14 @@ final class Samples {
                 "Lift a hand's breadth, push the car hard, then go up and lower on to the locks",
                 "the car slides off pads that sit badly",
                 "people under or beside it are crushed",
-                List.of("M008 safety footwear")),
+                List.of("safety footwear (M008)")),
             caution(
                 "B",
                 "CAUTION",
                 "Wear gloves and keep the arm out of the stream",
                 "hot oil runs down the sleeve",
                 "burned skin",
-                List.of("M009 protective gloves"),
+                List.of("gloves (M009)"),
                 4)),
         List.of(),
         List.of(

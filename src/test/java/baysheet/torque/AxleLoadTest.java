@@ -56,6 +56,7 @@ class AxleLoadTest {
 
   @Test
   void aCentreOverAnAxleLoadsOnlyThat() {
+    assertEquals(mass("1000 kg"), AxleLoad.front(mass("1000 kg"), length("2.5 m"), length("0 m")));
     assertEquals(mass("0 kg"), AxleLoad.rear(mass("1000 kg"), length("2.5 m"), length("0 m")));
     assertEquals(mass("0 kg"), AxleLoad.front(mass("1000 kg"), length("2.5 m"), length("2.5 m")));
   }

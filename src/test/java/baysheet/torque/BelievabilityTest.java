@@ -26,8 +26,7 @@ class BelievabilityTest {
         Optional.ofNullable(strength).map(Written::strength));
   }
 
-  // Published torques must not be doubted; at frictions from 0.16 up they lie beyond proof for
-  // 0.12.
+  // Published torques must not be doubted; those for frictions from 0.16 up are too much for 0.12.
   @ParameterizedTest
   @CsvFileSource(
       resources = {"/published/vdi-2230-fine.csv", "/published/vdi-2230-coarse.csv"},

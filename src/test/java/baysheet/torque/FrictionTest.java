@@ -74,14 +74,14 @@ class FrictionTest {
     String low = Long.toString(5 * Math.round(change.fromPercent() / 5));
     String high = Long.toString(5 * Math.round(change.toPercent() / 5));
     assertEquals(
-        "This torque is for a thread dry; here it is oiled: the same torque gives about "
+        "this torque is for a dry thread; here it is oiled: the same torque gives about "
             + low
             + " to "
             + high
             + "\u00A0% more clamp load",
         Friction.warning(Treatment.DRY, Treatment.OILED).orElseThrow());
     assertEquals(
-        "Torque for a thread dry, used oiled: the same torque gives about "
+        "a torque for a dry thread on one oiled: the same torque gives about "
             + low
             + " to "
             + high
@@ -104,18 +104,20 @@ class FrictionTest {
   @Test
   void aWarningWithoutAFigureSaysSo() {
     assertEquals(
-        "This torque is for a thread dry; here it is with sealant:"
+        "this torque is for a dry thread; here it is with sealant:"
             + " how much the clamp load changes is not known",
         Friction.warning(Treatment.DRY, Treatment.SEALANT).orElseThrow());
     assertTrue(
         Friction.warning(Treatment.NOT_STATED, Treatment.OILED)
             .orElseThrow()
-            .startsWith("The book does not say for which thread this torque is; the thread is"));
+            .startsWith(
+                "the book does not say what this torque's thread should have on it; here it is"));
   }
 
   @ParameterizedTest
   @EnumSource(Treatment.class)
-  void theBooksOwnTreatmentIsNoWarning(Treatment treatment) {
+  void theBooksOwnTreatmentOrNoneIsNoWarning(Treatment treatment) {
+    assertTrue(Friction.warning(treatment, Treatment.NOT_STATED).isEmpty());
     assertTrue(Friction.warning(treatment, treatment).isEmpty());
   }
 

@@ -14,10 +14,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class LeverTest {
   // Worked examples as printed; tolerance: half a unit of the last printed figure. AC 43.13-1B
-  // (FAA) fig. 7-2 and a helicopter maker's manual (117.39); TM 9-2350-277-40&P (30); NAVEDTRA
-  // 14315
-  // (inputs read, 66.7 computed); a tool maker's leaflet (44.44); a wrench seller's page (20); an
-  // aviation mechanics' quiz, extension pointing back (0.75); a truck maker's manual (ratio 1.1).
+  // (FAA) fig. 7-2 and a helicopter maker's manual (117.39); TM 9-2350-277-40&P (30);
+  // NAVEDTRA 14315 (inputs read, 66.7 computed); a tool maker's leaflet (44.44); a wrench seller's
+  // page (20); an aviation mechanics' quiz, extension pointing back (0.75); a truck maker's manual
+  // (ratio 1.1).
   @ParameterizedTest
   @CsvSource({
     "135 in-lb, 10 in, 1.5 in, 0°, 117.39, 0.005",

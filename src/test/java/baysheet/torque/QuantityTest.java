@@ -124,7 +124,7 @@ class QuantityTest {
         back.found().ifPresent(read -> assertEquals(quantity, read));
         assertTrue(
             back.found().isPresent()
-                || figure.multiply(unit.factor()).doubleValue() < 0.1
+                || figure.multiply(unit.factor()).doubleValue() < 0.01
                 || figure.multiply(unit.factor()).doubleValue() > 3000);
       }
     }

@@ -146,7 +146,7 @@ class QuantityTextTest {
         "−110 N·m|TORQUE|is negative",
         "+110 N·m|TORQUE|carries a sign",
         "0 N·m|TORQUE|is absurd as a torque",
-        "0.09 N·m|TORQUE|is absurd as a torque",
+        "0.009 N·m|TORQUE|is absurd as a torque",
         "3001 N·m|TORQUE|is absurd as a torque",
         "2213 lbf·ft|TORQUE|is absurd as a torque",
         "010 N·m|TORQUE|spare nought",
@@ -186,11 +186,11 @@ class QuantityTextTest {
         "a point before decimals and nothing between thousands: 110 N·m",
         misread(read("110,5 N·m")).expected());
     assertEquals(
-        "a torque from 0.1\u00A0N·m to 3000\u00A0N·m", misread(read("9999 N·m")).expected());
+        "a torque from 0.01\u00A0N·m to 3000\u00A0N·m", misread(read("9999 N·m")).expected());
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"0.1 N·m", "3000 N·m"})
+  @ValueSource(strings = {"0.01 N·m", "3000 N·m"})
   void theEndsOfWhatIsPlausibleAreRead(String text) {
     assertTrue(read(text).found().isPresent());
   }

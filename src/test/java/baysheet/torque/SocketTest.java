@@ -30,6 +30,7 @@ class SocketTest {
         "hex 3/4 in|HEX|3/4 in",
         "hex 0.75 in|HEX|3/4 in",
         "hex 6/8 in|HEX|3/4 in",
+        "hex 0.70 in|HEX|0.7 in",
         "hex 1 1/8 in|HEX|1-1/8 in",
         "hex 1 in|HEX|1 in",
         "12-point 36 mm|TWELVE_POINT|36 mm",
@@ -90,6 +91,7 @@ class SocketTest {
     "HEX, 1/2..11/16 in, 1/2 in;9/16 in;5/8 in;11/16 in",
     "SIX_LOBE, T30..T32, T30;T31;T32",
     "SIX_LOBE, T30, T30",
+    "SIX_LOBE, T30..T30, T30",
     "CROSS, PH1..PH2, PH1;PH2"
   })
   void aRangeHoldsEverySizeBetween(Head.Form form, String text, String sizes) {

@@ -50,8 +50,7 @@ class StrengthClassTest {
     assertEquals(yield * KSI, strength.yieldStressMPa(half).orElseThrow(), 1e-9);
   }
 
-  // US Navy ships' technical manual, fasteners: 1/4-20 grade 8, 0.0318 in² × 120 000 psi = 3816
-  // lbf.
+  // US Navy ships' technical manual, fasteners: 0.0318 in² × 120 000 psi = 3816 lbf.
   @ParameterizedTest
   @CsvSource({"1/4-20, grade 8, 3816"})
   void aGradesProofLoadIsAsPublished(String thread, String grade, double pounds) {

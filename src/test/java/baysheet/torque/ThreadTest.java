@@ -131,6 +131,7 @@ class ThreadTest {
         "1/2-20 UNC|has threads per inch",
         "1/2-13 UNF|has threads per inch",
         "1/2-12 UNS|has threads per inch",
+        "1/2-13 UNS|has threads per inch",
         "5/7-20|has no size",
         "2-4|has no size"
       })

@@ -69,6 +69,13 @@ class TighteningTest {
   }
 
   @Test
+  void aTighteningIsPrintedWhole() {
+    assertEquals("30\u00A0N·m, +60°", tightening("30 N·m", "60°").print());
+    assertEquals("snug", tightening("snug").print());
+    assertEquals("unknown", tightening("unknown").print());
+  }
+
+  @Test
   void onlyOneTorqueAloneIsPlain() {
     assertEquals(Optional.of(target("110 N·m")), stages("110 N·m").plainTorque());
     assertTrue(stages("25 N·m", "50 N·m").plainTorque().isEmpty());

@@ -130,6 +130,16 @@ class WrenchTest {
   }
 
   @Test
+  void aScaleStartsAboveNoughtAndHasSteps() {
+    Quantity none = Quantity.of("0", Unit.NEWTON_METRE);
+    Quantity some = torque("20 N·m");
+    Quantity length = length("370 mm");
+    BigDecimal four = new BigDecimal("4");
+    fault(Wrench.read("W", Drive.HALF, none, some, some, four, length, DAY));
+    fault(Wrench.read("W", Drive.HALF, some, torque("90 N·m"), none, four, length, DAY));
+  }
+
+  @Test
   void whatGoesTogetherIsRead() {
     Wrench wrench = wrench("W1", "20 N·m", "200 N·m", "1 N·m");
     assertEquals(

@@ -1,0 +1,111 @@
+package baysheet.cli;
+
+import baysheet.books.ShopFolder;
+import baysheet.layout.Fonts;
+import baysheet.plan.Planner;
+import baysheet.plan.Sheet;
+import baysheet.plan.TorqueLine;
+import baysheet.report.Explanations;
+import baysheet.report.Problems;
+import baysheet.resolve.Resolved;
+import baysheet.template.Layouts;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** The command that says what a problem means, or how a figure on a sheet came about. */
+@Command(
+    name = "explain",
+    description = "Say what a problem means, or how the torque lines of a job come about.",
+    mixinStandardHelpOptions = true)
+final class ExplainCommand implements Callable<Integer> {
+  private final Console console;
+
+  @Spec private CommandSpec spec;
+
+  @Parameters(
+      index = "0",
+      paramLabel = "CODE|JOB.yaml",
+      description =
+          "The code of a problem, as in error[unknown-key]; or a job file, whose torque lines are"
+              + " followed from the book to the setting.")
+  private String what;
+
+  @Parameters(
+      index = "1",
+      arity = "0..1",
+      paramLabel = "LINE",
+      description = "The number of one torque line.")
+  private Optional<Integer> number = Optional.empty();
+
+  ExplainCommand(Console console) {
+    this.console = console;
+  }
+
+  @Override
+  public Integer call() {
+    return what.endsWith(".yaml") ? job(Path.of(what)) : code();
+  }
+
+  private int code() {
+    // Codes are copied with what stands around them: error[unknown-key].
+    String code = what.replaceFirst("^(?:error|warning)\\[(.*)]:?$", "$1");
+    Optional<String> page = Explanations.of(code);
+    if (page.isEmpty()) {
+      throw wrong(
+          "there is no page about \""
+              + code
+              + "\"; a code stands in brackets, as in error[unknown-key]");
+    }
+    console.print(page.get());
+    return Exit.DONE;
+  }
+
+  private int job(Path file) {
+    Problems problems = new Problems();
+    int exit =
+        JobGroups.of(List.of(file), problems).stream()
+            .findFirst()
+            .map(it -> job(it, problems))
+            .orElse(Exit.PROBLEMS);
+    console.problems(problems.all(), "the figures of a job with errors are not explained", false);
+    return problems.hasErrors() ? Exit.PROBLEMS : exit;
+  }
+
+  private int job(JobGroups group, Problems problems) {
+    Fonts fonts = Fonts.builtIn();
+    ShopFolders folders = new ShopFolders(fonts);
+    SheetMaker maker = new SheetMaker(folders, Layouts.builtIn(), fonts, Optional.empty());
+    Optional<ShopFolder> folder = folders.read(group.root(), problems);
+    Optional<Resolved> resolved =
+        folder.flatMap(it -> maker.resolve(group.jobs().get(0), it, problems));
+    Optional<Sheet> sheet = resolved.flatMap(it -> Planner.plan(it, problems));
+    sheet.filter(it -> !problems.hasErrors()).ifPresent(it -> tell(resolved.get(), it));
+    return Exit.DONE;
+  }
+
+  private void tell(Resolved resolved, Sheet sheet) {
+    List<TorqueLine> lines =
+        sheet.torque().stream()
+            .filter(line -> number.map(n -> n == line.n()).orElse(true))
+            .toList();
+    if (lines.isEmpty()) {
+      throw wrong("the job has torque lines 1 to " + sheet.torque().size());
+    }
+    String gap = "";
+    for (TorqueLine line : lines) {
+      console.print(gap + LineChain.print(resolved, line));
+      gap = "\n";
+    }
+  }
+
+  private CommandLine.ParameterException wrong(String what) {
+    return new CommandLine.ParameterException(spec.commandLine(), what);
+  }
+}

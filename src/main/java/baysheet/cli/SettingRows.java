@@ -1,0 +1,153 @@
+package baysheet.cli;
+
+import baysheet.torque.Band;
+import baysheet.torque.Candidate;
+import baysheet.torque.Quantity;
+import baysheet.torque.Reach;
+import baysheet.torque.Rounding;
+import baysheet.torque.Setting;
+import baysheet.torque.Target;
+import baysheet.torque.Unit;
+import baysheet.torque.WrenchChoice;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Tells how a torque becomes a figure on a wrench, step by step. */
+final class SettingRows {
+  private static final int DECIMALS = 2;
+  private static final BigDecimal HUNDRED = new BigDecimal(100);
+
+  private final Rows rows;
+
+  SettingRows(Rows rows) {
+    this.rows = rows;
+  }
+
+  /** The torque in other units: the exact figure, then as it is printed. */
+  void converted(Target target, Band band, List<Unit> units) {
+    List<String> texts = new ArrayList<>();
+    for (Unit unit : units) {
+      if (unit != target.nominal().unit()) {
+        texts.add(
+            rounded(target.nominal().to(unit))
+                + ", printed as "
+                + Rounding.converted(target.nominal(), unit, band).print());
+      }
+    }
+    rows.rows("converted", texts);
+  }
+
+  /**
+   * The accepted band and whose it is.
+   *
+   * @param otherwise whose it is when it was not written with the value
+   */
+  void band(Target target, Band band, String otherwise) {
+    String whose =
+        band.origin() == Band.Origin.BOOK
+            ? "as written with the value"
+            : percent(target.nominal(), band) + " either way, " + otherwise;
+    rows.row("band", rounded(band.low()) + " to " + rounded(band.high()) + ": " + whose);
+  }
+
+  private static String percent(Quantity nominal, Band band) {
+    BigDecimal above = band.high().to(nominal.unit()).value().subtract(nominal.value());
+    return plain(above.multiply(HUNDRED).divide(nominal.value(), DECIMALS, RoundingMode.HALF_UP))
+        + "\u00A0%";
+  }
+
+  /** The formula of the extension, with its figures put in. */
+  void reach(Quantity target, Optional<Reach> reach, WrenchChoice choice) {
+    if (reach.isEmpty()) {
+      return;
+    }
+    Reach extension = reach.get();
+    rows.row(
+        "extension",
+        extension.length().print()
+            + " long, at "
+            + extension.angle().print()
+            + " to the wrench (0° is straight on)");
+    // TM 9-254 (US Army), figure 4-5: S = T·L/(L + E·cos a).
+    rows.row("", "S = T·L/(L + E·cos a), L from square to hand, E the extension");
+    choice.setting().ifPresent(setting -> rows.row("", worked(target, extension, setting)));
+  }
+
+  private static String worked(Quantity target, Reach reach, Setting setting) {
+    Unit unit = target.unit();
+    String hand = plain(setting.wrench().length().to(Unit.MILLIMETRE).value());
+    String beyond = plain(reach.length().to(Unit.MILLIMETRE).value());
+    // What is set and what arrives stand in the proportion of the levers, so it gives S exactly.
+    BigDecimal share =
+        setting
+            .setting()
+            .to(unit)
+            .value()
+            .divide(setting.arrives().to(unit).value(), MathContext.DECIMAL128);
+    String exact = rounded(target.times(share));
+    return "S = %s·%s/(%s + %s·cos %s) = %s on %s"
+        .formatted(
+            plain(target.value()),
+            hand,
+            hand,
+            beyond,
+            reach.angle().print(),
+            exact,
+            setting.wrench().name());
+  }
+
+  /** Every wrench that was looked at, and why it was taken or not. */
+  void wrenches(WrenchChoice choice) {
+    List<String> texts = new ArrayList<>();
+    for (Candidate candidate : choice.candidates()) {
+      String verdict = candidate.taken() ? " taken: " : " passed over: ";
+      texts.add(candidate.wrench().name() + verdict + candidate.why());
+    }
+    rows.rows("wrenches", texts.isEmpty() ? List.of("there are none") : texts);
+  }
+
+  /** What to set, and what then arrives. */
+  void setting(WrenchChoice choice, Band band) {
+    if (choice.setting().isEmpty()) {
+      rows.row("setting", without(choice));
+      return;
+    }
+    Setting setting = choice.setting().get();
+    rows.row("setting", setting.wrench().name() + " at " + setting.setting().print());
+    rows.row("arrives", Rounding.within(setting.arrives(), band).print() + " at the fastener");
+    if (!setting.insideBand()) {
+      rows.row(
+          "",
+          "with the wrench's deviation of "
+              + plain(setting.wrench().accuracyPercent())
+              + "\u00A0% it may leave the band");
+    }
+  }
+
+  private static String without(WrenchChoice choice) {
+    return choice.outcome() == WrenchChoice.Outcome.ONLY_LAPSED
+        ? "none: only wrenches whose calibration does not hold on that day"
+        : "none: no wrench has it on its scale, borrow one";
+  }
+
+  /** To hundredths; a figure as it was written keeps what it has. */
+  static String rounded(Quantity quantity) {
+    BigDecimal value = quantity.value();
+    return value.scale() <= DECIMALS
+        ? quantity.print()
+        : new Quantity(
+                new BigDecimal(plain(value.setScale(DECIMALS, RoundingMode.HALF_UP))),
+                quantity.unit())
+            .print();
+  }
+
+  /** Without trailing noughts and without an exponent. */
+  static String plain(BigDecimal figure) {
+    BigDecimal stripped = figure.stripTrailingZeros();
+    return (stripped.scale() < 0 ? stripped.setScale(0) : stripped).toPlainString();
+  }
+}

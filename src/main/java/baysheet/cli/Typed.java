@@ -1,0 +1,50 @@
+package baysheet.cli;
+
+import baysheet.torque.Dimension;
+import baysheet.torque.Misread;
+import baysheet.torque.Quantity;
+import baysheet.torque.QuantityText;
+import baysheet.torque.Reading;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import picocli.CommandLine;
+
+/** Reads what was typed behind an option; what cannot be read is told as a wrong command line. */
+final class Typed {
+  private final CommandLine command;
+
+  Typed(CommandLine command) {
+    this.command = command;
+  }
+
+  /** A quantity whose figure and unit may stand apart; empty when nothing was typed. */
+  Optional<Quantity> quantity(String option, List<String> words, Dimension expected) {
+    return words.isEmpty()
+        ? Optional.empty()
+        : Optional.of(named(option, QuantityText.quantity(String.join(" ", words), expected)));
+  }
+
+  /** One word behind an option; empty when nothing was typed. */
+  <T> Optional<T> word(String option, Optional<String> word, Function<String, Reading<T>> read) {
+    return word.map(text -> named(option, read.apply(text)));
+  }
+
+  private <T> T named(String option, Reading<T> reading) {
+    return reading instanceof Misread<T> misread
+        ? read(new Misread<>(option + ": " + misread.what(), misread.expected()))
+        : read(reading);
+  }
+
+  /** What was read. */
+  <T> T read(Reading<T> reading) {
+    if (reading instanceof Misread<T> misread) {
+      throw wrong(misread.what() + "; expected " + misread.expected());
+    }
+    return reading.found().orElseThrow();
+  }
+
+  CommandLine.ParameterException wrong(String what) {
+    return new CommandLine.ParameterException(command, what);
+  }
+}

@@ -1,0 +1,139 @@
+package baysheet.pdf;
+
+import baysheet.layout.Fonts;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedSet;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.zip.Deflater;
+import java.util.zip.DeflaterOutputStream;
+import org.apache.fontbox.ttf.CmapLookup;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TTFSubsetter;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.fontbox.util.BoundingBox;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
+
+/**
+ * Cuts one face down to the characters that a document needs. Cutting takes as long as drawing a
+ * page, so a basic stock of characters is always kept and the last cuts are remembered: most
+ * documents of a run then share one cut, and what a document gets depends on its own text alone.
+ */
+final class FaceCutter {
+  /** Printable ASCII and what the trade writes beside it. */
+  private static final String STOCK = "°±·½×–’→≤≥⌀☐✓⚠";
+
+  /** The tables that a font in a PDF file needs (ISO 32000-1, 9.9). */
+  private static final List<String> TABLES =
+      List.of("head", "hhea", "loca", "maxp", "cvt ", "prep", "glyf", "hmtx", "fpgm");
+
+  /** Cuts of one run differ by a few rare characters; each is some tens of kilobytes. */
+  private static final int REMEMBERED = 16;
+
+  private final String name;
+  private final TrueTypeFont font;
+  private final CmapLookup characters;
+  private final Map<SortedSet<Integer>, CutFace> cuts = new LinkedHashMap<>();
+
+  private FaceCutter(String name, TrueTypeFont font) throws IOException {
+    this.name = name;
+    this.font = font;
+    characters = font.getUnicodeCmapLookup();
+  }
+
+  static FaceCutter open(String resource, String name) {
+    try {
+      return new FaceCutter(
+          name, new TTFParser().parse(new RandomAccessReadBuffer(Fonts.resource(resource))));
+    } catch (IOException e) {
+      throw new UncheckedIOException("cannot parse the font " + resource, e);
+    }
+  }
+
+  /** The face with at least these characters. */
+  CutFace cut(SortedSet<Integer> needed) throws IOException {
+    SortedSet<Integer> kept = new TreeSet<>(needed);
+    STOCK.codePoints().forEach(kept::add);
+    for (int c = ' '; c <= '~'; c++) {
+      kept.add(c);
+    }
+    CutFace known = cuts.get(kept);
+    if (known != null) {
+      return known;
+    }
+    if (cuts.size() == REMEMBERED) {
+      cuts.remove(cuts.keySet().iterator().next());
+    }
+    CutFace made = make(kept);
+    cuts.put(kept, made);
+    return made;
+  }
+
+  private CutFace make(SortedSet<Integer> kept) throws IOException {
+    TTFSubsetter subsetter = new TTFSubsetter(font, TABLES);
+    subsetter.addAll(kept);
+    Map<Integer, Integer> oldByNew = subsetter.getGIDMap();
+    ByteArrayOutputStream program = new ByteArrayOutputStream(65_536);
+    subsetter.writeToStream(program);
+    Map<Integer, Integer> glyphs = glyphs(kept, oldByNew);
+    return new CutFace(
+        SubsetTag.of(kept) + "+" + name,
+        deflated(program.toByteArray()),
+        program.size(),
+        widths(oldByNew),
+        glyphs,
+        box(),
+        ToUnicode.map(glyphs));
+  }
+
+  private Map<Integer, Integer> glyphs(SortedSet<Integer> kept, Map<Integer, Integer> oldByNew) {
+    Map<Integer, Integer> newByOld = new TreeMap<>();
+    oldByNew.forEach((now, then) -> newByOld.put(then, now));
+    Map<Integer, Integer> glyphs = new TreeMap<>();
+    for (int character : kept) {
+      int then = characters.getGlyphId(character);
+      if (then != 0) {
+        glyphs.put(character, newByOld.get(then));
+      }
+    }
+    return glyphs;
+  }
+
+  private int[] widths(Map<Integer, Integer> oldByNew) throws IOException {
+    int[] widths = new int[oldByNew.size()];
+    for (int i = 0; i < widths.length; i++) {
+      widths[i] = perMille(font.getAdvanceWidth(oldByNew.get(i)));
+    }
+    return widths;
+  }
+
+  private int[] box() throws IOException {
+    BoundingBox box = font.getFontBBox();
+    return new int[] {
+      Math.round(box.getLowerLeftX()),
+      Math.round(box.getLowerLeftY()),
+      Math.round(box.getUpperRightX()),
+      Math.round(box.getUpperRightY())
+    };
+  }
+
+  private int perMille(int units) throws IOException {
+    return Math.round(units * 1000f / font.getUnitsPerEm());
+  }
+
+  private static byte[] deflated(byte[] bytes) throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream(bytes.length);
+    Deflater deflater = new Deflater(Deflater.BEST_COMPRESSION);
+    try (DeflaterOutputStream deflating = new DeflaterOutputStream(out, deflater)) {
+      deflating.write(bytes);
+    } finally {
+      deflater.end();
+    }
+    return out.toByteArray();
+  }
+}

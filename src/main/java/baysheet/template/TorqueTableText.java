@@ -1,0 +1,115 @@
+package baysheet.template;
+
+import baysheet.template.SheetText.BoxText;
+import java.util.List;
+
+/**
+ * The torque table in words and figures, and the drawings that go with it.
+ *
+ * @param blocks lines by the moment of their final torque
+ * @param marks how many witness marks the foot counts to
+ * @param unit the unit in which every value is written down; nothing where lines differ
+ * @param shopBand what the word "shop" at a band means, where it is used
+ */
+public record TorqueTableText(
+    List<TorqueBlock> blocks,
+    List<DrawingText> drawings,
+    String marks,
+    String unit,
+    String shopBand) {
+  public TorqueTableText {
+    blocks = List.copyOf(blocks);
+    drawings = List.copyOf(drawings);
+  }
+
+  /** Torque lines with one moment. */
+  public record TorqueBlock(String heading, List<TorqueLineText> lines) {
+    public TorqueBlock {
+      lines = List.copyOf(lines);
+    }
+  }
+
+  /**
+   * A line of the torque table.
+   *
+   * @param set count, thread, class, head and drive: {@code 2 × M12×1.75 · 10.9 · hex 18 mm, 1/2
+   *     in}
+   * @param kind {@code published}, {@code snug} or {@code unknown}
+   * @param rounds passes, or nothing where there is one
+   * @param threads what goes on the thread
+   * @param order letter of the drawing that shows the order, or nothing
+   * @param unit the unit in which a value is written down
+   * @param values a box for each place
+   * @param snug a box for each place where the line is visited twice
+   * @param marks a box for each place
+   * @param borrow whether the crib has no wrench for it
+   */
+  public record TorqueLineText(
+      String n,
+      String words,
+      String places,
+      String set,
+      String kind,
+      List<StageText> stages,
+      String rounds,
+      String threads,
+      String reuse,
+      String lock,
+      String order,
+      String note,
+      String recheck,
+      String unit,
+      List<BoxText> values,
+      List<BoxText> snug,
+      List<BoxText> marks,
+      List<String> warnings,
+      boolean borrow,
+      boolean rideHeight,
+      String override) {
+    public TorqueLineText {
+      stages = List.copyOf(stages);
+      values = List.copyOf(values);
+      snug = List.copyOf(snug);
+      marks = List.copyOf(marks);
+      warnings = List.copyOf(warnings);
+    }
+  }
+
+  /**
+   * A torque and the further turns after it.
+   *
+   * @param target what to reach: {@code 70 N·m +60°}, or {@code loosen}
+   * @param band what is accepted, in the target's unit, and whose band it is
+   * @param second the same in the shop's second unit
+   * @param setting wrench and what to set on it: {@code W3: 70 N·m}
+   * @param remark what else to do
+   */
+  public record StageText(
+      String target, String band, String second, String setting, String remark) {}
+
+  /**
+   * The order of tightening, seen from the front of the fasteners. Coordinates are thousandths of
+   * the drawing's width.
+   *
+   * @param lines the torque lines that it belongs to
+   * @param height thousandths of the width
+   * @param least the least width at which its figures can be read, in millimetres
+   * @param says what it shows, for a screen reader
+   */
+  public record DrawingText(
+      String letter,
+      String lines,
+      int height,
+      int least,
+      int radius,
+      int figure,
+      List<PositionText> positions,
+      String says) {
+    public DrawingText {
+      positions = List.copyOf(positions);
+    }
+  }
+
+  /** A fastener of a drawing, with its turn. */
+  public record PositionText(int x, int y, String turn, boolean first) {}
+}

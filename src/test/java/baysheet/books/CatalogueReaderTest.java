@@ -1,0 +1,129 @@
+package baysheet.books;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import baysheet.report.Located;
+import baysheet.report.Problem;
+import baysheet.report.Problems;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+class CatalogueReaderTest {
+  private static final Catalogue WHOLE =
+      CatalogueReader.read(Shelf.whole("catalogue.yaml"), new Problems()).orElseThrow();
+
+  @Test
+  void anItemIsReadAsWritten() {
+    Catalogue.Item pads = WHOLE.items().get("brake-pads");
+    assertEquals("brake-pads", pads.name().value());
+    assertEquals("brake pads", pads.british().value());
+    assertEquals(Optional.of("brake pad set"), pads.american().map(Located::value));
+    assertEquals(List.of("brake-friction"), pads.kinds().stream().map(Located::value).toList());
+    assertEquals(Optional.of("Fit the pads"), pads.back().map(Located::value));
+    assertEquals(Optional.empty(), WHOLE.items().get("brake-piston").american());
+  }
+
+  @Test
+  void aCautionIsReadAsWritten() {
+    Catalogue.Caution dust = WHOLE.cautions().get("brake-dust");
+    assertEquals(Catalogue.Signal.WARNING, dust.signal());
+    assertEquals("Wet the dust before you sweep it", dust.command().value());
+    assertEquals("brake dust", dust.hazard().value());
+    assertEquals("it can harm the lungs", dust.consequence().value());
+    assertEquals(List.of("M016", "M009"), dust.protect().stream().map(Located::value).toList());
+    assertEquals("common practice, no source", dust.source().value());
+    assertTrue(dust.wholeJob());
+  }
+
+  @Test
+  void aTriggerIsReadAsWritten() {
+    Catalogue.Trigger first = WHOLE.cautions().get("brake-dust").when().get(0);
+    assertEquals(List.of("brake-friction"), first.kind());
+    assertEquals(List.of("brake-pads"), first.undo());
+    assertEquals(List.of("brake-pads"), first.doUp());
+    assertEquals(Optional.empty(), first.impact());
+    Catalogue.Trigger second = WHOLE.cautions().get("brake-dust").when().get(1);
+    assertEquals(List.of("brake-piston"), second.disturb());
+    assertEquals(List.of("brake-hydraulics"), second.circuit());
+    assertEquals(List.of("brake cleaner"), second.apply());
+    assertEquals(List.of("air gun"), second.uses());
+    assertEquals(List.of("discs-and-pads"), second.procedure());
+    assertEquals(List.of("abs"), second.trait());
+    assertEquals(List.of("airbags"), second.without());
+    assertEquals(List.of("rusty"), second.state());
+    assertEquals(Optional.of(true), second.impact());
+  }
+
+  @Test
+  void aConsequenceIsReadAsWritten() {
+    Catalogue.Rule firm = WHOLE.rules().get("pedal-firm");
+    assertEquals("Pump the pedal until it is firm", firm.check().value());
+    assertEquals(List.of("brake-piston"), firm.when().get(0).disturb());
+    assertEquals(Moment.BEFORE_MOVING, firm.moment().value());
+    assertTrue(firm.hold());
+    assertEquals(Optional.of("how often to pump"), firm.needs().map(Located::value));
+    assertEquals(Optional.of("wheel alignment"), firm.keepsOpen().map(Located::value));
+    assertEquals(Optional.of("the pads stand off"), firm.because().map(Located::value));
+  }
+
+  @Test
+  void aStateIsReadAsWritten() {
+    Catalogue.State rusty = WHOLE.states().get("rusty");
+    assertEquals(new BigDecimal("1.5"), rusty.likelyFactor());
+    assertEquals(new BigDecimal("1.25"), rusty.possibleFactor());
+  }
+
+  @Test
+  void theShopsEntryStandsOverTheBuiltInOneInItsPlace() {
+    Catalogue shop = read("items:\n  brake-piston: {name: piston}\n  towbar: {name: towbar}\n");
+    Catalogue both = CatalogueReader.merge(List.of(WHOLE, shop));
+    assertEquals("piston", both.items().get("brake-piston").british().value());
+    assertEquals(
+        List.of("brake-pads", "brake-piston", "brake-hydraulics", "towbar"),
+        List.copyOf(both.items().keySet()));
+    assertEquals(WHOLE.cautions(), both.cautions());
+    assertEquals(WHOLE.rules(), both.rules());
+    assertEquals(WHOLE.states(), both.states());
+  }
+
+  /** A trigger of one file may name what another one has. */
+  @Test
+  void namesAreLookedUpInTheWholeCatalogue() {
+    String caution =
+        "cautions: {c: {signal: NOTICE, when: {undo: %s}, do: d, hazard: h, consequence: c,"
+            + " source: s}}";
+    Catalogue pads = read(caution.formatted("brake-pads"));
+    assertEquals(List.of("unknown-item"), checked(pads, List.of()));
+    assertEquals(List.of(), checked(CatalogueReader.merge(List.of(WHOLE, pads)), List.of()));
+    SpecBook book =
+        SpecBookReader.read(Shelf.whole("test-book.yaml"), new Problems()).orElseThrow();
+    Catalogue nut = read(caution.formatted("drive-nut"));
+    assertEquals(List.of("unknown-item"), checked(nut, List.of()));
+    assertEquals(List.of(), checked(nut, List.of(book)));
+  }
+
+  @Test
+  void nothingIsHeldOnlyWhenItIsSaid() {
+    Catalogue calm =
+        read("consequences: {c: {when: {trait: abs}, check: c, moment: raised, source: s}}");
+    assertFalse(calm.rules().get("c").hold());
+  }
+
+  private static List<String> checked(Catalogue catalogue, List<SpecBook> books) {
+    Problems problems = new Problems();
+    CatalogueCheck.check(catalogue, books, problems);
+    return problems.all().stream().map(Problem::code).toList();
+  }
+
+  private static Catalogue read(String text) {
+    Problems problems = new Problems();
+    Optional<Catalogue> catalogue =
+        Shelf.parse(text, problems).flatMap(node -> CatalogueReader.read(node, problems));
+    assertEquals(List.of(), problems.all());
+    return catalogue.orElseThrow();
+  }
+}

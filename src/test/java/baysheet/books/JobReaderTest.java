@@ -1,0 +1,101 @@
+package baysheet.books;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import baysheet.report.Located;
+import baysheet.report.Problem;
+import baysheet.report.Problems;
+import baysheet.torque.Quantity;
+import baysheet.torque.Tightening;
+import baysheet.torque.Unit;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+class JobReaderTest {
+  private static final Job WHOLE =
+      JobReader.read(Shelf.whole("2417.yaml"), "2417", new Problems()).orElseThrow();
+
+  @Test
+  void theJobIsReadAsWritten() {
+    assertEquals("2417", WHOLE.number().value());
+    assertEquals(Optional.of(LocalDate.of(2026, 3, 2)), WHOLE.date().map(Located::value));
+    assertEquals("B", WHOLE.revision().value());
+    assertEquals(Optional.of("G. Olmarsh"), WHOLE.customer().map(Located::value));
+    assertEquals("test-book", WHOLE.vehicle().book().value());
+    assertEquals(
+        Quantity.of("81240", Unit.KILOMETRE), WHOLE.vehicle().odometer().orElseThrow().value());
+    assertEquals("1", WHOLE.bay().value());
+    assertEquals("T1", WHOLE.by().value());
+    assertEquals(Optional.of("A1"), WHOLE.with().map(Located::value));
+    assertEquals("rusty", WHOLE.state().get(0).value());
+    assertEquals(Quantity.of("120", Unit.KILOGRAM), WHOLE.load().get(Place.REAR).value());
+    assertEquals("T1", WHOLE.waive().get("brake-dust").value());
+  }
+
+  @Test
+  void wordsThatLookLikeSomethingElseStayWords() {
+    assertEquals(Optional.of("010"), WHOLE.vehicle().plate().map(Located::value));
+    assertEquals(Optional.of("no"), WHOLE.notes().map(Located::value));
+  }
+
+  @Test
+  void workKeepsItsOrderAndItsPlaces() {
+    assertEquals(
+        List.of(new Job.Work("test-arm", Place.FRONT_LEFT), new Job.Work("wheel-off", Place.FRONT)),
+        WHOLE.work().stream().map(Located::value).toList());
+    assertEquals("2417.yaml:12:5", WHOLE.work().get(0).at().toString());
+  }
+
+  @Test
+  void anOverrideReplacesOnlyWhatItSays() {
+    Job.Replacement bolt = WHOLE.overrides().get(0);
+    assertEquals("arm-bolt", bolt.item().value());
+    assertEquals(Place.FRONT_LEFT, bolt.place());
+    assertEquals("bulletin 17 of 2024", bolt.source().value());
+    Tightening.Stages torque = (Tightening.Stages) bolt.values().tightening().orElseThrow().value();
+    assertEquals(Quantity.of("108", Unit.NEWTON_METRE), torque.torques().get(0).nominal());
+    assertEquals(Optional.empty(), bolt.values().count());
+    assertEquals("2417.yaml:15:3", bolt.at().toString());
+  }
+
+  @Test
+  void aShortJobIsTheFirstOfItsRevisions() {
+    Problems problems = new Problems();
+    Job job =
+        read("job: 7\nvehicle: {book: b}\nbay: 1\nby: T1\nwork: damper at rear\n", problems)
+            .orElseThrow();
+    assertEquals(List.of(), problems.all());
+    assertEquals("A", job.revision().value());
+    assertEquals(List.of(new Job.Work("damper", Place.REAR)), List.of(job.work().get(0).value()));
+    assertEquals(Optional.empty(), job.date());
+  }
+
+  @Test
+  void aJobWithoutANeededKeyIsNone() {
+    for (String key : List.of("job", "vehicle", "bay", "by", "work")) {
+      String text =
+          "job: 7\nvehicle: {book: b}\nbay: 1\nby: T1\nwork: [damper at rear]\n"
+              .replaceFirst("(?m)^" + key + ":.*\n", "");
+      Problems problems = new Problems();
+      assertEquals(Optional.empty(), read(text, problems));
+      assertEquals(
+          List.of("a job needs the key \"" + key + "\""),
+          problems.all().stream().map(Problem::what).toList());
+    }
+  }
+
+  @Test
+  void onePassTellsEverySlip() {
+    Problems problems = new Problems();
+    read("job: a b\nvehicle: {}\nby: T1\nwork: [x]\nnots: y\n", problems);
+    assertEquals(
+        List.of("not-a-name", "missing-key", "missing-key", "missing-place", "unknown-key"),
+        problems.all().stream().map(Problem::code).toList());
+  }
+
+  private static Optional<Job> read(String text, Problems problems) {
+    return Shelf.parse(text, problems).flatMap(node -> JobReader.read(node, problems));
+  }
+}

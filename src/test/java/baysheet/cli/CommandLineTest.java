@@ -1,0 +1,128 @@
+package baysheet.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class CommandLineTest {
+  @TempDir private Path folder;
+  private Garage garage;
+
+  @BeforeEach
+  void open() {
+    garage = Garage.in(folder);
+  }
+
+  private Garage.Run misused(String... arguments) {
+    Garage.Run run = garage.run(arguments);
+    assertEquals(Exit.USAGE, run.exit(), run.err());
+    assertEquals("", run.out());
+    assertFalse(run.err().contains("\tat "), run.err());
+    assertTrue(run.err().lines().count() <= 3, run.err());
+    return run;
+  }
+
+  @Test
+  void aMisspeltCommandIsAnsweredWithTheNearest() {
+    Garage.Run run = misused("shets", "jobs");
+    run.says("shets");
+    run.says("baysheet sheets");
+  }
+
+  @Test
+  void anUnknownOptionIsNamed() {
+    misused("sheets", "--papper", "A4").says("--papper");
+  }
+
+  @Test
+  void aMisspeltOptionIsAnsweredWithTheNearest() {
+    misused("check", "--jsom").says("--json");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"A5", "a4", ""})
+  void onlyTheTwoPapersAreTaken(String paper) {
+    misused("sheets", "--paper", paper).says("A4 or Letter");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"0", "-1", "many", "1.5"})
+  void howManyAtATimeIsAWholeNumberFromOne(String jobs) {
+    misused("sheets", "--jobs=" + jobs).says("--jobs");
+  }
+
+  @Test
+  void noCommandIsAMistakeNotACrash() {
+    misused().says("command");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"sheets", "check", "explain"})
+  void aPathThatIsNotThereIsNamed(String command) {
+    String nowhere = folder.resolve("nowhere.yaml").toString();
+    Garage.Run run = garage.run(command, nowhere);
+    assertEquals(Exit.FILES, run.exit(), run.err());
+    assertTrue(run.err().contains(nowhere), run.err());
+    assertEquals(1, run.err().lines().count(), run.err());
+  }
+
+  @Test
+  void withoutAPathTodaysFolderIsTaken() {
+    // There is no folder of that day in the demo shop, which is found from the project's root.
+    Garage.Run run = garage.run("sheets", "-o", garage.out.toString());
+    assertEquals(Exit.FILES, run.exit());
+    run.says("jobs/2026-04-07");
+  }
+
+  @Test
+  void aJobOutsideAnyShopFolderIsAProblem() throws Exception {
+    Path stray = Files.writeString(folder.resolve("9.yaml"), "job: 9\n");
+    Garage.Run run = garage.run("sheets", stray.toString());
+    assertEquals(Exit.PROBLEMS, run.exit());
+    run.says("error[no-shop]");
+    run.says("shop.yaml");
+  }
+
+  @Test
+  void aDayWithoutJobsIsAProblem() throws Exception {
+    Path empty = Files.createDirectories(garage.root.resolve("2026-04-08"));
+    Garage.Run run = garage.run("sheets", empty.toString(), "-o", garage.out.toString());
+    assertEquals(Exit.PROBLEMS, run.exit());
+    run.says("2026-04-08:1:1: error[no-jobs]");
+  }
+
+  @Test
+  void helpIsNoMistake() {
+    for (String command : List.of("sheets", "check", "explain", "torque")) {
+      Garage.Run run = garage.run(command, "--help");
+      assertEquals(Exit.DONE, run.exit());
+      assertTrue(run.out().contains("Usage: baysheet " + command), run.out());
+    }
+  }
+
+  @Test
+  void checkTellsWhatSheetsWouldAndWritesNothing() {
+    garage.change("2026-04-07/501.yaml", "hollin-wren-2014", "hollin-wren-2041");
+    Garage.Run run = garage.run("check", garage.root.toString());
+    assertEquals(Exit.PROBLEMS, run.exit());
+    run.says("2026-04-07/501.yaml:3:17: error[unknown-book]");
+    run.says("hollin-wren-2014");
+    run.says("nothing was written");
+  }
+
+  @Test
+  void checkIsContentWithAShopInOrder() {
+    Garage.Run run = garage.run("check", garage.root.toString());
+    assertEquals(Exit.DONE, run.exit(), run.err());
+    assertEquals("no problems; 3 jobs checked\n", run.out().replace("\r\n", "\n"));
+  }
+}

@@ -1,0 +1,169 @@
+package baysheet.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import baysheet.report.Explanations;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ExplainCommandTest {
+  @TempDir private Path folder;
+  private Garage garage;
+
+  @BeforeEach
+  void open() {
+    garage = Garage.in(folder);
+  }
+
+  /** What is told, with every stretch of blanks and line ends as one blank. */
+  private String told(String... arguments) {
+    Garage.Run run = garage.run(arguments);
+    assertEquals(Exit.DONE, run.exit(), run.err());
+    assertEquals("", run.err());
+    return Paper.words(run.out());
+  }
+
+  private void assertTold(String told, String part) {
+    assertTrue(told.contains(part), part + " is not in\n" + told);
+  }
+
+  @Test
+  void aCodeIsExplainedByItsPage() {
+    Garage.Run run = garage.run("explain", "unknown-key");
+    assertEquals(Exit.DONE, run.exit());
+    assertEquals(Explanations.of("unknown-key").orElseThrow(), run.out());
+  }
+
+  @Test
+  void aCodeMayBeCopiedWithWhatStandsAroundIt() {
+    assertTold(told("explain", "error[no-stands]:"), "# no-stands");
+  }
+
+  @Test
+  void aCodeThatIsNoneIsAMistake() {
+    Garage.Run run = garage.run("explain", "unknown-kye");
+    assertEquals(Exit.USAGE, run.exit());
+    run.says("unknown-kye");
+  }
+
+  @Test
+  void aLineIsFollowedFromTheBookToTheSetting() {
+    String told = told("explain", garage.job("503").toString(), "3");
+    assertTold(told, "line 3: Wheel nut (wheel-nut), front-right");
+    assertTold(
+        told, "found vehicles/hollin-wren-2014.yaml:11:5 spec book hollin-wren-2014, wheels");
+    assertTold(told, "source Hollin workshop tables, 2015");
+    assertTold(told, "written 105 N·m, at vehicles/hollin-wren-2014.yaml:11:82");
+    // 105 / 1.3558179483314004 = 77.444
+    assertTold(told, "converted 77.44 lbf·ft, printed as 77 lbf·ft");
+    assertTold(told, "band 99.75 N·m to 110.25 N·m: 5 % either way, the shop's");
+    assertTold(told, "B1 passed over: 105 N·m is off its scale, 20 N·m to 100 N·m");
+    assertTold(told, "B2 taken: set to 105 N·m");
+    assertTold(told, "B3 passed over: its calibration of 2024-02-01 does not hold on that day");
+    assertTold(told, "setting B2 at 105 N·m");
+    assertTold(told, "passes 52.5 N·m, then 105 N·m, then one round to check");
+    // VDI 2230 form at friction 0.12; As·Sp = 88.1 mm² · 830 MPa (ISO 898-1).
+    assertTold(told, "75 % of its proof load of 73.1 kN");
+    assertFalse(told.contains("line 1:"), told);
+  }
+
+  @Test
+  void theOverrideOfTheJobWinsAndSaysSo() {
+    String told = told("explain", garage.job("503").toString(), "1");
+    assertTold(told, "found 2026-04-07/503.yaml:9:3 override of job 503 (wins)");
+    assertTold(
+        told, "vehicles/hollin-wren-2014.yaml:16:5 spec book hollin-wren-2014, front-wheels");
+    assertTold(told, "source Hollin bulletin 4 of 2019, by the job's override");
+    assertTold(told, "written 46 N·m, at 2026-04-07/503.yaml:9:43");
+  }
+
+  @Test
+  void theFormulaOfAnExtensionHasItsFiguresPutIn() {
+    String told = told("explain", garage.job("503").toString(), "1");
+    assertTold(told, "S = T·L/(L + E·cos a)");
+    // 46 · 370 / 430 = 39.581; at the mark 39.5 there arrives 39.5 · 430 / 370 = 45.905.
+    assertTold(told, "S = 46·370/(370 + 60·cos 0°) = 39.58 N·m on B1");
+    assertTold(told, "setting B1 at 39.5 N·m arrives 46 N·m at the fastener");
+  }
+
+  @Test
+  void aWiderGroupThatWasPassedOverIsNamed() {
+    String told = told("explain", garage.job("503").toString(), "2");
+    assertTold(told, "front-wheels (wins)");
+    assertTold(told, "passed over vehicles/hollin-wren-2014.yaml:13:5 wheels, a wider group");
+  }
+
+  @Test
+  void aBookThatIsLikeAnotherShowsBoth() {
+    String told = told("explain", garage.job("502").toString());
+    assertTold(
+        told,
+        "found vehicles/hollin-wren-van-2016.yaml:9:5 spec book hollin-wren-van-2016, wheels (wins)"
+            + " vehicles/hollin-wren-2014.yaml:11:5 spec book hollin-wren-2014, wheels");
+    assertTold(told, "source Hollin workshop tables for vans, 2017");
+  }
+
+  @Test
+  void theBooksOwnToleranceIsNotTheShops() {
+    String told = told("explain", garage.job("501").toString(), "1");
+    assertTold(told, "written 40 ± 4 N·m");
+    assertTold(told, "band 36 N·m to 44 N·m: as written with the value");
+  }
+
+  @Test
+  void stagesAreToldOneByOne() {
+    garage.change("vehicles/hollin-wren-2014.yaml", "torque: 105 N·m", "torque: [50 N·m, +60°]");
+    String told = told("explain", garage.job("501").toString(), "3");
+    assertTold(told, "stage 1 50 N·m");
+    assertTold(told, "setting B1 at 50 N·m");
+    assertTold(told, "stage 2 +60° setting none: turned by hand with an angle gauge");
+    assertTold(told, "not compared");
+  }
+
+  @Test
+  void whatTheBookDoesNotKnowIsNotGuessed() {
+    garage.change("vehicles/hollin-wren-2014.yaml", "torque: 105 N·m", "torque: unknown");
+    String told = told("explain", garage.job("501").toString(), "3");
+    assertTold(told, "written unknown");
+    assertTold(told, "setting none: the book gives no torque, and none is guessed");
+    assertFalse(told.contains("B2"), told);
+  }
+
+  @Test
+  void aFigureThatDoesNotFitIsDoubted() {
+    garage.change("vehicles/hollin-wren-2014.yaml", "torque: 105 N·m", "torque: 105 lbf·in");
+    String told = told("explain", garage.job("501").toString(), "3");
+    assertTold(told, "warning 105 lbf·in on M12x1.5 class 10");
+    assertTold(told, "check value and unit");
+  }
+
+  @Test
+  void aLineThatIsNotThereIsAMistake() {
+    Garage.Run run = garage.run("explain", garage.job("501").toString(), "9");
+    assertEquals(Exit.USAGE, run.exit());
+    run.says("torque lines 1 to 3");
+  }
+
+  @Test
+  void aJobWithErrorsIsNotExplained() {
+    garage.change("2026-04-07/501.yaml", "bay: 2", "bay: 22");
+    Garage.Run run = garage.run("explain", garage.job("501").toString());
+    assertEquals(Exit.PROBLEMS, run.exit());
+    assertEquals("", run.out());
+    run.says("2026-04-07/501.yaml:4:6: error[unknown-bay]");
+  }
+
+  @Test
+  void theWordsOnTheLeftStandInOneColumn() {
+    List<String> lines = garage.run("explain", garage.job("503").toString()).out().lines().toList();
+    for (String line : lines) {
+      boolean row = line.isEmpty() || line.startsWith("line ") || line.matches("  .{11} \\S.*");
+      assertTrue(row, line);
+    }
+  }
+}

@@ -1,0 +1,133 @@
+package baysheet.cli;
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+
+/** A copy of the shop for tests in a folder of its own, and runs of the program on it. */
+final class Garage {
+  static final String DAY = "2026-04-07";
+  static final Clock MORNING =
+      Clock.fixed(LocalDate.parse(DAY).atTime(7, 30).toInstant(ZoneOffset.UTC), ZoneOffset.UTC);
+  private static final Path SHOP = Path.of("src/test/resources/shop");
+
+  final Path root;
+  final Path out;
+
+  private Garage(Path root, Path out) {
+    this.root = root;
+    this.out = out;
+  }
+
+  /** A fresh copy, with a folder for the sheets beside it. */
+  static Garage in(Path folder) {
+    Garage garage = new Garage(folder.resolve("shop"), folder.resolve("out"));
+    for (Path file : files(SHOP)) {
+      garage.write(SHOP.relativize(file).toString().replace('\\', '/'), read(file));
+    }
+    return garage;
+  }
+
+  /** What a run gave; paths of the garage are shown as seen from it. */
+  record Run(int exit, String out, String err) {
+    void says(String part) {
+      assertTrue((out + err).contains(part), () -> "not said: " + part + "\n" + out + err);
+    }
+  }
+
+  /** Makes the sheets of the day. */
+  Run sheets(String... options) {
+    List<String> arguments =
+        new ArrayList<>(List.of("sheets", root.resolve(DAY).toString(), "-o", out.toString()));
+    arguments.addAll(List.of(options));
+    return run(arguments.toArray(String[]::new));
+  }
+
+  Run run(String... arguments) {
+    StringWriter out = new StringWriter();
+    StringWriter err = new StringWriter();
+    Console console = new Console(new PrintWriter(out), new PrintWriter(err), false);
+    int exit = Main.run(arguments, console, MORNING);
+    return new Run(exit, shown(out), shown(err));
+  }
+
+  String shown(StringWriter text) {
+    return text.toString()
+        .replace('\\', '/')
+        .replace(root.toString().replace('\\', '/') + "/", "")
+        .replace(out.toString().replace('\\', '/'), "OUT");
+  }
+
+  /** The path of a job of the day. */
+  Path job(String number) {
+    return root.resolve(DAY).resolve(number + ".yaml");
+  }
+
+  /** A sheet or another file that was written for the day. */
+  Path made(String file) {
+    return out.resolve(DAY).resolve(file);
+  }
+
+  void write(String file, String text) {
+    try {
+      Path path = root.resolve(file);
+      Files.createDirectories(path.getParent());
+      Files.writeString(path, text);
+    } catch (IOException e) {
+      throw new UncheckedIOException("cannot write " + file, e);
+    }
+  }
+
+  /** Changes a file; what is to be replaced must be there. */
+  void change(String file, String what, String with) {
+    String text = read(root.resolve(file));
+    assertTrue(text.contains(what), () -> file + " has no " + what);
+    write(file, text.replace(what, with));
+  }
+
+  /** Everything that was written, by name. */
+  Map<String, byte[]> written() {
+    Map<String, byte[]> written = new TreeMap<>();
+    for (Path file : Files.isDirectory(out) ? files(out) : List.<Path>of()) {
+      written.put(out.relativize(file).toString().replace('\\', '/'), bytes(file));
+    }
+    return written;
+  }
+
+  static byte[] bytes(Path file) {
+    try {
+      return Files.readAllBytes(file);
+    } catch (IOException e) {
+      throw new UncheckedIOException("cannot read " + file, e);
+    }
+  }
+
+  private static String read(Path file) {
+    try {
+      return Files.readString(file);
+    } catch (IOException e) {
+      throw new UncheckedIOException("cannot read " + file, e);
+    }
+  }
+
+  private static List<Path> files(Path folder) {
+    try (Stream<Path> files = Files.walk(folder)) {
+      return files.filter(Files::isRegularFile).sorted().toList();
+    } catch (IOException e) {
+      throw new UncheckedIOException("cannot list " + folder, e);
+    }
+  }
+}

@@ -1,0 +1,288 @@
+package baysheet.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The record and the paper it belongs to say the same. */
+class RecordTest {
+  private static final List<String> JOBS = List.of("501", "502", "503");
+
+  @TempDir private Path folder;
+  private Garage garage;
+
+  @BeforeEach
+  void make() {
+    garage = Garage.in(folder);
+    assertEquals(Exit.DONE, garage.sheets("--record").exit());
+  }
+
+  private JsonTree record(String job) {
+    return JsonTree.of(Garage.bytes(garage.made(job + ".json")));
+  }
+
+  private Paper paper(String job) {
+    return Paper.of(Garage.bytes(garage.made(job + ".pdf")));
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "sheet: job date id revision paper pages bodyPt dropped",
+        "vehicle: book name plate odometer",
+        "people: by",
+        "time: minutes saved",
+        "steps*: n phase moment place procedure text undo doUp disturb torque cautions minutes hold",
+        "torque*: n fastener places count thread class head socket stages passes order threads reuse"
+            + " moment source overridden warnings",
+        "sockets*: drive head points impact count firstStep owned",
+        "parts*: part count",
+        "tally*: item place off on",
+        "cautions*: letter signal hazard steps",
+        "checks*: moment text because hold",
+        "boxes*: name kind x y w h",
+      })
+  void everyPartHasItsKeys(String part) {
+    String name = part.substring(0, part.indexOf(':')).replace("*", "");
+    JsonTree record = record("501");
+    List<JsonTree> things = part.contains("*:") ? record.list(name) : List.of(record.get(name));
+    assertFalse(things.isEmpty(), name);
+    for (JsonTree thing : things) {
+      for (String key : part.substring(part.indexOf(':') + 2).split(" ")) {
+        assertTrue(thing.has(key), name + " has no " + key + ": " + thing.value());
+      }
+    }
+  }
+
+  @Test
+  void theRestOfTheKeysStandsOnTop() {
+    JsonTree record = record("501");
+    assertEquals("1", record.text("format"));
+    assertEquals("2", record.text("bay"));
+    for (String list : List.of("tools", "consumables", "evening", "sources")) {
+      assertTrue(record.has(list), list);
+    }
+    // Two stands carry the axle: 60 % of 1100 kg is 660 kg, and half of it is 330 kg.
+    assertEquals("660 kg", record.quantity("support.axleLoad"));
+    assertEquals("330 kg", record.quantity("support.perStand"));
+    assertEquals("2000 kg", record.quantity("support.rated"));
+  }
+
+  @Test
+  void figuresAreFiguresAndTruthsAreTruths() {
+    JsonTree nut = record("502").list("torque").get(0);
+    assertEquals(new BigDecimal(4), nut.figure("count"));
+    JsonTree stage = nut.list("stages").get(0);
+    assertEquals("120 N·m", stage.quantity("torque"));
+    assertEquals(new BigDecimal(114), stage.figure("band.from"));
+    assertEquals(new BigDecimal(126), stage.figure("band.to"));
+    assertEquals("shop", stage.text("band.of"));
+    assertEquals(Boolean.FALSE, nut.get("overridden").value());
+    assertEquals("on-the-ground", nut.text("moment"));
+    assertEquals("80 km", nut.quantity("recheck"));
+  }
+
+  @Test
+  void anOverrideIsMarked() {
+    JsonTree line = record("503").list("torque").get(0);
+    assertEquals("link-upper-nut", line.text("fastener"));
+    assertEquals(Boolean.TRUE, line.get("overridden").value());
+    assertEquals("Hollin bulletin 4 of 2019", line.text("source"));
+  }
+
+  @Test
+  void everyTorqueLineStandsOnThePaperAsInTheRecord() {
+    for (String job : JOBS) {
+      String text = paper(job).text();
+      for (JsonTree line : record(job).list("torque")) {
+        for (JsonTree stage : line.list("stages")) {
+          assertOnPaper(text, Paper.words(stage.text("written")));
+          String set = stage.text("wrench") + "\\W{1,4}" + Pattern.quote(stage.quantity("setting"));
+          assertTrue(Pattern.compile(set).matcher(text).find(), set + " is not in\n" + text);
+        }
+      }
+    }
+  }
+
+  private static void assertOnPaper(String text, String part) {
+    assertTrue(text.contains(part), part + " is not in\n" + text);
+  }
+
+  @Test
+  void everyQuantityOnThePaperIsInTheRecord() {
+    Pattern quantity =
+        Pattern.compile("(?<![\\w./])([0-9]+(?:\\.[0-9]+)?) (N·m|lbf·ft|lbf·in|kg|km|mm|kN)\\b");
+    for (String job : JOBS) {
+      JsonTree record = record(job);
+      Set<String> known = quantities(record);
+      String texts = texts(record);
+      Matcher found = quantity.matcher(paper(job).text());
+      int seen = 0;
+      while (found.find()) {
+        seen++;
+        boolean told = known.contains(found.group()) || texts.contains(found.group());
+        assertTrue(told, found.group() + " of job " + job + " is not in its record");
+      }
+      assertTrue(seen > 8, job + " has only " + seen);
+    }
+  }
+
+  /** Quantities of the record, and what the rounds of its passes come to. */
+  private static Set<String> quantities(JsonTree record) {
+    Set<String> known = new HashSet<>();
+    record.eachMap(
+        map -> {
+          if (map.has("value") && map.has("unit")) {
+            known.add(map.figure("value").toPlainString() + " " + map.text("unit"));
+          }
+        });
+    for (JsonTree line : record.list("torque")) {
+      for (JsonTree stage : line.list("stages")) {
+        for (JsonTree percent : line.list("passes")) {
+          BigDecimal share = new BigDecimal(percent.value().toString()).movePointLeft(2);
+          BigDecimal round = stage.figure("torque.value").multiply(share);
+          known.add(round.setScale(0, RoundingMode.HALF_UP) + " " + stage.text("torque.unit"));
+        }
+      }
+    }
+    return known;
+  }
+
+  private static String texts(JsonTree record) {
+    StringBuilder texts = new StringBuilder();
+    record.eachText(text -> texts.append(text).append('\n'));
+    return Paper.words(texts.toString());
+  }
+
+  @Test
+  void theSheetIsKnownByOneNumberEverywhere() {
+    Set<String> ids = new TreeSet<>();
+    for (String job : JOBS) {
+      String id = record(job).text("sheet.id");
+      assertTrue(id.matches(job + "-A-[0-9a-f]{6}"), id);
+      assertOnPaper(paper(job).text(), id);
+      assertTrue(
+          new String(Garage.bytes(garage.made(job + ".pdf")), StandardCharsets.ISO_8859_1)
+              .contains(id),
+          "the file's own description lacks " + id);
+      ids.add(id);
+    }
+    assertEquals(JOBS.size(), ids.size());
+  }
+
+  @Test
+  void anotherFigureIsAnotherNumber() {
+    String before = record("502").text("sheet.id");
+    garage.change("vehicles/hollin-wren-van-2016.yaml", "120 N·m", "121 N·m");
+    garage.sheets("--record");
+    assertFalse(before.equals(record("502").text("sheet.id")));
+  }
+
+  @Test
+  void boxesLieInsideWhatAPrinterReaches() {
+    // Laser printers leave about 8 mm at the edge blank.
+    double edge = 8 / 25.4 * 72 - 0.01;
+    for (String job : JOBS) {
+      Paper paper = paper(job);
+      for (JsonTree box : record(job).list("boxes")) {
+        double x = box.figure("x").doubleValue();
+        double y = box.figure("y").doubleValue();
+        String what = box.value().toString();
+        assertTrue(x >= edge && y >= edge, what);
+        assertTrue(x + box.figure("w").doubleValue() <= paper.width() - edge, what);
+        assertTrue(y + box.figure("h").doubleValue() <= paper.height() - edge, what);
+      }
+    }
+  }
+
+  @Test
+  void noTwoBoxesOverlapOrShareAName() {
+    for (String job : JOBS) {
+      List<JsonTree> boxes = record(job).list("boxes");
+      Set<String> names = new HashSet<>();
+      for (int i = 0; i < boxes.size(); i++) {
+        assertTrue(names.add(boxes.get(i).text("name")), boxes.get(i).text("name"));
+        for (int j = 0; j < i; j++) {
+          assertFalse(overlap(boxes.get(i), boxes.get(j)), boxes.get(i) + " on " + boxes.get(j));
+        }
+      }
+    }
+  }
+
+  private static boolean overlap(JsonTree one, JsonTree other) {
+    return begins(one, "x").compareTo(ends(other, "x", "w")) < 0
+        && begins(other, "x").compareTo(ends(one, "x", "w")) < 0
+        && begins(one, "y").compareTo(ends(other, "y", "h")) < 0
+        && begins(other, "y").compareTo(ends(one, "y", "h")) < 0;
+  }
+
+  private static BigDecimal begins(JsonTree box, String at) {
+    return box.figure(at);
+  }
+
+  private static BigDecimal ends(JsonTree box, String at, String size) {
+    return box.figure(at).add(box.figure(size));
+  }
+
+  @Test
+  void everyLineHasItsBoxes() {
+    for (String job : JOBS) {
+      JsonTree record = record(job);
+      List<String> names = new ArrayList<>();
+      record.list("boxes").forEach(box -> names.add(box.text("name")));
+      for (JsonTree line : record.list("torque")) {
+        for (JsonTree place : line.list("places")) {
+          String end = line.text("n") + "." + place.value();
+          assertTrue(names.contains("torque." + end), "no box for the value of " + end);
+          assertTrue(names.contains("mark." + end), "no box for the mark of " + end);
+          boolean snug = names.contains("torque." + end + ".snug");
+          assertEquals(line.get("twoVisits").value(), snug, end);
+        }
+      }
+      for (JsonTree step : record.list("steps")) {
+        String begin = "tick." + step.text("n") + ".";
+        assertTrue(names.stream().anyMatch(name -> name.startsWith(begin)), begin);
+      }
+      for (int check = 1; check <= record.list("checks").size(); check++) {
+        assertTrue(names.contains("check." + check), "check " + check);
+      }
+    }
+  }
+
+  @Test
+  void whatComesOffGoesOnAgainLater() {
+    for (JsonTree line : record("503").list("tally")) {
+      assertTrue(line.figure("off").compareTo(line.figure("on")) < 0, line.value().toString());
+    }
+  }
+
+  @Test
+  void stepsNameTorqueLinesThatThereAre() {
+    for (String job : JOBS) {
+      Set<Object> reached = new HashSet<>();
+      Set<Object> lines = new HashSet<>();
+      record(job).list("torque").forEach(line -> lines.add(line.get("n").value()));
+      for (JsonTree step : record(job).list("steps")) {
+        step.list("torque").forEach(n -> reached.add(n.value()));
+      }
+      assertEquals(lines, reached);
+    }
+  }
+}

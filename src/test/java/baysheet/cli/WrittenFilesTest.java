@@ -1,0 +1,139 @@
+package baysheet.cli;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import baysheet.books.ShopFolder;
+import baysheet.layout.Fonts;
+import baysheet.report.Problems;
+import baysheet.template.Layouts;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A sheet is there whole or not at all, whatever goes wrong. */
+class WrittenFilesTest {
+  private static final Set<String> ALL_BUT_501 =
+      Set.of("2026-04-07/502.pdf", "2026-04-07/503.pdf", "2026-04-07/all.pdf");
+
+  @TempDir private Path folder;
+  private Garage garage;
+
+  @BeforeEach
+  void open() {
+    garage = Garage.in(folder);
+  }
+
+  @Test
+  void aFailedRunLeavesYesterdaysSheetAsItWas() {
+    garage.sheets();
+    byte[] yesterday = Garage.bytes(garage.made("501.pdf"));
+    garage.change("2026-04-07/501.yaml", "bay: 2", "bay: 22");
+    assertEquals(Exit.PROBLEMS, garage.sheets().exit());
+    assertArrayEquals(yesterday, Garage.bytes(garage.made("501.pdf")));
+    assertNothingHalfWritten();
+  }
+
+  @Test
+  void aChangedJobTakesThePlaceOfItsOldSheet() {
+    garage.sheets();
+    byte[] yesterday = Garage.bytes(garage.made("501.pdf"));
+    garage.change("2026-04-07/501.yaml", "90110 km", "90210 km");
+    garage.sheets();
+    byte[] today = Garage.bytes(garage.made("501.pdf"));
+    assertTrue(Paper.of(yesterday).text().contains("90110 km"));
+    assertTrue(Paper.of(today).text().contains("90210 km"));
+    assertNothingHalfWritten();
+  }
+
+  private void assertNothingHalfWritten() {
+    assertTrue(
+        garage.written().keySet().stream().allMatch(name -> name.endsWith(".pdf")),
+        garage.written().keySet().toString());
+  }
+
+  @Test
+  void aFolderThatCannotBeWrittenIsNamed() throws IOException {
+    Files.writeString(garage.out, "a file where a folder should be");
+    Garage.Run run = garage.sheets();
+    assertEquals(Exit.FILES, run.exit(), run.err());
+    run.says("cannot write OUT/2026-04-07/501.pdf");
+    assertFalse(run.err().contains("\tat "), run.err());
+    run.says("0 of 3 sheets were written");
+  }
+
+  @Test
+  void aSheetThatCannotBeWrittenDoesNotKeepTheOthers() throws IOException {
+    // A folder with something in it cannot be moved over.
+    Files.createDirectories(garage.made("501.pdf").resolve("in-the-way"));
+    Garage.Run run = garage.sheets();
+    assertEquals(Exit.FILES, run.exit(), run.err());
+    run.says("cannot write OUT/2026-04-07/501.pdf");
+    assertEquals(ALL_BUT_501, garage.written().keySet());
+    assertTrue(Files.isDirectory(garage.made("501.pdf")));
+  }
+
+  @Test
+  void aFaultOfOursIsToldInFullAndTheOthersAreMade() {
+    Garage.Run run = runWith(new IllegalStateException("nothing undoes item 7"));
+    assertEquals(Exit.FAULT, run.exit());
+    run.says("This is a fault of baysheet itself");
+    run.says("2026-04-07/501.yaml");
+    run.says("java.lang.IllegalStateException: nothing undoes item 7");
+    run.says("\tat ");
+    assertEquals(ALL_BUT_501, garage.written().keySet());
+  }
+
+  @Test
+  void endlessRecursionIsAFaultOfOursToo() {
+    assertEquals(Exit.FAULT, runWith(new StackOverflowError()).exit());
+    assertEquals(ALL_BUT_501, garage.written().keySet());
+  }
+
+  @Test
+  void aJobThatVanishesMeanwhileIsNoFaultOfOurs() {
+    NoSuchFileException gone = new NoSuchFileException("501.yaml");
+    Garage.Run run = runWith(new UncheckedIOException("cannot read 501.yaml", gone));
+    assertEquals(Exit.FILES, run.exit());
+    run.says("cannot read 501.yaml (NoSuchFileException: 501.yaml)");
+    assertFalse(run.err().contains("\tat "), run.err());
+    assertEquals(ALL_BUT_501, garage.written().keySet());
+  }
+
+  /** A run in which making the sheet of job 501 ends so. */
+  private Garage.Run runWith(Throwable fault) {
+    Fonts fonts = Fonts.builtIn();
+    ShopFolders folders = new ShopFolders(fonts);
+    SheetMaker maker = new SheetMaker(folders, Layouts.builtIn(), fonts, Optional.empty());
+    Batch.Maker failing = (job, shop, problems) -> made(maker, fault, job, shop, problems);
+    StringWriter out = new StringWriter();
+    StringWriter err = new StringWriter();
+    Console console = new Console(new PrintWriter(out), new PrintWriter(err), false);
+    Sheets sheets = new Sheets(console, folders, new Batch(failing, 2), garage.out, false);
+    int exit = sheets.run(List.of(garage.root.resolve(Garage.DAY)));
+    return new Garage.Run(exit, garage.shown(out), garage.shown(err));
+  }
+
+  private Optional<MadeSheet> made(
+      SheetMaker maker, Throwable fault, Path job, ShopFolder shop, Problems problems) {
+    if (job.equals(garage.job("501"))) {
+      if (fault instanceof Error error) {
+        throw error;
+      }
+      throw (RuntimeException) fault;
+    }
+    return maker.make(job, shop, problems);
+  }
+}

@@ -1,0 +1,66 @@
+package baysheet.rules;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/** What can be seen of a file without compiling it. */
+class SourceHabitsTest {
+  private static final int LONGEST = 300;
+  private static final int LONGEST_OF_PARTS = 400;
+
+  /** These hold nothing but the parts of one whole, side by side: a sheet, its words, its boxes. */
+  private static final Set<String> PARTS = Set.of("Sheet.java", "SheetText.java", "Box.java");
+
+  private static final Pattern EMPTY_NAME =
+      Pattern.compile(".*(Manager|Helper|Util|Utils|Impl|Data)\\.java");
+
+  /** In two halves, so that this file does not find itself. */
+  private static final String POSTPONED = "TO" + "DO";
+
+  @Test
+  void noFileIsLong() {
+    List<String> longer = new ArrayList<>();
+    for (Path file : Sources.java(Sources.MAIN)) {
+      long lines = Sources.read(file).lines().count();
+      boolean parts = PARTS.contains(file.getFileName().toString());
+      if (lines > (parts ? LONGEST_OF_PARTS : LONGEST)) {
+        longer.add(file + " has " + lines + " lines");
+      }
+    }
+    assertEquals(List.of(), longer);
+  }
+
+  @Test
+  void noClassHasANameThatSaysNothing() {
+    List<Path> found =
+        all().filter(file -> EMPTY_NAME.matcher(file.getFileName().toString()).matches()).toList();
+    assertEquals(List.of(), found);
+    assertTrue(EMPTY_NAME.matcher("TorqueHelper.java").matches());
+  }
+
+  @Test
+  void nothingIsPutOff() {
+    List<Path> found =
+        Stream.concat(
+                all(),
+                Stream.of("templates", "jobs", "src/main/resources/baysheet")
+                    .map(Path::of)
+                    .flatMap(folder -> Sources.files(folder).stream())
+                    .filter(file -> !file.toString().endsWith(".ttf")))
+            .filter(file -> Sources.read(file).contains(POSTPONED))
+            .toList();
+    assertEquals(List.of(), found);
+  }
+
+  private static Stream<Path> all() {
+    return Stream.of(Sources.MAIN, Sources.TESTS).flatMap(folder -> Sources.java(folder).stream());
+  }
+}

@@ -1,0 +1,135 @@
+package baysheet.template;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import baysheet.layout.Fonts;
+import baysheet.layout.PageCheck;
+import baysheet.layout.PageFit;
+import baysheet.plan.Sheet;
+import baysheet.report.Problem;
+import baysheet.report.Problems;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Where layouts come from. */
+class LayoutsTest {
+  private static final SheetText SHEET = SheetText.of(Samples.oilService());
+
+  @TempDir private Path folder;
+
+  @Test
+  void changedLayoutInAnotherFolderMakesAnotherSheet() throws IOException {
+    String shipped = Files.readString(Path.of("templates/bay-sheet.ftlx"));
+    Files.writeString(
+        folder.resolve("bay-sheet.ftlx"),
+        shipped.replace("Found while working", "Seen on the way").replace("11pt", "10pt"));
+    Problems problems = new Problems();
+    Form changed = Layouts.in(folder).fill("bay-sheet", SHEET, problems).orElseThrow();
+    assertEquals(10_000, changed.largest());
+    assertTrue(changed.body().toString().contains("Seen on the way"));
+  }
+
+  @Test
+  void unknownLayoutSaysWhatThereIs() throws IOException {
+    Files.writeString(folder.resolve("poster.ftlx"), "<form/>");
+    Problems problems = new Problems();
+    assertEquals(Optional.empty(), Layouts.in(folder).fill("bay-sheet", SHEET, problems));
+    Problem problem = problems.all().get(0);
+    assertEquals("unknown-layout", problem.code());
+    assertEquals(Optional.of("one of poster"), problem.expected());
+  }
+
+  @Test
+  void mistakeNamesTheFile() throws IOException {
+    Files.writeString(folder.resolve("bay-sheet.ftlx"), "<form>\n</form>");
+    Problems problems = new Problems();
+    Layouts.in(folder).fill("bay-sheet", SHEET, problems);
+    assertTrue(problems.all().get(0).at().toString().endsWith("bay-sheet.ftlx:1:1"));
+  }
+
+  @Test
+  void folderThatIsNotThereIsNamed() {
+    Path missing = folder.resolve("nowhere");
+    UncheckedIOException e = assertThrows(UncheckedIOException.class, () -> Layouts.in(missing));
+    assertTrue(e.getMessage().contains("nowhere"));
+  }
+
+  @Test
+  void linkOutOfTheFolderIsNotFollowed() throws IOException {
+    Path outside = Files.writeString(folder.resolve("outside.txt"), "<form/>");
+    Path inside = Files.createDirectory(folder.resolve("in"));
+    Files.createSymbolicLink(inside.resolve("bay-sheet.ftlx"), outside);
+    Problems problems = new Problems();
+    Layouts.in(inside).fill("bay-sheet", SHEET, problems);
+    assertEquals("unknown-layout", problems.all().get(0).code());
+  }
+
+  @Test
+  void fileTooLargeForALayoutIsNotRead() throws IOException {
+    Files.writeString(folder.resolve("bay-sheet.ftlx"), " ".repeat(500_000));
+    assertThrows(UncheckedIOException.class, () -> Layouts.in(folder));
+  }
+
+  @Test
+  void sheetsFilledAtTheSameTimeAreTheSame() {
+    Layouts layouts = Layouts.builtIn();
+    List<String> filled =
+        IntStream.range(0, 16)
+            .parallel()
+            .mapToObj(i -> layouts.write("bay-sheet", SHEET, new Problems()).orElseThrow())
+            .distinct()
+            .toList();
+    assertEquals(1, filled.size());
+  }
+
+  @Test
+  void smallJobIsSetAtFullSizeWithNothingLeftOut() {
+    Form form = Layouts.builtIn().fill("bay-sheet", SHEET, new Problems()).orElseThrow();
+    PageFit.Fitted fitted =
+        assertInstanceOf(PageFit.Fitted.class, PageFit.fit(form, Fonts.builtIn()));
+    assertEquals(11_000, fitted.fit().bodySize());
+    assertEquals(List.of(), fitted.fit().dropped());
+  }
+
+  static List<Sheet> sheetsThatFit() {
+    Sheet brakes = Samples.brakes();
+    Sheet half = Samples.with(brakes, brakes.sections().subList(0, 2), brakes.torque());
+    return List.of(Samples.oilService(), half);
+  }
+
+  @ParameterizedTest
+  @MethodSource("sheetsThatFit")
+  void nothingIsCutOrCovered(Sheet sheet) {
+    Form form =
+        Layouts.builtIn().fill("bay-sheet", SheetText.of(sheet), new Problems()).orElseThrow();
+    PageFit.Fitted fitted =
+        assertInstanceOf(PageFit.Fitted.class, PageFit.fit(form, Fonts.builtIn()));
+    // Only sources and footer may go down to 7 pt.
+    assertEquals(List.of(), PageCheck.faults(fitted.page(), form.margin(), 7_000));
+  }
+
+  @Test
+  void nothingThatMustBeReadIsInAGroupThatGivesWay() {
+    Form form =
+        Layouts.builtIn()
+            .fill("bay-sheet", SheetText.of(Samples.brakes()), new Problems())
+            .orElseThrow();
+    assertEquals(List.of("drawings", "second-units", "hints", "minutes", "reasons"), form.drops());
+    String dropped = DroppedWords.of(form.body());
+    for (String kept : List.of("108\u00a0N·m", "Hold point", "DANGER", "WARNING", "signature")) {
+      assertTrue(!dropped.contains(kept), kept + " in " + dropped);
+    }
+  }
+}

@@ -1,0 +1,261 @@
+package baysheet.template;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import baysheet.books.Moment;
+import baysheet.books.Place;
+import baysheet.plan.Sheet;
+import baysheet.plan.Sheet.Phase;
+import baysheet.plan.TorqueLine;
+import baysheet.template.SampleLines.LineMaker;
+import baysheet.template.SampleLines.StepMaker;
+import baysheet.template.SheetText.BoxText;
+import baysheet.template.SheetText.StepText;
+import baysheet.template.TorqueTableText.TorqueLineText;
+import baysheet.torque.Quantity;
+import baysheet.torque.Unit;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** What the paper says is what the plan says, in words that fit a hand that is busy. */
+class SheetTextTest {
+  private static final List<Place> BOTH = Samples.BOTH;
+
+  @Test
+  void pairOfSidesIsNamedOnceAndBoxedTwice() {
+    TorqueLineText line = line(new LineMaker(7, "carrier bolt", BOTH, 2));
+    assertEquals("front left and right", line.places());
+    assertEquals(List.of("torque.7.front-left", "torque.7.front-right"), names(line.values()));
+    assertEquals(List.of("L", "R"), line.values().stream().map(BoxText::label).toList());
+    assertEquals(List.of("mark.7.front-left", "mark.7.front-right"), names(line.marks()));
+  }
+
+  @Test
+  void onePlaceNeedsNoLetter() {
+    TorqueLineText line = line(new LineMaker(1, "drive nut", List.of(Place.REAR_LEFT), 1));
+    assertEquals("", line.values().get(0).label());
+    assertTrue(line.values().get(0).says().endsWith("drive nut, rear left"));
+  }
+
+  @Test
+  void frontAndRearAreNeverAbbreviatedToALetterThatAlsoMeansRight() {
+    TorqueLineText line = line(new LineMaker(1, "nut", List.of(Place.FRONT, Place.REAR), 1));
+    assertEquals(List.of("front", "rear"), line.values().stream().map(BoxText::label).toList());
+  }
+
+  @Test
+  void figuresArePrintedAsTheBookWroteThem() {
+    TorqueLineText line =
+        line(new LineMaker(1, "bolt", BOTH, 2).stages(SampleLines.torque("27.50", "20.3", "W2")));
+    assertEquals("27.50\u00a0N·m", line.stages().get(0).target());
+    assertEquals("W2: 27.50\u00a0N·m", line.stages().get(0).setting());
+    assertEquals("20.3\u00a0lbf·ft", line.stages().get(0).second());
+  }
+
+  @Test
+  void bandIsRoundedInwardsAndSaysWhoseItIs() {
+    // 95 N·m ± 5 % is 90.25 to 99.75: one decimal more to either side would lie outside.
+    TorqueLineText line =
+        line(new LineMaker(1, "bolt", BOTH, 2).stages(SampleLines.torque("95", "70", "W3")));
+    assertEquals("90.3…99.7 (shop)", line.stages().get(0).band());
+  }
+
+  @Test
+  void setNamesCountThreadClassHeadAndDrive() {
+    TorqueLineText line =
+        line(
+            new LineMaker(1, "bolt", BOTH, 2)
+                .thread("M12x1.75", "10.9")
+                .head("hex 18 mm", "1/2 in", 6));
+    assertEquals("2\u00a0×\u00a0M12×1.75 · 10.9 · hex 18 mm, 1/2 in", line.set());
+  }
+
+  @Test
+  void setWithoutAThreadLeavesNoDotBehind() {
+    TorqueLineText line = line(new LineMaker(1, "cap", BOTH, 1).head("hex 27 mm", "1/2 in", 6));
+    assertEquals("1\u00a0×\u00a0hex 27 mm, 1/2 in", line.set());
+  }
+
+  @Test
+  void furtherTurnStandsBesideItsTorque() {
+    TorqueLineText line =
+        line(
+            new LineMaker(1, "head bolt", BOTH, 10)
+                .stages(
+                    SampleLines.torque("25", "18", "W2"),
+                    SampleLines.torque("50", "37", "W2"),
+                    SampleLines.turn("90"),
+                    SampleLines.turn("90")));
+    assertEquals(2, line.stages().size());
+    assertEquals("50\u00a0N·m +90° +90°", line.stages().get(1).target());
+    assertEquals("mark the head", line.stages().get(1).remark());
+  }
+
+  @Test
+  void lineOfTwoVisitsHasABoxForSnug() {
+    TorqueLineText line = line(new LineMaker(3, "bush bolt", BOTH, 1).atRideHeight());
+    assertEquals(
+        List.of("torque.3.front-left.snug", "torque.3.front-right.snug"), names(line.snug()));
+    assertTrue(line.rideHeight());
+  }
+
+  @Test
+  void threadAndReuseThatTheBookKeepsSilentAboutAreSaidToBeSo() {
+    TorqueLineText line =
+        line(new LineMaker(1, "bolt", BOTH, 1).threads("not stated").reuse("not stated"));
+    assertEquals("thread: not stated", line.threads());
+    assertEquals("reuse: not stated", line.reuse());
+  }
+
+  @Test
+  void linesForTheGroundStandInABlockOfTheirOwn() {
+    TorqueTableText table = SheetText.of(Samples.brakes()).torque();
+    assertEquals(
+        List.of("While raised", "On the ground or at ride height"),
+        table.blocks().stream().map(TorqueTableText.TorqueBlock::heading).toList());
+    assertEquals(
+        List.of("4", "5"), table.blocks().get(1).lines().stream().map(TorqueLineText::n).toList());
+    assertEquals("10", table.marks());
+  }
+
+  @Test
+  void roundsSayTheFigureOfTheFirstOne() {
+    TorqueLineText line =
+        line(
+            new LineMaker(1, "wheel nut", BOTH, 5)
+                .stages(SampleLines.torque("110", "81", "W3"))
+                .circle("A"));
+    assertEquals("rounds: 50\u00a0% (about 55\u00a0N·m), 100\u00a0%, check round", line.rounds());
+  }
+
+  @Test
+  void unitOfTheBoxesIsTheWrenchs() {
+    TorqueLine.StageLine foot = foot();
+    TorqueLineText line = line(new LineMaker(1, "nut", BOTH, 1).stages(foot));
+    assertEquals("lbf·ft", line.unit());
+  }
+
+  private static TorqueLine.StageLine foot() {
+    TorqueLine.StageLine.Torque metric =
+        (TorqueLine.StageLine.Torque) SampleLines.torque("95", "70", "W9");
+    return new TorqueLine.StageLine.Torque(
+        metric.target(),
+        metric.written(),
+        metric.second(),
+        metric.band(),
+        metric.wrench(),
+        metric.second(),
+        metric.arrives(),
+        true,
+        metric.trouble());
+  }
+
+  @Test
+  void orderDrawingNumbersEachPositionWithItsTurn() {
+    // Five on a circle, from the top: the wheel star 1-3-5-2-4, common practice, no source.
+    TorqueTableText.DrawingText drawing = SheetText.of(Samples.brakes()).torque().drawings().get(0);
+    assertEquals(
+        List.of("1", "4", "2", "5", "3"),
+        drawing.positions().stream().map(TorqueTableText.PositionText::turn).toList());
+    assertTrue(drawing.positions().get(0).first());
+    assertFalse(drawing.positions().get(1).first());
+  }
+
+  @Test
+  void rowsOfTheDrawingLieSideBySideInsideIt() {
+    TorqueLine line = new LineMaker(1, "head bolt", BOTH, 10).rows("B", 5, 5).build();
+    TorqueTableText.DrawingText drawing = table(line).drawings().get(0);
+    assertEquals(10, drawing.positions().size());
+    assertTrue(
+        drawing.positions().stream()
+            .allMatch(p -> p.x() >= drawing.radius() && p.x() <= 1000 - drawing.radius()));
+    assertTrue(drawing.height() < 600, "two rows of five are flat: " + drawing.height());
+  }
+
+  @Test
+  void cautionOnTopIsNotRepeatedAtItsSteps() {
+    Sheet brakes = Samples.brakes();
+    StepText told = step(brakes, new StepMaker(90, "Look").letters("A", "C"));
+    assertEquals("C", told.letters());
+  }
+
+  @Test
+  void cautionReadsCommandHazardConsequence() {
+    StepText lift = SheetText.of(Samples.brakes()).sections().get(1).steps().get(4);
+    assertEquals("C", lift.above().get(0).letter());
+    assertEquals(
+        "Brake dust in the air, asbestos on old cars: lung disease that shows years later.",
+        lift.above().get(0).why());
+    assertEquals("M017, M009", lift.above().get(0).protect());
+  }
+
+  @Test
+  void torqueLinesThatTheDetailsNameAreNotNamedAgain() {
+    Sheet brakes = Samples.brakes();
+    assertEquals(
+        "",
+        step(brakes, new StepMaker(90, "Fit").torque(2).details("line\u00a02: 5 N·m")).torque());
+    assertEquals("2,\u00a03", step(brakes, new StepMaker(90, "Fit").torque(2, 3)).torque());
+  }
+
+  @Test
+  void runsOfStepsCloseUp() {
+    assertEquals("2, 4, 5, 7–9", Phrases.ranges(List.of(2, 4, 5, 7, 8, 9)));
+    assertEquals("", Phrases.ranges(List.of()));
+  }
+
+  @Test
+  void checksThatStandBeforeTheFirstMoveAreTheGate() {
+    List<SheetText.ChecksText> checks = SheetText.of(Samples.brakes()).checks();
+    assertEquals(
+        List.of("Before the car moves"),
+        checks.stream().filter(SheetText.ChecksText::gate).map(c -> c.heading()).toList());
+    assertEquals("check.3.hold", checks.get(1).checks().get(0).hold().get(0).name());
+  }
+
+  @Test
+  void whatAnotherFirmMustDoKeepsTheSheetOpen() {
+    assertEquals(
+        List.of("Wheel alignment"),
+        SheetText.of(Samples.brakes()).openItems().stream()
+            .map(SheetText.OpenItemText::text)
+            .toList());
+  }
+
+  @Test
+  void tallyCountsEveryPieceAtEveryPlace() {
+    // 1 + 2 + 4 + 1 at two wheels each, and one undertray.
+    assertEquals("17", SheetText.of(Samples.brakes()).tally().off());
+  }
+
+  @Test
+  void distanceOfTheRecheckHasABoxForTheOdometer() {
+    SheetText.RecheckText recheck = SheetText.of(Samples.brakes()).rechecks().get(0);
+    assertEquals(Quantity.of("80", Unit.KILOMETRE).print(), recheck.distance());
+    assertEquals("recheck.5.due", recheck.due().name());
+  }
+
+  private static StepText step(Sheet sheet, StepMaker step) {
+    Sheet.Section section = Samples.section("More", Phase.WORK, Moment.RAISED, BOTH, step);
+    return SheetText.of(Samples.with(sheet, List.of(section), sheet.torque()))
+        .sections()
+        .get(0)
+        .steps()
+        .get(0);
+  }
+
+  private static TorqueLineText line(LineMaker line) {
+    return table(line.build()).blocks().get(0).lines().get(0);
+  }
+
+  private static TorqueTableText table(TorqueLine line) {
+    Sheet brakes = Samples.brakes();
+    return SheetText.of(Samples.with(brakes, brakes.sections(), List.of(line))).torque();
+  }
+
+  private static List<String> names(List<BoxText> boxes) {
+    return boxes.stream().map(BoxText::name).toList();
+  }
+}
