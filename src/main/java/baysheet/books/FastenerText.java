@@ -33,7 +33,10 @@ public record FastenerText(
     Optional<Located<String>> note,
     Optional<Located<String>> source,
     Span at) {
-  /** These values where they are written, and those of {@code base} for all the rest. */
+  /**
+   * These values where they are written, and those of {@code base} for all the rest; but the source
+   * of a figure that is replaced goes with it.
+   */
   public FastenerText over(FastenerText base) {
     return new FastenerText(
         count.or(base::count),
@@ -51,7 +54,7 @@ public record FastenerText(
         reach.or(base::reach),
         deep.or(base::deep),
         note.or(base::note),
-        source.or(base::source),
+        tightening.isPresent() ? source : source.or(base::source),
         at);
   }
 

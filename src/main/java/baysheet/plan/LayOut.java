@@ -50,7 +50,7 @@ final class LayOut {
   /** The procedures' new parts, then every fastener that may not be used again. */
   List<Sheet.PartLine> parts() {
     Map<String, Integer> fasteners = new LinkedHashMap<>();
-    for (ItemAt item : undone()) {
+    for (ItemAt item : fitted()) {
       if (resolved.thing(item) instanceof Bound.OfBook book && isSingleUse(book.values())) {
         fasteners.merge(name(item), book.values().count().value(), Integer::sum);
       }
@@ -74,10 +74,12 @@ final class LayOut {
     return fastener.reuse().map(reuse -> !reuse.value()).orElse(false);
   }
 
-  private Set<ItemAt> undone() {
-    Set<ItemAt> undone = new LinkedHashSet<>();
-    lines.forEach(line -> undone.addAll(line.undo()));
-    return undone;
+  /** What goes on, and what comes off to be put on again, in the order of coming off. */
+  private Set<ItemAt> fitted() {
+    Set<ItemAt> fitted = new LinkedHashSet<>();
+    lines.forEach(line -> fitted.addAll(line.undo()));
+    lines.forEach(line -> fitted.addAll(line.doUp()));
+    return fitted;
   }
 
   private String name(ItemAt item) {

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * Plays a finished sheet back, step by step, and says where it does not hold. It looks at what is
@@ -54,8 +55,8 @@ final class Playback {
     playback.allDone();
     playback.allTight();
     playback.allTallied();
-    playback.newParts();
-    playback.checksInTime();
+    playback.faults.addAll(Completeness.faults(sheet, resolved));
+    playback.faults.addAll(Followed.faults(sheet, resolved));
     return playback.faults;
   }
 
@@ -81,6 +82,7 @@ final class Playback {
   private void play(Sheet.SheetStep step, Place place) {
     List<ItemAt> undo = at(step.undo(), step, place);
     List<ItemAt> doUp = at(step.doUp(), step, place);
+    standsAsSaid(step);
     if (step.phase() != Sheet.Phase.FINAL && step.moment().compareTo(Moment.ON_THE_GROUND) <= 0) {
       accessOpen(step, place, undo);
     }
@@ -97,6 +99,26 @@ final class Playback {
       back.add(item);
       inOrder(step, place, item);
     }
+  }
+
+  /** A step's moment is the state in which the vehicle is when the sequence comes to it. */
+  private void standsAsSaid(Sheet.SheetStep step) {
+    boolean up = off.stream().anyMatch(this::carries);
+    boolean moves =
+        Stream.of(step.undo(), step.doUp()).flatMap(List::stream).anyMatch(this::carries);
+    if (!moves && up != (step.moment() == Moment.RAISED)) {
+      faults.add(
+          "step "
+              + step.n()
+              + " is for "
+              + step.moment()
+              + ", and the vehicle is "
+              + (up ? "up" : "on its wheels"));
+    }
+  }
+
+  private boolean carries(ItemAt item) {
+    return resolved.thing(item).kinds().contains("support");
   }
 
   /** A merged step's items on one side: those of that side, or those that belong to no side. */
@@ -236,41 +258,12 @@ final class Playback {
   private void allTallied() {
     for (ItemAt item : everOff) {
       Bound thing = resolved.thing(item);
-      boolean carries = thing.kinds().contains("support");
       boolean tallied =
           sheet.tally().stream()
               .anyMatch(
                   row -> row.item().equals(item.item()) && row.places().contains(item.place()));
-      if (thing instanceof Bound.OfCatalogue && !carries && !tallied) {
+      if (thing instanceof Bound.OfCatalogue && !carries(item) && !tallied) {
         faults.add(item + " was off and is not in the tally");
-      }
-    }
-  }
-
-  private void newParts() {
-    for (TorqueLine line : sheet.torque()) {
-      boolean listed =
-          sheet.parts().stream()
-              .anyMatch(part -> part.fastener() && part.part().equalsIgnoreCase(line.words()));
-      boolean off = everOff.stream().anyMatch(item -> isFor(line, item));
-      if (off && line.reuse().equals("new") && !listed) {
-        faults.add("torque line " + line.n() + " wants new fasteners, and the parts list has none");
-      }
-    }
-  }
-
-  /** No check is due before the step that brings it; what is due before lifting looks ahead. */
-  private void checksInTime() {
-    for (Sheet.CheckLine check : sheet.checks()) {
-      if (check.moment().compareTo(Moment.RAISED) < 0) {
-        continue;
-      }
-      for (int n : check.because()) {
-        Sheet.SheetStep step = sheet.steps().get(n - 1);
-        if (step.moment().compareTo(check.moment()) > 0) {
-          faults.add(
-              "check \"" + check.text() + "\" is due before step " + n + ", which brings it");
-        }
       }
     }
   }

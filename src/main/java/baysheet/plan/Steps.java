@@ -136,11 +136,18 @@ final class Steps {
     }
     if (Lifting.raises(resolved, step)) {
       support.stream()
-          .filter(one -> support.size() == 1 || one.raised().equals(Words.place(step.place())))
+          .filter(one -> support.size() == 1 || step.place().axle().isEmpty() || isAxle(one, step))
           .forEach(one -> details.addAll(Details.support(one)));
     }
     details.addAll(step.remarks());
     return details;
+  }
+
+  private static boolean isAxle(Sheet.Support support, Draft step) {
+    return step.place()
+        .axle()
+        .filter(axle -> support.raised().equals(Words.place(axle)))
+        .isPresent();
   }
 
   private Bound.OfBook fastener(ItemAt item) {

@@ -39,17 +39,22 @@ final class SupportCheck {
     return new SupportCheck(resolved, problems).run(raised(resolved, lines));
   }
 
-  /** The places at which something is raised, in order. */
+  /** The axles that are raised, in order. */
   private static Set<Place> raised(Resolved resolved, List<Laid> lines) {
     Set<Place> raised = new LinkedHashSet<>();
     for (Laid line : lines) {
       for (ItemAt item : line.undo()) {
         if (Lifting.holds(resolved, List.of(item))) {
-          raised.add(item.place());
+          raised.addAll(axles(item.place()));
         }
       }
     }
     return raised;
+  }
+
+  /** A wheel goes up with its axle; what belongs to no axle goes up with both. */
+  private static List<Place> axles(Place place) {
+    return place.axle().map(List::of).orElse(List.of(Place.FRONT, Place.REAR));
   }
 
   private List<Sheet.Support> run(Set<Place> raised) {
@@ -94,7 +99,7 @@ final class SupportCheck {
         resolved.bay().description().value() + " lift",
         shown(whole),
         Optional.empty(),
-        shown(rated),
+        rating(rated),
         points(List.of(Place.FRONT, Place.REAR)));
   }
 
@@ -117,7 +122,7 @@ final class SupportCheck {
             "2 stands",
             shown(load.get()),
             Optional.of(shown(each)),
-            shown(rated),
+            rating(rated),
             points(List.of(axle))));
   }
 
@@ -181,16 +186,24 @@ final class SupportCheck {
                   "overloaded",
                   at,
                   "%s would carry %s and is rated for %s"
-                      .formatted(what, shown(load).print(), shown(rated).print()))
+                      .formatted(what, shown(load).print(), rating(rated).print()))
               .seeAlso("job", resolved.job().at()));
     }
   }
 
-  /** In the shop's unit, to whole units and never less than it is. */
-  private Quantity shown(Quantity mass) {
+  /** A load in the shop's unit, to whole units and never less than it is. */
+  private Quantity shown(Quantity load) {
+    return whole(load, RoundingMode.CEILING);
+  }
+
+  /** A rating likewise, and never more than it is. */
+  private Quantity rating(Quantity rated) {
+    return whole(rated, RoundingMode.FLOOR);
+  }
+
+  private Quantity whole(Quantity mass, RoundingMode rounding) {
     Unit unit = resolved.shop().mass();
-    BigDecimal whole = mass.to(unit).value().setScale(0, RoundingMode.CEILING);
-    return new Quantity(whole, unit);
+    return new Quantity(mass.to(unit).value().setScale(0, rounding), unit);
   }
 
   private List<String> points(List<Place> axles) {

@@ -127,19 +127,18 @@ final class AccessRule {
   /** The procedure of that name, or the one that serves it in this bay. */
   private Optional<Procedure> serving(String name, Located<?> asking) {
     Procedure own = folder.procedures().get(name);
-    if (own != null) {
-      return Optional.of(own);
-    }
-    List<Procedure> serving = servers(name);
-    List<Procedure> here =
-        serving.stream()
-            .filter(p -> p.needs().map(n -> n.value() == bay.equipment()).orElse(true))
-            .toList();
+    // By its own name a procedure is no more possible in a bay that lacks what it needs.
+    List<Procedure> serving = own == null ? servers(name) : List.of(own);
+    List<Procedure> here = serving.stream().filter(this::isPossible).toList();
     if (here.size() != 1) {
       problems.add(serving.isEmpty() ? unknown(name, asking) : unserved(name, here, asking));
       return Optional.empty();
     }
     return Optional.of(here.get(0));
+  }
+
+  private boolean isPossible(Procedure procedure) {
+    return procedure.needs().map(needs -> needs.value() == bay.equipment()).orElse(true);
   }
 
   private List<Procedure> servers(String name) {

@@ -46,6 +46,11 @@ final class FastenerRule {
       problems.add(ambiguous(item, asked, found));
       return Optional.empty();
     }
+    List<Job.Replacement> changes = overrides(item);
+    if (changes.size() > 1 && reach(changes.get(0)) == reach(changes.get(1))) {
+      problems.add(ambiguous(item, asked, changes.get(0), changes.get(1)));
+      return Optional.empty();
+    }
     return bind(item, found.get(0).getValue());
   }
 
@@ -72,10 +77,21 @@ final class FastenerRule {
         .seeAlso("other", found.get(1).getValue().name().at());
   }
 
+  private static Problem ambiguous(
+      ItemAt item, Span asked, Job.Replacement one, Job.Replacement other) {
+    return Problem.error(
+            "ambiguous-place",
+            asked,
+            "%s at %s is overridden both at %s and at %s"
+                .formatted(item.item(), item.place(), one.place(), other.place()))
+        .seeAlso("one", one.item().at())
+        .seeAlso("other", other.item().at());
+  }
+
   private Optional<Bound> bind(ItemAt item, EffectiveBook.Merged merged) {
     List<Located<String>> chain = new ArrayList<>();
     FastenerText text = merged.text();
-    Optional<Job.Replacement> override = override(item);
+    Optional<Job.Replacement> override = overrides(item).stream().findFirst();
     if (override.isPresent()) {
       Job.Replacement change = override.get();
       text = change.values().over(text);
@@ -95,7 +111,7 @@ final class FastenerRule {
             Optional.ofNullable(catalogue.items().get(item.item())),
             whole.get(),
             override.isPresent(),
-            source(override, whole.get(), merged),
+            source(override, merged),
             chain));
   }
 
@@ -106,20 +122,38 @@ final class FastenerRule {
         .expecting(lacks + ": here, or in the book this one is like");
   }
 
-  private static String source(
-      Optional<Job.Replacement> override, Fastener whole, EffectiveBook.Merged merged) {
+  /**
+   * Where the values come from: with a new figure from the override; where that leaves the figure,
+   * from both.
+   */
+  private static String source(Optional<Job.Replacement> override, EffectiveBook.Merged merged) {
+    String book =
+        merged
+            .text()
+            .source()
+            .or(() -> merged.source().source())
+            .map(Located::value)
+            .orElse("not stated");
     return override
-        .map(change -> change.source().value())
-        .or(() -> whole.source().map(Located::value))
-        .or(() -> merged.source().source().map(Located::value))
-        .orElse("not stated");
+        .map(
+            change ->
+                change.values().tightening().isPresent()
+                    ? change.source().value()
+                    : book + "; " + change.source().value())
+        .orElse(book);
   }
 
-  private Optional<Job.Replacement> override(ItemAt item) {
+  /** The overrides that hold at an item, the one that reaches least far first. */
+  private List<Job.Replacement> overrides(ItemAt item) {
     return job.overrides().stream()
         .filter(change -> change.item().value().equals(item.item()))
         .filter(change -> covers(change.place(), item.place()))
-        .min(Comparator.comparingInt(change -> change.place().wheels().size()));
+        .sorted(Comparator.comparingInt(FastenerRule::reach))
+        .toList();
+  }
+
+  private static int reach(Job.Replacement change) {
+    return change.place().wheels().size();
   }
 
   /** Whether an override written for one place holds at another. */

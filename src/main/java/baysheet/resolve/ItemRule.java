@@ -8,6 +8,7 @@ import baysheet.report.Nearest;
 import baysheet.report.Problem;
 import baysheet.report.Problems;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -27,6 +28,7 @@ final class ItemRule {
   private final FastenerRule fasteners;
   private final Problems problems;
   private final Map<ItemAt, Bound> things = new LinkedHashMap<>();
+  private final Set<ItemAt> fastenersNamed = new LinkedHashSet<>();
 
   ItemRule(EffectiveBook book, Catalogue catalogue, FastenerRule fasteners, Problems problems) {
     this.book = book;
@@ -38,6 +40,11 @@ final class ItemRule {
   /** Everything bound so far. */
   Map<ItemAt, Bound> things() {
     return things;
+  }
+
+  /** Every fastener that a step names, those that could not be bound among them. */
+  Set<ItemAt> fastenersNamed() {
+    return fastenersNamed;
   }
 
   /** The steps with their items bound; what cannot be bound is a problem and left out. */
@@ -98,6 +105,7 @@ final class ItemRule {
 
   private Optional<ItemAt> around(String name, Place place, Located<String> written) {
     Optional<ItemAt> fastener = fasteners.home(name, place).map(home -> new ItemAt(name, home));
+    fastener.ifPresent(fastenersNamed::add);
     if (fastener.isPresent()) {
       return fastener.filter(item -> known(item, written));
     }

@@ -50,7 +50,7 @@ public final class Resolver {
     }
     ItemRule items = items(job, folder, book.get(), problems);
     Map<TaskId, Task> tasks = tasks(job, folder, bay.get(), items, problems);
-    overrides(job, items.things(), book.get(), problems);
+    overrides(job, items.fastenersNamed(), book.get(), problems);
     return Optional.of(
         new Resolved(
             job,
@@ -147,32 +147,23 @@ public final class Resolver {
   }
 
   /** An override that changes nothing on the sheet is a mistake about the name or the place. */
-  private static void overrides(
-      Job job, Map<ItemAt, Bound> things, EffectiveBook book, Problems problems) {
+  private static void overrides(Job job, Set<ItemAt> named, EffectiveBook book, Problems problems) {
     for (Job.Replacement change : job.overrides()) {
       boolean used =
-          things.values().stream()
-              .filter(Bound.OfBook.class::isInstance)
-              .map(Bound::item)
+          named.stream()
               .anyMatch(
                   item ->
                       item.item().equals(change.item().value())
                           && FastenerRule.covers(change.place(), item.place()));
       if (!used) {
-        problems.add(unused(change, things, book));
+        problems.add(unused(change, named, book));
       }
     }
   }
 
-  private static Problem unused(
-      Job.Replacement change, Map<ItemAt, Bound> things, EffectiveBook book) {
+  private static Problem unused(Job.Replacement change, Set<ItemAt> named, EffectiveBook book) {
     String name = change.item().value();
-    List<String> touched =
-        things.values().stream()
-            .filter(Bound.OfBook.class::isInstance)
-            .map(bound -> bound.item().item())
-            .distinct()
-            .toList();
+    List<String> touched = named.stream().map(ItemAt::item).distinct().toList();
     String what =
         book.names().contains(name)
             ? "no step of this job touches \"" + name + "\" at " + change.place()

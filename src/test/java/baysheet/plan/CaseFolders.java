@@ -1,5 +1,6 @@
 package baysheet.plan;
 
+import baysheet.books.ShopFolder;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.ShopTexts;
 import java.io.IOException;
@@ -18,9 +19,9 @@ final class CaseFolders {
   private CaseFolders() {}
 
   /** A job and the name that failures give it. */
-  record JobOf(String name, ShopTexts shop, String path) {
+  record JobOf(String name, ShopTexts shop, ShopFolder folder, String path) {
     Resolved resolved() {
-      return shop.resolved(path);
+      return shop.resolved(path, folder);
     }
 
     @Override
@@ -45,12 +46,13 @@ final class CaseFolders {
     if (jobs.size() != 1) {
       throw new IllegalStateException(folder + " has the jobs " + jobs);
     }
-    return new JobOf(folder.getFileName().toString(), shop, jobs.get(0));
+    return new JobOf(folder.getFileName().toString(), shop, shop.folder(), jobs.get(0));
   }
 
   /** Every job of the demo days. */
   static List<JobOf> demo() {
     ShopTexts shop = ShopTexts.of(DEMO).withBuiltIn();
-    return shop.jobs().stream().map(path -> new JobOf(path, shop, path)).toList();
+    ShopFolder folder = shop.folder();
+    return shop.jobs().stream().map(path -> new JobOf(path, shop, folder, path)).toList();
   }
 }

@@ -3,6 +3,7 @@ package baysheet.resolve;
 import baysheet.books.Catalogue;
 import baysheet.books.CatalogueCheck;
 import baysheet.books.CatalogueReader;
+import baysheet.books.Job;
 import baysheet.books.JobReader;
 import baysheet.books.Procedure;
 import baysheet.books.ProcedureReader;
@@ -60,6 +61,10 @@ public final class ShopTexts {
       throw new UncheckedIOException("cannot read " + root, e);
     }
     return new ShopTexts(files);
+  }
+
+  public String text(String path) {
+    return files.get(path);
   }
 
   /** The same folder with one more file, or with another text for it. */
@@ -142,20 +147,31 @@ public final class ShopTexts {
 
   /** A job of this folder, bound; the job file itself has to be readable. */
   public Optional<Resolved> resolve(String path, Problems problems) {
-    return Resolver.resolve(job(path), folder(), date(path), problems);
+    return resolve(path, folder(), problems);
+  }
+
+  /** The same with the folder as it was read before. */
+  public Optional<Resolved> resolve(String path, ShopFolder folder, Problems problems) {
+    return Resolver.resolve(job(path), folder, date(path), problems);
   }
 
   /** A job that resolves without any error. */
   public Resolved resolved(String path) {
+    return resolved(path, folder());
+  }
+
+  /** The same with the folder as it was read before. */
+  public Resolved resolved(String path, ShopFolder folder) {
     Problems problems = new Problems();
-    Optional<Resolved> resolved = resolve(path, problems);
+    Optional<Resolved> resolved = resolve(path, folder, problems);
     faultless(problems);
     return resolved.orElseThrow();
   }
 
-  private baysheet.books.Job job(String path) {
+  private Job job(String path) {
     Problems problems = new Problems();
-    var job = node(path, problems).flatMap(node -> JobReader.read(node, name(path), problems));
+    Optional<Job> job =
+        node(path, problems).flatMap(node -> JobReader.read(node, name(path), problems));
     faultless(problems);
     return job.orElseThrow();
   }

@@ -1,0 +1,192 @@
+package baysheet.plan;
+
+import baysheet.books.Catalogue;
+import baysheet.books.Moment;
+import baysheet.books.Procedure;
+import baysheet.report.Located;
+import baysheet.resolve.BoundStep;
+import baysheet.resolve.ItemAt;
+import baysheet.resolve.Resolved;
+import baysheet.resolve.Task;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * Whether everything that follows from what a sheet's steps touch is on it: each caution at each of
+ * its steps, each check at its moment, and in front of lifting and lowering a step that leads to
+ * the checks. Shares no code with the planner.
+ */
+final class Followed {
+  private final Sheet sheet;
+  private final Resolved resolved;
+  private final Bringing bringing;
+  private final List<String> faults = new ArrayList<>();
+
+  private Followed(Sheet sheet, Resolved resolved) {
+    this.sheet = sheet;
+    this.resolved = resolved;
+    this.bringing = new Bringing(sheet, resolved);
+  }
+
+  static List<String> faults(Sheet sheet, Resolved resolved) {
+    Followed followed = new Followed(sheet, resolved);
+    resolved.catalogue().cautions().values().forEach(followed::warned);
+    followed.hazards();
+    resolved.catalogue().rules().values().forEach(followed::checked);
+    sheet.checks().forEach(followed::inTime);
+    return followed.faults;
+  }
+
+  private void warned(Catalogue.Caution caution) {
+    String name = caution.name().value();
+    List<Sheet.SheetStep> steps = bringing.steps(caution.when());
+    if (bringing.any(caution.when()) && line(name).isEmpty()) {
+      faults.add("caution " + name + " is missing, and a step, a tool or a procedure brings it");
+    }
+    line(name).ifPresent(line -> steps.forEach(step -> lettered(line, step)));
+  }
+
+  private Optional<Sheet.CautionLine> line(String name) {
+    return sheet.cautions().stream().filter(line -> line.name().equals(name)).findFirst();
+  }
+
+  private void lettered(Sheet.CautionLine line, Sheet.SheetStep step) {
+    boolean waived = resolved.job().waive().containsKey(line.name());
+    if (waived != line.waivedBy().isPresent()) {
+      faults.add("caution " + line.name() + " is waived by nobody, or by somebody unsaid");
+    }
+    if (!waived && !step.cautions().contains(line.letter())) {
+      faults.add("step " + step.n() + " lacks the letter of caution " + line.name());
+    }
+  }
+
+  /** What a step names as its hazard, whichever step then does its work. */
+  private void hazards() {
+    for (Task task : resolved.tasks().values()) {
+      Stream.of(task.open(), task.work(), task.close())
+          .flatMap(List::stream)
+          .forEach(step -> hazards(task, step));
+    }
+  }
+
+  private void hazards(Task task, BoundStep bound) {
+    String text = bound.step().text().value();
+    for (Located<String> hazard : bound.step().hazards()) {
+      Optional<Sheet.CautionLine> line = line(hazard.value());
+      if (line.isEmpty()) {
+        faults.add("caution " + hazard.value() + " is missing, and \"" + text + "\" names it");
+      }
+      List<Sheet.SheetStep> steps =
+          sheet.steps().stream()
+              .filter(step -> step.text().equals(text) && step.phase() != Sheet.Phase.FINAL)
+              .filter(step -> step.procedure().equals(task.id().procedure()))
+              .filter(step -> step.places().contains(task.id().place()))
+              .toList();
+      boolean waived = resolved.job().waive().containsKey(hazard.value());
+      line.filter(
+              caution ->
+                  !waived
+                      && !steps.isEmpty()
+                      && steps.stream()
+                          .noneMatch(step -> step.cautions().contains(caution.letter())))
+          .ifPresent(
+              caution -> faults.add("\"" + text + "\" lacks the letter of " + hazard.value()));
+    }
+  }
+
+  private void checked(Catalogue.Rule rule) {
+    List<Sheet.SheetStep> steps = bringing.steps(rule.when());
+    boolean evening = rule.moment().value() == Moment.EVENING_BEFORE;
+    boolean there =
+        evening
+            ? sheet.evening().contains(rule.check().value())
+            : sheet.checks().stream().anyMatch(check -> check.name().equals(rule.name().value()));
+    if (bringing.any(rule.when()) && !there) {
+      faults.add(
+          "check "
+              + rule.name().value()
+              + " is missing, and a step, a tool or a procedure brings it");
+    }
+  }
+
+  /**
+   * A check is due at the moment that its rule or procedure says; later only where the steps that
+   * bring it come later, or where the vehicle is never up.
+   */
+  private void inTime(Sheet.CheckLine check) {
+    List<Sheet.SheetStep> because =
+        sheet.steps().stream().filter(step -> check.because().contains(step.n())).toList();
+    Optional<Moment> written = written(check);
+    boolean excused =
+        because.stream().anyMatch(step -> step.moment() == check.moment())
+            || (raisings().isEmpty() && check.moment() == Moment.ON_THE_GROUND);
+    written
+        .filter(moment -> check.moment() != moment)
+        .filter(moment -> check.moment().compareTo(moment) < 0 || !excused)
+        .ifPresent(
+            moment ->
+                faults.add(
+                    "check \"" + check.text() + "\" is due " + moment + ", not " + check.moment()));
+    for (Sheet.SheetStep step : because) {
+      gated(check, step);
+    }
+  }
+
+  private Optional<Moment> written(Sheet.CheckLine check) {
+    Catalogue.Rule rule = resolved.catalogue().rules().get(check.name());
+    Stream<Moment> own =
+        resolved.tasks().values().stream()
+            .flatMap(task -> task.procedure().checks().stream())
+            .filter(one -> one.text().value().equals(check.text()))
+            .map(Procedure.Check::moment)
+            .map(Located::value);
+    Stream<Moment> ruled =
+        Stream.ofNullable(rule)
+            .filter(one -> one.check().value().equals(check.text()))
+            .map(one -> one.moment().value());
+    return Stream.concat(ruled, own).findFirst();
+  }
+
+  /** Somebody who only follows the sequence comes to each check in time. */
+  private void gated(Sheet.CheckLine check, Sheet.SheetStep step) {
+    int at = sheet.steps().indexOf(step);
+    if (check.moment() == Moment.BEFORE_LIFTING) {
+      List<Sheet.SheetStep> before = sheet.steps().subList(0, at);
+      if (before.stream().noneMatch(one -> isGate(one, Moment.BEFORE_LIFTING))) {
+        faults.add("no step before step " + step.n() + " leads to \"" + check.text() + "\"");
+      }
+    } else if (check.moment().compareTo(step.moment()) < 0) {
+      faults.add("check \"" + check.text() + "\" is due before step " + step.n());
+    } else if (check.moment().compareTo(Moment.BEFORE_LOWERING) <= 0) {
+      lowering(check, step, at);
+    }
+  }
+
+  private void lowering(Sheet.CheckLine check, Sheet.SheetStep step, int at) {
+    boolean gate = false;
+    for (Sheet.SheetStep next : sheet.steps().subList(at, sheet.steps().size())) {
+      gate |= isGate(next, Moment.RAISED);
+      if (holds(next.doUp()) && next != step) {
+        if (!gate) {
+          faults.add(
+              "the vehicle comes down at step " + next.n() + " before \"" + check.text() + "\"");
+        }
+        return;
+      }
+    }
+  }
+
+  private static boolean isGate(Sheet.SheetStep step, Moment moment) {
+    return step.phase() == Sheet.Phase.FINAL && step.torque().isEmpty() && step.moment() == moment;
+  }
+
+  private List<Sheet.SheetStep> raisings() {
+    return sheet.steps().stream().filter(step -> holds(step.undo())).toList();
+  }
+
+  private boolean holds(List<ItemAt> items) {
+    return items.stream().anyMatch(item -> resolved.thing(item).kinds().contains("support"));
+  }
+}

@@ -1,0 +1,88 @@
+package baysheet.plan;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import baysheet.report.Problems;
+import baysheet.resolve.Resolved;
+import baysheet.resolve.ShopTexts;
+import baysheet.resolve.Task;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.statistics.Statistics;
+
+/** What holds for every shop folder, however odd its procedures. */
+class AnyShopTest {
+  @Property(tries = 1500)
+  void everyPlanHoldsOrIsRefusedWithAProblem(@ForAll long seed) {
+    Problems problems = new Problems();
+    Optional<Sheet> sheet = plan(RandomShops.of(seed), problems);
+    assertEquals(problems.hasErrors(), sheet.isEmpty(), problems.all().toString());
+    Statistics.label("planned")
+        .collect(sheet.isPresent())
+        .coverage(coverage -> coverage.check(true).percentage(share -> share > 50));
+  }
+
+  /** The plan, already played back: a fault of ours would throw. */
+  private static Optional<Sheet> plan(ShopTexts shop, Problems problems) {
+    return shop.resolve(RandomShops.JOB, problems)
+        .flatMap(resolved -> Planner.plan(resolved, problems));
+  }
+
+  @Property(tries = 500)
+  void accessIsOpenedOnceHoweverManyNeedIt(@ForAll long seed) {
+    Problems problems = new Problems();
+    Optional<Resolved> resolved = RandomShops.of(seed).resolve(RandomShops.JOB, problems);
+    Optional<Sheet> sheet = resolved.flatMap(all -> Planner.plan(all, problems));
+    sheet.ifPresent(
+        made -> resolved.get().tasks().values().forEach(task -> openedOnce(made, task)));
+  }
+
+  private static void openedOnce(Sheet sheet, Task task) {
+    String first = task.open().get(0).step().text().value();
+    long opened =
+        sheet.steps().stream()
+            .filter(step -> step.phase() == Sheet.Phase.OPEN && step.text().equals(first))
+            .filter(step -> step.procedure().equals(task.id().procedure()))
+            .filter(step -> step.places().contains(task.id().place()))
+            .count();
+    assertEquals(1, opened, task.id().toString());
+  }
+
+  @Property(tries = 500)
+  void theOrderOfTheWorksCostsNoWay(@ForAll long seed, @ForAll long shuffle) {
+    ShopTexts shop = RandomShops.of(seed);
+    OptionalInt changes = changes(shop);
+    assertEquals(changes, changes(RandomShops.shuffled(shuffle, shop)));
+  }
+
+  private static OptionalInt changes(ShopTexts shop) {
+    Problems problems = new Problems();
+    return shop.resolve(RandomShops.JOB, problems)
+        .map(StepGraph::of)
+        .flatMap(Sequence::order)
+        .map(order -> OptionalInt.of(Sequence.changes(order)))
+        .orElse(OptionalInt.empty());
+  }
+
+  @Property(tries = 200)
+  void everyTorqueLineOfARandomPlanIsTightenedLast(@ForAll long seed) {
+    Optional<Sheet> sheet = plan(RandomShops.of(seed), new Problems());
+    sheet.ifPresent(
+        made -> {
+          List<Integer> finals =
+              made.torque().stream().filter(TorqueLine::twoVisits).map(TorqueLine::n).toList();
+          for (int n : finals) {
+            Sheet.SheetStep last =
+                made.steps().stream()
+                    .filter(step -> step.torque().contains(n))
+                    .reduce((one, other) -> other)
+                    .orElseThrow();
+            assertTrue(last.phase() == Sheet.Phase.FINAL, "line " + n + " ends at " + last);
+          }
+        });
+  }
+}

@@ -1,0 +1,218 @@
+package baysheet.plan;
+
+import baysheet.books.Place;
+import baysheet.resolve.ShopTexts;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Random;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/**
+ * Shop folders that make no sense to a technician but hang together: up to twelve procedures behind
+ * one another, up to six works, shared items, finals, overrides. The same seed gives the same
+ * folder.
+ */
+final class RandomShops {
+  static final String JOB = "2026-03-02/3.yaml";
+
+  private static final int MOST_PROCEDURES = 12;
+  private static final int MOST_WORKS = 6;
+  private static final int ITEMS = 6;
+  private static final int FASTENERS = 3;
+
+  private final Random random;
+  private final List<Place.Kind> kinds = new ArrayList<>();
+
+  private RandomShops(long seed) {
+    this.random = new Random(seed);
+  }
+
+  static ShopTexts of(long seed) {
+    return new RandomShops(seed).shop();
+  }
+
+  /** The same folder with the works of its job in another order. */
+  static ShopTexts shuffled(long seed, ShopTexts shop) {
+    List<String> lines = new ArrayList<>(shop.text(JOB).lines().toList());
+    int first = lines.indexOf("work:") + 1;
+    int end = first;
+    while (end < lines.size() && lines.get(end).startsWith("  - ")) {
+      end++;
+    }
+    Collections.shuffle(lines.subList(first, end), new Random(seed));
+    return shop.with(JOB, String.join("\n", lines) + "\n");
+  }
+
+  private ShopTexts shop() {
+    int procedures = 1 + random.nextInt(MOST_PROCEDURES);
+    for (int i = 0; i < procedures; i++) {
+      kinds.add(one(List.of(Place.Kind.values())));
+    }
+    ShopTexts shop =
+        ShopTexts.empty()
+            .with("shop.yaml", SHOP)
+            .with("vehicles/any.yaml", book())
+            .with("catalogue/own.yaml", catalogue())
+            .with("procedures/raise-lift.yaml", raise("raise-lift", "vehicle", "lift"))
+            .with("procedures/raise-jack.yaml", raise("raise-jack", "axle", "jack"));
+    for (int i = 0; i < procedures; i++) {
+      shop = shop.with("procedures/p" + i + ".yaml", procedure(i));
+    }
+    return shop.with(JOB, job());
+  }
+
+  private static final String SHOP =
+      """
+      shop: Any
+      crib:
+        wrenches: []
+        sockets: []
+        stands: {rated: 2000 kg, each: yes, count: 4}
+      bays:
+        1: {lift: two-post, rated: 3000 kg}
+        2: {jack: trolley, rated: 2500 kg}
+      people:
+        T1: {name: R. Fenwake, grade: technician}
+      """;
+
+  private static String raise(String name, String at, String needs) {
+    return """
+    procedure: %s
+    title: Raise
+    at: %s
+    serves: raise
+    needs: %s
+    open:
+      - {do: Raise it, undo: on-its-wheels, back: Lower it}
+    """
+        .formatted(name, at, needs);
+  }
+
+  private String book() {
+    String groups =
+        Stream.of("wheels", "axles", "sides", "engine", "vehicle")
+            .map(group -> "  " + group + ":\n" + fasteners())
+            .collect(Collectors.joining());
+    return "vehicle: any\nname: Any\nsource: Any sheet\nkerb-mass: 1500 kg\nfront-share: 55 %\n"
+        + "fasteners:\n"
+        + groups;
+  }
+
+  private String fasteners() {
+    return IntStream.range(0, FASTENERS)
+        .mapToObj(
+            i ->
+                "    f%d: {count: %d, torque: %s%s%s}\n"
+                    .formatted(
+                        i,
+                        1 + random.nextInt(4),
+                        one(List.of("60 N·m", "snug", "unknown", "[20 N·m, +90°]")),
+                        one(List.of("", ", final: on-the-ground", ", final: ride-height")),
+                        one(List.of("", ", reuse: no"))))
+        .collect(Collectors.joining());
+  }
+
+  private static String catalogue() {
+    return "items:\n  on-its-wheels: {name: on its wheels, kinds: [support]}\n"
+        + "  oil: {name: oil, kinds: [circuit]}\n"
+        + IntStream.range(0, ITEMS)
+            .mapToObj(i -> "  i%d: {name: item %d, kinds: [k%d]}\n".formatted(i, i, i))
+            .collect(Collectors.joining())
+        + """
+        cautions:
+          c0: {signal: WARNING, when: {kind: k0}, do: Mind, hazard: it, consequence: or, source: us}
+          c1: {signal: DANGER, do: Mind, hazard: it, consequence: or, source: us}
+        consequences:
+          r0: {when: {kind: k1}, check: Look first, moment: before-lifting, source: us}
+          r1: {when: {kind: k2}, check: Look while up, moment: raised, source: us}
+          r2: {when: {circuit: oil}, check: Look below, moment: before-lowering, source: us}
+          r3: {when: {kind: k3}, check: Look last, moment: before-moving, source: us}
+        """;
+  }
+
+  private String procedure(int number) {
+    StringBuilder text = new StringBuilder();
+    text.append("procedure: p%d\ntitle: Work %d\n".formatted(number, number));
+    text.append("at: ").append(kinds.get(number).word()).append('\n');
+    text.append("behind: ").append(behind(number)).append('\n');
+    if (random.nextInt(4) == 0 && number > 0) {
+      text.append("after: [p%d]\n".formatted(random.nextInt(number)));
+    }
+    List<String> names = items();
+    int split = names.isEmpty() ? 0 : random.nextInt(names.size() + 1);
+    text.append("open:\n  - {do: Begin %d}\n".formatted(number));
+    opening(number, names.subList(0, split), text);
+    opening(number, names.subList(split, names.size()), text);
+    text.append("work:\n  - {do: Work %d%s}\n".formatted(number, extra()));
+    if (!names.isEmpty() && random.nextInt(3) == 0) {
+      text.append("close:\n  - {do: Close %d, do-up: %s}\n".formatted(number, names.get(0)));
+    }
+    return text.toString();
+  }
+
+  private static void opening(int number, List<String> names, StringBuilder text) {
+    if (!names.isEmpty()) {
+      text.append(
+          "  - {do: Take %s off for %d, undo: %s}\n"
+              .formatted(String.join(" ", names), number, names));
+    }
+  }
+
+  private String extra() {
+    return one(List.of("", "", ", hazards: [c1]", ", open-circuit: oil", ", disturb: i5"));
+  }
+
+  /** Up to four names, none twice. */
+  private List<String> items() {
+    Set<String> names = new LinkedHashSet<>();
+    int many = random.nextInt(5);
+    for (int i = 0; i < many; i++) {
+      names.add(
+          random.nextInt(3) == 0 ? "f" + random.nextInt(FASTENERS) : "i" + random.nextInt(ITEMS));
+    }
+    return List.copyOf(names);
+  }
+
+  /** Access only to procedures before this one, so that it never runs in a circle. */
+  private String behind(int number) {
+    Set<String> behind = new LinkedHashSet<>();
+    boolean unplaced = kinds.get(number) == Place.Kind.ENGINE;
+    if (random.nextInt(2) == 0) {
+      behind.add(unplaced ? "raise at front" : "raise");
+    }
+    for (int i = 0; i < number; i++) {
+      if (random.nextInt(4) == 0) {
+        behind.add("p" + i + (unplaced ? " at " + place(kinds.get(i)) : ""));
+      }
+    }
+    return behind.toString();
+  }
+
+  private Place place(Place.Kind kind) {
+    return one(Stream.of(Place.values()).filter(place -> place.kind() == kind).toList());
+  }
+
+  private String job() {
+    Set<String> works = new LinkedHashSet<>();
+    int many = 1 + random.nextInt(MOST_WORKS);
+    for (int i = 0; i < many; i++) {
+      int number = random.nextInt(kinds.size());
+      works.add("  - p%d at %s\n".formatted(number, place(kinds.get(number))));
+    }
+    String over =
+        random.nextInt(3) == 0
+            ? "override:\n  f0 at vehicle: {torque: 70 N·m, source: note}\n"
+            : "";
+    return "job: 3\nvehicle: {book: any}\nbay: %d\nby: T1\nwork:\n%s%s"
+        .formatted(1 + random.nextInt(2), String.join("", works), over);
+  }
+
+  private <T> T one(List<T> list) {
+    return list.get(random.nextInt(list.size()));
+  }
+}

@@ -1,0 +1,119 @@
+package baysheet.plan;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import baysheet.books.Place;
+import baysheet.report.Source;
+import baysheet.resolve.TaskId;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import java.util.Set;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+import org.junit.jupiter.api.Test;
+
+/** The order of any steps: legal, and with as few changes of place as any legal order has. */
+class SequenceTest {
+  private static final List<Place> PLACES =
+      List.of(Place.FRONT_LEFT, Place.FRONT_RIGHT, Place.ENGINE, Place.VEHICLE);
+
+  private static Draft step(int number, Place place) {
+    return Draft.puttingBack(
+        new TaskId("p" + number, place),
+        new Source("p.yaml", "").whole(),
+        "step " + number,
+        List.of(),
+        Optional.empty());
+  }
+
+  /** Steps at any places, any of which wait for any that have a smaller rank. */
+  private static StepGraph graph(long seed, int size) {
+    Random random = new Random(seed);
+    List<Integer> rank = new ArrayList<>();
+    List<Draft> drafts = new ArrayList<>();
+    List<Set<Integer>> before = new ArrayList<>();
+    for (int i = 0; i < size; i++) {
+      rank.add(random.nextInt(size));
+      drafts.add(step(i, PLACES.get(random.nextInt(PLACES.size()))));
+    }
+    for (int i = 0; i < size; i++) {
+      Set<Integer> earlier = new LinkedHashSet<>();
+      for (int j = 0; j < size; j++) {
+        if (rank.get(j) < rank.get(i) && random.nextInt(3) == 0) {
+          earlier.add(j);
+        }
+      }
+      before.add(earlier);
+    }
+    return new StepGraph(drafts, before, List.of(), List.of(), 0);
+  }
+
+  @Property(tries = 2000)
+  void noLegalOrderHasFewerChangesOfPlace(
+      @ForAll long seed, @ForAll @IntRange(min = 1, max = 10) int size) {
+    StepGraph graph = graph(seed, size);
+    List<Draft> order = Sequence.order(graph).orElseThrow();
+    legal(graph, order);
+    assertEquals(fewest(graph), Sequence.changes(order), order.toString());
+  }
+
+  private static void legal(StepGraph graph, List<Draft> order) {
+    assertEquals(Set.copyOf(graph.drafts()), Set.copyOf(order));
+    assertEquals(graph.drafts().size(), order.size());
+    for (int node = 0; node < graph.drafts().size(); node++) {
+      for (int earlier : graph.before().get(node)) {
+        int at = order.indexOf(graph.drafts().get(node));
+        assertTrue(order.indexOf(graph.drafts().get(earlier)) < at, earlier + " before " + node);
+      }
+    }
+  }
+
+  /**
+   * Fewest changes over all legal orders: for every set of steps done and every last step, from
+   * those one step smaller.
+   */
+  private static int fewest(StepGraph graph) {
+    int size = graph.drafts().size();
+    int[][] fewest = new int[1 << size][size];
+    for (int[] row : fewest) {
+      Arrays.fill(row, Integer.MAX_VALUE);
+    }
+    for (int done = 1; done < 1 << size; done++) {
+      for (int last = 0; last < size; last++) {
+        fewest[done][last] = fewest(graph, fewest, done, last);
+      }
+    }
+    return Arrays.stream(fewest[(1 << size) - 1]).min().orElseThrow();
+  }
+
+  private static int fewest(StepGraph graph, int[][] fewest, int done, int last) {
+    int rest = done & ~(1 << last);
+    boolean legal =
+        rest != done && graph.before().get(last).stream().allMatch(one -> (rest >> one & 1) == 1);
+    if (!legal) {
+      return Integer.MAX_VALUE;
+    }
+    int best = rest == 0 ? 0 : Integer.MAX_VALUE;
+    for (int previous = 0; previous < graph.drafts().size(); previous++) {
+      int before = fewest[rest][previous];
+      if (before < Integer.MAX_VALUE) {
+        Place here = graph.drafts().get(last).place();
+        best = Math.min(best, before + (graph.drafts().get(previous).place() == here ? 0 : 1));
+      }
+    }
+    return best;
+  }
+
+  @Test
+  void stepsThatWaitForOneAnotherHaveNoOrder() {
+    List<Draft> drafts = List.of(step(0, Place.ENGINE), step(1, Place.ENGINE));
+    StepGraph loop = new StepGraph(drafts, List.of(Set.of(1), Set.of(0)), List.of(), List.of(), 0);
+    assertEquals(Optional.empty(), Sequence.order(loop));
+  }
+}

@@ -1,0 +1,205 @@
+package baysheet.plan;
+
+import baysheet.books.Moment;
+import baysheet.resolve.ItemAt;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
+
+/** Sheets with one thing wrong, made from a sheet that holds; by what was done to them. */
+final class Spoilt {
+  private final Sheet sheet;
+  private final List<Sheet.SheetStep> steps;
+  private final Map<String, Sheet> all = new LinkedHashMap<>();
+
+  private Spoilt(Sheet sheet) {
+    this.sheet = sheet;
+    this.steps = sheet.steps();
+  }
+
+  /** Every way of spoiling a sheet that somebody could pay for. */
+  static Map<String, Sheet> all(Sheet sheet) {
+    Spoilt spoilt = new Spoilt(sheet);
+    for (int i = 0; i < spoilt.steps.size(); i++) {
+      spoilt.step(i);
+    }
+    spoilt.swaps();
+    spoilt.lines();
+    spoilt.checks();
+    return spoilt.all;
+  }
+
+  private void step(int index) {
+    Sheet.SheetStep step = steps.get(index);
+    boolean gate = step.phase() == Sheet.Phase.FINAL && step.torque().isEmpty();
+    if (step.phase() == Sheet.Phase.CLOSE || step.phase() == Sheet.Phase.FINAL) {
+      // Without a gate only checks that some step brings come too late; others ask at any time.
+      if (!gate || sheet.checks().stream().anyMatch(check -> guards(step, check))) {
+        put("without step " + step.n(), without(steps, index));
+      }
+    }
+    if (!step.undo().isEmpty()) {
+      List<Sheet.SheetStep> twice = new ArrayList<>(steps);
+      twice.add(index, step);
+      put("step " + step.n() + " twice", twice);
+    }
+  }
+
+  private static boolean guards(Sheet.SheetStep gate, Sheet.CheckLine check) {
+    boolean lifting = gate.moment() == Moment.BEFORE_LIFTING;
+    return !check.because().isEmpty()
+        && (lifting
+            ? check.moment() == Moment.BEFORE_LIFTING
+            : check.moment() == Moment.RAISED || check.moment() == Moment.BEFORE_LOWERING);
+  }
+
+  /** What takes an item off changes places with what puts it on. */
+  private void swaps() {
+    for (int i = 0; i < steps.size(); i++) {
+      for (int j = i + 1; j < steps.size(); j++) {
+        if (share(steps.get(i).undo(), steps.get(j).doUp())) {
+          List<Sheet.SheetStep> swapped = new ArrayList<>(steps);
+          swapped.set(i, steps.get(j));
+          swapped.set(j, steps.get(i));
+          put("step " + steps.get(i).n() + " for step " + steps.get(j).n(), swapped);
+        }
+      }
+    }
+  }
+
+  private static boolean share(List<ItemAt> some, List<ItemAt> others) {
+    return some.stream().anyMatch(others::contains);
+  }
+
+  private void lines() {
+    each(sheet.torque(), "torque line", Spoilt::torque);
+    each(sheet.parts(), "part", Spoilt::parts);
+    each(sheet.tally(), "tally row", Spoilt::tally);
+    List<Sheet.CautionLine> grave =
+        sheet.cautions().stream()
+            .filter(line -> line.signal().equals("DANGER") || line.signal().equals("WARNING"))
+            .toList();
+    for (Sheet.CautionLine line : grave) {
+      if (!line.steps().isEmpty()) {
+        all.put("without caution " + line.name(), cautions(less(sheet.cautions(), line)));
+      }
+    }
+  }
+
+  private interface Part<T> {
+    Sheet in(Sheet sheet, List<T> list);
+  }
+
+  private <T> void each(List<T> list, String what, Part<T> part) {
+    IntStream.range(0, list.size())
+        .forEach(i -> all.put("without " + what + " " + (i + 1), part.in(sheet, without(list, i))));
+  }
+
+  private void checks() {
+    for (Sheet.CheckLine check : sheet.checks()) {
+      if (check.because().isEmpty()) {
+        continue;
+      }
+      for (Moment moment : Moment.values()) {
+        if (moment.compareTo(check.moment()) < 0 && check.moment() != Moment.RE_CHECK) {
+          all.put(
+              check.name() + " at " + moment,
+              checks(replaced(sheet.checks(), check, one -> at(one, moment))));
+        }
+      }
+    }
+  }
+
+  private static Sheet.CheckLine at(Sheet.CheckLine check, Moment moment) {
+    return new Sheet.CheckLine(
+        check.name(),
+        moment,
+        check.text(),
+        check.places(),
+        check.because(),
+        check.reason(),
+        check.hold(),
+        check.needs(),
+        check.keepsOpen(),
+        check.source());
+  }
+
+  private static <T> List<T> without(List<T> list, int index) {
+    List<T> less = new ArrayList<>(list);
+    less.remove(index);
+    return less;
+  }
+
+  private static <T> List<T> less(List<T> list, T gone) {
+    return list.stream().filter(one -> one != gone).toList();
+  }
+
+  private static <T> List<T> replaced(List<T> list, T one, UnaryOperator<T> by) {
+    return list.stream().map(other -> other == one ? by.apply(other) : other).toList();
+  }
+
+  private void put(String what, List<Sheet.SheetStep> changed) {
+    Sheet.Section first = sheet.sections().get(0);
+    Sheet.Section one =
+        new Sheet.Section(first.heading(), first.phase(), first.moment(), first.places(), changed);
+    all.put(what, with(List.of(one), sheet.torque(), sheet.parts(), sheet.tally()));
+  }
+
+  private static Sheet torque(Sheet sheet, List<TorqueLine> lines) {
+    return new Spoilt(sheet).with(sheet.sections(), lines, sheet.parts(), sheet.tally());
+  }
+
+  private static Sheet parts(Sheet sheet, List<Sheet.PartLine> lines) {
+    return new Spoilt(sheet).with(sheet.sections(), sheet.torque(), lines, sheet.tally());
+  }
+
+  private static Sheet tally(Sheet sheet, List<Sheet.TallyLine> lines) {
+    return new Spoilt(sheet).with(sheet.sections(), sheet.torque(), sheet.parts(), lines);
+  }
+
+  private Sheet with(
+      List<Sheet.Section> sections,
+      List<TorqueLine> torque,
+      List<Sheet.PartLine> parts,
+      List<Sheet.TallyLine> tally) {
+    return sheet(sheet.cautions(), sections, torque, parts, tally, sheet.checks());
+  }
+
+  private Sheet cautions(List<Sheet.CautionLine> cautions) {
+    return sheet(
+        cautions, sheet.sections(), sheet.torque(), sheet.parts(), sheet.tally(), sheet.checks());
+  }
+
+  private Sheet checks(List<Sheet.CheckLine> checks) {
+    return sheet(
+        sheet.cautions(), sheet.sections(), sheet.torque(), sheet.parts(), sheet.tally(), checks);
+  }
+
+  private Sheet sheet(
+      List<Sheet.CautionLine> cautions,
+      List<Sheet.Section> sections,
+      List<TorqueLine> torque,
+      List<Sheet.PartLine> parts,
+      List<Sheet.TallyLine> tally,
+      List<Sheet.CheckLine> checks) {
+    return new Sheet(
+        sheet.heading(),
+        cautions,
+        sheet.evening(),
+        sections,
+        torque,
+        sheet.sockets(),
+        sheet.tools(),
+        parts,
+        sheet.consumables(),
+        tally,
+        checks,
+        sheet.support(),
+        sheet.time(),
+        sheet.notes(),
+        sheet.sources());
+  }
+}

@@ -1,0 +1,189 @@
+package baysheet.resolve;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import baysheet.books.Place;
+import baysheet.report.Problem;
+import baysheet.report.Problems;
+import baysheet.torque.Tightening;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+
+/** Which entry of which book gives a fastener its values, and what a job puts in their place. */
+class FastenerValuesTest {
+  private static final String BOOK = "vehicles/heron.yaml";
+
+  private static Bound.OfBook bolt(ShopTexts shop) {
+    return bolt(shop, Place.FRONT_LEFT);
+  }
+
+  private static Bound.OfBook bolt(ShopTexts shop, Place place) {
+    return (Bound.OfBook) shop.resolved(Bench.JOB).thing(new ItemAt("arm-bolt", place));
+  }
+
+  private static String torque(Bound.OfBook fastener) {
+    return ((Tightening.Stages) fastener.values().tightening().value())
+        .torques().stream()
+            .map(target -> target.written().replace('\u00a0', ' '))
+            .collect(Collectors.joining(", "));
+  }
+
+  private static String chain(Bound.OfBook fastener) {
+    return fastener.chain().stream()
+        .map(link -> link.value() + " " + link.at())
+        .collect(Collectors.joining("; "));
+  }
+
+  private static String told(ShopTexts shop) {
+    Problems problems = new Problems();
+    assertTrue(shop.resolve(Bench.JOB, problems).isEmpty());
+    return String.join("; ", ShopTexts.told(problems));
+  }
+
+  private static ShopTexts override(String... lines) {
+    return override(Bench.shop(), lines);
+  }
+
+  private static ShopTexts override(ShopTexts shop, String... lines) {
+    String over = "front-left\noverride:\n  " + String.join("\n  ", lines) + "\n";
+    return shop.replacing(Bench.JOB, "front-left\n", over);
+  }
+
+  /** A book that is like heron, and a job for it. */
+  private static ShopTexts derived(String keys) {
+    return Bench.shop()
+        .with("vehicles/heron-van.yaml", "vehicle: heron-van\nlike: heron\n" + keys)
+        .replacing(Bench.JOB, "book: heron", "book: heron-van");
+  }
+
+  @Test
+  void theMostSpecificGroupWins() {
+    ShopTexts shop =
+        Bench.shop()
+            .replacing(
+                BOOK,
+                "  front:\n",
+                "  front-left:\n    arm-bolt: {count: 2, torque: 99 N·m}\n  front:\n")
+            .replacing(
+                BOOK, "  wheels:\n", "  wheels:\n    arm-bolt: {count: 2, torque: 80 N·m}\n");
+    assertEquals("99 N·m", torque(bolt(shop)));
+    ShopTexts right = shop.replacing(Bench.JOB, "front-left", "front-right");
+    assertEquals("95 N·m", torque(bolt(right, Place.FRONT_RIGHT)));
+    ShopTexts rear = shop.replacing(Bench.JOB, "front-left", "rear-left");
+    assertEquals("80 N·m", torque(bolt(rear, Place.REAR_LEFT)));
+  }
+
+  @Test
+  void twoGroupsOfOneSizeAreAmbiguous() {
+    ShopTexts shop =
+        Bench.shop()
+            .replacing(
+                BOOK,
+                "  front:\n",
+                "  left-wheels:\n    arm-bolt: {count: 2, torque: 99 N·m}\n  front:\n");
+    assertEquals("procedures/arm.yaml:6:29 ambiguous-place", told(shop));
+  }
+
+  @Test
+  void aBookTakesWhatItDoesNotSayFromTheOneItIsLike() {
+    Bound.OfBook bolt =
+        bolt(derived("fasteners:\n  front-wheels:\n    arm-bolt: {torque: 105 N·m}\n"));
+    assertEquals("105 N·m", torque(bolt));
+    assertEquals(2, bolt.values().count().value());
+    assertEquals(
+        "spec book heron-van, front-wheels vehicles/heron-van.yaml:5:5;"
+            + " spec book heron, front-wheels vehicles/heron.yaml:9:5",
+        chain(bolt));
+  }
+
+  @Test
+  void aValueCarriesTheSourceOfTheBookThatGivesIt() {
+    assertEquals("Heron sheet 3", bolt(derived("source: Van sheet 1\n")).source());
+    String torque = "fasteners:\n  front-wheels:\n    arm-bolt: {torque: 105 N·m}\n";
+    assertEquals("Van sheet 1", bolt(derived("source: Van sheet 1\n" + torque)).source());
+  }
+
+  @Test
+  void aNewValueDoesNotCarryTheOldValuesSource() {
+    ShopTexts shop =
+        derived(
+                "source: Van sheet 1\n"
+                    + "fasteners:\n  front-wheels:\n    arm-bolt: {torque: 105 N·m}\n")
+            .replacing(BOOK, "torque: 95 N·m", "torque: 95 N·m, source: arm bulletin 2");
+    assertEquals("Van sheet 1", bolt(shop).source());
+  }
+
+  @Test
+  void booksThatAreLikeOneAnotherAreToldAsACircle() {
+    ShopTexts shop =
+        derived("").replacing(BOOK, "vehicle: heron\n", "vehicle: heron\nlike: heron-van\n");
+    Problems problems = new Problems();
+    assertTrue(shop.resolve(Bench.JOB, problems).isEmpty());
+    Problem problem = problems.all().get(0);
+    assertEquals("vehicles/heron.yaml:2:7 like-loop", problem.at() + " " + problem.code());
+    assertEquals(
+        "books are like one another in a circle: heron-van → heron → heron-van", problem.what());
+  }
+
+  @Test
+  void aBookThatIsLikeNoneIsTold() {
+    ShopTexts shop =
+        derived("").replacing("vehicles/heron-van.yaml", "like: heron", "like: herron");
+    assertEquals("vehicles/heron-van.yaml:2:7 unknown-book", told(shop));
+  }
+
+  @Test
+  void anOverrideComesLastAndReplacesOnlyWhatItSays() {
+    Bound.OfBook bolt =
+        bolt(override("arm-bolt at front-left: {torque: 108 N·m, source: note 17}"));
+    assertEquals("108 N·m", torque(bolt));
+    assertEquals(2, bolt.values().count().value());
+    assertEquals("note 17", bolt.source());
+    assertTrue(bolt.overridden());
+    assertEquals("override of job 7 2026-03-02/7.yaml:8:3", chain(bolt).split(";")[0]);
+  }
+
+  @Test
+  void theNearestOverrideWins() {
+    ShopTexts shop =
+        override(
+            "arm-bolt at front: {torque: 101 N·m, source: note 1}",
+            "arm-bolt at front-left: {torque: 108 N·m, source: note 2}");
+    assertEquals("108 N·m", torque(bolt(shop)));
+  }
+
+  @Test
+  void twoOverridesThatReachAsFarAreAmbiguous() {
+    ShopTexts shop =
+        override(
+            "arm-bolt at front: {torque: 101 N·m, source: note 1}",
+            "arm-bolt at left: {torque: 108 N·m, source: note 2}");
+    assertEquals("procedures/arm.yaml:6:29 ambiguous-place", told(shop));
+  }
+
+  @Test
+  void anOverrideThatLeavesTheFigureLeavesItsSource() {
+    Bound.OfBook bolt = bolt(override("arm-bolt at front-left: {reuse: no, source: note 17}"));
+    assertEquals("Heron sheet 3; note 17", bolt.source());
+  }
+
+  @Test
+  void anOverrideThatNothingUsesIsAnError() {
+    assertEquals(
+        "2026-03-02/7.yaml:8:3 override-unused",
+        told(override("arm-bolt at front-right: {torque: 108 N·m, source: note 17}")));
+    assertEquals(
+        "2026-03-02/7.yaml:8:3 unknown-fastener",
+        told(override("arm-bold at front-left: {torque: 108 N·m, source: note 17}")));
+  }
+
+  @Test
+  void anOverrideNamesTheNearestThatTheJobTouches() {
+    Problems problems = new Problems();
+    override("arm-bold at front-left: {torque: 108 N·m, source: note 17}")
+        .resolve(Bench.JOB, problems);
+    assertEquals(List.of("arm-bolt"), problems.all().get(0).nearest().stream().toList());
+  }
+}

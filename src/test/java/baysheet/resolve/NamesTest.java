@@ -1,0 +1,182 @@
+package baysheet.resolve;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import baysheet.report.Problem;
+import baysheet.report.Problems;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** A name that means nothing is told where it stands, with the name it is most like. */
+class NamesTest {
+  private static List<Problem> problems(ShopTexts shop) {
+    Problems problems = new Problems();
+    Optional<Resolved> resolved = shop.resolve(Bench.JOB, problems);
+    assertEquals(problems.hasErrors(), resolved.isEmpty(), "a job with errors is not planned");
+    return problems.all();
+  }
+
+  private static void only(ShopTexts shop, String told, String nearest) {
+    List<Problem> problems = problems(shop);
+    assertEquals(1, problems.size(), problems.toString());
+    Problem problem = problems.get(0);
+    assertEquals(told, problem.at() + " " + problem.code());
+    assertEquals(nearest, problem.nearest().orElse("none"));
+  }
+
+  @Test
+  void benchItselfHasNothingWrong() {
+    assertEquals(List.of(), problems(Bench.shop()));
+  }
+
+  @Test
+  void unknownProcedureOfAJobPointsAtItsLine() {
+    only(
+        Bench.shop().replacing(Bench.JOB, "arm at", "arms at"),
+        "2026-03-02/7.yaml:6:5 unknown-procedure",
+        "arm");
+  }
+
+  @Test
+  void unknownAccessPointsIntoTheProcedure() {
+    only(
+        Bench.shop().replacing("procedures/arm.yaml", "[wheel-off]", "[wheel-of]"),
+        "procedures/arm.yaml:4:10 unknown-procedure",
+        "wheel-off");
+  }
+
+  @Test
+  void whatAProcedureServesIsANameToo() {
+    only(
+        Bench.shop().replacing("procedures/wheel-off.yaml", "[raise]", "[rise]"),
+        "procedures/wheel-off.yaml:4:10 unknown-procedure",
+        "raise");
+  }
+
+  @Test
+  void unknownItemPointsAtTheStep() {
+    only(
+        Bench.shop().replacing("procedures/arm.yaml", "arm-bolt", "arm-bold"),
+        "procedures/arm.yaml:6:29 unknown-item",
+        "arm-bolt");
+  }
+
+  @Test
+  void aFastenerOfAnotherPlaceIsNamedWithThatPlace() {
+    ShopTexts shop = Bench.shop().replacing("vehicles/heron.yaml", "front-wheels:", "rear-wheels:");
+    Problem problem = problems(shop).get(0);
+    assertEquals("procedures/arm.yaml:6:29 unknown-item", problem.at() + " " + problem.code());
+    assertEquals("it has one under rear-wheels", problem.related().get(0).value());
+    assertEquals("vehicles/heron.yaml:9:5", problem.related().get(0).at().toString());
+  }
+
+  @Test
+  void aWordedFastenerWithoutABookEntryIsUnknown() {
+    ShopTexts shop =
+        Bench.shop()
+            .replacing("vehicles/heron.yaml", "arm-bolt:", "arm-bold:")
+            .replacing(
+                "catalogue/own.yaml",
+                "  wheel:",
+                "  arm-bolt: {name: arm bolt, kinds: [fastener]}\n  wheel:");
+    only(shop, "procedures/arm.yaml:6:29 unknown-item", "arm-bold");
+  }
+
+  @Test
+  void unknownPersonBayAndBook() {
+    only(
+        Bench.shop().replacing(Bench.JOB, "by: T1", "by: T2"),
+        "2026-03-02/7.yaml:4:5 unknown-person",
+        "none");
+    only(
+        Bench.shop().replacing(Bench.JOB, "bay: 1", "bay: flor"),
+        "2026-03-02/7.yaml:3:6 unknown-bay",
+        "floor");
+    only(
+        Bench.shop().replacing(Bench.JOB, "book: heron", "book: herron"),
+        "2026-03-02/7.yaml:2:17 unknown-book",
+        "heron");
+  }
+
+  @Test
+  void allUnknownNamesAreToldAtOnce() {
+    ShopTexts shop =
+        Bench.shop()
+            .replacing(Bench.JOB, "by: T1", "by: T2")
+            .replacing(Bench.JOB, "bay: 1", "bay: flor")
+            .replacing(Bench.JOB, "book: heron", "book: herron");
+    assertEquals(
+        List.of("unknown-bay", "unknown-person", "unknown-book"),
+        problems(shop).stream().map(Problem::code).toList());
+  }
+
+  @Test
+  void unknownStateCautionAndCircuit() {
+    only(
+        Bench.shop().with(Bench.JOB, job("state: [rustty]")),
+        "2026-03-02/7.yaml:7:9 unknown-state",
+        "rusty");
+    only(
+        Bench.shop().with(Bench.JOB, job("waive: {hot-oill: T1}")),
+        "2026-03-02/7.yaml:7:19 unknown-caution",
+        "hot-oil");
+    only(
+        Bench.shop()
+            .replacing("procedures/arm.yaml", "arm-bolt}", "arm-bolt, hazards: [hot-oils]}"),
+        "procedures/arm.yaml:6:49 unknown-caution",
+        "hot-oil");
+    only(
+        Bench.shop()
+            .replacing("procedures/arm.yaml", "arm-bolt}", "arm-bolt, open-circuit: brake-flud}"),
+        "procedures/arm.yaml:6:53 unknown-circuit",
+        "brake-fluid");
+  }
+
+  @Test
+  void onlyKnownPeopleWaive() {
+    only(
+        Bench.shop().with(Bench.JOB, job("waive: {hot-oil: T9}")),
+        "2026-03-02/7.yaml:7:18 unknown-person",
+        "none");
+  }
+
+  @Test
+  void anApprenticeDoesNotAnswerForAJob() {
+    only(
+        Bench.shop().replacing(Bench.JOB, "by: T1", "by: A1"),
+        "2026-03-02/7.yaml:4:5 apprentice-alone",
+        "none");
+  }
+
+  private static String job(String line) {
+    return """
+    job: 7
+    vehicle: {book: heron}
+    bay: 1
+    by: T1
+    work:
+      - arm at front-left
+    %s
+    """
+        .formatted(line);
+  }
+
+  @Test
+  void anUnknownPersonIsToldWhoThereIs() {
+    Problem problem = problems(Bench.shop().replacing(Bench.JOB, "by: T1", "by: T2")).get(0);
+    assertEquals("one of T1, A1", problem.expected().orElseThrow());
+  }
+
+  @Test
+  void aFigureThatNoBookGivesIsNotGuessed() {
+    ShopTexts shop =
+        Bench.shop()
+            .with(
+                "vehicles/heron-van.yaml",
+                "vehicle: heron-van\nlike: heron\n"
+                    + "fasteners:\n  front-left:\n    arm-bolt: {count: 2}\n")
+            .replacing(Bench.JOB, "book: heron", "book: heron-van");
+    only(shop, "vehicles/heron-van.yaml:5:5 missing-key", "none");
+  }
+}
