@@ -20,8 +20,8 @@ import java.util.stream.Collectors;
 
 /** Every sentence that the planner itself puts on a sheet. */
 final class Words {
-  static final String BEFORE_LOWERING = "Do and tick the checks due before lowering";
-  static final String BEFORE_LIFTING = "Do and tick the checks due before lifting";
+  static final String BEFORE_LOWERING = "Tick the checks due now";
+  static final String BEFORE_LIFTING = "Tick the checks due now";
   static final String NOT_LIFTED =
       "Do the checks listed for before lifting now; this car stays on its wheels";
   static final String NOT_STATED = "not stated";
