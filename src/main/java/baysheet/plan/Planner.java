@@ -20,21 +20,24 @@ public final class Planner {
    *     of the planner, never a sheet
    */
   public static Optional<Sheet> plan(Resolved resolved, Problems problems) {
-    StepGraph graph = StepGraph.of(resolved);
-    Optional<List<Draft>> order = Sequence.order(graph);
-    if (order.isEmpty()) {
-      problems.add(loop(resolved, graph));
-      return Optional.empty();
-    }
-    List<Laid> lines = lines(resolved, order.get(), graph);
     Problems own = new Problems();
-    Sheet sheet = sheet(resolved, graph, lines, own);
+    TaskRule.check(resolved, own);
+    Optional<Sheet> sheet = own.hasErrors() ? Optional.empty() : inOrder(resolved, own);
     problems.addAll(own);
     if (own.hasErrors()) {
       return Optional.empty();
     }
-    Playback.prove(sheet, resolved);
-    return Optional.of(sheet);
+    sheet.ifPresent(made -> Playback.prove(made, resolved));
+    return sheet;
+  }
+
+  private static Optional<Sheet> inOrder(Resolved resolved, Problems problems) {
+    StepGraph graph = StepGraph.of(resolved);
+    Optional<List<Draft>> order = Sequence.order(graph);
+    if (order.isEmpty()) {
+      problems.add(loop(resolved, graph));
+    }
+    return order.map(steps -> sheet(resolved, graph, lines(resolved, steps, graph), problems));
   }
 
   private static Problem loop(Resolved resolved, StepGraph graph) {

@@ -83,7 +83,7 @@ final class Playback {
     List<ItemAt> undo = at(step.undo(), step, place);
     List<ItemAt> doUp = at(step.doUp(), step, place);
     standsAsSaid(step);
-    if (step.phase() != Sheet.Phase.FINAL && step.moment().compareTo(Moment.ON_THE_GROUND) <= 0) {
+    if (step.phase() != Sheet.Phase.FINAL && !waits(step, place)) {
       accessOpen(step, place, undo);
     }
     for (ItemAt item : undo) {
@@ -99,6 +99,17 @@ final class Playback {
       back.add(item);
       inOrder(step, place, item);
     }
+  }
+
+  /** Whether a step is written for after lowering, when all that gave access to it is closed. */
+  private boolean waits(Sheet.SheetStep step, Place place) {
+    Task task = task(step, place);
+    return Stream.of(task.open(), task.work(), task.close())
+        .flatMap(List::stream)
+        .map(BoundStep::step)
+        .filter(written -> written.text().value().equals(step.text()))
+        .flatMap(written -> written.moment().stream())
+        .anyMatch(moment -> moment.value().compareTo(Moment.ON_THE_GROUND) >= 0);
   }
 
   /** A step's moment is the state in which the vehicle is when the sequence comes to it. */

@@ -8,6 +8,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
+import java.util.SplittableRandom;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -25,11 +26,16 @@ final class RandomShops {
   private static final int ITEMS = 6;
   private static final int FASTENERS = 3;
 
-  private final Random random;
+  // One folder in so many has slips of its writer in its procedures.
+  private static final int SLIPPING = 4;
+
+  private final SplittableRandom random;
+  private final boolean slips;
   private final List<Place.Kind> kinds = new ArrayList<>();
 
   private RandomShops(long seed) {
-    this.random = new Random(seed);
+    this.random = new SplittableRandom(seed);
+    this.slips = random.nextInt(SLIPPING) == 0;
   }
 
   static ShopTexts of(long seed) {
@@ -44,7 +50,8 @@ final class RandomShops {
     while (end < lines.size() && lines.get(end).startsWith("  - ")) {
       end++;
     }
-    Collections.shuffle(lines.subList(first, end), new Random(seed));
+    Collections.shuffle(
+        lines.subList(first, end), new Random(new SplittableRandom(seed).nextLong()));
     return shop.with(JOB, String.join("\n", lines) + "\n");
   }
 
@@ -149,10 +156,32 @@ final class RandomShops {
     opening(number, names.subList(0, split), text);
     opening(number, names.subList(split, names.size()), text);
     text.append("work:\n  - {do: Work %d%s}\n".formatted(number, extra()));
+    if (slips && random.nextInt(3) == 0) {
+      text.append(slip());
+    }
     if (!names.isEmpty() && random.nextInt(3) == 0) {
       text.append("close:\n  - {do: Close %d, do-up: %s}\n".formatted(number, names.get(0)));
     }
     return text.toString();
+  }
+
+  /** A step of the work that takes off, puts on or comes at a moment as nobody would. */
+  private String slip() {
+    return "  - {do: Slip%s%s%s}\n"
+        .formatted(
+            one(
+                List.of(
+                    "", ", undo: i0", ", undo: [i1, f0]", ", do-up: i2", ", undo: i3, do-up: i0")),
+            one(List.of("", ", disturb: i3", ", hazards: c0", ", hold: yes")),
+            one(
+                List.of(
+                    "",
+                    "",
+                    ", moment: evening-before",
+                    ", moment: before-lifting",
+                    ", moment: raised",
+                    ", moment: on-the-ground",
+                    ", moment: road-test")));
   }
 
   private static void opening(int number, List<String> names, StringBuilder text) {
@@ -205,7 +234,7 @@ final class RandomShops {
       works.add("  - p%d at %s\n".formatted(number, place(kinds.get(number))));
     }
     String over =
-        random.nextInt(3) == 0
+        random.nextInt(10) == 0
             ? "override:\n  f0 at vehicle: {torque: 70 N·m, source: note}\n"
             : "";
     return "job: 3\nvehicle: {book: any}\nbay: %d\nby: T1\nwork:\n%s%s"
