@@ -67,16 +67,12 @@ final class Evening {
     if (!seizing) {
       return List.of();
     }
-    List<String> soak = new ArrayList<>();
     List<String> fasteners = stuck(Bound.OfBook.class);
     List<String> parts = stuck(Bound.OfCatalogue.class);
-    if (!fasteners.isEmpty()) {
-      soak.add(Words.soakThreads(fasteners));
+    if (fasteners.isEmpty() && parts.isEmpty()) {
+      return List.of();
     }
-    if (!parts.isEmpty()) {
-      soak.add(Words.soakSeats(parts));
-    }
-    return soak;
+    return List.of(Words.soak(fasteners, parts));
   }
 
   /** What is likely to be stuck, of one kind of thing; the place behind the last that is there. */

@@ -13,6 +13,7 @@ import baysheet.torque.Setting;
 import baysheet.torque.Wrench;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -82,12 +83,16 @@ final class Words {
     return "the accuracy of wrench %s is wider than the band".formatted(setting.wrench().name());
   }
 
-  static String soakThreads(List<String> fasteners) {
-    return "Brush clean and soak the threads: " + String.join(", ", fasteners);
-  }
-
-  static String soakSeats(List<String> parts) {
-    return "Soak where it sits: " + String.join(", ", parts);
+  /** Threads are soaked brushed clean, parts in their seats. */
+  static String soak(List<String> fasteners, List<String> parts) {
+    List<String> what = new ArrayList<>();
+    if (!fasteners.isEmpty()) {
+      what.add("the brushed threads of " + String.join(", ", fasteners));
+    }
+    if (!parts.isEmpty()) {
+      what.add("in its seat " + String.join(", ", parts));
+    }
+    return "Soak " + String.join("; ", what);
   }
 
   static String at(String words, List<Place> places) {
