@@ -138,7 +138,7 @@ final class StepChains {
     if (moment == Moment.EVENING_BEFORE) {
       evening.add(step);
     } else if (moment.compareTo(Moment.ON_THE_GROUND) >= 0) {
-      late.add(step);
+      late.add(withoutOthers(step));
     } else {
       boolean opens = step.phase() == Sheet.Phase.OPEN;
       if (isEarly(step) && !opens) {
@@ -150,6 +150,12 @@ final class StepChains {
   }
 
   private Part part(Draft step) {
+    Draft rest = withoutOthers(step);
+    return new Part(step, drops(step, rest) ? Optional.empty() : Optional.of(add(rest)));
+  }
+
+  /** A step without what other tasks undo or do up. */
+  private Draft withoutOthers(Draft step) {
     Draft rest = step;
     for (ItemAt item : step.undo()) {
       if (isEarly(item) || !owners.undoes(item, step.task())) {
@@ -161,7 +167,7 @@ final class StepChains {
         rest = rest.without(item, Words.handledElsewhere(resolved, item, false));
       }
     }
-    return new Part(step, drops(step, rest) ? Optional.empty() : Optional.of(add(rest)));
+    return rest;
   }
 
   private boolean isEarly(ItemAt item) {
