@@ -189,6 +189,7 @@ final class Playback {
         if (open.get(i).undo().contains(item) && task.close().isEmpty()) {
           later(open, i).stream()
               .filter(off::contains)
+              .filter(other -> !opensAnyway(task, other))
               .forEach(
                   other ->
                       faults.add(
@@ -202,6 +203,14 @@ final class Playback {
         }
       }
     }
+  }
+
+  /** Whether what gives access to a task takes an item off: it stays off until after the task. */
+  private boolean opensAnyway(Task task, ItemAt item) {
+    return accesses(task).stream()
+        .flatMap(access -> Stream.of(access.open(), access.work()))
+        .flatMap(List::stream)
+        .anyMatch(step -> step.undo().contains(item));
   }
 
   private static List<ItemAt> later(List<BoundStep> open, int index) {

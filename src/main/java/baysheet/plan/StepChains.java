@@ -38,8 +38,8 @@ final class StepChains {
   private final Map<TaskId, Chains> chains = new LinkedHashMap<>();
   private final Map<ItemAt, Integer> undoes = new LinkedHashMap<>();
   private final Map<ItemAt, Integer> doesUp = new LinkedHashMap<>();
-  private final Map<ItemAt, TaskId> doers = new LinkedHashMap<>();
   private final List<Draft> dropped = new ArrayList<>();
+  private Owners owners;
   private double saved;
 
   private StepChains(Resolved resolved) {
@@ -89,19 +89,17 @@ final class StepChains {
       work.put(task.id(), written(task, Sheet.Phase.WORK, task.work()));
       close.put(task.id(), Mirror.closing(resolved, task));
     }
+    owners = Owners.of(resolved, List.of(open, work), close);
     open.values().forEach(steps -> steps.stream().filter(StepChains::isEarly).forEach(this::early));
-    open.values().forEach(this::chooseDoers);
-    work.values().forEach(this::chooseDoers);
-    chooseClosers(close);
-    for (Task task : resolved.ranked()) {
-      List<Integer> opening = chain(parts(open.get(task.id())));
-      List<Integer> working = chain(parts(work.get(task.id())));
-      chains.put(task.id(), new Chains(opening, working, new ArrayList<>()));
+    // Every step has its number before the chains are made: who does it may rank behind.
+    Map<TaskId, List<List<Part>>> parts = new LinkedHashMap<>();
+    for (TaskId task : open.keySet()) {
+      parts.put(task, new ArrayList<>(List.of(parts(open.get(task)), parts(work.get(task)))));
     }
-    // Every closing step has its number before the chains are made: who closes may rank behind.
-    Map<TaskId, List<Part>> closing = new LinkedHashMap<>();
-    close.forEach((task, steps) -> closing.put(task, parts(steps)));
-    closing.forEach((task, parts) -> chains.get(task).close().addAll(chain(parts)));
+    close.forEach((task, steps) -> parts.get(task).add(parts(steps)));
+    parts.forEach(
+        (task, all) ->
+            chains.put(task, new Chains(chain(all.get(0)), chain(all.get(1)), chain(all.get(2)))));
     dropped.forEach(this::warn);
   }
 
@@ -127,21 +125,6 @@ final class StepChains {
     }
   }
 
-  private void chooseDoers(List<Draft> steps) {
-    steps.forEach(step -> step.doUp().forEach(item -> doers.putIfAbsent(item, step.task())));
-  }
-
-  /** A closing step that a procedure writes knows more than one that only mirrors the opening. */
-  private void chooseClosers(Map<TaskId, List<Draft>> close) {
-    for (boolean mirrored : List.of(false, true)) {
-      close
-          .values()
-          .forEach(
-              steps ->
-                  chooseDoers(steps.stream().filter(step -> step.mirrored() == mirrored).toList()));
-    }
-  }
-
   /** Gives the steps their numbers, each without what another task does. */
   private List<Part> parts(List<Draft> steps) {
     List<Part> parts = new ArrayList<>();
@@ -155,7 +138,7 @@ final class StepChains {
     if (moment == Moment.EVENING_BEFORE) {
       evening.add(step);
     } else if (moment.compareTo(Moment.ON_THE_GROUND) >= 0) {
-      late.add(step);
+      late.add(withoutOthers(step));
     } else {
       boolean opens = step.phase() == Sheet.Phase.OPEN;
       if (isEarly(step) && !opens) {
@@ -167,18 +150,28 @@ final class StepChains {
   }
 
   private Part part(Draft step) {
+    Draft rest = withoutOthers(step);
+    return new Part(step, drops(step, rest) ? Optional.empty() : Optional.of(add(rest)));
+  }
+
+  /** A step without what other tasks undo or do up. */
+  private Draft withoutOthers(Draft step) {
     Draft rest = step;
     for (ItemAt item : step.undo()) {
-      if (undoes.containsKey(item) && !isOf(undoes.get(item), step)) {
+      if (isEarly(item) || !owners.undoes(item, step.task())) {
         rest = rest.without(item, Words.handledElsewhere(resolved, item, true));
       }
     }
     for (ItemAt item : step.doUp()) {
-      if (!doers.get(item).equals(step.task())) {
+      if (!owners.doesUp(item, step.task())) {
         rest = rest.without(item, Words.handledElsewhere(resolved, item, false));
       }
     }
-    return new Part(step, drops(step, rest) ? Optional.empty() : Optional.of(add(rest)));
+    return rest;
+  }
+
+  private boolean isEarly(ItemAt item) {
+    return undoes.containsKey(item) && early.contains(undoes.get(item));
   }
 
   private boolean isOf(int node, Draft step) {
@@ -219,12 +212,16 @@ final class StepChains {
     return chain;
   }
 
-  /** What is done early or late keeps out of the chains: it is before or after all of them. */
+  /**
+   * What is done early or late, or by what gives access, keeps out of the chains: it is before or
+   * after all of them by itself.
+   */
   private List<Integer> others(List<ItemAt> items, Map<ItemAt, Integer> owners, Draft step) {
     return items.stream()
         .filter(owners::containsKey)
         .map(owners::get)
         .filter(owner -> !isOf(owner, step) && !early.contains(owner))
+        .filter(owner -> !Owners.isBehind(resolved, step.task(), drafts.get(owner).task()))
         .distinct()
         .toList();
   }

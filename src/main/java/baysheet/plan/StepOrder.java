@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** Which steps must come before which, with the milestones of the tasks between them. Used once. */
 final class StepOrder {
@@ -101,7 +102,9 @@ final class StepOrder {
   /** Nothing of an access closes before the tasks behind it are closed. */
   private void closeAfter(TaskId access, StepChains.Chains own, int closed) {
     edge(closed, mark(access, Milestone.CLOSED));
-    chains.of(access).close().stream()
+    Stream.concat(
+            chains.of(access).close().stream(),
+            chains.of(access).work().stream().filter(node -> !drafts.get(node).doUp().isEmpty()))
         .filter(node -> !own.contains(node))
         .forEach(node -> edge(closed, node));
   }

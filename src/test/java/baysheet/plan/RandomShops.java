@@ -33,13 +33,18 @@ final class RandomShops {
   private final boolean slips;
   private final List<Place.Kind> kinds = new ArrayList<>();
 
-  private RandomShops(long seed) {
+  private RandomShops(long seed, boolean sound) {
     this.random = new SplittableRandom(seed);
-    this.slips = random.nextInt(SLIPPING) == 0;
+    this.slips = random.nextInt(SLIPPING) == 0 && !sound;
   }
 
   static ShopTexts of(long seed) {
-    return new RandomShops(seed).shop();
+    return new RandomShops(seed, false).shop();
+  }
+
+  /** One without slips of its writer. */
+  static ShopTexts sound(long seed) {
+    return new RandomShops(seed, true).shop();
   }
 
   /** The same folder with the works of its job in another order. */

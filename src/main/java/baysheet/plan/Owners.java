@@ -1,0 +1,76 @@
+package baysheet.plan;
+
+import baysheet.resolve.ItemAt;
+import baysheet.resolve.Resolved;
+import baysheet.resolve.Task;
+import baysheet.resolve.TaskId;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * Which task undoes an item and which does it up, where several would. What gives access does both,
+ * for it opens first and closes last; else who ranks first undoes, and who has words of its own for
+ * doing up does so before one that only mirrors the opening.
+ */
+final class Owners {
+  private final Map<ItemAt, TaskId> undoing = new LinkedHashMap<>();
+  private final Map<ItemAt, TaskId> doingUp = new LinkedHashMap<>();
+
+  private Owners() {}
+
+  /**
+   * The owners among the steps of a job.
+   *
+   * @param written opening and working steps by task, in order of rank
+   * @param closing closing steps by task
+   */
+  static Owners of(
+      Resolved resolved, List<Map<TaskId, List<Draft>>> written, Map<TaskId, List<Draft>> closing) {
+    Map<ItemAt, Set<TaskId>> undo = new LinkedHashMap<>();
+    Map<ItemAt, Set<TaskId>> own = new LinkedHashMap<>();
+    Map<ItemAt, Set<TaskId>> mirrored = new LinkedHashMap<>();
+    List<Draft> steps = new ArrayList<>();
+    written.forEach(phase -> phase.values().forEach(steps::addAll));
+    closing.values().forEach(steps::addAll);
+    for (Draft step : steps) {
+      step.undo().forEach(item -> add(undo, item, step.task()));
+      step.doUp().forEach(item -> add(step.mirrored() ? mirrored : own, item, step.task()));
+    }
+    mirrored.forEach((item, tasks) -> tasks.forEach(task -> add(own, item, task)));
+    Owners owners = new Owners();
+    undo.forEach((item, tasks) -> owners.undoing.put(item, first(resolved, tasks)));
+    own.forEach((item, tasks) -> owners.doingUp.put(item, first(resolved, tasks)));
+    return owners;
+  }
+
+  boolean undoes(ItemAt item, TaskId task) {
+    return undoing.get(item).equals(task);
+  }
+
+  boolean doesUp(ItemAt item, TaskId task) {
+    return doingUp.get(item).equals(task);
+  }
+
+  private static void add(Map<ItemAt, Set<TaskId>> all, ItemAt item, TaskId task) {
+    all.computeIfAbsent(item, key -> new LinkedHashSet<>()).add(task);
+  }
+
+  /** The first that no other of them gives access to; access never runs in a circle. */
+  private static TaskId first(Resolved resolved, Set<TaskId> tasks) {
+    return tasks.stream()
+        .filter(task -> tasks.stream().noneMatch(other -> isBehind(resolved, task, other)))
+        .findFirst()
+        .orElseThrow(() -> new IllegalStateException("access in a circle among " + tasks));
+  }
+
+  /** Whether a task lies behind another, directly or through what gives access to it. */
+  static boolean isBehind(Resolved resolved, TaskId task, TaskId access) {
+    Task one = resolved.tasks().get(task);
+    return one.access().stream()
+        .anyMatch(direct -> direct.equals(access) || isBehind(resolved, direct, access));
+  }
+}
