@@ -88,6 +88,7 @@ class DemoSheetsTest {
               .toList();
       String all = spaced(String.join(" ", big));
       figures(made.sheet())
+          .map(DemoSheetsTest::spaced)
           .forEach(figure -> assertTrue(all.contains(figure), figure + " in " + all));
     }
   }
