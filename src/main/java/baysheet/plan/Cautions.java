@@ -1,13 +1,20 @@
 package baysheet.plan;
 
+import static baysheet.books.Moment.EVENING_BEFORE;
+
 import baysheet.books.Catalogue;
 import baysheet.books.Catalogue.Signal;
 import baysheet.report.Located;
+import baysheet.resolve.BoundStep;
 import baysheet.resolve.Resolved;
+import baysheet.resolve.Task;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 
 /** The cautions of a job, lettered: first those on top, then as the sequence comes to them. */
 final class Cautions {
@@ -56,12 +63,26 @@ final class Cautions {
       }
     }
     named.sort(Comparator.naturalOrder());
-    boolean vehicle = triggers.vehicle(caution.when());
+    // What the evening's work brings has no line of the sequence to stand above.
+    boolean vehicle =
+        triggers.vehicle(caution.when()) || eveningHazards().contains(caution.name().value());
     if (named.isEmpty() && !vehicle) {
       return Optional.empty();
     }
     boolean onTop = caution.wholeJob() || vehicle || caution.signal() == Signal.DANGER;
     return Optional.of(new Found(caution, named, onTop));
+  }
+
+  private Set<String> eveningHazards() {
+    Set<String> hazards = new LinkedHashSet<>();
+    for (Task task : resolved.ranked()) {
+      Stream.of(task.open(), task.work(), task.close())
+          .flatMap(List::stream)
+          .map(BoundStep::step)
+          .filter(step -> step.moment().filter(at -> at.value() == EVENING_BEFORE).isPresent())
+          .forEach(step -> step.hazards().forEach(hazard -> hazards.add(hazard.value())));
+    }
+    return hazards;
   }
 
   /**

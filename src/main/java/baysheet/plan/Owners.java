@@ -1,5 +1,6 @@
 package baysheet.plan;
 
+import baysheet.books.Moment;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
@@ -36,15 +37,23 @@ final class Owners {
     List<Draft> steps = new ArrayList<>();
     written.forEach(phase -> phase.values().forEach(steps::addAll));
     closing.values().forEach(steps::addAll);
+    Map<ItemAt, Set<TaskId>> late = new LinkedHashMap<>();
     for (Draft step : steps) {
+      Map<ItemAt, Set<TaskId>> doing = isLate(step) ? late : step.mirrored() ? mirrored : own;
       step.undo().forEach(item -> add(undo, item, step.task()));
-      step.doUp().forEach(item -> add(step.mirrored() ? mirrored : own, item, step.task()));
+      step.doUp().forEach(item -> add(doing, item, step.task()));
     }
     mirrored.forEach((item, tasks) -> tasks.forEach(task -> add(own, item, task)));
+    // What others put on in its turn does not wait for the ground.
+    late.forEach((item, tasks) -> own.putIfAbsent(item, tasks));
     Owners owners = new Owners();
     undo.forEach((item, tasks) -> owners.undoing.put(item, first(resolved, tasks)));
     own.forEach((item, tasks) -> owners.doingUp.put(item, first(resolved, tasks)));
     return owners;
+  }
+
+  private static boolean isLate(Draft step) {
+    return step.moment().filter(at -> at.compareTo(Moment.ON_THE_GROUND) >= 0).isPresent();
   }
 
   boolean undoes(ItemAt item, TaskId task) {

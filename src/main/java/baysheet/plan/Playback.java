@@ -189,7 +189,7 @@ final class Playback {
         if (open.get(i).undo().contains(item) && task.close().isEmpty()) {
           later(open, i).stream()
               .filter(off::contains)
-              .filter(other -> !opensAnyway(task, other))
+              .filter(other -> !opensAnyway(task, other) && !putsOnLate(task, other))
               .forEach(
                   other ->
                       faults.add(
@@ -211,6 +211,15 @@ final class Playback {
         .flatMap(access -> Stream.of(access.open(), access.work()))
         .flatMap(List::stream)
         .anyMatch(step -> step.undo().contains(item));
+  }
+
+  /** Whether a task by its own words puts an item on only after lowering. */
+  private static boolean putsOnLate(Task task, ItemAt item) {
+    return Stream.of(task.open(), task.work())
+        .flatMap(List::stream)
+        .filter(step -> step.doUp().contains(item))
+        .flatMap(step -> step.step().moment().stream())
+        .anyMatch(moment -> moment.value().compareTo(Moment.ON_THE_GROUND) >= 0);
   }
 
   private static List<ItemAt> later(List<BoundStep> open, int index) {

@@ -212,6 +212,12 @@ final class StepChains {
     return chain;
   }
 
+  /** Whether a step of what gives access opens before, or closes after, all of a task behind it. */
+  private boolean isAround(Draft step, Draft behind) {
+    return step.phase() != Sheet.Phase.WORK
+        && Owners.isBehind(resolved, behind.task(), step.task());
+  }
+
   /**
    * What is done early or late, or by what gives access, keeps out of the chains: it is before or
    * after all of them by itself.
@@ -221,7 +227,7 @@ final class StepChains {
         .filter(owners::containsKey)
         .map(owners::get)
         .filter(owner -> !isOf(owner, step) && !early.contains(owner))
-        .filter(owner -> !Owners.isBehind(resolved, step.task(), drafts.get(owner).task()))
+        .filter(owner -> !isAround(drafts.get(owner), step))
         .distinct()
         .toList();
   }

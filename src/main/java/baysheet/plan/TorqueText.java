@@ -12,7 +12,6 @@ import baysheet.torque.Band;
 import baysheet.torque.Believability;
 import baysheet.torque.Doubt;
 import baysheet.torque.Friction;
-import baysheet.torque.Passes;
 import baysheet.torque.Quantity;
 import baysheet.torque.Rounding;
 import baysheet.torque.Setting;
@@ -56,7 +55,7 @@ final class TorqueText {
         new SocketNeeds(resolved, lines).of(items),
         kind(),
         stages,
-        passes(),
+        Wrenches.rounds(fastener),
         OrderLetters.positions(fastener),
         letters.drawing(fastener),
         fastener.threads().value().word(),
@@ -84,16 +83,6 @@ final class TorqueText {
 
   private String reuse() {
     return fastener.reuse().map(reuse -> reuse.value() ? "again" : "new").orElse(Words.NOT_STATED);
-  }
-
-  /** The rounds in which the set is tightened. */
-  private Passes passes() {
-    boolean ordered = fastener.order().isPresent();
-    return fastener
-        .passes()
-        .map(Located::value)
-        .orElseGet(
-            () -> Passes.usual(fastener.count().value(), ordered, fastener.tightening().value()));
   }
 
   private List<TorqueLine.StageLine> stages() {

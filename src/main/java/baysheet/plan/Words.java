@@ -25,6 +25,7 @@ final class Words {
   static final String BEFORE_LIFTING = "Tick the checks due now";
   static final String NOT_LIFTED =
       "Do the checks listed for before lifting now; this car stays on its wheels";
+  static final String ANGLE_GAUGE = "angle gauge";
   static final String NOT_STATED = "not stated";
   static final String DISTANCE = "distance";
 
@@ -152,6 +153,10 @@ final class Words {
                     .map(TorqueLine.StageLine::print)
                     .collect(Collectors.joining(", ")),
                 line.n()));
+  }
+
+  static String adapter(String from, String to) {
+    return "adapter " + from + " to " + to;
   }
 
   static String borrow(String tool) {

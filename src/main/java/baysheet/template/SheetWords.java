@@ -83,7 +83,7 @@ final class SheetWords {
         Phrases.orNothing(heading.years()),
         Phrases.orNothing(heading.plate()),
         heading.odometer().map(Quantity::print).orElse(""),
-        heading.distance().symbol(),
+        heading.odometer().map(Quantity::unit).orElse(heading.distance()).symbol(),
         heading.bay(),
         heading.bayEquipment(),
         person(Optional.of(heading.by())),
