@@ -186,10 +186,10 @@ final class Playback {
     for (Task task : resolved.tasks().values()) {
       List<BoundStep> open = task.open();
       for (int i = 0; i < open.size(); i++) {
-        if (open.get(i).undo().contains(item) && task.close().isEmpty()) {
+        if (open.get(i).undo().contains(item) && task.close().isEmpty() && !saysWhen(task, item)) {
           later(open, i).stream()
               .filter(off::contains)
-              .filter(other -> !opensAnyway(task, other) && !putsOnLate(task, other))
+              .filter(other -> !opensAnyway(task, other) && !saysWhen(task, other))
               .forEach(
                   other ->
                       faults.add(
@@ -213,13 +213,11 @@ final class Playback {
         .anyMatch(step -> step.undo().contains(item));
   }
 
-  /** Whether a task by its own words puts an item on only after lowering. */
-  private static boolean putsOnLate(Task task, ItemAt item) {
+  /** Whether a task's opening or work says by itself when an item goes on; the mirror does not. */
+  private static boolean saysWhen(Task task, ItemAt item) {
     return Stream.of(task.open(), task.work())
         .flatMap(List::stream)
-        .filter(step -> step.doUp().contains(item))
-        .flatMap(step -> step.step().moment().stream())
-        .anyMatch(moment -> moment.value().compareTo(Moment.ON_THE_GROUND) >= 0);
+        .anyMatch(step -> step.doUp().contains(item));
   }
 
   private static List<ItemAt> later(List<BoundStep> open, int index) {

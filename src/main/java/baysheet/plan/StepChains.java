@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * The steps of all tasks, each thing done by one of them, and the chains in which each task has
@@ -90,7 +91,11 @@ final class StepChains {
       close.put(task.id(), Mirror.closing(resolved, task));
     }
     owners = Owners.of(resolved, List.of(open, work), close);
-    open.values().forEach(steps -> steps.stream().filter(StepChains::isEarly).forEach(this::early));
+    Stream.of(open, work, close)
+        .flatMap(phase -> phase.values().stream())
+        .flatMap(List::stream)
+        .filter(StepChains::isEarly)
+        .forEach(this::early);
     // Every step has its number before the chains are made: who does it may rank behind.
     Map<TaskId, List<List<Part>>> parts = new LinkedHashMap<>();
     for (TaskId task : open.keySet()) {
@@ -140,10 +145,6 @@ final class StepChains {
     } else if (moment.compareTo(Moment.ON_THE_GROUND) >= 0) {
       late.add(withoutOthers(step));
     } else {
-      boolean opens = step.phase() == Sheet.Phase.OPEN;
-      if (isEarly(step) && !opens) {
-        early.add(add(step));
-      }
       return !isEarly(step);
     }
     return false;

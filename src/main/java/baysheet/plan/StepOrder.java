@@ -102,10 +102,11 @@ final class StepOrder {
   /** Nothing of an access closes before the tasks behind it are closed. */
   private void closeAfter(TaskId access, StepChains.Chains own, int closed) {
     edge(closed, mark(access, Milestone.CLOSED));
+    Stream<Integer> shared = chains.of(access).close().stream();
+    Stream<Integer> working = chains.of(access).work().stream();
     Stream.concat(
-            chains.of(access).close().stream(),
-            chains.of(access).work().stream().filter(node -> !drafts.get(node).doUp().isEmpty()))
-        .filter(node -> !own.contains(node))
+            shared.filter(node -> !own.contains(node)),
+            working.filter(node -> !drafts.get(node).doUp().isEmpty()))
         .forEach(node -> edge(closed, node));
   }
 
