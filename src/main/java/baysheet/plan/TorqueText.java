@@ -110,7 +110,7 @@ final class TorqueText {
         target.nominal(),
         target.written(),
         second(target.nominal(), band),
-        band,
+        band.printed(),
         setting.map(chosen -> chosen.wrench().name()),
         setting.map(Setting::setting),
         setting.map(chosen -> Rounding.within(chosen.arrives(), band)),

@@ -156,7 +156,8 @@ final class Words {
   }
 
   static String adapter(String from, String to) {
-    return "adapter " + from + " to " + to;
+    // The crib's names are typed, so without the space that does not break.
+    return ("adapter " + from + " to " + to).replace('\u00a0', ' ');
   }
 
   static String borrow(String tool) {

@@ -2,9 +2,6 @@ package baysheet.template;
 
 import baysheet.plan.TorqueLine.StageLine;
 import baysheet.torque.Band;
-import baysheet.torque.Quantity;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 
 /** The accepted band of a torque in figures. */
 final class BandWords {
@@ -15,10 +12,8 @@ final class BandWords {
    * whose it is where it is the shop's.
    */
   static String of(StageLine.Torque torque) {
-    Band band = torque.band();
-    Quantity low = inward(band.low(), RoundingMode.CEILING);
-    Quantity high = inward(band.high(), RoundingMode.FLOOR);
-    String figures = low.figure() + "…" + high.figure() + unit(torque);
+    Band band = torque.band().printed();
+    String figures = band.low().figure() + "…" + band.high().figure() + unit(torque);
     return isShops(torque) ? figures + " (shop)" : figures;
   }
 
@@ -27,14 +22,6 @@ final class BandWords {
     boolean same =
         torque.setting().map(setting -> setting.unit() == torque.target().unit()).orElse(true);
     return same ? "" : Phrases.NBSP + torque.target().unit().symbol();
-  }
-
-  /** To one decimal, towards the middle: what is printed is never outside what is accepted. */
-  private static Quantity inward(Quantity edge, RoundingMode towards) {
-    BigDecimal figure = edge.value();
-    return figure.scale() <= 1
-        ? edge
-        : new Quantity(figure.setScale(1, towards).stripTrailingZeros(), edge.unit());
   }
 
   static boolean isShops(StageLine stage) {
