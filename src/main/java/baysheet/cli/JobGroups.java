@@ -73,6 +73,12 @@ record JobGroups(Path root, List<Path> jobs, List<Path> days) {
                 .expecting("files such as 2417.yaml"));
       }
     }
-    found.stream().filter(job -> !jobs.contains(job)).forEach(jobs::add);
+    found.stream().filter(job -> !known(job)).forEach(jobs::add);
+  }
+
+  /** However it was named before. */
+  private boolean known(Path job) {
+    Path whole = job.toAbsolutePath().normalize();
+    return jobs.stream().anyMatch(other -> other.toAbsolutePath().normalize().equals(whole));
   }
 }

@@ -58,8 +58,11 @@ final class Rows {
     return wrapped;
   }
 
-  /** Lines parted by line feeds, the last one ended as well. */
+  /**
+   * Lines parted by line feeds, the last one ended as well. What kept a figure with its unit has
+   * done its work by now: a common blank can be searched for and copied.
+   */
   String print() {
-    return String.join("\n", lines) + "\n";
+    return (String.join("\n", lines) + "\n").replace('\u00A0', ' ');
   }
 }

@@ -6,7 +6,9 @@ import baysheet.report.Problems;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Makes and writes the sheets of one run, and tells what came of them. */
@@ -14,9 +16,9 @@ final class Sheets {
   private final Console console;
   private final ShopFolders folders;
   private final Batch batch;
-  private final Path out;
   private final boolean record;
   private final Problems problems = new Problems();
+  private final Targets targets;
   private final List<Fault> faults = new ArrayList<>();
   private int jobs;
   private int written;
@@ -25,7 +27,7 @@ final class Sheets {
     this.console = console;
     this.folders = folders;
     this.batch = batch;
-    this.out = out;
+    this.targets = new Targets(out, problems);
     this.record = record;
   }
 
@@ -62,23 +64,25 @@ final class Sheets {
     if (folder.isEmpty()) {
       return;
     }
+    Map<Path, Path> days = new LinkedHashMap<>();
+    group.days().forEach(day -> targets.all(day).ifPresent(file -> days.put(day, file)));
     List<Batch.Outcome> outcomes = batch.run(group.jobs(), folder.get());
     outcomes.forEach(this::write);
-    for (Path day : group.days()) {
-      writeDay(day, outcomes);
-    }
+    days.forEach((day, file) -> writeDay(day, file, outcomes));
   }
 
   private void write(Batch.Outcome outcome) {
     problems.addAll(outcome.problems());
     outcome.fault().ifPresent(what -> faults.add(new Fault(outcome.job(), what)));
     if (outcome.made().isPresent() && outcome.pdf().isPresent()) {
-      orTell(outcome.job(), () -> write(outcome, outcome.made().get(), outcome.pdf().get()));
+      MadeSheet made = outcome.made().get();
+      targets
+          .sheet(outcome.job(), made.sheet().heading().job())
+          .ifPresent(file -> orTell(outcome.job(), () -> write(made, file, outcome.pdf().get())));
     }
   }
 
-  private void write(Batch.Outcome outcome, MadeSheet made, byte[] pdf) {
-    Path target = target(outcome.job(), made);
+  private void write(MadeSheet made, Path target, byte[] pdf) {
     OutFiles.write(target, pdf);
     if (record) {
       OutFiles.write(target.resolveSibling(made.sheet().heading().job() + ".json"), made.record());
@@ -96,22 +100,22 @@ final class Sheets {
     }
   }
 
-  private Path target(Path job, MadeSheet made) {
-    return out.resolve(DayFolders.day(job)).resolve(made.sheet().heading().job() + ".pdf");
-  }
-
   /** The day's sheets in one file, as far as there are any. */
-  private void writeDay(Path day, List<Batch.Outcome> outcomes) {
-    List<Path> jobsOfDay = DayFolders.jobs(day);
+  private void writeDay(Path day, Path target, List<Batch.Outcome> outcomes) {
+    List<Path> jobsOfDay = DayFolders.jobs(day).stream().map(Sheets::whole).toList();
     List<MadeSheet> made =
         outcomes.stream()
-            .filter(outcome -> jobsOfDay.contains(outcome.job()))
+            .filter(outcome -> jobsOfDay.contains(whole(outcome.job())))
             .flatMap(outcome -> outcome.made().stream())
             .toList();
     if (!made.isEmpty()) {
-      Path target = out.resolve(DayFolders.day(jobsOfDay.get(0))).resolve("all.pdf");
       orTell(day, () -> writeAll(target, made, jobsOfDay.size()));
     }
+  }
+
+  /** The same for every way in which a file can be named. */
+  private static Path whole(Path file) {
+    return file.toAbsolutePath().normalize();
   }
 
   private void writeAll(Path target, List<MadeSheet> made, int jobsOfDay) {

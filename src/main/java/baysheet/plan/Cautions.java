@@ -19,7 +19,7 @@ import java.util.stream.Stream;
 /** The cautions of a job, lettered: first those on top, then as the sequence comes to them. */
 final class Cautions {
   // More than this and none is read. Common practice, no source.
-  private static final int ABOUT = 6;
+  private static final int ABOUT = 5;
 
   private final Resolved resolved;
   private final List<Laid> lines;
@@ -85,16 +85,22 @@ final class Cautions {
     return hazards;
   }
 
-  /** Where there are many, the minor ones share a line: the least of them first. */
+  /**
+   * What only damages things shares a line; so does what hurts lightly, where there are many, the
+   * last ones met first.
+   */
   private List<Found> collapsed(List<Found> found) {
     List<Found> shown = found.stream().filter(one -> waivedBy(one).isEmpty()).toList();
-    List<Found> minor =
-        shown.stream()
-            .filter(one -> one.caution().signal().compareTo(Signal.CAUTION) >= 0)
-            .sorted(Comparator.comparing((Found one) -> one.caution().signal()).reversed())
-            .toList();
-    int tooMany = Math.max(0, shown.size() - ABOUT);
-    return minor.subList(0, Math.min(tooMany, minor.size()));
+    List<Found> collapsed = new ArrayList<>(with(shown, Signal.NOTICE));
+    List<Found> light = new ArrayList<>(with(shown, Signal.CAUTION));
+    while (shown.size() - collapsed.size() > ABOUT && !light.isEmpty()) {
+      collapsed.add(light.remove(light.size() - 1));
+    }
+    return collapsed;
+  }
+
+  private static List<Found> with(List<Found> found, Signal signal) {
+    return found.stream().filter(one -> one.caution().signal() == signal).toList();
   }
 
   private Optional<String> waivedBy(Found found) {

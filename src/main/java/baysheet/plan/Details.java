@@ -11,9 +11,11 @@ final class Details {
 
   private Details() {}
 
-  static String undoing(Bound.OfBook fastener, TorqueLine line) {
+  /** Count and head; the name as well where the step undoes several kinds. */
+  static String undoing(Bound.OfBook fastener, TorqueLine line, boolean named) {
     List<String> words = new ArrayList<>();
-    line.head().ifPresent(head -> words.add(times(line) + head.replace(" ", NO_BREAK)));
+    String name = named ? line.words() + NO_BREAK : "";
+    line.head().ifPresent(head -> words.add(name + times(line) + head.replace(" ", NO_BREAK)));
     if (LayOut.isSingleUse(fastener.values())) {
       words.add("discard");
     }
@@ -27,7 +29,7 @@ final class Details {
       words.add(times(line) + "new");
     }
     line.onThread().ifPresent(words::add);
-    words.add(line.twoVisits() ? "snug only, line" + NO_BREAK + line.n() : figure(line));
+    words.add(line.twoVisits() ? "snug only, line" + NO_BREAK + line.n() : tightening(line));
     return String.join(", ", words);
   }
 

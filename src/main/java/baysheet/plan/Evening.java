@@ -2,13 +2,16 @@ package baysheet.plan;
 
 import baysheet.books.Catalogue;
 import baysheet.books.Moment;
+import baysheet.books.Place;
 import baysheet.books.Step;
 import baysheet.report.Located;
 import baysheet.resolve.Bound;
 import baysheet.resolve.Resolved;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * What has to be done the evening before: soak, borrow, have ready, and what procedures ask for.
@@ -64,30 +67,30 @@ final class Evening {
     if (!seizing) {
       return List.of();
     }
-    List<String> soak = new ArrayList<>();
     List<String> fasteners = stuck(Bound.OfBook.class);
     List<String> parts = stuck(Bound.OfCatalogue.class);
-    if (!fasteners.isEmpty()) {
-      soak.add(Words.soakThreads(fasteners));
+    if (fasteners.isEmpty() && parts.isEmpty()) {
+      return List.of();
     }
-    if (!parts.isEmpty()) {
-      soak.add(Words.soakSeats(parts));
-    }
-    return soak;
+    return List.of(Words.soak(fasteners, parts));
   }
 
-  /** What is likely to be stuck, of one kind of thing. */
+  /** What is likely to be stuck, of one kind of thing; the place behind the last that is there. */
   private List<String> stuck(Class<? extends Bound> kind) {
-    List<String> stuck = new ArrayList<>();
+    Map<List<Place>, List<String>> byPlace = new LinkedHashMap<>();
     for (Laid line : lines) {
       if (line.step().seizes() == Step.Seizes.LIKELY) {
         line.step().undo().stream()
             .map(resolved::thing)
             .filter(kind::isInstance)
-            .map(thing -> Words.at(Words.of(thing, resolved.shop().terms()), line.places()))
-            .forEach(stuck::add);
+            .map(thing -> Words.of(thing, resolved.shop().terms()))
+            .forEach(
+                words ->
+                    byPlace.computeIfAbsent(line.places(), key -> new ArrayList<>()).add(words));
       }
     }
+    List<String> stuck = new ArrayList<>();
+    byPlace.forEach((places, words) -> stuck.add(Words.at(String.join(", ", words), places)));
     return stuck;
   }
 }

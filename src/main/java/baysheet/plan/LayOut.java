@@ -24,8 +24,8 @@ final class LayOut {
   }
 
   /** Special tools first, each group in the order in which the sequence comes to it. */
-  List<Sheet.ToolLine> tools() {
-    Set<Procedure.Use> uses = new LinkedHashSet<>();
+  List<Sheet.ToolLine> tools(List<TorqueLine> torque) {
+    Set<Procedure.Use> uses = new LinkedHashSet<>(forTightening(torque));
     for (Task task : resolved.ranked()) {
       task.procedure().uses().forEach(use -> uses.add(use.value()));
     }
@@ -34,6 +34,40 @@ final class LayOut {
     uses.stream().filter(Procedure.Use::special).forEach(use -> tools.add(tool(use)));
     uses.stream().filter(use -> !use.special()).forEach(use -> tools.add(tool(use)));
     return tools;
+  }
+
+  /**
+   * An angle gauge where there is an angle; an adapter where wrench and socket differ in square.
+   */
+  private List<Procedure.Use> forTightening(List<TorqueLine> torque) {
+    Set<String> names = new LinkedHashSet<>();
+    for (TorqueLine line : torque) {
+      if (line.stages().stream().anyMatch(TorqueLine.StageLine.Angle.class::isInstance)) {
+        names.add(Words.ANGLE_GAUGE);
+      }
+      line.socket()
+          .ifPresent(
+              socket ->
+                  squares(line).stream()
+                      .filter(square -> !square.equals(socket.drive()))
+                      .forEach(square -> names.add(Words.adapter(square, socket.drive()))));
+    }
+    return names.stream().map(name -> new Procedure.Use(name, true)).toList();
+  }
+
+  /** The squares of the wrenches that a line names. */
+  private List<String> squares(TorqueLine line) {
+    return line.stages().stream()
+        .filter(TorqueLine.StageLine.Torque.class::isInstance)
+        .map(TorqueLine.StageLine.Torque.class::cast)
+        .flatMap(stage -> stage.wrench().stream())
+        .flatMap(
+            name ->
+                resolved.shop().crib().wrenches().stream()
+                    .filter(wrench -> wrench.value().name().equals(name)))
+        .map(wrench -> wrench.value().drive().print())
+        .distinct()
+        .toList();
   }
 
   /** Whether the crib has a special tool; other things are taken to be at hand. */

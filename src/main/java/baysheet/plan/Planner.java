@@ -71,7 +71,7 @@ public final class Planner {
     List<Sheet.Support> support = SupportCheck.of(resolved, lines, problems);
     List<Sheet.SocketLine> sockets = new SocketNeeds(resolved, lines).all();
     LayOut layOut = new LayOut(resolved, lines);
-    List<Sheet.ToolLine> tools = layOut.tools();
+    List<Sheet.ToolLine> tools = layOut.tools(torque);
     List<String> evening = new Evening(resolved, lines).all(graph, tools, sockets, torque, checks);
     return new Sheet(
             Headings.of(resolved),

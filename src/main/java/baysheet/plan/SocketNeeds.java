@@ -34,7 +34,14 @@ final class SocketNeeds {
   }
 
   /** One socket serves every fastener with this head, drive and use. */
-  private record Kind(Head head, SocketChoice choice, boolean deep) {}
+  private record Kind(Head head, SocketChoice choice, boolean deep) {
+    Kind {
+      // Why a socket was chosen differs from fastener to fastener; the socket does not.
+      choice =
+          new SocketChoice(
+              choice.drive(), choice.points(), choice.impact(), choice.owned(), List.of());
+    }
+  }
 
   private record Need(Set<ItemAt> items, int firstStep) {}
 

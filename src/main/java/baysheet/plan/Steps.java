@@ -117,8 +117,9 @@ final class Steps {
   private List<String> details(Laid line) {
     Draft step = line.step();
     List<String> details = new ArrayList<>();
+    boolean several = fasteners(step.undo()).size() > 1;
     fasteners(step.undo()).stream()
-        .map(item -> Details.undoing(fastener(item), lineOf(item)))
+        .map(item -> Details.undoing(fastener(item), lineOf(item), several))
         .filter(words -> !words.isEmpty())
         .forEach(details::add);
     fasteners(step.doUp()).forEach(item -> details.add(Details.doingUp(lineOf(item))));

@@ -34,8 +34,7 @@ final class TallyRows {
     rows.forEach(
         (row, places) ->
             tally.add(
-                new Sheet.TallyLine(
-                    row.item(), row.words(), places, places.size(), row.off(), row.on())));
+                new Sheet.TallyLine(row.item(), row.words(), places, 1, row.off(), row.on())));
     return tally;
   }
 }

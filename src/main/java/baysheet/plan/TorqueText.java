@@ -12,7 +12,6 @@ import baysheet.torque.Band;
 import baysheet.torque.Believability;
 import baysheet.torque.Doubt;
 import baysheet.torque.Friction;
-import baysheet.torque.Passes;
 import baysheet.torque.Quantity;
 import baysheet.torque.Rounding;
 import baysheet.torque.Setting;
@@ -56,7 +55,7 @@ final class TorqueText {
         new SocketNeeds(resolved, lines).of(items),
         kind(),
         stages,
-        passes(),
+        Wrenches.rounds(fastener),
         OrderLetters.positions(fastener),
         letters.drawing(fastener),
         fastener.threads().value().word(),
@@ -86,16 +85,6 @@ final class TorqueText {
     return fastener.reuse().map(reuse -> reuse.value() ? "again" : "new").orElse(Words.NOT_STATED);
   }
 
-  /** The rounds in which the set is tightened. */
-  private Passes passes() {
-    boolean ordered = fastener.order().isPresent();
-    return fastener
-        .passes()
-        .map(Located::value)
-        .orElseGet(
-            () -> Passes.usual(fastener.count().value(), ordered, fastener.tightening().value()));
-  }
-
   private List<TorqueLine.StageLine> stages() {
     List<TorqueLine.StageLine> stages = new ArrayList<>();
     if (fastener.tightening().value() instanceof Tightening.Stages given) {
@@ -121,12 +110,12 @@ final class TorqueText {
         target.nominal(),
         target.written(),
         second(target.nominal(), band),
-        band,
+        band.printed(),
         setting.map(chosen -> chosen.wrench().name()),
         setting.map(Setting::setting),
         setting.map(chosen -> Rounding.within(chosen.arrives(), band)),
         setting.map(Setting::insideBand).orElse(false),
-        trouble(choice));
+        trouble(choice, target.nominal()));
   }
 
   /** The other of the shop's two units, whichever the book used. */
@@ -137,12 +126,12 @@ final class TorqueText {
         .map(unit -> Rounding.converted(target, unit, band));
   }
 
-  private static Optional<String> trouble(WrenchChoice choice) {
+  private Optional<String> trouble(WrenchChoice choice, Quantity target) {
     if (choice.outcome() == WrenchChoice.Outcome.NONE_IN_RANGE) {
       return Optional.of("no wrench, borrow");
     }
     if (choice.outcome() == WrenchChoice.Outcome.ONLY_LAPSED) {
-      return Optional.of(Words.lapsed(choice));
+      return Optional.of(Words.lapsed(Wrenches.lapsed(resolved, target)));
     }
     return choice.setting().filter(setting -> !setting.insideBand()).map(Words::widerThanBand);
   }

@@ -10,9 +10,10 @@ import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.torque.Quantity;
 import baysheet.torque.Setting;
-import baysheet.torque.WrenchChoice;
+import baysheet.torque.Wrench;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -20,10 +21,11 @@ import java.util.stream.Collectors;
 
 /** Every sentence that the planner itself puts on a sheet. */
 final class Words {
-  static final String BEFORE_LOWERING = "Do and tick the checks due before lowering";
-  static final String BEFORE_LIFTING = "Do and tick the checks due before lifting";
+  static final String BEFORE_LOWERING = "Tick the checks due now";
+  static final String BEFORE_LIFTING = "Tick the checks due now";
   static final String NOT_LIFTED =
       "Do the checks listed for before lifting now; this car stays on its wheels";
+  static final String ANGLE_GAUGE = "angle gauge";
   static final String NOT_STATED = "not stated";
   static final String DISTANCE = "distance";
 
@@ -63,36 +65,39 @@ final class Words {
 
   static String lock(Fastener.Lock lock) {
     return switch (lock) {
-      case STAKE -> "then stake the collar into the groove";
+      case STAKE -> "then stake the collar";
       case SPLIT_PIN -> "then on to the next slot, never back, and a new split pin";
       case LOCK_PLATE -> "then bend the lock plate up";
       case LOCK_WIRE -> "then wire it so that it cannot loosen";
     };
   }
 
-  static String lapsed(WrenchChoice choice) {
-    String which =
-        choice.candidates().stream()
-            .filter(candidate -> !candidate.taken())
-            .map(candidate -> candidate.wrench().name() + ": " + candidate.why())
-            .collect(Collectors.joining("; "));
-    return "no wrench in date, borrow (" + which + ")";
+  /** Which wrenches could be set to it if they were not past their calibration, with its date. */
+  static String lapsed(List<Wrench> lapsed) {
+    return lapsed.stream()
+            .map(wrench -> wrench.name() + " last calibrated " + wrench.calibrated())
+            .collect(Collectors.joining(", "))
+        + ": lapsed, borrow";
   }
 
   static String widerThanBand(Setting setting) {
     return "the accuracy of wrench %s is wider than the band".formatted(setting.wrench().name());
   }
 
-  static String soakThreads(List<String> fasteners) {
-    return "Brush the threads clean and soak: " + String.join("; ", fasteners);
-  }
-
-  static String soakSeats(List<String> parts) {
-    return "Soak where it sits: " + String.join("; ", parts);
+  /** Threads are soaked brushed clean, parts in their seats. */
+  static String soak(List<String> fasteners, List<String> parts) {
+    List<String> what = new ArrayList<>();
+    if (!fasteners.isEmpty()) {
+      what.add("the brushed threads of " + String.join(", ", fasteners));
+    }
+    if (!parts.isEmpty()) {
+      what.add("in its seat " + String.join(", ", parts));
+    }
+    return "Soak " + String.join("; ", what);
   }
 
   static String at(String words, List<Place> places) {
-    return words + ", " + places(places);
+    return words + " (" + places(places) + ")";
   }
 
   static String fluid(String circuit, SpecBook.Fluid fluid) {
@@ -148,6 +153,11 @@ final class Words {
                     .map(TorqueLine.StageLine::print)
                     .collect(Collectors.joining(", ")),
                 line.n()));
+  }
+
+  static String adapter(String from, String to) {
+    // The crib's names are typed, so without the space that does not break.
+    return ("adapter " + from + " to " + to).replace('\u00a0', ' ');
   }
 
   static String borrow(String tool) {

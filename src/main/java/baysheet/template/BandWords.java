@@ -2,29 +2,26 @@ package baysheet.template;
 
 import baysheet.plan.TorqueLine.StageLine;
 import baysheet.torque.Band;
-import baysheet.torque.Quantity;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 
 /** The accepted band of a torque in figures. */
 final class BandWords {
   private BandWords() {}
 
-  /** {@code 90.3…99.7} in the target's unit, and whose it is where it is the shop's. */
+  /**
+   * {@code 90.3…99.7} in the target's unit, {@code 199.5…220.5 lbf·ft} beside another's scale, and
+   * whose it is where it is the shop's.
+   */
   static String of(StageLine.Torque torque) {
-    Band band = torque.band();
-    Quantity low = inward(band.low(), RoundingMode.CEILING);
-    Quantity high = inward(band.high(), RoundingMode.FLOOR);
-    String figures = low.figure() + "…" + high.figure();
+    Band band = torque.band().printed();
+    String figures = band.low().figure() + "…" + band.high().figure() + unit(torque);
     return isShops(torque) ? figures + " (shop)" : figures;
   }
 
-  /** To one decimal, towards the middle: what is printed is never outside what is accepted. */
-  private static Quantity inward(Quantity edge, RoundingMode towards) {
-    BigDecimal figure = edge.value();
-    return figure.scale() <= 1
-        ? edge
-        : new Quantity(figure.setScale(1, towards).stripTrailingZeros(), edge.unit());
+  /** Named where it is not the unit of the wrench beside it. */
+  private static String unit(StageLine.Torque torque) {
+    boolean same =
+        torque.setting().map(setting -> setting.unit() == torque.target().unit()).orElse(true);
+    return same ? "" : Phrases.NBSP + torque.target().unit().symbol();
   }
 
   static boolean isShops(StageLine stage) {

@@ -313,7 +313,7 @@ public sealed interface Box {
     public PenSize {
       if (leastWidth < 1 || leastHeight < 1 || width < leastWidth || height < leastHeight) {
         throw new IllegalArgumentException(
-            "pen size %d x %d, least %d x %d".formatted(width, height, leastWidth, leastHeight));
+            "pen size %s x %s, least %s x %s".formatted(width, height, leastWidth, leastHeight));
       }
     }
   }

@@ -56,7 +56,7 @@ public record Form(
     Objects.requireNonNull(body);
     if (smallest < 1 || dropsBelow < smallest || largest < dropsBelow) {
       throw new IllegalArgumentException(
-          "sizes %d, %d, %d".formatted(largest, dropsBelow, smallest));
+          "sizes %s, %s, %s".formatted(largest, dropsBelow, smallest));
     }
   }
 }

@@ -83,7 +83,7 @@ final class SheetWords {
         Phrases.orNothing(heading.years()),
         Phrases.orNothing(heading.plate()),
         heading.odometer().map(Quantity::print).orElse(""),
-        heading.distance().symbol(),
+        heading.odometer().map(Quantity::unit).orElse(heading.distance()).symbol(),
         heading.bay(),
         heading.bayEquipment(),
         person(Optional.of(heading.by())),
@@ -108,7 +108,7 @@ final class SheetWords {
   /** {@code 70…150 min, most likely 95 min}, and what it leaves out. */
   private static String time(TimeNeeded time) {
     String range =
-        "%d…%d%smin, most likely %d%smin"
+        "%s…%s%smin, most likely %s%smin"
             .formatted(time.low(), time.high(), Phrases.NBSP, time.mean(), Phrases.NBSP);
     return time.untimed() == 0 ? range : range + ", " + time.untimed() + " steps without a time";
   }

@@ -1,5 +1,6 @@
 package baysheet.torque;
 
+import java.math.RoundingMode;
 import java.util.Objects;
 
 /**
@@ -34,5 +35,21 @@ public record Band(Quantity low, Quantity high, Origin origin) {
   /** −1 below the band, 0 inside, 1 above. */
   int side(Quantity quantity) {
     return quantity.isBelow(low) ? -1 : quantity.isAbove(high) ? 1 : 0;
+  }
+
+  /**
+   * The band with its ends rounded to one decimal towards the middle, so that what is printed is
+   * never outside what is accepted; itself where it is too narrow for that.
+   */
+  public Band printed() {
+    Quantity from = rounded(low, RoundingMode.CEILING);
+    Quantity to = rounded(high, RoundingMode.FLOOR);
+    return from.isAbove(to) ? this : new Band(from, to, origin);
+  }
+
+  private static Quantity rounded(Quantity end, RoundingMode towards) {
+    return end.value().scale() <= 1
+        ? end
+        : new Quantity(end.value().setScale(1, towards).stripTrailingZeros(), end.unit());
   }
 }

@@ -159,6 +159,13 @@ class ExplainCommandTest {
   }
 
   @Test
+  void figuresCanBeSearchedForWithACommonBlank() {
+    String out = garage.run("explain", garage.job("503").toString()).out();
+    assertTrue(out.contains("105 N·m"), out);
+    assertFalse(out.contains("\u00A0"), out);
+  }
+
+  @Test
   void theWordsOnTheLeftStandInOneColumn() {
     List<String> lines = garage.run("explain", garage.job("503").toString()).out().lines().toList();
     for (String line : lines) {

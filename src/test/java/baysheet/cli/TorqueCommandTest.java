@@ -113,7 +113,7 @@ class TorqueCommandTest {
   @Test
   void aThreadUsedOtherThanPublishedIsWarnedOf() {
     String told = told("100 N·m --thread M12x1.5 --class 10.9 --treatment dry --used oiled");
-    assertTold(told, "This torque is for a thread dry; here it is oiled");
+    assertTold(told, "here it is oiled");
     assertTold(told, "more clamp load");
     assertFalse(
         told("100 N·m --thread M12x1.5 --treatment dry --used dry").contains("warning"), "like");
@@ -139,6 +139,15 @@ class TorqueCommandTest {
     assertTrue(json("105 N·m --shop SHOP --wrench B3 --on 2025-02-01").has("setting"));
     assertFalse(json("105 N·m --shop SHOP --wrench B3 --on 2025-02-02").has("setting"));
     assertFalse(json("105 N·m --shop SHOP --wrench B3").has("setting"));
+  }
+
+  @Test
+  void withoutADayTodayCounts() {
+    // It is 7 April 2026 in these tests; a calibration from tomorrow is none.
+    garage.change("shop.yaml", "calibrated: 2025-12-01", "calibrated: 2026-04-07");
+    assertTrue(json("105 N·m --shop SHOP --wrench B2").has("setting"));
+    garage.change("shop.yaml", "calibrated: 2026-04-07", "calibrated: 2026-04-08");
+    assertFalse(json("105 N·m --shop SHOP --wrench B2").has("setting"));
   }
 
   @Test

@@ -65,6 +65,36 @@ class WrittenFilesTest {
   }
 
   @Test
+  void noSheetTakesThePlaceOfAnother() {
+    Garage other = Garage.in(folder.resolve("other"));
+    Garage.Run run = garage.sheets(other.root.resolve(Garage.DAY).toString());
+    assertEquals(Exit.PROBLEMS, run.exit());
+    run.says("2026-04-07/501.yaml:1:1: error[same-sheet]");
+    run.says("OUT/2026-04-07/501.pdf");
+    run.says("3 of 6 sheets were written");
+  }
+
+  @Test
+  void aJobCalledAllDoesNotHideTheDay() {
+    garage.write(
+        "2026-04-07/all.yaml",
+        "job: all\nvehicle: {book: hollin-wren-2014, plate: HW 1, odometer: 5 km}\n"
+            + "bay: 1\nby: T1\nwork: [wheel-check at rear-left]\n");
+    Garage.Run run = garage.sheets();
+    assertEquals(Exit.PROBLEMS, run.exit(), run.err());
+    run.says("2026-04-07/all.yaml:1:1: error[same-sheet]");
+    assertEquals(4, Paper.of(Garage.bytes(garage.made("all.pdf"))).pages());
+  }
+
+  @Test
+  void aJobThatIsNamedTwiceIsMadeOnce() {
+    String roundabout = garage.root.resolve("vehicles/../2026-04-07/501.yaml").toString();
+    Garage.Run run = garage.sheets(roundabout);
+    assertEquals(Exit.DONE, run.exit(), run.err());
+    assertEquals(4, run.out().lines().count(), run.out());
+  }
+
+  @Test
   void aFolderThatCannotBeWrittenIsNamed() throws IOException {
     Files.writeString(garage.out, "a file where a folder should be");
     Garage.Run run = garage.sheets();

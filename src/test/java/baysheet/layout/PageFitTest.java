@@ -32,13 +32,13 @@ class PageFitTest {
 
   @Test
   void largestSizeThatFitsIsTaken() {
-    // 66 lines of 1.2 em: 790.866 / 66 / 1.2 = 9.985, and the next tenth under it is 9.9.
-    assertEquals(9_900, fitted(form(lines(66))).fit().bodySize());
+    // 66 lines of 1.17 em: 790.866 / 66 / 1.17 = 10.242, and the next tenth under it is 10.2.
+    assertEquals(10_200, fitted(form(lines(66))).fit().bodySize());
   }
 
   @Test
   void pensShrinkBeforeAnythingIsDropped() {
-    // Two lines of 9 points are 21.6 high; the tick box is 14.2, or 9.9 at the least.
+    // Two lines of 9 points are 21.1 high; the tick box is 14.2, or 9.9 at the least.
     Box tall = droppable("hints", text("hint"));
     Form form = form(column(tick("t", "t"), tall, space(ROOM - 33), text("a")), List.of("hints"));
     Fitted fitted = fitted(form);
@@ -86,8 +86,8 @@ class PageFitTest {
 
   @Test
   void underTheLimitEverythingGivesWayTogether() {
-    // 75 lines need 790.866 / 75 / 1.2 = 8.787.
-    Box column = column(droppable("hints", space(1)), lines(75));
+    // 77 lines need 790.866 / 77 / 1.17 = 8.779.
+    Box column = column(droppable("hints", space(1)), lines(77));
     Fitted fitted = fitted(form(column, List.of("hints")));
     assertEquals(8_700, fitted.fit().bodySize());
     assertEquals(List.of("hints"), fitted.fit().dropped());

@@ -9,8 +9,8 @@ import org.junit.jupiter.api.Test;
 
 class PageTextTest {
   /**
-   * Figures by hand: margins 25.512; a line of 11 points is 13.2 high, its text 12.804 (10.208 up,
-   * 2.596 down) with half of the rest above, 0.198; "nut" is 570 + 570 + 353 thousandths of 11
+   * Figures by hand: margins 25.512; a line of 11 points is 12.87 high, its text 12.804 (10.208 up,
+   * 2.596 down) with half of the rest above, 0.033; "nut" is 570 + 570 + 353 thousandths of 11
    * points wide in the regular face (DejaVu's own widths, 634, 634 and 392 per mille, condensed to
    * nine tenths).
    */
@@ -37,9 +37,9 @@ class PageTextTest {
            2   FORM for "Tick: done"
            3   FIGURE for "O"
            - line      25.512,25.512 544.252x1 1
-           1 text      25.512,26.71 16.423x12.804 11 regular nut
-           2 pen       25.512,39.712 14.173x14.173 tick done
-           3 circle    27.212,60.585 16.6x16.6 0.6
+           1 text      25.512,26.545 16.423x12.804 11 regular nut
+           2 pen       25.512,39.382 14.173x14.173 tick done
+           3 circle    27.212,60.255 16.6x16.6 0.6
         """,
         PageText.print(page));
   }

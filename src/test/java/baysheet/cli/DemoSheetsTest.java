@@ -1,0 +1,129 @@
+package baysheet.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import baysheet.books.Shop;
+import baysheet.books.ShopFolder;
+import baysheet.layout.Fonts;
+import baysheet.layout.Item;
+import baysheet.layout.PageCheck;
+import baysheet.pdf.Conformance;
+import baysheet.pdf.PdfWriter;
+import baysheet.plan.Sheet;
+import baysheet.plan.TorqueLine;
+import baysheet.report.Problems;
+import baysheet.template.Layouts;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** Every sheet of the demo days, on both sizes of paper, walked item by item. */
+class DemoSheetsTest {
+  private static final Path JOBS = Path.of("jobs");
+  private static final Fonts FONTS = Fonts.builtIn();
+  // In thousandths of a point, rounded down: 2834.6.
+  private static final long MILLIMETRE = 2834;
+  private static final long MARGIN = 8 * MILLIMETRE;
+  private static final long SOURCES = 7000;
+  private static final long BODY = 8000;
+  private static final long FIGURES = 10_500;
+
+  /** The least sizes at which gloves and a ballpoint still do, in tenths of a millimetre. */
+  private static final Map<String, long[]> LEAST_PENS =
+      Map.of(
+          "tick", new long[] {35, 35},
+          "value", new long[] {160, 65},
+          "initials", new long[] {120, 70},
+          "signature", new long[] {450, 110});
+
+  private static List<MadeSheet> made(Shop.Paper paper) {
+    ShopFolders folders = new ShopFolders(FONTS);
+    SheetMaker maker = new SheetMaker(folders, Layouts.builtIn(), FONTS, Optional.of(paper));
+    Problems problems = new Problems();
+    ShopFolder folder = folders.read(JOBS, problems).orElseThrow();
+    List<MadeSheet> made = new ArrayList<>();
+    for (Path job : DayFolders.all(JOBS)) {
+      maker.make(job, folder, problems).ifPresent(made::add);
+    }
+    assertEquals(List.of(), problems.all());
+    assertTrue(made.size() >= 14, "only " + made.size() + " sheets");
+    return made;
+  }
+
+  @ParameterizedTest
+  @EnumSource(Shop.Paper.class)
+  void nothingIsCutCoveredOrTooSmall(Shop.Paper paper) {
+    for (MadeSheet sheet : made(paper)) {
+      String job = sheet.sheet().heading().job();
+      assertEquals(List.of(), PageCheck.faults(sheet.page(), MARGIN, SOURCES), job);
+      assertTrue(sheet.fit().bodySize() >= BODY, job);
+      sheet.page().pens().forEach(pen -> bigEnough(job, pen));
+    }
+  }
+
+  private static void bigEnough(String job, Item.Pen pen) {
+    long[] least = LEAST_PENS.get(pen.kind());
+    if (least != null) {
+      String which = job + " " + pen.name();
+      assertTrue(pen.edge().width() * 10 >= least[0] * MILLIMETRE, which);
+      assertTrue(pen.edge().height() * 10 >= least[1] * MILLIMETRE, which);
+    }
+  }
+
+  @ParameterizedTest
+  @EnumSource(Shop.Paper.class)
+  void figuresThatGoOnAWrenchAreBigAndBold(Shop.Paper paper) {
+    for (MadeSheet made : made(paper)) {
+      List<String> big =
+          glyphs(made)
+              .filter(text -> text.bold() && text.size() >= FIGURES)
+              .map(Item.Glyphs::text)
+              .toList();
+      String all = spaced(String.join(" ", big));
+      figures(made.sheet())
+          .map(DemoSheetsTest::spaced)
+          .forEach(figure -> assertTrue(all.contains(figure), figure + " in " + all));
+    }
+  }
+
+  private static String spaced(String text) {
+    return text.replace('\u00a0', ' ');
+  }
+
+  /** Targets and settings of a sheet's torque lines, as they are printed. */
+  private static Stream<String> figures(Sheet sheet) {
+    return sheet.torque().stream()
+        .flatMap(line -> line.stages().stream())
+        .filter(TorqueLine.StageLine.Torque.class::isInstance)
+        .map(TorqueLine.StageLine.Torque.class::cast)
+        .flatMap(
+            stage ->
+                Stream.concat(
+                    Stream.of(stage.target().print()),
+                    stage.setting().map(set -> set.print()).stream()));
+  }
+
+  private static Stream<Item.Glyphs> glyphs(MadeSheet made) {
+    return made.page().items().stream()
+        .filter(Item.Glyphs.class::isInstance)
+        .map(Item.Glyphs.class::cast);
+  }
+
+  @Test
+  void anArchiveAndAScreenReaderTakeThem() throws Exception {
+    PdfWriter writer = new PdfWriter();
+    List<MadeSheet> made = made(Shop.Paper.A4);
+    for (MadeSheet sheet : made) {
+      byte[] pdf = Day.pdf(writer, sheet);
+      assertEquals(List.of(), Conformance.failures(pdf), sheet.sheet().heading().job());
+    }
+    assertEquals(List.of(), Conformance.failures(Day.all(writer, made)));
+  }
+}

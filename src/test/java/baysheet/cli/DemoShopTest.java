@@ -1,0 +1,41 @@
+package baysheet.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The shop folder that comes with the project is in order. */
+class DemoShopTest {
+  private static final Path JOBS = Path.of("jobs");
+
+  @TempDir private Path folder;
+
+  @Test
+  void nothingIsAmissInTheDemo() {
+    Garage.Run run = Garage.in(folder).run("check", JOBS.toString(), "--json");
+    JsonTree told = JsonTree.of(run.out().getBytes(StandardCharsets.UTF_8));
+    List<String> codes =
+        told.list("problems").stream().map(problem -> problem.text("code")).toList();
+    assertEquals(List.of(), codes, run.out());
+  }
+
+  @Test
+  void everyTorqueLineOfTheDemoCanBeFollowed() {
+    Garage garage = Garage.in(folder);
+    List<Path> jobs = DayFolders.all(JOBS);
+    assertTrue(jobs.size() >= 14, jobs.toString());
+    for (Path job : jobs) {
+      Garage.Run run = garage.run("explain", job.toString());
+      assertEquals(Exit.DONE, run.exit(), run.err());
+      List<String> lines = run.out().lines().filter(line -> line.startsWith("line ")).toList();
+      assertTrue(!lines.isEmpty(), job + " has no torque line");
+      long places = run.out().lines().filter(line -> line.startsWith("  found ")).count();
+      assertEquals(lines.size(), places, job.toString());
+    }
+  }
+}
