@@ -152,6 +152,10 @@ class RecordTest {
           if (map.has("value") && map.has("unit")) {
             known.add(map.figure("value").toPlainString() + " " + map.text("unit"));
           }
+          if (map.has("from") && map.has("to")) {
+            known.add(map.figure("from").toPlainString() + " " + map.text("unit"));
+            known.add(map.figure("to").toPlainString() + " " + map.text("unit"));
+          }
         });
     for (JsonTree line : record.list("torque")) {
       for (JsonTree stage : line.list("stages")) {
