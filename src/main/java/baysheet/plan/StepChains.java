@@ -213,22 +213,24 @@ final class StepChains {
     return chain;
   }
 
-  /** Whether a step of what gives access opens before, or closes after, all of a task behind it. */
-  private boolean isAround(Draft step, Draft behind) {
-    return step.phase() != Sheet.Phase.WORK
-        && Owners.isBehind(resolved, behind.task(), step.task());
+  /**
+   * Whether what gives access to a task opens an item, so that it is off before and after all of
+   * the task, whoever puts it on.
+   */
+  private boolean isAround(ItemAt item, TaskId task) {
+    return resolved.tasks().values().stream()
+        .filter(access -> Owners.isBehind(resolved, task, access.id()))
+        .flatMap(access -> access.open().stream())
+        .anyMatch(step -> step.undo().contains(item));
   }
 
-  /**
-   * What is done early or late, or by what gives access, keeps out of the chains: it is before or
-   * after all of them by itself.
-   */
+  /** What is done early or late, or is open around a task, keeps out of its chains. */
   private List<Integer> others(List<ItemAt> items, Map<ItemAt, Integer> owners, Draft step) {
     return items.stream()
         .filter(owners::containsKey)
+        .filter(item -> !isAround(item, step.task()))
         .map(owners::get)
         .filter(owner -> !isOf(owner, step) && !early.contains(owner))
-        .filter(owner -> !isAround(drafts.get(owner), step))
         .distinct()
         .toList();
   }
