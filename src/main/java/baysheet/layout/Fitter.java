@@ -2,6 +2,7 @@ package baysheet.layout;
 
 import baysheet.template.Box;
 import baysheet.template.Form;
+import baysheet.template.Length;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -63,7 +64,7 @@ final class Fitter {
   }
 
   private Box thinned(Thinning thinning) {
-    return thinning.thin(form.body()).orElse(new Box.Space(Box.Length.ZERO, form.body().at()));
+    return thinning.thin(form.body()).orElse(new Box.Space(Length.ZERO, form.body().at()));
   }
 
   /**

@@ -1,11 +1,12 @@
 package baysheet.layout;
 
 import baysheet.template.Box;
+import baysheet.template.Width;
 import java.util.ArrayList;
 import java.util.List;
 
 /** What the columns of a table need, by their cells that stand in one column alone. */
-record TableColumns(List<Box.Width> widths, List<Extent> extents) {
+record TableColumns(List<Width> widths, List<Extent> extents) {
   static TableColumns of(Box.Table table, Extents extents) {
     List<Extent> contents = new ArrayList<>();
     List<Figures> figures = new ArrayList<>();

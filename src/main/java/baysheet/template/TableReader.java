@@ -1,11 +1,9 @@
 package baysheet.template;
 
-import baysheet.template.Box.Length;
 import baysheet.template.Box.Table;
 import baysheet.template.Box.TableCell;
 import baysheet.template.Box.TableRow;
 import baysheet.template.Box.Vertical;
-import baysheet.template.Box.Width;
 import baysheet.template.LayoutSource.Faults;
 import baysheet.template.Node.Element;
 import java.util.ArrayList;

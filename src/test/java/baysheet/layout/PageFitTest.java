@@ -10,6 +10,9 @@ import baysheet.layout.PageFit.Fitted;
 import baysheet.layout.PageFit.Overrun;
 import baysheet.template.Box;
 import baysheet.template.Form;
+import baysheet.template.Length;
+import baysheet.template.Mark;
+import baysheet.template.Width;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -116,7 +119,7 @@ class PageFitTest {
   @Test
   void wordThatFitsOnlySmallMakesTheTextSmall() {
     long width = Em.at(FONTS.regular().advance("synchroniser"), 10_000);
-    Box.Width exactly = new Box.Width.Fixed(new Box.Length(width, false));
+    Width exactly = new Width.Fixed(new Length(width, false));
     assertEquals(
         10_000, fitted(form(row(0, cell(exactly, text("synchroniser"))))).fit().bodySize());
   }
@@ -182,7 +185,7 @@ class PageFitTest {
   void missingCharacterIsFoundWhereverItStands() {
     Box.Drawing drawing =
         new Box.Drawing(
-            pt(10), pt(10), List.of(new Box.Mark.Label(0, 0, 500, "\u4E00", false)), "x", HERE);
+            pt(10), pt(10), List.of(new Mark.Label(0, 0, 500, "\u4E00", false)), "x", HERE);
     Box items =
         new Box.Items(
             List.of(new Box.Entry(text("ok"), frame(text("bad \u4E01")))),
