@@ -39,7 +39,13 @@ final class TableThinning {
       body.add(new Box.TableRow(cells(rows.get(i + 1)), table.rows().get(i).heavyRuleAbove()));
     }
     return new Box.Table(
-        widths, cells(rows.get(0)), body, table.padding(), table.title(), table.at());
+        widths,
+        cells(rows.get(0)),
+        body,
+        table.padding(),
+        table.between(),
+        table.title(),
+        table.at());
   }
 
   private List<Slot> slots(List<Box.TableCell> cells) {

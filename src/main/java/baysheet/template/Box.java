@@ -81,6 +81,8 @@ public sealed interface Box {
    * @param widths one for each column
    * @param header the header cells
    * @param rows body rows; a row may have fewer cells than columns when cells span
+   * @param padding around the content of every cell
+   * @param between further distance between two columns
    * @param title what the table is, for a screen reader
    */
   record Table(
@@ -88,6 +90,7 @@ public sealed interface Box {
       List<TableCell> header,
       List<TableRow> rows,
       Length padding,
+      Length between,
       String title,
       Where at)
       implements Box {
@@ -96,6 +99,7 @@ public sealed interface Box {
       header = List.copyOf(header);
       rows = List.copyOf(rows);
       Objects.requireNonNull(padding);
+      Objects.requireNonNull(between);
       Objects.requireNonNull(title);
       Objects.requireNonNull(at);
     }
@@ -168,7 +172,7 @@ public sealed interface Box {
 
   /**
    * A box that gives way when the page is tight: it leaves, or shrinks to {@code smaller}, when its
-   * group's turn comes in {@link Form#drops}.
+   * group's turn comes in {@link Form#groups}.
    */
   record Droppable(String group, Box child, Optional<Box> smaller, Where at) implements Box {
     public Droppable {

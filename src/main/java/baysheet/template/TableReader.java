@@ -24,7 +24,7 @@ final class TableReader {
   }
 
   Table read(Element element) {
-    Attributes in = Attributes.of(element, faults, "title", "padding");
+    Attributes in = Attributes.of(element, faults, "title", "padding", "between");
     BoxReader.children(element, faults).forEach(this::part);
     if (widths.isEmpty()) {
       faults.nothingInside(element.at(), "table", "a <col> for each column");
@@ -37,6 +37,7 @@ final class TableReader {
         header,
         rows,
         in.length("padding", Length.ZERO),
+        in.length("between", Length.ZERO),
         in.required("title"),
         element.at());
   }

@@ -97,6 +97,28 @@ class PageFitTest {
   }
 
   @Test
+  void groupWithALowerLimitStaysWhileTextGetsSmaller() {
+    // Three lines more than 77 need 790.866 / 80 / 1.17 = 8.449: over the limit of 8 points.
+    Box column = column(droppable("hints", lines(9)), droppable("reasons", lines(3)), lines(77));
+    List<Form.Group> groups =
+        List.of(new Form.Group("hints", 9_000), new Form.Group("reasons", 8_000));
+    Fitted fitted = assertInstanceOf(Fitted.class, PageFit.fit(grouped(column, groups), FONTS));
+    assertEquals(8_400, fitted.fit().bodySize());
+    assertEquals(List.of("hints"), fitted.fit().dropped());
+  }
+
+  @Test
+  void groupWithALowerLimitGoesWhenNotEvenThatHoldsIt() {
+    // 85 lines need 790.866 / 85 / 1.17 = 7.952; without the reasons 77 lines take 8.779.
+    Box column = column(droppable("reasons", lines(8)), droppable("hints", lines(1)), lines(77));
+    List<Form.Group> groups =
+        List.of(new Form.Group("reasons", 8_000), new Form.Group("hints", 9_000));
+    Fitted fitted = assertInstanceOf(Fitted.class, PageFit.fit(grouped(column, groups), FONTS));
+    assertEquals(8_700, fitted.fit().bodySize());
+    assertEquals(List.of("hints", "reasons"), fitted.fit().dropped());
+  }
+
+  @Test
   void overrunSaysByHowMuchAndWhatIsTallest() {
     Box table = table(List.of(SHARE), List.of(), tr(td(space(700))));
     Overrun overrun = assertInstanceOf(Overrun.class, fit(form(column(table, space(200)))));

@@ -102,7 +102,7 @@ public final class Sketch {
 
   public static Box.Table table(
       List<Width> widths, List<Box.TableCell> header, Box.TableRow... rows) {
-    return new Box.Table(widths, header, List.of(rows), pt(1.5), "Sample table", HERE);
+    return new Box.Table(widths, header, List.of(rows), pt(1.5), Length.ZERO, "Sample table", HERE);
   }
 
   public static Box.Items numbered(String... texts) {
@@ -187,7 +187,11 @@ public final class Sketch {
 
   /** A4, 9 mm margins, 11 to 8 points, groups go before 9 points are undercut. */
   public static Form form(Box body, List<String> drops) {
+    return grouped(body, drops.stream().map(name -> new Form.Group(name, 9_000)).toList());
+  }
+
+  public static Form grouped(Box body, List<Form.Group> groups) {
     return new Form(
-        Form.Paper.A4, 25_512, 11_000, 8_000, 9_000, drops, "en-GB", "Sample form", body);
+        Form.Paper.A4, 25_512, 11_000, 8_000, 9_000, groups, "en-GB", "Sample form", body);
   }
 }
