@@ -13,6 +13,7 @@ import baysheet.plan.Sheet;
 import baysheet.plan.TorqueLine;
 import baysheet.template.Form;
 import baysheet.template.Layouts;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -112,6 +113,25 @@ class DemoSheetsTest {
     return made.page().items().stream()
         .filter(Item.Glyphs.class::isInstance)
         .map(Item.Glyphs.class::cast);
+  }
+
+  @Test
+  void theOtherLayoutThatShipsHoldsEveryTorqueLineAndIsAsSound() throws Exception {
+    List<MadeSheet> cards =
+        DemoSheets.made(Shop.Paper.A4, Layouts.in(Path.of("templates/torque-card")));
+    for (MadeSheet card : cards) {
+      String job = card.sheet().heading().job();
+      assertEquals(List.of(), PageCheck.faults(card.page(), MARGIN, SOURCES), job);
+      card.page().pens().forEach(pen -> bigEnough(job, pen));
+      long values =
+          card.page().pens().stream().filter(pen -> pen.name().startsWith("mark.")).count();
+      assertEquals(
+          card.sheet().torque().stream().mapToLong(line -> line.places().size()).sum(),
+          values,
+          job);
+    }
+    // One stands for all: what differs between sheets is checked with the layout above.
+    assertEquals(List.of(), Conformance.failures(Day.pdf(new PdfWriter(), cards.get(0))));
   }
 
   @Test
