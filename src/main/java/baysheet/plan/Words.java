@@ -164,6 +164,10 @@ final class Words {
     return "Borrow: " + tool;
   }
 
+  static String fromData(String figure) {
+    return figure + ", from data";
+  }
+
   static String handledElsewhere(Resolved resolved, ItemAt item, boolean undone) {
     String words = of(resolved.thing(item), resolved.shop().terms());
     return "the " + words + (undone ? " is off already" : " goes on in another step");
@@ -199,9 +203,14 @@ final class Words {
     String where = capital(places(line.places()));
     return switch (line.step().phase()) {
       case OPEN -> where + ": take apart";
-      case CLOSE -> where + ": put together";
+      case CLOSE, CHECK -> where + ": put together";
       default -> where + ": work";
     };
+  }
+
+  /** One side stays together as the pattern for the other. */
+  static String sideBySide(int first, int last) {
+    return "Steps\u00a0%d\u2013%d on one side, then on the other".formatted(first, last);
   }
 
   static String heading(Moment moment) {
