@@ -19,6 +19,7 @@ import java.util.Objects;
  * @param evening what has to be done the evening before
  * @param support what carries the raised vehicle; none where it stays on its wheels
  * @param steps how many steps the sequence has
+ * @param checks those that no step of the sequence leads to, by their moments
  * @param openItems what somebody else must do before the sheet is closed
  */
 public record SheetText(
@@ -143,6 +144,7 @@ public record SheetText(
    * @param entry what is written in here, and a line for it at each place
    * @param details what belongs to it, already in words
    * @param torque the torque lines it tightens, {@code 3, 4}
+   * @param due the checks that it leads to; they stand below it and nowhere else
    * @param hold the box for a second person's initials; none where work goes on
    */
   public record StepText(
@@ -153,6 +155,7 @@ public record SheetText(
       String letters,
       List<String> details,
       String torque,
+      List<CheckText> due,
       String minutes,
       String because,
       String good,
@@ -164,6 +167,7 @@ public record SheetText(
       ticks = List.copyOf(ticks);
       above = List.copyOf(above);
       details = List.copyOf(details);
+      due = List.copyOf(due);
       ifStuck = List.copyOf(ifStuck);
       entries = List.copyOf(entries);
       hold = List.copyOf(hold);

@@ -10,9 +10,11 @@ import java.util.List;
 /** The sequence in words. */
 final class StepWords {
   private final CautionWords cautions;
+  private final CheckWords checks;
 
-  StepWords(CautionWords cautions) {
+  StepWords(CautionWords cautions, CheckWords checks) {
     this.cautions = cautions;
+    this.checks = checks;
   }
 
   SectionText section(Section section) {
@@ -33,6 +35,7 @@ final class StepWords {
         letters(step),
         step.details(),
         torque(step),
+        checks.dueAt(step),
         Phrases.minutes(step.minutes().mean()),
         step.because().map(String::strip).orElse(""),
         step.good().map(String::strip).orElse(""),
