@@ -34,9 +34,13 @@ final class CheckWords {
     this.checks = checks;
   }
 
+  /** Those that are steps of the sequence stand there. */
   List<ChecksText> byMoment() {
     Map<Moment, List<CheckText>> groups = new TreeMap<>();
     for (int i = 0; i < checks.size(); i++) {
+      if (!checks.get(i).steps().isEmpty()) {
+        continue;
+      }
       groups
           .computeIfAbsent(checks.get(i).moment(), any -> new ArrayList<>())
           .add(check(i + 1, checks.get(i)));

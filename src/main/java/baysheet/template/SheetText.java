@@ -118,7 +118,8 @@ public record SheetText(
       String source) {}
 
   /** Steps under one heading. */
-  public record SectionText(String heading, String phase, String moment, List<StepText> steps) {
+  public record SectionText(
+      String heading, String note, String phase, String moment, List<StepText> steps) {
     public SectionText {
       steps = List.copyOf(steps);
     }
@@ -139,6 +140,7 @@ public record SheetText(
    * @param ticks a box for each place
    * @param above the cautions that stand directly above it
    * @param letters letters of further cautions, {@code A, C}
+   * @param entry what is written in here, and a line for it at each place
    * @param details what belongs to it, already in words
    * @param torque the torque lines it tightens, {@code 3, 4}
    * @param hold the box for a second person's initials; none where work goes on
@@ -155,12 +157,15 @@ public record SheetText(
       String because,
       String good,
       List<String> ifStuck,
+      String entry,
+      List<BoxText> entries,
       List<BoxText> hold) {
     public StepText {
       ticks = List.copyOf(ticks);
       above = List.copyOf(above);
       details = List.copyOf(details);
       ifStuck = List.copyOf(ifStuck);
+      entries = List.copyOf(entries);
       hold = List.copyOf(hold);
     }
   }
