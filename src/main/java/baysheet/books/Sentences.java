@@ -193,7 +193,7 @@ final class Sentences {
 
   static Problem stepAtAnotherMoment(Span at, Located<Moment> moment) {
     return Problem.error(
-            "wrong-moment",
+            "step-at-other-moment",
             at,
             "a check due "
                 + moment.value().word()
