@@ -11,8 +11,8 @@ import java.util.TreeMap;
 
 /**
  * Which checks are due at which step. A step that sends the reader to the checks before the vehicle
- * goes up or comes down has them printed below it, so that nobody looks for them elsewhere. Checks
- * are counted from 0.
+ * goes up or comes down has them printed below it, so that nobody looks for them elsewhere; those
+ * that are steps themselves stand in the sequence already. Checks are counted from 0.
  */
 final class DueChecks {
   private final Map<Integer, List<Integer>> byStep = new TreeMap<>();
@@ -22,6 +22,9 @@ final class DueChecks {
     List<SheetStep> gates = steps.stream().filter(DueChecks::isGate).toList();
     for (int i = 0; i < checks.size(); i++) {
       CheckLine check = checks.get(i);
+      if (!check.steps().isEmpty()) {
+        continue;
+      }
       List<SheetStep> open = gates.stream().filter(gate -> leads(gate, check)).toList();
       if (open.isEmpty()) {
         later.add(i);

@@ -119,7 +119,8 @@ public record SheetText(
       String source) {}
 
   /** Steps under one heading. */
-  public record SectionText(String heading, String phase, String moment, List<StepText> steps) {
+  public record SectionText(
+      String heading, String note, String phase, String moment, List<StepText> steps) {
     public SectionText {
       steps = List.copyOf(steps);
     }
@@ -140,6 +141,7 @@ public record SheetText(
    * @param ticks a box for each place
    * @param above the cautions that stand directly above it
    * @param letters letters of further cautions, {@code A, C}
+   * @param entry what is written in here, and a line for it at each place
    * @param details what belongs to it, already in words
    * @param torque the torque lines it tightens, {@code 3, 4}
    * @param due the checks that it leads to; they stand below it and nowhere else
@@ -158,6 +160,8 @@ public record SheetText(
       String because,
       String good,
       List<String> ifStuck,
+      String entry,
+      List<BoxText> entries,
       List<BoxText> hold) {
     public StepText {
       ticks = List.copyOf(ticks);
@@ -165,6 +169,7 @@ public record SheetText(
       details = List.copyOf(details);
       due = List.copyOf(due);
       ifStuck = List.copyOf(ifStuck);
+      entries = List.copyOf(entries);
       hold = List.copyOf(hold);
     }
   }

@@ -20,6 +20,7 @@ final class StepWords {
   SectionText section(Section section) {
     return new SectionText(
         section.heading(),
+        Phrases.orNothing(section.note()),
         section.phase().word(),
         section.moment().word(),
         section.steps().stream().map(this::step).toList());
@@ -39,6 +40,8 @@ final class StepWords {
         step.because().map(String::strip).orElse(""),
         step.good().map(String::strip).orElse(""),
         step.ifStuck(),
+        Phrases.orNothing(step.entry()),
+        entries(step),
         hold(step));
   }
 
@@ -57,6 +60,13 @@ final class StepWords {
     boolean told =
         step.details().stream().anyMatch(detail -> detail.contains("line" + Phrases.NBSP));
     return told ? "" : Phrases.numbers(step.torque()).replace(" ", Phrases.NBSP);
+  }
+
+  private static List<BoxText> entries(SheetStep step) {
+    return step.entry().isEmpty()
+        ? List.of()
+        : PlaceWords.boxes(
+            "entry." + step.n(), step.entry().get() + ", step " + step.n(), step.places());
   }
 
   private static List<BoxText> hold(SheetStep step) {
