@@ -8,6 +8,7 @@ import baysheet.torque.Quantity;
 import baysheet.torque.Treatment;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 
 /**
@@ -66,6 +67,36 @@ public record TorqueLine(
     stages = List.copyOf(stages);
     order = List.copyOf(order);
     warnings = List.copyOf(warnings);
+  }
+
+  /** The same line with its sentences in other words. */
+  TorqueLine worded(UnaryOperator<String> change) {
+    return new TorqueLine(
+        n,
+        fastener,
+        change.apply(words),
+        places,
+        count,
+        thread,
+        strength,
+        head,
+        socket,
+        kind,
+        stages,
+        passes,
+        order,
+        drawing,
+        threads,
+        reuse,
+        lock.map(change),
+        note.map(change),
+        moment,
+        rideHeight,
+        twoVisits,
+        recheck,
+        source,
+        overridden,
+        warnings);
   }
 
   /** What has to be put on the thread; nothing for one that goes on dry or as it comes. */

@@ -12,9 +12,6 @@ import baysheet.plan.Sheet;
 import baysheet.report.Problem;
 import baysheet.report.Problems;
 import baysheet.template.Layouts;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -37,7 +34,6 @@ import org.junit.jupiter.api.io.TempDir;
  * do.
  */
 class CoverageTest {
-  private static final Path JOBS = Path.of("jobs");
   private static final Path RARER = Path.of("src/test/resources/cases/workshop");
   private static final Fonts FONTS = Fonts.builtIn();
 
@@ -50,8 +46,7 @@ class CoverageTest {
 
   @BeforeAll
   static void plan() {
-    copy(JOBS);
-    copy(RARER);
+    CopyOfTheDemo.in(root).with(RARER);
     Problems problems = new Problems();
     folder = folders().read(root, problems).orElseThrow(() -> new AssertionError(problems.all()));
     sheets = new TreeMap<>();
@@ -71,18 +66,6 @@ class CoverageTest {
 
   private static SheetMaker maker() {
     return new SheetMaker(folders(), Layouts.builtIn(), FONTS, Optional.of(Shop.Paper.A4));
-  }
-
-  private static void copy(Path from) {
-    try (Stream<Path> files = Files.walk(from)) {
-      for (Path file : files.filter(Files::isRegularFile).toList()) {
-        Path to = root.resolve(from.relativize(file).toString());
-        Files.createDirectories(to.getParent());
-        Files.copy(file, to);
-      }
-    } catch (IOException e) {
-      throw new UncheckedIOException("cannot copy " + from, e);
-    }
   }
 
   @Test
