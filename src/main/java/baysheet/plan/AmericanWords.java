@@ -73,7 +73,12 @@ final class AmericanWords {
 
   private Sheet.Section section(Sheet.Section it) {
     return new Sheet.Section(
-        text(it.heading()), it.phase(), it.moment(), it.places(), each(it.steps(), this::step));
+        text(it.heading()),
+        text(it.note()),
+        it.phase(),
+        it.moment(),
+        it.places(),
+        each(it.steps(), this::step));
   }
 
   private Sheet.SheetStep step(Sheet.SheetStep it) {
@@ -94,6 +99,7 @@ final class AmericanWords {
         it.cautionsAbove(),
         it.minutes(),
         it.hold(),
+        text(it.entry()),
         text(it.because()),
         text(it.good()),
         texts(it.ifStuck()));
@@ -119,6 +125,7 @@ final class AmericanWords {
         text(it.text()),
         it.places(),
         it.because(),
+        it.steps(),
         text(it.reason()),
         it.hold(),
         text(it.needs()),

@@ -51,7 +51,9 @@ final class Holds {
 
   /** The last line at a place before the first thing there goes back on. */
   private boolean lastBeforeClosing(int index) {
-    if (index + 1 >= lines.size() || lines.get(index).step().phase() == Sheet.Phase.CLOSE) {
+    Sheet.Phase phase = lines.get(index).step().phase();
+    boolean opens = phase == Sheet.Phase.OPEN || phase == Sheet.Phase.WORK;
+    if (index + 1 >= lines.size() || !opens) {
       return false;
     }
     Laid next = lines.get(index + 1);

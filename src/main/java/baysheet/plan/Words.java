@@ -59,7 +59,8 @@ final class Words {
   static String finalTorque(Bound thing, Fastener.Moment when, Shop.Terms terms) {
     String set = plural(of(thing, terms), ((Bound.OfBook) thing).values().count().value());
     return when == Fastener.Moment.RIDE_HEIGHT
-        ? "Settle the car on its wheels, then tighten the " + set
+        ? "With the weight on the wheels, over a pit or on ramps, settle the car; tighten the "
+            + set
         : "Tighten the " + set;
   }
 
@@ -84,7 +85,10 @@ final class Words {
     return "the accuracy of wrench %s is wider than the band".formatted(setting.wrench().name());
   }
 
-  /** Threads are soaked brushed clean, parts in their seats. */
+  /**
+   * Threads are soaked brushed clean, parts in their seats. What is left on a thread would change
+   * what its torque does, and on a lining the brake.
+   */
   static String soak(List<String> fasteners, List<String> parts) {
     List<String> what = new ArrayList<>();
     if (!fasteners.isEmpty()) {
@@ -93,7 +97,14 @@ final class Words {
     if (!parts.isEmpty()) {
       what.add("in its seat " + String.join(", ", parts));
     }
-    return "Soak " + String.join("; ", what);
+    return "Soak what can be reached of "
+        + String.join("; ", what)
+        + "; none on discs, drums, linings; wipe threads dry before they go on";
+  }
+
+  static String findTorque(TorqueLine line) {
+    return "Find the torque of the %s (line\u00a0%s) and its source; the book has none"
+        .formatted(plural(lower(line.words()), line.count()), line.n());
   }
 
   static String at(String words, List<Place> places) {
@@ -164,6 +175,10 @@ final class Words {
     return "Borrow: " + tool;
   }
 
+  static String fromData(String figure) {
+    return figure + ", from data";
+  }
+
   static String handledElsewhere(Resolved resolved, ItemAt item, boolean undone) {
     String words = of(resolved.thing(item), resolved.shop().terms());
     return "the " + words + (undone ? " is off already" : " goes on in another step");
@@ -199,9 +214,14 @@ final class Words {
     String where = capital(places(line.places()));
     return switch (line.step().phase()) {
       case OPEN -> where + ": take apart";
-      case CLOSE -> where + ": put together";
+      case CLOSE, CHECK -> where + ": put together";
       default -> where + ": work";
     };
+  }
+
+  /** One side stays together as the pattern for the other. */
+  static String sideBySide(int first, int last) {
+    return "Steps\u00a0%d\u2013%d on one side, then on the other".formatted(first, last);
   }
 
   static String heading(Moment moment) {

@@ -7,6 +7,7 @@ import baysheet.template.SheetText.BoxText;
 import baysheet.template.TorqueTableText.StageText;
 import baysheet.template.TorqueTableText.TorqueBlock;
 import baysheet.template.TorqueTableText.TorqueLineText;
+import baysheet.template.TorqueTableText.TurnText;
 import baysheet.torque.Passes;
 import baysheet.torque.Quantity;
 import baysheet.torque.Unit;
@@ -89,16 +90,31 @@ final class TorqueWords {
         reuse(line),
         Phrases.orNothing(line.lock()),
         line.drawing().map(TorqueLine.OrderDrawing::letter).orElse(""),
-        Phrases.orNothing(line.note()),
+        Phrases.together(Phrases.orNothing(line.note())),
         line.recheck().map(distance -> "re-check after " + distance.print()).orElse(""),
         unit(line).symbol(),
         PlaceWords.boxes(n, "value reached, " + what, line.places()),
+        turns(line, what),
         snug(line, n, what),
         PlaceWords.boxes("mark." + line.n(), "witness mark, " + what, line.places()),
         warnings(line),
         borrow(line),
         line.rideHeight(),
         line.overridden() ? "value of this job: " + line.source() : "");
+  }
+
+  /** A torque is written down; a turn is only seen to be done, so each has a box of its own. */
+  private static List<TurnText> turns(TorqueLine line, String what) {
+    List<TurnText> turns = new ArrayList<>();
+    for (StageLine stage : line.stages()) {
+      if (stage instanceof StageLine.Angle angle) {
+        String name = "turn." + line.n() + "." + (turns.size() + 1);
+        String text = "+" + angle.angle().print();
+        String says = "turned by " + text + ", " + what;
+        turns.add(new TurnText(text, PlaceWords.boxes(name, says, line.places())));
+      }
+    }
+    return turns;
   }
 
   private static List<BoxText> snug(TorqueLine line, String n, String what) {
@@ -147,23 +163,27 @@ final class TorqueWords {
     String target = before.target() + " +" + angle.angle().print();
     String mark = before.remark().contains(MARK) ? "" : MARK;
     return new StageText(
-        target, before.band(), before.second(), before.setting(), joined(before.remark(), mark));
+        target,
+        before.band(),
+        before.second(),
+        before.wrench(),
+        before.setting(),
+        joined(before.remark(), mark));
   }
 
   private static StageText stage(StageLine stage) {
     if (stage instanceof StageLine.Torque torque) {
-      String setting =
-          torque.setting().map(set -> torque.wrench().orElse("") + ": " + set.print()).orElse("");
       return new StageText(
           torque.target().print(),
           BandWords.of(torque),
           torque.second().map(Quantity::print).orElse(""),
-          setting,
+          torque.setting().isPresent() ? torque.wrench().orElse("") : "",
+          torque.setting().map(Quantity::print).orElse(""),
           "");
     } else if (stage instanceof StageLine.Angle angle) {
-      return new StageText("+" + angle.angle().print(), "", "", "", MARK);
+      return new StageText("+" + angle.angle().print(), "", "", "", "", MARK);
     }
-    return new StageText("loosen", "", "", "", "");
+    return new StageText("loosen", "", "", "", "", "");
   }
 
   private static String joined(String first, String second) {

@@ -98,6 +98,7 @@ final class SampleLines {
         text,
         List.of(),
         List.of(because),
+        List.of(),
         some(reason),
         hold,
         some(needs),
@@ -192,6 +193,7 @@ final class SampleLines {
           above,
           minutes,
           hold,
+          Optional.empty(),
           some(because),
           some(good),
           stuck);

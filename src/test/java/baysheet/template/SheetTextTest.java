@@ -50,7 +50,8 @@ class SheetTextTest {
     TorqueLineText line =
         line(new LineMaker(1, "bolt", BOTH, 2).stages(SampleLines.torque("27.50", "20.3", "W2")));
     assertEquals("27.50\u00a0N·m", line.stages().get(0).target());
-    assertEquals("W2: 27.50\u00a0N·m", line.stages().get(0).setting());
+    assertEquals("W2", line.stages().get(0).wrench());
+    assertEquals("27.50\u00a0N·m", line.stages().get(0).setting());
     assertEquals("20.3\u00a0lbf·ft", line.stages().get(0).second());
   }
 
