@@ -57,6 +57,7 @@ final class Playback {
     playback.allTallied();
     playback.faults.addAll(Completeness.faults(sheet, resolved));
     playback.faults.addAll(Followed.faults(sheet, resolved));
+    playback.faults.addAll(DoubtsAsked.faults(sheet, resolved));
     playback.faults.addAll(CheckTurns.faults(sheet, resolved));
     return playback.faults;
   }

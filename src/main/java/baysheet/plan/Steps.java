@@ -33,7 +33,7 @@ final class Steps {
     this.torque = torque;
     this.cautions = cautions;
     this.support = support;
-    this.holds = new Holds(resolved, lines);
+    this.holds = new Holds(resolved, lines, torque);
     this.time = new TimeSum(resolved);
   }
 

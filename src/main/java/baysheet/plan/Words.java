@@ -8,7 +8,9 @@ import baysheet.books.SpecBook;
 import baysheet.resolve.Bound;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
+import baysheet.torque.Head;
 import baysheet.torque.Quantity;
+import baysheet.torque.Reach;
 import baysheet.torque.Setting;
 import baysheet.torque.Wrench;
 import java.math.BigDecimal;
@@ -26,6 +28,7 @@ final class Words {
   static final String NOT_LIFTED =
       "Do the checks listed for before lifting now; this car stays on its wheels";
   static final String ANGLE_GAUGE = "angle gauge";
+  static final String IN_DOUBT = "value in doubt: ask before tightening";
   static final String NOT_STATED = "not stated";
   static final String DISTANCE = "distance";
 
@@ -169,6 +172,13 @@ final class Words {
   static String adapter(String from, String to) {
     // The crib's names are typed, so without the space that does not break.
     return ("adapter " + from + " to " + to).replace('\u00a0', ' ');
+  }
+
+  /** With its size and length, for another length needs another setting. */
+  static String crowFoot(Head head, Reach reach) {
+    return "crow-foot %s, reach %s"
+        .formatted(head.print(), reach.length().print())
+        .replace('\u00a0', ' ');
   }
 
   static String borrow(String tool) {

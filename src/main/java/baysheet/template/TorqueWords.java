@@ -8,7 +8,6 @@ import baysheet.template.TorqueTableText.StageText;
 import baysheet.template.TorqueTableText.TorqueBlock;
 import baysheet.template.TorqueTableText.TorqueLineText;
 import baysheet.template.TorqueTableText.TurnText;
-import baysheet.torque.Passes;
 import baysheet.torque.Quantity;
 import baysheet.torque.Unit;
 import java.math.BigDecimal;
@@ -206,32 +205,36 @@ final class TorqueWords {
     return torques(line).anyMatch(torque -> torque.setting().isEmpty());
   }
 
-  /** {@code rounds: 50 % (about 48 N·m), 100 %, check round}; nothing for a single one. */
+  /** {@code rounds: 50 % (W3: 55 N·m), 100 %, check round}; nothing for a single one. */
   private static String rounds(TorqueLine line) {
-    Passes passes = line.passes();
-    if (passes.percents().size() < 2) {
+    if (line.rounds().isEmpty()) {
       return "";
     }
-    Optional<Quantity> full =
-        torques(line).reduce((first, last) -> last).map(StageLine.Torque::target);
     String rounds =
-        passes.percents().stream()
-            .map(percent -> round(percent, full))
-            .collect(Collectors.joining(", "));
-    return "rounds: " + rounds + (passes.checkRound() ? ", check round" : "");
+        line.rounds().stream().map(TorqueWords::round).collect(Collectors.joining(", "));
+    return "rounds: " + rounds + (line.passes().checkRound() ? ", check round" : "");
   }
 
-  private static String round(BigDecimal percent, Optional<Quantity> full) {
-    String share = percent.stripTrailingZeros().toPlainString() + Phrases.NBSP + "%";
-    return percent.compareTo(FULL) == 0
-        ? share
-        : share + full.map(torque -> " (about " + part(torque, percent) + ")").orElse("");
+  /** A share with the mark it comes to; the full torque stands above already. */
+  private static String round(TorqueLine.Round round) {
+    String share = round.percent().stripTrailingZeros().toPlainString() + Phrases.NBSP + "%";
+    return round.percent().compareTo(FULL) == 0 ? share : share + " (" + mark(round) + ")";
+  }
+
+  private static String mark(TorqueLine.Round round) {
+    return round
+        .setting()
+        .map(set -> setting(round.wrench(), set))
+        .orElseGet(() -> "about " + about(round.torque()));
+  }
+
+  private static String setting(Optional<String> wrench, Quantity set) {
+    return wrench.orElse("") + ": " + set.print();
   }
 
   /** To the whole unit: an early round only has to be even. */
-  private static String part(Quantity torque, BigDecimal percent) {
-    BigDecimal figure = torque.value().multiply(percent).movePointLeft(2);
-    return new Quantity(figure.setScale(0, RoundingMode.HALF_UP), torque.unit()).print();
+  private static String about(Quantity torque) {
+    return new Quantity(torque.value().setScale(0, RoundingMode.HALF_UP), torque.unit()).print();
   }
 
   private static Stream<StageLine.Torque> torques(TorqueLine line) {

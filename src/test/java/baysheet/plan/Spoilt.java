@@ -50,6 +50,45 @@ final class Spoilt {
       twice.add(index, step);
       put("step " + step.n() + " twice", twice);
     }
+    unasked(index);
+  }
+
+  /** Where a figure is in doubt, without the second person who looks. */
+  private void unasked(int index) {
+    Sheet.SheetStep step = steps.get(index);
+    boolean doubted =
+        sheet.torque().stream()
+            .filter(line -> step.torque().contains(line.n()) && line.inDoubt())
+            .anyMatch(line -> !line.twoVisits() || step.phase() == Sheet.Phase.FINAL);
+    if (doubted) {
+      List<Sheet.SheetStep> changed = new ArrayList<>(steps);
+      changed.set(index, withoutHold(step));
+      put("step " + step.n() + " with nobody asked", changed);
+    }
+  }
+
+  private static Sheet.SheetStep withoutHold(Sheet.SheetStep step) {
+    return new Sheet.SheetStep(
+        step.n(),
+        step.phase(),
+        step.moment(),
+        step.places(),
+        step.procedure(),
+        step.text(),
+        step.details(),
+        step.undo(),
+        step.doUp(),
+        step.disturb(),
+        step.circuits(),
+        step.torque(),
+        step.cautions(),
+        step.cautionsAbove(),
+        step.minutes(),
+        false,
+        step.entry(),
+        step.because(),
+        step.good(),
+        step.ifStuck());
   }
 
   /** A check that is a step comes before a step that brings it. */

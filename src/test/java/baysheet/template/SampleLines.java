@@ -315,6 +315,21 @@ final class SampleLines {
       return this;
     }
 
+    /** Every round on the wrench of the last torque, set to its share. */
+    private List<TorqueLine.Round> rounds() {
+      if (passes.percents().size() < 2
+          || !(stages.get(stages.size() - 1) instanceof StageLine.Torque last)) {
+        return List.of();
+      }
+      return passes.percents().stream()
+          .map(
+              percent -> {
+                Quantity share = last.target().times(percent.movePointLeft(2));
+                return new TorqueLine.Round(percent, share, last.wrench(), Optional.of(share));
+              })
+          .toList();
+    }
+
     TorqueLine build() {
       return new TorqueLine(
           n,
@@ -329,6 +344,7 @@ final class SampleLines {
           kind,
           stages,
           passes,
+          rounds(),
           order,
           drawing,
           threads,

@@ -128,7 +128,7 @@ class SheetTextTest {
             new LineMaker(1, "wheel nut", BOTH, 5)
                 .stages(SampleLines.torque("110", "81", "W3"))
                 .circle("A"));
-    assertEquals("rounds: 50\u00a0% (about 55\u00a0N·m), 100\u00a0%, check round", line.rounds());
+    assertEquals("rounds: 50\u00a0% (W3: 55\u00a0N·m), 100\u00a0%, check round", line.rounds());
   }
 
   @Test
