@@ -91,6 +91,7 @@ public record TorqueLine(
         kind,
         stages,
         passes,
+        rounds,
         order,
         drawing,
         threads,
