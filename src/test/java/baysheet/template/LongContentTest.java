@@ -17,6 +17,7 @@ import baysheet.report.Problems;
 import baysheet.template.SampleLines.LineMaker;
 import baysheet.template.SampleLines.StepMaker;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -73,7 +74,9 @@ class LongContentTest {
             .toList();
     return Samples.with(
         brakes,
-        List.of(new Section("Both sides", Phase.WORK, Moment.RAISED, Samples.BOTH, steps)),
+        List.of(
+            new Section(
+                "Both sides", Optional.empty(), Phase.WORK, Moment.RAISED, Samples.BOTH, steps)),
         lines,
         cautions);
   }
