@@ -1,6 +1,7 @@
 package baysheet.plan;
 
 import baysheet.books.Catalogue;
+import baysheet.books.Moment;
 import baysheet.books.Procedure;
 import baysheet.books.Step;
 import baysheet.report.Located;
@@ -40,7 +41,7 @@ final class Bringing {
       }
     }
     for (Sheet.SheetStep step : steps) {
-      if (step.phase() != Sheet.Phase.FINAL) {
+      if (step.phase().isWork()) {
         done.add(done(step, resolved));
       }
     }
@@ -92,6 +93,13 @@ final class Bringing {
       }
     }
     return found;
+  }
+
+  /** Whether a step is written for a moment after the vehicle is down. */
+  boolean waits(Sheet.SheetStep step) {
+    return written(step).stream()
+        .flatMap(one -> one.moment().stream())
+        .anyMatch(moment -> moment.value().compareTo(Moment.ON_THE_GROUND) >= 0);
   }
 
   private static boolean brings(Catalogue.Trigger trigger, Done one) {
@@ -164,7 +172,7 @@ final class Bringing {
       case OPEN -> procedure.open();
       case WORK -> procedure.work();
       case CLOSE -> procedure.close();
-      case FINAL -> List.of();
+      case CHECK, FINAL -> List.of();
     };
   }
 

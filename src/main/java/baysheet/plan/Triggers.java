@@ -61,7 +61,7 @@ final class Triggers {
     List<Touched> touched = new ArrayList<>();
     Set<String> met = new HashSet<>();
     for (Laid line : lines) {
-      boolean does = line.step().phase() != Sheet.Phase.FINAL;
+      boolean does = line.step().phase().isWork();
       boolean first = !met.contains(line.step().task().procedure());
       touched.add(Touched.of(line, first, resolved));
       if (does) {
@@ -123,8 +123,8 @@ final class Triggers {
   }
 
   private static boolean holds(Trigger trigger, Touched line) {
-    // A gate or a final torque does nothing that the steps before it have not done.
-    return line.step().phase() != Sheet.Phase.FINAL
+    // A check, a gate or a final torque does nothing that the steps before it have not done.
+    return line.step().phase().isWork()
         && any(trigger.undo(), line.undo())
         && any(trigger.doUp(), line.doUp())
         && any(trigger.disturb(), line.disturb())
