@@ -62,7 +62,8 @@ final class Triggers {
     Set<String> met = new HashSet<>();
     for (Laid line : lines) {
       boolean does = line.step().phase().isWork();
-      boolean first = !met.contains(line.step().task().procedure());
+      // What the planner adds belongs to no task of the job, and is nobody's first line.
+      boolean first = does && !met.contains(line.step().task().procedure());
       touched.add(Touched.of(line, first, resolved));
       if (does) {
         met.add(line.step().task().procedure());
