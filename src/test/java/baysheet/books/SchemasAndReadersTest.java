@@ -32,7 +32,11 @@ class SchemasAndReadersTest {
   }
 
   static Stream<Path> goodFiles() {
-    return Stream.of("src/test/resources/shop", "jobs", "src/main/resources/baysheet/catalogue")
+    return Stream.of(
+            "src/test/resources/shop",
+            "jobs",
+            "src/main/resources/baysheet/catalogue",
+            "src/main/resources/baysheet/start")
         .flatMap(folder -> yaml(Path.of(folder)));
   }
 
