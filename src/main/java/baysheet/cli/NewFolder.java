@@ -18,7 +18,7 @@ final class NewFolder {
    * Whether a folder could be made here without touching anything: there is none, or an empty one.
    */
   static boolean isFree(Path folder) {
-    return Files.notExists(folder) || (Files.isDirectory(folder) && entries(folder).isEmpty());
+    return !Files.exists(folder) || (Files.isDirectory(folder) && entries(folder).isEmpty());
   }
 
   /**
@@ -29,7 +29,7 @@ final class NewFolder {
    * @throws UncheckedIOException naming the folder
    */
   static void write(Path folder, Map<String, String> files) {
-    boolean isNew = Files.notExists(folder);
+    boolean isNew = !Files.exists(folder);
     try {
       Files.createDirectories(folder);
       try {

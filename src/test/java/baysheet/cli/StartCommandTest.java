@@ -77,14 +77,14 @@ class StartCommandTest {
   }
 
   @Test
-  void itsSheetIsOnePageThatSaysItIsAnExample() throws IOException {
+  void itsSheetIsOnePageThatSaysItIsAnExample() {
     started();
     Garage.Run run =
         garage.run("sheets", mine.resolve(Garage.DAY).toString(), "-o", garage.out.toString());
     assertEquals(Exit.DONE, run.exit(), run.err());
     assertFalse((run.out() + run.err()).contains("warning"), run.err());
     run.says("nothing dropped");
-    Paper paper = Paper.of(garage.made("1001.pdf"));
+    Paper paper = Paper.of(Garage.bytes(garage.made("1001.pdf")));
     assertEquals(1, paper.pages());
     assertTrue(paper.text().contains("EXAMPLE – not for a real vehicle"), paper.text());
     assertTrue(paper.text().contains("EXAMPLE – invented figures"), paper.text());
