@@ -2,6 +2,7 @@ package baysheet.books;
 
 import baysheet.report.Located;
 import baysheet.report.Span;
+import baysheet.torque.ThreePoint;
 import java.math.BigDecimal;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -94,6 +95,7 @@ public record Catalogue(
    * @param hold whether a second person must look
    * @param needs a figure that only the vehicle's data can give: printed as an empty box
    * @param keepsOpen what somebody else must do before the sheet is closed: alignment …
+   * @param step how it stands in the sequence, where it is a step of its own
    */
   public record Rule(
       Located<String> name,
@@ -105,9 +107,31 @@ public record Catalogue(
       Optional<Located<String>> keepsOpen,
       Optional<Located<String>> because,
       Located<String> source,
+      Optional<CheckStep> step,
       Span at) {
     public Rule {
       when = List.copyOf(when);
+    }
+  }
+
+  /**
+   * Where a check that is a numbered step stands in the sequence: once everything is back on that
+   * the work which brings it took off, but before what must still be off goes on.
+   *
+   * @param whileOff names or kinds of items that must still be off
+   * @param once whether it is done once for all places that bring it, and not at each
+   * @param allBack whether everything else of the job must be back on first, as before an engine
+   *     runs
+   */
+  public record CheckStep(
+      List<Located<String>> whileOff,
+      boolean once,
+      boolean allBack,
+      Optional<Located<ThreePoint>> takes,
+      List<Located<Procedure.Use>> uses) {
+    public CheckStep {
+      whileOff = List.copyOf(whileOff);
+      uses = List.copyOf(uses);
     }
   }
 

@@ -36,7 +36,7 @@ public final class CatalogueCheck {
         .flatMap(book -> book.fasteners().stream())
         .forEach(group -> check.items.addAll(group.fasteners().keySet()));
     catalogue.cautions().values().forEach(caution -> caution.when().forEach(check::trigger));
-    catalogue.rules().values().forEach(rule -> rule.when().forEach(check::trigger));
+    catalogue.rules().values().forEach(check::rule);
   }
 
   private void know(Catalogue.Item item) {
@@ -46,6 +46,14 @@ public final class CatalogueCheck {
     if (its.contains(CIRCUIT)) {
       circuits.add(item.name().value());
     }
+  }
+
+  private void rule(Catalogue.Rule rule) {
+    rule.when().forEach(this::trigger);
+    rule.step().stream()
+        .flatMap(step -> step.whileOff().stream())
+        .filter(off -> !items.contains(off.value()) && !kinds.contains(off.value()))
+        .forEach(off -> problems.add(Sentences.unknownItem(off.at(), off.value(), items)));
   }
 
   private void trigger(Catalogue.Trigger trigger) {

@@ -25,8 +25,6 @@ public final class CatalogueReader {
       Read.record("an item", CatalogueReader::item);
   private static final ValueReader<Words.Unnamed<Catalogue.Caution>> CAUTION =
       Read.record("a caution", CatalogueReader::caution);
-  private static final ValueReader<Words.Unnamed<Catalogue.Rule>> RULE =
-      Read.record("a consequence", CatalogueReader::rule);
   private static final ValueReader<Words.Unnamed<Catalogue.State>> STATE =
       Read.record("a state", CatalogueReader::state);
   private static final ValueReader<Catalogue.Signal> SIGNAL =
@@ -58,7 +56,7 @@ public final class CatalogueReader {
   private static Optional<Catalogue> catalogue(MapReader map) {
     Map<String, Catalogue.Item> items = named(map, "items", ITEM);
     Map<String, Catalogue.Caution> cautions = named(map, "cautions", CAUTION);
-    Map<String, Catalogue.Rule> rules = named(map, "consequences", RULE);
+    Map<String, Catalogue.Rule> rules = named(map, "consequences", RuleReader.RULE);
     Map<String, Catalogue.State> states = named(map, "states", STATE);
     return map.build(() -> new Catalogue(items, cautions, rules, states));
   }
@@ -107,31 +105,6 @@ public final class CatalogueReader {
     return MANDATORY_SIGN.matcher(text).matches()
         ? Outcome.ok(text)
         : Sentences.notProtection(text);
-  }
-
-  private static Optional<Words.Unnamed<Catalogue.Rule>> rule(MapReader map) {
-    Optional<List<Catalogue.Trigger>> when = TriggerReader.required(map);
-    Optional<Located<String>> check = map.required("check", Read.text());
-    Optional<Located<Moment>> moment = map.required("moment", Words.moment());
-    boolean hold = map.yesNo("hold", false);
-    Optional<Located<String>> needs = map.optional("needs", Read.text());
-    Optional<Located<String>> keepsOpen = map.optional("keeps-open", Read.text());
-    Optional<Located<String>> because = map.optional("because", Read.text());
-    Optional<Located<String>> source = map.required("source", Read.text());
-    return map.build(
-        () ->
-            name ->
-                new Catalogue.Rule(
-                    name,
-                    when.get(),
-                    check.get(),
-                    moment.get(),
-                    hold,
-                    needs,
-                    keepsOpen,
-                    because,
-                    source.get(),
-                    map.at()));
   }
 
   private static Optional<Words.Unnamed<Catalogue.State>> state(MapReader map) {

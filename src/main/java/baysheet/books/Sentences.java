@@ -191,6 +191,17 @@ final class Sentences {
         .expecting("at least one key, such as undo or kind");
   }
 
+  static Problem stepAtAnotherMoment(Span at, Located<Moment> moment) {
+    return Problem.error(
+            "wrong-moment",
+            at,
+            "a check due "
+                + moment.value().word()
+                + " has its place and is no step of the sequence")
+        .expecting("moment: raised, or no step")
+        .seeAlso("moment", moment.at());
+  }
+
   static Problem unknownKind(Span at, String kind, Collection<String> known) {
     return unknown("unknown-kind", at, "no item is of the kind " + quoted(kind), kind, known);
   }

@@ -26,6 +26,7 @@ import java.util.Optional;
  * @param hold whether work stops here until a second person has looked
  * @param back the wording for putting back what this step took off
  * @param moment when it is done, where the block alone does not say
+ * @param measure a figure that is taken here and written down
  */
 public record Step(
     Located<String> text,
@@ -45,6 +46,7 @@ public record Step(
     boolean hold,
     Optional<Located<String>> back,
     Optional<Located<Moment>> moment,
+    Optional<Located<String>> measure,
     Span at) {
   public Step {
     undo = List.copyOf(undo);

@@ -6,9 +6,11 @@ import baysheet.plan.Planner;
 import baysheet.plan.Sheet;
 import baysheet.plan.TorqueLine;
 import baysheet.report.Explanations;
+import baysheet.report.Nearest;
 import baysheet.report.Problems;
 import baysheet.resolve.Resolved;
 import baysheet.template.Layouts;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -50,7 +52,12 @@ final class ExplainCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    return what.endsWith(".yaml") ? job(Path.of(what)) : code();
+    return isPath() ? job(new ExplainedJob(what).file(this::wrong)) : code();
+  }
+
+  /** Codes have neither dots nor slashes; a job's number alone does not say where its file is. */
+  private boolean isPath() {
+    return what.matches("[^\\[\\]]*[./\\\\][^\\[\\]]*|[0-9]+") || Files.exists(Path.of(what));
   }
 
   private int code() {
@@ -61,7 +68,13 @@ final class ExplainCommand implements Callable<Integer> {
       throw wrong(
           "there is no page about \""
               + code
-              + "\"; a code stands in brackets, as in error[unknown-key]");
+              + "\""
+              + Nearest.of(code, ExplainedCodes.all())
+                  .map(it -> "; did you mean " + it + "?")
+                  .orElse("; a code stands in brackets, as in error[unknown-key]"));
+    }
+    if (number.isPresent()) {
+      throw wrong("a code has no torque lines: a number goes with a job file");
     }
     console.print(page.get());
     return Exit.DONE;

@@ -4,6 +4,7 @@ import baysheet.books.Fastener;
 import baysheet.books.Place;
 import baysheet.books.Shop;
 import baysheet.plan.TorqueLine;
+import baysheet.plan.Wrenches;
 import baysheet.report.Located;
 import baysheet.resolve.Bound;
 import baysheet.resolve.EffectiveBook;
@@ -11,11 +12,9 @@ import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.torque.Band;
 import baysheet.torque.Believability;
-import baysheet.torque.Quantity;
 import baysheet.torque.Stage;
 import baysheet.torque.Target;
 import baysheet.torque.Tightening;
-import baysheet.torque.Wrench;
 import baysheet.torque.WrenchChoice;
 import java.util.ArrayList;
 import java.util.List;
@@ -129,32 +128,31 @@ final class LineChain {
   private void torque(Target target) {
     Shop shop = resolved.shop();
     Band band = target.bandOr(shop.band());
-    List<Wrench> crib = shop.crib().wrenches().stream().map(Located::value).toList();
-    WrenchChoice choice =
-        WrenchChoice.choose(
-            target.nominal(),
-            band,
-            fastener.reach(),
-            crib,
-            resolved.date(),
-            shop.calibrationMonths());
+    WrenchChoice choice = Wrenches.choose(resolved, fastener, target);
     SettingRows told = new SettingRows(rows);
     told.converted(target, band, shop.torqueUnits());
     told.band(target, band, WHOSE_BAND);
     told.reach(target.nominal(), fastener.reach(), choice);
     told.wrenches(choice);
     told.setting(choice, band);
-    passes(target.nominal());
+    passes();
   }
 
-  private void passes(Quantity torque) {
-    if (line.passes().percents().size() > 1) {
+  private void passes() {
+    if (!line.rounds().isEmpty()) {
       String rounds =
-          line.passes().of(torque).stream()
-              .map(SettingRows::rounded)
-              .collect(Collectors.joining(", then "));
+          line.rounds().stream().map(LineChain::round).collect(Collectors.joining(", then "));
       rows.row("passes", rounds + (line.passes().checkRound() ? ", then one round to check" : ""));
     }
+  }
+
+  private static String round(TorqueLine.Round round) {
+    String mark =
+        round
+            .setting()
+            .map(setting -> round.wrench().orElseThrow() + " at " + setting.print())
+            .orElse("no wrench");
+    return SettingRows.rounded(round.torque()) + " (" + mark + ")";
   }
 
   private String belief() {

@@ -1,6 +1,8 @@
 package baysheet.layout;
 
 import baysheet.template.Box;
+import baysheet.template.Length;
+import baysheet.template.Width;
 import java.util.List;
 
 /** Finds how wide boxes must be and would like to be. */
@@ -40,8 +42,8 @@ record Extents(Setting setting) {
     return Extent.NONE;
   }
 
-  Extent column(Box.Width width, Extent content) {
-    return width instanceof Box.Width.Fixed fixed ? Extent.fixed(length(fixed.length())) : content;
+  Extent column(Width width, Extent content) {
+    return width instanceof Width.Fixed fixed ? Extent.fixed(length(fixed.length())) : content;
   }
 
   Extent label(Box.Items items) {
@@ -101,7 +103,7 @@ record Extents(Setting setting) {
     return new Extent(Em.at(widest, size), Em.at(longest, size));
   }
 
-  private long length(Box.Length length) {
+  private long length(Length length) {
     return length.at(setting.body());
   }
 }

@@ -2,10 +2,13 @@ package baysheet.layout;
 
 import baysheet.template.Box;
 import baysheet.template.Form;
+import baysheet.template.Length;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /** Tries a form at one level of tightness after another. */
 final class Fitter {
@@ -14,6 +17,7 @@ final class Fitter {
 
   private final Form form;
   private final Fonts fonts;
+  private final Setting.Words words;
   private final long width;
   private final long height;
   private int measurements;
@@ -21,49 +25,67 @@ final class Fitter {
   Fitter(Form form, Fonts fonts) {
     this.form = form;
     this.fonts = fonts;
+    words = new Setting.Words(fonts);
     width = form.paper().width() - 2 * form.margin();
     height = form.paper().height() - 2 * form.margin();
   }
 
   PageFit fit() {
-    List<Level> levels = levels();
-    for (Level level : levels) {
-      Attempt least = attempt(level, form.dropsBelow());
+    List<Rung> rungs = rungs();
+    for (Rung rung : rungs) {
+      Attempt least = attempt(rung.level(), rung.floor());
       if (least.fits()) {
-        return fitted(largest(level, least, form.largest()));
+        return fitted(largest(least, rung.upTo()));
+      }
+      if (rung.equals(rungs.get(rungs.size() - 1))) {
+        return Overruns.of(
+            least.body(), least.tooWide(), rung.level().body(), height, measurements);
       }
     }
-    Level last = levels.get(levels.size() - 1);
-    Attempt least = attempt(last, form.smallest());
-    if (!least.fits()) {
-      return Overruns.of(least.body(), least.tooWide(), last.body(), height, measurements);
-    }
-    return fitted(largest(last, least, form.dropsBelow()));
+    throw new IllegalStateException("no way of fitting " + form.title());
   }
 
-  /** First at ease, then with small boxes for a pen, then with one more group gone each time. */
-  private List<Level> levels() {
-    Setting.Words words = new Setting.Words(fonts);
-    Thinning whole = Thinning.of(List.of());
-    Box body = thinned(whole);
-    List<Level> levels = new ArrayList<>();
-    levels.add(new Level(false, List.of(), body, words));
-    levels.add(new Level(true, List.of(), body, words));
+  /**
+   * The ways of making room, in the order in which they are taken: small boxes for a pen, then one
+   * group after another, and a smaller size once the groups that may not see it are gone.
+   */
+  private List<Rung> rungs() {
+    Set<String> met = new TreeSet<>();
     List<String> dropped = new ArrayList<>();
-    Set<String> met = new TreeSet<>(whole.met());
-    for (String group : form.drops()) {
-      if (met.contains(group)) {
-        dropped.add(group);
-        Thinning thinning = Thinning.of(dropped);
-        levels.add(new Level(true, List.copyOf(dropped), thinned(thinning), words));
-        met.addAll(thinning.met());
+    Level level = level(false, dropped, met);
+    List<Rung> rungs = new ArrayList<>();
+    rungs.add(new Rung(level, form.dropsBelow(), form.largest()));
+    level = level(true, dropped, met);
+    long upTo = form.largest();
+    for (long floor : floors()) {
+      rungs.add(new Rung(level, floor, upTo));
+      for (Form.Group group : form.groups()) {
+        if (group.until() == floor && met.contains(group.name())) {
+          dropped.add(group.name());
+          level = level(true, dropped, met);
+          rungs.add(new Rung(level, floor, upTo));
+        }
       }
+      upTo = floor;
     }
-    return levels;
+    return rungs;
   }
 
-  private Box thinned(Thinning thinning) {
-    return thinning.thin(form.body()).orElse(new Box.Space(Box.Length.ZERO, form.body().at()));
+  /** The sizes under which something more gives way, and the smallest of all. */
+  private List<Long> floors() {
+    Stream<Long> limits = form.groups().stream().map(Form.Group::until);
+    return Stream.concat(Stream.of(form.dropsBelow(), form.smallest()), limits)
+        .distinct()
+        .sorted(Comparator.reverseOrder())
+        .toList();
+  }
+
+  private Level level(boolean leastPens, List<String> dropped, Set<String> met) {
+    Thinning thinning = Thinning.of(dropped);
+    Box nothing = new Box.Space(Length.ZERO, form.body().at());
+    Box body = thinning.thin(form.body()).orElse(nothing);
+    met.addAll(thinning.met());
+    return new Level(leastPens, List.copyOf(dropped), body);
   }
 
   /**
@@ -71,13 +93,13 @@ final class Fitter {
    * by luck break into fewer lines, so fitting need not be monotone; what is returned has been
    * measured and does fit.
    */
-  private Attempt largest(Level level, Attempt fits, long upTo) {
+  private Attempt largest(Attempt fits, long upTo) {
     Attempt best = fits;
     long low = 0;
     long high = Math.floorDiv(upTo - fits.size(), STEP);
     while (low < high) {
       long middle = low + (high - low + 1) / 2;
-      Attempt attempt = attempt(level, fits.size() + middle * STEP);
+      Attempt attempt = attempt(fits.level(), fits.size() + middle * STEP);
       if (attempt.fits()) {
         best = attempt;
         low = middle;
@@ -90,7 +112,7 @@ final class Fitter {
 
   private Attempt attempt(Level level, long size) {
     measurements++;
-    Measurer measurer = new Measurer(new Setting(fonts, size, level.leastPens(), level.words()));
+    Measurer measurer = new Measurer(new Setting(fonts, size, level.leastPens(), words));
     Measured body = measurer.measure(level.body(), width);
     boolean fits = body.height() <= height && measurer.tooWide().isEmpty();
     return new Attempt(level, size, body, measurer.tooWide(), fits);
@@ -120,7 +142,10 @@ final class Fitter {
   }
 
   /** A way of making room. */
-  private record Level(boolean leastPens, List<String> dropped, Box body, Setting.Words words) {}
+  private record Level(boolean leastPens, List<String> dropped, Box body) {}
+
+  /** A level, the least size at which it is taken, and the size beyond which none is tried. */
+  private record Rung(Level level, long floor, long upTo) {}
 
   /** A level at one size. */
   private record Attempt(

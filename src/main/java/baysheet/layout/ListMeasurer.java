@@ -4,6 +4,7 @@ import baysheet.layout.Measured.Placed;
 import baysheet.layout.Measured.Tagged;
 import baysheet.layout.Tag.Type;
 import baysheet.template.Box;
+import baysheet.template.Width;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -20,7 +21,7 @@ record ListMeasurer(Measurer measurer) {
   /** The entries alone, for whoever sets them in columns. */
   List<Measured> entries(Box.Items items, long width) {
     long gap = measurer.length(items.gap());
-    List<Box.Width> wanted = List.of(items.label(), new Box.Width.Share(1));
+    List<Width> wanted = List.of(items.label(), new Width.Share(1));
     Extents extents = measurer.extents();
     List<Extent> needs = List.of(extents.label(items), extents.bodies(items));
     long[] widths = Widths.divide(wanted, needs, width - gap, measurer.setting().body());

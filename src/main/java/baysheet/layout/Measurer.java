@@ -3,6 +3,7 @@ package baysheet.layout;
 import baysheet.layout.Measured.Placed;
 import baysheet.layout.Tag.Type;
 import baysheet.template.Box;
+import baysheet.template.Length;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -36,7 +37,7 @@ final class Measurer {
     return extents;
   }
 
-  long length(Box.Length length) {
+  long length(Length length) {
     return length.at(setting.body());
   }
 

@@ -2,6 +2,7 @@ package baysheet.layout;
 
 import baysheet.template.Box;
 import baysheet.template.Form;
+import baysheet.template.Mark;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -26,8 +27,8 @@ public record MissingGlyph(int codePoint, boolean bold, String text, Box.Where a
       if (box instanceof Box.Text text) {
         text.runs().forEach(run -> find(run.text(), run.bold(), text.at(), fonts, missing));
       } else if (box instanceof Box.Drawing drawing) {
-        for (Box.Mark mark : drawing.marks()) {
-          if (mark instanceof Box.Mark.Label label) {
+        for (Mark mark : drawing.marks()) {
+          if (mark instanceof Mark.Label label) {
             find(label.text(), label.bold(), drawing.at(), fonts, missing);
           }
         }

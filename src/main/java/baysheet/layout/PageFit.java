@@ -56,8 +56,8 @@ public sealed interface PageFit {
   /**
    * Finds the largest body size at which a form fits its page, in steps of a tenth of a point. Down
    * to {@link Form#dropsBelow} it first takes boxes for a pen at the size they would like to have,
-   * then at their smallest, then drops one group after another; under that size all of it is taken
-   * together.
+   * then at their smallest, then drops one group after another. Under that size boxes for a pen are
+   * at their smallest, and each group is gone under its own limit.
    *
    * @throws IllegalArgumentException if the form holds a character that the fonts lack; {@link
    *     MissingGlyph#in} finds those beforehand

@@ -2,6 +2,7 @@ package baysheet.layout;
 
 import baysheet.layout.Measured.Placed;
 import baysheet.template.Box;
+import baysheet.template.Width;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -26,7 +27,7 @@ record RowMeasurer(Measurer measurer) {
   }
 
   private long[] widths(Box.Row row, long room) {
-    List<Box.Width> wanted = row.cells().stream().map(Box.Cell::width).toList();
+    List<Width> wanted = row.cells().stream().map(Box.Cell::width).toList();
     List<Extent> extents =
         row.cells().stream().map(cell -> measurer.extents().of(cell.child())).toList();
     return Widths.divide(wanted, extents, room, measurer.setting().body());

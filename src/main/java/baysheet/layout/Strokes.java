@@ -1,6 +1,6 @@
 package baysheet.layout;
 
-import baysheet.template.Box.Mark;
+import baysheet.template.Mark;
 
 /** Puts the marks of a drawing on a page. */
 record Strokes(long x, long y, long width, Fonts fonts, PageBuilder page) {

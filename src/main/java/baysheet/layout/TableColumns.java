@@ -1,11 +1,12 @@
 package baysheet.layout;
 
 import baysheet.template.Box;
+import baysheet.template.Width;
 import java.util.ArrayList;
 import java.util.List;
 
 /** What the columns of a table need, by their cells that stand in one column alone. */
-record TableColumns(List<Box.Width> widths, List<Extent> extents) {
+record TableColumns(List<Width> widths, List<Extent> extents, long gaps) {
   static TableColumns of(Box.Table table, Extents extents) {
     List<Extent> contents = new ArrayList<>();
     List<Figures> figures = new ArrayList<>();
@@ -20,7 +21,8 @@ record TableColumns(List<Box.Width> widths, List<Extent> extents) {
       Extent padded = contents.get(i).or(linedUp).plus(padding);
       columns.add(extents.column(table.widths().get(i), padded));
     }
-    return new TableColumns(table.widths(), List.copyOf(columns));
+    long gaps = Math.max(0, columns.size() - 1) * table.between().at(extents.setting().body());
+    return new TableColumns(table.widths(), List.copyOf(columns), gaps);
   }
 
   private static void gather(
@@ -36,10 +38,10 @@ record TableColumns(List<Box.Width> widths, List<Extent> extents) {
   }
 
   Extent total() {
-    return extents.stream().reduce(Extent.NONE, Extent::and);
+    return extents.stream().reduce(Extent.NONE, Extent::and).plus(gaps);
   }
 
   long[] divide(long room, long body) {
-    return Widths.divide(widths, extents, room, body);
+    return Widths.divide(widths, extents, Math.max(0, room - gaps), body);
   }
 }

@@ -16,6 +16,7 @@ final class TableMeasurer {
   private final Box.Table table;
   private final long width;
   private final long padding;
+  private final long between;
   private final long[] widths;
 
   TableMeasurer(Measurer measurer, Box.Table table, long width) {
@@ -23,11 +24,12 @@ final class TableMeasurer {
     this.table = table;
     this.width = width;
     padding = measurer.length(table.padding());
+    between = measurer.length(table.between());
     widths = TableColumns.of(table, measurer.extents()).divide(width, measurer.setting().body());
   }
 
   Measured measure() {
-    measurer.note("table", table.at(), Widths.sum(widths) - width);
+    measurer.note("table", table.at(), across() - width);
     List<RowOfCells> rows = new ArrayList<>();
     if (!table.header().isEmpty()) {
       rows.add(cells(table.header(), true));
@@ -68,7 +70,12 @@ final class TableMeasurer {
     for (int i = column; i < column + span; i++) {
       sum += widths[i];
     }
-    return sum;
+    return sum + Math.max(0, span - 1) * between;
+  }
+
+  /** From the left edge of the first column to the right edge of the last. */
+  private long across() {
+    return spanned(0, widths.length);
   }
 
   private Measured ruled(List<RowOfCells> rows) {
@@ -89,13 +96,17 @@ final class TableMeasurer {
     return new Measured.Group(width, y, placed);
   }
 
+  private long left(int column) {
+    return column == 0 ? 0 : spanned(0, column) + between;
+  }
+
   /** The table's own edges, the line under the header, and where the layout asks for one. */
   private boolean isHeavy(int row, int bodyRow) {
     return row == 0 || bodyRow == 0 || table.rows().get(bodyRow).heavyRuleAbove();
   }
 
   private long addRule(List<Placed> placed, long y, boolean heavy) {
-    Measured rule = new Measured.Ruled(Widths.sum(widths), heavy ? HEAVY_RULE : THIN_RULE);
+    Measured rule = new Measured.Ruled(across(), heavy ? HEAVY_RULE : THIN_RULE);
     placed.add(new Placed(rule, 0, y));
     return y + rule.height();
   }
@@ -108,7 +119,7 @@ final class TableMeasurer {
       RowOfCells.Cell cell = row.cells().get(i);
       boxes.add(new Tagged(cell.tag(), cell.content()));
       verticals.add(cell.vertical());
-      xs[i] = spanned(0, cell.column()) + padding;
+      xs[i] = left(cell.column()) + padding;
     }
     Measured beside = RowMeasurer.beside(boxes, verticals, xs, width);
     return new Measured.Group(

@@ -1,6 +1,8 @@
 package baysheet.layout;
 
 import baysheet.template.Box;
+import baysheet.template.Length;
+import baysheet.template.Width;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -26,7 +28,7 @@ final class TableThinning {
     rows.add(slots(table.header()));
     table.rows().forEach(row -> rows.add(slots(row.cells())));
     findGone(rows);
-    List<Box.Width> widths = new ArrayList<>();
+    List<Width> widths = new ArrayList<>();
     for (int i = 0; i < gone.length; i++) {
       if (!gone[i]) {
         widths.add(table.widths().get(i));
@@ -37,7 +39,13 @@ final class TableThinning {
       body.add(new Box.TableRow(cells(rows.get(i + 1)), table.rows().get(i).heavyRuleAbove()));
     }
     return new Box.Table(
-        widths, cells(rows.get(0)), body, table.padding(), table.title(), table.at());
+        widths,
+        cells(rows.get(0)),
+        body,
+        table.padding(),
+        table.between(),
+        table.title(),
+        table.at());
   }
 
   private List<Slot> slots(List<Box.TableCell> cells) {
@@ -87,7 +95,7 @@ final class TableThinning {
   /** A cell, the column it starts in, and what is left in it. */
   private record Slot(int column, Box.TableCell cell, Optional<Box> child) {
     Box.TableCell with(int span) {
-      Box kept = child.orElse(new Box.Space(Box.Length.ZERO, cell.child().at()));
+      Box kept = child.orElse(new Box.Space(Length.ZERO, cell.child().at()));
       return new Box.TableCell(kept, span, cell.vertical(), cell.rowHeader());
     }
   }

@@ -1,6 +1,7 @@
 package baysheet.layout;
 
 import baysheet.template.Box;
+import baysheet.template.Length;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -73,7 +74,7 @@ record Thinning(Set<String> dropped, Set<String> met) {
 
   /** An entry whose body is gone is gone; one whose label is gone keeps its place. */
   private Optional<Box.Entry> entry(Box.Entry entry) {
-    Box label = thin(entry.label()).orElse(new Box.Space(Box.Length.ZERO, entry.label().at()));
+    Box label = thin(entry.label()).orElse(new Box.Space(Length.ZERO, entry.label().at()));
     return thin(entry.body()).map(body -> new Box.Entry(label, body));
   }
 

@@ -1,6 +1,6 @@
 package baysheet.layout;
 
-import baysheet.template.Box.Width;
+import baysheet.template.Width;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.ToLongFunction;

@@ -1,6 +1,7 @@
 package baysheet.plan;
 
 import baysheet.books.Catalogue;
+import baysheet.books.Moment;
 import baysheet.books.Procedure;
 import baysheet.books.Step;
 import baysheet.report.Located;
@@ -39,9 +40,16 @@ final class Bringing {
   /** The steps that one of the triggers finds by what they touch and with what. */
   List<Sheet.SheetStep> steps(List<Catalogue.Trigger> triggers) {
     return sheet.steps().stream()
-        .filter(step -> step.phase() != Sheet.Phase.FINAL)
+        .filter(step -> step.phase().isWork())
         .filter(step -> triggers.stream().anyMatch(trigger -> brings(trigger, step)))
         .toList();
+  }
+
+  /** Whether a step is written for a moment after the vehicle is down. */
+  boolean waits(Sheet.SheetStep step) {
+    return written(step).stream()
+        .flatMap(one -> one.moment().stream())
+        .anyMatch(moment -> moment.value().compareTo(Moment.ON_THE_GROUND) >= 0);
   }
 
   private boolean brings(Catalogue.Trigger trigger, Sheet.SheetStep step) {
@@ -119,7 +127,7 @@ final class Bringing {
       case OPEN -> procedure.open();
       case WORK -> procedure.work();
       case CLOSE -> procedure.close();
-      case FINAL -> List.of();
+      case CHECK, FINAL -> List.of();
     };
   }
 

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 
 /** Every check that is due, each once, by moment: from rules, from procedures, from the books. */
 final class Checks {
@@ -54,17 +55,31 @@ final class Checks {
   private Sheet.CheckLine check(Catalogue.Rule rule, List<Integer> brought) {
     TreeSet<Place> places = new TreeSet<>();
     brought.forEach(index -> places.addAll(lines.get(index).places()));
+    List<Integer> steps = steps(rule.name().value());
     return new Sheet.CheckLine(
         rule.name().value(),
-        due(rule.moment().value(), brought),
+        steps.isEmpty()
+            ? due(rule.moment().value(), brought)
+            : lines.get(steps.get(0) - 1).moment(),
         rule.check().value(),
         List.copyOf(places),
         brought.stream().map(index -> index + 1).toList(),
+        steps,
         rule.because().map(Located::value),
         rule.hold(),
         rule.needs().map(Located::value),
         rule.keepsOpen().map(Located::value),
         rule.source().value());
+  }
+
+  /** The numbers of the steps that a rule's check is itself. */
+  private List<Integer> steps(String rule) {
+    return IntStream.range(0, lines.size())
+        .filter(index -> lines.get(index).step().phase() == Sheet.Phase.CHECK)
+        .filter(index -> lines.get(index).step().task().procedure().equals(rule))
+        .map(index -> index + 1)
+        .boxed()
+        .toList();
   }
 
   /**
@@ -104,6 +119,7 @@ final class Checks {
         due(check.moment().value(), List.of()),
         check.text().value(),
         List.copyOf(where),
+        List.of(),
         List.of(),
         check.because().map(Located::value),
         check.hold(),
@@ -165,6 +181,7 @@ final class Checks {
         text,
         line.places(),
         steps,
+        List.of(),
         Optional.empty(),
         false,
         needs,

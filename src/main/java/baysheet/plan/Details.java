@@ -38,8 +38,10 @@ final class Details {
     return line.count() == 1 ? "" : line.count() + NO_BREAK + "×" + NO_BREAK;
   }
 
+  /** The figure, what keeps it, and whether to stop before using it. */
   static String tightening(TorqueLine line) {
-    return line.lock().map(lock -> figure(line) + ", " + lock).orElse(figure(line));
+    String figure = figure(line) + line.lock().map(lock -> ", " + lock).orElse("");
+    return line.inDoubt() ? figure + ", " + Words.IN_DOUBT : figure;
   }
 
   /** The line's number and its figure, as the table has it. */

@@ -1,5 +1,6 @@
 package baysheet.plan;
 
+import baysheet.books.Catalogue;
 import baysheet.books.Moment;
 import baysheet.books.Place;
 import baysheet.books.Procedure;
@@ -23,6 +24,7 @@ import java.util.stream.Stream;
  * @param tighten fasteners that are already on and get their final torque here
  * @param remarks words of the planner that follow the text
  * @param minutes absent where nobody gave any
+ * @param entry what is written in here, by hand
  */
 record Draft(
     TaskId task,
@@ -46,6 +48,7 @@ record Draft(
     Optional<String> good,
     boolean hold,
     Optional<Moment> moment,
+    Optional<String> entry,
     List<String> remarks) {
   Draft {
     undo = List.copyOf(undo);
@@ -85,6 +88,7 @@ record Draft(
         step.good().map(Located::value),
         step.hold(),
         step.moment().map(Located::value),
+        step.measure().map(Located::value),
         List.of());
   }
 
@@ -97,6 +101,34 @@ record Draft(
   /** A step of the planner's own: a final torque, or a gate. */
   static Draft last(TaskId task, Span origin, String text, List<ItemAt> tighten) {
     return bare(task, Sheet.Phase.FINAL, origin, text, List.of(), tighten, Optional.empty());
+  }
+
+  /** A check as a step, at the place where it is done; it is named as its rule is. */
+  static Draft check(Place place, Catalogue.Rule rule, Catalogue.CheckStep step) {
+    return new Draft(
+        new TaskId(rule.name().value(), place),
+        Sheet.Phase.CHECK,
+        rule.at(),
+        false,
+        rule.check().value(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        values(step.uses()),
+        List.of(),
+        step.takes().map(Located::value),
+        false,
+        Step.Seizes.NEVER,
+        List.of(),
+        rule.because().map(Located::value),
+        Optional.empty(),
+        rule.hold(),
+        Optional.empty(),
+        rule.needs().map(needs -> Words.fromData(needs.value())),
+        List.of());
   }
 
   private static Draft bare(
@@ -128,6 +160,7 @@ record Draft(
         Optional.empty(),
         Optional.empty(),
         false,
+        Optional.empty(),
         Optional.empty(),
         List.of());
   }
@@ -173,6 +206,7 @@ record Draft(
         good,
         hold,
         moment,
+        entry,
         more(remarks, remark));
   }
 
@@ -205,6 +239,7 @@ record Draft(
         good,
         hold || other.hold,
         moment,
+        entry,
         remarks);
   }
 

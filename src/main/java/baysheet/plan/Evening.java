@@ -40,6 +40,9 @@ final class Evening {
         .filter(socket -> !socket.owned())
         .forEach(socket -> evening.add(Words.borrow(Words.socket(socket))));
     torque.stream()
+        .filter(line -> line.kind() == TorqueLine.Kind.UNKNOWN)
+        .forEach(line -> evening.add(Words.findTorque(line)));
+    torque.stream()
         .filter(Evening::lacksWrench)
         .forEach(line -> evening.add(Words.borrowWrench(line)));
     graph.evening().forEach(step -> evening.add(step.text()));
@@ -83,6 +86,8 @@ final class Evening {
         line.step().undo().stream()
             .map(resolved::thing)
             .filter(kind::isInstance)
+            // Mineral oil swells the seals of a brake.
+            .filter(thing -> !thing.kinds().contains("brake-hydraulic"))
             .map(thing -> Words.of(thing, resolved.shop().terms()))
             .forEach(
                 words ->

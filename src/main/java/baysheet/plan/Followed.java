@@ -35,7 +35,7 @@ final class Followed {
     resolved.catalogue().cautions().values().forEach(followed::warned);
     followed.hazards();
     resolved.catalogue().rules().values().forEach(followed::checked);
-    sheet.checks().forEach(followed::inTime);
+    sheet.checks().stream().filter(check -> check.steps().isEmpty()).forEach(followed::inTime);
     return followed.faults;
   }
 
@@ -80,7 +80,7 @@ final class Followed {
       }
       List<Sheet.SheetStep> steps =
           sheet.steps().stream()
-              .filter(step -> step.text().equals(text) && step.phase() != Sheet.Phase.FINAL)
+              .filter(step -> step.text().equals(text) && step.phase().isWork())
               .filter(step -> step.procedure().equals(task.id().procedure()))
               .filter(step -> step.places().contains(task.id().place()))
               .toList();

@@ -84,6 +84,6 @@ final class Gates {
   }
 
   private boolean due(Moment moment) {
-    return checks.stream().anyMatch(check -> check.moment() == moment);
+    return checks.stream().anyMatch(check -> check.moment() == moment && check.steps().isEmpty());
   }
 }

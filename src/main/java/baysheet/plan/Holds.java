@@ -8,7 +8,8 @@ import java.util.Set;
 /**
  * At which lines work stops until a second person has looked: where a procedure says so, and for an
  * apprentice also once the vehicle is up and before anything is put together again, on what keeps a
- * car on the road.
+ * car on the road. A figure that does not fit its thread and class stops everybody before it is
+ * used.
  */
 final class Holds {
   // What the extra stops for an apprentice concern: brakes, steering, wheels, restraint, lifting.
@@ -35,14 +36,32 @@ final class Holds {
 
   private final Resolved resolved;
   private final List<Laid> lines;
+  private final List<TorqueLine> torque;
 
-  Holds(Resolved resolved, List<Laid> lines) {
+  Holds(Resolved resolved, List<Laid> lines, List<TorqueLine> torque) {
     this.resolved = resolved;
     this.lines = lines;
+    this.torque = torque;
   }
 
   boolean at(int index) {
-    return lines.get(index).step().hold() || (resolved.with().isPresent() && forApprentice(index));
+    return lines.get(index).step().hold()
+        || doubts(index)
+        || (resolved.with().isPresent() && forApprentice(index));
+  }
+
+  /** Whether a line tightens something to a figure that is in doubt; making it snug needs none. */
+  boolean doubts(int index) {
+    Laid line = lines.get(index);
+    return torque.stream()
+        .filter(TorqueLine::inDoubt)
+        .anyMatch(row -> names(row, row.twoVisits() ? line.tighten() : line.doUp()));
+  }
+
+  private static boolean names(TorqueLine row, List<ItemAt> items) {
+    return items.stream()
+        .anyMatch(
+            item -> row.fastener().equals(item.item()) && row.places().contains(item.place()));
   }
 
   private boolean forApprentice(int index) {
@@ -51,7 +70,9 @@ final class Holds {
 
   /** The last line at a place before the first thing there goes back on. */
   private boolean lastBeforeClosing(int index) {
-    if (index + 1 >= lines.size() || lines.get(index).step().phase() == Sheet.Phase.CLOSE) {
+    Sheet.Phase phase = lines.get(index).step().phase();
+    boolean opens = phase == Sheet.Phase.OPEN || phase == Sheet.Phase.WORK;
+    if (index + 1 >= lines.size() || !opens) {
       return false;
     }
     Laid next = lines.get(index + 1);

@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /** What to lay out before the work: tools, new parts, what is used up. */
@@ -37,7 +38,8 @@ final class LayOut {
   }
 
   /**
-   * An angle gauge where there is an angle; an adapter where wrench and socket differ in square.
+   * An angle gauge where there is an angle; a crow-foot where the book reckons with its length; an
+   * adapter where wrench and socket differ in square.
    */
   private List<Procedure.Use> forTightening(List<TorqueLine> torque) {
     Set<String> names = new LinkedHashSet<>();
@@ -45,6 +47,7 @@ final class LayOut {
       if (line.stages().stream().anyMatch(TorqueLine.StageLine.Angle.class::isInstance)) {
         names.add(Words.ANGLE_GAUGE);
       }
+      crowFoot(line).ifPresent(names::add);
       line.socket()
           .ifPresent(
               socket ->
@@ -53,6 +56,19 @@ final class LayOut {
                       .forEach(square -> names.add(Words.adapter(square, socket.drive()))));
     }
     return names.stream().map(name -> new Procedure.Use(name, true)).toList();
+  }
+
+  /** What stands between wrench and nut, by the nut's size and the length that the book gives. */
+  private Optional<String> crowFoot(TorqueLine line) {
+    Fastener fastener = fastener(line);
+    return fastener
+        .head()
+        .flatMap(head -> fastener.reach().map(reach -> Words.crowFoot(head.value(), reach)));
+  }
+
+  private Fastener fastener(TorqueLine line) {
+    ItemAt item = new ItemAt(line.fastener(), line.places().get(0));
+    return ((Bound.OfBook) resolved.thing(item)).values();
   }
 
   /** The squares of the wrenches that a line names. */

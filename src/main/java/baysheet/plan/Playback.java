@@ -57,6 +57,8 @@ final class Playback {
     playback.allTallied();
     playback.faults.addAll(Completeness.faults(sheet, resolved));
     playback.faults.addAll(Followed.faults(sheet, resolved));
+    playback.faults.addAll(DoubtsAsked.faults(sheet, resolved));
+    playback.faults.addAll(CheckTurns.faults(sheet, resolved));
     return playback.faults;
   }
 
@@ -83,7 +85,7 @@ final class Playback {
     List<ItemAt> undo = at(step.undo(), step, place);
     List<ItemAt> doUp = at(step.doUp(), step, place);
     standsAsSaid(step);
-    if (step.phase() != Sheet.Phase.FINAL && !waits(step, place)) {
+    if (step.phase().isWork() && !waits(step, place)) {
       accessOpen(step, place, undo);
     }
     for (ItemAt item : undo) {

@@ -202,10 +202,16 @@ public record Sheet(
    * Steps under one heading.
    *
    * @param heading what is printed above them
+   * @param note how steps on both sides are gone through, where they begin
    * @param places where; two for work that is the same on both sides
    */
   public record Section(
-      String heading, Phase phase, Moment moment, List<Place> places, List<SheetStep> steps) {
+      String heading,
+      Optional<String> note,
+      Phase phase,
+      Moment moment,
+      List<Place> places,
+      List<SheetStep> steps) {
     public Section {
       places = List.copyOf(places);
       steps = List.copyOf(steps);
@@ -217,6 +223,7 @@ public record Sheet(
     OPEN("open"),
     WORK("work"),
     CLOSE("close"),
+    CHECK("check"),
     FINAL("final");
 
     private final String word;
@@ -228,6 +235,11 @@ public record Sheet(
     /** As written in the record. */
     public String word() {
       return word;
+    }
+
+    /** Whether it is a procedure's own work, and not what the planner adds to it. */
+    boolean isWork() {
+      return this != CHECK && this != FINAL;
     }
   }
 
@@ -242,6 +254,7 @@ public record Sheet(
    * @param cautionsAbove those of {@code cautions} whose text stands directly above this step
    * @param minutes for all its places together
    * @param hold whether work stops until a second person has looked and initialled
+   * @param entry what is written in here by hand, once for each place
    * @param ifStuck ways out, in order
    */
   public record SheetStep(
@@ -261,6 +274,7 @@ public record Sheet(
       List<String> cautionsAbove,
       ThreePoint minutes,
       boolean hold,
+      Optional<String> entry,
       Optional<String> because,
       Optional<String> good,
       List<String> ifStuck) {
@@ -307,6 +321,7 @@ public record Sheet(
    * A check.
    *
    * @param because numbers of the steps that brought it; empty where the procedure always asks
+   * @param steps numbers of the steps that it is itself; empty where it stands among the checks
    * @param reason why, for an apprentice
    * @param needs a figure that only the vehicle's data gives, to be written in
    * @param keepsOpen what somebody else must do before the sheet is closed
@@ -317,6 +332,7 @@ public record Sheet(
       String text,
       List<Place> places,
       List<Integer> because,
+      List<Integer> steps,
       Optional<String> reason,
       boolean hold,
       Optional<String> needs,
@@ -325,6 +341,7 @@ public record Sheet(
     public CheckLine {
       places = List.copyOf(places);
       because = List.copyOf(because);
+      steps = List.copyOf(steps);
     }
   }
 

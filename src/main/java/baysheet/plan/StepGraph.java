@@ -28,12 +28,10 @@ record StepGraph(
 
   static StepGraph of(Resolved resolved) {
     StepChains chains = StepChains.of(resolved);
-    return new StepGraph(
-        chains.drafts(),
-        StepOrder.before(resolved, chains),
-        chains.late(),
-        chains.evening(),
-        chains.saved());
+    CheckSteps checks = CheckSteps.of(resolved, chains);
+    List<Set<Integer>> before = StepOrder.before(resolved, chains, checks.drafts());
+    checks.link(before);
+    return new StepGraph(checks.drafts(), before, chains.late(), chains.evening(), chains.saved());
   }
 
   /** Number of nodes, milestones included. */

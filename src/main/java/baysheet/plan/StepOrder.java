@@ -29,15 +29,19 @@ final class StepOrder {
   private final Map<Mark, Integer> marks = new LinkedHashMap<>();
   private final List<Set<Integer>> before = new ArrayList<>();
 
-  private StepOrder(Resolved resolved, StepChains chains) {
+  private StepOrder(Resolved resolved, StepChains chains, List<Draft> drafts) {
     this.resolved = resolved;
     this.chains = chains;
-    this.drafts = chains.drafts();
+    this.drafts = drafts;
   }
 
-  /** For each draft, and for each milestone behind them, the nodes that come before it. */
-  static List<Set<Integer>> before(Resolved resolved, StepChains chains) {
-    StepOrder order = new StepOrder(resolved, chains);
+  /**
+   * For each draft, and for each milestone behind them, the nodes that come before it.
+   *
+   * @param drafts those of the chains, and behind them others that nothing here holds back
+   */
+  static List<Set<Integer>> before(Resolved resolved, StepChains chains, List<Draft> drafts) {
+    StepOrder order = new StepOrder(resolved, chains, drafts);
     order.run();
     return order.before;
   }

@@ -1,5 +1,6 @@
 package baysheet.plan;
 
+import baysheet.books.Place;
 import baysheet.books.Procedure;
 import baysheet.resolve.Bound;
 import baysheet.resolve.BoundStep;
@@ -8,6 +9,7 @@ import baysheet.resolve.Resolved;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /** Turns the numbered lines into the steps that are printed, under their headings. */
@@ -31,7 +33,7 @@ final class Steps {
     this.torque = torque;
     this.cautions = cautions;
     this.support = support;
-    this.holds = new Holds(resolved, lines);
+    this.holds = new Holds(resolved, lines, torque);
     this.time = new TimeSum(resolved);
   }
 
@@ -45,11 +47,30 @@ final class Steps {
       if (ends) {
         Laid line = lines.get(i);
         sections.add(
-            new Sheet.Section(heading(i), line.step().phase(), line.moment(), line.places(), open));
+            new Sheet.Section(
+                heading(i),
+                note(i + 1 - open.size()),
+                line.step().phase(),
+                line.moment(),
+                line.places(),
+                open));
         open = new ArrayList<>();
       }
     }
     return sections;
+  }
+
+  /** Where steps on both sides begin that are gone through on one side before the other. */
+  private Optional<String> note(int first) {
+    List<Place> places = lines.get(first).places();
+    boolean begins = first == 0 || !lines.get(first - 1).places().equals(places);
+    int end = first;
+    while (end < lines.size() && lines.get(end).places().equals(places)) {
+      end++;
+    }
+    return places.size() > 1 && begins && end - first > 1
+        ? Optional.of(Words.sideBySide(first + 1, end))
+        : Optional.empty();
   }
 
   private String heading(int index) {
@@ -77,6 +98,7 @@ final class Steps {
         letters(index, true),
         time.minutes(line),
         holds.at(index),
+        step.entry(),
         step.because().filter(text -> reasons),
         step.good().filter(text -> reasons),
         step.ifStuck());

@@ -6,6 +6,7 @@ import baysheet.torque.Band;
 import baysheet.torque.Passes;
 import baysheet.torque.Quantity;
 import baysheet.torque.Treatment;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -19,6 +20,7 @@ import java.util.stream.Stream;
  * @param kind whether there is a figure
  * @param stages what is done to each fastener, in order; empty unless {@code kind} is PUBLISHED
  * @param passes the rounds in which the set is tightened
+ * @param rounds what those come to on a wrench; empty where there is only one
  * @param order positions in the order of tightening; empty for fewer than three or where none is
  *     known
  * @param drawing letter of the drawing that shows the order, where there is one
@@ -42,6 +44,7 @@ public record TorqueLine(
     Kind kind,
     List<StageLine> stages,
     Passes passes,
+    List<Round> rounds,
     List<Integer> order,
     Optional<OrderDrawing> drawing,
     String threads,
@@ -55,6 +58,9 @@ public record TorqueLine(
     String source,
     boolean overridden,
     List<Warning> warnings) {
+  /** Code of the warning that a figure does not fit its thread and class. */
+  static final String DOES_NOT_FIT = "does-not-fit";
+
   // Threads to which nothing is applied.
   private static final List<String> BARE =
       Stream.of(Treatment.DRY, Treatment.AS_DELIVERED, Treatment.NOT_STATED)
@@ -64,6 +70,7 @@ public record TorqueLine(
   public TorqueLine {
     places = List.copyOf(places);
     stages = List.copyOf(stages);
+    rounds = List.copyOf(rounds);
     order = List.copyOf(order);
     warnings = List.copyOf(warnings);
   }
@@ -71,6 +78,11 @@ public record TorqueLine(
   /** What has to be put on the thread; nothing for one that goes on dry or as it comes. */
   public Optional<String> onThread() {
     return BARE.contains(threads) ? Optional.empty() : Optional.of(threads.replace('-', ' '));
+  }
+
+  /** Whether somebody else has to look at the figure before it is used. */
+  public boolean inDoubt() {
+    return warnings.stream().anyMatch(warning -> warning.code().equals(DOES_NOT_FIT));
   }
 
   /** Whether there is a figure for it. */
@@ -85,6 +97,17 @@ public record TorqueLine(
 
   /** The socket for it. */
   public record SocketNeed(String drive, int points, boolean impact, boolean deep, boolean owned) {}
+
+  /**
+   * One round over the set.
+   *
+   * @param percent share of the full torque
+   * @param torque what that comes to at the fastener, in the book's unit, unrounded
+   * @param wrench name of the wrench, empty when none will do
+   * @param setting the mark to set on it
+   */
+  public record Round(
+      BigDecimal percent, Quantity torque, Optional<String> wrench, Optional<Quantity> setting) {}
 
   /** One thing done to each fastener of the set. */
   public sealed interface StageLine {

@@ -56,6 +56,7 @@ final class TorqueText {
         kind(),
         stages,
         Wrenches.rounds(fastener),
+        Rounds.of(resolved, fastener),
         OrderLetters.positions(fastener),
         letters.drawing(fastener),
         fastener.threads().value().word(),
@@ -115,7 +116,7 @@ final class TorqueText {
         setting.map(Setting::setting),
         setting.map(chosen -> Rounding.within(chosen.arrives(), band)),
         setting.map(Setting::insideBand).orElse(false),
-        trouble(choice, target.nominal()));
+        trouble(choice, target));
   }
 
   /** The other of the shop's two units, whichever the book used. */
@@ -126,12 +127,12 @@ final class TorqueText {
         .map(unit -> Rounding.converted(target, unit, band));
   }
 
-  private Optional<String> trouble(WrenchChoice choice, Quantity target) {
+  private Optional<String> trouble(WrenchChoice choice, Target target) {
     if (choice.outcome() == WrenchChoice.Outcome.NONE_IN_RANGE) {
       return Optional.of("no wrench, borrow");
     }
     if (choice.outcome() == WrenchChoice.Outcome.ONLY_LAPSED) {
-      return Optional.of(Words.lapsed(Wrenches.lapsed(resolved, target)));
+      return Optional.of(Words.lapsed(Wrenches.lapsed(resolved, fastener, target)));
     }
     return choice.setting().filter(setting -> !setting.insideBand()).map(Words::widerThanBand);
   }
@@ -139,7 +140,9 @@ final class TorqueText {
   private List<TorqueLine.Warning> warnings(List<TorqueLine.StageLine> stages) {
     List<TorqueLine.Warning> warnings = new ArrayList<>();
     doubt()
-        .ifPresent(doubt -> warnings.add(new TorqueLine.Warning("does-not-fit", doubt.sentence())));
+        .ifPresent(
+            doubt ->
+                warnings.add(new TorqueLine.Warning(TorqueLine.DOES_NOT_FIT, doubt.sentence())));
     treatments().forEach(text -> warnings.add(new TorqueLine.Warning("thread-treatment", text)));
     for (TorqueLine.StageLine stage : stages) {
       if (stage instanceof TorqueLine.StageLine.Torque torque) {

@@ -59,8 +59,8 @@ final class Triggers {
     Laid line = lines.get(index);
     List<ItemAt> moved = Stream.of(line.undo(), line.disturb()).flatMap(List::stream).toList();
     return suitsJob(trigger)
-        // A gate or a final torque does nothing that the steps before it have not done.
-        && line.step().phase() != Sheet.Phase.FINAL
+        // A check, a gate or a final torque does nothing that the steps before it have not done.
+        && line.step().phase().isWork()
         && any(trigger.undo(), names(line.undo()))
         && any(trigger.doUp(), names(line.doUp()))
         && any(trigger.disturb(), names(line.disturb()))
@@ -96,7 +96,7 @@ final class Triggers {
   private boolean isFirst(String procedure, int index) {
     return lines.subList(0, index).stream()
         .map(Laid::step)
-        .filter(earlier -> earlier.phase() != Sheet.Phase.FINAL)
+        .filter(earlier -> earlier.phase().isWork())
         .noneMatch(earlier -> earlier.task().procedure().equals(procedure));
   }
 

@@ -8,7 +8,9 @@ import baysheet.books.SpecBook;
 import baysheet.resolve.Bound;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
+import baysheet.torque.Head;
 import baysheet.torque.Quantity;
+import baysheet.torque.Reach;
 import baysheet.torque.Setting;
 import baysheet.torque.Wrench;
 import java.math.BigDecimal;
@@ -26,6 +28,7 @@ final class Words {
   static final String NOT_LIFTED =
       "Do the checks listed for before lifting now; this car stays on its wheels";
   static final String ANGLE_GAUGE = "angle gauge";
+  static final String IN_DOUBT = "value in doubt: ask before tightening";
   static final String NOT_STATED = "not stated";
   static final String DISTANCE = "distance";
 
@@ -59,7 +62,8 @@ final class Words {
   static String finalTorque(Bound thing, Fastener.Moment when, Shop.Terms terms) {
     String set = plural(of(thing, terms), ((Bound.OfBook) thing).values().count().value());
     return when == Fastener.Moment.RIDE_HEIGHT
-        ? "Settle the car on its wheels, then tighten the " + set
+        ? "With the weight on the wheels, over a pit or on ramps, settle the car; tighten the "
+            + set
         : "Tighten the " + set;
   }
 
@@ -84,7 +88,10 @@ final class Words {
     return "the accuracy of wrench %s is wider than the band".formatted(setting.wrench().name());
   }
 
-  /** Threads are soaked brushed clean, parts in their seats. */
+  /**
+   * Threads are soaked brushed clean, parts in their seats. What is left on a thread would change
+   * what its torque does, and on a lining the brake.
+   */
   static String soak(List<String> fasteners, List<String> parts) {
     List<String> what = new ArrayList<>();
     if (!fasteners.isEmpty()) {
@@ -93,7 +100,14 @@ final class Words {
     if (!parts.isEmpty()) {
       what.add("in its seat " + String.join(", ", parts));
     }
-    return "Soak " + String.join("; ", what);
+    return "Soak what can be reached of "
+        + String.join("; ", what)
+        + "; none on discs, drums, linings; wipe threads dry before they go on";
+  }
+
+  static String findTorque(TorqueLine line) {
+    return "Find the torque of the %s (line\u00a0%s) and its source; the book has none"
+        .formatted(plural(lower(line.words()), line.count()), line.n());
   }
 
   static String at(String words, List<Place> places) {
@@ -160,8 +174,19 @@ final class Words {
     return ("adapter " + from + " to " + to).replace('\u00a0', ' ');
   }
 
+  /** With its size and length, for another length needs another setting. */
+  static String crowFoot(Head head, Reach reach) {
+    return "crow-foot %s, reach %s"
+        .formatted(head.print(), reach.length().print())
+        .replace('\u00a0', ' ');
+  }
+
   static String borrow(String tool) {
     return "Borrow: " + tool;
+  }
+
+  static String fromData(String figure) {
+    return figure + ", from data";
   }
 
   static String handledElsewhere(Resolved resolved, ItemAt item, boolean undone) {
@@ -199,9 +224,14 @@ final class Words {
     String where = capital(places(line.places()));
     return switch (line.step().phase()) {
       case OPEN -> where + ": take apart";
-      case CLOSE -> where + ": put together";
+      case CLOSE, CHECK -> where + ": put together";
       default -> where + ": work";
     };
+  }
+
+  /** One side stays together as the pattern for the other. */
+  static String sideBySide(int first, int last) {
+    return "Steps\u00a0%d\u2013%d on one side, then on the other".formatted(first, last);
   }
 
   static String heading(Moment moment) {

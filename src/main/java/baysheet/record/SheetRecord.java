@@ -112,6 +112,7 @@ public final class SheetRecord {
           json.texts("cautions", step.cautions());
           json.numbers("minutes", minutes(step.minutes()));
           json.truth("hold", step.hold());
+          json.text("entry", step.entry());
         });
   }
 
@@ -184,6 +185,7 @@ public final class SheetRecord {
           json.text("text", check.text());
           json.texts("places", check.places());
           json.numbers("because", check.because());
+          json.numbers("steps", check.steps());
           json.truth("hold", check.hold());
           json.text("needs", check.needs());
           json.text("keepsOpen", check.keepsOpen());

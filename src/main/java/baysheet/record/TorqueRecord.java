@@ -29,6 +29,7 @@ final class TorqueRecord {
           json.text("kind", line.kind().name().toLowerCase(Locale.ROOT));
           json.list("stages", line.stages(), stage -> json.object(() -> stage(stage)));
           json.numbers("passes", line.passes().percents());
+          json.list("rounds", line.rounds(), this::round);
           json.truth("checkRound", line.passes().checkRound());
           json.numbers("order", line.order());
           json.text("threads", line.threads());
@@ -79,6 +80,16 @@ final class TorqueRecord {
     json.quantity("setting", torque.setting());
     json.quantity("arrives", torque.arrives());
     json.text("trouble", torque.trouble());
+  }
+
+  private void round(TorqueLine.Round round) throws IOException {
+    json.object(
+        () -> {
+          json.number("percent", round.percent());
+          json.quantity("torque", round.torque());
+          json.text("wrench", round.wrench());
+          json.quantity("setting", round.setting());
+        });
   }
 
   private void band(Band band) throws IOException {

@@ -1,7 +1,5 @@
 package baysheet.template;
 
-import baysheet.template.Box.Length;
-import baysheet.template.Box.Width;
 import baysheet.template.LayoutSource.Faults;
 import baysheet.template.Node.Element;
 import java.math.BigDecimal;

@@ -81,6 +81,8 @@ public sealed interface Box {
    * @param widths one for each column
    * @param header the header cells
    * @param rows body rows; a row may have fewer cells than columns when cells span
+   * @param padding around the content of every cell
+   * @param between further distance between two columns
    * @param title what the table is, for a screen reader
    */
   record Table(
@@ -88,6 +90,7 @@ public sealed interface Box {
       List<TableCell> header,
       List<TableRow> rows,
       Length padding,
+      Length between,
       String title,
       Where at)
       implements Box {
@@ -96,6 +99,7 @@ public sealed interface Box {
       header = List.copyOf(header);
       rows = List.copyOf(rows);
       Objects.requireNonNull(padding);
+      Objects.requireNonNull(between);
       Objects.requireNonNull(title);
       Objects.requireNonNull(at);
     }
@@ -168,7 +172,7 @@ public sealed interface Box {
 
   /**
    * A box that gives way when the page is tight: it leaves, or shrinks to {@code smaller}, when its
-   * group's turn comes in {@link Form#drops}.
+   * group's turn comes in {@link Form#groups}.
    */
   record Droppable(String group, Box child, Optional<Box> smaller, Where at) implements Box {
     public Droppable {
@@ -285,77 +289,6 @@ public sealed interface Box {
     public Entry {
       Objects.requireNonNull(label);
       Objects.requireNonNull(body);
-    }
-  }
-
-  /**
-   * A length: whole thousandths of a point, or thousandths of the body size.
-   *
-   * @param amount thousandths
-   */
-  record Length(long amount, boolean ofBody) {
-    public static final Length ZERO = new Length(0, false);
-
-    public Length {
-      if (amount < 0) {
-        throw new IllegalArgumentException("length " + amount);
-      }
-    }
-
-    /** In thousandths of a point at a body size, also in thousandths of a point. */
-    public long at(long body) {
-      return ofBody ? Math.floorDiv(amount * body, 1000) : amount;
-    }
-  }
-
-  /** The size of a box for a pen, in thousandths of a point: wanted, and the least that will do. */
-  record PenSize(long width, long height, long leastWidth, long leastHeight) {
-    public PenSize {
-      if (leastWidth < 1 || leastHeight < 1 || width < leastWidth || height < leastHeight) {
-        throw new IllegalArgumentException(
-            "pen size %s x %s, least %s x %s".formatted(width, height, leastWidth, leastHeight));
-      }
-    }
-  }
-
-  /** How wide a cell is: a fixed length, what its content asks for, or a share of what is left. */
-  sealed interface Width {
-    /** Just this wide. */
-    record Fixed(Length length) implements Width {
-      public Fixed {
-        Objects.requireNonNull(length);
-      }
-    }
-
-    /** As wide as the content on one line, but no wider than the room there is. */
-    record Natural() implements Width {}
-
-    /** This many parts of what the others leave. */
-    record Share(int parts) implements Width {
-      public Share {
-        if (parts < 1) {
-          throw new IllegalArgumentException("share " + parts);
-        }
-      }
-    }
-  }
-
-  /** A mark of a drawing. */
-  sealed interface Mark {
-    /** A straight line. */
-    record Line(int x1, int y1, int x2, int y2) implements Mark {}
-
-    /** A circle; {@code heavy} with a thicker line. */
-    record Circle(int x, int y, int radius, boolean heavy) implements Mark {}
-
-    /** A filled triangle, corners in order. */
-    record Triangle(int x1, int y1, int x2, int y2, int x3, int y3) implements Mark {}
-
-    /** Text centred on a point, its height in thousandths of the drawing's width. */
-    record Label(int x, int y, int height, String text, boolean bold) implements Mark {
-      public Label {
-        Objects.requireNonNull(text);
-      }
     }
   }
 

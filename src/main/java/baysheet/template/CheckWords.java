@@ -2,6 +2,7 @@ package baysheet.template;
 
 import baysheet.books.Moment;
 import baysheet.plan.Sheet.CheckLine;
+import baysheet.plan.Sheet.SheetStep;
 import baysheet.plan.TorqueLine;
 import baysheet.template.SheetText.BoxText;
 import baysheet.template.SheetText.CheckText;
@@ -29,14 +30,22 @@ final class CheckWords {
               Moment.RE_CHECK, "At the re-check"));
 
   private final List<CheckLine> checks;
+  private final DueChecks due;
 
-  CheckWords(List<CheckLine> checks) {
+  CheckWords(List<CheckLine> checks, List<SheetStep> steps) {
     this.checks = checks;
+    this.due = new DueChecks(checks, steps);
   }
 
+  /** The checks that a step of the sequence leads to. */
+  List<CheckText> dueAt(SheetStep step) {
+    return due.at(step).stream().map(i -> check(i + 1, checks.get(i))).toList();
+  }
+
+  /** All others. */
   List<ChecksText> byMoment() {
     Map<Moment, List<CheckText>> groups = new TreeMap<>();
-    for (int i = 0; i < checks.size(); i++) {
+    for (int i : due.later()) {
       groups
           .computeIfAbsent(checks.get(i).moment(), any -> new ArrayList<>())
           .add(check(i + 1, checks.get(i)));

@@ -1,8 +1,6 @@
 package baysheet.template;
 
 import baysheet.template.Box.Drawing;
-import baysheet.template.Box.Length;
-import baysheet.template.Box.Mark;
 import baysheet.template.LayoutSource.Faults;
 import baysheet.template.Node.Element;
 import java.util.List;

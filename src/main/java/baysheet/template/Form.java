@@ -11,8 +11,8 @@ import java.util.Objects;
  * @param largest the body size tried first, in thousandths of a point
  * @param smallest the body size under which the form is refused, in thousandths of a point
  * @param dropsBelow the body size, in thousandths of a point, that is not undercut before pen boxes
- *     are at their smallest and all of {@code drops} are gone
- * @param drops the groups that give way, first to go first
+ *     are at their smallest
+ * @param groups those that give way, first to go first
  * @param language BCP 47 tag of the text
  * @param title the document's title
  */
@@ -22,7 +22,7 @@ public record Form(
     long largest,
     long smallest,
     long dropsBelow,
-    List<String> drops,
+    List<Group> groups,
     String language,
     String title,
     Box body) {
@@ -48,15 +48,33 @@ public record Form(
     }
   }
 
+  /**
+   * Boxes and runs that give way together.
+   *
+   * @param until the body size, in thousandths of a point, that is not undercut while this group is
+   *     there
+   */
+  public record Group(String name, long until) {
+    public Group {
+      Objects.requireNonNull(name);
+    }
+  }
+
   public Form {
     Objects.requireNonNull(paper);
-    drops = List.copyOf(drops);
+    groups = List.copyOf(groups);
     Objects.requireNonNull(language);
     Objects.requireNonNull(title);
     Objects.requireNonNull(body);
     if (smallest < 1 || dropsBelow < smallest || largest < dropsBelow) {
       throw new IllegalArgumentException(
           "sizes %s, %s, %s".formatted(largest, dropsBelow, smallest));
+    }
+    for (Group group : groups) {
+      if (group.until() < smallest || group.until() > dropsBelow) {
+        throw new IllegalArgumentException(
+            "%s beside %s, %s".formatted(group, dropsBelow, smallest));
+      }
     }
   }
 }

@@ -1,8 +1,10 @@
 package baysheet.template;
 
+import baysheet.template.Form.Group;
 import baysheet.template.Form.Paper;
 import baysheet.template.LayoutSource.Faults;
 import baysheet.template.Node.Element;
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -15,6 +17,8 @@ final class FormReader {
 
   /** 8 mm: laser printers leave about 5 mm white, and a clip or a binder takes the rest. */
   private static final long LEAST_MARGIN = 22_677;
+
+  private static final String GROUP = "group";
 
   private final Faults faults;
 
@@ -43,16 +47,15 @@ final class FormReader {
             "largest",
             "smallest",
             "drops-below",
-            "drops",
             "language",
             "title");
     Box body = body(root);
-    List<String> drops = drops(root, in, body);
     long smallest = in.requiredPoints("smallest");
     long dropsBelow = in.points("drops-below", smallest);
     long largest = in.requiredPoints("largest");
     long margin = in.points("margin", LEAST_MARGIN);
     checkSizes(root, margin, smallest, dropsBelow, largest);
+    List<Group> groups = groups(root, smallest, dropsBelow, body);
     if (faults.any()) {
       return Optional.empty();
     }
@@ -63,7 +66,7 @@ final class FormReader {
             largest,
             smallest,
             dropsBelow,
-            drops,
+            groups,
             in.required("language"),
             in.required("title"),
             body));
@@ -80,21 +83,34 @@ final class FormReader {
   }
 
   private static boolean isBox(Element element) {
-    return !element.name().equals("style") && !element.name().equals("pen");
+    return !List.of("style", "pen", GROUP).contains(element.name());
   }
 
-  /** The groups in the order in which they give way; one that no box belongs to is a slip. */
-  private List<String> drops(Element root, Attributes in, Box body) {
-    List<String> listed =
-        List.of(in.text("drops").orElse("").strip().split("[ \t\r\n]+")).stream()
-            .filter(name -> !name.isEmpty())
-            .toList();
+  /** The groups in the order in which they give way; one that nobody declared is a slip. */
+  private List<Group> groups(Element root, long smallest, long dropsBelow, Box body) {
+    List<Group> groups = new ArrayList<>();
+    for (Element child : BoxReader.children(root, faults)) {
+      if (child.name().equals(GROUP)) {
+        groups.add(group(child, smallest, dropsBelow));
+      }
+    }
+    List<String> names = groups.stream().map(Group::name).toList();
     Set<String> used = new LinkedHashSet<>();
     Groups.collect(body, used);
     used.stream()
-        .filter(group -> !listed.contains(group))
-        .forEach(group -> faults.undeclared(root.at(), "group in drops", group, listed));
-    return listed;
+        .filter(name -> !names.contains(name))
+        .forEach(name -> faults.undeclared(root.at(), "group", name, names));
+    return groups;
+  }
+
+  private Group group(Element element, long smallest, long dropsBelow) {
+    Attributes in = Attributes.of(element, faults, "name", "until");
+    long until = in.points("until", dropsBelow);
+    if (until < smallest || until > dropsBelow) {
+      faults.badValue(
+          element.at(), GROUP, "until", "out of order", "smallest ≤ until ≤ drops-below");
+    }
+    return new Group(in.required("name"), until);
   }
 
   private void checkSizes(Element root, long margin, long smallest, long drops, long largest) {

@@ -1,7 +1,6 @@
 package baysheet.template;
 
 import baysheet.template.Box.Align;
-import baysheet.template.Box.PenSize;
 import baysheet.template.Box.Role;
 import baysheet.template.Box.TextStyle;
 import baysheet.template.LayoutSource.Faults;

@@ -3,12 +3,17 @@ package baysheet.template;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /** Small pieces of sentences as the sheet prints them. */
 final class Phrases {
   /** U+00A0: what stands round it is never parted by the end of a line. */
   static final String NBSP = "\u00a0";
+
+  private static final Pattern FIGURE_AND_UNIT =
+      Pattern.compile(
+          "(?<=[0-9]) (?=(?:N·m|lbf·ft|lbf·in|mm|cm|km|kg|min|bar|ml|°C|[LVA%°])(?:[^A-Za-z]|$))");
 
   private Phrases() {}
 
@@ -52,8 +57,13 @@ final class Phrases {
     if (stripped.isEmpty()) {
       return "";
     }
-    String capital = capital(stripped);
+    String capital = capital(together(stripped));
     return ".!?".indexOf(capital.charAt(capital.length() - 1)) >= 0 ? capital : capital + ".";
+  }
+
+  /** Figures with the units that follow them, never parted by the end of a line. */
+  static String together(String text) {
+    return FIGURE_AND_UNIT.matcher(text).replaceAll(NBSP);
   }
 
   static String capital(String text) {

@@ -19,6 +19,7 @@ import java.util.Objects;
  * @param evening what has to be done the evening before
  * @param support what carries the raised vehicle; none where it stays on its wheels
  * @param steps how many steps the sequence has
+ * @param checks those that no step of the sequence leads to, by their moments
  * @param openItems what somebody else must do before the sheet is closed
  */
 public record SheetText(
@@ -118,7 +119,8 @@ public record SheetText(
       String source) {}
 
   /** Steps under one heading. */
-  public record SectionText(String heading, String phase, String moment, List<StepText> steps) {
+  public record SectionText(
+      String heading, String note, String phase, String moment, List<StepText> steps) {
     public SectionText {
       steps = List.copyOf(steps);
     }
@@ -139,8 +141,10 @@ public record SheetText(
    * @param ticks a box for each place
    * @param above the cautions that stand directly above it
    * @param letters letters of further cautions, {@code A, C}
+   * @param entry what is written in here, and a line for it at each place
    * @param details what belongs to it, already in words
    * @param torque the torque lines it tightens, {@code 3, 4}
+   * @param due the checks that it leads to; they stand below it and nowhere else
    * @param hold the box for a second person's initials; none where work goes on
    */
   public record StepText(
@@ -151,16 +155,21 @@ public record SheetText(
       String letters,
       List<String> details,
       String torque,
+      List<CheckText> due,
       String minutes,
       String because,
       String good,
       List<String> ifStuck,
+      String entry,
+      List<BoxText> entries,
       List<BoxText> hold) {
     public StepText {
       ticks = List.copyOf(ticks);
       above = List.copyOf(above);
       details = List.copyOf(details);
+      due = List.copyOf(due);
       ifStuck = List.copyOf(ifStuck);
+      entries = List.copyOf(entries);
       hold = List.copyOf(hold);
     }
   }

@@ -37,8 +37,8 @@ final class SheetWords {
   }
 
   private SheetText text() {
-    StepWords steps = new StepWords(cautions);
-    CheckWords checks = new CheckWords(sheet.checks());
+    CheckWords checks = new CheckWords(sheet.checks(), sheet.steps());
+    StepWords steps = new StepWords(cautions, checks);
     return new SheetText(
         heading.paper().word(),
         heading.terms() == Shop.Terms.AMERICAN ? "en-US" : "en-GB",
@@ -105,12 +105,12 @@ final class SheetWords {
         .orElse("");
   }
 
-  /** {@code 70…150 min, most likely 95 min}, and what it leaves out. */
+  /** {@code 70…150 min, likely 95 min}, and what it leaves out. */
   private static String time(TimeNeeded time) {
     String range =
-        "%s…%s%smin, most likely %s%smin"
+        "%s…%s%smin, likely %s%smin"
             .formatted(time.low(), time.high(), Phrases.NBSP, time.mean(), Phrases.NBSP);
-    return time.untimed() == 0 ? range : range + ", " + time.untimed() + " steps without a time";
+    return time.untimed() == 0 ? range : range + "; " + time.untimed() + " steps untimed";
   }
 
   private static String saved(TimeNeeded time) {

@@ -10,14 +10,17 @@ import java.util.List;
 /** The sequence in words. */
 final class StepWords {
   private final CautionWords cautions;
+  private final CheckWords checks;
 
-  StepWords(CautionWords cautions) {
+  StepWords(CautionWords cautions, CheckWords checks) {
     this.cautions = cautions;
+    this.checks = checks;
   }
 
   SectionText section(Section section) {
     return new SectionText(
         section.heading(),
+        Phrases.orNothing(section.note()),
         section.phase().word(),
         section.moment().word(),
         section.steps().stream().map(this::step).toList());
@@ -32,10 +35,13 @@ final class StepWords {
         letters(step),
         step.details(),
         torque(step),
+        checks.dueAt(step),
         Phrases.minutes(step.minutes().mean()),
         step.because().map(String::strip).orElse(""),
         step.good().map(String::strip).orElse(""),
         step.ifStuck(),
+        Phrases.orNothing(step.entry()),
+        entries(step),
         hold(step));
   }
 
@@ -54,6 +60,13 @@ final class StepWords {
     boolean told =
         step.details().stream().anyMatch(detail -> detail.contains("line" + Phrases.NBSP));
     return told ? "" : Phrases.numbers(step.torque()).replace(" ", Phrases.NBSP);
+  }
+
+  private static List<BoxText> entries(SheetStep step) {
+    return step.entry().isEmpty()
+        ? List.of()
+        : PlaceWords.boxes(
+            "entry." + step.n(), step.entry().get() + ", step " + step.n(), step.places());
   }
 
   private static List<BoxText> hold(SheetStep step) {

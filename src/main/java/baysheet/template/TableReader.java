@@ -1,11 +1,9 @@
 package baysheet.template;
 
-import baysheet.template.Box.Length;
 import baysheet.template.Box.Table;
 import baysheet.template.Box.TableCell;
 import baysheet.template.Box.TableRow;
 import baysheet.template.Box.Vertical;
-import baysheet.template.Box.Width;
 import baysheet.template.LayoutSource.Faults;
 import baysheet.template.Node.Element;
 import java.util.ArrayList;
@@ -26,7 +24,7 @@ final class TableReader {
   }
 
   Table read(Element element) {
-    Attributes in = Attributes.of(element, faults, "title", "padding");
+    Attributes in = Attributes.of(element, faults, "title", "padding", "between");
     BoxReader.children(element, faults).forEach(this::part);
     if (widths.isEmpty()) {
       faults.nothingInside(element.at(), "table", "a <col> for each column");
@@ -39,6 +37,7 @@ final class TableReader {
         header,
         rows,
         in.length("padding", Length.ZERO),
+        in.length("between", Length.ZERO),
         in.required("title"),
         element.at());
   }

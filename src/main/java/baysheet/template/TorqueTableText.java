@@ -40,6 +40,7 @@ public record TorqueTableText(
    * @param order letter of the drawing that shows the order, or nothing
    * @param unit the unit in which a value is written down
    * @param values a box for each place
+   * @param turns further turns, in order
    * @param snug a box for each place where the line is visited twice
    * @param marks a box for each place
    * @param borrow whether the crib has no wrench for it
@@ -60,6 +61,7 @@ public record TorqueTableText(
       String recheck,
       String unit,
       List<BoxText> values,
+      List<TurnText> turns,
       List<BoxText> snug,
       List<BoxText> marks,
       List<String> warnings,
@@ -69,6 +71,7 @@ public record TorqueTableText(
     public TorqueLineText {
       stages = List.copyOf(stages);
       values = List.copyOf(values);
+      turns = List.copyOf(turns);
       snug = List.copyOf(snug);
       marks = List.copyOf(marks);
       warnings = List.copyOf(warnings);
@@ -81,11 +84,24 @@ public record TorqueTableText(
    * @param target what to reach: {@code 70 N·m +60°}, or {@code loosen}
    * @param band what is accepted, in the target's unit, and whose band it is
    * @param second the same in the shop's second unit
-   * @param setting wrench and what to set on it: {@code W3: 70 N·m}
+   * @param wrench the wrench of the crib that reaches it, {@code W3}, or nothing
+   * @param setting what to set on that wrench: {@code 70 N·m}
    * @param remark what else to do
    */
   public record StageText(
-      String target, String band, String second, String setting, String remark) {}
+      String target, String band, String second, String wrench, String setting, String remark) {}
+
+  /**
+   * A further turn after a torque.
+   *
+   * @param angle {@code +60°}
+   * @param boxes a box for each place, ticked when it has been turned so far
+   */
+  public record TurnText(String angle, List<BoxText> boxes) {
+    public TurnText {
+      boxes = List.copyOf(boxes);
+    }
+  }
 
   /**
    * The order of tightening, seen from the front of the fasteners. Coordinates are thousandths of

@@ -7,7 +7,7 @@ import baysheet.template.SheetText.BoxText;
 import baysheet.template.TorqueTableText.StageText;
 import baysheet.template.TorqueTableText.TorqueBlock;
 import baysheet.template.TorqueTableText.TorqueLineText;
-import baysheet.torque.Passes;
+import baysheet.template.TorqueTableText.TurnText;
 import baysheet.torque.Quantity;
 import baysheet.torque.Unit;
 import java.math.BigDecimal;
@@ -89,16 +89,31 @@ final class TorqueWords {
         reuse(line),
         Phrases.orNothing(line.lock()),
         line.drawing().map(TorqueLine.OrderDrawing::letter).orElse(""),
-        Phrases.orNothing(line.note()),
+        Phrases.together(Phrases.orNothing(line.note())),
         line.recheck().map(distance -> "re-check after " + distance.print()).orElse(""),
         unit(line).symbol(),
         PlaceWords.boxes(n, "value reached, " + what, line.places()),
+        turns(line, what),
         snug(line, n, what),
         PlaceWords.boxes("mark." + line.n(), "witness mark, " + what, line.places()),
         warnings(line),
         borrow(line),
         line.rideHeight(),
         line.overridden() ? "value of this job: " + line.source() : "");
+  }
+
+  /** A torque is written down; a turn is only seen to be done, so each has a box of its own. */
+  private static List<TurnText> turns(TorqueLine line, String what) {
+    List<TurnText> turns = new ArrayList<>();
+    for (StageLine stage : line.stages()) {
+      if (stage instanceof StageLine.Angle angle) {
+        String name = "turn." + line.n() + "." + (turns.size() + 1);
+        String text = "+" + angle.angle().print();
+        String says = "turned by " + text + ", " + what;
+        turns.add(new TurnText(text, PlaceWords.boxes(name, says, line.places())));
+      }
+    }
+    return turns;
   }
 
   private static List<BoxText> snug(TorqueLine line, String n, String what) {
@@ -147,23 +162,27 @@ final class TorqueWords {
     String target = before.target() + " +" + angle.angle().print();
     String mark = before.remark().contains(MARK) ? "" : MARK;
     return new StageText(
-        target, before.band(), before.second(), before.setting(), joined(before.remark(), mark));
+        target,
+        before.band(),
+        before.second(),
+        before.wrench(),
+        before.setting(),
+        joined(before.remark(), mark));
   }
 
   private static StageText stage(StageLine stage) {
     if (stage instanceof StageLine.Torque torque) {
-      String setting =
-          torque.setting().map(set -> torque.wrench().orElse("") + ": " + set.print()).orElse("");
       return new StageText(
           torque.target().print(),
           BandWords.of(torque),
           torque.second().map(Quantity::print).orElse(""),
-          setting,
+          torque.setting().isPresent() ? torque.wrench().orElse("") : "",
+          torque.setting().map(Quantity::print).orElse(""),
           "");
     } else if (stage instanceof StageLine.Angle angle) {
-      return new StageText("+" + angle.angle().print(), "", "", "", MARK);
+      return new StageText("+" + angle.angle().print(), "", "", "", "", MARK);
     }
-    return new StageText("loosen", "", "", "", "");
+    return new StageText("loosen", "", "", "", "", "");
   }
 
   private static String joined(String first, String second) {
@@ -186,32 +205,36 @@ final class TorqueWords {
     return torques(line).anyMatch(torque -> torque.setting().isEmpty());
   }
 
-  /** {@code rounds: 50 % (about 48 N·m), 100 %, check round}; nothing for a single one. */
+  /** {@code rounds: 50 % (W3: 55 N·m), 100 %, check round}; nothing for a single one. */
   private static String rounds(TorqueLine line) {
-    Passes passes = line.passes();
-    if (passes.percents().size() < 2) {
+    if (line.rounds().isEmpty()) {
       return "";
     }
-    Optional<Quantity> full =
-        torques(line).reduce((first, last) -> last).map(StageLine.Torque::target);
     String rounds =
-        passes.percents().stream()
-            .map(percent -> round(percent, full))
-            .collect(Collectors.joining(", "));
-    return "rounds: " + rounds + (passes.checkRound() ? ", check round" : "");
+        line.rounds().stream().map(TorqueWords::round).collect(Collectors.joining(", "));
+    return "rounds: " + rounds + (line.passes().checkRound() ? ", check round" : "");
   }
 
-  private static String round(BigDecimal percent, Optional<Quantity> full) {
-    String share = percent.stripTrailingZeros().toPlainString() + Phrases.NBSP + "%";
-    return percent.compareTo(FULL) == 0
-        ? share
-        : share + full.map(torque -> " (about " + part(torque, percent) + ")").orElse("");
+  /** A share with the mark it comes to; the full torque stands above already. */
+  private static String round(TorqueLine.Round round) {
+    String share = round.percent().stripTrailingZeros().toPlainString() + Phrases.NBSP + "%";
+    return round.percent().compareTo(FULL) == 0 ? share : share + " (" + mark(round) + ")";
+  }
+
+  private static String mark(TorqueLine.Round round) {
+    return round
+        .setting()
+        .map(set -> setting(round.wrench(), set))
+        .orElseGet(() -> "about " + about(round.torque()));
+  }
+
+  private static String setting(Optional<String> wrench, Quantity set) {
+    return wrench.orElse("") + ": " + set.print();
   }
 
   /** To the whole unit: an early round only has to be even. */
-  private static String part(Quantity torque, BigDecimal percent) {
-    BigDecimal figure = torque.value().multiply(percent).movePointLeft(2);
-    return new Quantity(figure.setScale(0, RoundingMode.HALF_UP), torque.unit()).print();
+  private static String about(Quantity torque) {
+    return new Quantity(torque.value().setScale(0, RoundingMode.HALF_UP), torque.unit()).print();
   }
 
   private static Stream<StageLine.Torque> torques(TorqueLine line) {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import baysheet.report.Explanations;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -48,7 +49,62 @@ class ExplainCommandTest {
   void aCodeThatIsNoneIsAMistake() {
     Garage.Run run = garage.run("explain", "unknown-kye");
     assertEquals(Exit.USAGE, run.exit());
-    run.says("unknown-kye");
+    run.says("there is no page about \"unknown-kye\"; did you mean unknown-key?");
+    garage.run("explain", "fhqwhgads").says("a code stands in brackets");
+  }
+
+  @Test
+  void everyCodeCanBeTheNearest() {
+    List<String> codes = ExplainedCodes.all();
+    assertTrue(codes.size() > 80, codes.size() + " codes");
+    codes.forEach(code -> assertTrue(Explanations.of(code).isPresent(), code));
+  }
+
+  @Test
+  void aNumberBehindACodeIsAMistake() {
+    mistake("a number goes with a job file", "unknown-key", "3");
+  }
+
+  @Test
+  void aFileThatIsNotThereBringsTheNearest() {
+    String day = garage.root.resolve(Garage.DAY).toString();
+    fails(Exit.FILES, "did you mean 2026-04-07/501.yaml?", day + "/501.yml");
+    fails(Exit.FILES, "did you mean 2026-04-07/503.yaml?", day + "/5O3.yaml");
+    fails(Exit.FILES, "expected a job file such as", day + "/elsewhere/503.yaml");
+    fails(Exit.FILES, "expected a job file such as", "503");
+  }
+
+  @Test
+  void whatIsNoJobIsTold() {
+    mistake("is a folder; expected one job file of it, such as", garage.root + "/" + Garage.DAY);
+    mistake("shop.yaml is not a job", garage.root + "/shop.yaml");
+    mistake("hollin-wren-2014.yaml is not a job", garage.root + "/vehicles/hollin-wren-2014.yaml");
+  }
+
+  private void mistake(String told, String... what) {
+    fails(Exit.USAGE, told, what);
+  }
+
+  private void fails(int exit, String told, String... what) {
+    List<String> words = new ArrayList<>(List.of("explain"));
+    words.addAll(List.of(what));
+    Garage.Run run = garage.run(words.toArray(String[]::new));
+    assertEquals(exit, run.exit(), run.out() + run.err());
+    assertEquals("", run.out());
+    run.says(told);
+  }
+
+  @Test
+  void theWrenchIsTheOneOnTheSheet() {
+    assertEquals(Exit.DONE, garage.sheets("--record").exit());
+    for (String job : List.of("501", "502", "503")) {
+      for (JsonTree line : JsonTree.of(Garage.bytes(garage.made(job + ".json"))).list("torque")) {
+        JsonTree stage = line.list("stages").get(0);
+        assertTold(
+            told("explain", garage.job(job).toString(), line.text("n")),
+            "setting " + stage.text("wrench") + " at " + stage.quantity("setting"));
+      }
+    }
   }
 
   @Test
@@ -66,7 +122,9 @@ class ExplainCommandTest {
     assertTold(told, "B2 taken: set to 105 N·m");
     assertTold(told, "B3 passed over: its calibration of 2024-02-01 does not hold on that day");
     assertTold(told, "setting B2 at 105 N·m");
-    assertTold(told, "passes 52.5 N·m, then 105 N·m, then one round to check");
+    assertTold(
+        told,
+        "passes 52.5 N·m (B2 at 53 N·m), then 105 N·m (B2 at 105 N·m), then one round to check");
     // VDI 2230 form at friction 0.12; As·Sp = 88.1 mm² · 830 MPa (ISO 898-1).
     assertTold(told, "75 % of its proof load of 73.1 kN");
     assertFalse(told.contains("line 1:"), told);

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -100,6 +99,60 @@ class RecordTest {
   }
 
   @Test
+  void roundsAreFiguresThatCanBeSet() {
+    // Half of 120 N·m is 60 N·m, and B2 has a mark at every newton metre from 40.
+    List<JsonTree> rounds = record("502").list("torque").get(0).list("rounds");
+    assertEquals(2, rounds.size());
+    assertEquals("50", rounds.get(0).text("percent"));
+    assertEquals("60 N·m", rounds.get(0).quantity("torque"));
+    assertEquals("60 N·m", rounds.get(0).quantity("setting"));
+    assertEquals("B2", rounds.get(0).text("wrench"));
+    assertEquals("120 N·m", rounds.get(1).quantity("setting"));
+  }
+
+  @Test
+  void aRoundOfAWrenchWithAnotherUnitIsOneOfItsMarks() {
+    garage.change("vehicles/hollin-wren-van-2016.yaml", "120 N·m", "95 lbf·ft");
+    garage.sheets("--record");
+    JsonTree half = record("502").list("torque").get(0).list("rounds").get(0);
+    // 47.5 · 1.3558 = 64.4
+    assertEquals("47.5 lbf·ft", half.quantity("torque"));
+    assertEquals("64 N·m", half.quantity("setting"));
+    assertOnPaper(paper("502").text(), "50 % (B2: 64 N·m)");
+  }
+
+  @Test
+  void aFigureInDoubtIsAHoldPoint() {
+    assertEquals(Boolean.FALSE, tightens("502").get("hold").value());
+    garage.change("vehicles/hollin-wren-van-2016.yaml", "120 N·m", "120 lbf·in");
+    garage.sheets("--record");
+    assertEquals(Boolean.TRUE, tightens("502").get("hold").value());
+    assertOnPaper(paper("502").text(), "value in doubt: ask before tightening");
+  }
+
+  /** The step that brings the first torque line to its figure. */
+  private JsonTree tightens(String job) {
+    return record(job).list("steps").stream()
+        .filter(
+            step -> step.list("torque").stream().anyMatch(n -> n.value().toString().equals("1")))
+        .reduce((first, last) -> last)
+        .orElseThrow();
+  }
+
+  @Test
+  void aCrowFootIsATool() {
+    List<JsonTree> tools = record("503").list("tools");
+    JsonTree foot =
+        tools.stream()
+            .filter(it -> it.text("name").startsWith("crow-foot"))
+            .findFirst()
+            .orElseThrow();
+    assertTrue(foot.text("name").endsWith("reach 60 mm"), foot.text("name"));
+    assertEquals(Boolean.FALSE, foot.get("owned").value());
+    assertOnPaper(paper("503").text(), "Borrow: " + foot.text("name"));
+  }
+
+  @Test
   void anOverrideIsMarked() {
     JsonTree line = record("503").list("torque").get(0);
     assertEquals("link-upper-nut", line.text("fastener"));
@@ -144,7 +197,7 @@ class RecordTest {
     }
   }
 
-  /** Quantities of the record, and what the rounds of its passes come to. */
+  /** Quantities of the record. */
   private static Set<String> quantities(JsonTree record) {
     Set<String> known = new HashSet<>();
     record.eachMap(
@@ -157,15 +210,6 @@ class RecordTest {
             known.add(map.figure("to").toPlainString() + " " + map.text("unit"));
           }
         });
-    for (JsonTree line : record.list("torque")) {
-      for (JsonTree stage : line.list("stages")) {
-        for (JsonTree percent : line.list("passes")) {
-          BigDecimal share = new BigDecimal(percent.value().toString()).movePointLeft(2);
-          BigDecimal round = stage.figure("torque.value").multiply(share);
-          known.add(round.setScale(0, RoundingMode.HALF_UP) + " " + stage.text("torque.unit"));
-        }
-      }
-    }
     return known;
   }
 

@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import baysheet.template.Box;
 import baysheet.template.Box.Align;
 import baysheet.template.Box.Vertical;
-import baysheet.template.Box.Width;
+import baysheet.template.Width;
 import java.util.List;
 import java.util.Optional;
 import net.jqwik.api.Arbitraries;

@@ -10,6 +10,9 @@ import baysheet.layout.PageFit.Fitted;
 import baysheet.layout.PageFit.Overrun;
 import baysheet.template.Box;
 import baysheet.template.Form;
+import baysheet.template.Length;
+import baysheet.template.Mark;
+import baysheet.template.Width;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -94,6 +97,28 @@ class PageFitTest {
   }
 
   @Test
+  void groupWithALowerLimitStaysWhileTextGetsSmaller() {
+    // Three lines more than 77 need 790.866 / 80 / 1.17 = 8.449: over the limit of 8 points.
+    Box column = column(droppable("hints", lines(9)), droppable("reasons", lines(3)), lines(77));
+    List<Form.Group> groups =
+        List.of(new Form.Group("hints", 9_000), new Form.Group("reasons", 8_000));
+    Fitted fitted = assertInstanceOf(Fitted.class, PageFit.fit(grouped(column, groups), FONTS));
+    assertEquals(8_400, fitted.fit().bodySize());
+    assertEquals(List.of("hints"), fitted.fit().dropped());
+  }
+
+  @Test
+  void groupWithALowerLimitGoesWhenNotEvenThatHoldsIt() {
+    // 85 lines need 790.866 / 85 / 1.17 = 7.952; without the reasons 77 lines take 8.779.
+    Box column = column(droppable("reasons", lines(8)), droppable("hints", lines(1)), lines(77));
+    List<Form.Group> groups =
+        List.of(new Form.Group("reasons", 8_000), new Form.Group("hints", 9_000));
+    Fitted fitted = assertInstanceOf(Fitted.class, PageFit.fit(grouped(column, groups), FONTS));
+    assertEquals(8_700, fitted.fit().bodySize());
+    assertEquals(List.of("hints", "reasons"), fitted.fit().dropped());
+  }
+
+  @Test
   void overrunSaysByHowMuchAndWhatIsTallest() {
     Box table = table(List.of(SHARE), List.of(), tr(td(space(700))));
     Overrun overrun = assertInstanceOf(Overrun.class, fit(form(column(table, space(200)))));
@@ -116,7 +141,7 @@ class PageFitTest {
   @Test
   void wordThatFitsOnlySmallMakesTheTextSmall() {
     long width = Em.at(FONTS.regular().advance("synchroniser"), 10_000);
-    Box.Width exactly = new Box.Width.Fixed(new Box.Length(width, false));
+    Width exactly = new Width.Fixed(new Length(width, false));
     assertEquals(
         10_000, fitted(form(row(0, cell(exactly, text("synchroniser"))))).fit().bodySize());
   }
@@ -182,7 +207,7 @@ class PageFitTest {
   void missingCharacterIsFoundWhereverItStands() {
     Box.Drawing drawing =
         new Box.Drawing(
-            pt(10), pt(10), List.of(new Box.Mark.Label(0, 0, 500, "\u4E00", false)), "x", HERE);
+            pt(10), pt(10), List.of(new Mark.Label(0, 0, 500, "\u4E00", false)), "x", HERE);
     Box items =
         new Box.Items(
             List.of(new Box.Entry(text("ok"), frame(text("bad \u4E01")))),

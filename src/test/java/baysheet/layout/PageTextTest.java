@@ -4,6 +4,7 @@ import static baysheet.layout.Sketch.*;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import baysheet.template.Box;
+import baysheet.template.Mark;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -24,11 +25,7 @@ class PageTextTest {
                 tick("done", "done"),
                 space(5),
                 new Box.Drawing(
-                    pt(20),
-                    pt(20),
-                    List.of(new Box.Mark.Circle(500, 500, 400, false)),
-                    "O",
-                    HERE)));
+                    pt(20), pt(20), List.of(new Mark.Circle(500, 500, 400, false)), "O", HERE)));
     assertEquals(
         """
         page 595.276x841.89

@@ -6,6 +6,7 @@ import baysheet.template.Box;
 import baysheet.template.Box.Align;
 import baysheet.template.Box.Role;
 import baysheet.template.Form;
+import baysheet.template.Width;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -86,8 +87,7 @@ public final class Samples {
   }
 
   private static Box torques() {
-    List<Box.Width> widths =
-        List.of(NATURAL, SHARE, NATURAL, NATURAL, NATURAL, fixed(60), fixed(20));
+    List<Width> widths = List.of(NATURAL, SHARE, NATURAL, NATURAL, NATURAL, fixed(60), fixed(20));
     List<Box.TableCell> header =
         List.of(
             td(""),

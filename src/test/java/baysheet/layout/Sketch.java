@@ -2,12 +2,14 @@ package baysheet.layout;
 
 import baysheet.template.Box;
 import baysheet.template.Box.Align;
-import baysheet.template.Box.Length;
 import baysheet.template.Box.Role;
 import baysheet.template.Box.Vertical;
 import baysheet.template.Box.Where;
-import baysheet.template.Box.Width;
 import baysheet.template.Form;
+import baysheet.template.Length;
+import baysheet.template.Mark;
+import baysheet.template.PenSize;
+import baysheet.template.Width;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -100,7 +102,7 @@ public final class Sketch {
 
   public static Box.Table table(
       List<Width> widths, List<Box.TableCell> header, Box.TableRow... rows) {
-    return new Box.Table(widths, header, List.of(rows), pt(1.5), "Sample table", HERE);
+    return new Box.Table(widths, header, List.of(rows), pt(1.5), Length.ZERO, "Sample table", HERE);
   }
 
   public static Box.Items numbered(String... texts) {
@@ -121,18 +123,18 @@ public final class Sketch {
 
   /** 5 mm square, 3.5 mm at the least. */
   public static Box.Field tick(String name, String alternate) {
-    Box.PenSize size = new Box.PenSize(14_173, 14_173, 9_921, 9_921);
+    PenSize size = new PenSize(14_173, 14_173, 9_921, 9_921);
     return new Box.Field(name, "tick", size, "Tick: " + alternate, HERE);
   }
 
   /** 20 by 8.5 mm, 16 by 6.5 mm at the least. */
   public static Box.Field value(String name) {
-    Box.PenSize size = new Box.PenSize(56_693, 24_094, 45_354, 18_425);
+    PenSize size = new PenSize(56_693, 24_094, 45_354, 18_425);
     return new Box.Field(name, "value", size, "Value reached, " + name, HERE);
   }
 
   public static Box.Field line(String name) {
-    Box.PenSize size = new Box.PenSize(60_000, 20_000, 40_000, 16_000);
+    PenSize size = new PenSize(60_000, 20_000, 40_000, 16_000);
     return new Box.Field(name, "line", size, "Line to write on, " + name, HERE);
   }
 
@@ -166,16 +168,16 @@ public final class Sketch {
 
   /** A circle of five holes with their numbers. */
   public static Box.Drawing wheel(double width) {
-    List<Box.Mark> marks = new ArrayList<>();
-    marks.add(new Box.Mark.Circle(500, 500, 480, true));
+    List<Mark> marks = new ArrayList<>();
+    marks.add(new Mark.Circle(500, 500, 480, true));
     int[][] holes = {{500, 180}, {804, 401}, {688, 759}, {312, 759}, {196, 401}};
     for (int i = 0; i < holes.length; i++) {
-      marks.add(new Box.Mark.Circle(holes[i][0], holes[i][1], 110, false));
+      marks.add(new Mark.Circle(holes[i][0], holes[i][1], 110, false));
       String number = Integer.toString(i + 1);
-      marks.add(new Box.Mark.Label(holes[i][0], holes[i][1], 160, number, true));
+      marks.add(new Mark.Label(holes[i][0], holes[i][1], 160, number, true));
     }
-    marks.add(new Box.Mark.Triangle(500, 400, 600, 570, 400, 570));
-    marks.add(new Box.Mark.Line(300, 920, 700, 920));
+    marks.add(new Mark.Triangle(500, 400, 600, 570, 400, 570));
+    marks.add(new Mark.Line(300, 920, 700, 920));
     return new Box.Drawing(pt(width), pt(width), marks, "Order of five nuts in a star", HERE);
   }
 
@@ -185,7 +187,11 @@ public final class Sketch {
 
   /** A4, 9 mm margins, 11 to 8 points, groups go before 9 points are undercut. */
   public static Form form(Box body, List<String> drops) {
+    return grouped(body, drops.stream().map(name -> new Form.Group(name, 9_000)).toList());
+  }
+
+  public static Form grouped(Box body, List<Form.Group> groups) {
     return new Form(
-        Form.Paper.A4, 25_512, 11_000, 8_000, 9_000, drops, "en-GB", "Sample form", body);
+        Form.Paper.A4, 25_512, 11_000, 8_000, 9_000, groups, "en-GB", "Sample form", body);
   }
 }

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import baysheet.layout.Page;
 import baysheet.layout.Samples;
 import baysheet.template.Box;
+import baysheet.template.Mark;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -81,7 +82,7 @@ class ConformanceTest {
   @Test
   void checksSeeADrawingWithoutWords() throws Exception {
     Box.Drawing drawing =
-        new Box.Drawing(pt(9), pt(9), List.of(new Box.Mark.Line(0, 0, 1000, 1000)), "", HERE);
+        new Box.Drawing(pt(9), pt(9), List.of(new Mark.Line(0, 0, 1000, 1000)), "", HERE);
     byte[] pdf =
         WRITER.write(PdfWriterTest.page(form(drawing)), PdfWriterTest.info("one"), List.of());
     List<String> failures = Conformance.failures(pdf);

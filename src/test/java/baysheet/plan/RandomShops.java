@@ -144,6 +144,15 @@ final class RandomShops {
           r1: {when: {kind: k2}, check: Look while up, moment: raised, source: us}
           r2: {when: {circuit: oil}, check: Look below, moment: before-lowering, source: us}
           r3: {when: {kind: k3}, check: Look last, moment: before-moving, source: us}
+          r4: {when: {circuit: oil}, check: Bleed, moment: raised, step: {while-off: k0, once: yes}, source: us}
+          r5: {when: {kind: k4}, check: See, moment: raised, step: {while-off: i5}, hold: yes, source: us}
+          r6:
+            when: {kind: k1}
+            check: Run
+            moment: raised
+            step: {while-off: [k3, i0], once: yes, all-back: yes}
+            needs: time
+            source: us
         """;
   }
 

@@ -3,6 +3,7 @@ package baysheet.plan;
 import baysheet.books.Moment;
 import baysheet.resolve.ItemAt;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -35,7 +36,10 @@ final class Spoilt {
   private void step(int index) {
     Sheet.SheetStep step = steps.get(index);
     boolean gate = step.phase() == Sheet.Phase.FINAL && step.torque().isEmpty();
-    if (step.phase() == Sheet.Phase.CLOSE || step.phase() == Sheet.Phase.FINAL) {
+    if (step.phase() == Sheet.Phase.CHECK) {
+      outOfTurn(index);
+    }
+    if (step.phase() != Sheet.Phase.OPEN && step.phase() != Sheet.Phase.WORK) {
       // Without a gate only checks that some step brings come too late; others ask at any time.
       if (!gate || sheet.checks().stream().anyMatch(check -> guards(step, check))) {
         put("without step " + step.n(), without(steps, index));
@@ -45,6 +49,57 @@ final class Spoilt {
       List<Sheet.SheetStep> twice = new ArrayList<>(steps);
       twice.add(index, step);
       put("step " + step.n() + " twice", twice);
+    }
+    unasked(index);
+  }
+
+  /** Where a figure is in doubt, without the second person who looks. */
+  private void unasked(int index) {
+    Sheet.SheetStep step = steps.get(index);
+    boolean doubted =
+        sheet.torque().stream()
+            .filter(line -> step.torque().contains(line.n()) && line.inDoubt())
+            .anyMatch(line -> !line.twoVisits() || step.phase() == Sheet.Phase.FINAL);
+    if (doubted) {
+      List<Sheet.SheetStep> changed = new ArrayList<>(steps);
+      changed.set(index, withoutHold(step));
+      put("step " + step.n() + " with nobody asked", changed);
+    }
+  }
+
+  private static Sheet.SheetStep withoutHold(Sheet.SheetStep step) {
+    return new Sheet.SheetStep(
+        step.n(),
+        step.phase(),
+        step.moment(),
+        step.places(),
+        step.procedure(),
+        step.text(),
+        step.details(),
+        step.undo(),
+        step.doUp(),
+        step.disturb(),
+        step.circuits(),
+        step.torque(),
+        step.cautions(),
+        step.cautionsAbove(),
+        step.minutes(),
+        false,
+        step.entry(),
+        step.because(),
+        step.good(),
+        step.ifStuck());
+  }
+
+  /** A check that is a step comes before a step that brings it. */
+  private void outOfTurn(int index) {
+    Sheet.SheetStep check = steps.get(index);
+    for (Sheet.CheckLine line : sheet.checks()) {
+      if (line.steps().contains(check.n())) {
+        List<Sheet.SheetStep> swapped = new ArrayList<>(steps);
+        Collections.swap(swapped, index, line.because().get(0) - 1);
+        put("check step " + check.n() + " too early", swapped);
+      }
     }
   }
 
@@ -120,6 +175,7 @@ final class Spoilt {
         check.text(),
         check.places(),
         check.because(),
+        check.steps(),
         check.reason(),
         check.hold(),
         check.needs(),
@@ -144,7 +200,8 @@ final class Spoilt {
   private void put(String what, List<Sheet.SheetStep> changed) {
     Sheet.Section first = sheet.sections().get(0);
     Sheet.Section one =
-        new Sheet.Section(first.heading(), first.phase(), first.moment(), first.places(), changed);
+        new Sheet.Section(
+            first.heading(), first.note(), first.phase(), first.moment(), first.places(), changed);
     all.put(what, with(List.of(one), sheet.torque(), sheet.parts(), sheet.tally()));
   }
 

@@ -111,7 +111,8 @@ class ArchitectureTest {
           @Override
           public boolean test(JavaClass it) {
             String name = it.getFullName();
-            return name.matches("baysheet\\.template\\.(Box|Form)(\\$.*)?");
+            return name.matches(
+                "baysheet\\.template\\.(Box|Form|Length|Width|PenSize|Mark)(\\$.*)?");
           }
         };
     noClasses()

@@ -16,8 +16,8 @@ class SourceHabitsTest {
   private static final int LONGEST = 300;
   private static final int LONGEST_OF_PARTS = 400;
 
-  /** These hold nothing but the parts of one whole, side by side: a sheet, its words, its boxes. */
-  private static final Set<String> PARTS = Set.of("Sheet.java", "SheetText.java", "Box.java");
+  /** Holds nothing but the parts of one whole, side by side. */
+  private static final Set<String> PARTS = Set.of("Sheet.java");
 
   private static final Pattern EMPTY_NAME =
       Pattern.compile(".*(Manager|Helper|Util|Utils|Impl|Data)\\.java");

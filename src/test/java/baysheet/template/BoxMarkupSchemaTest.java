@@ -47,7 +47,7 @@ class BoxMarkupSchemaTest {
         "<row gap='1mm'><cell width='2*' vertical='baseline'/><cell width='natural'/></row>",
         "<column keep='yes' gap='0.5em'><rule/><rule thickness='0.4pt'/><space height='0mm'/></column>",
         "<columns count='3' between='4mm'><held><text>h</text></held><text>t</text></columns>",
-        "<table title='t'><col width='3mm'/><headings><td/></headings><line heavy='no'><td/></line></table>",
+        "<table title='t' padding='1pt' between='2mm'><col width='3mm'/><headings><td/></headings><line heavy='no'><td/></line></table>",
         "<items label='5mm' between='1pt'><entry><text>1</text><text>a</text><text>b</text></entry></items>",
         "<frame border='1pt' padding='1mm'><field name='f' kind='tick' says='s'/></frame>",
         "<field name='f' kind='square' pen='tick' says='s'/>",
@@ -57,8 +57,7 @@ class BoxMarkupSchemaTest {
         "<droppable group='g'><text>a</text><smaller><text>b</text></smaller></droppable><fill/>",
       })
   void whatTheReaderTakesTheSchemaTakes(String boxes) throws Exception {
-    String form =
-        HEAD.replace("title", "drops='g' title") + "<style name='body'/>" + boxes + "</form>";
+    String form = HEAD + "<style name='body'/><group name='g' until='8pt'/>" + boxes + "</form>";
     assertEquals(List.of(), problems(form));
     validate(form);
   }
@@ -87,6 +86,8 @@ class BoxMarkupSchemaTest {
         "<droppable><text>a</text></droppable>",
         "<fill height='3mm'/>",
         "<style scale='big' name='s'/>",
+        "<group until='8pt'/>",
+        "<group name='g' until='1em'/>",
         "<pen name='p' width='1em' height='1mm'/>",
         "<column keep='perhaps'/>",
       })

@@ -126,7 +126,19 @@ class LayoutsTest {
         Layouts.builtIn()
             .fill("bay-sheet", SheetText.of(Samples.brakes()), new Problems())
             .orElseThrow();
-    assertEquals(List.of("drawings", "second-units", "hints", "minutes", "reasons"), form.drops());
+    assertEquals(
+        List.of(
+            "drawings",
+            "second-units",
+            "origins",
+            "second-lines",
+            "minutes",
+            "hints",
+            "check-reasons",
+            "good",
+            "reasons",
+            "hold-reasons"),
+        form.groups().stream().map(Form.Group::name).toList());
     String dropped = DroppedWords.of(form.body());
     for (String kept : List.of("108\u00a0N·m", "Hold point", "DANGER", "WARNING", "signature")) {
       assertTrue(!dropped.contains(kept), kept + " in " + dropped);

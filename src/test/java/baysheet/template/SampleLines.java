@@ -98,6 +98,7 @@ final class SampleLines {
         text,
         List.of(),
         List.of(because),
+        List.of(),
         some(reason),
         hold,
         some(needs),
@@ -192,6 +193,7 @@ final class SampleLines {
           above,
           minutes,
           hold,
+          Optional.empty(),
           some(because),
           some(good),
           stuck);
@@ -313,6 +315,21 @@ final class SampleLines {
       return this;
     }
 
+    /** Every round on the wrench of the last torque, set to its share. */
+    private List<TorqueLine.Round> rounds() {
+      if (passes.percents().size() < 2
+          || !(stages.get(stages.size() - 1) instanceof StageLine.Torque last)) {
+        return List.of();
+      }
+      return passes.percents().stream()
+          .map(
+              percent -> {
+                Quantity share = last.target().times(percent.movePointLeft(2));
+                return new TorqueLine.Round(percent, share, last.wrench(), Optional.of(share));
+              })
+          .toList();
+    }
+
     TorqueLine build() {
       return new TorqueLine(
           n,
@@ -327,6 +344,7 @@ final class SampleLines {
           kind,
           stages,
           passes,
+          rounds(),
           order,
           drawing,
           threads,

@@ -126,7 +126,7 @@ final class Samples {
       int first = next;
       List<SheetStep> steps =
           IntStream.range(first, first + 9).mapToObj(n -> again(n, what)).toList();
-      sections.add(new Section(what, Phase.WORK, Moment.RAISED, BOTH, steps));
+      sections.add(new Section(what, Optional.empty(), Phase.WORK, Moment.RAISED, BOTH, steps));
       next += 9;
     }
     List<TorqueLine> lines =
@@ -187,6 +187,7 @@ final class Samples {
       String heading, Phase phase, Moment moment, List<Place> places, StepMaker... steps) {
     return new Section(
         heading,
+        Optional.empty(),
         phase,
         moment,
         places,

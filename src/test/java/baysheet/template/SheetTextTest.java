@@ -50,7 +50,8 @@ class SheetTextTest {
     TorqueLineText line =
         line(new LineMaker(1, "bolt", BOTH, 2).stages(SampleLines.torque("27.50", "20.3", "W2")));
     assertEquals("27.50\u00a0N·m", line.stages().get(0).target());
-    assertEquals("W2: 27.50\u00a0N·m", line.stages().get(0).setting());
+    assertEquals("W2", line.stages().get(0).wrench());
+    assertEquals("27.50\u00a0N·m", line.stages().get(0).setting());
     assertEquals("20.3\u00a0lbf·ft", line.stages().get(0).second());
   }
 
@@ -127,7 +128,7 @@ class SheetTextTest {
             new LineMaker(1, "wheel nut", BOTH, 5)
                 .stages(SampleLines.torque("110", "81", "W3"))
                 .circle("A"));
-    assertEquals("rounds: 50\u00a0% (about 55\u00a0N·m), 100\u00a0%, check round", line.rounds());
+    assertEquals("rounds: 50\u00a0% (W3: 55\u00a0N·m), 100\u00a0%, check round", line.rounds());
   }
 
   @Test

@@ -1,0 +1,67 @@
+package baysheet.books;
+
+import baysheet.report.Located;
+import baysheet.report.Problems;
+import baysheet.yaml.MapReader;
+import baysheet.yaml.Read;
+import baysheet.yaml.ValueReader;
+import java.util.List;
+import java.util.Optional;
+
+/** Reads a consequence: what brings a check, and when it is due. */
+final class RuleReader {
+  static final ValueReader<Words.Unnamed<Catalogue.Rule>> RULE =
+      Read.record("a consequence", RuleReader::rule);
+
+  private static final ValueReader<Catalogue.CheckStep> STEP =
+      Read.record("a check's step", RuleReader::step);
+
+  private RuleReader() {}
+
+  private static Optional<Words.Unnamed<Catalogue.Rule>> rule(MapReader map) {
+    Optional<List<Catalogue.Trigger>> when = TriggerReader.required(map);
+    Optional<Located<String>> check = map.required("check", Read.text());
+    Optional<Located<Moment>> moment = map.required("moment", Words.moment());
+    boolean hold = map.yesNo("hold", false);
+    Optional<Located<String>> needs = map.optional("needs", Read.text());
+    Optional<Located<String>> keepsOpen = map.optional("keeps-open", Read.text());
+    Optional<Located<String>> because = map.optional("because", Read.text());
+    Optional<Located<String>> source = map.required("source", Read.text());
+    Optional<Located<Catalogue.CheckStep>> step = map.optional("step", STEP);
+    moment.ifPresent(due -> step.ifPresent(at -> whileRaised(due, at, map.problems())));
+    return map.build(
+        () ->
+            name ->
+                new Catalogue.Rule(
+                    name,
+                    when.get(),
+                    check.get(),
+                    moment.get(),
+                    hold,
+                    needs,
+                    keepsOpen,
+                    because,
+                    source.get(),
+                    step.map(Located::value),
+                    map.at()));
+  }
+
+  private static Optional<Catalogue.CheckStep> step(MapReader map) {
+    Catalogue.CheckStep step =
+        new Catalogue.CheckStep(
+            Words.once(map.listOrOne("while-off", Read.name()), map.problems()),
+            map.yesNo("once", false),
+            map.yesNo("all-back", false),
+            map.optional("takes", Figures.minutes()),
+            map.listOrOne("uses", StepReader.USE));
+    return map.build(() -> step);
+  }
+
+  /** At its other moments a check has its place on the sheet already. */
+  private static void whileRaised(
+      Located<Moment> moment, Located<Catalogue.CheckStep> step, Problems problems) {
+    if (moment.value() != Moment.RAISED) {
+      problems.add(Sentences.stepAtAnotherMoment(step.at(), moment));
+    }
+  }
+}

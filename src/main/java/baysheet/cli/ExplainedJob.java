@@ -1,0 +1,57 @@
+package baysheet.cli;
+
+import baysheet.report.Nearest;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Function;
+
+/**
+ * The job file that somebody wants explained.
+ *
+ * @param written as on the command line
+ */
+record ExplainedJob(String written) {
+  private static final String EXAMPLE = "a job file such as jobs/2026-03-02/2401.yaml";
+  private static final List<String> NOT_JOBS = List.of("vehicles", "procedures", "catalogue");
+
+  /**
+   * The file, if it can be one of a job.
+   *
+   * @param wrong makes the complaint about the command line
+   * @throws UncheckedIOException with the nearest name, when there is no such file
+   */
+  <X extends RuntimeException> Path file(Function<String, X> wrong) {
+    Path path = Path.of(written);
+    if (Files.isDirectory(path)) {
+      throw wrong.apply(written + " is a folder; expected one job file of it" + among(path));
+    }
+    if (!Files.exists(path)) {
+      throw new UncheckedIOException(
+          "there is no " + written + "; " + instead(path), new NoSuchFileException(written));
+    }
+    if (path.endsWith(ShopFolders.SHOP_FILE) || NOT_JOBS.contains(DayFolders.day(path))) {
+      throw wrong.apply(written + " is not a job; expected " + EXAMPLE);
+    }
+    return path;
+  }
+
+  private static String among(Path folder) {
+    List<String> names = names(folder);
+    return names.isEmpty() ? ", and it has none" : ", such as " + folder.resolve(names.get(0));
+  }
+
+  private static String instead(Path path) {
+    Path folder = path.toAbsolutePath().normalize().getParent();
+    List<String> names = Files.isDirectory(folder) ? names(folder) : List.of();
+    return Nearest.of(path.getFileName().toString(), names)
+        .map(near -> "did you mean " + path.resolveSibling(near) + "?")
+        .orElse("expected " + EXAMPLE);
+  }
+
+  private static List<String> names(Path folder) {
+    return YamlFiles.in(folder).stream().map(file -> file.getFileName().toString()).toList();
+  }
+}

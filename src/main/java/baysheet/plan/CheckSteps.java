@@ -1,0 +1,171 @@
+package baysheet.plan;
+
+import baysheet.books.Catalogue;
+import baysheet.books.Moment;
+import baysheet.books.Place;
+import baysheet.report.Located;
+import baysheet.resolve.ItemAt;
+import baysheet.resolve.Resolved;
+import baysheet.resolve.TaskId;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.Deque;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+
+/**
+ * Checks that are steps of the sequence. Each comes when all is back on that the work which brings
+ * it took off, except what its rule wants off still, and what can only follow that: brakes are bled
+ * with every line tight and every wheel off.
+ *
+ * <p>Beside the steps that bring it a check follows only what does not itself follow the things it
+ * precedes; so a loop can arise only where a step that brings it comes too late by its procedure's
+ * own words. Used once.
+ */
+final class CheckSteps {
+  /**
+   * A check and what it waits for.
+   *
+   * @param node its number among the steps
+   * @param by the steps that bring it
+   * @param brought the tasks that bring it
+   */
+  private record Waiting(
+      int node, Catalogue.CheckStep step, List<Integer> by, Set<TaskId> brought) {}
+
+  private final Resolved resolved;
+  private final StepChains chains;
+  private final List<Draft> drafts;
+  private final List<Waiting> waiting = new ArrayList<>();
+
+  private CheckSteps(Resolved resolved, StepChains chains) {
+    this.resolved = resolved;
+    this.chains = chains;
+    this.drafts = new ArrayList<>(chains.drafts());
+  }
+
+  static CheckSteps of(Resolved resolved, StepChains chains) {
+    CheckSteps checks = new CheckSteps(resolved, chains);
+    List<Laid> lines =
+        chains.drafts().stream().map(draft -> Laid.single(draft, Moment.RAISED)).toList();
+    Triggers triggers = new Triggers(resolved, lines);
+    for (Catalogue.Rule rule : resolved.catalogue().rules().values()) {
+      rule.step().ifPresent(step -> checks.add(rule, step, triggers.lines(rule.when())));
+    }
+    return checks;
+  }
+
+  /** The steps of all tasks, and behind them the checks. */
+  List<Draft> drafts() {
+    return drafts;
+  }
+
+  private void add(Catalogue.Rule rule, Catalogue.CheckStep step, List<Integer> bringing) {
+    Map<Place, List<Integer>> byPlace = new TreeMap<>();
+    Optional<Place> once = step.once() ? common(bringing) : Optional.empty();
+    for (int node : bringing) {
+      byPlace
+          .computeIfAbsent(once.orElse(drafts.get(node).place()), key -> new ArrayList<>())
+          .add(node);
+    }
+    byPlace.forEach(
+        (place, nodes) -> {
+          waiting.add(new Waiting(drafts.size(), step, nodes, tasks(nodes)));
+          drafts.add(Draft.check(place, rule, step));
+        });
+  }
+
+  /** The one place, the axle of both sides, or the vehicle. */
+  private Optional<Place> common(List<Integer> nodes) {
+    Set<Place> places = new LinkedHashSet<>();
+    nodes.forEach(node -> places.add(drafts.get(node).place()));
+    if (places.size() < 2) {
+      return places.stream().findFirst();
+    }
+    Set<Optional<Place>> axles = new LinkedHashSet<>();
+    places.forEach(place -> axles.add(place.axle()));
+    return axles.size() == 1 && !axles.contains(Optional.<Place>empty())
+        ? axles.iterator().next()
+        : Optional.of(Place.VEHICLE);
+  }
+
+  private Set<TaskId> tasks(List<Integer> nodes) {
+    Set<TaskId> tasks = new LinkedHashSet<>();
+    nodes.forEach(node -> tasks.add(drafts.get(node).task()));
+    return tasks;
+  }
+
+  /** Adds what each check waits for, and what waits for it, to the nodes that come before each. */
+  void link(List<Set<Integer>> before) {
+    for (Waiting check : waiting) {
+      Set<Integer> around = around(check);
+      List<Integer> later =
+          around.stream().filter(node -> mustWait(drafts.get(node), check.step())).toList();
+      Set<Integer> behind = following(later, before);
+      before.get(check.node()).addAll(check.by());
+      around.stream()
+          .filter(node -> !behind.contains(node))
+          .forEach(node -> before.get(check.node()).add(node));
+      earlierChecks(check).stream()
+          .filter(node -> !behind.contains(node))
+          .forEach(node -> before.get(check.node()).add(node));
+      later.forEach(node -> before.get(node).add(check.node()));
+    }
+  }
+
+  /** Every step of the work that brings a check, and every closing step of what gives access. */
+  private Set<Integer> around(Waiting check) {
+    Set<Integer> around = new LinkedHashSet<>();
+    Collection<TaskId> tasks = check.step().allBack() ? resolved.tasks().keySet() : check.brought();
+    for (TaskId task : tasks) {
+      StepChains.Chains own = chains.of(task);
+      Stream.of(own.open(), own.work(), own.close()).forEach(around::addAll);
+      resolved.tasks().keySet().stream()
+          .filter(access -> Owners.isBehind(resolved, task, access))
+          .forEach(access -> around.addAll(chains.of(access).close()));
+    }
+    return around;
+  }
+
+  /** What must be off still goes on later, and so does the vehicle onto its wheels. */
+  private boolean mustWait(Draft step, Catalogue.CheckStep check) {
+    List<String> off = check.whileOff().stream().map(Located::value).toList();
+    return Lifting.lowers(resolved, step) || step.doUp().stream().anyMatch(item -> is(item, off));
+  }
+
+  private boolean is(ItemAt item, List<String> names) {
+    return names.contains(item.item())
+        || !Collections.disjoint(names, resolved.thing(item).kinds());
+  }
+
+  /** Nodes, and all that come after them. */
+  private static Set<Integer> following(List<Integer> nodes, List<Set<Integer>> before) {
+    Set<Integer> following = new LinkedHashSet<>(nodes);
+    Deque<Integer> next = new ArrayDeque<>(nodes);
+    while (!next.isEmpty()) {
+      int node = next.remove();
+      for (int later = 0; later < before.size(); later++) {
+        if (before.get(later).contains(node) && following.add(later)) {
+          next.add(later);
+        }
+      }
+    }
+    return following;
+  }
+
+  /** Checks of the same work keep the order of the catalogue. */
+  private List<Integer> earlierChecks(Waiting check) {
+    return waiting.stream()
+        .filter(earlier -> earlier.node() < check.node())
+        .filter(earlier -> !Collections.disjoint(earlier.brought(), check.brought()))
+        .map(Waiting::node)
+        .toList();
+  }
+}

@@ -1,0 +1,173 @@
+package baysheet.plan;
+
+import baysheet.books.Catalogue;
+import baysheet.books.Place;
+import baysheet.report.Located;
+import baysheet.resolve.ItemAt;
+import baysheet.resolve.Resolved;
+import baysheet.resolve.Task;
+import baysheet.resolve.TaskId;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/**
+ * Whether each check that is a step of its own comes in its turn: behind all that brings it and all
+ * that must be back on for it, ahead of what would hide it. Shares no code with the planner.
+ */
+final class CheckTurns {
+  /** A step that brings a check, at one of its places. */
+  private record Brought(Sheet.SheetStep by, Place place) {}
+
+  private final Sheet sheet;
+  private final Resolved resolved;
+  private final Bringing bringing;
+  private final List<String> faults = new ArrayList<>();
+
+  private CheckTurns(Sheet sheet, Resolved resolved) {
+    this.sheet = sheet;
+    this.resolved = resolved;
+    this.bringing = new Bringing(sheet, resolved);
+  }
+
+  static List<String> faults(Sheet sheet, Resolved resolved) {
+    CheckTurns turns = new CheckTurns(sheet, resolved);
+    for (Catalogue.Rule rule : resolved.catalogue().rules().values()) {
+      rule.step().ifPresent(step -> turns.rule(rule, step));
+    }
+    sheet.checks().forEach(turns::listed);
+    return turns.faults;
+  }
+
+  /** The list of checks names the steps that a check is, and their moment. */
+  private void listed(Sheet.CheckLine line) {
+    List<Sheet.SheetStep> steps =
+        sheet.steps().stream()
+            .filter(step -> step.phase() == Sheet.Phase.CHECK)
+            .filter(step -> step.procedure().equals(line.name()))
+            .toList();
+    if (!steps.stream().map(Sheet.SheetStep::n).toList().equals(line.steps())) {
+      faults.add("check " + line.name() + " is said to be steps " + line.steps() + ", and is not");
+    } else if (!steps.isEmpty() && steps.get(0).moment() != line.moment()) {
+      faults.add("check " + line.name() + " is at another moment than step " + steps.get(0).n());
+    }
+  }
+
+  private void rule(Catalogue.Rule rule, Catalogue.CheckStep step) {
+    List<Brought> brought = brought(rule);
+    List<Sheet.SheetStep> checks = checks(rule);
+    for (Brought one : brought) {
+      if (checks.stream().noneMatch(check -> answers(check, step, one))) {
+        faults.add(
+            "no step for check " + rule.name().value() + ", brought by step " + one.by().n());
+      }
+    }
+    for (Sheet.SheetStep check : checks) {
+      says(check, rule);
+      turn(check, step, brought.stream().filter(one -> answers(check, step, one)).toList());
+    }
+  }
+
+  /** What brings a check, once for each place; what waits for the ground brings no step. */
+  private List<Brought> brought(Catalogue.Rule rule) {
+    return bringing.steps(rule.when()).stream()
+        .filter(step -> !bringing.waits(step))
+        .flatMap(step -> step.places().stream().map(place -> new Brought(step, place)))
+        .toList();
+  }
+
+  private List<Sheet.SheetStep> checks(Catalogue.Rule rule) {
+    return sheet.steps().stream()
+        .filter(step -> step.phase() == Sheet.Phase.CHECK)
+        .filter(step -> step.procedure().equals(rule.name().value()))
+        .toList();
+  }
+
+  private static boolean answers(Sheet.SheetStep check, Catalogue.CheckStep step, Brought brought) {
+    return step.once() || check.places().contains(brought.place());
+  }
+
+  private void says(Sheet.SheetStep check, Catalogue.Rule rule) {
+    if (!check.text().equals(rule.check().value())
+        || check.hold() != rule.hold()
+        || check.entry().isPresent() != rule.needs().isPresent()) {
+      faults.add("step " + check.n() + " does not say what check " + rule.name().value() + " asks");
+    }
+  }
+
+  private void turn(Sheet.SheetStep check, Catalogue.CheckStep step, List<Brought> brought) {
+    for (Brought one : brought) {
+      if (at(check) < at(one.by())) {
+        faults.add(
+            "check step %d comes before step %d, which brings it"
+                .formatted(check.n(), one.by().n()));
+      }
+    }
+    Set<ItemAt> items = items(tasks(step, brought));
+    for (Sheet.SheetStep before : sheet.steps().subList(0, at(check))) {
+      for (ItemAt item : hiding(before, step, items)) {
+        faults.add(
+            "step %d puts %s on before check step %d".formatted(before.n(), item, check.n()));
+      }
+    }
+    behind(check, step, items);
+  }
+
+  /** From the check up to the first thing that had to wait for it, nothing else goes on. */
+  private void behind(Sheet.SheetStep check, Catalogue.CheckStep step, Set<ItemAt> items) {
+    for (Sheet.SheetStep next : sheet.steps().subList(at(check), sheet.steps().size())) {
+      if (!hiding(next, step, items).isEmpty()) {
+        return;
+      }
+      if (!bringing.waits(next)) {
+        next.doUp().stream()
+            .filter(items::contains)
+            .forEach(
+                item -> faults.add("check step " + check.n() + " comes before " + item + " is on"));
+      }
+    }
+  }
+
+  private int at(Sheet.SheetStep step) {
+    return sheet.steps().indexOf(step);
+  }
+
+  private List<ItemAt> hiding(Sheet.SheetStep step, Catalogue.CheckStep check, Set<ItemAt> items) {
+    List<String> off = check.whileOff().stream().map(Located::value).toList();
+    return step.doUp().stream()
+        .filter(items::contains)
+        .filter(
+            item -> {
+              List<String> kinds = resolved.thing(item).kinds();
+              return off.contains(item.item())
+                  || !Collections.disjoint(off, kinds)
+                  || kinds.contains("support");
+            })
+        .toList();
+  }
+
+  private Collection<Task> tasks(Catalogue.CheckStep step, List<Brought> brought) {
+    return step.allBack()
+        ? resolved.tasks().values()
+        : brought.stream()
+            .map(one -> resolved.tasks().get(new TaskId(one.by().procedure(), one.place())))
+            .toList();
+  }
+
+  /** What these tasks and those that give access to them take off and put on. */
+  private Set<ItemAt> items(Collection<Task> tasks) {
+    Set<ItemAt> items = new LinkedHashSet<>();
+    for (Task task : tasks) {
+      Stream.of(task.open(), task.work(), task.close())
+          .flatMap(List::stream)
+          .flatMap(step -> Stream.of(step.undo(), step.doUp()))
+          .forEach(items::addAll);
+      items.addAll(items(task.access().stream().map(resolved.tasks()::get).toList()));
+    }
+    return items;
+  }
+}

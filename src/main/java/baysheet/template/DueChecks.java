@@ -1,0 +1,63 @@
+package baysheet.template;
+
+import baysheet.books.Moment;
+import baysheet.plan.Sheet.CheckLine;
+import baysheet.plan.Sheet.Phase;
+import baysheet.plan.Sheet.SheetStep;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/**
+ * Which checks are due at which step. A step that sends the reader to the checks before the vehicle
+ * goes up or comes down has them printed below it, so that nobody looks for them elsewhere; those
+ * that are steps themselves stand in the sequence already. Checks are counted from 0.
+ */
+final class DueChecks {
+  private final Map<Integer, List<Integer>> byStep = new TreeMap<>();
+  private final List<Integer> later = new ArrayList<>();
+
+  DueChecks(List<CheckLine> checks, List<SheetStep> steps) {
+    List<SheetStep> gates = steps.stream().filter(DueChecks::isGate).toList();
+    for (int i = 0; i < checks.size(); i++) {
+      CheckLine check = checks.get(i);
+      if (!check.steps().isEmpty()) {
+        continue;
+      }
+      List<SheetStep> open = gates.stream().filter(gate -> leads(gate, check)).toList();
+      if (open.isEmpty()) {
+        later.add(i);
+      } else {
+        SheetStep gate = open.get(check.because().isEmpty() ? open.size() - 1 : 0);
+        byStep.computeIfAbsent(gate.n(), any -> new ArrayList<>()).add(i);
+      }
+    }
+  }
+
+  /** The checks due at a step. */
+  List<Integer> at(SheetStep step) {
+    return List.copyOf(byStep.getOrDefault(step.n(), List.of()));
+  }
+
+  /** The checks that no step leads to. */
+  List<Integer> later() {
+    return List.copyOf(later);
+  }
+
+  /** Of the steps that close a job only these neither tighten nor put anything back. */
+  private static boolean isGate(SheetStep step) {
+    return step.phase() == Phase.FINAL && step.torque().isEmpty() && step.doUp().isEmpty();
+  }
+
+  /** Before lifting there is one gate; before lowering it is one that comes after the work. */
+  private static boolean leads(SheetStep gate, CheckLine check) {
+    if (check.moment() == Moment.BEFORE_LIFTING) {
+      return gate.moment() == Moment.BEFORE_LIFTING;
+    }
+    boolean raised = check.moment() == Moment.RAISED || check.moment() == Moment.BEFORE_LOWERING;
+    return raised
+        && gate.moment() == Moment.RAISED
+        && check.because().stream().allMatch(step -> step < gate.n());
+  }
+}
