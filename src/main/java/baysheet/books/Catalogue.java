@@ -18,12 +18,14 @@ import java.util.stream.Stream;
  * @param cautions by name
  * @param rules consequences by name
  * @param states by name
+ * @param glossary what is said otherwise in America
  */
 public record Catalogue(
     Map<String, Item> items,
     Map<String, Caution> cautions,
     Map<String, Rule> rules,
-    Map<String, State> states) {
+    Map<String, State> states,
+    Glossary glossary) {
   public Catalogue {
     items = Collections.unmodifiableMap(new LinkedHashMap<>(items));
     cautions = Collections.unmodifiableMap(new LinkedHashMap<>(cautions));

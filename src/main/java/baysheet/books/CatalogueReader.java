@@ -29,6 +29,7 @@ public final class CatalogueReader {
       Read.record("a state", CatalogueReader::state);
   private static final ValueReader<Catalogue.Signal> SIGNAL =
       Words.oneOf(List.of(Catalogue.Signal.values()), Catalogue.Signal::name);
+  private static final ValueReader<String> TERM = Read.value(CatalogueReader::term);
   private static final ValueReader<String> PROTECTION = Read.value(CatalogueReader::protection);
 
   private CatalogueReader() {}
@@ -44,13 +45,15 @@ public final class CatalogueReader {
     Map<String, Catalogue.Caution> cautions = new LinkedHashMap<>();
     Map<String, Catalogue.Rule> rules = new LinkedHashMap<>();
     Map<String, Catalogue.State> states = new LinkedHashMap<>();
+    Map<String, String> terms = new LinkedHashMap<>();
     for (Catalogue catalogue : catalogues) {
       items.putAll(catalogue.items());
       cautions.putAll(catalogue.cautions());
       rules.putAll(catalogue.rules());
       states.putAll(catalogue.states());
+      terms.putAll(catalogue.glossary().american());
     }
-    return new Catalogue(items, cautions, rules, states);
+    return new Catalogue(items, cautions, rules, states, Glossary.of(terms));
   }
 
   private static Optional<Catalogue> catalogue(MapReader map) {
@@ -58,7 +61,20 @@ public final class CatalogueReader {
     Map<String, Catalogue.Caution> cautions = named(map, "cautions", CAUTION);
     Map<String, Catalogue.Rule> rules = named(map, "consequences", RuleReader.RULE);
     Map<String, Catalogue.State> states = named(map, "states", STATE);
-    return map.build(() -> new Catalogue(items, cautions, rules, states));
+    Map<String, String> terms = terms(map);
+    return map.build(() -> new Catalogue(items, cautions, rules, states, Glossary.of(terms)));
+  }
+
+  /** American words by British ones. */
+  private static Map<String, String> terms(MapReader map) {
+    Map<String, String> terms = new LinkedHashMap<>();
+    Words.located(map.entries("terms", CatalogueReader::term, TERM))
+        .forEach((british, american) -> terms.put(british, american.value()));
+    return terms;
+  }
+
+  private static Outcome<String> term(String text) {
+    return Glossary.TERM.matcher(text).matches() ? Outcome.ok(text) : Sentences.notATerm(text);
   }
 
   private static <T> Map<String, T> named(

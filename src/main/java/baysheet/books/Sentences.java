@@ -58,6 +58,11 @@ final class Sentences {
         "letters a to z, digits and single hyphens, as in T1, floor or 2417");
   }
 
+  static <T> Outcome<T> notATerm(String text) {
+    return Outcome.bad(
+        quoted(text) + " is no term of the trade", "one or a few words without a figure");
+  }
+
   static <T> Outcome<T> notARevision(String text) {
     return Outcome.bad(
         "bad-value", quoted(text) + " is no revision", "one capital letter, as in A");
@@ -193,7 +198,7 @@ final class Sentences {
 
   static Problem stepAtAnotherMoment(Span at, Located<Moment> moment) {
     return Problem.error(
-            "wrong-moment",
+            "step-at-other-moment",
             at,
             "a check due "
                 + moment.value().word()

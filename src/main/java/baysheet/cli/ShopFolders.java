@@ -31,7 +31,7 @@ import java.util.function.Function;
 final class ShopFolders {
   static final String SHOP_FILE = "shop.yaml";
   private static final List<String> BUILT_IN =
-      List.of("items.yaml", "cautions.yaml", "consequences.yaml", "states.yaml");
+      List.of("items.yaml", "cautions.yaml", "consequences.yaml", "states.yaml", "terms.yaml");
 
   private final Fonts fonts;
 

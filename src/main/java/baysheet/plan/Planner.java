@@ -1,6 +1,7 @@
 package baysheet.plan;
 
 import baysheet.books.Moment;
+import baysheet.books.Shop;
 import baysheet.report.Problem;
 import baysheet.report.Problems;
 import baysheet.resolve.Resolved;
@@ -28,7 +29,13 @@ public final class Planner {
       return Optional.empty();
     }
     sheet.ifPresent(made -> Playback.prove(made, resolved));
-    return sheet;
+    return sheet.map(made -> inTerms(made, resolved).identified());
+  }
+
+  private static Sheet inTerms(Sheet sheet, Resolved resolved) {
+    return resolved.shop().terms() == Shop.Terms.AMERICAN
+        ? AmericanWords.of(sheet, resolved.catalogue().glossary())
+        : sheet;
   }
 
   private static Optional<Sheet> inOrder(Resolved resolved, Problems problems) {
@@ -74,21 +81,20 @@ public final class Planner {
     List<Sheet.ToolLine> tools = layOut.tools(torque);
     List<String> evening = new Evening(resolved, lines).all(graph, tools, sockets, torque, checks);
     return new Sheet(
-            Headings.of(resolved),
-            cautions,
-            evening,
-            new Steps(resolved, lines, torque, cautions, support).sections(),
-            torque,
-            sockets,
-            tools,
-            layOut.parts(),
-            layOut.consumables(),
-            layOut.tally(),
-            checks.stream().filter(check -> check.moment() != Moment.EVENING_BEFORE).toList(),
-            support,
-            new TimeSum(resolved).of(lines, graph.saved()),
-            resolved.job().notes().map(notes -> notes.value()),
-            Headings.sources(resolved, torque))
-        .identified();
+        Headings.of(resolved),
+        cautions,
+        evening,
+        new Steps(resolved, lines, torque, cautions, support).sections(),
+        torque,
+        sockets,
+        tools,
+        layOut.parts(),
+        layOut.consumables(),
+        layOut.tally(),
+        checks.stream().filter(check -> check.moment() != Moment.EVENING_BEFORE).toList(),
+        support,
+        new TimeSum(resolved).of(lines, graph.saved()),
+        resolved.job().notes().map(notes -> notes.value()),
+        Headings.sources(resolved, torque));
   }
 }

@@ -11,6 +11,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * What one page says, in reading order. Everything on the paper and in the record comes from here.
@@ -69,12 +70,16 @@ public record Sheet(
   Sheet identified() {
     String hash = Fingerprint.of(toString()).substring(0, 6);
     return with(
-        heading.with(heading.job() + "-" + heading.revision() + "-" + hash, heading.paper()));
+        heading.with(
+            heading.job() + "-" + heading.revision() + "-" + hash,
+            heading.paper(),
+            heading.title(),
+            heading.works()));
   }
 
   /** The same sheet for another size of paper; what it says, and so its id, stays. */
   public Sheet on(Shop.Paper paper) {
-    return with(heading.with(heading.id(), paper));
+    return with(heading.with(heading.id(), paper, heading.title(), heading.works()));
   }
 
   private Sheet with(Heading changed) {
@@ -137,7 +142,12 @@ public record Sheet(
       torqueUnits = List.copyOf(torqueUnits);
     }
 
-    private Heading with(String id, Shop.Paper paper) {
+    /** The same with what is done put in other words. */
+    Heading titled(UnaryOperator<String> words) {
+      return with(id, paper, words.apply(title), works.stream().map(words).toList());
+    }
+
+    private Heading with(String id, Shop.Paper paper, String title, List<String> works) {
       return new Heading(
           shop,
           job,

@@ -109,15 +109,18 @@ final class SocketNeeds {
   /**
    * The socket in the square of the wrench that will tighten it, where the crib has it and it
    * carries the torque: a socket in a smaller square would need an adapter. Otherwise the smallest
-   * that does.
+   * that does; one to borrow in the wrench's square too.
    */
   private SocketChoice choice(ItemAt item, Fastener fastener) {
     List<Socket> crib = sockets(fastener.deep());
-    Optional<SocketChoice> matching =
-        Wrenches.last(resolved, fastener)
-            .map(wrench -> choice(item, fastener, square(crib, wrench)))
-            .filter(SocketChoice::owned);
-    return matching.orElseGet(() -> choice(item, fastener, crib));
+    SocketChoice any = choice(item, fastener, crib);
+    return Wrenches.last(resolved, fastener)
+        .map(
+            wrench ->
+                Optional.of(choice(item, fastener, square(crib, wrench)))
+                    .filter(SocketChoice::owned)
+                    .orElseGet(() -> any.inSquareOf(wrench.drive())))
+        .orElse(any);
   }
 
   private static List<Socket> square(List<Socket> crib, Wrench wrench) {

@@ -9,6 +9,7 @@ import baysheet.torque.Treatment;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 
 /**
@@ -73,6 +74,37 @@ public record TorqueLine(
     rounds = List.copyOf(rounds);
     order = List.copyOf(order);
     warnings = List.copyOf(warnings);
+  }
+
+  /** The same line with its sentences in other words. */
+  TorqueLine worded(UnaryOperator<String> change) {
+    return new TorqueLine(
+        n,
+        fastener,
+        change.apply(words),
+        places,
+        count,
+        thread,
+        strength,
+        head,
+        socket,
+        kind,
+        stages,
+        passes,
+        rounds,
+        order,
+        drawing,
+        threads,
+        reuse,
+        lock.map(change),
+        note.map(change),
+        moment,
+        rideHeight,
+        twoVisits,
+        recheck,
+        source,
+        overridden,
+        warnings);
   }
 
   /** What has to be put on the thread; nothing for one that goes on dry or as it comes. */

@@ -6,6 +6,7 @@ import baysheet.report.Located;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** What an item of the job turned out to be. */
 public sealed interface Bound {
@@ -50,12 +51,26 @@ public sealed interface Bound {
       String source,
       List<Located<String>> chain)
       implements Bound {
+    /** The catalogue's kind for a nut that is turned on to a slot and pinned. */
+    private static final String SPLIT_PINNED = "castellated-nut";
+
     public OfBook {
       Objects.requireNonNull(item);
       Objects.requireNonNull(entry);
       Objects.requireNonNull(values);
       Objects.requireNonNull(source);
       chain = List.copyOf(chain);
+    }
+
+    /** Beside those of its name, the kind that its locking makes of it. */
+    @Override
+    public List<String> kinds() {
+      boolean pinned =
+          values.lock().filter(lock -> lock.value() == Fastener.Lock.SPLIT_PIN).isPresent();
+      return Stream.concat(
+              Bound.super.kinds().stream(), pinned ? Stream.of(SPLIT_PINNED) : Stream.of())
+          .distinct()
+          .toList();
     }
   }
 

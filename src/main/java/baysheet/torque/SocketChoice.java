@@ -58,6 +58,19 @@ public record SocketChoice(
         .orElseGet(() -> wanted.borrowed(crib));
   }
 
+  /**
+   * The same socket to borrow in the square of the wrench at hand, so that no adapter is borrowed
+   * with it; a smaller square than this one would not carry the torque.
+   */
+  public SocketChoice inSquareOf(Drive wrench) {
+    if (owned || wrench.compareTo(drive) <= 0) {
+      return this;
+    }
+    List<String> told = new ArrayList<>(reasons);
+    told.add(wrench.print() + " is the square of the wrench that tightens it");
+    return new SocketChoice(wrench, points, impact, false, told);
+  }
+
   /** What is asked of the socket. */
   private record Wanted(
       Head head,

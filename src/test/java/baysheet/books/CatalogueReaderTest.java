@@ -90,6 +90,14 @@ class CatalogueReaderTest {
     assertEquals(WHOLE.states(), both.states());
   }
 
+  @Test
+  void theShopsTermsStandOverTheBuiltInOnes() {
+    Catalogue shop = read("terms: {tyre: tyre, mole grips: locking pliers}\n");
+    Catalogue builtIn = read("terms: {tyre: tire, bonnet: hood}\n");
+    Glossary both = CatalogueReader.merge(List.of(builtIn, shop)).glossary();
+    assertEquals("tyre, hood, locking pliers", both.translate("tyre, bonnet, mole grips"));
+  }
+
   /** A trigger of one file may name what another one has. */
   @Test
   void namesAreLookedUpInTheWholeCatalogue() {

@@ -38,7 +38,7 @@ import java.util.stream.Stream;
  */
 public final class ShopTexts {
   private static final List<String> BUILT_IN =
-      List.of("items.yaml", "cautions.yaml", "consequences.yaml", "states.yaml");
+      List.of("items.yaml", "cautions.yaml", "consequences.yaml", "states.yaml", "terms.yaml");
 
   private final Map<String, String> files;
 

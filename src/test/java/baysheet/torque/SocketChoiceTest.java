@@ -163,4 +163,21 @@ class SocketChoiceTest {
     assertEquals(1, owned.reasons().size());
     assertEquals(0, gentle("six-lobe T60", "60 N·m").points());
   }
+
+  @Test
+  void aBorrowedSocketTakesTheLargerSquareOfTheWrench() {
+    SocketChoice missing = gentle("hex 46 mm", "100 N·m");
+    assertFalse(missing.owned());
+    assertEquals(Drive.THREE_EIGHTHS, missing.drive());
+    assertEquals(Drive.HALF, missing.inSquareOf(Drive.HALF).drive());
+    assertFalse(missing.inSquareOf(Drive.HALF).owned());
+  }
+
+  @Test
+  void neitherASmallerSquareNorASocketAtHandIsChanged() {
+    SocketChoice missing = gentle("hex 46 mm", "200 N·m");
+    assertEquals(missing, missing.inSquareOf(Drive.THREE_EIGHTHS));
+    SocketChoice owned = gentle("hex 19 mm", "100 N·m");
+    assertEquals(owned, owned.inSquareOf(Drive.THREE_QUARTER));
+  }
 }

@@ -1,0 +1,142 @@
+package baysheet.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import baysheet.books.Glossary;
+import baysheet.books.Shop;
+import baysheet.layout.Fonts;
+import baysheet.layout.Item;
+import baysheet.plan.Sheet;
+import baysheet.report.Problems;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What a garage in America gets: its words and its paper, the same work and figures. */
+class AmericanSheetsTest {
+  private static final String SHOP = "shop.yaml";
+
+  @TempDir private static Path folder;
+  private static Map<String, MadeSheet> british;
+  private static Map<String, MadeSheet> american;
+  private static Glossary glossary;
+
+  @BeforeAll
+  static void make() {
+    british = faultless(CopyOfTheDemo.in(folder.resolve("british")));
+    CopyOfTheDemo over = CopyOfTheDemo.in(folder.resolve("american"));
+    american =
+        faultless(
+            over.replacing(SHOP, "terms: british", "terms: american")
+                .replacing(SHOP, "paper: A4", "paper: Letter"));
+    glossary =
+        new ShopFolders(Fonts.builtIn())
+            .read(over.root(), new Problems())
+            .orElseThrow()
+            .catalogue()
+            .glossary();
+  }
+
+  private static Map<String, MadeSheet> faultless(CopyOfTheDemo shop) {
+    Problems problems = new Problems();
+    Map<String, MadeSheet> made = shop.made(problems);
+    assertEquals(List.of(), problems.all());
+    return made;
+  }
+
+  @Test
+  void everySheetIsMade() {
+    assertTrue(british.size() >= 14, british.keySet().toString());
+    assertEquals(british.keySet(), american.keySet());
+    american.values().forEach(it -> assertEquals(Shop.Paper.LETTER, paper(it)));
+  }
+
+  private static Shop.Paper paper(MadeSheet made) {
+    return made.sheet().heading().paper();
+  }
+
+  @Test
+  void noBritishWordIsLeft() {
+    List<String> words =
+        glossary.american().entrySet().stream()
+            .filter(entry -> !entry.getKey().equals(entry.getValue()))
+            .map(Map.Entry::getKey)
+            .toList();
+    assertTrue(words.size() > 50, words.toString());
+    Pattern any =
+        Pattern.compile("(?i)(?<![\\p{L}-])(" + String.join("|", words) + ")s?(?![\\p{L}-])");
+    american.forEach(
+        (job, made) ->
+            assertEquals(
+                List.of(), any.matcher(text(made)).results().map(it -> it.group()).toList(), job));
+    assertFalse(any.matcher(text(british.get("2405"))).results().toList().isEmpty());
+  }
+
+  /** What the page says, and what it would say with more room; without what somebody noted. */
+  private static String text(MadeSheet made) {
+    String page =
+        made.page().items().stream()
+            .filter(Item.Glyphs.class::isInstance)
+            .map(item -> ((Item.Glyphs) item).text())
+            .collect(Collectors.joining(" "));
+    String more =
+        made.sheet().steps().stream()
+            .flatMap(
+                step ->
+                    Stream.of(
+                        step.because().stream(), step.good().stream(), step.ifStuck().stream()))
+            .flatMap(it -> it)
+            .collect(Collectors.joining(" "));
+    String noted = made.sheet().notes().orElse("");
+    return plain(page + " " + more).replace(plain(noted), "");
+  }
+
+  private static String plain(String text) {
+    return text.replaceAll("[\\s\u00a0]+", " ");
+  }
+
+  @Test
+  void stepsTorquesAndChecksAreTheSame() {
+    british.forEach(
+        (job, made) -> {
+          Sheet here = made.sheet();
+          Sheet there = american.get(job).sheet();
+          assertEquals(figures(here), figures(there), job);
+          assertEquals(here.steps().size(), there.steps().size(), job);
+          assertEquals(
+              here.checks().stream().map(Sheet.CheckLine::name).toList(),
+              there.checks().stream().map(Sheet.CheckLine::name).toList());
+          assertEquals(here.sources(), there.sources(), job);
+          assertEquals(here.notes(), there.notes(), job);
+          assertEquals(here.heading().vehicle(), there.heading().vehicle(), job);
+        });
+  }
+
+  private static List<String> figures(Sheet sheet) {
+    return sheet.torque().stream()
+        .map(line -> line.fastener() + line.count() + line.head() + line.stages() + line.threads())
+        .toList();
+  }
+
+  @Test
+  void aBritishSheetTakesNothingFromTheGlossary() {
+    String terms = "terms: {wheel: hoop, bolt: pin}\n";
+    CopyOfTheDemo same =
+        CopyOfTheDemo.in(folder.resolve("same")).with("catalogue/terms.yaml", terms);
+    assertEquals(british.get("2405").sheet(), same.made("2405").sheet());
+    CopyOfTheDemo other =
+        CopyOfTheDemo.in(folder.resolve("other"))
+            .replacing(SHOP, "terms: british", "terms: american")
+            .with("catalogue/terms.yaml", terms);
+    String text = text(other.made("2405"));
+    assertTrue(text.contains("Hoop pin") || text.contains("hoops"), text);
+  }
+}
