@@ -83,7 +83,7 @@ class StartCommandTest {
         garage.run("sheets", mine.resolve(Garage.DAY).toString(), "-o", garage.out.toString());
     assertEquals(Exit.DONE, run.exit(), run.err());
     assertFalse((run.out() + run.err()).contains("warning"), run.err());
-    run.says("nothing dropped");
+    run.says("1 of 1 sheets");
     Paper paper = Paper.of(Garage.bytes(garage.made("1001.pdf")));
     assertEquals(1, paper.pages());
     assertTrue(paper.text().contains("EXAMPLE – not for a real vehicle"), paper.text());
