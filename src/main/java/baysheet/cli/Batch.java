@@ -4,16 +4,21 @@ import baysheet.books.ShopFolder;
 import baysheet.pdf.PdfWriter;
 import baysheet.report.Problems;
 import java.nio.file.Path;
-import java.util.ArrayList;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.function.Consumer;
 
 /** Makes the sheets of many jobs on several threads; one bad job never stops the others. */
 final class Batch {
+  /** Sheets in the making for each thread: enough that none waits for one slow job. */
+  private static final int AHEAD = 8;
+
   private final Maker maker;
   private final int threads;
   private final ThreadLocal<PdfWriter> writers = ThreadLocal.withInitial(PdfWriter::new);
@@ -41,18 +46,24 @@ final class Batch {
       Problems problems,
       Optional<Throwable> fault) {}
 
-  /** Outcomes in the order of the jobs. */
-  List<Outcome> run(List<Path> jobs, ShopFolder folder) {
-    ExecutorService pool =
-        Executors.newFixedThreadPool(Math.max(1, Math.min(threads, jobs.size())));
+  /**
+   * Makes the sheets and hands each outcome on, in the order of the jobs. Outcomes are large, so
+   * only a few are made ahead of the one that is due: many jobs take no more memory than some.
+   */
+  void run(List<Path> jobs, ShopFolder folder, Consumer<Outcome> each) {
+    int atOnce = Math.max(1, Math.min(threads, jobs.size()));
+    ExecutorService pool = Executors.newFixedThreadPool(atOnce);
+    Deque<Future<Outcome>> ahead = new ArrayDeque<>();
     try {
-      List<Future<Outcome>> running = new ArrayList<>();
-      jobs.forEach(job -> running.add(pool.submit(() -> one(job, folder))));
-      List<Outcome> outcomes = new ArrayList<>();
-      for (Future<Outcome> future : running) {
-        outcomes.add(future.get());
+      for (Path job : jobs) {
+        if (ahead.size() == AHEAD * atOnce) {
+          each.accept(ahead.remove().get());
+        }
+        ahead.add(pool.submit(() -> one(job, folder)));
       }
-      return outcomes;
+      while (!ahead.isEmpty()) {
+        each.accept(ahead.remove().get());
+      }
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
       throw new IllegalStateException("interrupted while making " + jobs.size() + " sheets", e);

@@ -95,10 +95,13 @@ final class CheckCommand implements Callable<Integer> {
       return;
     }
     FolderCheck.check(folder.get(), problems);
-    for (Batch.Outcome outcome : batch.run(jobs, folder.get())) {
-      problems.addAll(outcome.problems());
-      outcome.fault().ifPresent(fault -> problems.add(fault(outcome.job(), fault)));
-    }
+    batch.run(
+        jobs,
+        folder.get(),
+        outcome -> {
+          problems.addAll(outcome.problems());
+          outcome.fault().ifPresent(fault -> problems.add(fault(outcome.job(), fault)));
+        });
   }
 
   private static Problem fault(Path job, Throwable fault) {

@@ -8,10 +8,12 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * The job files of a command line, by shop folder.
@@ -73,12 +75,13 @@ record JobGroups(Path root, List<Path> jobs, List<Path> days) {
                 .expecting("files such as 2417.yaml"));
       }
     }
-    found.stream().filter(job -> !known(job)).forEach(jobs::add);
+    // However it was named before.
+    Set<Path> known = new HashSet<>();
+    jobs.forEach(job -> known.add(whole(job)));
+    found.stream().filter(job -> known.add(whole(job))).forEach(jobs::add);
   }
 
-  /** However it was named before. */
-  private boolean known(Path job) {
-    Path whole = job.toAbsolutePath().normalize();
-    return jobs.stream().anyMatch(other -> other.toAbsolutePath().normalize().equals(whole));
+  private static Path whole(Path job) {
+    return job.toAbsolutePath().normalize();
   }
 }

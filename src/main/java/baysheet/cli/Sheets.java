@@ -6,9 +6,7 @@ import baysheet.report.Problems;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /** Makes and writes the sheets of one run, and tells what came of them. */
@@ -64,11 +62,18 @@ final class Sheets {
     if (folder.isEmpty()) {
       return;
     }
-    Map<Path, Path> days = new LinkedHashMap<>();
-    group.days().forEach(day -> targets.all(day).ifPresent(file -> days.put(day, file)));
-    List<Batch.Outcome> outcomes = batch.run(group.jobs(), folder.get());
-    outcomes.forEach(this::write);
-    days.forEach((day, file) -> writeDay(day, file, outcomes));
+    List<DayFile> days = new ArrayList<>();
+    group
+        .days()
+        .forEach(day -> targets.all(day).ifPresent(file -> days.add(new DayFile(day, file))));
+    batch.run(
+        group.jobs(),
+        folder.get(),
+        outcome -> {
+          write(outcome);
+          days.forEach(day -> day.add(outcome));
+        });
+    days.forEach(this::writeDay);
   }
 
   private void write(Batch.Outcome outcome) {
@@ -101,26 +106,17 @@ final class Sheets {
   }
 
   /** The day's sheets in one file, as far as there are any. */
-  private void writeDay(Path day, Path target, List<Batch.Outcome> outcomes) {
-    List<Path> jobsOfDay = DayFolders.jobs(day).stream().map(Sheets::whole).toList();
-    List<MadeSheet> made =
-        outcomes.stream()
-            .filter(outcome -> jobsOfDay.contains(whole(outcome.job())))
-            .flatMap(outcome -> outcome.made().stream())
-            .toList();
-    if (!made.isEmpty()) {
-      orTell(day, () -> writeAll(target, made, jobsOfDay.size()));
+  private void writeDay(DayFile day) {
+    if (day.isTooLarge()) {
+      console.say(SummaryLine.tooMany(day.jobs(), DayFile.MOST, day.target()));
+    } else if (!day.made().isEmpty()) {
+      orTell(day.day(), () -> writeAll(day));
     }
   }
 
-  /** The same for every way in which a file can be named. */
-  private static Path whole(Path file) {
-    return file.toAbsolutePath().normalize();
-  }
-
-  private void writeAll(Path target, List<MadeSheet> made, int jobsOfDay) {
-    OutFiles.write(target, Day.all(new PdfWriter(), made));
-    console.say(SummaryLine.all(made.size(), jobsOfDay, target));
+  private void writeAll(DayFile day) {
+    OutFiles.write(day.target(), Day.all(new PdfWriter(), day.made()));
+    console.say(SummaryLine.all(day.made().size(), day.jobs(), day.target()));
   }
 
   private String consequence() {

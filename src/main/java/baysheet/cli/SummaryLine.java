@@ -37,4 +37,9 @@ final class SummaryLine {
   static String all(int sheets, int jobs, Path file) {
     return "all  " + sheets + " of " + jobs + " sheets in bay order  " + YamlFiles.shown(file);
   }
+
+  static String tooMany(int jobs, int most, Path file) {
+    return "all  not made, for %s jobs are more than the %s that one file takes  %s"
+        .formatted(jobs, most, YamlFiles.shown(file));
+  }
 }

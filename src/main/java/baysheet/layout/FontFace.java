@@ -1,6 +1,7 @@
 package baysheet.layout;
 
 import java.nio.ByteBuffer;
+import java.util.stream.IntStream;
 
 /**
  * What the layout needs to know of one TrueType font: how wide each character is, and how far it
@@ -11,8 +12,17 @@ import java.nio.ByteBuffer;
  * Immutable, so that threads may share it.
  */
 public final class FontFace {
+  /** Nearly all that is written lies below: Latin with its accents. */
+  private static final int NEAR = 0x180;
+
+  private static final int NO_GLYPH = -1;
+
   private final CharacterMap characters;
   private final int[] advances;
+
+  /** The advances of the characters below {@link #NEAR}, looked up once. */
+  private final int[] near;
+
   private final int ascent;
   private final int descent;
   private final int xHeight;
@@ -21,6 +31,7 @@ public final class FontFace {
   private FontFace(CharacterMap characters, int[] advances, int[] heights) {
     this.characters = characters;
     this.advances = advances;
+    near = IntStream.range(0, NEAR).map(this::look).toArray();
     ascent = heights[0];
     descent = heights[1];
     xHeight = heights[2];
@@ -50,19 +61,31 @@ public final class FontFace {
 
   /** How far the pen moves after a character; 0 for a character that is never drawn. */
   public int advance(int codePoint) {
+    int advance = codePoint < NEAR ? near[codePoint] : look(codePoint);
+    if (advance == NO_GLYPH) {
+      throw new IllegalArgumentException("no glyph for U+%04X".formatted(codePoint));
+    }
+    return advance;
+  }
+
+  private int look(int codePoint) {
     if (Characters.neverDrawn(codePoint)) {
       return 0;
     }
     int glyph = characters.glyph(Characters.drawnAs(codePoint));
-    if (glyph == 0) {
-      throw new IllegalArgumentException("no glyph for U+%04X".formatted(codePoint));
-    }
-    return advances[Math.min(glyph, advances.length - 1)];
+    return glyph == 0 ? NO_GLYPH : advances[Math.min(glyph, advances.length - 1)];
   }
 
   /** The sum of the advances of a text. */
   public long advance(String text) {
-    return text.codePoints().mapToLong(this::advance).sum();
+    // No stream here: this runs for every word of every sheet.
+    long sum = 0;
+    for (int i = 0; i < text.length(); ) {
+      int codePoint = text.codePointAt(i);
+      sum += advance(codePoint);
+      i += Character.charCount(codePoint);
+    }
+    return sum;
   }
 
   /** Whether the font can show a character, or need not because it is never drawn. */

@@ -12,7 +12,9 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -21,28 +23,76 @@ import java.util.stream.Stream;
  * code with the planner.
  */
 final class Bringing {
-  private final Sheet sheet;
-  private final Resolved resolved;
+  private final List<Done> done = new ArrayList<>();
+
+  /** Those that the sheet has a step of, by name. */
+  private final Map<String, Procedure> procedures = new LinkedHashMap<>();
+
+  private final Set<String> traits;
   private final Set<String> states = new HashSet<>();
 
   Bringing(Sheet sheet, Resolved resolved) {
-    this.sheet = sheet;
-    this.resolved = resolved;
+    traits = resolved.book().traits();
     resolved.job().state().forEach(state -> states.add(state.value()));
+    List<Sheet.SheetStep> steps = sheet.steps();
+    for (Task task : resolved.tasks().values()) {
+      if (steps.stream().anyMatch(step -> isOf(step, task.procedure()))) {
+        procedures.put(task.id().procedure(), task.procedure());
+      }
+    }
+    for (Sheet.SheetStep step : steps) {
+      if (step.phase().isWork()) {
+        done.add(done(step, resolved));
+      }
+    }
+  }
+
+  /**
+   * What a step touches and with what, by name; worked out once for all triggers.
+   *
+   * @param written the step as its procedure has it, if one can be told
+   */
+  private record Done(
+      Sheet.SheetStep step,
+      List<Step> written,
+      List<String> undo,
+      List<String> doUp,
+      List<String> disturb,
+      List<String> kinds,
+      List<String> products,
+      List<String> tools) {}
+
+  private Done done(Sheet.SheetStep step, Resolved resolved) {
+    List<Step> written = written(step);
+    List<ItemAt> moved = new ArrayList<>(step.undo());
+    moved.addAll(step.disturb());
+    return new Done(
+        step,
+        written,
+        names(step.undo()),
+        names(step.doUp()),
+        names(step.disturb()),
+        moved.stream().flatMap(item -> resolved.thing(item).kinds().stream()).toList(),
+        products(written),
+        tools(written));
   }
 
   /** Whether one of the triggers is met, by a step or by procedures as a whole. */
   boolean any(List<Catalogue.Trigger> triggers) {
-    return !steps(triggers).isEmpty()
-        || triggers.stream().anyMatch(trigger -> suits(trigger) && wholly(trigger));
+    return triggers.stream().anyMatch(trigger -> suits(trigger) && wholly(trigger))
+        || !steps(triggers).isEmpty();
   }
 
   /** The steps that one of the triggers finds by what they touch and with what. */
   List<Sheet.SheetStep> steps(List<Catalogue.Trigger> triggers) {
-    return sheet.steps().stream()
-        .filter(step -> step.phase().isWork())
-        .filter(step -> triggers.stream().anyMatch(trigger -> brings(trigger, step)))
-        .toList();
+    List<Sheet.SheetStep> found = new ArrayList<>();
+    List<Catalogue.Trigger> asked = triggers.stream().filter(this::suits).toList();
+    for (Done one : done) {
+      if (asked.stream().anyMatch(trigger -> brings(trigger, one))) {
+        found.add(one.step());
+      }
+    }
+    return found;
   }
 
   /** Whether a step is written for a moment after the vehicle is down. */
@@ -52,26 +102,24 @@ final class Bringing {
         .anyMatch(moment -> moment.value().compareTo(Moment.ON_THE_GROUND) >= 0);
   }
 
-  private boolean brings(Catalogue.Trigger trigger, Sheet.SheetStep step) {
-    List<ItemAt> moved = new ArrayList<>(step.undo());
-    moved.addAll(step.disturb());
-    List<Step> written = written(step);
+  private static boolean brings(Catalogue.Trigger trigger, Done one) {
     return !asksForWhole(trigger)
-        && suits(trigger)
-        && meets(trigger.undo(), names(step.undo()))
-        && meets(trigger.doUp(), names(step.doUp()))
-        && meets(trigger.disturb(), names(step.disturb()))
-        && meets(trigger.kind(), kinds(moved))
-        && meets(trigger.circuit(), step.circuits())
-        && meets(trigger.apply(), products(written))
-        && meets(trigger.uses(), tools(written))
-        && meets(trigger.procedure(), List.of(step.procedure()))
-        && trigger.impact().stream()
-            .allMatch(asked -> written.stream().anyMatch(one -> one.impact() == asked));
+        && meets(trigger.undo(), one.undo())
+        && meets(trigger.doUp(), one.doUp())
+        && meets(trigger.disturb(), one.disturb())
+        && meets(trigger.kind(), one.kinds())
+        && meets(trigger.circuit(), one.step().circuits())
+        && meets(trigger.apply(), one.products())
+        && meets(trigger.uses(), one.tools())
+        && meets(trigger.procedure(), List.of(one.step().procedure()))
+        && (trigger.impact().isEmpty() || isOn(one, trigger.impact().get()));
+  }
+
+  private static boolean isOn(Done one, boolean impact) {
+    return one.written().stream().anyMatch(step -> step.impact() == impact);
   }
 
   private boolean suits(Catalogue.Trigger trigger) {
-    Set<String> traits = resolved.book().traits();
     return meets(trigger.trait(), traits)
         && meets(trigger.state(), states)
         && (trigger.without().isEmpty() || !traits.containsAll(trigger.without()));
@@ -86,9 +134,11 @@ final class Bringing {
   }
 
   private static boolean touchesNothing(Catalogue.Trigger trigger) {
-    return Stream.of(
-            trigger.undo(), trigger.doUp(), trigger.disturb(), trigger.kind(), trigger.circuit())
-        .allMatch(List::isEmpty);
+    return trigger.undo().isEmpty()
+        && trigger.doUp().isEmpty()
+        && trigger.disturb().isEmpty()
+        && trigger.kind().isEmpty()
+        && trigger.circuit().isEmpty();
   }
 
   /** Whether procedures of the sheet meet a trigger by their names and by the tools they name. */
@@ -96,9 +146,7 @@ final class Bringing {
     boolean only =
         touchesNothing(trigger) && trigger.apply().isEmpty() && trigger.impact().isEmpty();
     return only
-        && resolved.tasks().values().stream()
-            .map(Task::procedure)
-            .filter(one -> sheet.steps().stream().anyMatch(step -> isOf(step, one)))
+        && procedures.values().stream()
             .anyMatch(
                 one ->
                     meets(trigger.procedure(), List.of(one.name().value()))
@@ -112,12 +160,9 @@ final class Bringing {
   /** The step as its procedure has it; none where the planner made it, or where two read alike. */
   private List<Step> written(Sheet.SheetStep step) {
     List<Step> written =
-        resolved.tasks().values().stream()
-            .map(Task::procedure)
-            .filter(procedure -> isOf(step, procedure))
+        Stream.ofNullable(procedures.get(step.procedure()))
             .flatMap(procedure -> phase(procedure, step.phase()).stream())
             .filter(one -> one.text().value().equals(step.text()))
-            .distinct()
             .toList();
     return written.size() == 1 ? written : List.of();
   }
@@ -152,9 +197,5 @@ final class Bringing {
 
   private static List<String> names(List<ItemAt> items) {
     return items.stream().map(ItemAt::item).toList();
-  }
-
-  private List<String> kinds(List<ItemAt> items) {
-    return items.stream().flatMap(item -> resolved.thing(item).kinds().stream()).toList();
   }
 }

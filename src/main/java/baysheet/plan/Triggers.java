@@ -16,33 +16,101 @@ import java.util.stream.Stream;
 
 /** Which lines of a sheet set a caution or a rule off. */
 final class Triggers {
-  private final Resolved resolved;
-  private final List<Laid> lines;
+  private final List<Touched> lines;
   private final Set<String> traits;
   private final Set<String> states;
 
   Triggers(Resolved resolved, List<Laid> lines) {
-    this.resolved = resolved;
-    this.lines = lines;
     this.traits = resolved.book().traits();
     this.states = new HashSet<>(values(resolved.job().state()));
+    this.lines = touched(resolved, lines);
+  }
+
+  /**
+   * What a line touches and with what, by name. Worked out once, for each line is held against some
+   * hundred triggers.
+   *
+   * @param first whether it is its procedure's first line
+   */
+  private record Touched(
+      Draft step,
+      boolean first,
+      List<String> undo,
+      List<String> doUp,
+      List<String> disturb,
+      Set<String> kinds,
+      List<String> products,
+      List<String> tools) {
+    static Touched of(Laid line, boolean first, Resolved resolved) {
+      Set<String> kinds = new HashSet<>();
+      line.undo().forEach(item -> kinds.addAll(resolved.thing(item).kinds()));
+      line.disturb().forEach(item -> kinds.addAll(resolved.thing(item).kinds()));
+      return new Touched(
+          line.step(),
+          first,
+          names(line.undo()),
+          names(line.doUp()),
+          names(line.disturb()),
+          kinds,
+          line.step().apply().stream().map(BoundStep.BoundApply::product).toList(),
+          toolsAt(line.step(), first, resolved));
+    }
+  }
+
+  private static List<Touched> touched(Resolved resolved, List<Laid> lines) {
+    List<Touched> touched = new ArrayList<>();
+    Set<String> met = new HashSet<>();
+    for (Laid line : lines) {
+      boolean does = line.step().phase().isWork();
+      // What the planner adds belongs to no task of the job, and is nobody's first line.
+      boolean first = does && !met.contains(line.step().task().procedure());
+      touched.add(Touched.of(line, first, resolved));
+      if (does) {
+        met.add(line.step().task().procedure());
+      }
+    }
+    return touched;
+  }
+
+  /** The step's tools; those that its procedure names as a whole count at its first line. */
+  private static List<String> toolsAt(Draft step, boolean first, Resolved resolved) {
+    Stream<Procedure.Use> uses = step.uses().stream();
+    if (first) {
+      List<Located<Procedure.Use>> whole = resolved.tasks().get(step.task()).procedure().uses();
+      uses = Stream.concat(uses, whole.stream().map(Located::value));
+    }
+    return uses.map(Procedure.Use::name).toList();
   }
 
   /** Indices of the lines that one of the triggers finds, in order. */
   List<Integer> lines(List<Trigger> triggers) {
+    List<Trigger> asked = new ArrayList<>();
+    for (Trigger trigger : triggers) {
+      if (suitsJob(trigger) && asksForStep(trigger)) {
+        asked.add(trigger);
+      }
+    }
     List<Integer> found = new ArrayList<>();
-    for (int i = 0; i < lines.size(); i++) {
-      int index = i;
-      if (triggers.stream().anyMatch(trigger -> asksForStep(trigger) && holds(trigger, index))) {
+    for (int i = 0; i < lines.size() && !asked.isEmpty(); i++) {
+      if (anyHolds(asked, lines.get(i))) {
         found.add(i);
       }
     }
     return found;
   }
 
+  private static boolean anyHolds(List<Trigger> triggers, Touched line) {
+    for (Trigger trigger : triggers) {
+      if (holds(trigger, line)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** Whether the vehicle alone sets one of them off. */
   boolean vehicle(List<Trigger> triggers) {
-    return triggers.stream().anyMatch(trigger -> !asksForStep(trigger) && suitsJob(trigger));
+    return triggers.stream().anyMatch(trigger -> suitsJob(trigger) && !asksForStep(trigger));
   }
 
   private static boolean asksForStep(Trigger trigger) {
@@ -55,49 +123,36 @@ final class Triggers {
         && (trigger.without().isEmpty() || !traits.containsAll(trigger.without()));
   }
 
-  private boolean holds(Trigger trigger, int index) {
-    Laid line = lines.get(index);
-    List<ItemAt> moved = Stream.of(line.undo(), line.disturb()).flatMap(List::stream).toList();
-    return suitsJob(trigger)
-        // A check, a gate or a final torque does nothing that the steps before it have not done.
-        && line.step().phase().isWork()
-        && any(trigger.undo(), names(line.undo()))
-        && any(trigger.doUp(), names(line.doUp()))
-        && any(trigger.disturb(), names(line.disturb()))
-        && any(trigger.kind(), kinds(moved))
+  private static boolean holds(Trigger trigger, Touched line) {
+    // A check, a gate or a final torque does nothing that the steps before it have not done.
+    return line.step().phase().isWork()
+        && any(trigger.undo(), line.undo())
+        && any(trigger.doUp(), line.doUp())
+        && any(trigger.disturb(), line.disturb())
+        && any(trigger.kind(), line.kinds())
         && any(trigger.circuit(), line.step().circuits())
-        && any(trigger.apply(), products(line))
-        && any(trigger.uses(), tools(line, index))
-        && procedure(trigger, line, index)
-        && trigger.impact().map(impact -> impact == line.step().impact()).orElse(true);
+        && any(trigger.apply(), line.products())
+        && any(trigger.uses(), line.tools())
+        && procedure(trigger, line)
+        && (trigger.impact().isEmpty() || trigger.impact().get() == line.step().impact());
   }
 
   /** A trigger by procedure alone counts at the procedure's first line, not at each. */
-  private boolean procedure(Trigger trigger, Laid line, int index) {
-    String name = line.step().task().procedure();
+  private static boolean procedure(Trigger trigger, Touched line) {
     return trigger.procedure().isEmpty()
-        || (trigger.procedure().contains(name)
-            && (!onlyProcedure(trigger) || isFirst(name, index)));
+        || (trigger.procedure().contains(line.step().task().procedure())
+            && (!onlyProcedure(trigger) || line.first()));
   }
 
   private static boolean onlyProcedure(Trigger trigger) {
     return trigger.impact().isEmpty()
-        && Stream.of(
-                trigger.undo(),
-                trigger.doUp(),
-                trigger.disturb(),
-                trigger.kind(),
-                trigger.circuit(),
-                trigger.apply(),
-                trigger.uses())
-            .allMatch(List::isEmpty);
-  }
-
-  private boolean isFirst(String procedure, int index) {
-    return lines.subList(0, index).stream()
-        .map(Laid::step)
-        .filter(earlier -> earlier.phase().isWork())
-        .noneMatch(earlier -> earlier.task().procedure().equals(procedure));
+        && trigger.undo().isEmpty()
+        && trigger.doUp().isEmpty()
+        && trigger.disturb().isEmpty()
+        && trigger.kind().isEmpty()
+        && trigger.circuit().isEmpty()
+        && trigger.apply().isEmpty()
+        && trigger.uses().isEmpty();
   }
 
   /** No name asked for, or one of them there. */
@@ -107,25 +162,6 @@ final class Triggers {
 
   private static List<String> names(List<ItemAt> items) {
     return items.stream().map(ItemAt::item).toList();
-  }
-
-  private List<String> kinds(List<ItemAt> items) {
-    return items.stream().flatMap(item -> resolved.thing(item).kinds().stream()).toList();
-  }
-
-  private static List<String> products(Laid line) {
-    return line.step().apply().stream().map(BoundStep.BoundApply::product).toList();
-  }
-
-  /** The step's tools; those that its procedure names as a whole count at its first line. */
-  private List<String> tools(Laid line, int index) {
-    Stream<Procedure.Use> uses = line.step().uses().stream();
-    if (isFirst(line.step().task().procedure(), index)) {
-      List<Located<Procedure.Use>> whole =
-          resolved.tasks().get(line.step().task()).procedure().uses();
-      uses = Stream.concat(uses, whole.stream().map(Located::value));
-    }
-    return uses.map(Procedure.Use::name).toList();
   }
 
   private static List<String> values(List<Located<String>> written) {

@@ -62,8 +62,7 @@ final class Words {
   static String finalTorque(Bound thing, Fastener.Moment when, Shop.Terms terms) {
     String set = plural(of(thing, terms), ((Bound.OfBook) thing).values().count().value());
     return when == Fastener.Moment.RIDE_HEIGHT
-        ? "With the weight on the wheels, over a pit or on ramps, settle the car; tighten the "
-            + set
+        ? "On ramps or over a pit, the car settled, tighten the " + set
         : "Tighten the " + set;
   }
 

@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
@@ -20,6 +21,8 @@ import javax.xml.stream.XMLStreamReader;
 final class ElementReader {
   /** The shipped layout needs 14; a deeper tree is a macro gone wrong. */
   private static final int DEEPEST = 60;
+
+  private static final Pattern PLACE = Pattern.compile("[1-9][0-9]{0,6}:[1-9][0-9]{0,6}");
 
   private final Faults faults;
   private final Deque<Open> open = new ArrayDeque<>();
@@ -87,11 +90,12 @@ final class ElementReader {
 
   /** An element that came out of a string has no mark: it stands where the one before it stood. */
   private Where where(String mark) {
-    if (mark == null || !mark.matches("[1-9][0-9]{0,6}:[1-9][0-9]{0,6}")) {
+    if (mark == null || !PLACE.matcher(mark).matches()) {
       return last;
     }
-    String[] parts = mark.split(":", 2);
-    return new Where(Integer.parseInt(parts[0]), Integer.parseInt(parts[1]));
+    int colon = mark.indexOf(':');
+    return new Where(
+        Integer.parseInt(mark, 0, colon, 10), Integer.parseInt(mark, colon + 1, mark.length(), 10));
   }
 
   private void end() {

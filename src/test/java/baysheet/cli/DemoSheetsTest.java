@@ -4,21 +4,18 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import baysheet.books.Shop;
-import baysheet.books.ShopFolder;
-import baysheet.layout.Fonts;
+import baysheet.layout.EverySize;
 import baysheet.layout.Item;
 import baysheet.layout.PageCheck;
 import baysheet.pdf.Conformance;
 import baysheet.pdf.PdfWriter;
 import baysheet.plan.Sheet;
 import baysheet.plan.TorqueLine;
-import baysheet.report.Problems;
+import baysheet.template.Form;
 import baysheet.template.Layouts;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -26,8 +23,6 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 /** Every sheet of the demo days, on both sizes of paper, walked item by item. */
 class DemoSheetsTest {
-  private static final Path JOBS = Path.of("jobs");
-  private static final Fonts FONTS = Fonts.builtIn();
   // In thousandths of a point, rounded down: 2834.6.
   private static final long MILLIMETRE = 2834;
   private static final long MARGIN = 8 * MILLIMETRE;
@@ -43,28 +38,21 @@ class DemoSheetsTest {
           "initials", new long[] {120, 70},
           "signature", new long[] {450, 110});
 
-  private static List<MadeSheet> made(Shop.Paper paper) {
-    ShopFolders folders = new ShopFolders(FONTS);
-    SheetMaker maker = new SheetMaker(folders, Layouts.builtIn(), FONTS, Optional.of(paper));
-    Problems problems = new Problems();
-    ShopFolder folder = folders.read(JOBS, problems).orElseThrow();
-    List<MadeSheet> made = new ArrayList<>();
-    for (Path job : DayFolders.all(JOBS)) {
-      maker.make(job, folder, problems).ifPresent(made::add);
-    }
-    assertEquals(List.of(), problems.all());
-    assertTrue(made.size() >= 14, "only " + made.size() + " sheets");
-    return made;
-  }
-
   @ParameterizedTest
   @EnumSource(Shop.Paper.class)
   void nothingIsCutCoveredOrTooSmall(Shop.Paper paper) {
-    for (MadeSheet sheet : made(paper)) {
+    for (MadeSheet sheet : DemoSheets.made(paper)) {
       String job = sheet.sheet().heading().job();
       assertEquals(List.of(), PageCheck.faults(sheet.page(), MARGIN, SOURCES), job);
       assertTrue(sheet.fit().bodySize() >= BODY, job);
       sheet.page().pens().forEach(pen -> bigEnough(job, pen));
+    }
+  }
+
+  @Test
+  void nothingIsCoveredAtAnyOtherSizeEither() {
+    for (Form form : DemoSheets.forms(Layouts.builtIn())) {
+      assertEquals(List.of(), EverySize.faults(form, DemoSheets.FONTS, SOURCES), form.title());
     }
   }
 
@@ -79,8 +67,19 @@ class DemoSheetsTest {
 
   @ParameterizedTest
   @EnumSource(Shop.Paper.class)
+  void everyCheckHasItsBoxWhereverItStands(Shop.Paper paper) {
+    for (MadeSheet made : DemoSheets.made(paper)) {
+      List<String> boxes = made.page().pens().stream().map(Item.Pen::name).toList();
+      for (int n = 1; n <= made.sheet().checks().size(); n++) {
+        assertTrue(boxes.contains("check." + n), made.sheet().heading().job() + " check " + n);
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @EnumSource(Shop.Paper.class)
   void figuresThatGoOnAWrenchAreBigAndBold(Shop.Paper paper) {
-    for (MadeSheet made : made(paper)) {
+    for (MadeSheet made : DemoSheets.made(paper)) {
       List<String> big =
           glyphs(made)
               .filter(text -> text.bold() && text.size() >= FIGURES)
@@ -117,9 +116,28 @@ class DemoSheetsTest {
   }
 
   @Test
+  void theOtherLayoutThatShipsHoldsEveryTorqueLineAndIsAsSound() throws Exception {
+    List<MadeSheet> cards =
+        DemoSheets.made(Shop.Paper.A4, Layouts.in(Path.of("templates/torque-card")));
+    for (MadeSheet card : cards) {
+      String job = card.sheet().heading().job();
+      assertEquals(List.of(), PageCheck.faults(card.page(), MARGIN, SOURCES), job);
+      card.page().pens().forEach(pen -> bigEnough(job, pen));
+      long values =
+          card.page().pens().stream().filter(pen -> pen.name().startsWith("mark.")).count();
+      assertEquals(
+          card.sheet().torque().stream().mapToLong(line -> line.places().size()).sum(),
+          values,
+          job);
+    }
+    // One stands for all: what differs between sheets is checked with the layout above.
+    assertEquals(List.of(), Conformance.failures(Day.pdf(new PdfWriter(), cards.get(0))));
+  }
+
+  @Test
   void anArchiveAndAScreenReaderTakeThem() throws Exception {
     PdfWriter writer = new PdfWriter();
-    List<MadeSheet> made = made(Shop.Paper.A4);
+    List<MadeSheet> made = DemoSheets.made(Shop.Paper.A4);
     for (MadeSheet sheet : made) {
       byte[] pdf = Day.pdf(writer, sheet);
       assertEquals(List.of(), Conformance.failures(pdf), sheet.sheet().heading().job());

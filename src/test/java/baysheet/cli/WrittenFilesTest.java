@@ -58,6 +58,21 @@ class WrittenFilesTest {
     assertNothingHalfWritten();
   }
 
+  @Test
+  void aDayTooLargeForOneFileStillGetsAllItsSheets() throws IOException {
+    String job = Files.readString(garage.job("502"));
+    int own = 3;
+    for (int more = own; more <= DayFile.MOST; more++) {
+      String number = String.valueOf(600 + more);
+      garage.write("2026-04-07/" + number + ".yaml", job.replace("job: 502", "job: " + number));
+    }
+    Garage.Run run = garage.sheets();
+    run.says("all  not made, for 101 jobs are more than the 100 that one file takes");
+    assertEquals(Exit.DONE, run.exit());
+    assertEquals(DayFile.MOST + 1, garage.written().size());
+    assertFalse(garage.written().containsKey("2026-04-07/all.pdf"));
+  }
+
   private void assertNothingHalfWritten() {
     assertTrue(
         garage.written().keySet().stream().allMatch(name -> name.endsWith(".pdf")),

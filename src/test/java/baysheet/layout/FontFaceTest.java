@@ -26,6 +26,16 @@ class FontFaceTest {
             });
   }
 
+  /** Names and places come from all over the continent. */
+  @Test
+  void lettersWithAccentsAreCoveredInThreeAlphabets() {
+    String letters = "ÀÉÎÕÜßçñøåæœŁőžřșțğİı ΆΈΉΊΌΎΏάέήίόύώϊϋΐ ЁЇЄҐЎёїєґўЖщъыэю";
+    for (int c : letters.codePoints().toArray()) {
+      assertTrue(FONTS.regular().covers(c), "regular U+" + Integer.toHexString(c));
+      assertTrue(FONTS.bold().covers(c), "bold U+" + Integer.toHexString(c));
+    }
+  }
+
   @Test
   void unassignedAndForeignCharactersAreNotCovered() {
     assertFalse(FONTS.regular().covers(0x4E00));

@@ -35,6 +35,16 @@ class TableTest {
   }
 
   @Test
+  void columnsKeepTheirDistance() {
+    Box.Table close = table(List.of(fixed(50), fixed(60)), List.of(), tr(td("a"), td("b")));
+    Box.Table apart =
+        new Box.Table(
+            close.widths(), List.of(), close.rows(), close.padding(), pt(7), "Apart", HERE);
+    assertEquals(x(page(close), "b") + 7_000, x(page(apart), "b"));
+    assertEquals(x(page(close), "a"), x(page(apart), "a"));
+  }
+
+  @Test
   void columnWhoseCellsAreAllDroppedIsGone() {
     Box.Table table =
         table(

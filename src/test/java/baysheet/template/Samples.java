@@ -157,9 +157,17 @@ final class Samples {
 
   /** The same sheet with another sequence and another torque table. */
   static Sheet with(Sheet sheet, List<Section> sections, List<TorqueLine> torque) {
+    return with(sheet, sections, torque, sheet.cautions());
+  }
+
+  static Sheet with(
+      Sheet sheet,
+      List<Section> sections,
+      List<TorqueLine> torque,
+      List<Sheet.CautionLine> cautions) {
     return new Sheet(
         sheet.heading(),
-        sheet.cautions(),
+        cautions,
         sheet.evening(),
         sections,
         torque,

@@ -95,6 +95,28 @@ class SheetTextTest {
   }
 
   @Test
+  void everyFurtherTurnHasABoxForEachPlace() {
+    TorqueLineText line =
+        line(
+            new LineMaker(4, "head bolt", BOTH, 10)
+                .stages(
+                    SampleLines.torque("50", "37", "W2"),
+                    SampleLines.turn("90"),
+                    SampleLines.turn("60")));
+    assertEquals(
+        List.of("+90°", "+60°"),
+        line.turns().stream().map(TorqueTableText.TurnText::angle).toList());
+    assertEquals(
+        List.of("turn.4.2.front-left", "turn.4.2.front-right"), names(line.turns().get(1).boxes()));
+  }
+
+  @Test
+  void figureAndUnitOfANoteStayTogether() {
+    TorqueLineText line = line(new LineMaker(1, "nut", BOTH, 1).note("hold with 17 mm, 3 in line"));
+    assertEquals("hold with 17\u00a0mm, 3 in line", line.note());
+  }
+
+  @Test
   void lineOfTwoVisitsHasABoxForSnug() {
     TorqueLineText line = line(new LineMaker(3, "bush bolt", BOTH, 1).atRideHeight());
     assertEquals(

@@ -1,0 +1,96 @@
+package baysheet.cli;
+
+import baysheet.books.ShopFolder;
+import baysheet.layout.Fonts;
+import baysheet.layout.PageFit;
+import baysheet.pdf.PdfWriter;
+import baysheet.plan.Planner;
+import baysheet.plan.Sheet;
+import baysheet.record.SheetRecord;
+import baysheet.report.Problems;
+import baysheet.resolve.Resolved;
+import baysheet.template.Form;
+import baysheet.template.Layouts;
+import baysheet.template.SheetText;
+import java.nio.file.Path;
+import java.util.Optional;
+
+/**
+ * A shop folder that is read already, and each stage from a job file to PDF bytes on its own. It
+ * stands in this package so that what is measured is what the commands run.
+ */
+public final class Workshop {
+  private static final String LAYOUT = "bay-sheet";
+
+  private final Fonts fonts = Fonts.builtIn();
+  private final Layouts layouts = Layouts.builtIn();
+  private final ShopFolders folders = new ShopFolders(fonts);
+  private final SheetMaker maker = new SheetMaker(folders, layouts, fonts, Optional.empty());
+  private final PdfWriter writer = new PdfWriter();
+  private final ShopFolder folder;
+
+  /**
+   * Reads a shop folder.
+   *
+   * @throws IllegalStateException when anything in it is wrong
+   */
+  public Workshop(Path root) {
+    Problems problems = new Problems();
+    folder = sound(folders.read(root, problems), problems);
+  }
+
+  /** Reads all books of a shop folder anew. */
+  public ShopFolder books(Path root) {
+    Problems problems = new Problems();
+    return sound(folders.read(root, problems), problems);
+  }
+
+  /** The text of a job file, read and bound to the books. */
+  public Resolved resolve(Path job) {
+    Problems problems = new Problems();
+    return sound(maker.resolve(job, folder, problems), problems);
+  }
+
+  /** What the sheet says, thought through and played back. */
+  public Sheet plan(Resolved resolved) {
+    Problems problems = new Problems();
+    return sound(Planner.plan(resolved, problems), problems);
+  }
+
+  /** The layout filled with a sheet's words, read as boxes. */
+  public Form fill(Sheet sheet) {
+    Problems problems = new Problems();
+    return sound(layouts.fill(LAYOUT, SheetText.of(sheet), problems), problems);
+  }
+
+  /** The boxes at the largest size at which they fit the page. */
+  public PageFit.Fitted fit(Form form) {
+    if (PageFit.fit(form, fonts) instanceof PageFit.Fitted fitted) {
+      return fitted;
+    }
+    throw new IllegalStateException("does not fit: " + form.title());
+  }
+
+  /** The sheet as data. */
+  public byte[] record(Sheet sheet, PageFit.Fitted fitted) {
+    return SheetRecord.write(sheet, sheet.heading().paper().word(), fitted.page(), fitted.fit());
+  }
+
+  /** The page as PDF bytes, with the record attached. */
+  public byte[] draw(Sheet sheet, PageFit.Fitted fitted, byte[] record) {
+    return Day.pdf(writer, new MadeSheet(sheet, fitted.page(), fitted.fit(), record));
+  }
+
+  /** The whole chain, as a run of the sheets command goes through it for each job. */
+  public byte[] sheet(Path job) {
+    Problems problems = new Problems();
+    return Day.pdf(writer, sound(maker.make(job, folder, problems), problems));
+  }
+
+  private static <T> T sound(Optional<T> made, Problems problems) {
+    if (problems.hasErrors() || made.isEmpty()) {
+      throw new IllegalStateException("cannot be measured: " + problems.all());
+    }
+    return made.get();
+  }
+}
