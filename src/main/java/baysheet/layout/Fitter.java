@@ -30,19 +30,29 @@ final class Fitter {
     height = form.paper().height() - 2 * form.margin();
   }
 
+  /**
+   * The first rung that fits at its least size, at the largest size it allows. Each rung is tighter
+   * than the one before; so the first is found by halving.
+   */
   PageFit fit() {
     List<Rung> rungs = rungs();
-    for (Rung rung : rungs) {
-      Attempt least = attempt(rung.level(), rung.floor());
-      if (least.fits()) {
-        return fitted(largest(least, rung.upTo()));
-      }
-      if (rung.equals(rungs.get(rungs.size() - 1))) {
-        return Overruns.of(
-            least.body(), least.tooWide(), rung.level().body(), height, measurements);
-      }
+    Rung last = rungs.get(rungs.size() - 1);
+    Attempt tightest = attempt(last.level(), last.floor());
+    if (!tightest.fits()) {
+      return Overruns.of(
+          tightest.body(), tightest.tooWide(), last.level().body(), height, measurements);
     }
-    throw new IllegalStateException("no way of fitting " + form.title());
+    Attempt best = tightest;
+    int low = 0;
+    int high = rungs.size() - 1;
+    while (low < high) {
+      int middle = (low + high) / 2;
+      Attempt attempt = attempt(rungs.get(middle).level(), rungs.get(middle).floor());
+      best = attempt.fits() ? attempt : best;
+      high = attempt.fits() ? middle : high;
+      low = attempt.fits() ? low : middle + 1;
+    }
+    return fitted(largest(best, rungs.get(high).upTo()));
   }
 
   /**
