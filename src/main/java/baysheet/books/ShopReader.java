@@ -102,7 +102,8 @@ public final class ShopReader {
 
   private static Optional<List<Unit>> oneOrTwo(
       Located<List<Located<Unit>>> list, Problems problems) {
-    List<Unit> units = Words.once(list.value(), problems).stream().map(Located::value).toList();
+    List<Unit> units = list.value().stream().map(Located::value).toList();
+    Words.once(list.value().stream().map(it -> it.map(Unit::symbol)).toList(), problems);
     if (units.isEmpty() || units.size() > 2) {
       problems.add(Sentences.tooManyUnits(list.at()));
       return Optional.empty();

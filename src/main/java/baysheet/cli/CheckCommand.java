@@ -62,7 +62,7 @@ final class CheckCommand implements Callable<Integer> {
   private void tell(Problems problems, int jobs) {
     console.problems(problems.all(), "nothing was written", json);
     if (problems.all().isEmpty() && !json) {
-      console.say("no problems; " + jobs + " jobs checked");
+      console.say("no problems; " + jobs + (jobs == 1 ? " job" : " jobs") + " checked");
     }
   }
 

@@ -31,7 +31,7 @@ final class DayFolders {
           .filter(Files::isDirectory)
           .filter(
               folder ->
-                  !List.of("vehicles", "procedures", "catalogue")
+                  !List.of("vehicles", "procedures", "catalogue", NewShop.SCHEMAS)
                       .contains(folder.getFileName().toString()))
           .sorted()
           .forEach(folder -> jobs.addAll(YamlFiles.in(folder)));

@@ -41,6 +41,7 @@ public final class Main implements Callable<Integer> {
     line.addSubcommand(new CheckCommand(console));
     line.addSubcommand(new ExplainCommand(console));
     line.addSubcommand(new TorqueCommand(console, clock));
+    line.addSubcommand(new StartCommand(console, clock));
     line.setOut(console.out());
     line.setErr(console.err());
     line.setColorScheme(

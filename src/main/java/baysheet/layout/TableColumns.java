@@ -5,7 +5,10 @@ import baysheet.template.Width;
 import java.util.ArrayList;
 import java.util.List;
 
-/** What the columns of a table need, by their cells that stand in one column alone. */
+/**
+ * What the columns of a table need: by their cells that stand in one column alone, and by the least
+ * of those that stand across several.
+ */
 record TableColumns(List<Width> widths, List<Extent> extents, long gaps) {
   static TableColumns of(Box.Table table, Extents extents) {
     List<Extent> contents = new ArrayList<>();
@@ -21,7 +24,11 @@ record TableColumns(List<Width> widths, List<Extent> extents, long gaps) {
       Extent padded = contents.get(i).or(linedUp).plus(padding);
       columns.add(extents.column(table.widths().get(i), padded));
     }
-    long gaps = Math.max(0, columns.size() - 1) * table.between().at(extents.setting().body());
+    long between = table.between().at(extents.setting().body());
+    Spans spans = new Spans(table.widths(), columns, between, padding);
+    spans.widen(table.header(), extents);
+    table.rows().forEach(row -> spans.widen(row.cells(), extents));
+    long gaps = Math.max(0, columns.size() - 1) * between;
     return new TableColumns(table.widths(), List.copyOf(columns), gaps);
   }
 
@@ -34,6 +41,36 @@ record TableColumns(List<Width> widths, List<Extent> extents, long gaps) {
         figures.set(column, figures.get(column).and(extents.figures(cell.child())));
       }
       column += cell.span();
+    }
+  }
+
+  /**
+   * Makes room for cells across several columns, whose own cells may all be empty. Only the least
+   * counts: a sentence across the table breaks and must not push its columns apart.
+   */
+  private record Spans(List<Width> widths, List<Extent> columns, long between, long padding) {
+    void widen(List<Box.TableCell> cells, Extents extents) {
+      int first = 0;
+      for (Box.TableCell cell : cells) {
+        if (cell.span() > 1) {
+          widen(first, cell.span(), extents.of(cell.child()).least() + padding);
+        }
+        first += cell.span();
+      }
+    }
+
+    private void widen(int first, int span, long least) {
+      long there = (span - 1) * between;
+      int wider = -1;
+      for (int i = first; i < first + span; i++) {
+        there += columns.get(i).least();
+        boolean gives = wider < 0 || !(widths.get(wider) instanceof Width.Share);
+        wider = gives && !(widths.get(i) instanceof Width.Fixed) ? i : wider;
+      }
+      if (wider >= 0 && least > there) {
+        long needed = columns.get(wider).least() + least - there;
+        columns.set(wider, columns.get(wider).or(new Extent(needed, needed)));
+      }
     }
   }
 

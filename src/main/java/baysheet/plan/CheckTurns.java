@@ -103,7 +103,7 @@ final class CheckTurns {
     for (Brought one : brought) {
       if (at(check) < at(one.by())) {
         faults.add(
-            "check step %d comes before step %d, which brings it"
+            "check step %s comes before step %s, which brings it"
                 .formatted(check.n(), one.by().n()));
       }
     }
@@ -111,7 +111,7 @@ final class CheckTurns {
     for (Sheet.SheetStep before : sheet.steps().subList(0, at(check))) {
       for (ItemAt item : hiding(before, step, items)) {
         faults.add(
-            "step %d puts %s on before check step %d".formatted(before.n(), item, check.n()));
+            "step %s puts %s on before check step %s".formatted(before.n(), item, check.n()));
       }
     }
     behind(check, step, items);

@@ -230,7 +230,7 @@ final class Words {
 
   /** One side stays together as the pattern for the other. */
   static String sideBySide(int first, int last) {
-    return "Steps\u00a0%d\u2013%d on one side, then on the other".formatted(first, last);
+    return "Steps\u00a0%s\u2013%s on one side, then on the other".formatted(first, last);
   }
 
   static String heading(Moment moment) {

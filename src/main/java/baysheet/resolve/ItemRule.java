@@ -29,6 +29,7 @@ final class ItemRule {
   private final Problems problems;
   private final Map<ItemAt, Bound> things = new LinkedHashMap<>();
   private final Set<ItemAt> fastenersNamed = new LinkedHashSet<>();
+  private final Set<List<String>> told = new LinkedHashSet<>();
 
   ItemRule(EffectiveBook book, Catalogue catalogue, FastenerRule fasteners, Problems problems) {
     this.book = book;
@@ -111,7 +112,7 @@ final class ItemRule {
     }
     Catalogue.Item item = catalogue.items().get(name);
     if (item == null || isFastener(item)) {
-      problems.add(unknown(name, place, written, item != null));
+      tellOnce(unknown(name, place, written, item != null), name, place, item != null);
       return Optional.empty();
     }
     ItemAt here = new ItemAt(name, place);
@@ -129,6 +130,17 @@ final class ItemRule {
   /** The catalogue words a fastener, but only a book can say how it is tightened. */
   private static boolean isFastener(Catalogue.Item item) {
     return item.kinds().stream().anyMatch(kind -> kind.value().equals("fastener"));
+  }
+
+  /**
+   * What a book lacks is one gap to fill, however many steps and sides ask for it; a name that
+   * nothing has may be misspelt in one step only, so each of these is told, for one side.
+   */
+  private void tellOnce(Problem problem, String name, Place place, boolean lacking) {
+    String where = place.axle().orElse(place).word();
+    if (told.add(List.of(name, where, lacking ? "" : problem.at().toString()))) {
+      problems.add(problem);
+    }
   }
 
   private Problem unknown(String name, Place place, Located<String> written, boolean worded) {

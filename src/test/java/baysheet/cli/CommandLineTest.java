@@ -102,7 +102,7 @@ class CommandLineTest {
 
   @Test
   void helpIsNoMistake() {
-    for (String command : List.of("sheets", "check", "explain", "torque")) {
+    for (String command : List.of("sheets", "check", "explain", "torque", "start")) {
       Garage.Run run = garage.run(command, "--help");
       assertEquals(Exit.DONE, run.exit());
       assertTrue(run.out().contains("Usage: baysheet " + command), run.out());

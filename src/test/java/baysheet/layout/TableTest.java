@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import baysheet.template.Box;
 import baysheet.template.Box.Align;
+import baysheet.template.Width;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -42,6 +43,26 @@ class TableTest {
             close.widths(), List.of(), close.rows(), close.padding(), pt(7), "Apart", HERE);
     assertEquals(x(page(close), "b") + 7_000, x(page(apart), "b"));
     assertEquals(x(page(close), "a"), x(page(apart), "a"));
+  }
+
+  @Test
+  void emptyColumnsMakeRoomForACellAcrossThem() {
+    Box.Table table =
+        table(
+            List.of(NATURAL, NATURAL, SHARE),
+            List.of(spanning(2, text("Handgriffe")), td("Rest")),
+            tr(td(""), td(""), td("rest")));
+    Item heading = item(page(table), "Handgriffe");
+    assertTrue(x(page(table), "Rest") >= heading.area().right());
+  }
+
+  @Test
+  void sentenceAcrossTheTableDoesNotPushItsColumnsApart() {
+    List<Width> widths = List.of(NATURAL, NATURAL, SHARE);
+    Box.Table plain = table(widths, List.of(), tr(td("a"), td("b"), td("c")));
+    Box.Table said =
+        table(widths, List.of(), tr(td("a"), td("b"), td("c")), tr(spanning(2, text("i i i i"))));
+    assertEquals(x(page(plain), "c"), x(page(said), "c"));
   }
 
   @Test

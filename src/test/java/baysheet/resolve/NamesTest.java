@@ -83,6 +83,44 @@ class NamesTest {
     only(shop, "procedures/arm.yaml:6:29 unknown-item", "arm-bold");
   }
 
+  /** Two sides, and a step that takes it off and one that puts it on: one gap in the book. */
+  @Test
+  void whatTheBookLacksIsToldOnce() {
+    ShopTexts shop =
+        Bench.shop()
+            .replacing("vehicles/heron.yaml", "arm-bolt:", "arm-bold:")
+            .replacing(
+                "catalogue/own.yaml",
+                "  wheel:",
+                "  arm-bolt: {name: arm bolt, kinds: [fastener]}\n  wheel:")
+            .replacing(
+                "procedures/arm.yaml",
+                "open:",
+                "close:\n  - {do: Put it on, do-up: arm-bolt}\nopen:")
+            .replacing(Bench.JOB, "front-left", "front");
+    assertEquals(List.of("procedures/arm.yaml:8:29"), spots(shop));
+    assertEquals(
+        List.of("procedures/arm.yaml:8:29", "procedures/arm.yaml:8:29"),
+        spots(shop.replacing(Bench.JOB, "at front", "at front\n  - arm at rear-left")));
+  }
+
+  @Test
+  void aMisspeltNameIsToldWhereverItStands() {
+    ShopTexts shop =
+        Bench.shop()
+            .replacing("procedures/arm.yaml", "undo: arm-bolt", "undo: arm-bold")
+            .replacing(
+                "procedures/arm.yaml",
+                "open:",
+                "close:\n  - {do: Put it on, do-up: arm-bold}\nopen:")
+            .replacing(Bench.JOB, "front-left", "front");
+    assertEquals(List.of("procedures/arm.yaml:8:29", "procedures/arm.yaml:6:28"), spots(shop));
+  }
+
+  private static List<String> spots(ShopTexts shop) {
+    return problems(shop).stream().map(problem -> problem.at().toString()).toList();
+  }
+
   @Test
   void unknownPersonBayAndBook() {
     only(

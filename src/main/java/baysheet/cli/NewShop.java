@@ -1,0 +1,61 @@
+package baysheet.cli;
+
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/** What stands in a new shop folder. */
+final class NewShop {
+  /** The folder of the schemas, as seen from the shop's root. */
+  static final String SCHEMAS = "schemas";
+
+  /**
+   * The day in the shipped files; the first day of the shop takes its place, so that no example of
+   * a wrench is due.
+   */
+  private static final String SHIPPED_DAY = "2000-01-01";
+
+  private static final String SHIPPED = "/baysheet/start/";
+  private static final String JOB = "1001.yaml";
+
+  private NewShop() {}
+
+  /** Texts by file, each file as seen from the shop's root and with slashes. */
+  static Map<String, String> files(LocalDate day) {
+    Map<String, String> files = new LinkedHashMap<>();
+    files.put(ShopFolders.SHOP_FILE, file("shop.yaml", SCHEMAS + "/shop.json", day));
+    files.putAll(folder("vehicles", "spec-book.json", day));
+    files.putAll(folder("procedures", "procedure.json", day));
+    files.put(day + "/" + JOB, file("job.yaml", "../" + SCHEMAS + "/job.json", day));
+    files.putAll(schemas());
+    return files;
+  }
+
+  private static Map<String, String> folder(String folder, String schema, LocalDate day) {
+    Map<String, String> files = new LinkedHashMap<>();
+    for (String name : Shipped.names(SHIPPED + folder)) {
+      String file = folder + "/" + name;
+      files.put(file, file(file, "../" + SCHEMAS + "/" + schema, day));
+    }
+    return files;
+  }
+
+  /** What editors complete and check from. */
+  static Map<String, String> schemas() {
+    Map<String, String> files = new LinkedHashMap<>();
+    for (String name : Shipped.names("/baysheet/schema")) {
+      files.put(SCHEMAS + "/" + name, Shipped.text("/baysheet/schema/" + name));
+    }
+    return files;
+  }
+
+  /**
+   * Editors know the first line by its form, and look for the schema from where the file stands.
+   */
+  private static String file(String shipped, String schema, LocalDate day) {
+    return "# yaml-language-server: $schema="
+        + schema
+        + "\n"
+        + Shipped.text(SHIPPED + shipped).replace(SHIPPED_DAY, day.toString());
+  }
+}

@@ -1,0 +1,46 @@
+package baysheet.books;
+
+import baysheet.report.Problem;
+import java.util.List;
+import java.util.regex.Pattern;
+
+/**
+ * What the readers refuse and no schema can: a schema looks at one value at a time, after the
+ * editor has made a number of whatever looks like one.
+ *
+ * @param code of the problem
+ * @param what a part of its sentence
+ */
+record BeyondSchemas(String code, String what, String because) {
+  static final List<BeyondSchemas> ALL =
+      List.of(
+          of("name-differs", "", "a schema does not know the name of the file"),
+          of("duplicate-key", "", "the editor itself tells a key that is written twice"),
+          of("names-itself", "", "it compares two values"),
+          of("same-person", "", "it compares two values"),
+          of("listed-twice", "hub puller|lbf·ft", "alike under two spellings or counts"),
+          of("bad-order", "rows hold", "it compares a sum with the count"),
+          of(
+              "bad-order",
+              "leaves out|names position 5|have no order",
+              "it compares with the count"),
+          of("bad-passes", "do not rise", "it compares the shares"),
+          of("bad-passes", "divide one plain torque", "it compares with the torque"),
+          of("bad-torque", "leaves the fastener loose", "the last of a list of any length"),
+          of("bad-wrench", "", "it compares the ends and the units of the scale"),
+          of("bad-(torque|head)", "runs downwards", "it compares the ends"),
+          of("bad-(torque|quantity|passes)", "is absurd", "a range across units"),
+          of("bad-time", "does not rise", "it compares the figures"),
+          of("bad-value", "are no years", "it compares the ends"),
+          of("out-of-range", "outside the wheelbase", "it compares two lengths"),
+          of("not-a-number", "\"05\"", "05 is 5 to an editor"),
+          of("bad-class", "10.90", "10.90 is 10.9 to an editor"));
+
+  private static BeyondSchemas of(String code, String what, String because) {
+    return new BeyondSchemas(code, what, because);
+  }
+
+  boolean holds(Problem problem) {
+    return problem.code().matches(code) && Pattern.compile(what).matcher(problem.what()).find();
+  }
+}

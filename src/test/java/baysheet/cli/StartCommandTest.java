@@ -1,0 +1,214 @@
+package baysheet.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class StartCommandTest {
+  private static final String EDITOR_LINE = "# yaml-language-server: $schema=";
+
+  @TempDir private Path folder;
+  private Garage garage;
+  private Path mine;
+
+  @BeforeEach
+  void open() {
+    garage = Garage.in(folder);
+    mine = folder.resolve("mine");
+  }
+
+  private Garage.Run start(String... options) {
+    Stream<String> arguments =
+        Stream.concat(Stream.of("start", mine.toString()), Stream.of(options));
+    return garage.run(arguments.toArray(String[]::new));
+  }
+
+  private Garage.Run started(String... options) {
+    Garage.Run run = start(options);
+    assertEquals(Exit.DONE, run.exit(), run.err());
+    assertEquals("", run.err());
+    return run;
+  }
+
+  private Garage.Run refused(String... options) {
+    Map<String, String> before = texts(folder);
+    Garage.Run run = start(options);
+    assertEquals(Exit.USAGE, run.exit(), run.err());
+    assertEquals("", run.out());
+    assertEquals(before, texts(folder));
+    return run;
+  }
+
+  private static Map<String, String> texts(Path root) {
+    Map<String, String> texts = new TreeMap<>();
+    try (Stream<Path> files = Files.walk(root)) {
+      for (Path file : files.filter(Files::isRegularFile).toList()) {
+        texts.put(root.relativize(file).toString().replace('\\', '/'), Files.readString(file));
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException("cannot read " + root, e);
+    }
+    return texts;
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"2026-03-02", "2031-12-31"})
+  void aNewShopHasNoProblemOnItsFirstDay(String day) {
+    started("--date", day);
+    Garage.Run run = garage.run("check", mine.toString());
+    assertEquals("no problems; 1 job checked", run.out().strip(), run.err());
+    assertTrue(Files.isRegularFile(mine.resolve(day).resolve("1001.yaml")));
+  }
+
+  @Test
+  void itsSheetIsOnePageThatSaysItIsAnExample() {
+    started();
+    Garage.Run run =
+        garage.run("sheets", mine.resolve(Garage.DAY).toString(), "-o", garage.out.toString());
+    assertEquals(Exit.DONE, run.exit(), run.err());
+    assertFalse((run.out() + run.err()).contains("warning"), run.err());
+    run.says("1 of 1 sheets");
+    Paper paper = Paper.of(Garage.bytes(garage.made("1001.pdf")));
+    assertEquals(1, paper.pages());
+    assertTrue(paper.text().contains("EXAMPLE – not for a real vehicle"), paper.text());
+    assertTrue(paper.text().contains("EXAMPLE – invented figures"), paper.text());
+  }
+
+  @Test
+  void whatToDoNextIsSaid() {
+    Garage.Run run = started();
+    run.says("baysheet check " + mine.toString().replace('\\', '/'));
+    run.says(Garage.DAY);
+  }
+
+  @Test
+  void theSameDayGivesTheSameFiles() {
+    started();
+    Map<String, String> first = texts(mine);
+    mine = folder.resolve("again");
+    started("--date", Garage.DAY);
+    assertEquals(first, texts(mine));
+  }
+
+  @Test
+  void nothingButTheShopIsLeftInTheFolder() throws IOException {
+    started();
+    try (Stream<Path> entries = Files.list(mine)) {
+      List<String> names = entries.map(entry -> entry.getFileName().toString()).sorted().toList();
+      assertEquals(List.of(Garage.DAY, "procedures", "schemas", "shop.yaml", "vehicles"), names);
+    }
+  }
+
+  @Test
+  void theProceduresAreThoseOfTheDemo() {
+    started();
+    Map<String, String> expected = new TreeMap<>();
+    texts(Path.of("jobs/procedures"))
+        .forEach(
+            (file, text) -> expected.put(file, EDITOR_LINE + "../schemas/procedure.json\n" + text));
+    assertTrue(expected.size() >= 40, expected.keySet().toString());
+    assertEquals(expected, texts(mine.resolve("procedures")));
+  }
+
+  @Test
+  void everyFileNamesItsSchemaWhereAnEditorFindsIt() {
+    started();
+    texts(mine)
+        .forEach(
+            (file, text) -> {
+              if (file.endsWith(".yaml")) {
+                String first = text.lines().findFirst().orElseThrow();
+                assertTrue(first.startsWith(EDITOR_LINE), file);
+                Path schema = mine.resolve(file).resolveSibling(first.replace(EDITOR_LINE, ""));
+                assertTrue(Files.isRegularFile(schema.normalize()), file + " " + schema);
+              }
+            });
+  }
+
+  @Test
+  void anEmptyFolderIsTaken() throws IOException {
+    Files.createDirectories(mine);
+    started();
+    assertTrue(Files.isRegularFile(mine.resolve("shop.yaml")));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"mine/shop.yaml", "mine/.hidden", "mine"})
+  void whatIsThereIsNeverTouched(String there) throws IOException {
+    Path file = folder.resolve(there);
+    Files.createDirectories(file.getParent());
+    Files.writeString(file, "mine\n");
+    refused().says("not empty");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"2026-02-30", "tomorrow", "02.03.2026", ""})
+  void aDayThatIsNoneIsAMistake(String day) {
+    refused("--date", day).says("--date takes a day");
+  }
+
+  @Test
+  void aFolderThatCannotBeMadeIsNamed() throws IOException {
+    Files.writeString(folder.resolve("file"), "");
+    mine = folder.resolve("file").resolve("mine");
+    Garage.Run run = start();
+    assertEquals(Exit.FILES, run.exit());
+    assertEquals(1, run.err().lines().count(), run.err());
+    run.says("cannot write");
+  }
+
+  /** A file stands where a folder would have to be, so the second one cannot be written. */
+  @ParameterizedTest
+  @ValueSource(booleans = {true, false})
+  void afterAFailureTheFolderIsAsItWasBefore(boolean wasThere) throws IOException {
+    if (wasThere) {
+      Files.createDirectories(mine);
+    }
+    Map<String, String> files = new LinkedHashMap<>();
+    files.put("a", "one\n");
+    files.put("a/b", "two\n");
+    assertThrows(UncheckedIOException.class, () -> NewFolder.write(mine, files));
+    assertEquals(wasThere, Files.exists(mine));
+    assertEquals(Map.of(), wasThere ? texts(mine) : Map.of());
+    assertTrue(NewFolder.isFree(mine));
+  }
+
+  @Test
+  void schemasAreWrittenAnewAndNothingElse() throws IOException {
+    started();
+    Map<String, String> before = texts(mine);
+    Files.writeString(mine.resolve("schemas/job.json"), "{}");
+    Files.delete(mine.resolve("schemas/values.json"));
+    started("--schemas").says("6 files");
+    assertEquals(before, texts(mine));
+  }
+
+  @Test
+  void aShopWithoutSchemasGetsThem() {
+    Garage.Run run = garage.run("start", "--schemas", garage.root.toString());
+    assertEquals(Exit.DONE, run.exit(), run.err());
+    assertTrue(Files.isRegularFile(garage.root.resolve("schemas/shop.json")));
+    assertEquals(Exit.DONE, garage.run("check", garage.root.toString()).exit());
+  }
+
+  @Test
+  void schemasAreForShopFoldersOnly() {
+    refused("--schemas").says("no shop folder");
+  }
+}
