@@ -4,7 +4,7 @@ import baysheet.layout.Page;
 import baysheet.pdf.Attachment;
 import baysheet.pdf.PdfInfo;
 import baysheet.pdf.PdfWriter;
-import baysheet.plan.Sheet;
+import baysheet.plan.Heading;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.Comparator;
@@ -24,7 +24,7 @@ final class Day {
     List<MadeSheet> ordered = sheets.stream().sorted(bayOrder()).toList();
     List<Page> pages = ordered.stream().map(MadeSheet::page).toList();
     List<Attachment> records = ordered.stream().map(Day::attachment).toList();
-    Sheet.Heading first = ordered.get(0).sheet().heading();
+    Heading first = ordered.get(0).sheet().heading();
     String title = "Bay sheets of " + first.date() + ", " + first.shop();
     return writer.writeAll(
         pages,
@@ -38,7 +38,7 @@ final class Day {
   }
 
   private static PdfInfo info(MadeSheet made) {
-    Sheet.Heading heading = made.sheet().heading();
+    Heading heading = made.sheet().heading();
     String title = "Bay sheet " + heading.job() + ": " + heading.title();
     return new PdfInfo(
         title,
@@ -51,12 +51,12 @@ final class Day {
   }
 
   /** The job's date stands for the time of making, so that the same job gives the same bytes. */
-  private static Instant date(Sheet.Heading heading) {
+  private static Instant date(Heading heading) {
     return heading.date().atStartOfDay(ZoneOffset.UTC).toInstant();
   }
 
   private static Attachment attachment(MadeSheet made) {
-    Sheet.Heading heading = made.sheet().heading();
+    Heading heading = made.sheet().heading();
     return new Attachment(
         heading.job() + ".json",
         "application/json",

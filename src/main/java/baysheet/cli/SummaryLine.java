@@ -1,6 +1,6 @@
 package baysheet.cli;
 
-import baysheet.plan.Sheet;
+import baysheet.plan.Heading;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.nio.file.Path;
@@ -10,7 +10,7 @@ final class SummaryLine {
   private SummaryLine() {}
 
   static String of(MadeSheet made, Path file) {
-    Sheet.Heading heading = made.sheet().heading();
+    Heading heading = made.sheet().heading();
     return String.join(
         "  ",
         heading.job(),

@@ -55,8 +55,8 @@ final class AmericanWords {
     return all.stream().map(change).toList();
   }
 
-  private Sheet.CautionLine caution(Sheet.CautionLine it) {
-    return new Sheet.CautionLine(
+  private CautionLine caution(CautionLine it) {
+    return new CautionLine(
         it.letter(),
         it.name(),
         it.signal(),
@@ -118,8 +118,8 @@ final class AmericanWords {
         it.item(), text(it.words()), it.places(), it.count(), it.off(), it.on());
   }
 
-  private Sheet.CheckLine check(Sheet.CheckLine it) {
-    return new Sheet.CheckLine(
+  private CheckLine check(CheckLine it) {
+    return new CheckLine(
         it.name(),
         it.moment(),
         text(it.text()),

@@ -38,7 +38,7 @@ final class Cautions {
     this.triggers = new Triggers(resolved, lines);
   }
 
-  List<Sheet.CautionLine> all() {
+  List<CautionLine> all() {
     List<Found> found = new ArrayList<>();
     for (Catalogue.Caution caution : resolved.catalogue().cautions().values()) {
       find(caution).ifPresent(found::add);
@@ -47,7 +47,7 @@ final class Cautions {
         Comparator.comparing((Found one) -> !one.onTop())
             .thenComparing(one -> one.onTop() ? one.caution().signal().ordinal() : one.first()));
     List<Found> collapsed = collapsed(found);
-    List<Sheet.CautionLine> cautions = new ArrayList<>();
+    List<CautionLine> cautions = new ArrayList<>();
     for (Found one : found) {
       cautions.add(line(one, letter(cautions.size()), collapsed.contains(one)));
     }
@@ -108,9 +108,9 @@ final class Cautions {
         .map(Located::value);
   }
 
-  private Sheet.CautionLine line(Found found, String letter, boolean collapsed) {
+  private CautionLine line(Found found, String letter, boolean collapsed) {
     Catalogue.Caution caution = found.caution();
-    return new Sheet.CautionLine(
+    return new CautionLine(
         letter,
         caution.name().value(),
         caution.signal().name(),

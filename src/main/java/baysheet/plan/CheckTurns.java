@@ -44,7 +44,7 @@ final class CheckTurns {
   }
 
   /** The list of checks names the steps that a check is, and their moment. */
-  private void listed(Sheet.CheckLine line) {
+  private void listed(CheckLine line) {
     List<Sheet.SheetStep> steps =
         sheet.steps().stream()
             .filter(step -> step.phase() == Sheet.Phase.CHECK)

@@ -31,18 +31,18 @@ final class Checks {
     this.torque = torque;
   }
 
-  List<Sheet.CheckLine> all() {
-    List<Sheet.CheckLine> checks = new ArrayList<>();
+  List<CheckLine> all() {
+    List<CheckLine> checks = new ArrayList<>();
     checks.addAll(rules());
     checks.addAll(procedures());
     checks.addAll(rechecks());
-    checks.sort(Comparator.comparing(Sheet.CheckLine::moment));
+    checks.sort(Comparator.comparing(CheckLine::moment));
     return checks;
   }
 
-  private List<Sheet.CheckLine> rules() {
+  private List<CheckLine> rules() {
     Triggers triggers = new Triggers(resolved, lines);
-    List<Sheet.CheckLine> checks = new ArrayList<>();
+    List<CheckLine> checks = new ArrayList<>();
     for (Catalogue.Rule rule : resolved.catalogue().rules().values()) {
       List<Integer> brought = triggers.lines(rule.when());
       if (!brought.isEmpty() || triggers.vehicle(rule.when())) {
@@ -52,11 +52,11 @@ final class Checks {
     return checks;
   }
 
-  private Sheet.CheckLine check(Catalogue.Rule rule, List<Integer> brought) {
+  private CheckLine check(Catalogue.Rule rule, List<Integer> brought) {
     TreeSet<Place> places = new TreeSet<>();
     brought.forEach(index -> places.addAll(lines.get(index).places()));
     List<Integer> steps = steps(rule.name().value());
-    return new Sheet.CheckLine(
+    return new CheckLine(
         rule.name().value(),
         steps.isEmpty()
             ? due(rule.moment().value(), brought)
@@ -99,7 +99,7 @@ final class Checks {
         .reduce(earliest, (one, other) -> one.compareTo(other) > 0 ? one : other);
   }
 
-  private List<Sheet.CheckLine> procedures() {
+  private List<CheckLine> procedures() {
     Map<Procedure.Check, TreeSet<Place>> places = new LinkedHashMap<>();
     Map<Procedure.Check, String> names = new LinkedHashMap<>();
     for (Task task : resolved.ranked()) {
@@ -108,13 +108,13 @@ final class Checks {
         names.putIfAbsent(check, task.id().procedure());
       }
     }
-    List<Sheet.CheckLine> checks = new ArrayList<>();
+    List<CheckLine> checks = new ArrayList<>();
     places.forEach((check, where) -> checks.add(own(check, names.get(check), where)));
     return checks;
   }
 
-  private Sheet.CheckLine own(Procedure.Check check, String name, TreeSet<Place> where) {
-    return new Sheet.CheckLine(
+  private CheckLine own(Procedure.Check check, String name, TreeSet<Place> where) {
+    return new CheckLine(
         name,
         due(check.moment().value(), List.of()),
         check.text().value(),
@@ -132,8 +132,8 @@ final class Checks {
    * The second look at fasteners after a distance; where a wheel was off and its book does not say
    * when, an empty box asks for it.
    */
-  private List<Sheet.CheckLine> rechecks() {
-    List<Sheet.CheckLine> checks = new ArrayList<>();
+  private List<CheckLine> rechecks() {
+    List<CheckLine> checks = new ArrayList<>();
     for (TorqueLine line : torque) {
       line.recheck()
           .ifPresent(
@@ -163,7 +163,7 @@ final class Checks {
     return items.stream().anyMatch(item -> resolved.thing(item).kinds().contains(WHEEL));
   }
 
-  private Sheet.CheckLine recheck(TorqueLine line, String text, Optional<String> needs) {
+  private CheckLine recheck(TorqueLine line, String text, Optional<String> needs) {
     List<Integer> steps = new ArrayList<>();
     for (int i = 0; i < lines.size(); i++) {
       boolean undone =
@@ -175,7 +175,7 @@ final class Checks {
         steps.add(i + 1);
       }
     }
-    return new Sheet.CheckLine(
+    return new CheckLine(
         "recheck-" + line.fastener(),
         Moment.RE_CHECK,
         text,

@@ -30,7 +30,7 @@ final class Evening {
       List<Sheet.ToolLine> tools,
       List<Sheet.SocketLine> sockets,
       List<TorqueLine> torque,
-      List<Sheet.CheckLine> checks) {
+      List<CheckLine> checks) {
     List<String> evening = new ArrayList<>();
     evening.addAll(soak());
     tools.stream()

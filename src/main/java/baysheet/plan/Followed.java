@@ -48,11 +48,11 @@ final class Followed {
     line(name).ifPresent(line -> steps.forEach(step -> lettered(line, step)));
   }
 
-  private Optional<Sheet.CautionLine> line(String name) {
+  private Optional<CautionLine> line(String name) {
     return sheet.cautions().stream().filter(line -> line.name().equals(name)).findFirst();
   }
 
-  private void lettered(Sheet.CautionLine line, Sheet.SheetStep step) {
+  private void lettered(CautionLine line, Sheet.SheetStep step) {
     boolean waived = resolved.job().waive().containsKey(line.name());
     if (waived != line.waivedBy().isPresent()) {
       faults.add("caution " + line.name() + " is waived by nobody, or by somebody unsaid");
@@ -74,7 +74,7 @@ final class Followed {
   private void hazards(Task task, BoundStep bound) {
     String text = bound.step().text().value();
     for (Located<String> hazard : bound.step().hazards()) {
-      Optional<Sheet.CautionLine> line = line(hazard.value());
+      Optional<CautionLine> line = line(hazard.value());
       if (line.isEmpty()) {
         faults.add("caution " + hazard.value() + " is missing, and \"" + text + "\" names it");
       }
@@ -115,7 +115,7 @@ final class Followed {
    * A check is due at the moment that its rule or procedure says; later only where the steps that
    * bring it come later, or where the vehicle is never up.
    */
-  private void inTime(Sheet.CheckLine check) {
+  private void inTime(CheckLine check) {
     List<Sheet.SheetStep> because =
         sheet.steps().stream().filter(step -> check.because().contains(step.n())).toList();
     Optional<Moment> written = written(check);
@@ -134,7 +134,7 @@ final class Followed {
     }
   }
 
-  private Optional<Moment> written(Sheet.CheckLine check) {
+  private Optional<Moment> written(CheckLine check) {
     Catalogue.Rule rule = resolved.catalogue().rules().get(check.name());
     Stream<Moment> own =
         resolved.tasks().values().stream()
@@ -150,7 +150,7 @@ final class Followed {
   }
 
   /** Somebody who only follows the sequence comes to each check in time. */
-  private void gated(Sheet.CheckLine check, Sheet.SheetStep step) {
+  private void gated(CheckLine check, Sheet.SheetStep step) {
     int at = sheet.steps().indexOf(step);
     if (check.moment() == Moment.BEFORE_LIFTING) {
       List<Sheet.SheetStep> before = sheet.steps().subList(0, at);
@@ -164,7 +164,7 @@ final class Followed {
     }
   }
 
-  private void lowering(Sheet.CheckLine check, Sheet.SheetStep step, int at) {
+  private void lowering(CheckLine check, Sheet.SheetStep step, int at) {
     boolean gate = false;
     for (Sheet.SheetStep next : sheet.steps().subList(at, sheet.steps().size())) {
       gate |= isGate(next, Moment.RAISED);

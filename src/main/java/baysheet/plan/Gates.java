@@ -14,7 +14,7 @@ import java.util.stream.IntStream;
 final class Gates {
   private final Resolved resolved;
   private final List<Laid> lines;
-  private final List<Sheet.CheckLine> checks;
+  private final List<CheckLine> checks;
 
   Gates(Resolved resolved, List<Laid> lines) {
     this.resolved = resolved;

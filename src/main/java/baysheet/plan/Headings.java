@@ -19,11 +19,11 @@ import java.util.Set;
 final class Headings {
   private Headings() {}
 
-  static Sheet.Heading of(Resolved resolved) {
+  static Heading of(Resolved resolved) {
     Job job = resolved.job();
     List<String> works = works(resolved);
     Shop shop = resolved.shop();
-    return new Sheet.Heading(
+    return new Heading(
         shop.name().value(),
         job.number().value(),
         resolved.date(),
@@ -48,8 +48,8 @@ final class Headings {
         shop.distance());
   }
 
-  private static Sheet.Person person(Shop.Person person) {
-    return new Sheet.Person(person.id().value(), person.name().value(), person.grade());
+  private static Heading.Person person(Shop.Person person) {
+    return new Heading.Person(person.id().value(), person.name().value(), person.grade());
   }
 
   /** What the job asks for, each procedure once with its places. */

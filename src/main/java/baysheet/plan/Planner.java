@@ -73,8 +73,8 @@ public final class Planner {
   private static Sheet sheet(
       Resolved resolved, StepGraph graph, List<Laid> lines, Problems problems) {
     List<TorqueLine> torque = TorqueTable.of(resolved, lines);
-    List<Sheet.CautionLine> cautions = new Cautions(resolved, lines).all();
-    List<Sheet.CheckLine> checks = new Checks(resolved, lines, torque).all();
+    List<CautionLine> cautions = new Cautions(resolved, lines).all();
+    List<CheckLine> checks = new Checks(resolved, lines, torque).all();
     List<Sheet.Support> support = SupportCheck.of(resolved, lines, problems);
     List<Sheet.SocketLine> sockets = new SocketNeeds(resolved, lines).all();
     LayOut layOut = new LayOut(resolved, lines);

@@ -6,12 +6,9 @@ import baysheet.books.Shop;
 import baysheet.resolve.ItemAt;
 import baysheet.torque.Quantity;
 import baysheet.torque.ThreePoint;
-import baysheet.torque.Unit;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.function.UnaryOperator;
 
 /**
  * What one page says, in reading order. Everything on the paper and in the record comes from here.
@@ -104,108 +101,6 @@ public record Sheet(
   /** All steps, in order. */
   public List<SheetStep> steps() {
     return sections.stream().flatMap(section -> section.steps().stream()).toList();
-  }
-
-  /**
-   * What identifies the job.
-   *
-   * @param id job, revision and content hash: {@code 2417-A-7f3c9a}
-   * @param bay name and equipment
-   * @param torqueUnits the first is printed big, the second small
-   */
-  public record Heading(
-      String shop,
-      String job,
-      LocalDate date,
-      String revision,
-      String id,
-      String title,
-      Optional<String> customer,
-      String book,
-      String vehicle,
-      Optional<String> years,
-      Optional<String> plate,
-      Optional<Quantity> odometer,
-      String bay,
-      String bayEquipment,
-      Person by,
-      Optional<Person> with,
-      List<String> state,
-      List<String> works,
-      Shop.Paper paper,
-      Shop.Terms terms,
-      List<Unit> torqueUnits,
-      Unit distance) {
-    public Heading {
-      state = List.copyOf(state);
-      works = List.copyOf(works);
-      torqueUnits = List.copyOf(torqueUnits);
-    }
-
-    /** The same with what is done put in other words. */
-    Heading titled(UnaryOperator<String> words) {
-      return with(id, paper, words.apply(title), works.stream().map(words).toList());
-    }
-
-    private Heading with(String id, Shop.Paper paper, String title, List<String> works) {
-      return new Heading(
-          shop,
-          job,
-          date,
-          revision,
-          id,
-          title,
-          customer,
-          book,
-          vehicle,
-          years,
-          plate,
-          odometer,
-          bay,
-          bayEquipment,
-          by,
-          with,
-          state,
-          works,
-          paper,
-          terms,
-          torqueUnits,
-          distance);
-    }
-  }
-
-  /** Somebody named on the sheet. */
-  public record Person(String id, String name, Shop.Grade grade) {}
-
-  /**
-   * A caution of this job.
-   *
-   * @param letter A, B, C …
-   * @param name its name in the catalogue
-   * @param protect ISO 7010 numbers with words: {@code M004 eye protection}
-   * @param steps the numbers of the steps it belongs to; empty for one that the vehicle brings
-   * @param onTop whether it stands in the block on top
-   * @param collapsed whether it is a minor one that shares the one "also" line, because there are
-   *     many
-   * @param waivedBy who answers for leaving it out
-   */
-  public record CautionLine(
-      String letter,
-      String name,
-      String signal,
-      String command,
-      String hazard,
-      String consequence,
-      List<String> protect,
-      String source,
-      List<Integer> steps,
-      boolean onTop,
-      boolean collapsed,
-      Optional<String> waivedBy) {
-    public CautionLine {
-      protect = List.copyOf(protect);
-      steps = List.copyOf(steps);
-    }
   }
 
   /**
@@ -324,34 +219,6 @@ public record Sheet(
       String item, String words, List<Place> places, int count, int off, int on) {
     public TallyLine {
       places = List.copyOf(places);
-    }
-  }
-
-  /**
-   * A check.
-   *
-   * @param because numbers of the steps that brought it; empty where the procedure always asks
-   * @param steps numbers of the steps that it is itself; empty where it stands among the checks
-   * @param reason why, for an apprentice
-   * @param needs a figure that only the vehicle's data gives, to be written in
-   * @param keepsOpen what somebody else must do before the sheet is closed
-   */
-  public record CheckLine(
-      String name,
-      Moment moment,
-      String text,
-      List<Place> places,
-      List<Integer> because,
-      List<Integer> steps,
-      Optional<String> reason,
-      boolean hold,
-      Optional<String> needs,
-      Optional<String> keepsOpen,
-      String source) {
-    public CheckLine {
-      places = List.copyOf(places);
-      because = List.copyOf(because);
-      steps = List.copyOf(steps);
     }
   }
 

@@ -17,7 +17,7 @@ final class Steps {
   private final Resolved resolved;
   private final List<Laid> lines;
   private final List<TorqueLine> torque;
-  private final List<Sheet.CautionLine> cautions;
+  private final List<CautionLine> cautions;
   private final List<Sheet.Support> support;
   private final Holds holds;
   private final TimeSum time;
@@ -26,7 +26,7 @@ final class Steps {
       Resolved resolved,
       List<Laid> lines,
       List<TorqueLine> torque,
-      List<Sheet.CautionLine> cautions,
+      List<CautionLine> cautions,
       List<Sheet.Support> support) {
     this.resolved = resolved;
     this.lines = lines;
@@ -128,11 +128,11 @@ final class Steps {
     return cautions.stream()
         .filter(caution -> caution.steps().contains(n) && caution.waivedBy().isEmpty())
         .filter(caution -> !above || isAbove(caution, n))
-        .map(Sheet.CautionLine::letter)
+        .map(CautionLine::letter)
         .toList();
   }
 
-  private static boolean isAbove(Sheet.CautionLine caution, int n) {
+  private static boolean isAbove(CautionLine caution, int n) {
     return !caution.onTop() && !caution.collapsed() && caution.steps().get(0) == n;
   }
 

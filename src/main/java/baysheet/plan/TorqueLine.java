@@ -153,6 +153,7 @@ public record TorqueLine(
      * @param written how the book put it
      * @param second the same in the shop's second unit, rounded inside the band
      * @param band what is accepted
+     * @param reading the same as the wrench shows it, where that is something else
      * @param wrench name of the wrench, empty when none will do
      * @param setting what to set on it
      * @param arrives what then arrives at the fastener
@@ -164,6 +165,7 @@ public record TorqueLine(
         String written,
         Optional<Quantity> second,
         Band band,
+        Optional<Band> reading,
         Optional<String> wrench,
         Optional<Quantity> setting,
         Optional<Quantity> arrives,

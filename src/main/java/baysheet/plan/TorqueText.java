@@ -112,6 +112,7 @@ final class TorqueText {
         target.written(),
         second(target.nominal(), band),
         band.printed(),
+        setting.filter(Setting::readsOtherwise).map(chosen -> chosen.reading(band)),
         setting.map(chosen -> chosen.wrench().name()),
         setting.map(Setting::setting),
         setting.map(chosen -> Rounding.within(chosen.arrives(), band)),

@@ -3,6 +3,9 @@ package baysheet.record;
 import baysheet.layout.Fit;
 import baysheet.layout.Item;
 import baysheet.layout.Page;
+import baysheet.plan.CautionLine;
+import baysheet.plan.CheckLine;
+import baysheet.plan.Heading;
 import baysheet.plan.Sheet;
 import baysheet.torque.ThreePoint;
 import java.io.IOException;
@@ -62,7 +65,7 @@ public final class SheetRecord {
   }
 
   private void sheet(String paper, Fit fit) throws IOException {
-    Sheet.Heading heading = sheet.heading();
+    Heading heading = sheet.heading();
     json.text("job", heading.job());
     json.text("date", heading.date());
     json.text("id", heading.id());
@@ -77,7 +80,7 @@ public final class SheetRecord {
   }
 
   private void vehicle() throws IOException {
-    Sheet.Heading heading = sheet.heading();
+    Heading heading = sheet.heading();
     json.text("book", heading.book());
     json.text("name", heading.vehicle());
     json.text("years", heading.years());
@@ -87,9 +90,9 @@ public final class SheetRecord {
   }
 
   private void people() throws IOException {
-    Sheet.Heading heading = sheet.heading();
+    Heading heading = sheet.heading();
     json.text("by", heading.by().id());
-    json.text("with", heading.with().map(Sheet.Person::id));
+    json.text("with", heading.with().map(Heading.Person::id));
     json.text("customer", heading.customer());
   }
 
@@ -164,7 +167,7 @@ public final class SheetRecord {
         });
   }
 
-  private void caution(Sheet.CautionLine caution) throws IOException {
+  private void caution(CautionLine caution) throws IOException {
     json.object(
         () -> {
           json.text("letter", caution.letter());
@@ -177,7 +180,7 @@ public final class SheetRecord {
         });
   }
 
-  private void check(Sheet.CheckLine check) throws IOException {
+  private void check(CheckLine check) throws IOException {
     json.object(
         () -> {
           json.text("moment", check.moment().word());

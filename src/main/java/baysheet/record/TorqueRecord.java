@@ -76,6 +76,9 @@ final class TorqueRecord {
     json.text("written", torque.written());
     json.quantity("second", torque.second());
     json.object("band", () -> band(torque.band()));
+    if (torque.reading().isPresent()) {
+      json.object("reading", () -> band(torque.reading().get()));
+    }
     json.text("wrench", torque.wrench());
     json.quantity("setting", torque.setting());
     json.quantity("arrives", torque.arrives());

@@ -17,6 +17,14 @@ final class BandWords {
     return isShops(torque) ? figures + " (shop)" : figures;
   }
 
+  /**
+   * {@code scale 43.6…52.2}: what the value reached is held against, in the unit of the setting
+   * beside it.
+   */
+  static String reading(Band band) {
+    return "scale" + Phrases.NBSP + band.low().figure() + "…" + band.high().figure();
+  }
+
   /** Named where it is not the unit of the wrench beside it. */
   private static String unit(StageLine.Torque torque) {
     boolean same =

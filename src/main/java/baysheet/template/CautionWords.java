@@ -1,6 +1,6 @@
 package baysheet.template;
 
-import baysheet.plan.Sheet.CautionLine;
+import baysheet.plan.CautionLine;
 import baysheet.template.SheetText.CautionText;
 import java.util.LinkedHashSet;
 import java.util.List;

@@ -1,7 +1,7 @@
 package baysheet.template;
 
 import baysheet.books.Moment;
-import baysheet.plan.Sheet.CheckLine;
+import baysheet.plan.CheckLine;
 import baysheet.plan.Sheet.SheetStep;
 import baysheet.plan.TorqueLine;
 import baysheet.template.SheetText.BoxText;

@@ -1,9 +1,9 @@
 package baysheet.template;
 
 import baysheet.books.Shop;
+import baysheet.plan.Heading;
+import baysheet.plan.Heading.Person;
 import baysheet.plan.Sheet;
-import baysheet.plan.Sheet.Heading;
-import baysheet.plan.Sheet.Person;
 import baysheet.plan.Sheet.SocketLine;
 import baysheet.plan.Sheet.Support;
 import baysheet.plan.Sheet.TallyLine;

@@ -83,13 +83,20 @@ public record TorqueTableText(
    *
    * @param target what to reach: {@code 70 N·m +60°}, or {@code loosen}
    * @param band what is accepted, in the target's unit, and whose band it is
-   * @param second the same in the shop's second unit
+   * @param reading the same as the wrench shows it, where that is something else
+   * @param second the target in the shop's second unit
    * @param wrench the wrench of the crib that reaches it, {@code W3}, or nothing
    * @param setting what to set on that wrench: {@code 70 N·m}
    * @param remark what else to do
    */
   public record StageText(
-      String target, String band, String second, String wrench, String setting, String remark) {}
+      String target,
+      String band,
+      String reading,
+      String second,
+      String wrench,
+      String setting,
+      String remark) {}
 
   /**
    * A further turn after a torque.

@@ -164,6 +164,7 @@ final class TorqueWords {
     return new StageText(
         target,
         before.band(),
+        before.reading(),
         before.second(),
         before.wrench(),
         before.setting(),
@@ -175,14 +176,15 @@ final class TorqueWords {
       return new StageText(
           torque.target().print(),
           BandWords.of(torque),
+          torque.reading().map(BandWords::reading).orElse(""),
           torque.second().map(Quantity::print).orElse(""),
           torque.setting().isPresent() ? torque.wrench().orElse("") : "",
           torque.setting().map(Quantity::print).orElse(""),
           "");
     } else if (stage instanceof StageLine.Angle angle) {
-      return new StageText("+" + angle.angle().print(), "", "", "", "", MARK);
+      return new StageText("+" + angle.angle().print(), "", "", "", "", "", MARK);
     }
-    return new StageText("loosen", "", "", "", "", "");
+    return new StageText("loosen", "", "", "", "", "", "");
   }
 
   private static String joined(String first, String second) {

@@ -1,5 +1,6 @@
 package baysheet.torque;
 
+import java.math.BigDecimal;
 import java.util.Objects;
 
 /**
@@ -18,5 +19,22 @@ public record Setting(Wrench wrench, Quantity setting, Quantity arrives, boolean
       throw new IllegalArgumentException(
           wrench.name() + " has no " + setting.print() + " on its scale");
     }
+  }
+
+  /**
+   * The accepted band as this wrench shows it: in the unit of its scale, what an extension adds
+   * taken off. Ends are rounded inward, as all that is printed of a band is.
+   */
+  public Band reading(Band band) {
+    Unit unit = setting.unit();
+    BigDecimal shown = setting.value().divide(arrives.to(unit).value(), Quantity.EXACT);
+    return new Band(
+            band.low().to(unit).times(shown), band.high().to(unit).times(shown), band.origin())
+        .printed();
+  }
+
+  /** Whether the wrench shows anything but what arrives at the nut, in the unit it is given in. */
+  public boolean readsOtherwise() {
+    return setting.unit() != arrives.unit() || setting.compareTo(arrives) != 0;
   }
 }

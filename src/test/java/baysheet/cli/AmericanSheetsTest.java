@@ -8,6 +8,7 @@ import baysheet.books.Glossary;
 import baysheet.books.Shop;
 import baysheet.layout.Fonts;
 import baysheet.layout.Item;
+import baysheet.plan.CheckLine;
 import baysheet.plan.Sheet;
 import baysheet.report.Problems;
 import java.nio.file.Path;
@@ -112,8 +113,8 @@ class AmericanSheetsTest {
           assertEquals(figures(here), figures(there), job);
           assertEquals(here.steps().size(), there.steps().size(), job);
           assertEquals(
-              here.checks().stream().map(Sheet.CheckLine::name).toList(),
-              there.checks().stream().map(Sheet.CheckLine::name).toList());
+              here.checks().stream().map(CheckLine::name).toList(),
+              there.checks().stream().map(CheckLine::name).toList());
           assertEquals(here.sources(), there.sources(), job);
           assertEquals(here.notes(), there.notes(), job);
           assertEquals(here.heading().vehicle(), there.heading().vehicle(), job);

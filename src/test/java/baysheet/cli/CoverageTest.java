@@ -7,6 +7,8 @@ import baysheet.books.Catalogue;
 import baysheet.books.Shop;
 import baysheet.books.ShopFolder;
 import baysheet.layout.Fonts;
+import baysheet.plan.CautionLine;
+import baysheet.plan.CheckLine;
 import baysheet.plan.Planner;
 import baysheet.plan.Sheet;
 import baysheet.report.Problem;
@@ -86,7 +88,7 @@ class CoverageTest {
     Set<String> names = folder.catalogue().cautions().keySet();
     assertTrue(names.size() > 70, names.toString());
     assertEquals(
-        Set.of(), missing(names, sheet -> sheet.cautions().stream().map(Sheet.CautionLine::name)));
+        Set.of(), missing(names, sheet -> sheet.cautions().stream().map(CautionLine::name)));
   }
 
   @Test
@@ -99,8 +101,7 @@ class CoverageTest {
         missing(
             names,
             sheet ->
-                Stream.concat(
-                    sheet.checks().stream().map(Sheet.CheckLine::name), theEvening(sheet))));
+                Stream.concat(sheet.checks().stream().map(CheckLine::name), theEvening(sheet))));
   }
 
   private static Stream<String> theEvening(Sheet sheet) {

@@ -208,7 +208,25 @@ class DemoFiguresTest {
             assertTrue(OwnFigures.off(arrives, exact).compareTo(half) <= 0, item + arrives);
             assertEquals(own.unit, stage.text("arrives.unit"), item);
             assertEquals(it.inside(), !stage.has("trouble"), item);
+            reading(own, it, stage);
           });
+    }
+
+    /** The band as the wrench shows it, where an extension or another unit makes it differ. */
+    private void reading(OwnFigures own, OwnFigures.Mark mark, JsonTree stage) {
+      boolean bare = lever().set(BigDecimal.ONE, mark.scale()).compareTo(BigDecimal.ONE) == 0;
+      assertEquals(!bare || !own.unit.equals("N·m"), stage.has("reading"), item);
+      if (stage.has("reading")) {
+        same(read(own.low, own, mark, RoundingMode.CEILING), stage.figure("reading.from"));
+        same(read(own.high, own, mark, RoundingMode.FLOOR), stage.figure("reading.to"));
+        assertEquals("N·m", stage.text("reading.unit"), item);
+      }
+    }
+
+    private BigDecimal read(
+        BigDecimal end, OwnFigures own, OwnFigures.Mark mark, RoundingMode inward) {
+      BigDecimal atNut = end.multiply(OwnFigures.factor(own.unit));
+      return lever().set(atNut, mark.scale()).setScale(1, inward);
     }
 
     private Optional<OwnFigures.Mark> mark(OwnFigures own) {

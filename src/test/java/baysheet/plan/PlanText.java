@@ -68,7 +68,7 @@ public final class PlanText {
             line.warnings());
   }
 
-  private static String caution(Sheet.CautionLine line) {
+  private static String caution(CautionLine line) {
     return "caution %s %s %s %s%s: %s"
         .formatted(
             line.letter(),
@@ -79,7 +79,7 @@ public final class PlanText {
             line.command());
   }
 
-  private static String check(Sheet.CheckLine line) {
+  private static String check(CheckLine line) {
     return "check %s %s%s %s: %s %s"
         .formatted(
             line.moment(),

@@ -94,7 +94,7 @@ final class Spoilt {
   /** A check that is a step comes before a step that brings it. */
   private void outOfTurn(int index) {
     Sheet.SheetStep check = steps.get(index);
-    for (Sheet.CheckLine line : sheet.checks()) {
+    for (CheckLine line : sheet.checks()) {
       if (line.steps().contains(check.n())) {
         List<Sheet.SheetStep> swapped = new ArrayList<>(steps);
         Collections.swap(swapped, index, line.because().get(0) - 1);
@@ -103,7 +103,7 @@ final class Spoilt {
     }
   }
 
-  private static boolean guards(Sheet.SheetStep gate, Sheet.CheckLine check) {
+  private static boolean guards(Sheet.SheetStep gate, CheckLine check) {
     boolean lifting = gate.moment() == Moment.BEFORE_LIFTING;
     return !check.because().isEmpty()
         && (lifting
@@ -133,11 +133,11 @@ final class Spoilt {
     each(sheet.torque(), "torque line", Spoilt::torque);
     each(sheet.parts(), "part", Spoilt::parts);
     each(sheet.tally(), "tally row", Spoilt::tally);
-    List<Sheet.CautionLine> grave =
+    List<CautionLine> grave =
         sheet.cautions().stream()
             .filter(line -> line.signal().equals("DANGER") || line.signal().equals("WARNING"))
             .toList();
-    for (Sheet.CautionLine line : grave) {
+    for (CautionLine line : grave) {
       if (!line.steps().isEmpty()) {
         all.put("without caution " + line.name(), cautions(less(sheet.cautions(), line)));
       }
@@ -154,7 +154,7 @@ final class Spoilt {
   }
 
   private void checks() {
-    for (Sheet.CheckLine check : sheet.checks()) {
+    for (CheckLine check : sheet.checks()) {
       if (check.because().isEmpty()) {
         continue;
       }
@@ -168,8 +168,8 @@ final class Spoilt {
     }
   }
 
-  private static Sheet.CheckLine at(Sheet.CheckLine check, Moment moment) {
-    return new Sheet.CheckLine(
+  private static CheckLine at(CheckLine check, Moment moment) {
+    return new CheckLine(
         check.name(),
         moment,
         check.text(),
@@ -225,23 +225,23 @@ final class Spoilt {
     return sheet(sheet.cautions(), sections, torque, parts, tally, sheet.checks());
   }
 
-  private Sheet cautions(List<Sheet.CautionLine> cautions) {
+  private Sheet cautions(List<CautionLine> cautions) {
     return sheet(
         cautions, sheet.sections(), sheet.torque(), sheet.parts(), sheet.tally(), sheet.checks());
   }
 
-  private Sheet checks(List<Sheet.CheckLine> checks) {
+  private Sheet checks(List<CheckLine> checks) {
     return sheet(
         sheet.cautions(), sheet.sections(), sheet.torque(), sheet.parts(), sheet.tally(), checks);
   }
 
   private Sheet sheet(
-      List<Sheet.CautionLine> cautions,
+      List<CautionLine> cautions,
       List<Sheet.Section> sections,
       List<TorqueLine> torque,
       List<Sheet.PartLine> parts,
       List<Sheet.TallyLine> tally,
-      List<Sheet.CheckLine> checks) {
+      List<CheckLine> checks) {
     return new Sheet(
         sheet.heading(),
         cautions,

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -14,10 +13,6 @@ import org.junit.jupiter.api.Test;
 /** What can be seen of a file without compiling it. */
 class SourceHabitsTest {
   private static final int LONGEST = 300;
-  private static final int LONGEST_OF_PARTS = 400;
-
-  /** Holds nothing but the parts of one whole, side by side. */
-  private static final Set<String> PARTS = Set.of("Sheet.java");
 
   private static final Pattern EMPTY_NAME =
       Pattern.compile(".*(Manager|Helper|Util|Utils|Impl|Data)\\.java");
@@ -30,8 +25,7 @@ class SourceHabitsTest {
     List<String> longer = new ArrayList<>();
     for (Path file : Sources.java(Sources.MAIN)) {
       long lines = Sources.read(file).lines().count();
-      boolean parts = PARTS.contains(file.getFileName().toString());
-      if (lines > (parts ? LONGEST_OF_PARTS : LONGEST)) {
+      if (lines > LONGEST) {
         longer.add(file + " has " + lines + " lines");
       }
     }

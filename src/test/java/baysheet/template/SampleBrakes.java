@@ -12,6 +12,9 @@ import static baysheet.template.Samples.step;
 
 import baysheet.books.Moment;
 import baysheet.books.Shop;
+import baysheet.plan.CautionLine;
+import baysheet.plan.CheckLine;
+import baysheet.plan.Heading;
 import baysheet.plan.Sheet;
 import baysheet.plan.Sheet.Phase;
 import baysheet.plan.Sheet.Section;
@@ -33,7 +36,7 @@ final class SampleBrakes {
             "2401",
             "Discs and pads, front",
             List.of("discs and pads at front"),
-            Optional.of(new Sheet.Person("A1", "N. Tepperly", Shop.Grade.APPRENTICE))),
+            Optional.of(new Heading.Person("A1", "N. Tepperly", Shop.Grade.APPRENTICE))),
         cautions(),
         List.of(
             "Soak the carrier bolts and disc screws, front left and right, with penetrating fluid"),
@@ -72,7 +75,7 @@ final class SampleBrakes {
         List.of("Larkfell works data sheet 4, 2016", "Larkfell chassis bulletin 17, 2018"));
   }
 
-  private static List<Sheet.CautionLine> cautions() {
+  private static List<CautionLine> cautions() {
     return List.of(
         caution(
             "A",
@@ -267,7 +270,7 @@ final class SampleBrakes {
         new Sheet.SocketLine("3/4 in", "12-point 36 mm", 12, false, false, 2, 21, false));
   }
 
-  private static List<Sheet.CheckLine> checks() {
+  private static List<CheckLine> checks() {
     return List.of(
         check(Moment.BEFORE_LOWERING, "Spin each disc by hand; it turns free and runs true", 16),
         check(

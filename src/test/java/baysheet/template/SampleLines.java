@@ -2,7 +2,8 @@ package baysheet.template;
 
 import baysheet.books.Moment;
 import baysheet.books.Place;
-import baysheet.plan.Sheet;
+import baysheet.plan.CautionLine;
+import baysheet.plan.CheckLine;
 import baysheet.plan.Sheet.Phase;
 import baysheet.plan.Sheet.SheetStep;
 import baysheet.plan.TorqueLine;
@@ -45,6 +46,7 @@ final class SampleLines {
         target.print(),
         Optional.of(Quantity.of(second, Unit.POUND_FORCE_FOOT)),
         band,
+        Optional.empty(),
         Optional.of(wrench),
         Optional.of(target),
         Optional.of(target),
@@ -57,7 +59,7 @@ final class SampleLines {
   }
 
   /** A caution at steps, or of the whole job where there are none. */
-  static Sheet.CautionLine caution(
+  static CautionLine caution(
       String letter,
       String signal,
       String command,
@@ -65,7 +67,7 @@ final class SampleLines {
       String consequence,
       List<String> protect,
       Integer... steps) {
-    return new Sheet.CautionLine(
+    return new CautionLine(
         letter,
         "caution-" + letter,
         signal,
@@ -80,11 +82,11 @@ final class SampleLines {
         Optional.empty());
   }
 
-  static Sheet.CheckLine check(Moment moment, String text, Integer... because) {
+  static CheckLine check(Moment moment, String text, Integer... because) {
     return check(moment, text, "", false, "", "", because);
   }
 
-  static Sheet.CheckLine check(
+  static CheckLine check(
       Moment moment,
       String text,
       String reason,
@@ -92,7 +94,7 @@ final class SampleLines {
       String needs,
       String keepsOpen,
       Integer... because) {
-    return new Sheet.CheckLine(
+    return new CheckLine(
         "check",
         moment,
         text,

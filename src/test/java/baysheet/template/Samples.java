@@ -7,6 +7,8 @@ import static baysheet.template.SampleLines.torque;
 import baysheet.books.Moment;
 import baysheet.books.Place;
 import baysheet.books.Shop;
+import baysheet.plan.CautionLine;
+import baysheet.plan.Heading;
 import baysheet.plan.Sheet;
 import baysheet.plan.Sheet.Phase;
 import baysheet.plan.Sheet.Section;
@@ -161,10 +163,7 @@ final class Samples {
   }
 
   static Sheet with(
-      Sheet sheet,
-      List<Section> sections,
-      List<TorqueLine> torque,
-      List<Sheet.CautionLine> cautions) {
+      Sheet sheet, List<Section> sections, List<TorqueLine> torque, List<CautionLine> cautions) {
     return new Sheet(
         sheet.heading(),
         cautions,
@@ -202,9 +201,9 @@ final class Samples {
         Stream.of(steps).map(step -> step.at(phase, moment, places)).toList());
   }
 
-  static Sheet.Heading heading(
-      String job, String title, List<String> works, Optional<Sheet.Person> with) {
-    return new Sheet.Heading(
+  static Heading heading(
+      String job, String title, List<String> works, Optional<Heading.Person> with) {
+    return new Heading(
         "Tarnwick Yard Garage",
         job,
         LocalDate.of(2026, 3, 2),
@@ -219,7 +218,7 @@ final class Samples {
         Optional.of(Quantity.of("81240", Unit.KILOMETRE)),
         "1",
         "two-post lift",
-        new Sheet.Person("T1", "I. Quillow", Shop.Grade.TECHNICIAN),
+        new Heading.Person("T1", "I. Quillow", Shop.Grade.TECHNICIAN),
         with,
         List.of("rusty"),
         works,

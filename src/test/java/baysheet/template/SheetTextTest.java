@@ -168,6 +168,7 @@ class SheetTextTest {
         metric.written(),
         metric.second(),
         metric.band(),
+        metric.reading(),
         metric.wrench(),
         metric.second(),
         metric.arrives(),

@@ -1,0 +1,34 @@
+package baysheet.plan;
+
+import baysheet.books.Moment;
+import baysheet.books.Place;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A check.
+ *
+ * @param because numbers of the steps that brought it; empty where the procedure always asks
+ * @param steps numbers of the steps that it is itself; empty where it stands among the checks
+ * @param reason why, for an apprentice
+ * @param needs a figure that only the vehicle's data gives, to be written in
+ * @param keepsOpen what somebody else must do before the sheet is closed
+ */
+public record CheckLine(
+    String name,
+    Moment moment,
+    String text,
+    List<Place> places,
+    List<Integer> because,
+    List<Integer> steps,
+    Optional<String> reason,
+    boolean hold,
+    Optional<String> needs,
+    Optional<String> keepsOpen,
+    String source) {
+  public CheckLine {
+    places = List.copyOf(places);
+    because = List.copyOf(because);
+    steps = List.copyOf(steps);
+  }
+}
