@@ -19,9 +19,7 @@ final class OutFiles {
   static void write(Path target, byte[] content) {
     try {
       Files.createDirectories(target.toAbsolutePath().getParent());
-      Path beside =
-          Files.createTempFile(
-              target.toAbsolutePath().getParent(), "." + target.getFileName(), ".part");
+      Path beside = beside(target);
       try {
         Files.write(beside, content);
         move(beside, target);
@@ -31,6 +29,26 @@ final class OutFiles {
     } catch (IOException e) {
       throw new UncheckedIOException("cannot write " + target, e);
     }
+  }
+
+  /**
+   * Takes away a file that would no longer be true.
+   *
+   * @throws UncheckedIOException naming the path
+   */
+  static void remove(Path target) {
+    try {
+      Files.deleteIfExists(target);
+    } catch (IOException e) {
+      throw new UncheckedIOException("cannot remove " + target, e);
+    }
+  }
+
+  /** Of this run alone. A temporary file proper could be read by nobody else, as a printer must. */
+  private static Path beside(Path target) {
+    return target
+        .toAbsolutePath()
+        .resolveSibling("." + target.getFileName() + "." + ProcessHandle.current().pid() + ".part");
   }
 
   private static void move(Path from, Path to) throws IOException {

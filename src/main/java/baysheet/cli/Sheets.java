@@ -108,6 +108,8 @@ final class Sheets {
   /** The day's sheets in one file, as far as there are any. */
   private void writeDay(DayFile day) {
     if (day.isTooLarge()) {
+      // One of an earlier run would be printed as this morning's.
+      orTell(day.day(), () -> OutFiles.remove(day.target()));
       console.say(SummaryLine.tooMany(day.jobs(), DayFile.MOST, day.target()));
     } else if (!day.made().isEmpty()) {
       orTell(day.day(), () -> writeAll(day));

@@ -60,6 +60,8 @@ class WrittenFilesTest {
 
   @Test
   void aDayTooLargeForOneFileStillGetsAllItsSheets() throws IOException {
+    garage.sheets();
+    assertTrue(garage.written().containsKey("2026-04-07/all.pdf"));
     String job = Files.readString(garage.job("502"));
     int own = 3;
     for (int more = own; more <= DayFile.MOST; more++) {
