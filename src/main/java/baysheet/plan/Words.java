@@ -62,7 +62,7 @@ final class Words {
   static String finalTorque(Bound thing, Fastener.Moment when, Shop.Terms terms) {
     String set = plural(of(thing, terms), ((Bound.OfBook) thing).values().count().value());
     return when == Fastener.Moment.RIDE_HEIGHT
-        ? "On ramps or over a pit, the car settled, tighten the " + set
+        ? "Wheels chocked on solid blocks, car settled, tighten the " + set
         : "Tighten the " + set;
   }
 

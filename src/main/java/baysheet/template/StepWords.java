@@ -70,12 +70,13 @@ final class StepWords {
   }
 
   private static List<BoxText> hold(SheetStep step) {
-    return step.hold()
-        ? List.of(
-            new BoxText(
-                "hold." + step.n(),
-                "",
-                "initials of the second person who looked at step " + step.n()))
-        : List.of();
+    String name = "hold." + step.n();
+    String says = "initials of the second person who looked at step " + step.n();
+    if (!step.hold()) {
+      return List.of();
+    }
+    return step.places().size() == 1
+        ? List.of(new BoxText(name, "", says))
+        : PlaceWords.boxes(name, says, step.places());
   }
 }
