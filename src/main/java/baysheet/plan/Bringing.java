@@ -77,18 +77,18 @@ final class Bringing {
         tools(written));
   }
 
-  /** Whether one of the triggers is met, by a step or by procedures as a whole. */
-  boolean any(List<Catalogue.Trigger> triggers) {
-    return triggers.stream().anyMatch(trigger -> suits(trigger) && wholly(trigger))
-        || !steps(triggers).isEmpty();
+  /** Whether one of the triggers is met by procedures as a whole. */
+  boolean wholly(List<Catalogue.Trigger> triggers) {
+    return triggers.stream().anyMatch(trigger -> suits(trigger) && wholly(trigger));
   }
 
   /** The steps that one of the triggers finds by what they touch and with what. */
   List<Sheet.SheetStep> steps(List<Catalogue.Trigger> triggers) {
     List<Sheet.SheetStep> found = new ArrayList<>();
-    List<Catalogue.Trigger> asked = triggers.stream().filter(this::suits).toList();
+    List<Catalogue.Trigger> asked =
+        triggers.stream().filter(trigger -> !asksForWhole(trigger)).filter(this::suits).toList();
     for (Done one : done) {
-      if (asked.stream().anyMatch(trigger -> brings(trigger, one))) {
+      if (!asked.isEmpty() && asked.stream().anyMatch(trigger -> brings(trigger, one))) {
         found.add(one.step());
       }
     }

@@ -24,11 +24,13 @@ final class Checks {
   private final Resolved resolved;
   private final List<Laid> lines;
   private final List<TorqueLine> torque;
+  private final List<ItemAt> withWheel;
 
   Checks(Resolved resolved, List<Laid> lines, List<TorqueLine> torque) {
     this.resolved = resolved;
     this.lines = lines;
     this.torque = torque;
+    this.withWheel = torque.isEmpty() ? List.of() : withWheels();
   }
 
   List<CheckLine> all() {
@@ -151,12 +153,17 @@ final class Checks {
 
   /** Whether these fasteners hold a wheel: they go on in the step that puts a wheel on. */
   private boolean holdsWheel(TorqueLine line) {
+    return withWheel.stream()
+        .anyMatch(
+            item -> item.item().equals(line.fastener()) && line.places().contains(item.place()));
+  }
+
+  private List<ItemAt> withWheels() {
     return lines.stream()
         .flatMap(Laid::all)
         .filter(step -> isWheel(step.doUp()))
         .flatMap(step -> step.doUp().stream())
-        .anyMatch(
-            item -> item.item().equals(line.fastener()) && line.places().contains(item.place()));
+        .toList();
   }
 
   private boolean isWheel(List<ItemAt> items) {

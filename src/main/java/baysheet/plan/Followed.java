@@ -42,7 +42,8 @@ final class Followed {
   private void warned(Catalogue.Caution caution) {
     String name = caution.name().value();
     List<Sheet.SheetStep> steps = bringing.steps(caution.when());
-    if (bringing.any(caution.when()) && line(name).isEmpty()) {
+    boolean brought = !steps.isEmpty() || bringing.wholly(caution.when());
+    if (brought && line(name).isEmpty()) {
       faults.add("caution " + name + " is missing, and a step, a tool or a procedure brings it");
     }
     line(name).ifPresent(line -> steps.forEach(step -> lettered(line, step)));
@@ -103,7 +104,8 @@ final class Followed {
         evening
             ? sheet.evening().contains(rule.check().value())
             : sheet.checks().stream().anyMatch(check -> check.name().equals(rule.name().value()));
-    if (bringing.any(rule.when()) && !there) {
+    boolean brought = !steps.isEmpty() || bringing.wholly(rule.when());
+    if (brought && !there) {
       faults.add(
           "check "
               + rule.name().value()

@@ -3,8 +3,10 @@ package baysheet.plan;
 import baysheet.books.Moment;
 import baysheet.books.Place;
 import baysheet.resolve.ItemAt;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
@@ -26,19 +28,30 @@ record Laid(Draft step, Optional<Draft> twin, Moment moment) {
   }
 
   List<ItemAt> undo() {
-    return all().flatMap(draft -> draft.undo().stream()).toList();
+    return both(Draft::undo);
   }
 
   List<ItemAt> doUp() {
-    return all().flatMap(draft -> draft.doUp().stream()).toList();
+    return both(Draft::doUp);
   }
 
   List<ItemAt> disturb() {
-    return all().flatMap(draft -> draft.disturb().stream()).toList();
+    return both(Draft::disturb);
   }
 
   List<ItemAt> tighten() {
-    return all().flatMap(draft -> draft.tighten().stream()).toList();
+    return both(Draft::tighten);
+  }
+
+  /** Asked for at every turn, so without the way through a stream. */
+  private List<ItemAt> both(Function<Draft, List<ItemAt>> items) {
+    List<ItemAt> ours = items.apply(step);
+    if (twin.isEmpty()) {
+      return ours;
+    }
+    List<ItemAt> both = new ArrayList<>(ours);
+    both.addAll(items.apply(twin.get()));
+    return both;
   }
 
   /** The steps it stands for, one or two. */

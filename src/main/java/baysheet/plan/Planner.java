@@ -72,11 +72,12 @@ public final class Planner {
 
   private static Sheet sheet(
       Resolved resolved, StepGraph graph, List<Laid> lines, Problems problems) {
-    List<TorqueLine> torque = TorqueTable.of(resolved, lines);
+    SocketNeeds needs = new SocketNeeds(resolved, lines);
+    List<TorqueLine> torque = TorqueTable.of(resolved, lines, needs);
     List<CautionLine> cautions = new Cautions(resolved, lines).all();
     List<CheckLine> checks = new Checks(resolved, lines, torque).all();
     List<Sheet.Support> support = SupportCheck.of(resolved, lines, problems);
-    List<Sheet.SocketLine> sockets = new SocketNeeds(resolved, lines).all();
+    List<Sheet.SocketLine> sockets = needs.all();
     LayOut layOut = new LayOut(resolved, lines);
     List<Sheet.ToolLine> tools = layOut.tools(torque);
     List<String> evening = new Evening(resolved, lines).all(graph, tools, sockets, torque, checks);

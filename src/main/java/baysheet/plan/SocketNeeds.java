@@ -15,6 +15,7 @@ import baysheet.torque.Tightening;
 import baysheet.torque.Wrench;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -27,10 +28,17 @@ import java.util.stream.Stream;
 final class SocketNeeds {
   private final Resolved resolved;
   private final List<Laid> lines;
+  private final Map<ItemAt, List<Draft>> undoing = new HashMap<>();
+  private final Map<ItemAt, Optional<Kind>> kinds = new HashMap<>();
 
   SocketNeeds(Resolved resolved, List<Laid> lines) {
     this.resolved = resolved;
     this.lines = lines;
+    lines.stream().flatMap(Laid::all).forEach(this::add);
+  }
+
+  private void add(Draft step) {
+    step.undo().forEach(item -> undoing.computeIfAbsent(item, key -> new ArrayList<>()).add(step));
   }
 
   /** One socket serves every fastener with this head, drive and use. */
@@ -97,7 +105,12 @@ final class SocketNeeds {
         choice.owned());
   }
 
+  /** Chosen once, for each set is undone, done up and tightened. */
   private Optional<Kind> kind(ItemAt item) {
+    return kinds.computeIfAbsent(item, this::chosen);
+  }
+
+  private Optional<Kind> chosen(ItemAt item) {
     if (!(resolved.thing(item) instanceof Bound.OfBook book) || book.values().head().isEmpty()) {
       return Optional.empty();
     }
@@ -145,7 +158,7 @@ final class SocketNeeds {
   }
 
   private Stream<Draft> undoing(ItemAt item) {
-    return lines.stream().flatMap(Laid::all).filter(step -> step.undo().contains(item));
+    return undoing.getOrDefault(item, List.of()).stream();
   }
 
   private static Optional<Quantity> highest(Fastener fastener) {

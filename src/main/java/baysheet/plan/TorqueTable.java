@@ -21,6 +21,7 @@ import java.util.Set;
 final class TorqueTable {
   private final Resolved resolved;
   private final List<Laid> lines;
+  private final SocketNeeds sockets;
   private final Set<ItemAt> waiting = new LinkedHashSet<>();
   private final List<Row> rows = new ArrayList<>();
 
@@ -41,14 +42,15 @@ final class TorqueTable {
     }
   }
 
-  private TorqueTable(Resolved resolved, List<Laid> lines) {
+  private TorqueTable(Resolved resolved, List<Laid> lines, SocketNeeds sockets) {
     this.resolved = resolved;
     this.lines = lines;
+    this.sockets = sockets;
     lines.forEach(line -> waiting.addAll(line.tighten()));
   }
 
-  static List<TorqueLine> of(Resolved resolved, List<Laid> lines) {
-    return new TorqueTable(resolved, lines).run();
+  static List<TorqueLine> of(Resolved resolved, List<Laid> lines, SocketNeeds sockets) {
+    return new TorqueTable(resolved, lines, sockets).run();
   }
 
   private List<TorqueLine> run() {
@@ -97,7 +99,7 @@ final class TorqueTable {
     List<TorqueLine> table = new ArrayList<>();
     OrderLetters letters = new OrderLetters();
     for (Row row : rows) {
-      TorqueText text = new TorqueText(resolved, lines, row.items);
+      TorqueText text = new TorqueText(resolved, lines, sockets, row.items);
       List<Place> places =
           row.items.stream().map(ItemAt::place).sorted(Comparator.naturalOrder()).toList();
       Moment moment = row.twoVisits ? Moment.ON_THE_GROUND : lines.get(row.position).moment();

@@ -28,13 +28,15 @@ import java.util.Optional;
 final class TorqueText {
   private final Resolved resolved;
   private final List<Laid> lines;
+  private final SocketNeeds sockets;
   private final List<ItemAt> items;
   private final Bound.OfBook thing;
   private final Fastener fastener;
 
-  TorqueText(Resolved resolved, List<Laid> lines, List<ItemAt> items) {
+  TorqueText(Resolved resolved, List<Laid> lines, SocketNeeds sockets, List<ItemAt> items) {
     this.resolved = resolved;
     this.lines = lines;
+    this.sockets = sockets;
     this.items = items;
     this.thing = (Bound.OfBook) resolved.thing(items.get(0));
     this.fastener = thing.values();
@@ -52,7 +54,7 @@ final class TorqueText {
         fastener.thread().map(thread -> thread.value().designation()),
         fastener.strength().map(strength -> strength.value().label()),
         fastener.head().map(head -> head.value().print()),
-        new SocketNeeds(resolved, lines).of(items),
+        sockets.of(items),
         kind(),
         stages,
         Wrenches.rounds(fastener),
