@@ -3,6 +3,8 @@ package baysheet.layout;
 import baysheet.template.Box;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 
 /** Walks trees of boxes. */
 final class Boxes {
@@ -13,6 +15,19 @@ final class Boxes {
     List<Box> all = new ArrayList<>();
     walk(box, all);
     return all;
+  }
+
+  /** The names of all groups in a box that may be dropped, whole boxes and runs of a text. */
+  static Set<String> groups(Box box) {
+    Set<String> groups = new TreeSet<>();
+    for (Box inner : walk(box)) {
+      if (inner instanceof Box.Droppable droppable) {
+        groups.add(droppable.group());
+      } else if (inner instanceof Box.Text text) {
+        text.runs().forEach(run -> run.group().ifPresent(groups::add));
+      }
+    }
+    return groups;
   }
 
   private static void walk(Box box, List<Box> all) {
