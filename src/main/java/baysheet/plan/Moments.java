@@ -72,7 +72,7 @@ final class Moments {
   }
 
   private boolean supports(ItemAt item) {
-    return Lifting.holds(resolved, List.of(item));
+    return Lifting.holds(resolved, item);
   }
 
   /** What a step did up while the vehicle was up, and whose final torque waits for the ground. */
