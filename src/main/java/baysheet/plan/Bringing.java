@@ -16,14 +16,17 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /**
  * Which triggers a finished sheet meets, read from its steps and from the procedures. Shares no
  * code with the planner.
  */
 final class Bringing {
+  private final Resolved resolved;
   private final List<Done> done = new ArrayList<>();
+
+  /** What all steps do: a trigger that asks for anything else is met by none of them. */
+  private final Names all = Names.nothing();
 
   /** Those that the sheet has a step of, by name. */
   private final Map<String, Procedure> procedures = new LinkedHashMap<>();
@@ -31,50 +34,102 @@ final class Bringing {
   private final Set<String> traits;
   private final Set<String> states = new HashSet<>();
 
-  Bringing(Sheet sheet, Resolved resolved) {
+  Bringing(Printed printed, Resolved resolved) {
+    this.resolved = resolved;
     traits = resolved.book().traits();
     resolved.job().state().forEach(state -> states.add(state.value()));
-    List<Sheet.SheetStep> steps = sheet.steps();
+    Set<String> named = new HashSet<>();
+    printed.steps().forEach(step -> named.add(step.procedure()));
     for (Task task : resolved.tasks().values()) {
-      if (steps.stream().anyMatch(step -> isOf(step, task.procedure()))) {
+      if (named.contains(task.procedure().name().value())) {
         procedures.put(task.id().procedure(), task.procedure());
       }
     }
-    for (Sheet.SheetStep step : steps) {
+    for (Sheet.SheetStep step : printed.steps()) {
       if (step.phase().isWork()) {
-        done.add(done(step, resolved));
+        Names names = names(step);
+        done.add(new Done(step, names));
+        all.add(names);
       }
     }
   }
 
-  /**
-   * What a step touches and with what, by name; worked out once for all triggers.
-   *
-   * @param written the step as its procedure has it, if one can be told
-   */
-  private record Done(
-      Sheet.SheetStep step,
-      List<Step> written,
-      List<String> undo,
-      List<String> doUp,
-      List<String> disturb,
-      List<String> kinds,
-      List<String> products,
-      List<String> tools) {}
+  /** A step and what it touches and with what; worked out once for all triggers. */
+  private record Done(Sheet.SheetStep step, Names names) {}
 
-  private Done done(Sheet.SheetStep step, Resolved resolved) {
+  /**
+   * What is touched, how and with what, by name.
+   *
+   * @param impact of the steps as their procedures have them, where these can be told
+   */
+  private record Names(
+      Collection<String> undo,
+      Collection<String> doUp,
+      Collection<String> disturb,
+      Collection<String> kinds,
+      Collection<String> circuits,
+      Collection<String> products,
+      Collection<String> tools,
+      Collection<String> procedures,
+      Collection<Boolean> impact) {
+    static Names nothing() {
+      return new Names(
+          new HashSet<>(),
+          new HashSet<>(),
+          new HashSet<>(),
+          new HashSet<>(),
+          new HashSet<>(),
+          new HashSet<>(),
+          new HashSet<>(),
+          new HashSet<>(),
+          new HashSet<>());
+    }
+
+    void add(Names more) {
+      undo.addAll(more.undo);
+      doUp.addAll(more.doUp);
+      disturb.addAll(more.disturb);
+      kinds.addAll(more.kinds);
+      circuits.addAll(more.circuits);
+      products.addAll(more.products);
+      tools.addAll(more.tools);
+      procedures.addAll(more.procedures);
+      impact.addAll(more.impact);
+    }
+
+    boolean meet(Catalogue.Trigger trigger) {
+      return meets(trigger.undo(), undo)
+          && meets(trigger.doUp(), doUp)
+          && meets(trigger.disturb(), disturb)
+          && meets(trigger.kind(), kinds)
+          && meets(trigger.circuit(), circuits)
+          && meets(trigger.apply(), products)
+          && meets(trigger.uses(), tools)
+          && meets(trigger.procedure(), procedures)
+          && (trigger.impact().isEmpty() || impact.contains(trigger.impact().get()));
+    }
+  }
+
+  private Names names(Sheet.SheetStep step) {
     List<Step> written = written(step);
-    List<ItemAt> moved = new ArrayList<>(step.undo());
-    moved.addAll(step.disturb());
-    return new Done(
-        step,
-        written,
-        names(step.undo()),
-        names(step.doUp()),
-        names(step.disturb()),
-        moved.stream().flatMap(item -> resolved.thing(item).kinds().stream()).toList(),
+    return new Names(
+        items(step.undo()),
+        items(step.doUp()),
+        items(step.disturb()),
+        kinds(step),
+        step.circuits(),
         products(written),
-        tools(written));
+        tools(written),
+        List.of(step.procedure()),
+        written.stream().map(Step::impact).toList());
+  }
+
+  /** The kinds of what a step takes off or disturbs. */
+  private List<String> kinds(Sheet.SheetStep step) {
+    List<String> kinds = new ArrayList<>();
+    step.undo().forEach(item -> kinds.addAll(resolved.thing(item).kinds()));
+    step.disturb().forEach(item -> kinds.addAll(resolved.thing(item).kinds()));
+    return kinds;
   }
 
   /** Whether one of the triggers is met by procedures as a whole. */
@@ -84,12 +139,18 @@ final class Bringing {
 
   /** The steps that one of the triggers finds by what they touch and with what. */
   List<Sheet.SheetStep> steps(List<Catalogue.Trigger> triggers) {
+    List<Catalogue.Trigger> asked = new ArrayList<>();
+    for (Catalogue.Trigger trigger : triggers) {
+      if (!asksForWhole(trigger) && suits(trigger) && all.meet(trigger)) {
+        asked.add(trigger);
+      }
+    }
     List<Sheet.SheetStep> found = new ArrayList<>();
-    List<Catalogue.Trigger> asked =
-        triggers.stream().filter(trigger -> !asksForWhole(trigger)).filter(this::suits).toList();
-    for (Done one : done) {
-      if (!asked.isEmpty() && asked.stream().anyMatch(trigger -> brings(trigger, one))) {
-        found.add(one.step());
+    if (!asked.isEmpty()) {
+      for (Done one : done) {
+        if (asked.stream().anyMatch(one.names()::meet)) {
+          found.add(one.step());
+        }
       }
     }
     return found;
@@ -100,23 +161,6 @@ final class Bringing {
     return written(step).stream()
         .flatMap(one -> one.moment().stream())
         .anyMatch(moment -> moment.value().compareTo(Moment.ON_THE_GROUND) >= 0);
-  }
-
-  private static boolean brings(Catalogue.Trigger trigger, Done one) {
-    return !asksForWhole(trigger)
-        && meets(trigger.undo(), one.undo())
-        && meets(trigger.doUp(), one.doUp())
-        && meets(trigger.disturb(), one.disturb())
-        && meets(trigger.kind(), one.kinds())
-        && meets(trigger.circuit(), one.step().circuits())
-        && meets(trigger.apply(), one.products())
-        && meets(trigger.uses(), one.tools())
-        && meets(trigger.procedure(), List.of(one.step().procedure()))
-        && (trigger.impact().isEmpty() || isOn(one, trigger.impact().get()));
-  }
-
-  private static boolean isOn(Done one, boolean impact) {
-    return one.written().stream().anyMatch(step -> step.impact() == impact);
   }
 
   private boolean suits(Catalogue.Trigger trigger) {
@@ -153,17 +197,15 @@ final class Bringing {
                         && meets(trigger.uses(), uses(one.uses())));
   }
 
-  private static boolean isOf(Sheet.SheetStep step, Procedure procedure) {
-    return step.procedure().equals(procedure.name().value());
-  }
-
   /** The step as its procedure has it; none where the planner made it, or where two read alike. */
   private List<Step> written(Sheet.SheetStep step) {
-    List<Step> written =
-        Stream.ofNullable(procedures.get(step.procedure()))
-            .flatMap(procedure -> phase(procedure, step.phase()).stream())
-            .filter(one -> one.text().value().equals(step.text()))
-            .toList();
+    Procedure procedure = procedures.get(step.procedure());
+    List<Step> written = new ArrayList<>();
+    for (Step one : procedure == null ? List.<Step>of() : phase(procedure, step.phase())) {
+      if (one.text().value().equals(step.text())) {
+        written.add(one);
+      }
+    }
     return written.size() == 1 ? written : List.of();
   }
 
@@ -195,7 +237,7 @@ final class Bringing {
     return asked.isEmpty() || !Collections.disjoint(asked, there);
   }
 
-  private static List<String> names(List<ItemAt> items) {
+  private static List<String> items(List<ItemAt> items) {
     return items.stream().map(ItemAt::item).toList();
   }
 }
