@@ -130,15 +130,15 @@ final class SocketNeeds {
    */
   private SocketChoice choice(ItemAt item, Fastener fastener) {
     List<Socket> sockets = sockets(fastener.deep());
-    SocketChoice any = choice(item, fastener, sockets);
-    return wrenches
-        .last(fastener)
-        .map(
-            wrench ->
-                Optional.of(choice(item, fastener, square(sockets, wrench)))
-                    .filter(SocketChoice::owned)
-                    .orElseGet(() -> any.inSquareOf(wrench.drive())))
-        .orElse(any);
+    Optional<Wrench> wrench = wrenches.last(fastener);
+    return wrench
+        .map(last -> choice(item, fastener, square(sockets, last)))
+        .filter(SocketChoice::owned)
+        .orElseGet(() -> smallest(choice(item, fastener, sockets), wrench));
+  }
+
+  private static SocketChoice smallest(SocketChoice choice, Optional<Wrench> wrench) {
+    return wrench.map(last -> choice.inSquareOf(last.drive())).orElse(choice);
   }
 
   private static List<Socket> square(List<Socket> sockets, Wrench wrench) {
