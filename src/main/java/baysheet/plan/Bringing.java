@@ -10,7 +10,6 @@ import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Collections;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -97,6 +96,15 @@ final class Bringing {
       impact.addAll(more.impact);
     }
 
+    boolean meetAny(List<Catalogue.Trigger> triggers) {
+      for (Catalogue.Trigger trigger : triggers) {
+        if (meet(trigger)) {
+          return true;
+        }
+      }
+      return false;
+    }
+
     boolean meet(Catalogue.Trigger trigger) {
       return meets(trigger.undo(), undo)
           && meets(trigger.doUp(), doUp)
@@ -134,7 +142,12 @@ final class Bringing {
 
   /** Whether one of the triggers is met by procedures as a whole. */
   boolean wholly(List<Catalogue.Trigger> triggers) {
-    return triggers.stream().anyMatch(trigger -> suits(trigger) && wholly(trigger));
+    for (Catalogue.Trigger trigger : triggers) {
+      if (suits(trigger) && wholly(trigger)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** The steps that one of the triggers finds by what they touch and with what. */
@@ -148,7 +161,7 @@ final class Bringing {
     List<Sheet.SheetStep> found = new ArrayList<>();
     if (!asked.isEmpty()) {
       for (Done one : done) {
-        if (asked.stream().anyMatch(one.names()::meet)) {
+        if (one.names().meetAny(asked)) {
           found.add(one.step());
         }
       }
@@ -187,14 +200,16 @@ final class Bringing {
 
   /** Whether procedures of the sheet meet a trigger by their names and by the tools they name. */
   private boolean wholly(Catalogue.Trigger trigger) {
-    boolean only =
-        touchesNothing(trigger) && trigger.apply().isEmpty() && trigger.impact().isEmpty();
-    return only
-        && procedures.values().stream()
-            .anyMatch(
-                one ->
-                    meets(trigger.procedure(), List.of(one.name().value()))
-                        && meets(trigger.uses(), uses(one.uses())));
+    if (!touchesNothing(trigger) || !trigger.apply().isEmpty() || trigger.impact().isPresent()) {
+      return false;
+    }
+    for (Procedure one : procedures.values()) {
+      if (meets(trigger.procedure(), List.of(one.name().value()))
+          && (trigger.uses().isEmpty() || meets(trigger.uses(), uses(one.uses())))) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** The step as its procedure has it; none where the planner made it, or where two read alike. */
@@ -219,25 +234,38 @@ final class Bringing {
   }
 
   private static List<String> products(List<Step> steps) {
-    return steps.stream()
-        .flatMap(step -> step.apply().stream())
-        .map(apply -> apply.value().product())
-        .toList();
+    List<String> products = new ArrayList<>();
+    steps.forEach(step -> step.apply().forEach(apply -> products.add(apply.value().product())));
+    return products;
   }
 
   private static List<String> tools(List<Step> steps) {
-    return steps.stream().flatMap(step -> uses(step.uses()).stream()).toList();
+    List<String> tools = new ArrayList<>();
+    steps.forEach(step -> tools.addAll(uses(step.uses())));
+    return tools;
   }
 
   private static List<String> uses(List<Located<Procedure.Use>> uses) {
-    return uses.stream().map(use -> use.value().name()).toList();
+    List<String> names = new ArrayList<>();
+    uses.forEach(use -> names.add(use.value().name()));
+    return names;
   }
 
   private static boolean meets(List<String> asked, Collection<String> there) {
-    return asked.isEmpty() || !Collections.disjoint(asked, there);
+    if (asked.isEmpty()) {
+      return true;
+    }
+    for (String name : asked) {
+      if (there.contains(name)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static List<String> items(List<ItemAt> items) {
-    return items.stream().map(ItemAt::item).toList();
+    List<String> names = new ArrayList<>();
+    items.forEach(item -> names.add(item.item()));
+    return names;
   }
 }

@@ -9,8 +9,10 @@ import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -26,6 +28,10 @@ final class Followed {
   private final Resolved resolved;
   private final Bringing bringing;
   private final Set<String> checks = new HashSet<>();
+
+  /** When the procedures' own checks are due, by their text. */
+  private final Map<String, Moment> ownChecks = new HashMap<>();
+
   private final boolean everRaised;
   private final List<String> faults = new ArrayList<>();
 
@@ -35,6 +41,11 @@ final class Followed {
     this.resolved = resolved;
     this.bringing = bringing;
     sheet.checks().forEach(check -> checks.add(check.name()));
+    for (Task task : resolved.tasks().values()) {
+      for (Procedure.Check own : task.procedure().checks()) {
+        ownChecks.putIfAbsent(own.text().value(), own.moment().value());
+      }
+    }
     everRaised = printed.steps().stream().anyMatch(step -> holds(step.undo()));
   }
 
@@ -138,18 +149,10 @@ final class Followed {
   }
 
   private Optional<Moment> written(CheckLine check) {
-    Catalogue.Rule rule = resolved.catalogue().rules().get(check.name());
-    Stream<Moment> own =
-        resolved.tasks().values().stream()
-            .flatMap(task -> task.procedure().checks().stream())
-            .filter(one -> one.text().value().equals(check.text()))
-            .map(Procedure.Check::moment)
-            .map(Located::value);
-    Stream<Moment> ruled =
-        Stream.ofNullable(rule)
-            .filter(one -> one.check().value().equals(check.text()))
-            .map(one -> one.moment().value());
-    return Stream.concat(ruled, own).findFirst();
+    return Optional.ofNullable(resolved.catalogue().rules().get(check.name()))
+        .filter(rule -> rule.check().value().equals(check.text()))
+        .map(rule -> rule.moment().value())
+        .or(() -> Optional.ofNullable(ownChecks.get(check.text())));
   }
 
   /** Somebody who only follows the sequence comes to each check in time. */
@@ -186,6 +189,11 @@ final class Followed {
   }
 
   private boolean holds(List<ItemAt> items) {
-    return items.stream().anyMatch(item -> resolved.thing(item).isOf("support"));
+    for (ItemAt item : items) {
+      if (resolved.thing(item).isOf("support")) {
+        return true;
+      }
+    }
+    return false;
   }
 }

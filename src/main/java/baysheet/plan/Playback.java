@@ -2,19 +2,20 @@ package baysheet.plan;
 
 import baysheet.books.Moment;
 import baysheet.books.Place;
-import baysheet.books.Step;
-import baysheet.resolve.Bound;
+import baysheet.report.Located;
 import baysheet.resolve.BoundStep;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
 import baysheet.resolve.TaskId;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -23,7 +24,6 @@ import java.util.stream.Stream;
  * printed and at what the procedures say; it shares no code with the planner.
  */
 final class Playback {
-  private final Sheet sheet;
   private final Printed printed;
   private final Resolved resolved;
   private final Set<ItemAt> off = new LinkedHashSet<>();
@@ -39,8 +39,7 @@ final class Playback {
    */
   private record Opening(Task task, int step) {}
 
-  private Playback(Sheet sheet, Printed printed, Resolved resolved) {
-    this.sheet = sheet;
+  private Playback(Printed printed, Resolved resolved) {
     this.printed = printed;
     this.resolved = resolved;
     resolved.tasks().values().stream().filter(it -> it.close().isEmpty()).forEach(this::openings);
@@ -74,12 +73,12 @@ final class Playback {
   static List<String> faults(Sheet sheet, Resolved resolved) {
     Printed printed = new Printed(sheet);
     Bringing bringing = new Bringing(printed, resolved);
-    Playback playback = new Playback(sheet, printed, resolved);
+    Playback playback = new Playback(printed, resolved);
     playback.walk();
     playback.allBack();
     playback.allDone();
-    playback.faults.addAll(AllTight.faults(sheet, printed, resolved, playback.back));
-    playback.allTallied();
+    playback.faults.addAll(
+        AllListed.faults(sheet, printed, resolved, playback.everOff, playback.back));
     playback.faults.addAll(Completeness.faults(sheet, printed, resolved));
     playback.faults.addAll(Followed.faults(sheet, printed, resolved, bringing));
     playback.faults.addAll(DoubtsAsked.faults(sheet, printed, resolved));
@@ -131,23 +130,25 @@ final class Playback {
   /** Whether a step is written for after lowering, when all that gave access to it is closed. */
   private boolean waits(Sheet.SheetStep step, Place place) {
     Task task = task(step, place);
-    return Stream.of(task.open(), task.work(), task.close())
-        .flatMap(List::stream)
-        .anyMatch(
-            written -> written.step().text().value().equals(step.text()) && waits(written.step()));
+    return waits(step, task.open()) || waits(step, task.work()) || waits(step, task.close());
   }
 
-  private static boolean waits(Step written) {
-    return written.moment().isPresent()
-        && written.moment().get().value().compareTo(Moment.ON_THE_GROUND) >= 0;
+  private static boolean waits(Sheet.SheetStep step, List<BoundStep> written) {
+    for (BoundStep one : written) {
+      Optional<Located<Moment>> moment = one.step().moment();
+      if (moment.isPresent()
+          && moment.get().value().compareTo(Moment.ON_THE_GROUND) >= 0
+          && one.step().text().value().equals(step.text())) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** A step's moment is the state in which the vehicle is when the sequence comes to it. */
   private void standsAsSaid(Sheet.SheetStep step) {
-    boolean up = off.stream().anyMatch(this::carries);
-    boolean moves =
-        step.undo().stream().anyMatch(this::carries)
-            || step.doUp().stream().anyMatch(this::carries);
+    boolean up = carries(off);
+    boolean moves = carries(step.undo()) || carries(step.doUp());
     if (!moves && up != (step.moment() == Moment.RAISED)) {
       faults.add(
           "step "
@@ -157,6 +158,15 @@ final class Playback {
               + ", and the vehicle is "
               + (up ? "up" : "on its wheels"));
     }
+  }
+
+  private boolean carries(Collection<ItemAt> items) {
+    for (ItemAt item : items) {
+      if (carries(item)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private boolean carries(ItemAt item) {
@@ -276,20 +286,6 @@ final class Playback {
           .flatMap(step -> step.doUp().stream())
           .filter(item -> !back.contains(item))
           .forEach(item -> faults.add(task.id() + " does up " + item + ", and no step does"));
-    }
-  }
-
-  /** Everything else that was off stands in the tally. */
-  private void allTallied() {
-    for (ItemAt item : everOff) {
-      Bound thing = resolved.thing(item);
-      boolean tallied =
-          sheet.tally().stream()
-              .anyMatch(
-                  row -> row.item().equals(item.item()) && row.places().contains(item.place()));
-      if (thing instanceof Bound.OfCatalogue && !carries(item) && !tallied) {
-        faults.add(item + " was off and is not in the tally");
-      }
     }
   }
 }

@@ -23,7 +23,8 @@ final class RecordText {
         }
       };
 
-  private final StringBuilder text = new StringBuilder();
+  // A sheet of twenty steps comes to some 25,000 characters.
+  private final StringBuilder text = new StringBuilder(1 << 15);
 
   private RecordText() {}
 
@@ -34,7 +35,9 @@ final class RecordText {
   }
 
   private void add(Object value) {
-    if (value instanceof Record said) {
+    if (value instanceof String plain) {
+      text.append(plain);
+    } else if (value instanceof Record said) {
       add(said);
     } else if (value instanceof List<?> list) {
       add(list);
@@ -48,13 +51,14 @@ final class RecordText {
   }
 
   private void add(List<?> list) {
-    String separator = "[";
+    String separator = "";
+    text.append('[');
     for (Object value : list) {
       text.append(separator);
       add(value);
       separator = ", ";
     }
-    text.append(list.isEmpty() ? "[]" : "]");
+    text.append(']');
   }
 
   private void add(Record said) {
@@ -63,7 +67,8 @@ final class RecordText {
       text.append(said);
       return;
     }
-    String separator = form.name() + "[";
+    String separator = "";
+    text.append(form.name()).append('[');
     for (Part part : form.parts()) {
       text.append(separator).append(part.name()).append('=');
       add(part.of(said));

@@ -124,7 +124,13 @@ final class Steps {
   }
 
   private List<ItemAt> fasteners(List<ItemAt> items) {
-    return items.stream().filter(item -> resolved.thing(item) instanceof Bound.OfBook).toList();
+    List<ItemAt> fasteners = new ArrayList<>();
+    for (ItemAt item : items) {
+      if (resolved.thing(item) instanceof Bound.OfBook) {
+        fasteners.add(item);
+      }
+    }
+    return fasteners;
   }
 
   private TorqueLine lineOf(ItemAt item) {
@@ -151,11 +157,7 @@ final class Steps {
   private List<String> details(Laid line) {
     Draft step = line.step();
     List<String> details = new ArrayList<>();
-    boolean several = fasteners(step.undo()).size() > 1;
-    fasteners(step.undo()).stream()
-        .map(item -> Details.undoing(fastener(item), lineOf(item), several))
-        .filter(words -> !words.isEmpty())
-        .forEach(details::add);
+    details.addAll(undoing(fasteners(step.undo())));
     fasteners(step.doUp()).forEach(item -> details.add(Details.doingUp(lineOf(item))));
     fasteners(step.tighten()).forEach(item -> details.add(Details.tightening(lineOf(item))));
     step.apply().stream()
@@ -175,6 +177,17 @@ final class Steps {
           .forEach(one -> details.addAll(Details.support(one)));
     }
     details.addAll(step.remarks());
+    return details;
+  }
+
+  private List<String> undoing(List<ItemAt> fasteners) {
+    List<String> details = new ArrayList<>();
+    for (ItemAt item : fasteners) {
+      String words = Details.undoing(fastener(item), lineOf(item), fasteners.size() > 1);
+      if (!words.isEmpty()) {
+        details.add(words);
+      }
+    }
     return details;
   }
 

@@ -28,6 +28,7 @@ final class Triggers {
   private final BitSet work = new BitSet();
 
   private final BitSet impact = new BitSet();
+  private final BitSet withoutImpact = new BitSet();
   private final Named undo = new Named();
   private final Named doUp = new Named();
   private final Named disturb = new Named();
@@ -54,6 +55,8 @@ final class Triggers {
 
   /** Numbers of lines by a name. */
   private static final class Named {
+    private static final BitSet NONE = new BitSet();
+
     private final Map<String, BitSet> lines = new HashMap<>();
 
     void add(String name, int line) {
@@ -64,25 +67,26 @@ final class Triggers {
       return lines.containsKey(name);
     }
 
-    /** Leaves of {@code found} what has one of the names asked for; all of it where none is. */
-    void narrow(BitSet found, List<String> asked) {
-      if (asked.isEmpty() || found.isEmpty()) {
-        return;
-      }
-      BitSet any = new BitSet();
-      for (String name : asked) {
-        if (has(name)) {
-          any.or(lines.get(name));
+    /**
+     * Leaves of {@code found} what has one of the names asked for; all of it where none is. Whether
+     * anything is left.
+     */
+    boolean narrow(BitSet found, List<String> asked) {
+      if (!asked.isEmpty()) {
+        BitSet any = new BitSet();
+        for (String name : asked) {
+          any.or(lines.getOrDefault(name, NONE));
         }
+        found.and(any);
       }
-      found.and(any);
+      return !found.isEmpty();
     }
   }
 
   private void add(int line, Laid laid) {
     Draft step = laid.step();
     work.set(line);
-    impact.set(line, step.impact());
+    (step.impact() ? impact : withoutImpact).set(line);
     laid.undo().forEach(item -> add(undo, item, line));
     laid.doUp().forEach(item -> doUp.add(item.item(), line));
     laid.disturb().forEach(item -> add(disturb, item, line));
@@ -117,34 +121,27 @@ final class Triggers {
     BitSet found = new BitSet();
     for (Trigger trigger : triggers) {
       if (suitsJob(trigger) && asksForStep(trigger)) {
-        found.or(lines(trigger));
+        add(trigger, found);
       }
     }
     return found.isEmpty() ? List.of() : found.stream().boxed().toList();
   }
 
-  private BitSet lines(Trigger trigger) {
+  /** Adds the lines that a trigger finds. */
+  private void add(Trigger trigger, BitSet all) {
     BitSet found = (BitSet) work.clone();
-    undo.narrow(found, trigger.undo());
-    doUp.narrow(found, trigger.doUp());
-    disturb.narrow(found, trigger.disturb());
-    kinds.narrow(found, trigger.kind());
-    circuits.narrow(found, trigger.circuit());
-    products.narrow(found, trigger.apply());
-    tools.narrow(found, trigger.uses());
     // A trigger by procedure alone counts at the procedure's first line, not at each.
-    (onlyProcedure(trigger) ? firsts : procedures).narrow(found, trigger.procedure());
-    if (trigger.impact().isPresent()) {
-      narrow(found, trigger.impact().get());
-    }
-    return found;
-  }
-
-  private void narrow(BitSet found, boolean withImpact) {
-    if (withImpact) {
-      found.and(impact);
-    } else {
-      found.andNot(impact);
+    Named places = onlyProcedure(trigger) ? firsts : procedures;
+    if (kinds.narrow(found, trigger.kind())
+        && undo.narrow(found, trigger.undo())
+        && doUp.narrow(found, trigger.doUp())
+        && disturb.narrow(found, trigger.disturb())
+        && circuits.narrow(found, trigger.circuit())
+        && products.narrow(found, trigger.apply())
+        && tools.narrow(found, trigger.uses())
+        && places.narrow(found, trigger.procedure())) {
+      trigger.impact().ifPresent(with -> found.andNot(with ? withoutImpact : impact));
+      all.or(found);
     }
   }
 

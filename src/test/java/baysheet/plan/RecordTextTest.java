@@ -23,6 +23,8 @@ class RecordTextTest {
     }
   }
 
+  private record Bare() {}
+
   private record Holder(Shouted shouted) {}
 
   @Test
@@ -46,6 +48,11 @@ class RecordTextTest {
         new Tree("", List.of(), Optional.empty(), List.of(new ItemAt("nut", Place.FRONT_LEFT)));
     assertEquals(
         "Tree[name=, leaves=[], top=Optional.empty, items=[nut@front-left]]", RecordText.of(tree));
+  }
+
+  @Test
+  void aRecordWithoutPartsHasItsNameStill() {
+    assertEquals("Bare[]", RecordText.of(new Bare()));
   }
 
   /** The ids of papers that hang in a bay were made from what Java 17 says of a record. */
