@@ -14,10 +14,10 @@ import java.util.List;
 final class DoubtsAsked {
   private DoubtsAsked() {}
 
-  static List<String> faults(Sheet sheet, Resolved resolved) {
+  static List<String> faults(Sheet sheet, Printed printed, Resolved resolved) {
     return sheet.torque().stream()
         .filter(line -> doubtful(resolved, line))
-        .flatMap(line -> sheet.steps().stream().filter(step -> unasked(step, line)))
+        .flatMap(line -> printed.naming(line).stream().filter(step -> unasked(step, line)))
         .map(step -> "step " + step.n() + " is no hold point, and its figure is in doubt")
         .toList();
   }
@@ -35,6 +35,6 @@ final class DoubtsAsked {
   /** Making a set snug, which is tightened later, needs no figure. */
   private static boolean unasked(Sheet.SheetStep step, TorqueLine line) {
     boolean tightens = !line.twoVisits() || step.phase() == Sheet.Phase.FINAL;
-    return step.torque().contains(line.n()) && tightens && !step.hold();
+    return tightens && !step.hold();
   }
 }

@@ -27,15 +27,27 @@ import java.util.Optional;
 /** Works out one torque line: stages, wrench settings, socket, order, treatment and warnings. */
 final class TorqueText {
   private final Resolved resolved;
-  private final List<Laid> lines;
+  private final List<BoundStep.BoundApply> applied;
+  private final Wrenches wrenches;
   private final SocketNeeds sockets;
   private final List<ItemAt> items;
   private final Bound.OfBook thing;
   private final Fastener fastener;
 
-  TorqueText(Resolved resolved, List<Laid> lines, SocketNeeds sockets, List<ItemAt> items) {
+  /**
+   * For the same fasteners at one place or at mirrored places.
+   *
+   * @param applied what the steps of the job put on things, in order
+   */
+  TorqueText(
+      Resolved resolved,
+      List<BoundStep.BoundApply> applied,
+      Wrenches wrenches,
+      SocketNeeds sockets,
+      List<ItemAt> items) {
     this.resolved = resolved;
-    this.lines = lines;
+    this.applied = applied;
+    this.wrenches = wrenches;
     this.sockets = sockets;
     this.items = items;
     this.thing = (Bound.OfBook) resolved.thing(items.get(0));
@@ -58,7 +70,7 @@ final class TorqueText {
         kind(),
         stages,
         Wrenches.rounds(fastener),
-        Rounds.of(resolved, fastener),
+        Rounds.of(wrenches, fastener),
         OrderLetters.positions(fastener),
         letters.drawing(fastener),
         fastener.threads().value().word(),
@@ -107,7 +119,7 @@ final class TorqueText {
 
   private TorqueLine.StageLine torque(Target target) {
     Band band = target.bandOr(resolved.shop().band());
-    WrenchChoice choice = Wrenches.choose(resolved, fastener, target);
+    WrenchChoice choice = wrenches.choose(fastener, target);
     Optional<Setting> setting = choice.setting();
     return new TorqueLine.StageLine.Torque(
         target.nominal(),
@@ -135,7 +147,7 @@ final class TorqueText {
       return Optional.of("no wrench, borrow");
     }
     if (choice.outcome() == WrenchChoice.Outcome.ONLY_LAPSED) {
-      return Optional.of(Words.lapsed(Wrenches.lapsed(resolved, fastener, target)));
+      return Optional.of(Words.lapsed(wrenches.lapsed(fastener, target)));
     }
     return choice.setting().filter(setting -> !setting.insideBand()).map(Words::widerThanBand);
   }
@@ -164,9 +176,7 @@ final class TorqueText {
 
   /** What the steps put on this thread that its torque was not published for. */
   private List<String> treatments() {
-    return lines.stream()
-        .flatMap(Laid::all)
-        .flatMap(draft -> draft.apply().stream())
+    return applied.stream()
         .filter(apply -> apply.item().filter(items::contains).isPresent())
         .map(BoundStep.BoundApply::product)
         .flatMap(product -> treatment(product).stream())
