@@ -24,7 +24,7 @@ final class Fitter {
   private static final double GROWTH = 1.4;
 
   /** A guess is mostly right to a step or two; what some of them leave is halved. */
-  private static final int GUESSES = 2;
+  private static final int GUESSES = 3;
 
   private final Form form;
   private final Fonts fonts;

@@ -189,8 +189,8 @@ class PageFitTest {
 
   @Test
   void numberOfMeasurementsIsBounded() {
-    // Three levels, then two guesses and what they leave of 9.0 to 11.0, at worst all of it but two
-    // sizes, halved: 3 + 2 + 5.
+    // Up to three levels, then three guesses, then what they leave of the 20 sizes halved: 3 + 3 +
+    // 4.
     List<Integer> counts = new ArrayList<>();
     for (int lines = 1; lines < 90; lines++) {
       Box column = column(droppable("hints", space(1)), lines(lines));
