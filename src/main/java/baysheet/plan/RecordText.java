@@ -11,8 +11,8 @@ import java.util.Optional;
  * All that a record says, and the records in it, as text: {@code Name[key=value, key=value]}.
  *
  * <p>The language leaves it open how a record's own {@code toString} puts it, so that another Java
- * could put it otherwise; and the one that is there puts every record through a formatter, which
- * for a sheet takes longer than to plan most of it.
+ * could put it otherwise and give the same sheet another id. The one that is there also puts every
+ * record through a formatter, which is slow for a whole sheet.
  */
 final class RecordText {
   private static final ClassValue<Form> FORMS =
