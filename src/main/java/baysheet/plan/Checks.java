@@ -67,7 +67,11 @@ final class Checks {
 
   private CheckLine check(Catalogue.Rule rule, List<Integer> brought) {
     TreeSet<Place> places = new TreeSet<>();
-    brought.forEach(index -> places.addAll(lines.get(index).places()));
+    List<Integer> because = new ArrayList<>();
+    for (int index : brought) {
+      places.addAll(lines.get(index).places());
+      because.add(index + 1);
+    }
     List<Integer> steps = checkSteps.getOrDefault(rule.name().value(), List.of());
     return new CheckLine(
         rule.name().value(),
@@ -76,7 +80,7 @@ final class Checks {
             : lines.get(steps.get(0) - 1).moment(),
         rule.check().value(),
         List.copyOf(places),
-        brought.stream().map(index -> index + 1).toList(),
+        because,
         steps,
         rule.because().map(Located::value),
         rule.hold(),
@@ -95,9 +99,11 @@ final class Checks {
     }
     boolean passed = moment.compareTo(Moment.BEFORE_LOWERING) <= 0 && !everUp;
     Moment earliest = passed ? Moment.ON_THE_GROUND : moment;
-    return brought.stream()
-        .map(index -> lines.get(index).moment())
-        .reduce(earliest, (one, other) -> one.compareTo(other) > 0 ? one : other);
+    for (int index : brought) {
+      Moment moved = lines.get(index).moment();
+      earliest = moved.compareTo(earliest) > 0 ? moved : earliest;
+    }
+    return earliest;
   }
 
   /** A procedure's own checks, once for all its places. */
@@ -136,43 +142,40 @@ final class Checks {
    * when, an empty box asks for it.
    */
   private List<CheckLine> rechecks() {
-    List<CheckLine> checks = new ArrayList<>();
+    List<CheckLine> known = new ArrayList<>();
+    List<CheckLine> unknown = new ArrayList<>();
     for (TorqueLine line : torque) {
-      line.recheck()
-          .ifPresent(
-              distance ->
-                  checks.add(
-                      recheck(line, Words.recheck(resolved, line, distance), Optional.empty())));
+      if (line.recheck().isPresent()) {
+        String text = Words.recheck(resolved, line, line.recheck().get());
+        known.add(recheck(line, text, Optional.empty()));
+      } else if (names(line, withWheel)) {
+        unknown.add(recheck(line, Words.recheckUnknown(line), Optional.of(Words.DISTANCE)));
+      }
     }
-    torque.stream()
-        .filter(line -> line.recheck().isEmpty() && holdsWheel(line))
-        .forEach(
-            line ->
-                checks.add(recheck(line, Words.recheckUnknown(line), Optional.of(Words.DISTANCE))));
-    return checks;
-  }
-
-  /** Whether these fasteners hold a wheel: they go on in the step that puts a wheel on. */
-  private boolean holdsWheel(TorqueLine line) {
-    return names(line, withWheel);
+    known.addAll(unknown);
+    return known;
   }
 
   private static boolean names(TorqueLine line, List<ItemAt> items) {
-    return items.stream()
-        .anyMatch(
-            item -> item.item().equals(line.fastener()) && line.places().contains(item.place()));
+    for (ItemAt item : items) {
+      if (item.item().equals(line.fastener()) && line.places().contains(item.place())) {
+        return true;
+      }
+    }
+    return false;
   }
 
+  /** What goes on in a step that puts a wheel on: what holds it among them. */
   private List<ItemAt> withWheels() {
-    return lines.stream()
-        .flatMap(line -> line.all().stream())
-        .filter(step -> isWheel(step.doUp()))
-        .flatMap(step -> step.doUp().stream())
-        .toList();
-  }
-
-  private boolean isWheel(List<ItemAt> items) {
-    return items.stream().anyMatch(item -> resolved.thing(item).isOf(WHEEL));
+    List<ItemAt> items = new ArrayList<>();
+    for (Laid line : lines) {
+      for (Draft step : line.all()) {
+        if (step.doUp().stream().anyMatch(item -> resolved.thing(item).isOf(WHEEL))) {
+          items.addAll(step.doUp());
+        }
+      }
+    }
+    return items;
   }
 
   private CheckLine recheck(TorqueLine line, String text, Optional<String> needs) {

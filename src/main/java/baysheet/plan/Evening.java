@@ -6,6 +6,7 @@ import baysheet.books.Place;
 import baysheet.books.Step;
 import baysheet.report.Located;
 import baysheet.resolve.Bound;
+import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -33,41 +34,60 @@ final class Evening {
       List<CheckLine> checks) {
     List<String> evening = new ArrayList<>();
     evening.addAll(soak());
-    tools.stream()
-        .filter(tool -> !tool.owned())
-        .forEach(tool -> evening.add(Words.borrow(tool.name())));
-    sockets.stream()
-        .filter(socket -> !socket.owned())
-        .forEach(socket -> evening.add(Words.borrow(Words.socket(socket))));
-    torque.stream()
-        .filter(line -> line.kind() == TorqueLine.Kind.UNKNOWN)
-        .forEach(line -> evening.add(Words.findTorque(line)));
-    torque.stream()
-        .filter(Evening::lacksWrench)
-        .forEach(line -> evening.add(Words.borrowWrench(line)));
+    evening.addAll(borrow(tools, sockets));
+    evening.addAll(torque(torque));
     graph.evening().forEach(step -> evening.add(step.text()));
-    checks.stream()
-        .filter(check -> check.moment() == Moment.EVENING_BEFORE)
-        .forEach(check -> evening.add(check.text()));
+    for (CheckLine check : checks) {
+      if (check.moment() == Moment.EVENING_BEFORE) {
+        evening.add(check.text());
+      }
+    }
     return evening;
   }
 
+  private static List<String> borrow(List<Sheet.ToolLine> tools, List<Sheet.SocketLine> sockets) {
+    List<String> borrow = new ArrayList<>();
+    for (Sheet.ToolLine tool : tools) {
+      if (!tool.owned()) {
+        borrow.add(Words.borrow(tool.name()));
+      }
+    }
+    for (Sheet.SocketLine socket : sockets) {
+      if (!socket.owned()) {
+        borrow.add(Words.borrow(Words.socket(socket)));
+      }
+    }
+    return borrow;
+  }
+
+  /** Figures to find, then wrenches to borrow. */
+  private static List<String> torque(List<TorqueLine> torque) {
+    List<String> find = new ArrayList<>();
+    List<String> borrow = new ArrayList<>();
+    for (TorqueLine line : torque) {
+      if (line.kind() == TorqueLine.Kind.UNKNOWN) {
+        find.add(Words.findTorque(line));
+      }
+      if (lacksWrench(line)) {
+        borrow.add(Words.borrowWrench(line));
+      }
+    }
+    find.addAll(borrow);
+    return find;
+  }
+
   private static boolean lacksWrench(TorqueLine line) {
-    return line.stages().stream()
-        .filter(TorqueLine.StageLine.Torque.class::isInstance)
-        .map(TorqueLine.StageLine.Torque.class::cast)
-        .anyMatch(stage -> stage.wrench().isEmpty());
+    for (TorqueLine.StageLine stage : line.stages()) {
+      if (stage instanceof TorqueLine.StageLine.Torque torque && torque.wrench().isEmpty()) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Where the vehicle's state makes steps longer, what is likely to be stuck is soaked. */
   private List<String> soak() {
-    boolean seizing =
-        resolved.job().state().stream()
-            .map(Located::value)
-            .map(resolved.catalogue().states()::get)
-            .map(Catalogue.State::likelyFactor)
-            .anyMatch(factor -> factor.compareTo(BigDecimal.ONE) > 0);
-    if (!seizing) {
+    if (!seizes()) {
       return List.of();
     }
     List<String> fasteners = stuck(Bound.OfBook.class);
@@ -78,24 +98,41 @@ final class Evening {
     return List.of(Words.soak(fasteners, parts));
   }
 
+  private boolean seizes() {
+    for (Located<String> name : resolved.job().state()) {
+      Catalogue.State state = resolved.catalogue().states().get(name.value());
+      if (state.likelyFactor().compareTo(BigDecimal.ONE) > 0) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** What is likely to be stuck, of one kind of thing; the place behind the last that is there. */
   private List<String> stuck(Class<? extends Bound> kind) {
     Map<List<Place>, List<String>> byPlace = new LinkedHashMap<>();
     for (Laid line : lines) {
-      if (line.step().seizes() == Step.Seizes.LIKELY) {
-        line.step().undo().stream()
-            .map(resolved::thing)
-            .filter(kind::isInstance)
-            // Mineral oil swells the seals of a brake.
-            .filter(thing -> !thing.kinds().contains("brake-hydraulic"))
-            .map(thing -> Words.of(thing, resolved.shop().terms()))
-            .forEach(
-                words ->
-                    byPlace.computeIfAbsent(line.places(), key -> new ArrayList<>()).add(words));
+      List<String> words = stuck(line.step(), kind);
+      if (!words.isEmpty()) {
+        byPlace.computeIfAbsent(line.places(), key -> new ArrayList<>()).addAll(words);
       }
     }
     List<String> stuck = new ArrayList<>();
     byPlace.forEach((places, words) -> stuck.add(Words.at(String.join(", ", words), places)));
     return stuck;
+  }
+
+  private List<String> stuck(Draft step, Class<? extends Bound> kind) {
+    List<String> words = new ArrayList<>();
+    if (step.seizes() == Step.Seizes.LIKELY) {
+      for (ItemAt item : step.undo()) {
+        Bound thing = resolved.thing(item);
+        // Mineral oil swells the seals of a brake.
+        if (kind.isInstance(thing) && !thing.isOf("brake-hydraulic")) {
+          words.add(Words.of(thing, resolved.shop().terms()));
+        }
+      }
+    }
+    return words;
   }
 }

@@ -2,10 +2,14 @@ package baysheet.plan;
 
 import baysheet.books.Fastener;
 import baysheet.books.Procedure;
+import baysheet.books.Shop;
+import baysheet.books.SpecBook;
+import baysheet.report.Located;
 import baysheet.resolve.Bound;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
+import baysheet.torque.Wrench;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -13,29 +17,31 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /** What to lay out before the work: tools, new parts, what is used up. */
 final class LayOut {
   private final Resolved resolved;
   private final List<Laid> lines;
+  private final List<Draft> steps = new ArrayList<>();
 
   LayOut(Resolved resolved, List<Laid> lines) {
     this.resolved = resolved;
     this.lines = lines;
+    lines.forEach(line -> steps.addAll(line.all()));
   }
 
   /** Special tools first, each group in the order in which the sequence comes to it. */
   List<Sheet.ToolLine> tools(List<TorqueLine> torque) {
     Set<Procedure.Use> uses = new LinkedHashSet<>(forTightening(torque));
-    for (Task task : resolved.ranked()) {
+    for (Task task : resolved.tasks().values()) {
       task.procedure().uses().forEach(use -> uses.add(use.value()));
     }
-    steps().forEach(step -> uses.addAll(step.uses()));
-    List<Sheet.ToolLine> tools = new ArrayList<>();
-    uses.stream().filter(Procedure.Use::special).forEach(use -> tools.add(tool(use)));
-    uses.stream().filter(use -> !use.special()).forEach(use -> tools.add(tool(use)));
-    return tools;
+    steps.forEach(step -> uses.addAll(step.uses()));
+    List<Sheet.ToolLine> special = new ArrayList<>();
+    List<Sheet.ToolLine> other = new ArrayList<>();
+    uses.forEach(use -> (use.special() ? special : other).add(tool(use)));
+    special.addAll(other);
+    return special;
   }
 
   /**
@@ -45,26 +51,21 @@ final class LayOut {
   private List<Procedure.Use> forTightening(List<TorqueLine> torque) {
     Set<String> names = new LinkedHashSet<>();
     for (TorqueLine line : torque) {
-      if (line.stages().stream().anyMatch(TorqueLine.StageLine.Angle.class::isInstance)) {
-        names.add(Words.ANGLE_GAUGE);
+      for (TorqueLine.StageLine stage : line.stages()) {
+        if (stage instanceof TorqueLine.StageLine.Angle) {
+          names.add(Words.ANGLE_GAUGE);
+        }
       }
-      crowFoot(line).ifPresent(names::add);
-      line.socket()
-          .ifPresent(
-              socket ->
-                  squares(line).stream()
-                      .filter(square -> !square.equals(socket.drive()))
-                      .forEach(square -> names.add(Words.adapter(square, socket.drive()))));
+      Fastener fastener = fastener(line);
+      if (fastener.head().isPresent() && fastener.reach().isPresent()) {
+        // It stands between wrench and nut, by the nut's size and the length the book gives.
+        names.add(Words.crowFoot(fastener.head().get().value(), fastener.reach().get()));
+      }
+      line.socket().ifPresent(socket -> names.addAll(adapters(line, socket.drive())));
     }
-    return names.stream().map(name -> new Procedure.Use(name, true)).toList();
-  }
-
-  /** What stands between wrench and nut, by the nut's size and the length that the book gives. */
-  private Optional<String> crowFoot(TorqueLine line) {
-    Fastener fastener = fastener(line);
-    return fastener
-        .head()
-        .flatMap(head -> fastener.reach().map(reach -> Words.crowFoot(head.value(), reach)));
+    List<Procedure.Use> uses = new ArrayList<>();
+    names.forEach(name -> uses.add(new Procedure.Use(name, true)));
+    return uses;
   }
 
   private Fastener fastener(TorqueLine line) {
@@ -72,30 +73,44 @@ final class LayOut {
     return ((Bound.OfBook) resolved.thing(item)).values();
   }
 
-  /** The squares of the wrenches that a line names. */
-  private List<String> squares(TorqueLine line) {
-    return line.stages().stream()
-        .filter(TorqueLine.StageLine.Torque.class::isInstance)
-        .map(TorqueLine.StageLine.Torque.class::cast)
-        .flatMap(stage -> stage.wrench().stream())
-        .flatMap(
-            name ->
-                resolved.shop().crib().wrenches().stream()
-                    .filter(wrench -> wrench.value().name().equals(name)))
-        .map(wrench -> wrench.value().drive().print())
-        .distinct()
-        .toList();
+  /** From the squares of the wrenches that a line names to its socket's, where that is another. */
+  private List<String> adapters(TorqueLine line, String drive) {
+    List<String> adapters = new ArrayList<>();
+    for (TorqueLine.StageLine stage : line.stages()) {
+      if (stage instanceof TorqueLine.StageLine.Torque torque && torque.wrench().isPresent()) {
+        for (String square : squares(torque.wrench().get())) {
+          if (!square.equals(drive)) {
+            adapters.add(Words.adapter(square, drive));
+          }
+        }
+      }
+    }
+    return adapters;
+  }
+
+  private List<String> squares(String wrench) {
+    List<String> squares = new ArrayList<>();
+    for (Located<Wrench> known : resolved.shop().crib().wrenches()) {
+      if (known.value().name().equals(wrench)) {
+        squares.add(known.value().drive().print());
+      }
+    }
+    return squares;
+  }
+
+  private Sheet.ToolLine tool(Procedure.Use use) {
+    boolean owned = !use.special() || isInCrib(use.name());
+    return new Sheet.ToolLine(use.name(), use.special(), owned);
   }
 
   /** Whether the crib has a special tool; other things are taken to be at hand. */
-  private Sheet.ToolLine tool(Procedure.Use use) {
-    boolean owned =
-        !use.special()
-            || resolved.shop().crib().special().stream()
-                .anyMatch(
-                    special ->
-                        special.name().value().equals(use.name()) && special.count().value() > 0);
-    return new Sheet.ToolLine(use.name(), use.special(), owned);
+  private boolean isInCrib(String tool) {
+    for (Shop.Special special : resolved.shop().crib().special()) {
+      if (special.name().value().equals(tool) && special.count().value() > 0) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** The procedures' new parts, then every fastener that may not be used again. */
@@ -107,7 +122,7 @@ final class LayOut {
       }
     }
     Map<String, Integer> parts = new LinkedHashMap<>();
-    for (Task task : resolved.ranked()) {
+    for (Task task : resolved.tasks().values()) {
       for (Procedure.Part part : task.procedure().parts()) {
         parts.merge(part.name().value(), part.count().value(), Integer::sum);
       }
@@ -122,7 +137,7 @@ final class LayOut {
 
   /** Whether a new one goes on each time. */
   static boolean isSingleUse(Fastener fastener) {
-    return fastener.reuse().map(reuse -> !reuse.value()).orElse(false);
+    return fastener.reuse().isPresent() && !fastener.reuse().get().value();
   }
 
   /** What goes on, and what comes off to be put on again, in the order of coming off. */
@@ -142,22 +157,16 @@ final class LayOut {
    */
   List<String> consumables() {
     Set<String> products = new LinkedHashSet<>();
-    steps()
-        .flatMap(step -> step.apply().stream())
-        .forEach(apply -> products.add(apply.product().replace('-', ' ')));
     Set<String> circuits = new LinkedHashSet<>();
-    steps().forEach(step -> circuits.addAll(step.circuits()));
-    circuits.forEach(
-        circuit ->
-            resolved
-                .book()
-                .fluid(circuit)
-                .ifPresent(fluid -> products.add(Words.fluid(circuit, fluid))));
+    for (Draft step : steps) {
+      step.apply().forEach(apply -> products.add(apply.product().replace('-', ' ')));
+      circuits.addAll(step.circuits());
+    }
+    for (String circuit : circuits) {
+      Optional<SpecBook.Fluid> fluid = resolved.book().fluid(circuit);
+      fluid.ifPresent(known -> products.add(Words.fluid(circuit, known)));
+    }
     return List.copyOf(products);
-  }
-
-  private Stream<Draft> steps() {
-    return lines.stream().flatMap(line -> line.all().stream());
   }
 
   /** What has no torque line but is off and must be on again. */
@@ -165,9 +174,12 @@ final class LayOut {
     Map<ItemAt, Integer> off = new LinkedHashMap<>();
     Map<ItemAt, Integer> on = new LinkedHashMap<>();
     for (int i = 0; i < lines.size(); i++) {
-      int step = i + 1;
-      lines.get(i).undo().forEach(item -> off.putIfAbsent(item, step));
-      lines.get(i).doUp().forEach(item -> on.put(item, step));
+      for (ItemAt item : lines.get(i).undo()) {
+        off.putIfAbsent(item, i + 1);
+      }
+      for (ItemAt item : lines.get(i).doUp()) {
+        on.put(item, i + 1);
+      }
     }
     off.keySet()
         .removeIf(

@@ -11,8 +11,8 @@ import java.util.Optional;
  * All that a record says, and the records in it, as text: {@code Name[key=value, key=value]}.
  *
  * <p>The language leaves it open how a record's own {@code toString} puts it, so that another Java
- * could put it otherwise; and the one that is there puts every record through a formatter, which
- * for a sheet takes longer than to plan most of it.
+ * could put it otherwise and give the same sheet another id. The one that is there also puts every
+ * record through a formatter, which is slow for a whole sheet.
  */
 final class RecordText {
   private static final ClassValue<Form> FORMS =
@@ -67,12 +67,10 @@ final class RecordText {
       text.append(said);
       return;
     }
-    String separator = "";
     text.append(form.name()).append('[');
     for (Part part : form.parts()) {
-      text.append(separator).append(part.name()).append('=');
+      text.append(part.label());
       add(part.of(said));
-      separator = ", ";
     }
     text.append(']');
   }
@@ -89,7 +87,8 @@ final class RecordText {
         boolean worded = !Modifier.isFinal(type.getMethod("toString").getModifiers());
         List<Part> parts = new ArrayList<>();
         for (RecordComponent component : type.getRecordComponents()) {
-          parts.add(Part.of(type.getDeclaredField(component.getName())));
+          String label = (parts.isEmpty() ? "" : ", ") + component.getName() + "=";
+          parts.add(Part.of(label, type.getDeclaredField(component.getName())));
         }
         return new Form(type.getSimpleName(), worded, List.copyOf(parts));
       } catch (ReflectiveOperationException e) {
@@ -98,10 +97,11 @@ final class RecordText {
     }
   }
 
-  private record Part(String name, Field field) {
-    static Part of(Field field) {
+  /** A component: what is written before its value, and where that is. */
+  private record Part(String label, Field field) {
+    static Part of(String label, Field field) {
       field.setAccessible(true);
-      return new Part(field.getName(), field);
+      return new Part(label, field);
     }
 
     Object of(Record said) {

@@ -22,7 +22,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /** Which sockets the sequence needs, chosen from the crib. */
 final class SocketNeeds {
@@ -62,16 +61,15 @@ final class SocketNeeds {
     Map<Kind, Need> needs = new LinkedHashMap<>();
     for (int i = 0; i < lines.size(); i++) {
       int step = i + 1;
-      touched(lines.get(i))
-          .forEach(
-              item ->
-                  kind(item)
-                      .ifPresent(
-                          kind ->
-                              needs
-                                  .computeIfAbsent(kind, k -> new Need(new LinkedHashSet<>(), step))
-                                  .items()
-                                  .add(item)));
+      for (ItemAt item : touched(lines.get(i))) {
+        Optional<Kind> kind = kind(item);
+        if (kind.isPresent()) {
+          needs
+              .computeIfAbsent(kind.get(), key -> new Need(new LinkedHashSet<>(), step))
+              .items()
+              .add(item);
+        }
+      }
     }
     List<Sheet.SocketLine> sockets = new ArrayList<>();
     needs.forEach((kind, need) -> sockets.add(line(kind, need)));
@@ -91,8 +89,11 @@ final class SocketNeeds {
                     kind.choice().owned()));
   }
 
-  private static Stream<ItemAt> touched(Laid line) {
-    return Stream.of(line.undo(), line.doUp(), line.tighten()).flatMap(List::stream);
+  private static List<ItemAt> touched(Laid line) {
+    List<ItemAt> touched = new ArrayList<>(line.undo());
+    touched.addAll(line.doUp());
+    touched.addAll(line.tighten());
+    return touched;
   }
 
   private Sheet.SocketLine line(Kind kind, Need need) {
@@ -146,21 +147,23 @@ final class SocketNeeds {
   }
 
   private SocketChoice choice(ItemAt item, Fastener fastener, List<Socket> sockets) {
+    boolean seized = false;
+    boolean impact = false;
+    for (Draft step : undoing.getOrDefault(item, List.of())) {
+      seized |= step.seizes() != Step.Seizes.NEVER;
+      impact |= step.impact();
+    }
     return SocketChoice.choose(
         fastener.head().orElseThrow().value(),
         highest(fastener),
-        undoing(item).anyMatch(step -> step.seizes() != Step.Seizes.NEVER || step.impact()),
-        undoing(item).anyMatch(Draft::impact),
+        seized || impact,
+        impact,
         sockets,
         resolved.shop().drives());
   }
 
   private List<Socket> sockets(boolean deep) {
     return deep ? crib.stream().filter(Socket::deep).toList() : crib;
-  }
-
-  private Stream<Draft> undoing(ItemAt item) {
-    return undoing.getOrDefault(item, List.of()).stream();
   }
 
   private static Optional<Quantity> highest(Fastener fastener) {

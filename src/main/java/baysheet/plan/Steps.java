@@ -2,6 +2,7 @@ package baysheet.plan;
 
 import baysheet.books.Place;
 import baysheet.books.Procedure;
+import baysheet.books.SpecBook;
 import baysheet.resolve.Bound;
 import baysheet.resolve.BoundStep;
 import baysheet.resolve.ItemAt;
@@ -143,11 +144,13 @@ final class Steps {
 
   /** The letters of the cautions at a step; {@code above} only those whose text stands above it. */
   private List<String> letters(int index, boolean above) {
-    int n = index + 1;
-    return cautions.getOrDefault(n, List.of()).stream()
-        .filter(caution -> !above || isAbove(caution, n))
-        .map(CautionLine::letter)
-        .toList();
+    List<String> letters = new ArrayList<>();
+    for (CautionLine caution : cautions.getOrDefault(index + 1, List.of())) {
+      if (!above || isAbove(caution, index + 1)) {
+        letters.add(caution.letter());
+      }
+    }
+    return letters;
   }
 
   private static boolean isAbove(CautionLine caution, int n) {
@@ -160,24 +163,45 @@ final class Steps {
     details.addAll(undoing(fasteners(step.undo())));
     fasteners(step.doUp()).forEach(item -> details.add(Details.doingUp(lineOf(item))));
     fasteners(step.tighten()).forEach(item -> details.add(Details.tightening(lineOf(item))));
-    step.apply().stream()
-        .map(BoundStep.BoundApply::product)
-        .flatMap(
-            product ->
-                resolved.book().fluid(product).map(fluid -> Words.fluid(product, fluid)).stream())
-        .forEach(details::add);
-    List<String> special =
-        step.uses().stream().filter(Procedure.Use::special).map(Procedure.Use::name).toList();
+    details.addAll(fluids(step));
+    List<String> special = special(step);
     if (!special.isEmpty()) {
       details.add(Details.with(special));
     }
     if (Lifting.raises(resolved, step)) {
-      support.stream()
-          .filter(one -> support.size() == 1 || step.place().axle().isEmpty() || isAxle(one, step))
-          .forEach(one -> details.addAll(Details.support(one)));
+      details.addAll(support(step));
     }
     details.addAll(step.remarks());
     return details;
+  }
+
+  private List<String> fluids(Draft step) {
+    List<String> fluids = new ArrayList<>();
+    for (BoundStep.BoundApply apply : step.apply()) {
+      Optional<SpecBook.Fluid> fluid = resolved.book().fluid(apply.product());
+      fluid.ifPresent(known -> fluids.add(Words.fluid(apply.product(), known)));
+    }
+    return fluids;
+  }
+
+  private static List<String> special(Draft step) {
+    List<String> special = new ArrayList<>();
+    for (Procedure.Use use : step.uses()) {
+      if (use.special()) {
+        special.add(use.name());
+      }
+    }
+    return special;
+  }
+
+  private List<String> support(Draft step) {
+    List<String> words = new ArrayList<>();
+    for (Sheet.Support one : support) {
+      if (support.size() == 1 || step.place().axle().isEmpty() || isAxle(one, step)) {
+        words.addAll(Details.support(one));
+      }
+    }
+    return words;
   }
 
   private List<String> undoing(List<ItemAt> fasteners) {

@@ -73,13 +73,19 @@ final class Triggers {
      */
     boolean narrow(BitSet found, List<String> asked) {
       if (!asked.isEmpty()) {
-        BitSet any = new BitSet();
-        for (String name : asked) {
-          any.or(lines.getOrDefault(name, NONE));
-        }
-        found.and(any);
+        found.and(asked.size() == 1 ? with(asked.get(0)) : withAny(asked));
       }
       return !found.isEmpty();
+    }
+
+    private BitSet with(String name) {
+      return lines.getOrDefault(name, NONE);
+    }
+
+    private BitSet withAny(List<String> names) {
+      BitSet any = new BitSet();
+      names.forEach(name -> any.or(with(name)));
+      return any;
     }
   }
 

@@ -3,10 +3,10 @@ package baysheet.resolve;
 import baysheet.books.Catalogue;
 import baysheet.books.Fastener;
 import baysheet.report.Located;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /** What an item of the job turned out to be. */
 public sealed interface Bound {
@@ -30,9 +30,9 @@ public sealed interface Bound {
 
   /** The kinds by which rules and cautions know it. */
   default List<String> kinds() {
-    return entry()
-        .map(entry -> entry.kinds().stream().map(Located::value).toList())
-        .orElse(List.of());
+    List<String> kinds = new ArrayList<>();
+    entry().ifPresent(entry -> entry.kinds().forEach(kind -> kinds.add(kind.value())));
+    return kinds;
   }
 
   /** Whether it is of a kind; asked for every item of every step, so without a list of them all. */
@@ -76,9 +76,10 @@ public sealed interface Bound {
     @Override
     public List<String> kinds() {
       List<String> kinds = Bound.super.kinds();
-      return isPinned() && !kinds.contains(SPLIT_PINNED)
-          ? Stream.concat(kinds.stream(), Stream.of(SPLIT_PINNED)).toList()
-          : kinds;
+      if (isPinned() && !kinds.contains(SPLIT_PINNED)) {
+        kinds.add(SPLIT_PINNED);
+      }
+      return kinds;
     }
 
     @Override

@@ -90,11 +90,13 @@ public record EffectiveBook(List<SpecBook> books, Map<Key, Merged> entries) {
 
   /** The traits of the book that names any. */
   public Set<String> traits() {
-    return books.stream()
-        .filter(book -> !book.traits().isEmpty())
-        .findFirst()
-        .map(book -> new LinkedHashSet<>(book.traits().stream().map(Located::value).toList()))
-        .orElseGet(LinkedHashSet::new);
+    Set<String> traits = new LinkedHashSet<>();
+    for (SpecBook book : books) {
+      if (traits.isEmpty()) {
+        book.traits().forEach(trait -> traits.add(trait.value()));
+      }
+    }
+    return traits;
   }
 
   /** Every fastener name, in alphabetical order. */
@@ -110,6 +112,12 @@ public record EffectiveBook(List<SpecBook> books, Map<Key, Merged> entries) {
   }
 
   private <T> Optional<T> first(Function<SpecBook, Optional<T>> of) {
-    return books.stream().map(of).flatMap(Optional::stream).findFirst();
+    for (SpecBook book : books) {
+      Optional<T> found = of.apply(book);
+      if (found.isPresent()) {
+        return found;
+      }
+    }
+    return Optional.empty();
   }
 }

@@ -12,6 +12,7 @@ import baysheet.report.Problems;
 import baysheet.report.Span;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,20 +22,28 @@ import java.util.Optional;
  * contains the place; the group with the fewest places wins; the job's override comes last.
  */
 final class FastenerRule {
-  private final EffectiveBook book;
   private final Job job;
   private final Catalogue catalogue;
   private final Problems problems;
 
+  /** The book's entries by name, whatever their places. */
+  private final Map<String, List<Map.Entry<EffectiveBook.Key, EffectiveBook.Merged>>> named =
+      new HashMap<>();
+
   FastenerRule(EffectiveBook book, Job job, Catalogue catalogue, Problems problems) {
-    this.book = book;
     this.job = job;
     this.catalogue = catalogue;
     this.problems = problems;
+    for (Map.Entry<EffectiveBook.Key, EffectiveBook.Merged> entry : book.entries().entrySet()) {
+      named.computeIfAbsent(entry.getKey().name(), key -> new ArrayList<>()).add(entry);
+    }
   }
 
   /** Where the book has this name, seen from a place; empty when it has it nowhere around. */
   Optional<Place> home(String name, Place from) {
+    if (!named.containsKey(name)) {
+      return Optional.empty();
+    }
     return from.outward().stream().filter(place -> !candidates(name, place).isEmpty()).findFirst();
   }
 
@@ -56,7 +65,7 @@ final class FastenerRule {
 
   private List<Map.Entry<EffectiveBook.Key, EffectiveBook.Merged>> candidates(
       String name, Place place) {
-    return book.named(name)
+    return named.getOrDefault(name, List.of()).stream()
         .filter(entry -> entry.getKey().group().contains(place))
         .sorted(Comparator.comparingInt(FastenerRule::places))
         .toList();

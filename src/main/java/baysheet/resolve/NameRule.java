@@ -10,7 +10,6 @@ import baysheet.report.Problem;
 import baysheet.report.Problems;
 import java.util.Collection;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -20,10 +19,20 @@ import java.util.stream.Stream;
 final class NameRule {
   private final Catalogue catalogue;
   private final Problems problems;
+  private final Set<String> circuits = new TreeSet<>();
 
   NameRule(Catalogue catalogue, Problems problems) {
     this.catalogue = catalogue;
     this.problems = problems;
+    catalogue.items().forEach(this::circuit);
+  }
+
+  private void circuit(String name, Catalogue.Item item) {
+    for (Located<String> kind : item.kinds()) {
+      if (kind.value().equals("circuit")) {
+        circuits.add(name);
+      }
+    }
   }
 
   void check(Job job) {
@@ -35,25 +44,14 @@ final class NameRule {
   }
 
   void check(Procedure procedure) {
-    Set<String> circuits = circuits();
     Stream.of(procedure.open(), procedure.work(), procedure.close())
         .flatMap(List::stream)
-        .forEach(step -> check(step, circuits));
+        .forEach(this::check);
   }
 
-  private void check(Step step, Set<String> circuits) {
+  private void check(Step step) {
     step.hazards().forEach(hazard -> known("caution", hazard, catalogue.cautions().keySet()));
     step.openCircuit().forEach(circuit -> known("circuit", circuit, circuits));
-  }
-
-  private Set<String> circuits() {
-    Set<String> circuits = new TreeSet<>();
-    for (Map.Entry<String, Catalogue.Item> item : catalogue.items().entrySet()) {
-      if (item.getValue().kinds().stream().anyMatch(kind -> kind.value().equals("circuit"))) {
-        circuits.add(item.getKey());
-      }
-    }
-    return circuits;
   }
 
   private void known(String what, Located<String> name, Collection<String> known) {

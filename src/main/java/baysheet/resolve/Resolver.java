@@ -43,13 +43,14 @@ public final class Resolver {
     Optional<Shop.Person> by = crew.by(job);
     Optional<Shop.Person> with = crew.with(job);
     crew.waivers(job);
-    new NameRule(folder.catalogue(), problems).check(job);
+    NameRule names = new NameRule(folder.catalogue(), problems);
+    names.check(job);
     Optional<EffectiveBook> book = book(job, folder, problems);
     if (bay.isEmpty() || by.isEmpty() || book.isEmpty()) {
       return Optional.empty();
     }
     ItemRule items = items(job, folder, book.get(), problems);
-    Map<TaskId, Task> tasks = tasks(job, folder, bay.get(), items, problems);
+    Map<TaskId, Task> tasks = tasks(job, folder, bay.get(), items, names, problems);
     overrides(job, items.fastenersNamed(), book.get(), problems);
     return Optional.of(
         new Resolved(
@@ -84,12 +85,11 @@ public final class Resolver {
   }
 
   private static Map<TaskId, Task> tasks(
-      Job job, ShopFolder folder, Bay bay, ItemRule items, Problems problems) {
+      Job job, ShopFolder folder, Bay bay, ItemRule items, NameRule names, Problems problems) {
     AccessRule rule = new AccessRule(folder, bay, problems);
     Set<TaskId> asked = rule.asked(job.work());
     Map<TaskId, Set<TaskId>> access = rule.closure(asked);
     Map<TaskId, Task> tasks = new LinkedHashMap<>();
-    NameRule names = new NameRule(folder.catalogue(), problems);
     for (TaskId id : access.keySet()) {
       Procedure procedure = folder.procedures().get(id.procedure());
       names.check(procedure);
@@ -125,8 +125,8 @@ public final class Resolver {
   private static List<TaskId> after(TaskId id, Map<TaskId, Set<TaskId>> access, ShopFolder folder) {
     List<TaskId> after = new ArrayList<>();
     for (TaskId other : access.keySet()) {
-      boolean follows = names(folder, id).after().contains(other.procedure());
-      boolean precedes = names(folder, other).before().contains(id.procedure());
+      boolean follows = names(folder.procedures().get(id.procedure()).after(), other);
+      boolean precedes = names(folder.procedures().get(other.procedure()).before(), id);
       if (!other.equals(id)
           && (follows || precedes)
           && !access.get(id).contains(other)
@@ -137,13 +137,13 @@ public final class Resolver {
     return after;
   }
 
-  private record Neighbours(List<String> after, List<String> before) {}
-
-  private static Neighbours names(ShopFolder folder, TaskId id) {
-    Procedure procedure = folder.procedures().get(id.procedure());
-    return new Neighbours(
-        procedure.after().stream().map(Located::value).toList(),
-        procedure.before().stream().map(Located::value).toList());
+  private static boolean names(List<Located<String>> procedures, TaskId task) {
+    for (Located<String> name : procedures) {
+      if (name.value().equals(task.procedure())) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** An override that changes nothing on the sheet is a mistake about the name or the place. */
