@@ -174,7 +174,11 @@ final class Sequence {
       return order.size();
     }
 
-    /** Does everything that can be done at a place, going on with the task at hand where it can. */
+    /**
+     * Does everything that can be done at a place, going on with the task at hand where it can. All
+     * that is opened there is so before anything is closed: nobody builds up what the next work
+     * loads, levers at or reaches past.
+     */
     void workAt(Place place) {
       Optional<Integer> next = nextAt(place);
       while (next.isPresent()) {
@@ -188,7 +192,10 @@ final class Sequence {
     private Optional<Integer> nextAt(Place place) {
       List<Integer> here =
           ready().stream().filter(node -> graph.drafts().get(node).place() == place).toList();
-      return here.stream().filter(this::goesOn).findFirst().or(() -> here.stream().findFirst());
+      return here.stream()
+          .filter(node -> goesOn(node) && closes(node) == closes(here.get(0)))
+          .findFirst()
+          .or(() -> here.stream().findFirst());
     }
 
     private boolean goesOn(int node) {
