@@ -42,8 +42,9 @@ final class Evening {
     torque.stream()
         .filter(line -> line.kind() == TorqueLine.Kind.UNKNOWN)
         .forEach(line -> evening.add(Words.findTorque(line)));
+    torque.stream().filter(TorqueLine::inDoubt).forEach(line -> evening.add(Words.askTorque(line)));
     torque.stream()
-        .filter(Evening::lacksWrench)
+        .filter(line -> !line.inDoubt() && lacksWrench(line))
         .forEach(line -> evening.add(Words.borrowWrench(line)));
     graph.evening().forEach(step -> evening.add(step.text()));
     checks.stream()

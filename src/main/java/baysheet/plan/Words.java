@@ -31,6 +31,10 @@ final class Words {
   static final String IN_DOUBT = "value in doubt: ask before tightening";
   static final String NOT_STATED = "not stated";
   static final String DISTANCE = "distance";
+  static final String NO_GUESS = "a car in pieces tempts one to guess";
+
+  /** What a step measures that bushes are tightened at again. */
+  static final String HEIGHT = "height";
 
   private Words() {}
 
@@ -106,6 +110,16 @@ final class Words {
 
   static String findTorque(TorqueLine line) {
     return "Find the torque of the %s (line\u00a0%s) and its source; the book has none"
+        .formatted(plural(lower(line.words()), line.count()), line.n());
+  }
+
+  static String torqueWrittenIn(Bound.OfBook thing, Shop.Terms terms) {
+    return "See torque and source of the %s written in; else open nothing"
+        .formatted(plural(of(thing, terms), thing.values().count().value()));
+  }
+
+  static String askTorque(TorqueLine line) {
+    return "Ask for the right torque of the %s (line\u00a0%s); the figure does not fit"
         .formatted(plural(lower(line.words()), line.count()), line.n());
   }
 

@@ -128,6 +128,24 @@ class RecordTest {
     garage.sheets("--record");
     assertEquals(Boolean.TRUE, tightens("502").get("hold").value());
     assertOnPaper(paper("502").text(), "value in doubt: ask before tightening");
+    assertOnPaper(paper("502").text(), "ask, then set:");
+  }
+
+  @Test
+  void noMarkLiesReadyForAFigureInDoubt() {
+    garage.change("vehicles/hollin-wren-van-2016.yaml", "120 N·m", "120 lbf·in");
+    garage.sheets("--record");
+    JsonTree line = record("502").list("torque").get(0);
+    JsonTree stage = line.list("stages").get(0);
+    assertEquals("120 lbf·in", stage.quantity("torque"));
+    for (String key : List.of("second", "reading", "wrench", "setting", "arrives")) {
+      assertFalse(stage.has(key), key);
+      line.list("rounds").forEach(round -> assertFalse(round.has(key), key));
+    }
+    String paper = paper("502").text();
+    assertOnPaper(paper, "Ask for the right torque of the wheel nuts (line 1)");
+    // 120 · 0.1130 = 13.6
+    assertFalse(paper.contains("13.5 N·m") || paper.contains("14 N·m"), paper);
   }
 
   /** The step that brings the first torque line to its figure. */
