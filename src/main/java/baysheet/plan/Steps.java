@@ -1,5 +1,6 @@
 package baysheet.plan;
 
+import baysheet.books.Fastener;
 import baysheet.books.Place;
 import baysheet.books.Procedure;
 import baysheet.resolve.Bound;
@@ -11,6 +12,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /** Turns the numbered lines into the steps that are printed, under their headings. */
 final class Steps {
@@ -146,6 +148,7 @@ final class Steps {
         .forEach(details::add);
     fasteners(step.doUp()).forEach(item -> details.add(Details.doingUp(lineOf(item))));
     fasteners(step.tighten()).forEach(item -> details.add(Details.tightening(lineOf(item))));
+    measured(line).ifPresent(details::add);
     step.apply().stream()
         .map(BoundStep.BoundApply::product)
         .flatMap(
@@ -164,6 +167,18 @@ final class Steps {
     }
     details.addAll(step.remarks());
     return details;
+  }
+
+  /** What is tightened at ride height is so at the height that was measured before, if it was. */
+  private Optional<String> measured(Laid line) {
+    boolean rideHeight =
+        fasteners(line.tighten()).stream()
+            .anyMatch(item -> fastener(item).values().moment() == Fastener.Moment.RIDE_HEIGHT);
+    return IntStream.range(0, lines.size())
+        .filter(i -> rideHeight && lines.get(i).places().containsAll(line.places()))
+        .filter(i -> lines.get(i).step().entry().equals(Optional.of(Words.HEIGHT)))
+        .mapToObj(i -> Details.height(i + 1))
+        .findFirst();
   }
 
   private static boolean isAxle(Sheet.Support support, Draft step) {
