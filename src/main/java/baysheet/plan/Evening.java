@@ -37,7 +37,8 @@ final class Evening {
         .filter(tool -> !tool.owned())
         .forEach(tool -> evening.add(Words.borrow(tool.name())));
     sockets.stream()
-        .filter(socket -> !socket.owned())
+        // Those are special tools, told above.
+        .filter(socket -> !socket.owned() && socket.insert().isEmpty())
         .forEach(socket -> evening.add(Words.borrow(Words.socket(socket))));
     torque.stream()
         .filter(line -> line.kind() == TorqueLine.Kind.UNKNOWN)

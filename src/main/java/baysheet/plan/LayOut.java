@@ -2,6 +2,7 @@ package baysheet.plan;
 
 import baysheet.books.Fastener;
 import baysheet.books.Procedure;
+import baysheet.books.Shop;
 import baysheet.resolve.Bound;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
@@ -88,13 +89,13 @@ final class LayOut {
 
   /** Whether the crib has a special tool; other things are taken to be at hand. */
   private Sheet.ToolLine tool(Procedure.Use use) {
-    boolean owned =
-        !use.special()
-            || resolved.shop().crib().special().stream()
-                .anyMatch(
-                    special ->
-                        special.name().value().equals(use.name()) && special.count().value() > 0);
+    boolean owned = !use.special() || has(resolved.shop(), use.name());
     return new Sheet.ToolLine(use.name(), use.special(), owned);
+  }
+
+  static boolean has(Shop shop, String tool) {
+    return shop.crib().special().stream()
+        .anyMatch(special -> special.name().value().equals(tool) && special.count().value() > 0);
   }
 
   /** The procedures' new parts, then every fastener that may not be used again. */

@@ -127,8 +127,18 @@ public record TorqueLine(
     UNKNOWN
   }
 
-  /** The socket for it. */
-  public record SocketNeed(String drive, int points, boolean impact, boolean deep, boolean owned) {}
+  /**
+   * The socket for it.
+   *
+   * @param insert what takes its place, and how it stands to the wrench
+   */
+  public record SocketNeed(
+      String drive,
+      int points,
+      boolean impact,
+      boolean deep,
+      boolean owned,
+      Optional<String> insert) {}
 
   /**
    * One round over the set.

@@ -30,6 +30,7 @@ final class Words {
   static final String ANGLE_GAUGE = "angle gauge";
   static final String IN_DOUBT = "value in doubt: ask before tightening";
   static final String NOT_STATED = "not stated";
+  private static final BigDecimal SQUARE = new BigDecimal(90);
   static final String DISTANCE = "distance";
   static final String NO_GUESS = "a car in pieces tempts one to guess";
 
@@ -189,9 +190,21 @@ final class Words {
 
   /** With its size and length, for another length needs another setting. */
   static String crowFoot(Head head, Reach reach) {
-    return "crow-foot %s, reach %s"
-        .formatted(head.print(), reach.length().print())
+    return "%s %s, reach %s"
+        .formatted(reach.tool().print(), head.print(), reach.length().print())
         .replace('\u00a0', ' ');
+  }
+
+  /** What stands in a socket's place, and how: the setting holds for that angle only. */
+  static String insert(Reach reach) {
+    BigDecimal angle = reach.angle().value();
+    String stands = "at " + reach.angle().print();
+    if (angle.signum() == 0) {
+      stands = "in line";
+    } else if (angle.compareTo(SQUARE) == 0) {
+      stands = "square";
+    }
+    return reach.tool().print() + " " + stands;
   }
 
   static String borrow(String tool) {

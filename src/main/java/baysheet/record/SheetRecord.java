@@ -135,6 +135,7 @@ public final class SheetRecord {
           json.number("count", socket.count());
           json.number("firstStep", socket.firstStep());
           json.truth("owned", socket.owned());
+          json.text("insert", socket.insert());
         });
   }
 

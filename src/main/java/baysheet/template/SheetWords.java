@@ -119,6 +119,7 @@ final class SheetWords {
 
   private static SocketText socket(SocketLine socket) {
     List<String> kind = new ArrayList<>();
+    socket.insert().ifPresent(kind::add);
     if (socket.points() > 0) {
       kind.add(socket.points() + "-point");
     }

@@ -142,7 +142,12 @@ final class TorqueWords {
 
   private static String socket(TorqueLine line) {
     return line.socket()
-        .map(socket -> ", " + socket.drive() + (socket.owned() ? "" : ", borrow"))
+        .map(
+            socket ->
+                socket.insert().map(insert -> ", " + insert).orElse("")
+                    + ", "
+                    + socket.drive()
+                    + (socket.owned() ? "" : ", borrow"))
         .orElse("");
   }
 

@@ -171,6 +171,20 @@ class RecordTest {
   }
 
   @Test
+  void noSocketIsLaidOutWhereACrowFootIsReckonedWith() {
+    JsonTree nut = record("503").list("torque").get(0);
+    assertEquals("link-upper-nut", nut.text("fastener"));
+    assertEquals("crow-foot in line", nut.text("socket.insert"));
+    List<String> inserts =
+        record("503").list("sockets").stream()
+            .filter(it -> it.has("insert"))
+            .map(it -> it.text("head") + " " + it.text("insert"))
+            .toList();
+    assertEquals(List.of(nut.text("head") + " crow-foot"), inserts);
+    assertOnPaper(paper("503").text(), "hex 15 mm crow-foot");
+  }
+
+  @Test
   void anOverrideIsMarked() {
     JsonTree line = record("503").list("torque").get(0);
     assertEquals("link-upper-nut", line.text("fastener"));

@@ -243,7 +243,9 @@ final class SampleLines {
 
     LineMaker head(String form, String drive, int points) {
       head = Optional.of(form);
-      socket = Optional.of(new TorqueLine.SocketNeed(drive, points, false, false, true));
+      socket =
+          Optional.of(
+              new TorqueLine.SocketNeed(drive, points, false, false, true, Optional.empty()));
       return this;
     }
 
