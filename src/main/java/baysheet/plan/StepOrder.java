@@ -123,9 +123,13 @@ final class StepOrder {
 
   /**
    * What of an earlier task a later one waits for: all of it, but where both close something
-   * together only what comes before that.
+   * together only what comes before that, and where both are open around the same work only that it
+   * is open.
    */
   private List<Integer> doneBefore(Task task, TaskId earlier) {
+    if (aroundTheSame(task.id(), earlier)) {
+      return List.of(mark(earlier, Milestone.WORKED));
+    }
     List<Integer> close = chains.of(earlier).close();
     for (int i = 0; i < close.size(); i++) {
       if (chains.of(task.id()).contains(close.get(i))) {
@@ -135,6 +139,12 @@ final class StepOrder {
       }
     }
     return List.of(mark(earlier, Milestone.CLOSED));
+  }
+
+  private boolean aroundTheSame(TaskId one, TaskId other) {
+    return resolved.tasks().keySet().stream()
+        .anyMatch(
+            task -> Owners.isBehind(resolved, task, one) && Owners.isBehind(resolved, task, other));
   }
 
   /**
