@@ -123,11 +123,11 @@ final class StepOrder {
 
   /**
    * What of an earlier task a later one waits for: all of it, but where both close something
-   * together only what comes before that, and where both are open around the same work only that it
-   * is open.
+   * together only what comes before that, and where both give access to others only that it is
+   * open.
    */
   private List<Integer> doneBefore(Task task, TaskId earlier) {
-    if (aroundTheSame(task.id(), earlier)) {
+    if (givesAccess(task.id()) && givesAccess(earlier)) {
       return List.of(mark(earlier, Milestone.WORKED));
     }
     List<Integer> close = chains.of(earlier).close();
@@ -141,10 +141,8 @@ final class StepOrder {
     return List.of(mark(earlier, Milestone.CLOSED));
   }
 
-  private boolean aroundTheSame(TaskId one, TaskId other) {
-    return resolved.tasks().keySet().stream()
-        .anyMatch(
-            task -> Owners.isBehind(resolved, task, one) && Owners.isBehind(resolved, task, other));
+  private boolean givesAccess(TaskId id) {
+    return resolved.tasks().values().stream().anyMatch(task -> task.access().contains(id));
   }
 
   /**
