@@ -106,7 +106,7 @@ final class SocketNeeds {
         count,
         need.firstStep(),
         choice.owned(),
-        kind.reach().map(reach -> reach.tool().print()));
+        kind.reach().map(Words::insertAndReach));
   }
 
   /** Chosen once, for each set is undone, done up and tightened. */

@@ -23,8 +23,8 @@ import java.util.stream.Collectors;
 
 /** Every sentence that the planner itself puts on a sheet. */
 final class Words {
-  static final String BEFORE_LOWERING = "Tick the checks due now";
-  static final String BEFORE_LIFTING = "Tick the checks due now";
+  static final String BEFORE_LOWERING = "Tick these now";
+  static final String BEFORE_LIFTING = "Tick these now";
   static final String NOT_LIFTED =
       "Do the checks listed for before lifting now; this car stays on its wheels";
   static final String ANGLE_GAUGE = "angle gauge";
@@ -193,6 +193,11 @@ final class Words {
     return "%s %s, reach %s"
         .formatted(reach.tool().print(), head.print(), reach.length().print())
         .replace('\u00a0', ' ');
+  }
+
+  /** In a list of sockets, behind the head. */
+  static String insertAndReach(Reach reach) {
+    return reach.tool().print() + ", reach " + reach.length().print();
   }
 
   /** What stands in a socket's place, and how: the setting holds for that angle only. */

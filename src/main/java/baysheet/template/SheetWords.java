@@ -8,6 +8,7 @@ import baysheet.plan.Sheet.SocketLine;
 import baysheet.plan.Sheet.Support;
 import baysheet.plan.Sheet.TallyLine;
 import baysheet.plan.Sheet.TimeNeeded;
+import baysheet.plan.Sheet.ToolLine;
 import baysheet.template.SheetText.HeadText;
 import baysheet.template.SheetText.PartText;
 import baysheet.template.SheetText.SocketText;
@@ -55,6 +56,7 @@ final class SheetWords {
         new TorqueWords(sheet.torque(), heading.torqueUnits().get(0)).table(),
         sheet.sockets().stream().map(SheetWords::socket).toList(),
         sheet.tools().stream()
+            .filter(tool -> !standsForSocket(tool))
             .map(tool -> new ToolText(tool.name(), tool.special(), !tool.owned()))
             .toList(),
         sheet.parts().stream()
@@ -115,6 +117,18 @@ final class SheetWords {
 
   private static String saved(TimeNeeded time) {
     return time.saved() == 0 ? "" : "shared access saves " + time.saved() + Phrases.NBSP + "min";
+  }
+
+  /** What stands in a socket's place stands in the list of sockets. */
+  private boolean standsForSocket(ToolLine tool) {
+    return sheet.sockets().stream()
+        .anyMatch(
+            socket ->
+                socket
+                    .insert()
+                    .map(insert -> insert.replaceFirst(",", " " + socket.head() + ","))
+                    .filter(name -> name.replace(Phrases.NBSP, " ").equals(tool.name()))
+                    .isPresent());
   }
 
   private static SocketText socket(SocketLine socket) {

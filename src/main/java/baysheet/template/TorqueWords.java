@@ -144,10 +144,7 @@ final class TorqueWords {
     return line.socket()
         .map(
             socket ->
-                socket.insert().map(insert -> ", " + insert).orElse("")
-                    + ", "
-                    + socket.drive()
-                    + (socket.owned() ? "" : ", borrow"))
+                ", " + socket.insert().orElse(socket.drive()) + (socket.owned() ? "" : ", borrow"))
         .orElse("");
   }
 
