@@ -62,12 +62,12 @@ record ColumnFlow(Measurer measurer) {
     for (Unit unit : units) {
       open.add(unit);
       if (!unit.held()) {
-        chunks.add(new Chunk(open));
+        chunks.add(Chunk.of(open));
         open.clear();
       }
     }
     if (!open.isEmpty()) {
-      chunks.add(new Chunk(open));
+      chunks.add(Chunk.of(open));
     }
     return chunks;
   }
@@ -82,13 +82,27 @@ record ColumnFlow(Measurer measurer) {
     }
     while (enough - tooLow > 1) {
       long middle = tooLow + (enough - tooLow) / 2;
-      if (fill(chunks, middle).size() <= count) {
+      if (columns(chunks, middle) <= count) {
         enough = middle;
       } else {
         tooLow = middle;
       }
     }
     return enough;
+  }
+
+  /** How many columns {@link #fill} takes. */
+  private static int columns(List<Chunk> chunks, long height) {
+    int columns = 0;
+    long filled = 0;
+    for (Chunk chunk : chunks) {
+      filled += chunk.gap() + chunk.height();
+      if (columns == 0 || filled > height) {
+        columns++;
+        filled = chunk.height();
+      }
+    }
+    return columns;
   }
 
   /** As many chunks in each column as its height holds, at least one. */
@@ -123,24 +137,20 @@ record ColumnFlow(Measurer measurer) {
   /** A box that no break divides, the gap above it, and whether it stays with the one after it. */
   record Unit(Measured box, long gap, boolean held) {}
 
-  /** Units that stay together. */
-  record Chunk(List<Unit> units) {
-    Chunk {
-      units = List.copyOf(units);
-    }
-
-    /** Above the first unit; not there at the top of a column. */
-    long gap() {
-      return units.get(0).gap();
-    }
-
-    /** From the first unit's top to the last one's bottom. */
-    long height() {
-      long height = -gap();
+  /**
+   * Units that stay together.
+   *
+   * @param gap above the first unit; not there at the top of a column
+   * @param height from the first unit's top to the last one's bottom
+   */
+  record Chunk(List<Unit> units, long gap, long height) {
+    static Chunk of(List<Unit> units) {
+      long gap = units.get(0).gap();
+      long height = -gap;
       for (Unit unit : units) {
         height += unit.gap() + unit.box().height();
       }
-      return height;
+      return new Chunk(List.copyOf(units), gap, height);
     }
   }
 }

@@ -25,17 +25,28 @@ final class DecimalColumns {
   static List<RowOfCells> lineUp(List<RowOfCells> rows, int columns) {
     DecimalColumns decimals = new DecimalColumns(columns);
     rows.forEach(decimals::gather);
-    return rows.stream().map(decimals::moved).toList();
+    List<RowOfCells> moved = new ArrayList<>(rows.size());
+    for (RowOfCells row : rows) {
+      moved.add(decimals.moved(row));
+    }
+    return moved;
   }
 
   private void gather(RowOfCells row) {
     for (RowOfCells.Cell cell : row.cells()) {
-      int column = cell.column();
-      for (Lines lines : lines(cell.content(), cell.room())) {
-        if (cell.tag().span() == 1) {
-          figures[column] = figures[column].and(Figures.of(lines.lines()));
-          rooms[column] = Math.min(rooms[column], cell.room());
-        }
+      if (cell.tag().span() == 1) {
+        gather(cell.content(), cell.column(), cell.room());
+      }
+    }
+  }
+
+  private void gather(Measured box, int column, long room) {
+    if (box instanceof Lines lines && stands(lines, room)) {
+      figures[column] = figures[column].and(lines.figures());
+      rooms[column] = Math.min(rooms[column], room);
+    } else if (box instanceof Measured.Group group) {
+      for (Placed child : group.children()) {
+        gather(child.box(), column, room);
       }
     }
   }
@@ -50,23 +61,14 @@ final class DecimalColumns {
     return new RowOfCells(cells);
   }
 
-  private static List<Lines> lines(Measured box, long room) {
-    if (box instanceof Lines lines) {
-      return stands(lines, room) ? List.of(lines) : List.of();
-    } else if (box instanceof Measured.Group group) {
-      return group.children().stream().flatMap(c -> lines(c.box(), room).stream()).toList();
-    }
-    return List.of();
-  }
-
   private static Measured moved(Measured box, long room, long point) {
     if (box instanceof Lines lines) {
       return stands(lines, room) ? lines.withPointAt(point) : lines;
     } else if (box instanceof Measured.Group group) {
-      List<Placed> children =
-          group.children().stream()
-              .map(c -> new Placed(moved(c.box(), room, point), c.x(), c.y()))
-              .toList();
+      List<Placed> children = new ArrayList<>(group.children().size());
+      for (Placed child : group.children()) {
+        children.add(new Placed(moved(child.box(), room, point), child.x(), child.y()));
+      }
       return new Measured.Group(group.width(), group.height(), children);
     }
     return box;

@@ -47,37 +47,53 @@ record Extents(Setting setting) {
   }
 
   Extent label(Box.Items items) {
-    Extent content = widest(items.entries().stream().map(Box.Entry::label).toList());
+    Extent content = Extent.NONE;
+    for (Box.Entry entry : items.entries()) {
+      content = content.or(of(entry.label()));
+    }
     return column(items.label(), content);
   }
 
   Extent bodies(Box.Items items) {
-    return widest(items.entries().stream().map(Box.Entry::body).toList());
+    Extent content = Extent.NONE;
+    for (Box.Entry entry : items.entries()) {
+      content = content.or(of(entry.body()));
+    }
+    return content;
   }
 
   /** What the figures in a table cell need that are to stand on their decimal points. */
   Figures figures(Box box) {
     if (box instanceof Box.Text text && text.style().align() == Box.Align.DECIMAL) {
-      return Figures.of(unbroken(text));
+      return unbroken(text);
     } else if (box instanceof Box.Column column) {
-      return column.children().stream().map(this::figures).reduce(Figures.NONE, Figures::and);
+      Figures all = Figures.NONE;
+      for (Box child : column.children()) {
+        all = all.and(figures(child));
+      }
+      return all;
     }
     return Figures.NONE;
   }
 
-  private List<Lines.SetLine> unbroken(Box.Text text) {
-    LineBreaker breaker =
-        new LineBreaker(
-            setting.fonts(),
-            setting.size(text.style()),
-            Long.MAX_VALUE,
-            text.style().align(),
-            word -> {});
-    return breaker.fill(setting.words(text));
+  private Figures unbroken(Box.Text text) {
+    Paragraph paragraph = setting.paragraph(text);
+    if (paragraph.words().isEmpty()) {
+      return Figures.NONE;
+    }
+    long size = setting.size(text.style());
+    Fonts fonts = setting.fonts();
+    LineBreaker breaker = new LineBreaker(fonts, size, Long.MAX_VALUE, word -> {});
+    LineSetter setter = new LineSetter(fonts, size, Long.MAX_VALUE, text.style().align());
+    return Figures.of(setter.set(breaker.fill(paragraph)));
   }
 
   private Extent widest(List<Box> boxes) {
-    return boxes.stream().map(this::of).reduce(Extent.NONE, Extent::or);
+    Extent widest = Extent.NONE;
+    for (Box box : boxes) {
+      widest = widest.or(of(box));
+    }
+    return widest;
   }
 
   private Extent row(Box.Row row) {
@@ -90,17 +106,8 @@ record Extents(Setting setting) {
 
   private Extent text(Box.Text text) {
     long size = setting.size(text.style());
-    long widest = 0;
-    long longest = 0;
-    long line = 0;
-    long space = 0;
-    for (Word word : setting.words(text)) {
-      widest = Math.max(widest, word.advance());
-      line = (word.startsLine() ? 0 : line + space) + word.advance();
-      longest = Math.max(longest, line);
-      space = setting.fonts().face(word.endsBold()).advance(' ');
-    }
-    return new Extent(Em.at(widest, size), Em.at(longest, size));
+    Paragraph paragraph = setting.paragraph(text);
+    return new Extent(Em.at(paragraph.widest(), size), Em.at(paragraph.longest(), size));
   }
 
   private long length(Length length) {

@@ -1,13 +1,15 @@
 package baysheet.layout;
 
 import baysheet.template.Box;
+import baysheet.template.Boxes;
 import baysheet.template.Form;
 import baysheet.template.Length;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.stream.Stream;
 
 /** Tries a form at one level of tightness after another. */
@@ -17,15 +19,16 @@ final class Fitter {
 
   private final Form form;
   private final Fonts fonts;
-  private final Setting.Words words;
+  private final Setting.Paragraphs paragraphs;
   private final long width;
   private final long height;
+  private final Map<List<String>, Box> bodies = new HashMap<>();
   private int measurements;
 
   Fitter(Form form, Fonts fonts) {
     this.form = form;
     this.fonts = fonts;
-    words = new Setting.Words(fonts);
+    paragraphs = new Setting.Paragraphs(fonts);
     width = form.paper().width() - 2 * form.margin();
     height = form.paper().height() - 2 * form.margin();
   }
@@ -40,7 +43,7 @@ final class Fitter {
     Attempt tightest = attempt(last.level(), last.floor());
     if (!tightest.fits()) {
       return Overruns.of(
-          tightest.body(), tightest.tooWide(), last.level().body(), height, measurements);
+          tightest.body(), tightest.tooWide(), body(last.level()), height, measurements);
     }
     Attempt best = tightest;
     int low = 0;
@@ -60,19 +63,19 @@ final class Fitter {
    * group after another, and a smaller size once the groups that may not see it are gone.
    */
   private List<Rung> rungs() {
-    Set<String> met = new TreeSet<>();
+    Set<String> met = Boxes.groups(form.body());
     List<String> dropped = new ArrayList<>();
-    Level level = level(false, dropped, met);
+    Level level = new Level(false, dropped);
     List<Rung> rungs = new ArrayList<>();
     rungs.add(new Rung(level, form.dropsBelow(), form.largest()));
-    level = level(true, dropped, met);
+    level = new Level(true, dropped);
     long upTo = form.largest();
     for (long floor : floors()) {
       rungs.add(new Rung(level, floor, upTo));
       for (Form.Group group : form.groups()) {
         if (group.until() == floor && met.contains(group.name())) {
           dropped.add(group.name());
-          level = level(true, dropped, met);
+          level = new Level(true, dropped);
           rungs.add(new Rung(level, floor, upTo));
         }
       }
@@ -90,12 +93,14 @@ final class Fitter {
         .toList();
   }
 
-  private Level level(boolean leastPens, List<String> dropped, Set<String> met) {
-    Thinning thinning = Thinning.of(dropped);
-    Box nothing = new Box.Space(Length.ZERO, form.body().at());
-    Box body = thinning.thin(form.body()).orElse(nothing);
-    met.addAll(thinning.met());
-    return new Level(leastPens, List.copyOf(dropped), body);
+  /** The form without what a level drops; most levels are never looked at. */
+  private Box body(Level level) {
+    return bodies.computeIfAbsent(
+        level.dropped(),
+        dropped ->
+            Thinning.of(dropped)
+                .thin(form.body())
+                .orElse(new Box.Space(Length.ZERO, form.body().at())));
   }
 
   /**
@@ -122,8 +127,8 @@ final class Fitter {
 
   private Attempt attempt(Level level, long size) {
     measurements++;
-    Measurer measurer = new Measurer(new Setting(fonts, size, level.leastPens(), words));
-    Measured body = measurer.measure(level.body(), width);
+    Measurer measurer = new Measurer(new Setting(fonts, size, level.leastPens(), paragraphs));
+    Measured body = measurer.measure(body(level), width);
     boolean fits = body.height() <= height && measurer.tooWide().isEmpty();
     return new Attempt(level, size, body, measurer.tooWide(), fits);
   }
@@ -152,7 +157,11 @@ final class Fitter {
   }
 
   /** A way of making room. */
-  private record Level(boolean leastPens, List<String> dropped, Box body) {}
+  private record Level(boolean leastPens, List<String> dropped) {
+    Level {
+      dropped = List.copyOf(dropped);
+    }
+  }
 
   /** A level, the least size at which it is taken, and the size beyond which none is tried. */
   private record Rung(Level level, long floor, long upTo) {}

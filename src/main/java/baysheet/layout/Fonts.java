@@ -43,6 +43,11 @@ public record Fonts(FontFace regular, FontFace bold) {
     return bold ? this.bold : regular;
   }
 
+  /** How wide a space is behind a word: as its last letter's face has it. */
+  long spaceAfter(Word word) {
+    return face(word.endsBold()).advance(' ');
+  }
+
   /** Class loading makes this happen once, whichever thread comes first. */
   private static final class BuiltIn {
     private static final Fonts FONTS =

@@ -5,12 +5,14 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A paragraph broken into lines.
+ * A paragraph broken into lines. They are set only when they are drawn.
  *
  * @param width of the room it stands in
  * @param size of its font
  * @param leading from one baseline to the next
  * @param rise from the top of a line to its baseline
+ * @param point how far from the left edge every number's decimal point is to stand, {@link #NONE}
+ *     if they are not lined up
  * @param tag its structure element; none for decoration
  */
 record Lines(
@@ -19,13 +21,11 @@ record Lines(
     long leading,
     long rise,
     Box.Align align,
-    List<SetLine> lines,
+    LineBreaker.Broken broken,
+    long point,
     Optional<Tag> tag,
     Fonts fonts)
     implements Measured {
-  Lines {
-    lines = List.copyOf(lines);
-  }
 
   /**
    * A line with its pieces.
@@ -38,10 +38,6 @@ record Lines(
     SetLine {
       pieces = List.copyOf(pieces);
     }
-
-    SetLine at(long x) {
-      return new SetLine(x, width, point, pieces);
-    }
   }
 
   /** A stretch of a line in one weight, {@code dx} from the line's start. */
@@ -49,7 +45,7 @@ record Lines(
 
   @Override
   public long height() {
-    return leading * lines.size();
+    return leading * broken.lines();
   }
 
   @Override
@@ -62,20 +58,28 @@ record Lines(
     return rise - Em.at(fonts.regular().xHeight(), size) / 2;
   }
 
+  /** How far its figures reach to both sides of their decimal points. */
+  Figures figures() {
+    return Figures.of(set());
+  }
+
   /** The same paragraph with every number's decimal point at one distance from the left edge. */
   Lines withPointAt(long point) {
-    List<SetLine> moved =
-        lines.stream().map(l -> l.point() < 0 ? l : l.at(point - l.point())).toList();
-    return new Lines(width, size, leading, rise, align, moved, tag, fonts);
+    return new Lines(width, size, leading, rise, align, broken, point, tag, fonts);
+  }
+
+  private List<SetLine> set() {
+    return new LineSetter(fonts, size, width, align).set(broken);
   }
 
   @Override
   public void place(long x, long y, PageBuilder page) {
     tag.ifPresent(page::open);
     long baseline = y + rise;
-    for (SetLine line : lines) {
+    for (SetLine line : set()) {
+      long left = x + (point == NONE || line.point() < 0 ? line.x() : point - line.point());
       for (Piece piece : line.pieces()) {
-        page.text(piece, size, x + line.x() + piece.dx(), baseline, tag.isPresent());
+        page.text(piece, size, left + piece.dx(), baseline, tag.isPresent());
       }
       baseline += leading;
     }

@@ -48,7 +48,9 @@ sealed interface Measured permits Lines, Measured.Group, Measured.Tagged, Measur
 
     @Override
     public void place(long x, long y, PageBuilder page) {
-      children.forEach(child -> child.box().place(x + child.x(), y + child.y(), page));
+      for (Placed child : children) {
+        child.box().place(x + child.x(), y + child.y(), page);
+      }
     }
   }
 

@@ -90,25 +90,25 @@ final class Measurer {
    * @param tag its element; none for decoration
    */
   Measured text(Box.Text text, long width, Optional<Tag> tag) {
-    List<Word> words = setting.words(text);
-    if (words.isEmpty()) {
+    Paragraph paragraph = setting.paragraph(text);
+    if (paragraph.words().isEmpty()) {
       return Measured.nothing(width);
     }
     Fonts fonts = setting.fonts();
     long size = setting.size(text.style());
-    Box.Align align = text.style().align();
     LineBreaker breaker =
         new LineBreaker(
             fonts,
             size,
             width,
-            align,
             word -> note(word.text(), text.at(), Em.at(word.advance(), size) - width));
     long leading = Em.at(LEADING, size);
     long ascent = Em.at(fonts.regular().ascent(), size);
     long descent = Em.at(fonts.regular().descent(), size);
     long rise = ascent + (leading - ascent - descent) / 2;
-    return new Lines(width, size, leading, rise, align, breaker.fill(words), tag, fonts);
+    Box.Align align = text.style().align();
+    LineBreaker.Broken broken = breaker.fill(paragraph);
+    return new Lines(width, size, leading, rise, align, broken, Measured.NONE, tag, fonts);
   }
 
   private static Optional<Tag> paragraphTag(Box.Role role) {
@@ -147,13 +147,16 @@ final class Measurer {
   }
 
   private Measured column(Box.Column column, long width) {
-    List<Measured> children = column.children().stream().map(c -> measure(c, width)).toList();
+    List<Measured> children = new ArrayList<>(column.children().size());
+    for (Box child : column.children()) {
+      children.add(measure(child, width));
+    }
     return stack(children, length(column.gap()), width);
   }
 
   /** Boxes under one another. Boxes without height take no gap. */
   static Measured stack(List<Measured> boxes, long gap, long width) {
-    List<Placed> placed = new ArrayList<>();
+    List<Placed> placed = new ArrayList<>(boxes.size());
     long y = 0;
     boolean first = true;
     for (Measured box : boxes) {

@@ -1,6 +1,7 @@
 package baysheet.layout;
 
 import baysheet.template.Box;
+import baysheet.template.Boxes;
 import baysheet.template.Form;
 import baysheet.template.Mark;
 import java.util.ArrayList;

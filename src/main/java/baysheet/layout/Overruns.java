@@ -3,6 +3,7 @@ package baysheet.layout;
 import baysheet.layout.PageFit.Overrun;
 import baysheet.layout.PageFit.Tall;
 import baysheet.template.Box;
+import baysheet.template.Boxes;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

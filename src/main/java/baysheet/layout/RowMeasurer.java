@@ -27,9 +27,12 @@ record RowMeasurer(Measurer measurer) {
   }
 
   private long[] widths(Box.Row row, long room) {
-    List<Width> wanted = row.cells().stream().map(Box.Cell::width).toList();
-    List<Extent> extents =
-        row.cells().stream().map(cell -> measurer.extents().of(cell.child())).toList();
+    List<Width> wanted = new ArrayList<>(row.cells().size());
+    List<Extent> extents = new ArrayList<>(row.cells().size());
+    for (Box.Cell cell : row.cells()) {
+      wanted.add(cell.width());
+      extents.add(measurer.extents().of(cell.child()));
+    }
     return Widths.divide(wanted, extents, room, measurer.setting().body());
   }
 

@@ -2,7 +2,6 @@ package baysheet.layout;
 
 import baysheet.template.Box;
 import java.util.IdentityHashMap;
-import java.util.List;
 import java.util.Map;
 
 /**
@@ -10,16 +9,16 @@ import java.util.Map;
  *
  * @param body the body size, in thousandths of a point
  * @param leastPens whether boxes for a pen are at their smallest
- * @param words the words of each paragraph, divided once for all sizes
+ * @param paragraphs each divided into words once for all sizes
  */
-record Setting(Fonts fonts, long body, boolean leastPens, Words words) {
+record Setting(Fonts fonts, long body, boolean leastPens, Paragraphs paragraphs) {
   long size(Box.TextStyle style) {
     long wanted = Math.floorDiv(style.scale() * body, 1000L);
     return Math.min(style.ceiling(), Math.max(style.floor(), wanted));
   }
 
-  List<Word> words(Box.Text text) {
-    return words.of(text);
+  Paragraph paragraph(Box.Text text) {
+    return paragraphs.of(text);
   }
 
   long penWidth(Box.Field field) {
@@ -34,16 +33,21 @@ record Setting(Fonts fonts, long body, boolean leastPens, Words words) {
    * Remembers how paragraphs divide into words. Looked up by identity, for hashing a paragraph
    * would cost as much as dividing it; nothing depends on the map's order.
    */
-  static final class Words {
+  static final class Paragraphs {
     private final Fonts fonts;
-    private final Map<Box.Text, List<Word>> known = new IdentityHashMap<>();
+    private final Map<Box.Text, Paragraph> known = new IdentityHashMap<>(512);
 
-    Words(Fonts fonts) {
+    Paragraphs(Fonts fonts) {
       this.fonts = fonts;
     }
 
-    private List<Word> of(Box.Text text) {
-      return known.computeIfAbsent(text, t -> Word.divide(t.runs(), fonts));
+    private Paragraph of(Box.Text text) {
+      Paragraph found = known.get(text);
+      if (found == null) {
+        found = Paragraph.of(text, fonts);
+        known.put(text, found);
+      }
+      return found;
     }
   }
 }

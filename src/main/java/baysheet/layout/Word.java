@@ -10,8 +10,9 @@ import java.util.List;
  * @param parts its pieces, each in one weight
  * @param advance its width in thousandths of an em
  * @param startsLine whether a line break is written in front of it
+ * @param joined whether it goes on from the one before without a space
  */
-record Word(List<Part> parts, long advance, boolean startsLine) {
+record Word(List<Part> parts, long advance, boolean startsLine, boolean joined) {
   Word {
     parts = List.copyOf(parts);
   }
@@ -46,7 +47,7 @@ record Word(List<Part> parts, long advance, boolean startsLine) {
       for (int i = 0; i < text.length(); i++) {
         if (i > from && breaksAfter(text, i)) {
           open.add(part(text.substring(from, i + 1), part.bold(), fonts));
-          pieces.add(of(open, pieces.isEmpty() && startsLine));
+          pieces.add(piece(open, pieces.isEmpty()));
           open.clear();
           from = i + 1;
         }
@@ -56,7 +57,7 @@ record Word(List<Part> parts, long advance, boolean startsLine) {
       }
     }
     if (!open.isEmpty()) {
-      pieces.add(of(open, pieces.isEmpty() && startsLine));
+      pieces.add(piece(open, pieces.isEmpty()));
     }
     return pieces;
   }
@@ -77,8 +78,16 @@ record Word(List<Part> parts, long advance, boolean startsLine) {
     return new Part(text, bold, fonts.face(bold).advance(text));
   }
 
-  private static Word of(List<Part> parts, boolean startsLine) {
-    return new Word(parts, parts.stream().mapToLong(Part::advance).sum(), startsLine);
+  private Word piece(List<Part> parts, boolean first) {
+    return of(parts, first && startsLine, !first);
+  }
+
+  private static Word of(List<Part> parts, boolean startsLine, boolean joined) {
+    long advance = 0;
+    for (Part part : parts) {
+      advance += part.advance();
+    }
+    return new Word(parts, advance, startsLine, joined);
   }
 
   /** Gathers pieces into words; a word may run from one weight into the next. */
@@ -114,7 +123,7 @@ record Word(List<Part> parts, long advance, boolean startsLine) {
 
     void endWord() {
       if (!open.isEmpty()) {
-        words.add(of(open, startsLine));
+        words.add(of(open, startsLine, false));
         open.clear();
         startsLine = false;
       }

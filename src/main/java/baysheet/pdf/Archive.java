@@ -6,6 +6,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
+import java.util.zip.Deflater;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
@@ -19,6 +20,9 @@ record Archive(PDDocument document, PdfInfo info) {
 
   private static final DateTimeFormatter PDF_DATE =
       DateTimeFormatter.ofPattern("'D:'uuuuMMddHHmmss'Z'", Locale.ROOT).withZone(ZoneOffset.UTC);
+
+  private static final byte[] PROFILE =
+      Streams.packed(GrayProfile.bytes(), Deflater.BEST_COMPRESSION);
 
   void describe(COSDictionary structure) throws IOException {
     document.setVersion(1.7f);
@@ -56,21 +60,19 @@ record Archive(PDDocument document, PdfInfo info) {
   }
 
   private COSArray outputIntents() throws IOException {
-    COSStream profile = Streams.compressed(document, GrayProfile.bytes());
+    COSStream profile = Streams.packed(document, PROFILE);
     profile.setInt(COSName.N, 1);
-    COSDictionary intent = new COSDictionary();
+    COSDictionary intent = Direct.dictionary();
     intent.setItem(COSName.TYPE, COSName.getPDFName("OutputIntent"));
     intent.setItem(COSName.S, COSName.getPDFName("GTS_PDFA1"));
     intent.setString(COSName.OUTPUT_CONDITION_IDENTIFIER, "Custom");
     intent.setString(COSName.INFO, "Grey, gamma 2.2");
     intent.setItem(COSName.DEST_OUTPUT_PROFILE, profile);
-    COSArray intents = new COSArray();
-    intents.add(intent);
-    return intents;
+    return Direct.array(intent);
   }
 
   private static COSDictionary flag(String name) {
-    COSDictionary dictionary = new COSDictionary();
+    COSDictionary dictionary = Direct.dictionary();
     dictionary.setBoolean(COSName.getPDFName(name), true);
     return dictionary;
   }

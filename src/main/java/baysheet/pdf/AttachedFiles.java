@@ -22,7 +22,7 @@ record AttachedFiles(PDDocument document, PdfInfo info) {
     }
     // A name tree is sorted by its keys.
     Map<String, COSDictionary> byName = new TreeMap<>();
-    COSArray associated = new COSArray();
+    COSArray associated = Direct.array();
     for (Attachment attachment : attachments) {
       COSDictionary file = file(attachment);
       if (byName.putIfAbsent(attachment.name(), file) != null) {
@@ -30,7 +30,7 @@ record AttachedFiles(PDDocument document, PdfInfo info) {
       }
       associated.add(file);
     }
-    COSArray names = new COSArray();
+    COSArray names = Direct.array();
     byName.forEach(
         (name, file) -> {
           names.add(new COSString(name));
@@ -45,11 +45,11 @@ record AttachedFiles(PDDocument document, PdfInfo info) {
     COSStream content = Streams.compressed(document, attachment.content());
     content.setItem(COSName.TYPE, COSName.getPDFName("EmbeddedFile"));
     content.setItem(COSName.SUBTYPE, COSName.getPDFName(attachment.mime()));
-    COSDictionary params = new COSDictionary();
+    COSDictionary params = Direct.dictionary();
     params.setInt(COSName.SIZE, attachment.content().length);
     params.setString(COSName.getPDFName("ModDate"), Archive.date(info.date()));
     content.setItem(COSName.PARAMS, params);
-    COSDictionary embedded = new COSDictionary();
+    COSDictionary embedded = Direct.dictionary();
     embedded.setItem(COSName.F, content);
     embedded.setItem(COSName.UF, content);
     COSDictionary file = new COSDictionary();
@@ -65,7 +65,7 @@ record AttachedFiles(PDDocument document, PdfInfo info) {
   }
 
   private static COSDictionary holding(COSName key, COSBase value) {
-    COSDictionary dictionary = new COSDictionary();
+    COSDictionary dictionary = Direct.dictionary();
     dictionary.setItem(key, value);
     return dictionary;
   }

@@ -11,6 +11,7 @@ import java.util.Map;
  * @param widths of its glyphs by their numbers, in thousandths of an em
  * @param glyphs the number of each character's glyph
  * @param box the rectangle around all glyphs, in thousandths of an em
+ * @param toUnicode the map back from glyphs to characters, deflated
  */
 record CutFace(
     String name,
@@ -26,16 +27,18 @@ record CutFace(
 
   /** The two-byte codes that show a text. */
   byte[] encode(String text) {
-    int[] characters = text.codePoints().toArray();
-    byte[] codes = new byte[2 * characters.length];
-    for (int i = 0; i < characters.length; i++) {
-      Integer glyph = glyphs.get(characters[i]);
+    byte[] codes = new byte[2 * text.codePointCount(0, text.length())];
+    int end = 0;
+    for (int i = 0; i < text.length(); ) {
+      int character = text.codePointAt(i);
+      Integer glyph = glyphs.get(character);
       if (glyph == null) {
         throw new IllegalArgumentException(
-            "no glyph for U+" + Integer.toHexString(characters[i]) + " in " + name);
+            "no glyph for U+" + Integer.toHexString(character) + " in " + name);
       }
-      codes[2 * i] = (byte) (glyph >> 8);
-      codes[2 * i + 1] = glyph.byteValue();
+      codes[end++] = (byte) (glyph >> 8);
+      codes[end++] = glyph.byteValue();
+      i += Character.charCount(character);
     }
     return codes;
   }

@@ -2,7 +2,6 @@ package baysheet.pdf;
 
 import baysheet.layout.FontFace;
 import java.io.IOException;
-import java.io.OutputStream;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSInteger;
@@ -22,19 +21,17 @@ record EmbeddedFace(PDDocument document, CutFace cut, FontFace face, boolean bol
   private static final int BOLD_STEM = 150;
 
   COSDictionary dictionary() throws IOException {
-    COSArray descendants = new COSArray();
-    descendants.add(descendant());
     COSDictionary font = typed(COSName.FONT);
     font.setItem(COSName.SUBTYPE, COSName.TYPE0);
     font.setName(COSName.BASE_FONT, cut.name());
     font.setItem(COSName.ENCODING, COSName.IDENTITY_H);
-    font.setItem(COSName.DESCENDANT_FONTS, descendants);
-    font.setItem(COSName.TO_UNICODE, Streams.compressed(document, cut.toUnicode()));
+    font.setItem(COSName.DESCENDANT_FONTS, Direct.array(descendant()));
+    font.setItem(COSName.TO_UNICODE, Streams.packed(document, cut.toUnicode()));
     return font;
   }
 
   private COSDictionary descendant() throws IOException {
-    COSDictionary system = new COSDictionary();
+    COSDictionary system = Direct.dictionary();
     system.setItem(COSName.REGISTRY, new COSString("Adobe"));
     system.setItem(COSName.ORDERING, new COSString("Identity"));
     system.setInt(COSName.SUPPLEMENT, 0);
@@ -49,7 +46,7 @@ record EmbeddedFace(PDDocument document, CutFace cut, FontFace face, boolean bol
   }
 
   private COSArray widths() {
-    COSArray widths = new COSArray();
+    COSArray widths = Direct.array();
     widths.add(COSInteger.ZERO);
     widths.add(integers(cut.widths()));
     return widths;
@@ -71,17 +68,13 @@ record EmbeddedFace(PDDocument document, CutFace cut, FontFace face, boolean bol
 
   /** Deflated beforehand, once for many documents. */
   private COSStream program() throws IOException {
-    COSStream stream = document.getDocument().createCOSStream();
-    try (OutputStream out = stream.createRawOutputStream()) {
-      out.write(cut.program());
-    }
-    stream.setItem(COSName.FILTER, COSName.FLATE_DECODE);
+    COSStream stream = Streams.packed(document, cut.program());
     stream.setInt(COSName.LENGTH1, cut.length());
     return stream;
   }
 
   private static COSArray integers(int[] numbers) {
-    COSArray array = new COSArray();
+    COSArray array = Direct.array();
     for (int number : numbers) {
       array.add(COSInteger.get(number));
     }

@@ -4,6 +4,7 @@ import baysheet.layout.Fonts;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.BitSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,7 +12,6 @@ import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.zip.Deflater;
-import java.util.zip.DeflaterOutputStream;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TTFSubsetter;
@@ -38,7 +38,7 @@ final class FaceCutter {
   private final String name;
   private final TrueTypeFont font;
   private final CmapLookup characters;
-  private final Map<SortedSet<Integer>, CutFace> cuts = new LinkedHashMap<>();
+  private final Map<BitSet, CutFace> cuts = new LinkedHashMap<>();
 
   private FaceCutter(String name, TrueTypeFont font) throws IOException {
     this.name = name;
@@ -56,12 +56,10 @@ final class FaceCutter {
   }
 
   /** The face with at least these characters. */
-  CutFace cut(SortedSet<Integer> needed) throws IOException {
-    SortedSet<Integer> kept = new TreeSet<>(needed);
-    STOCK.codePoints().forEach(kept::add);
-    for (int c = ' '; c <= '~'; c++) {
-      kept.add(c);
-    }
+  CutFace cut(BitSet needed) throws IOException {
+    BitSet kept = (BitSet) needed.clone();
+    STOCK.codePoints().forEach(kept::set);
+    kept.set(' ', '~' + 1);
     CutFace known = cuts.get(kept);
     if (known != null) {
       return known;
@@ -74,7 +72,9 @@ final class FaceCutter {
     return made;
   }
 
-  private CutFace make(SortedSet<Integer> kept) throws IOException {
+  private CutFace make(BitSet characters) throws IOException {
+    SortedSet<Integer> kept = new TreeSet<>();
+    characters.stream().forEach(kept::add);
     TTFSubsetter subsetter = new TTFSubsetter(font, TABLES);
     subsetter.addAll(kept);
     Map<Integer, Integer> oldByNew = subsetter.getGIDMap();
@@ -83,12 +83,12 @@ final class FaceCutter {
     Map<Integer, Integer> glyphs = glyphs(kept, oldByNew);
     return new CutFace(
         SubsetTag.of(kept) + "+" + name,
-        deflated(program.toByteArray()),
+        Streams.packed(program.toByteArray(), Deflater.BEST_COMPRESSION),
         program.size(),
         widths(oldByNew),
         glyphs,
         box(),
-        ToUnicode.map(glyphs));
+        Streams.packed(ToUnicode.map(glyphs), Deflater.BEST_COMPRESSION));
   }
 
   private Map<Integer, Integer> glyphs(SortedSet<Integer> kept, Map<Integer, Integer> oldByNew) {
@@ -124,16 +124,5 @@ final class FaceCutter {
 
   private int perMille(int units) throws IOException {
     return Math.round(units * 1000f / font.getUnitsPerEm());
-  }
-
-  private static byte[] deflated(byte[] bytes) throws IOException {
-    ByteArrayOutputStream out = new ByteArrayOutputStream(bytes.length);
-    Deflater deflater = new Deflater(Deflater.BEST_COMPRESSION);
-    try (DeflaterOutputStream deflating = new DeflaterOutputStream(out, deflater)) {
-      deflating.write(bytes);
-    } finally {
-      deflater.end();
-    }
-    return out.toByteArray();
   }
 }

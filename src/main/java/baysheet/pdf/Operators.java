@@ -4,9 +4,10 @@ import java.nio.charset.StandardCharsets;
 
 /** Writes the operators of a content stream (ISO 32000-1, annex A). Lengths are thousandths. */
 final class Operators {
-  private static final char[] HEX = "0123456789ABCDEF".toCharArray();
-
   private final StringBuilder out = new StringBuilder(16_384);
+
+  private String font = "";
+  private long fontSize;
 
   Operators op(String operator, long... operands) {
     for (long operand : operands) {
@@ -22,18 +23,30 @@ final class Operators {
     return this;
   }
 
-  /** Sets the font, by its name among the page's resources. */
+  /** Sets the font, by its name among the page's resources, unless it is set already. */
   Operators font(String name, long size) {
-    out.append('/').append(name).append(' ');
-    return op("Tf", size);
+    if (!name.equals(font) || size != fontSize) {
+      font = name;
+      fontSize = size;
+      out.append('/').append(name).append(' ');
+      op("Tf", size);
+    }
+    return this;
   }
 
+  /** Shows text, as a literal string: half as long as one in hexadecimal digits. */
   Operators show(byte[] codes) {
-    out.append('<');
+    out.append('(');
     for (byte code : codes) {
-      out.append(HEX[code >> 4 & 15]).append(HEX[code & 15]);
+      char c = (char) (code & 0xFF);
+      switch (c) {
+        case '(', ')', '\\' -> out.append('\\').append(c);
+        // An end of line would be read as a line feed, whatever it was (ISO 32000-1, 7.3.4.2).
+        case '\r' -> out.append("\\r");
+        default -> out.append(c);
+      }
     }
-    out.append("> Tj\n");
+    out.append(") Tj\n");
     return this;
   }
 
@@ -57,6 +70,6 @@ final class Operators {
   }
 
   byte[] bytes() {
-    return out.toString().getBytes(StandardCharsets.US_ASCII);
+    return out.toString().getBytes(StandardCharsets.ISO_8859_1);
   }
 }

@@ -4,9 +4,9 @@ import baysheet.layout.Item;
 import baysheet.layout.Page;
 import baysheet.layout.Tag;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 
 /**
  * Writes a page's items as a content stream. Every stretch of items that belong to one structure
@@ -18,7 +18,7 @@ final class PageContent {
 
   private final Page page;
   private final UsedFonts fonts;
-  private final Map<Integer, Tag.Type> types = new TreeMap<>();
+  private final Map<Integer, Tag.Type> types = new HashMap<>();
   private final Operators out = new Operators();
   private final List<Integer> owners = new ArrayList<>();
 

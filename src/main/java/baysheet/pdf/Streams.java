@@ -2,8 +2,8 @@ package baysheet.pdf;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.util.Arrays;
 import java.util.zip.Deflater;
-import java.util.zip.DeflaterOutputStream;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSStream;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -16,16 +16,36 @@ final class Streams {
   private Streams() {}
 
   static COSStream compressed(PDDocument document, byte[] content) throws IOException {
+    return packed(document, packed(content, LEVEL));
+  }
+
+  /** A stream of what is deflated already, once for many documents. */
+  static COSStream packed(PDDocument document, byte[] deflated) throws IOException {
     COSStream stream = document.getDocument().createCOSStream();
     stream.setItem(COSName.FILTER, COSName.FLATE_DECODE);
-    Deflater deflater = new Deflater(LEVEL);
-    try (OutputStream raw = stream.createRawOutputStream();
-        OutputStream out = new DeflaterOutputStream(raw, deflater)) {
-      out.write(content);
+    try (OutputStream raw = stream.createRawOutputStream()) {
+      raw.write(deflated);
+    }
+    return stream;
+  }
+
+  /** Deflates bytes. */
+  static byte[] packed(byte[] content, int level) {
+    Deflater deflater = new Deflater(level);
+    try {
+      deflater.setInput(content);
+      deflater.finish();
+      // Incompressible bytes grow by a few; the rest of a buffer that was too small comes after.
+      byte[] out = new byte[content.length + 64];
+      int length = deflater.deflate(out);
+      while (!deflater.finished()) {
+        out = Arrays.copyOf(out, 2 * out.length);
+        length += deflater.deflate(out, length, out.length - length);
+      }
+      return Arrays.copyOf(out, length);
     } finally {
       deflater.end();
     }
-    return stream;
   }
 
   /** For what other programs look for without unpacking. */

@@ -4,10 +4,9 @@ import baysheet.layout.Fonts;
 import baysheet.layout.Item;
 import baysheet.layout.Page;
 import java.io.IOException;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.SortedSet;
-import java.util.TreeSet;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -41,15 +40,23 @@ record UsedFonts(Optional<CutFace> regular, Optional<CutFace> bold, PDResources 
 
   private static Optional<CutFace> cut(List<Page> pages, boolean bold, FaceCutter cutter)
       throws IOException {
-    SortedSet<Integer> characters = new TreeSet<>();
+    BitSet characters = new BitSet();
     for (Page page : pages) {
       for (Item item : page.items()) {
         if (item instanceof Item.Glyphs glyphs && glyphs.bold() == bold) {
-          glyphs.text().codePoints().forEach(characters::add);
+          addAll(glyphs.text(), characters);
         }
       }
     }
     return characters.isEmpty() ? Optional.empty() : Optional.of(cutter.cut(characters));
+  }
+
+  private static void addAll(String text, BitSet characters) {
+    for (int i = 0; i < text.length(); ) {
+      int character = text.codePointAt(i);
+      characters.set(character);
+      i += Character.charCount(character);
+    }
   }
 
   private static COSDictionary embedded(PDDocument document, CutFace cut, boolean bold)

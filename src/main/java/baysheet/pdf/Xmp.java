@@ -37,8 +37,8 @@ final class Xmp {
   }
 
   private static String alternative(String name, String value) {
-    return "<%1$s><rdf:Alt><rdf:li xml:lang=\"x-default\">%2$s</rdf:li></rdf:Alt></%1$s>\n"
-        .formatted(name, escaped(value));
+    String language = "<rdf:Alt><rdf:li xml:lang=\"x-default\">";
+    return element(name, language + escaped(value) + "</rdf:li></rdf:Alt>");
   }
 
   private static String dates(PdfInfo info, String producer, String date) {
@@ -89,11 +89,15 @@ final class Xmp {
   }
 
   private static String description(String prefix, String namespace) {
-    return "<rdf:Description rdf:about=\"\" xmlns:%s=\"%s\">\n".formatted(prefix, namespace);
+    return "<rdf:Description rdf:about=\"\" xmlns:" + prefix + "=\"" + namespace + "\">\n";
   }
 
   private static String simple(String name, String value) {
-    return "<%1$s>%2$s</%1$s>\n".formatted(name, escaped(value));
+    return element(name, escaped(value));
+  }
+
+  private static String element(String name, String content) {
+    return "<" + name + ">" + content + "</" + name + ">\n";
   }
 
   private static String escaped(String text) {

@@ -2,8 +2,6 @@ package baysheet.template;
 
 import baysheet.template.LayoutSource.Faults;
 import baysheet.template.Node.Element;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -15,14 +13,8 @@ import java.util.regex.Pattern;
  * fallback stands in so that one run finds all problems.
  */
 final class Attributes {
-  private static final Pattern LENGTH = Pattern.compile("([0-9]{1,4}(?:\\.[0-9]{1,4})?)(mm|pt|em)");
   private static final Pattern SHARE = Pattern.compile("([1-9][0-9]{0,2})\\*");
   private static final Pattern WHOLE = Pattern.compile("-?[0-9]{1,6}");
-
-  /** Thousandths of a point in a millimetre are 72 000 over this many. */
-  private static final BigDecimal MILLIMETRES_PER_INCH = new BigDecimal("25.4");
-
-  private static final BigDecimal THOUSANDTHS_PER_INCH = new BigDecimal(72_000);
 
   private final Element element;
   private final Faults faults;
@@ -34,10 +26,11 @@ final class Attributes {
 
   /** The attributes of an element that has no others than {@code known}. */
   static Attributes of(Element element, Faults faults, String... known) {
-    List<String> names = List.of(known);
-    element.attributes().keySet().stream()
-        .filter(name -> !names.contains(name))
-        .forEach(name -> faults.unknownAttribute(element.at(), element.name(), name, names));
+    for (String name : element.attributes().keySet()) {
+      if (!List.of(known).contains(name)) {
+        faults.unknownAttribute(element.at(), element.name(), name, List.of(known));
+      }
+    }
     return new Attributes(element, faults);
   }
 
@@ -56,7 +49,7 @@ final class Attributes {
 
   Length length(String name, Length fallback) {
     return text(name)
-        .map(value -> parseLength(value).orElseGet(() -> bad(name, value, LENGTHS, fallback)))
+        .map(value -> LengthText.parse(value).orElseGet(() -> bad(name, value, LENGTHS, fallback)))
         .orElse(fallback);
   }
 
@@ -67,7 +60,7 @@ final class Attributes {
     return text(name)
         .map(
             value ->
-                parseLength(value)
+                LengthText.parse(value)
                     .filter(length -> !length.ofBody())
                     .map(Length::amount)
                     .orElseGet(() -> bad(name, value, "a length such as 3mm or 6pt", fallback)))
@@ -114,7 +107,7 @@ final class Attributes {
     return text(name)
         .map(
             value ->
-                parseLength(value + "em")
+                LengthText.parse(value + "em")
                     .map(Length::amount)
                     .filter(amount -> amount >= 100 && amount <= 10_000)
                     .map(Math::toIntExact)
@@ -144,41 +137,17 @@ final class Attributes {
     return fallback;
   }
 
-  private static Optional<Length> parseLength(String value) {
-    Matcher parts = LENGTH.matcher(value);
-    if (!parts.matches()) {
-      return Optional.empty();
-    }
-    BigDecimal figure = new BigDecimal(parts.group(1));
-    return Optional.of(
-        switch (parts.group(2)) {
-          case "mm" -> new Length(fromMillimetres(figure), false);
-          case "em" -> new Length(thousandths(figure), true);
-          default -> new Length(thousandths(figure), false);
-        });
-  }
-
-  // 1 in = 25.4 mm = 72 pt
-  private static long fromMillimetres(BigDecimal figure) {
-    return figure
-        .multiply(THOUSANDTHS_PER_INCH)
-        .divide(MILLIMETRES_PER_INCH, 0, RoundingMode.HALF_UP)
-        .longValueExact();
-  }
-
-  private static long thousandths(BigDecimal figure) {
-    return figure.movePointRight(3).setScale(0, RoundingMode.HALF_UP).longValueExact();
-  }
-
   private static Optional<Width> parseWidth(String value) {
     if (value.equals("natural")) {
       return Optional.of(new Width.Natural());
     }
-    Matcher share = SHARE.matcher(value);
-    if (share.matches()) {
-      return Optional.of(new Width.Share(Integer.parseInt(share.group(1))));
+    if (value.endsWith("*")) {
+      Matcher share = SHARE.matcher(value);
+      return share.matches()
+          ? Optional.of(new Width.Share(Integer.parseInt(share.group(1))))
+          : Optional.empty();
     }
-    return parseLength(value).map(Width.Fixed::new);
+    return LengthText.parse(value).map(Width.Fixed::new);
   }
 
   private static Optional<Integer> parseWhole(String value) {

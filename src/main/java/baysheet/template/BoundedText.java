@@ -5,7 +5,10 @@ import java.io.Writer;
 
 /** Takes what a layout writes, up to a limit: a list without end must not eat the memory. */
 final class BoundedText extends Writer {
-  private final StringBuilder text = new StringBuilder();
+  /** What a sheet fills to. */
+  private static final int USUAL = 65_536;
+
+  private final StringBuilder text = new StringBuilder(USUAL);
   private final int limit;
 
   BoundedText(int limit) {

@@ -93,7 +93,11 @@ final class BoxReader {
   }
 
   private List<Box> boxes(Element parent, List<Element> children) {
-    return children.stream().flatMap(child -> box(child, parent).stream()).toList();
+    List<Box> boxes = new ArrayList<>(children.size());
+    for (Element child : children) {
+      box(child, parent).ifPresent(boxes::add);
+    }
+    return boxes;
   }
 
   private Optional<Box> box(Element element, Element parent) {

@@ -11,7 +11,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
@@ -22,7 +21,7 @@ final class ElementReader {
   /** The shipped layout needs 14; a deeper tree is a macro gone wrong. */
   private static final int DEEPEST = 60;
 
-  private static final Pattern PLACE = Pattern.compile("[1-9][0-9]{0,6}:[1-9][0-9]{0,6}");
+  private static final int MOST_DIGITS = 7;
 
   private final Faults faults;
   private final Deque<Open> open = new ArrayDeque<>();
@@ -90,12 +89,21 @@ final class ElementReader {
 
   /** An element that came out of a string has no mark: it stands where the one before it stood. */
   private Where where(String mark) {
-    if (mark == null || !PLACE.matcher(mark).matches()) {
+    int colon = mark == null ? -1 : mark.indexOf(':');
+    if (colon < 0 || !isNumber(mark, 0, colon) || !isNumber(mark, colon + 1, mark.length())) {
       return last;
     }
-    int colon = mark.indexOf(':');
     return new Where(
         Integer.parseInt(mark, 0, colon, 10), Integer.parseInt(mark, colon + 1, mark.length(), 10));
+  }
+
+  /** From 1, and small enough for any layout. */
+  private static boolean isNumber(String text, int from, int to) {
+    boolean number = from < to && to - from <= MOST_DIGITS && text.charAt(from) != '0';
+    for (int i = from; number && i < to; i++) {
+      number = text.charAt(i) >= '0' && text.charAt(i) <= '9';
+    }
+    return number;
   }
 
   private void end() {

@@ -5,11 +5,9 @@ import baysheet.template.Form.Paper;
 import baysheet.template.LayoutSource.Faults;
 import baysheet.template.Node.Element;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
 /** Reads a filled layout as a form. */
 final class FormReader {
@@ -95,9 +93,7 @@ final class FormReader {
       }
     }
     List<String> names = groups.stream().map(Group::name).toList();
-    Set<String> used = new LinkedHashSet<>();
-    Groups.collect(body, used);
-    used.stream()
+    Boxes.groups(body).stream()
         .filter(name -> !names.contains(name))
         .forEach(name -> faults.undeclared(root.at(), "group", name, names));
     return groups;

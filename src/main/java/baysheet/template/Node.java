@@ -14,7 +14,10 @@ sealed interface Node {
       implements Node {
     public Element {
       Objects.requireNonNull(name);
-      attributes = Collections.unmodifiableMap(new LinkedHashMap<>(attributes));
+      attributes =
+          attributes.isEmpty()
+              ? Map.of()
+              : Collections.unmodifiableMap(new LinkedHashMap<>(attributes));
       content = List.copyOf(content);
       Objects.requireNonNull(at);
     }
@@ -28,7 +31,12 @@ sealed interface Node {
 
     /** Whether it is only there to indent the markup; a non-breaking space is not. */
     boolean isIndent() {
-      return text.chars().allMatch(Words::isXmlSpace);
+      for (int i = 0; i < text.length(); i++) {
+        if (!isXmlSpace(text.charAt(i))) {
+          return false;
+        }
+      }
+      return true;
     }
 
     /** The white space of XML 1.0, production 3. */

@@ -74,7 +74,7 @@ class ColumnFlowTest {
   }
 
   private static Chunk chunk(int height) {
-    return new Chunk(List.of(new Unit(new Measured.Blank(0, height, false), GAP, false)));
+    return Chunk.of(List.of(new Unit(new Measured.Blank(0, height, false), GAP, false)));
   }
 
   private static Box[] texts(String... texts) {

@@ -81,7 +81,7 @@ class LineBreakerTest {
   void wordMayGoFromOneWeightIntoTheOther() {
     List<Word> words = Word.divide(List.of(Sketch.bold("A"), Sketch.run(": mind b")), FONTS);
     assertEquals(List.of("A:", "mind", "b"), words.stream().map(Word::text).toList());
-    List<Lines.Piece> pieces = breaker(1_000_000, Align.LEFT).fill(words).get(0).pieces();
+    List<Lines.Piece> pieces = set(words, 1_000_000, Align.LEFT).get(0).pieces();
     assertEquals(List.of("A", ": mind b"), pieces.stream().map(Lines.Piece::text).toList());
     assertEquals(FONTS.bold().advance('A') * SIZE / 1000, pieces.get(1).dx(), 1);
   }
@@ -90,8 +90,8 @@ class LineBreakerTest {
   void centredAndRightLinesStandWhereTheyShould() {
     List<Word> words = Word.divide(List.of(Sketch.run("on")), FONTS);
     long room = width("on") + 10_000;
-    assertEquals(5_000, breaker(room, Align.CENTRE).fill(words).get(0).x());
-    assertEquals(10_000, breaker(room, Align.RIGHT).fill(words).get(0).x());
+    assertEquals(5_000, set(words, room, Align.CENTRE).get(0).x());
+    assertEquals(10_000, set(words, room, Align.RIGHT).get(0).x());
   }
 
   @Property
@@ -100,8 +100,7 @@ class LineBreakerTest {
       @ForAll @IntRange(min = 1, max = 300) int points) {
     long room = points * 1000L;
     List<Lines.SetLine> lines =
-        breaker(room, Align.LEFT)
-            .fill(Word.divide(List.of(Sketch.run(String.join(" ", words))), FONTS));
+        set(Word.divide(List.of(Sketch.run(String.join(" ", words))), FONTS), room, Align.LEFT);
     String together = lines.stream().map(LineBreakerTest::text).collect(Collectors.joining(" "));
     assertEquals(String.join(" ", words), together);
     for (Lines.SetLine line : lines) {
@@ -112,11 +111,13 @@ class LineBreakerTest {
 
   private List<String> lines(String text, long width) {
     List<Word> words = Word.divide(List.of(Sketch.run(text)), FONTS);
-    return breaker(width, Align.LEFT).fill(words).stream().map(LineBreakerTest::text).toList();
+    return set(words, width, Align.LEFT).stream().map(LineBreakerTest::text).toList();
   }
 
-  private LineBreaker breaker(long width, Box.Align align) {
-    return new LineBreaker(FONTS, SIZE, width, align, tooWide::add);
+  private List<Lines.SetLine> set(List<Word> words, long width, Box.Align align) {
+    LineBreaker breaker = new LineBreaker(FONTS, SIZE, width, tooWide::add);
+    LineBreaker.Broken broken = breaker.fill(Paragraph.of(words, FONTS));
+    return new LineSetter(FONTS, SIZE, width, align).set(broken);
   }
 
   private static String text(Lines.SetLine line) {

@@ -16,6 +16,6 @@ final class DroppedWords {
           .map(Box.Run::text)
           .collect(Collectors.joining("\n"));
     }
-    return Groups.children(box).map(DroppedWords::of).collect(Collectors.joining());
+    return Boxes.children(box).stream().map(DroppedWords::of).collect(Collectors.joining());
   }
 }

@@ -1,0 +1,42 @@
+package baysheet.pdf;
+
+import java.util.List;
+import org.apache.pdfbox.cos.COSArray;
+import org.apache.pdfbox.cos.COSBase;
+import org.apache.pdfbox.cos.COSDictionary;
+
+/**
+ * Makes arrays and dictionaries that are written where they stand. The library would number each of
+ * them as an object of its own, which doubles the objects of a file and the time to write it.
+ */
+final class Direct {
+  private Direct() {}
+
+  static COSArray array() {
+    COSArray array = new COSArray();
+    array.setDirect(true);
+    return array;
+  }
+
+  static COSArray array(COSBase... members) {
+    COSArray array = array();
+    for (COSBase member : members) {
+      array.add(member);
+    }
+    return array;
+  }
+
+  static COSArray array(List<? extends COSBase> members) {
+    COSArray array = array();
+    for (COSBase member : members) {
+      array.add(member);
+    }
+    return array;
+  }
+
+  static COSDictionary dictionary() {
+    COSDictionary dictionary = new COSDictionary();
+    dictionary.setDirect(true);
+    return dictionary;
+  }
+}

@@ -1,0 +1,81 @@
+package baysheet.pdf;
+
+import baysheet.layout.Item;
+import baysheet.layout.Page;
+import baysheet.layout.Tag;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.apache.pdfbox.cos.COSArray;
+import org.apache.pdfbox.cos.COSBase;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSInteger;
+import org.apache.pdfbox.cos.COSName;
+
+/** The structure elements of one page. */
+final class PageTree {
+  private final COSDictionary pdfPage;
+  private final ElementAttributes attributes;
+  private final Map<Integer, List<COSBase>> sequences = new HashMap<>();
+  private final Map<Integer, COSDictionary> elements = new HashMap<>();
+
+  PageTree(Page page, List<Integer> owners, COSDictionary pdfPage) {
+    this.pdfPage = pdfPage;
+    attributes = new ElementAttributes(page.height(), items(page));
+    for (int i = 0; i < owners.size(); i++) {
+      sequences.computeIfAbsent(owners.get(i), k -> new ArrayList<>(2)).add(COSInteger.get(i));
+    }
+  }
+
+  private static Map<Integer, List<Item>> items(Page page) {
+    Map<Integer, List<Item>> items = new HashMap<>();
+    for (Item item : page.items()) {
+      items.computeIfAbsent(item.element(), k -> new ArrayList<>(2)).add(item);
+    }
+    return items;
+  }
+
+  /** An element with everything below it. */
+  COSDictionary element(Page.Element element, COSDictionary parent) {
+    Tag tag = element.tag();
+    COSDictionary made = new COSDictionary();
+    StructureTree.describe(made, StructureNames.cosName(tag.type()), parent);
+    if (!tag.alternate().isEmpty()) {
+      made.setString(COSName.ALT, tag.alternate());
+    }
+    if (!tag.title().isEmpty()) {
+      made.setString(COSName.T, tag.title());
+    }
+    attributes.of(element).ifPresent(found -> made.setItem(COSName.A, found));
+    elements.put(element.id(), made);
+    addKids(element, made);
+    return made;
+  }
+
+  private void addKids(Page.Element element, COSDictionary made) {
+    List<COSBase> kids = new ArrayList<>();
+    for (Page.Element child : element.children()) {
+      kids.add(element(child, made));
+    }
+    List<COSBase> marked = sequences.getOrDefault(element.id(), List.of());
+    if (!marked.isEmpty()) {
+      made.setItem(COSName.PG, pdfPage);
+      kids.addAll(marked);
+    }
+    if (kids.size() == 1) {
+      made.setItem(COSName.K, kids.get(0));
+    } else if (!kids.isEmpty()) {
+      made.setItem(COSName.K, Direct.array(kids));
+    }
+  }
+
+  /** The elements of marked-content sequences, by the sequences' numbers. */
+  COSArray byNumber(List<Integer> owners) {
+    COSArray byNumber = Direct.array();
+    for (Integer owner : owners) {
+      byNumber.add(elements.get(owner));
+    }
+    return byNumber;
+  }
+}
