@@ -123,11 +123,11 @@ final class StepOrder {
 
   /**
    * What of an earlier task a later one waits for: all of it, but where both close something
-   * together only what comes before that, and where both give access to others only that it is
-   * open.
+   * together only what comes before that. What takes nothing off itself, as a prop or a stand,
+   * waits only until the other is open where both stay so around the same work.
    */
   private List<Integer> doneBefore(Task task, TaskId earlier) {
-    if (givesAccess(task.id()) && givesAccess(earlier)) {
+    if (takesNothingOff(task) && aroundTheSame(task.id(), earlier)) {
       return List.of(mark(earlier, Milestone.WORKED));
     }
     List<Integer> close = chains.of(earlier).close();
@@ -141,8 +141,22 @@ final class StepOrder {
     return List.of(mark(earlier, Milestone.CLOSED));
   }
 
-  private boolean givesAccess(TaskId id) {
-    return resolved.tasks().values().stream().anyMatch(task -> task.access().contains(id));
+  private static boolean takesNothingOff(Task task) {
+    return Stream.of(task.open(), task.work(), task.close())
+        .flatMap(List::stream)
+        .allMatch(step -> step.undo().isEmpty() && step.doUp().isEmpty());
+  }
+
+  /** Whether neither lies behind the other, and something behind both. */
+  private boolean aroundTheSame(TaskId one, TaskId other) {
+    return !isBehind(one, other)
+        && !isBehind(other, one)
+        && resolved.tasks().keySet().stream()
+            .anyMatch(task -> isBehind(task, one) && isBehind(task, other));
+  }
+
+  private boolean isBehind(TaskId task, TaskId access) {
+    return Owners.isBehind(resolved, task, access);
   }
 
   /**
