@@ -74,6 +74,7 @@ final class Checks {
         rule.hold(),
         rule.needs().map(Located::value),
         rule.keepsOpen().map(Located::value),
+        rule.releasedBy().map(Located::value),
         rule.source().value());
   }
 
@@ -130,6 +131,7 @@ final class Checks {
         check.hold(),
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
         "procedure " + name);
   }
 
@@ -162,6 +164,7 @@ final class Checks {
         List.of(),
         Optional.of(Words.NO_GUESS),
         true,
+        Optional.empty(),
         Optional.empty(),
         Optional.empty(),
         thing.source());
@@ -229,6 +232,7 @@ final class Checks {
         Optional.empty(),
         false,
         needs,
+        Optional.empty(),
         Optional.empty(),
         line.source());
   }

@@ -104,9 +104,9 @@ final class Words {
     if (!parts.isEmpty()) {
       what.add("in its seat " + String.join(", ", parts));
     }
-    return "Soak what can be reached of "
+    return "Soak, where reachable, "
         + String.join("; ", what)
-        + "; none on discs, drums, linings; wipe threads dry before they go on";
+        + "; none on discs, drums, linings; wipe threads dry before fitting";
   }
 
   static String findTorque(TorqueLine line) {
@@ -120,7 +120,7 @@ final class Words {
   }
 
   static String askTorque(TorqueLine line) {
-    return "Ask for the right torque of the %s (line\u00a0%s); the figure does not fit"
+    return "Ask for the right torque of the %s (line\u00a0%s): it does not fit"
         .formatted(plural(lower(line.words()), line.count()), line.n());
   }
 

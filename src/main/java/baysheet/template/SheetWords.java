@@ -67,6 +67,7 @@ final class SheetWords {
         checks.byMoment(),
         sheet.support().stream().map(SheetWords::support).toList(),
         checks.openItems(),
+        checks.releasedBy(),
         CheckWords.rechecks(sheet.torque()),
         Phrases.sentence(Phrases.orNothing(sheet.notes())),
         sheet.sources());

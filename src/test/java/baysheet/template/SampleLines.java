@@ -105,6 +105,7 @@ final class SampleLines {
         hold,
         some(needs),
         some(keepsOpen),
+        Optional.empty(),
         "common practice, no source");
   }
 
