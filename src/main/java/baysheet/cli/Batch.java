@@ -1,7 +1,6 @@
 package baysheet.cli;
 
 import baysheet.books.ShopFolder;
-import baysheet.pdf.PdfWriter;
 import baysheet.report.Problems;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
@@ -21,11 +20,16 @@ final class Batch {
 
   private final Maker maker;
   private final int threads;
-  private final ThreadLocal<PdfWriter> writers = ThreadLocal.withInitial(PdfWriter::new);
+  private final Writers writers;
 
   Batch(Maker maker, int threads) {
+    this(maker, threads, new Writers());
+  }
+
+  Batch(Maker maker, int threads, Writers writers) {
     this.maker = maker;
     this.threads = threads;
+    this.writers = writers;
   }
 
   /** What makes the sheet of one job; empty when problems with errors were added. */
@@ -74,6 +78,15 @@ final class Batch {
     }
   }
 
+  /** All sheets of a day in one file. */
+  byte[] all(List<MadeSheet> sheets) {
+    return writers.write(writer -> Day.all(writer, sheets));
+  }
+
+  private byte[] pdf(MadeSheet sheet) {
+    return writers.write(writer -> Day.pdf(writer, sheet));
+  }
+
   /** A fault is kept with its job, to be told in full once the others are done. */
   private Outcome one(Path job, ShopFolder folder) {
     Problems problems = new Problems();
@@ -81,7 +94,7 @@ final class Batch {
       // A value that could not be read counts as left out further on, so one error is enough.
       Optional<MadeSheet> made =
           maker.make(job, folder, problems).filter(sheet -> !problems.hasErrors());
-      Optional<byte[]> pdf = made.map(sheet -> Day.pdf(writers.get(), sheet));
+      Optional<byte[]> pdf = made.map(this::pdf);
       return new Outcome(job, made, pdf, problems, Optional.empty());
     } catch (RuntimeException | StackOverflowError e) {
       return new Outcome(job, Optional.empty(), Optional.empty(), problems, Optional.of(e));

@@ -23,18 +23,28 @@ import baysheet.yaml.Node;
 import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /** Makes the sheet of one job file: reads, resolves, plans, fills the layout and fits the page. */
 final class SheetMaker {
   private static final String LAYOUT = "bay-sheet";
 
   private final ShopFolders folders;
-  private final Layouts layouts;
+  private final Supplier<Layouts> layouts;
   private final Fonts fonts;
   private final Optional<Shop.Paper> paper;
 
   SheetMaker(ShopFolders folders, Layouts layouts, Fonts fonts, Optional<Shop.Paper> paper) {
+    this(folders, () -> layouts, fonts, paper);
+  }
+
+  /**
+   * @param layouts asked for when the first sheet is ready for them
+   */
+  SheetMaker(
+      ShopFolders folders, Supplier<Layouts> layouts, Fonts fonts, Optional<Shop.Paper> paper) {
     this.folders = folders;
     this.layouts = layouts;
     this.fonts = fonts;
@@ -81,7 +91,7 @@ final class SheetMaker {
   }
 
   private Optional<MadeSheet> fit(Sheet sheet, Path file, Problems problems) {
-    Optional<Form> form = layouts.fill(LAYOUT, SheetText.of(sheet), problems);
+    Optional<Form> form = layouts.get().fill(LAYOUT, SheetText.of(sheet), problems);
     if (form.isEmpty() || missesGlyphs(form.get(), file, problems)) {
       return Optional.empty();
     }
@@ -97,7 +107,8 @@ final class SheetMaker {
 
   /** Characters of files were checked where they stand; these are the layout's own. */
   private boolean missesGlyphs(Form form, Path file, Problems problems) {
-    for (MissingGlyph missing : MissingGlyph.in(form, fonts)) {
+    List<MissingGlyph> all = MissingGlyph.in(form, fonts);
+    for (MissingGlyph missing : all) {
       problems.add(
           Problem.error(
               "no-glyph",
@@ -105,7 +116,7 @@ final class SheetMaker {
               "the layout prints U+%04X in \"%s\", which the font lacks (layout line %s)"
                   .formatted(missing.codePoint(), missing.text(), missing.at().line())));
     }
-    return !MissingGlyph.in(form, fonts).isEmpty();
+    return !all.isEmpty();
   }
 
   private static Source start(Path file) {

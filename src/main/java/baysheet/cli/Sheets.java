@@ -1,7 +1,6 @@
 package baysheet.cli;
 
 import baysheet.books.ShopFolder;
-import baysheet.pdf.PdfWriter;
 import baysheet.report.Problems;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
@@ -117,7 +116,7 @@ final class Sheets {
   }
 
   private void writeAll(DayFile day) {
-    OutFiles.write(day.target(), Day.all(new PdfWriter(), day.made()));
+    OutFiles.write(day.target(), batch.all(day.made()));
     console.say(SummaryLine.all(day.made().size(), day.jobs(), day.target()));
   }
 

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -73,12 +74,20 @@ final class SheetsCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    Early<Layouts> layouts =
+        Early.start(() -> templates.map(Layouts::in).orElseGet(Layouts::builtIn));
     Fonts fonts = Fonts.builtIn();
     ShopFolders folders = new ShopFolders(fonts);
-    Layouts layouts = templates.map(Layouts::in).orElseGet(Layouts::builtIn);
     SheetMaker maker = new SheetMaker(folders, layouts, fonts, paper());
-    Batch batch = new Batch(maker::make, threads());
+    Batch batch = new Batch(maker::make, threads(), writers());
     return new Sheets(console, folders, batch, out, record).run(paths.isEmpty() ? today() : paths);
+  }
+
+  /** Should making one fail here, it fails again, and is told, where it is needed. */
+  private static Writers writers() {
+    Writers writers = new Writers();
+    CompletableFuture.runAsync(writers::prepare);
+    return writers;
   }
 
   private Optional<Shop.Paper> paper() {

@@ -74,12 +74,10 @@ final class ShopFolders {
 
   /** The shop file alone; empty when it has errors. */
   Optional<Shop> shop(Path root, Problems problems) {
-    return faultless(root.resolve(SHOP_FILE), ShopReader::read, problems);
-  }
-
-  /** How a node becomes a value. */
-  private interface Reader<T> {
-    Optional<T> read(Node node, Problems problems);
+    Outcome<Shop> shop =
+        outcome(root.resolve(SHOP_FILE), (node, name, own) -> ShopReader.read(node, own));
+    problems.addAll(shop.problems());
+    return shop.faultless();
   }
 
   /** How a node with the name that its file gives it becomes a value. */
@@ -90,43 +88,55 @@ final class ShopFolders {
   private <T> Map<String, T> all(
       Path folder, NamedReader<T> reader, Function<T, String> name, Problems problems) {
     Map<String, T> found = new LinkedHashMap<>();
-    for (Path file : YamlFiles.in(folder)) {
-      faultless(file, (node, own) -> reader.read(node, YamlFiles.name(file), own), problems)
-          .ifPresent(value -> found.put(name.apply(value), value));
+    for (Outcome<T> file : atOnce(YamlFiles.in(folder), file -> outcome(file, reader))) {
+      problems.addAll(file.problems());
+      file.faultless().ifPresent(value -> found.put(name.apply(value), value));
     }
     return found;
   }
 
-  /** A file's value, if nothing is wrong with the file. */
-  private <T> Optional<T> faultless(Path file, Reader<T> reader, Problems problems) {
+  private <T> Outcome<T> outcome(Path file, NamedReader<T> reader) {
     Problems own = new Problems();
-    Optional<T> value = node(file, own).flatMap(node -> reader.read(node, own));
-    problems.addAll(own);
-    return value.filter(found -> !own.hasErrors());
+    String name = YamlFiles.name(file);
+    return new Outcome<>(node(file, own).flatMap(node -> reader.read(node, name, own)), own);
+  }
+
+  /** What came of files that are read on all cores, in the order of the files. */
+  private static <S, T> List<T> atOnce(List<S> files, Function<S, T> reading) {
+    return files.parallelStream().map(reading).toList();
+  }
+
+  /** What came of one file. */
+  private record Outcome<T>(Optional<T> value, Problems problems) {
+    /** The value, if nothing is wrong with the file. */
+    Optional<T> faultless() {
+      return value.filter(found -> !problems.hasErrors());
+    }
   }
 
   /** The built-in catalogue with the shop's own entries over it. */
   private Optional<Catalogue> catalogue(
       Path folder, Collection<SpecBook> books, Problems problems) {
+    List<Outcome<Catalogue>> files = new ArrayList<>(atOnce(BUILT_IN, ShopFolders::builtIn));
+    files.addAll(
+        atOnce(
+            YamlFiles.in(folder),
+            file -> outcome(file, (node, name, own) -> CatalogueReader.read(node, own))));
     Problems own = new Problems();
-    List<Catalogue> catalogues = new ArrayList<>();
-    for (String file : BUILT_IN) {
-      Source source = new Source("catalogue/" + file, builtIn(file));
-      YamlFile.parse(source, own)
-          .flatMap(node -> CatalogueReader.read(node, own))
-          .ifPresent(catalogues::add);
-    }
-    for (Path file : YamlFiles.in(folder)) {
-      node(file, own).flatMap(node -> CatalogueReader.read(node, own)).ifPresent(catalogues::add);
-    }
+    files.forEach(file -> own.addAll(file.problems()));
+    List<Catalogue> catalogues = files.stream().flatMap(file -> file.value().stream()).toList();
     Catalogue merged = CatalogueReader.merge(catalogues);
     CatalogueCheck.check(merged, books, own);
     problems.addAll(own);
     return own.hasErrors() ? Optional.empty() : Optional.of(merged);
   }
 
-  private static String builtIn(String file) {
-    return new String(Fonts.resource("/baysheet/catalogue/" + file), StandardCharsets.UTF_8);
+  private static Outcome<Catalogue> builtIn(String file) {
+    Problems own = new Problems();
+    String text = new String(Fonts.resource("/baysheet/catalogue/" + file), StandardCharsets.UTF_8);
+    Source source = new Source("catalogue/" + file, text);
+    return new Outcome<>(
+        YamlFile.parse(source, own).flatMap(node -> CatalogueReader.read(node, own)), own);
   }
 
   /** A file as a tree, every character of which can be printed. */

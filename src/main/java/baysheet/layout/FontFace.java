@@ -90,7 +90,7 @@ public final class FontFace {
 
   /** Whether the font can show a character, or need not because it is never drawn. */
   public boolean covers(int codePoint) {
-    return Characters.neverDrawn(codePoint) || characters.glyph(Characters.drawnAs(codePoint)) != 0;
+    return (codePoint < NEAR ? near[codePoint] : look(codePoint)) != NO_GLYPH;
   }
 
   /** From the baseline up to the top of the tallest letter with its accent. */

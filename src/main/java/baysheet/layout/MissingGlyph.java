@@ -26,7 +26,9 @@ public record MissingGlyph(int codePoint, boolean bold, String text, Box.Where a
     List<MissingGlyph> missing = new ArrayList<>();
     for (Box box : Boxes.walk(form.body())) {
       if (box instanceof Box.Text text) {
-        text.runs().forEach(run -> find(run.text(), run.bold(), text.at(), fonts, missing));
+        for (Box.Run run : text.runs()) {
+          find(run.text(), run.bold(), text.at(), fonts, missing);
+        }
       } else if (box instanceof Box.Drawing drawing) {
         for (Mark mark : drawing.marks()) {
           if (mark instanceof Mark.Label label) {
@@ -40,9 +42,23 @@ public record MissingGlyph(int codePoint, boolean bold, String text, Box.Where a
 
   private static void find(
       String text, boolean bold, Box.Where at, Fonts fonts, List<MissingGlyph> missing) {
-    text.codePoints()
-        .filter(c -> !fonts.face(bold).covers(c))
-        .distinct()
-        .forEach(c -> missing.add(new MissingGlyph(c, bold, text, at)));
+    if (!coversAll(fonts.face(bold), text)) {
+      text.codePoints()
+          .filter(c -> !fonts.face(bold).covers(c))
+          .distinct()
+          .forEach(c -> missing.add(new MissingGlyph(c, bold, text, at)));
+    }
+  }
+
+  /** Nearly always true, so it is asked first and without a stream. */
+  private static boolean coversAll(FontFace face, String text) {
+    for (int i = 0; i < text.length(); ) {
+      int codePoint = text.codePointAt(i);
+      if (!face.covers(codePoint)) {
+        return false;
+      }
+      i += Character.charCount(codePoint);
+    }
+    return true;
   }
 }

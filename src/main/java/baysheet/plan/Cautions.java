@@ -10,10 +10,13 @@ import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 
 /** The cautions of a job, lettered: first those on top, then as the sequence comes to them. */
@@ -22,8 +25,12 @@ final class Cautions {
   private static final int ABOUT = 5;
 
   private final Resolved resolved;
-  private final List<Laid> lines;
   private final Triggers triggers;
+
+  /** Lines by the hazards that they name themselves. */
+  private final Map<String, Set<Integer>> hazards = new HashMap<>();
+
+  private final Set<String> eveningHazards;
 
   /** A caution that this job brings. */
   private record Found(Catalogue.Caution caution, List<Integer> lines, boolean onTop) {
@@ -34,8 +41,13 @@ final class Cautions {
 
   Cautions(Resolved resolved, List<Laid> lines) {
     this.resolved = resolved;
-    this.lines = lines;
     this.triggers = new Triggers(resolved, lines);
+    this.eveningHazards = eveningHazards(resolved);
+    for (int i = 0; i < lines.size(); i++) {
+      for (String hazard : lines.get(i).step().hazards()) {
+        hazards.computeIfAbsent(hazard, key -> new TreeSet<>()).add(i);
+      }
+    }
   }
 
   List<CautionLine> all() {
@@ -55,25 +67,19 @@ final class Cautions {
   }
 
   private Optional<Found> find(Catalogue.Caution caution) {
-    List<Integer> named = new ArrayList<>(triggers.lines(caution.when()));
-    for (int i = 0; i < lines.size(); i++) {
-      boolean hazard = lines.get(i).step().hazards().contains(caution.name().value());
-      if (hazard && !named.contains(i)) {
-        named.add(i);
-      }
-    }
-    named.sort(Comparator.naturalOrder());
+    String name = caution.name().value();
+    Set<Integer> named = new TreeSet<>(triggers.lines(caution.when()));
+    named.addAll(hazards.getOrDefault(name, Set.of()));
     // What the evening's work brings has no line of the sequence to stand above.
-    boolean vehicle =
-        triggers.vehicle(caution.when()) || eveningHazards().contains(caution.name().value());
+    boolean vehicle = triggers.vehicle(caution.when()) || eveningHazards.contains(name);
     if (named.isEmpty() && !vehicle) {
       return Optional.empty();
     }
     boolean onTop = caution.wholeJob() || vehicle || caution.signal() == Signal.DANGER;
-    return Optional.of(new Found(caution, named, onTop));
+    return Optional.of(new Found(caution, List.copyOf(named), onTop));
   }
 
-  private Set<String> eveningHazards() {
+  private static Set<String> eveningHazards(Resolved resolved) {
     Set<String> hazards = new LinkedHashSet<>();
     for (Task task : resolved.ranked()) {
       Stream.of(task.open(), task.work(), task.close())

@@ -3,7 +3,6 @@ package baysheet.plan;
 import baysheet.books.Catalogue;
 import baysheet.books.Moment;
 import baysheet.books.Place;
-import baysheet.report.Located;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.TaskId;
@@ -41,18 +40,20 @@ final class CheckSteps {
       int node, Catalogue.CheckStep step, List<Integer> by, Set<TaskId> brought) {}
 
   private final Resolved resolved;
+  private final Layers layers;
   private final StepChains chains;
   private final List<Draft> drafts;
   private final List<Waiting> waiting = new ArrayList<>();
 
-  private CheckSteps(Resolved resolved, StepChains chains) {
+  private CheckSteps(Resolved resolved, Layers layers, StepChains chains) {
     this.resolved = resolved;
+    this.layers = layers;
     this.chains = chains;
     this.drafts = new ArrayList<>(chains.drafts());
   }
 
-  static CheckSteps of(Resolved resolved, StepChains chains) {
-    CheckSteps checks = new CheckSteps(resolved, chains);
+  static CheckSteps of(Resolved resolved, Layers layers, StepChains chains) {
+    CheckSteps checks = new CheckSteps(resolved, layers, chains);
     List<Laid> lines =
         chains.drafts().stream().map(draft -> Laid.single(draft, Moment.RAISED)).toList();
     Triggers triggers = new Triggers(resolved, lines);
@@ -127,32 +128,34 @@ final class CheckSteps {
     for (TaskId task : tasks) {
       StepChains.Chains own = chains.of(task);
       Stream.of(own.open(), own.work(), own.close()).forEach(around::addAll);
-      resolved.tasks().keySet().stream()
-          .filter(access -> Owners.isBehind(resolved, task, access))
-          .forEach(access -> around.addAll(chains.of(access).close()));
+      layers.around(task).forEach(access -> around.addAll(chains.of(access).close()));
     }
     return around;
   }
 
   /** What must be off still goes on later, and so does the vehicle onto its wheels. */
   private boolean mustWait(Draft step, Catalogue.CheckStep check) {
-    List<String> off = check.whileOff().stream().map(Located::value).toList();
-    return Lifting.lowers(resolved, step) || step.doUp().stream().anyMatch(item -> is(item, off));
+    for (ItemAt item : step.doUp()) {
+      if (Lifting.holds(resolved, item)
+          || check.whileOff().stream().anyMatch(off -> is(item, off.value()))) {
+        return true;
+      }
+    }
+    return false;
   }
 
-  private boolean is(ItemAt item, List<String> names) {
-    return names.contains(item.item())
-        || !Collections.disjoint(names, resolved.thing(item).kinds());
+  private boolean is(ItemAt item, String name) {
+    return item.item().equals(name) || resolved.thing(item).isOf(name);
   }
 
   /** Nodes, and all that come after them. */
   private static Set<Integer> following(List<Integer> nodes, List<Set<Integer>> before) {
+    List<List<Integer>> after = StepGraph.after(before);
     Set<Integer> following = new LinkedHashSet<>(nodes);
     Deque<Integer> next = new ArrayDeque<>(nodes);
     while (!next.isEmpty()) {
-      int node = next.remove();
-      for (int later = 0; later < before.size(); later++) {
-        if (before.get(later).contains(node) && following.add(later)) {
+      for (int later : after.get(next.remove())) {
+        if (following.add(later)) {
           next.add(later);
         }
       }

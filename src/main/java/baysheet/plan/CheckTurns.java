@@ -23,19 +23,19 @@ final class CheckTurns {
   /** A step that brings a check, at one of its places. */
   private record Brought(Sheet.SheetStep by, Place place) {}
 
-  private final Sheet sheet;
+  private final Printed printed;
   private final Resolved resolved;
   private final Bringing bringing;
   private final List<String> faults = new ArrayList<>();
 
-  private CheckTurns(Sheet sheet, Resolved resolved) {
-    this.sheet = sheet;
+  private CheckTurns(Printed printed, Resolved resolved, Bringing bringing) {
+    this.printed = printed;
     this.resolved = resolved;
-    this.bringing = new Bringing(sheet, resolved);
+    this.bringing = bringing;
   }
 
-  static List<String> faults(Sheet sheet, Resolved resolved) {
-    CheckTurns turns = new CheckTurns(sheet, resolved);
+  static List<String> faults(Sheet sheet, Printed printed, Resolved resolved, Bringing bringing) {
+    CheckTurns turns = new CheckTurns(printed, resolved, bringing);
     for (Catalogue.Rule rule : resolved.catalogue().rules().values()) {
       rule.step().ifPresent(step -> turns.rule(rule, step));
     }
@@ -45,11 +45,7 @@ final class CheckTurns {
 
   /** The list of checks names the steps that a check is, and their moment. */
   private void listed(CheckLine line) {
-    List<Sheet.SheetStep> steps =
-        sheet.steps().stream()
-            .filter(step -> step.phase() == Sheet.Phase.CHECK)
-            .filter(step -> step.procedure().equals(line.name()))
-            .toList();
+    List<Sheet.SheetStep> steps = checks(line.name());
     if (!steps.stream().map(Sheet.SheetStep::n).toList().equals(line.steps())) {
       faults.add("check " + line.name() + " is said to be steps " + line.steps() + ", and is not");
     } else if (!steps.isEmpty() && steps.get(0).moment() != line.moment()) {
@@ -59,7 +55,7 @@ final class CheckTurns {
 
   private void rule(Catalogue.Rule rule, Catalogue.CheckStep step) {
     List<Brought> brought = brought(rule);
-    List<Sheet.SheetStep> checks = checks(rule);
+    List<Sheet.SheetStep> checks = checks(rule.name().value());
     for (Brought one : brought) {
       if (checks.stream().noneMatch(check -> answers(check, step, one))) {
         faults.add(
@@ -80,11 +76,14 @@ final class CheckTurns {
         .toList();
   }
 
-  private List<Sheet.SheetStep> checks(Catalogue.Rule rule) {
-    return sheet.steps().stream()
-        .filter(step -> step.phase() == Sheet.Phase.CHECK)
-        .filter(step -> step.procedure().equals(rule.name().value()))
-        .toList();
+  private List<Sheet.SheetStep> checks(String rule) {
+    List<Sheet.SheetStep> checks = new ArrayList<>();
+    for (Sheet.SheetStep step : printed.steps()) {
+      if (step.phase() == Sheet.Phase.CHECK && step.procedure().equals(rule)) {
+        checks.add(step);
+      }
+    }
+    return checks;
   }
 
   private static boolean answers(Sheet.SheetStep check, Catalogue.CheckStep step, Brought brought) {
@@ -108,7 +107,7 @@ final class CheckTurns {
       }
     }
     Set<ItemAt> items = items(tasks(step, brought));
-    for (Sheet.SheetStep before : sheet.steps().subList(0, at(check))) {
+    for (Sheet.SheetStep before : printed.steps().subList(0, at(check))) {
       for (ItemAt item : hiding(before, step, items)) {
         faults.add(
             "step %s puts %s on before check step %s".formatted(before.n(), item, check.n()));
@@ -119,7 +118,7 @@ final class CheckTurns {
 
   /** From the check up to the first thing that had to wait for it, nothing else goes on. */
   private void behind(Sheet.SheetStep check, Catalogue.CheckStep step, Set<ItemAt> items) {
-    for (Sheet.SheetStep next : sheet.steps().subList(at(check), sheet.steps().size())) {
+    for (Sheet.SheetStep next : printed.steps().subList(at(check), printed.steps().size())) {
       if (!hiding(next, step, items).isEmpty()) {
         return;
       }
@@ -133,7 +132,7 @@ final class CheckTurns {
   }
 
   private int at(Sheet.SheetStep step) {
-    return sheet.steps().indexOf(step);
+    return printed.steps().indexOf(step);
   }
 
   private List<ItemAt> hiding(Sheet.SheetStep step, Catalogue.CheckStep check, Set<ItemAt> items) {

@@ -12,12 +12,12 @@ import baysheet.resolve.Task;
 import baysheet.torque.Tightening;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
-import java.util.stream.IntStream;
 
 /** Every check that is due, each once, by moment: from rules, from procedures, from the books. */
 final class Checks {
@@ -27,12 +27,23 @@ final class Checks {
   private final List<Laid> lines;
   private final List<TorqueLine> torque;
   private final List<ItemAt> withWheel;
+  private final boolean everUp;
+
+  /** The numbers of the steps that a check is itself, by its rule. */
+  private final Map<String, List<Integer>> checkSteps = new HashMap<>();
 
   Checks(Resolved resolved, List<Laid> lines, List<TorqueLine> torque) {
     this.resolved = resolved;
     this.lines = lines;
     this.torque = torque;
     this.withWheel = torque.isEmpty() ? List.of() : withWheels();
+    this.everUp = lines.stream().anyMatch(line -> line.moment() == Moment.RAISED);
+    for (int i = 0; i < lines.size(); i++) {
+      Draft step = lines.get(i).step();
+      if (step.phase() == Sheet.Phase.CHECK) {
+        checkSteps.computeIfAbsent(step.task().procedure(), key -> new ArrayList<>()).add(i + 1);
+      }
+    }
   }
 
   List<CheckLine> all() {
@@ -60,7 +71,7 @@ final class Checks {
   private CheckLine check(Catalogue.Rule rule, List<Integer> brought) {
     TreeSet<Place> places = new TreeSet<>();
     brought.forEach(index -> places.addAll(lines.get(index).places()));
-    List<Integer> steps = steps(rule.name().value());
+    List<Integer> steps = checkSteps.getOrDefault(rule.name().value(), List.of());
     return new CheckLine(
         rule.name().value(),
         steps.isEmpty()
@@ -78,16 +89,6 @@ final class Checks {
         rule.source().value());
   }
 
-  /** The numbers of the steps that a rule's check is itself. */
-  private List<Integer> steps(String rule) {
-    return IntStream.range(0, lines.size())
-        .filter(index -> lines.get(index).step().phase() == Sheet.Phase.CHECK)
-        .filter(index -> lines.get(index).step().task().procedure().equals(rule))
-        .map(index -> index + 1)
-        .boxed()
-        .toList();
-  }
-
   /**
    * When a check is due: at its moment, or where that has passed when its steps come, at theirs.
    * While a vehicle stays on its wheels there is no moment at which it is up.
@@ -96,26 +97,26 @@ final class Checks {
     if (moment.compareTo(Moment.RAISED) < 0) {
       return moment;
     }
-    boolean passed =
-        moment.compareTo(Moment.BEFORE_LOWERING) <= 0
-            && lines.stream().noneMatch(line -> line.moment() == Moment.RAISED);
+    boolean passed = moment.compareTo(Moment.BEFORE_LOWERING) <= 0 && !everUp;
     Moment earliest = passed ? Moment.ON_THE_GROUND : moment;
     return brought.stream()
         .map(index -> lines.get(index).moment())
         .reduce(earliest, (one, other) -> one.compareTo(other) > 0 ? one : other);
   }
 
+  /** A procedure's own checks, once for all its places. */
   private List<CheckLine> procedures() {
-    Map<Procedure.Check, TreeSet<Place>> places = new LinkedHashMap<>();
-    Map<Procedure.Check, String> names = new LinkedHashMap<>();
-    for (Task task : resolved.ranked()) {
-      for (Procedure.Check check : task.procedure().checks()) {
-        places.computeIfAbsent(check, key -> new TreeSet<>()).add(task.id().place());
-        names.putIfAbsent(check, task.id().procedure());
-      }
+    Map<String, Procedure> procedures = new LinkedHashMap<>();
+    Map<String, TreeSet<Place>> places = new HashMap<>();
+    for (Task task : resolved.tasks().values()) {
+      String name = task.id().procedure();
+      procedures.putIfAbsent(name, task.procedure());
+      places.computeIfAbsent(name, key -> new TreeSet<>()).add(task.id().place());
     }
     List<CheckLine> checks = new ArrayList<>();
-    places.forEach((check, where) -> checks.add(own(check, names.get(check), where)));
+    procedures.forEach(
+        (name, procedure) ->
+            procedure.checks().forEach(check -> checks.add(own(check, name, places.get(name)))));
     return checks;
   }
 
@@ -193,32 +194,31 @@ final class Checks {
 
   /** Whether these fasteners hold a wheel: they go on in the step that puts a wheel on. */
   private boolean holdsWheel(TorqueLine line) {
-    return withWheel.stream()
+    return names(line, withWheel);
+  }
+
+  private static boolean names(TorqueLine line, List<ItemAt> items) {
+    return items.stream()
         .anyMatch(
             item -> item.item().equals(line.fastener()) && line.places().contains(item.place()));
   }
 
   private List<ItemAt> withWheels() {
     return lines.stream()
-        .flatMap(Laid::all)
+        .flatMap(line -> line.all().stream())
         .filter(step -> isWheel(step.doUp()))
         .flatMap(step -> step.doUp().stream())
         .toList();
   }
 
   private boolean isWheel(List<ItemAt> items) {
-    return items.stream().anyMatch(item -> resolved.thing(item).kinds().contains(WHEEL));
+    return items.stream().anyMatch(item -> resolved.thing(item).isOf(WHEEL));
   }
 
   private CheckLine recheck(TorqueLine line, String text, Optional<String> needs) {
     List<Integer> steps = new ArrayList<>();
     for (int i = 0; i < lines.size(); i++) {
-      boolean undone =
-          lines.get(i).undo().stream()
-              .anyMatch(
-                  item ->
-                      item.item().equals(line.fastener()) && line.places().contains(item.place()));
-      if (undone) {
+      if (names(line, lines.get(i).undo())) {
         steps.add(i + 1);
       }
     }

@@ -21,16 +21,18 @@ import java.util.stream.Stream;
  */
 final class Completeness {
   private final Sheet sheet;
+  private final Printed printed;
   private final Resolved resolved;
   private final List<String> faults = new ArrayList<>();
 
-  private Completeness(Sheet sheet, Resolved resolved) {
+  private Completeness(Sheet sheet, Printed printed, Resolved resolved) {
     this.sheet = sheet;
+    this.printed = printed;
     this.resolved = resolved;
   }
 
-  static List<String> faults(Sheet sheet, Resolved resolved) {
-    Completeness complete = new Completeness(sheet, resolved);
+  static List<String> faults(Sheet sheet, Printed printed, Resolved resolved) {
+    Completeness complete = new Completeness(sheet, printed, resolved);
     for (Task task : resolved.tasks().values()) {
       complete.chain(task, Sheet.Phase.OPEN, task.open());
       complete.chain(task, Sheet.Phase.WORK, task.work());
@@ -76,11 +78,7 @@ final class Completeness {
   }
 
   private List<Sheet.SheetStep> all(Task task, Sheet.Phase phase, String text) {
-    return sheet.steps().stream()
-        .filter(step -> step.phase() == phase && step.text().equals(text))
-        .filter(step -> step.procedure().equals(task.id().procedure()))
-        .filter(step -> step.places().contains(task.id().place()))
-        .toList();
+    return printed.reading(text, task.id()).stream().filter(step -> step.phase() == phase).toList();
   }
 
   /** A step may be gone when it only takes off or puts on what others take off or put on. */

@@ -19,12 +19,12 @@ import java.util.stream.Stream;
 final class DoubtsAsked {
   private DoubtsAsked() {}
 
-  static List<String> faults(Sheet sheet, Resolved resolved) {
+  static List<String> faults(Sheet sheet, Printed printed, Resolved resolved) {
     List<TorqueLine> doubtful =
         sheet.torque().stream().filter(line -> doubtful(resolved, line)).toList();
     List<String> faults = new ArrayList<>();
     for (TorqueLine line : doubtful) {
-      sheet.steps().stream()
+      printed.naming(line).stream()
           .filter(step -> unasked(step, line))
           .map(step -> "step " + step.n() + " is no hold point, and its figure is in doubt")
           .forEach(faults::add);
@@ -57,6 +57,6 @@ final class DoubtsAsked {
   /** Making a set snug, which is tightened later, needs no figure. */
   private static boolean unasked(Sheet.SheetStep step, TorqueLine line) {
     boolean tightens = !line.twoVisits() || step.phase() == Sheet.Phase.FINAL;
-    return step.torque().contains(line.n()) && tightens && !step.hold();
+    return tightens && !step.hold();
   }
 }

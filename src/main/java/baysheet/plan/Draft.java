@@ -166,7 +166,7 @@ record Draft(
   }
 
   private static <T> List<T> values(List<Located<T>> written) {
-    return written.stream().map(Located::value).toList();
+    return written.isEmpty() ? List.of() : written.stream().map(Located::value).toList();
   }
 
   Place place() {

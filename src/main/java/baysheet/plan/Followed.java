@@ -9,8 +9,12 @@ import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -20,18 +24,33 @@ import java.util.stream.Stream;
  */
 final class Followed {
   private final Sheet sheet;
+  private final Printed printed;
   private final Resolved resolved;
   private final Bringing bringing;
+  private final Set<String> checks = new HashSet<>();
+
+  /** When the procedures' own checks are due, by their text. */
+  private final Map<String, Moment> ownChecks = new HashMap<>();
+
+  private final boolean everRaised;
   private final List<String> faults = new ArrayList<>();
 
-  private Followed(Sheet sheet, Resolved resolved) {
+  private Followed(Sheet sheet, Printed printed, Resolved resolved, Bringing bringing) {
     this.sheet = sheet;
+    this.printed = printed;
     this.resolved = resolved;
-    this.bringing = new Bringing(sheet, resolved);
+    this.bringing = bringing;
+    sheet.checks().forEach(check -> checks.add(check.name()));
+    for (Task task : resolved.tasks().values()) {
+      for (Procedure.Check own : task.procedure().checks()) {
+        ownChecks.putIfAbsent(own.text().value(), own.moment().value());
+      }
+    }
+    everRaised = printed.steps().stream().anyMatch(step -> holds(step.undo()));
   }
 
-  static List<String> faults(Sheet sheet, Resolved resolved) {
-    Followed followed = new Followed(sheet, resolved);
+  static List<String> faults(Sheet sheet, Printed printed, Resolved resolved, Bringing bringing) {
+    Followed followed = new Followed(sheet, printed, resolved, bringing);
     resolved.catalogue().cautions().values().forEach(followed::warned);
     followed.hazards();
     resolved.catalogue().rules().values().forEach(followed::checked);
@@ -43,14 +62,11 @@ final class Followed {
     String name = caution.name().value();
     List<Sheet.SheetStep> steps = bringing.steps(caution.when());
     boolean brought = !steps.isEmpty() || bringing.wholly(caution.when());
-    if (brought && line(name).isEmpty()) {
+    Optional<CautionLine> line = printed.caution(name);
+    if (brought && line.isEmpty()) {
       faults.add("caution " + name + " is missing, and a step, a tool or a procedure brings it");
     }
-    line(name).ifPresent(line -> steps.forEach(step -> lettered(line, step)));
-  }
-
-  private Optional<CautionLine> line(String name) {
-    return sheet.cautions().stream().filter(line -> line.name().equals(name)).findFirst();
+    line.ifPresent(found -> steps.forEach(step -> lettered(found, step)));
   }
 
   private void lettered(CautionLine line, Sheet.SheetStep step) {
@@ -75,16 +91,12 @@ final class Followed {
   private void hazards(Task task, BoundStep bound) {
     String text = bound.step().text().value();
     for (Located<String> hazard : bound.step().hazards()) {
-      Optional<CautionLine> line = line(hazard.value());
+      Optional<CautionLine> line = printed.caution(hazard.value());
       if (line.isEmpty()) {
         faults.add("caution " + hazard.value() + " is missing, and \"" + text + "\" names it");
       }
       List<Sheet.SheetStep> steps =
-          sheet.steps().stream()
-              .filter(step -> step.text().equals(text) && step.phase().isWork())
-              .filter(step -> step.procedure().equals(task.id().procedure()))
-              .filter(step -> step.places().contains(task.id().place()))
-              .toList();
+          printed.reading(text, task.id()).stream().filter(step -> step.phase().isWork()).toList();
       boolean waived = resolved.job().waive().containsKey(hazard.value());
       line.filter(
               caution ->
@@ -103,7 +115,7 @@ final class Followed {
     boolean there =
         evening
             ? sheet.evening().contains(rule.check().value())
-            : sheet.checks().stream().anyMatch(check -> check.name().equals(rule.name().value()));
+            : checks.contains(rule.name().value());
     boolean brought = !steps.isEmpty() || bringing.wholly(rule.when());
     if (brought && !there) {
       faults.add(
@@ -119,11 +131,11 @@ final class Followed {
    */
   private void inTime(CheckLine check) {
     List<Sheet.SheetStep> because =
-        sheet.steps().stream().filter(step -> check.because().contains(step.n())).toList();
+        printed.steps().stream().filter(step -> check.because().contains(step.n())).toList();
     Optional<Moment> written = written(check);
     boolean excused =
         because.stream().anyMatch(step -> step.moment() == check.moment())
-            || (raisings().isEmpty() && check.moment() == Moment.ON_THE_GROUND);
+            || (!everRaised && check.moment() == Moment.ON_THE_GROUND);
     written
         .filter(moment -> check.moment() != moment)
         .filter(moment -> check.moment().compareTo(moment) < 0 || !excused)
@@ -137,25 +149,17 @@ final class Followed {
   }
 
   private Optional<Moment> written(CheckLine check) {
-    Catalogue.Rule rule = resolved.catalogue().rules().get(check.name());
-    Stream<Moment> own =
-        resolved.tasks().values().stream()
-            .flatMap(task -> task.procedure().checks().stream())
-            .filter(one -> one.text().value().equals(check.text()))
-            .map(Procedure.Check::moment)
-            .map(Located::value);
-    Stream<Moment> ruled =
-        Stream.ofNullable(rule)
-            .filter(one -> one.check().value().equals(check.text()))
-            .map(one -> one.moment().value());
-    return Stream.concat(ruled, own).findFirst();
+    return Optional.ofNullable(resolved.catalogue().rules().get(check.name()))
+        .filter(rule -> rule.check().value().equals(check.text()))
+        .map(rule -> rule.moment().value())
+        .or(() -> Optional.ofNullable(ownChecks.get(check.text())));
   }
 
   /** Somebody who only follows the sequence comes to each check in time. */
   private void gated(CheckLine check, Sheet.SheetStep step) {
-    int at = sheet.steps().indexOf(step);
+    int at = printed.steps().indexOf(step);
     if (check.moment() == Moment.BEFORE_LIFTING) {
-      List<Sheet.SheetStep> before = sheet.steps().subList(0, at);
+      List<Sheet.SheetStep> before = printed.steps().subList(0, at);
       if (before.stream().noneMatch(one -> isGate(one, Moment.BEFORE_LIFTING))) {
         faults.add("no step before step " + step.n() + " leads to \"" + check.text() + "\"");
       }
@@ -168,7 +172,7 @@ final class Followed {
 
   private void lowering(CheckLine check, Sheet.SheetStep step, int at) {
     boolean gate = false;
-    for (Sheet.SheetStep next : sheet.steps().subList(at, sheet.steps().size())) {
+    for (Sheet.SheetStep next : printed.steps().subList(at, printed.steps().size())) {
       gate |= isGate(next, Moment.RAISED);
       if (holds(next.doUp()) && next != step) {
         if (!gate) {
@@ -184,11 +188,12 @@ final class Followed {
     return step.phase() == Sheet.Phase.FINAL && step.torque().isEmpty() && step.moment() == moment;
   }
 
-  private List<Sheet.SheetStep> raisings() {
-    return sheet.steps().stream().filter(step -> holds(step.undo())).toList();
-  }
-
   private boolean holds(List<ItemAt> items) {
-    return items.stream().anyMatch(item -> resolved.thing(item).kinds().contains("support"));
+    for (ItemAt item : items) {
+      if (resolved.thing(item).isOf("support")) {
+        return true;
+      }
+    }
+    return false;
   }
 }

@@ -9,6 +9,7 @@ import baysheet.report.Located;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -54,16 +55,17 @@ final class Headings {
 
   /** What the job asks for, each procedure once with its places. */
   private static List<String> works(Resolved resolved) {
-    Map<Procedure, List<Place>> places = new LinkedHashMap<>();
-    resolved.ranked().stream()
-        .filter(Task::asked)
-        .forEach(
-            task ->
-                places
-                    .computeIfAbsent(task.procedure(), key -> new ArrayList<>())
-                    .add(task.id().place()));
+    Map<String, Procedure> procedures = new LinkedHashMap<>();
+    Map<String, List<Place>> places = new HashMap<>();
+    for (Task task : resolved.tasks().values()) {
+      if (task.asked()) {
+        String name = task.id().procedure();
+        procedures.putIfAbsent(name, task.procedure());
+        places.computeIfAbsent(name, key -> new ArrayList<>()).add(task.id().place());
+      }
+    }
     List<String> works = new ArrayList<>();
-    places.forEach((procedure, where) -> works.add(work(procedure, where)));
+    procedures.forEach((name, procedure) -> works.add(work(procedure, places.get(name))));
     return works;
   }
 

@@ -38,12 +38,14 @@ final class Holds {
 
   private final Resolved resolved;
   private final List<Laid> lines;
-  private final List<TorqueLine> torque;
+
+  /** Those whose figure is in doubt. */
+  private final List<TorqueLine> doubtful;
 
   Holds(Resolved resolved, List<Laid> lines, List<TorqueLine> torque) {
     this.resolved = resolved;
     this.lines = lines;
-    this.torque = torque;
+    this.doubtful = torque.stream().filter(TorqueLine::inDoubt).toList();
   }
 
   boolean at(int index) {
@@ -55,8 +57,7 @@ final class Holds {
   /** Whether a line tightens something to a figure that is in doubt; making it snug needs none. */
   boolean doubts(int index) {
     Laid line = lines.get(index);
-    return torque.stream()
-        .filter(TorqueLine::inDoubt)
+    return doubtful.stream()
         .anyMatch(row -> names(row, row.twoVisits() ? line.tighten() : line.doUp()));
   }
 

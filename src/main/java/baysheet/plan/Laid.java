@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.stream.Stream;
 
 /**
  * A line of the sheet before it has its number: a step, or a step and its twin on the other side.
@@ -24,7 +23,7 @@ record Laid(Draft step, Optional<Draft> twin, Moment moment) {
 
   /** The places at which it is done; a tick box for each. */
   List<Place> places() {
-    return all().map(Draft::place).toList();
+    return twin.isEmpty() ? List.of(step.place()) : List.of(step.place(), twin.get().place());
   }
 
   List<ItemAt> undo() {
@@ -55,7 +54,7 @@ record Laid(Draft step, Optional<Draft> twin, Moment moment) {
   }
 
   /** The steps it stands for, one or two. */
-  Stream<Draft> all() {
-    return Stream.concat(Stream.of(step), twin.stream());
+  List<Draft> all() {
+    return twin.isEmpty() ? List.of(step) : List.of(step, twin.get());
   }
 }

@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** What to lay out before the work: tools, new parts, what is used up. */
 final class LayOut {
@@ -31,7 +32,7 @@ final class LayOut {
     for (Task task : resolved.ranked()) {
       task.procedure().uses().forEach(use -> uses.add(use.value()));
     }
-    lines.stream().flatMap(Laid::all).forEach(step -> uses.addAll(step.uses()));
+    steps().forEach(step -> uses.addAll(step.uses()));
     List<Sheet.ToolLine> tools = new ArrayList<>();
     uses.stream().filter(Procedure.Use::special).forEach(use -> tools.add(tool(use)));
     uses.stream().filter(use -> !use.special()).forEach(use -> tools.add(tool(use)));
@@ -142,12 +143,11 @@ final class LayOut {
    */
   List<String> consumables() {
     Set<String> products = new LinkedHashSet<>();
-    lines.stream()
-        .flatMap(Laid::all)
+    steps()
         .flatMap(step -> step.apply().stream())
         .forEach(apply -> products.add(apply.product().replace('-', ' ')));
     Set<String> circuits = new LinkedHashSet<>();
-    lines.stream().flatMap(Laid::all).forEach(step -> circuits.addAll(step.circuits()));
+    steps().forEach(step -> circuits.addAll(step.circuits()));
     circuits.forEach(
         circuit ->
             resolved
@@ -155,6 +155,10 @@ final class LayOut {
                 .fluid(circuit)
                 .ifPresent(fluid -> products.add(Words.fluid(circuit, fluid))));
     return List.copyOf(products);
+  }
+
+  private Stream<Draft> steps() {
+    return lines.stream().flatMap(line -> line.all().stream());
   }
 
   /** What has no torque line but is off and must be on again. */
@@ -168,9 +172,7 @@ final class LayOut {
     }
     off.keySet()
         .removeIf(
-            item ->
-                resolved.thing(item) instanceof Bound.OfBook
-                    || Lifting.holds(resolved, List.of(item)));
+            item -> resolved.thing(item) instanceof Bound.OfBook || Lifting.holds(resolved, item));
     return TallyRows.of(resolved, off, on);
   }
 }

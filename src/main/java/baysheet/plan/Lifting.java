@@ -20,6 +20,15 @@ final class Lifting {
 
   /** Whether any of these items is what the vehicle stands on. */
   static boolean holds(Resolved resolved, List<ItemAt> items) {
-    return items.stream().anyMatch(item -> resolved.thing(item).kinds().contains(SUPPORT));
+    for (ItemAt item : items) {
+      if (holds(resolved, item)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  static boolean holds(Resolved resolved, ItemAt item) {
+    return resolved.thing(item).isOf(SUPPORT);
   }
 }

@@ -1,14 +1,14 @@
 package baysheet.plan;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
+import java.util.BitSet;
 import java.util.List;
-import java.util.Set;
 
 /** Finds steps that wait for one another in a circle. */
 final class Loop {
   private final StepGraph graph;
-  private final Set<Integer> clear = new LinkedHashSet<>();
+  private final BitSet clear = new BitSet();
+  private final BitSet onPath = new BitSet();
   private final List<Integer> path = new ArrayList<>();
 
   private Loop(StepGraph graph) {
@@ -28,14 +28,14 @@ final class Loop {
   }
 
   private List<Integer> from(int node) {
-    if (clear.contains(node)) {
+    if (clear.get(node)) {
       return List.of();
     }
-    int seen = path.indexOf(node);
-    if (seen >= 0) {
-      return List.copyOf(path.subList(seen, path.size()));
+    if (onPath.get(node)) {
+      return List.copyOf(path.subList(path.indexOf(node), path.size()));
     }
     path.add(node);
+    onPath.set(node);
     for (int earlier : graph.before().get(node)) {
       List<Integer> circle = from(earlier);
       if (!circle.isEmpty()) {
@@ -43,7 +43,8 @@ final class Loop {
       }
     }
     path.remove(path.size() - 1);
-    clear.add(node);
+    onPath.clear(node);
+    clear.set(node);
     return List.of();
   }
 }

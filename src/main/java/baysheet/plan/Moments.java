@@ -57,7 +57,7 @@ final class Moments {
     for (Draft step : order) {
       boolean moving = Lifting.raises(resolved, step) || Lifting.lowers(resolved, step);
       laid.add(Laid.single(step, moment(!up.isEmpty() || moving, raisedYet)));
-      up.addAll(step.undo().stream().filter(this::supports).toList());
+      step.undo().stream().filter(this::supports).forEach(up::add);
       up.removeAll(step.doUp());
       raisedYet |= moving;
     }
@@ -72,7 +72,7 @@ final class Moments {
   }
 
   private boolean supports(ItemAt item) {
-    return Lifting.holds(resolved, List.of(item));
+    return Lifting.holds(resolved, item);
   }
 
   /** What a step did up while the vehicle was up, and whose final torque waits for the ground. */

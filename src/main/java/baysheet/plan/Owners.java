@@ -2,10 +2,9 @@ package baysheet.plan;
 
 import baysheet.books.Moment;
 import baysheet.resolve.ItemAt;
-import baysheet.resolve.Resolved;
-import baysheet.resolve.Task;
 import baysheet.resolve.TaskId;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -30,7 +29,7 @@ final class Owners {
    * @param closing closing steps by task
    */
   static Owners of(
-      Resolved resolved, List<Map<TaskId, List<Draft>>> written, Map<TaskId, List<Draft>> closing) {
+      Layers layers, List<Map<TaskId, List<Draft>>> written, Map<TaskId, List<Draft>> closing) {
     Map<ItemAt, Set<TaskId>> undo = new LinkedHashMap<>();
     Map<ItemAt, Set<TaskId>> own = new LinkedHashMap<>();
     Map<ItemAt, Set<TaskId>> mirrored = new LinkedHashMap<>();
@@ -47,8 +46,8 @@ final class Owners {
     // What others put on in its turn does not wait for the ground.
     late.forEach((item, tasks) -> own.putIfAbsent(item, tasks));
     Owners owners = new Owners();
-    undo.forEach((item, tasks) -> owners.undoing.put(item, first(resolved, tasks)));
-    own.forEach((item, tasks) -> owners.doingUp.put(item, first(resolved, tasks)));
+    undo.forEach((item, tasks) -> owners.undoing.put(item, first(layers, tasks)));
+    own.forEach((item, tasks) -> owners.doingUp.put(item, first(layers, tasks)));
     return owners;
   }
 
@@ -69,17 +68,12 @@ final class Owners {
   }
 
   /** The first that no other of them gives access to; access never runs in a circle. */
-  private static TaskId first(Resolved resolved, Set<TaskId> tasks) {
-    return tasks.stream()
-        .filter(task -> tasks.stream().noneMatch(other -> isBehind(resolved, task, other)))
-        .findFirst()
-        .orElseThrow(() -> new IllegalStateException("access in a circle among " + tasks));
-  }
-
-  /** Whether a task lies behind another, directly or through what gives access to it. */
-  static boolean isBehind(Resolved resolved, TaskId task, TaskId access) {
-    Task one = resolved.tasks().get(task);
-    return one.access().stream()
-        .anyMatch(direct -> direct.equals(access) || isBehind(resolved, direct, access));
+  private static TaskId first(Layers layers, Set<TaskId> tasks) {
+    for (TaskId task : tasks) {
+      if (Collections.disjoint(layers.around(task), tasks)) {
+        return task;
+      }
+    }
+    throw new IllegalStateException("access in a circle among " + tasks);
   }
 }

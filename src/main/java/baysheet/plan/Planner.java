@@ -72,8 +72,9 @@ public final class Planner {
 
   private static Sheet sheet(
       Resolved resolved, StepGraph graph, List<Laid> lines, Problems problems) {
-    SocketNeeds needs = new SocketNeeds(resolved, lines);
-    List<TorqueLine> torque = TorqueTable.of(resolved, lines, needs);
+    Wrenches wrenches = new Wrenches(resolved);
+    SocketNeeds needs = new SocketNeeds(resolved, lines, wrenches);
+    List<TorqueLine> torque = TorqueTable.of(resolved, lines, wrenches, needs);
     List<CautionLine> cautions = new Cautions(resolved, lines).all();
     List<CheckLine> checks = new Checks(resolved, lines, torque).all();
     List<Sheet.Support> support = SupportCheck.of(resolved, lines, problems);

@@ -2,15 +2,20 @@ package baysheet.plan;
 
 import baysheet.books.Moment;
 import baysheet.books.Place;
-import baysheet.resolve.Bound;
+import baysheet.report.Located;
 import baysheet.resolve.BoundStep;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
 import baysheet.resolve.TaskId;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -19,16 +24,33 @@ import java.util.stream.Stream;
  * printed and at what the procedures say; it shares no code with the planner.
  */
 final class Playback {
-  private final Sheet sheet;
+  private final Printed printed;
   private final Resolved resolved;
   private final Set<ItemAt> off = new LinkedHashSet<>();
   private final Set<ItemAt> everOff = new LinkedHashSet<>();
   private final Set<ItemAt> back = new LinkedHashSet<>();
+  private final Map<TaskId, List<Task>> accesses = new HashMap<>();
+  private final Map<ItemAt, List<Opening>> openings = new HashMap<>();
   private final List<String> faults = new ArrayList<>();
 
-  private Playback(Sheet sheet, Resolved resolved) {
-    this.sheet = sheet;
+  /**
+   * The opening step, counted from 0, in which a task that leaves closing to the mirror takes
+   * something off.
+   */
+  private record Opening(Task task, int step) {}
+
+  private Playback(Printed printed, Resolved resolved) {
+    this.printed = printed;
     this.resolved = resolved;
+    resolved.tasks().values().stream().filter(it -> it.close().isEmpty()).forEach(this::openings);
+  }
+
+  private void openings(Task task) {
+    for (int i = 0; i < task.open().size(); i++) {
+      for (ItemAt item : task.open().get(i).undo()) {
+        openings.computeIfAbsent(item, key -> new ArrayList<>()).add(new Opening(task, i));
+      }
+    }
   }
 
   /**
@@ -49,16 +71,18 @@ final class Playback {
 
   /** Every fault, in the order in which it is met. */
   static List<String> faults(Sheet sheet, Resolved resolved) {
-    Playback playback = new Playback(sheet, resolved);
+    Printed printed = new Printed(sheet);
+    Bringing bringing = new Bringing(printed, resolved);
+    Playback playback = new Playback(printed, resolved);
     playback.walk();
     playback.allBack();
     playback.allDone();
-    playback.allTight();
-    playback.allTallied();
-    playback.faults.addAll(Completeness.faults(sheet, resolved));
-    playback.faults.addAll(Followed.faults(sheet, resolved));
-    playback.faults.addAll(DoubtsAsked.faults(sheet, resolved));
-    playback.faults.addAll(CheckTurns.faults(sheet, resolved));
+    playback.faults.addAll(
+        AllListed.faults(sheet, printed, resolved, playback.everOff, playback.back));
+    playback.faults.addAll(Completeness.faults(sheet, printed, resolved));
+    playback.faults.addAll(Followed.faults(sheet, printed, resolved, bringing));
+    playback.faults.addAll(DoubtsAsked.faults(sheet, printed, resolved));
+    playback.faults.addAll(CheckTurns.faults(sheet, printed, resolved, bringing));
     return playback.faults;
   }
 
@@ -67,7 +91,7 @@ final class Playback {
    * the second.
    */
   private void walk() {
-    List<Sheet.SheetStep> steps = sheet.steps();
+    List<Sheet.SheetStep> steps = printed.steps();
     int i = 0;
     while (i < steps.size()) {
       int end = i;
@@ -106,19 +130,25 @@ final class Playback {
   /** Whether a step is written for after lowering, when all that gave access to it is closed. */
   private boolean waits(Sheet.SheetStep step, Place place) {
     Task task = task(step, place);
-    return Stream.of(task.open(), task.work(), task.close())
-        .flatMap(List::stream)
-        .map(BoundStep::step)
-        .filter(written -> written.text().value().equals(step.text()))
-        .flatMap(written -> written.moment().stream())
-        .anyMatch(moment -> moment.value().compareTo(Moment.ON_THE_GROUND) >= 0);
+    return waits(step, task.open()) || waits(step, task.work()) || waits(step, task.close());
+  }
+
+  private static boolean waits(Sheet.SheetStep step, List<BoundStep> written) {
+    for (BoundStep one : written) {
+      Optional<Located<Moment>> moment = one.step().moment();
+      if (moment.isPresent()
+          && moment.get().value().compareTo(Moment.ON_THE_GROUND) >= 0
+          && one.step().text().value().equals(step.text())) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** A step's moment is the state in which the vehicle is when the sequence comes to it. */
   private void standsAsSaid(Sheet.SheetStep step) {
-    boolean up = off.stream().anyMatch(this::carries);
-    boolean moves =
-        Stream.of(step.undo(), step.doUp()).flatMap(List::stream).anyMatch(this::carries);
+    boolean up = carries(off);
+    boolean moves = carries(step.undo()) || carries(step.doUp());
     if (!moves && up != (step.moment() == Moment.RAISED)) {
       faults.add(
           "step "
@@ -130,8 +160,17 @@ final class Playback {
     }
   }
 
+  private boolean carries(Collection<ItemAt> items) {
+    for (ItemAt item : items) {
+      if (carries(item)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   private boolean carries(ItemAt item) {
-    return resolved.thing(item).kinds().contains("support");
+    return resolved.thing(item).isOf("support");
   }
 
   /** A merged step's items on one side: those of that side, or those that belong to no side. */
@@ -159,50 +198,56 @@ final class Playback {
       return;
     }
     for (Task access : accesses(task(step, place))) {
-      for (ItemAt item : opened(access)) {
-        if (!off.contains(item) && !undoing.contains(item)) {
-          faults.add("step " + step.n() + " needs " + item + " off, and it is on");
-        }
+      for (BoundStep opening : access.open()) {
+        needsOff(step, opening.undo(), undoing);
       }
     }
   }
 
-  private List<Task> accesses(Task task) {
-    Set<Task> all = new LinkedHashSet<>();
-    for (TaskId id : task.access()) {
-      Task access = resolved.tasks().get(id);
-      all.add(access);
-      all.addAll(accesses(access));
+  private void needsOff(Sheet.SheetStep step, List<ItemAt> items, List<ItemAt> undoing) {
+    for (ItemAt item : items) {
+      if (!off.contains(item) && !undoing.contains(item)) {
+        faults.add("step " + step.n() + " needs " + item + " off, and it is on");
+      }
     }
-    return List.copyOf(all);
   }
 
-  private static List<ItemAt> opened(Task task) {
-    return task.open().stream().flatMap(step -> step.undo().stream()).toList();
+  /** What gives access to a task, directly or through others, each once. */
+  private List<Task> accesses(Task task) {
+    List<Task> known = accesses.get(task.id());
+    if (known != null) {
+      return known;
+    }
+    Map<TaskId, Task> all = new LinkedHashMap<>();
+    for (TaskId id : task.access()) {
+      Task access = resolved.tasks().get(id);
+      all.putIfAbsent(id, access);
+      accesses(access).forEach(further -> all.putIfAbsent(further.id(), further));
+    }
+    accesses.put(task.id(), List.copyOf(all.values()));
+    return accesses.get(task.id());
   }
 
   /**
    * What came off after an item, in a procedure that leaves closing to the mirror, is on before it.
    */
   private void inOrder(Sheet.SheetStep step, Place place, ItemAt item) {
-    for (Task task : resolved.tasks().values()) {
-      List<BoundStep> open = task.open();
-      for (int i = 0; i < open.size(); i++) {
-        if (open.get(i).undo().contains(item) && task.close().isEmpty() && !saysWhen(task, item)) {
-          later(open, i).stream()
-              .filter(off::contains)
-              .filter(other -> !opensAnyway(task, other) && !saysWhen(task, other))
-              .forEach(
-                  other ->
-                      faults.add(
-                          "step "
-                              + step.n()
-                              + " does up "
-                              + item
-                              + " over "
-                              + other
-                              + ", which is still off"));
-        }
+    for (Opening opening : openings.getOrDefault(item, List.of())) {
+      Task task = opening.task();
+      if (!saysWhen(task, item)) {
+        later(task.open(), opening.step())
+            .filter(off::contains)
+            .filter(other -> !opensAnyway(task, other) && !saysWhen(task, other))
+            .forEach(
+                other ->
+                    faults.add(
+                        "step "
+                            + step.n()
+                            + " does up "
+                            + item
+                            + " over "
+                            + other
+                            + ", which is still off"));
       }
     }
   }
@@ -222,10 +267,8 @@ final class Playback {
         .anyMatch(step -> step.doUp().contains(item));
   }
 
-  private static List<ItemAt> later(List<BoundStep> open, int index) {
-    return open.subList(index + 1, open.size()).stream()
-        .flatMap(step -> step.undo().stream())
-        .toList();
+  private static Stream<ItemAt> later(List<BoundStep> open, int index) {
+    return open.subList(index + 1, open.size()).stream().flatMap(step -> step.undo().stream());
   }
 
   private void allBack() {
@@ -235,65 +278,14 @@ final class Playback {
   /** Every item that a procedure of the job undoes or does up is on the sheet. */
   private void allDone() {
     for (Task task : resolved.tasks().values()) {
-      opened(task).stream()
+      task.open().stream()
+          .flatMap(step -> step.undo().stream())
           .filter(item -> !everOff.contains(item))
           .forEach(item -> faults.add(task.id() + " undoes " + item + ", and no step does"));
       task.close().stream()
           .flatMap(step -> step.doUp().stream())
           .filter(item -> !back.contains(item))
           .forEach(item -> faults.add(task.id() + " does up " + item + ", and no step does"));
-    }
-  }
-
-  /**
-   * Every fastener that went on has a torque line, and a step that names it last; no line is idle.
-   */
-  private void allTight() {
-    for (ItemAt item : back) {
-      if (resolved.thing(item) instanceof Bound.OfBook) {
-        long rows = sheet.torque().stream().filter(line -> isFor(line, item)).count();
-        if (rows != 1) {
-          faults.add(item + " has " + rows + " torque lines");
-        }
-      }
-    }
-    for (TorqueLine line : sheet.torque()) {
-      long visits = sheet.steps().stream().filter(step -> step.torque().contains(line.n())).count();
-      if (visits < (line.twoVisits() ? 2 : 1)) {
-        faults.add("torque line " + line.n() + " is reached by " + visits + " steps");
-      }
-      finalOnTheGround(line);
-    }
-  }
-
-  private static boolean isFor(TorqueLine line, ItemAt item) {
-    return line.fastener().equals(item.item()) && line.places().contains(item.place());
-  }
-
-  private void finalOnTheGround(TorqueLine line) {
-    boolean late =
-        sheet.steps().stream()
-            .filter(step -> step.torque().contains(line.n()))
-            .anyMatch(
-                step ->
-                    step.phase() == Sheet.Phase.FINAL
-                        && step.moment().compareTo(Moment.ON_THE_GROUND) >= 0);
-    if (line.twoVisits() && !late) {
-      faults.add("torque line " + line.n() + " never gets its final torque on the ground");
-    }
-  }
-
-  /** Everything else that was off stands in the tally. */
-  private void allTallied() {
-    for (ItemAt item : everOff) {
-      Bound thing = resolved.thing(item);
-      boolean tallied =
-          sheet.tally().stream()
-              .anyMatch(
-                  row -> row.item().equals(item.item()) && row.places().contains(item.place()));
-      if (thing instanceof Bound.OfCatalogue && !carries(item) && !tallied) {
-        faults.add(item + " was off and is not in the tally");
-      }
     }
   }
 }

@@ -1,7 +1,6 @@
 package baysheet.plan;
 
 import baysheet.books.Fastener;
-import baysheet.resolve.Resolved;
 import baysheet.torque.Passes;
 import baysheet.torque.Quantity;
 import baysheet.torque.Setting;
@@ -15,25 +14,25 @@ import java.util.Optional;
 
 /** What the rounds of a set come to, as marks of a wrench: a share of a torque is no figure. */
 final class Rounds {
-  private final Resolved resolved;
+  private final Wrenches wrenches;
   private final Fastener fastener;
   private final Target target;
   private final Optional<Setting> full;
 
-  private Rounds(Resolved resolved, Fastener fastener, Target target) {
-    this.resolved = resolved;
+  private Rounds(Wrenches wrenches, Fastener fastener, Target target) {
+    this.wrenches = wrenches;
     this.fastener = fastener;
     this.target = target;
-    this.full = Wrenches.choose(resolved, fastener, target).setting();
+    this.full = wrenches.choose(fastener, target).setting();
   }
 
   /** The rounds of a set; none where it is tightened in one go, in stages, or without a figure. */
-  static List<TorqueLine.Round> of(Resolved resolved, Fastener fastener) {
+  static List<TorqueLine.Round> of(Wrenches wrenches, Fastener fastener) {
     Passes passes = Wrenches.rounds(fastener);
     if (passes.percents().size() > 1
         && fastener.tightening().value() instanceof Tightening.Stages stages
         && stages.plainTorque().isPresent()) {
-      return new Rounds(resolved, fastener, stages.plainTorque().get()).all(passes);
+      return new Rounds(wrenches, fastener, stages.plainTorque().get()).all(passes);
     }
     return List.of();
   }
@@ -52,8 +51,7 @@ final class Rounds {
   /** On the wrench of the last round where that can be, else on another of the crib. */
   private Optional<Setting> early(Quantity round) {
     List<Wrench> same = full.map(Setting::wrench).stream().toList();
-    return Wrenches.early(resolved, fastener, round, same)
-        .or(() -> Wrenches.early(resolved, fastener, round, Wrenches.crib(resolved)));
+    return wrenches.early(fastener, round, same).or(() -> wrenches.early(fastener, round));
   }
 
   private static TorqueLine.Round round(

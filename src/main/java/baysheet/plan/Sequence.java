@@ -1,9 +1,10 @@
 package baysheet.plan;
 
 import baysheet.books.Place;
+import baysheet.resolve.TaskId;
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
@@ -23,19 +24,12 @@ import java.util.Set;
  */
 final class Sequence {
   private final StepGraph graph;
-  private final List<List<Integer>> after = new ArrayList<>();
+  private final List<List<Integer>> after;
   private final Map<BitSet, Integer> failed = new HashMap<>();
 
   private Sequence(StepGraph graph) {
     this.graph = graph;
-    for (int node = 0; node < graph.size(); node++) {
-      after.add(new ArrayList<>());
-    }
-    for (int node = 0; node < graph.size(); node++) {
-      for (int earlier : graph.before().get(node)) {
-        after.get(earlier).add(node);
-      }
-    }
+    this.after = StepGraph.after(graph.before());
   }
 
   /** The steps in order; empty when they wait for one another in a circle. */
@@ -94,16 +88,24 @@ final class Sequence {
     return Optional.empty();
   }
 
+  private Draft step(int node) {
+    return graph.drafts().get(node);
+  }
+
   /** What is done so far, and in which order. */
   private final class State {
     private final BitSet done;
     private final int[] waiting;
     private final List<Integer> order;
 
+    /** When the first step of a task was done. */
+    private final Map<TaskId, Integer> begun;
+
     State(StepGraph graph) {
       done = new BitSet(graph.size());
       waiting = graph.before().stream().mapToInt(Set::size).toArray();
       order = new ArrayList<>();
+      begun = new HashMap<>();
       passMilestones();
     }
 
@@ -111,6 +113,7 @@ final class Sequence {
       done = (BitSet) other.done.clone();
       waiting = other.waiting.clone();
       order = new ArrayList<>(other.order);
+      begun = new HashMap<>(other.begun);
     }
 
     State copy() {
@@ -126,7 +129,7 @@ final class Sequence {
       for (int node = done.nextClearBit(0);
           node < graph.drafts().size();
           node = done.nextClearBit(node + 1)) {
-        places.add(graph.drafts().get(node).place());
+        places.add(step(node).place());
       }
       here.ifPresent(places::remove);
       return places.size();
@@ -134,44 +137,50 @@ final class Sequence {
 
     /** Places with something to do, in the order in which the job comes to them. */
     List<Place> choices() {
-      return ready().stream().map(node -> graph.drafts().get(node).place()).distinct().toList();
-    }
-
-    /**
-     * What could be done next: opening and working in the job's order, before closing; closing what
-     * was opened last first, as anybody puts together what is layered.
-     */
-    private List<Integer> ready() {
-      List<Integer> ready = new ArrayList<>();
-      for (int node = next(0); node < graph.drafts().size(); node = next(node + 1)) {
-        if (waiting[node] == 0) {
-          ready.add(node);
-        }
+      Map<Place, Integer> best = new EnumMap<>(Place.class);
+      for (int node = nextReady(0); node >= 0; node = nextReady(node + 1)) {
+        best.merge(step(node).place(), node, this::sooner);
       }
-      ready.sort(Comparator.comparing(this::closes).thenComparing(this::turn));
-      return ready;
+      List<Place> places = new ArrayList<>(best.keySet());
+      places.sort((one, other) -> inTurn(best.get(one), best.get(other)));
+      return places;
     }
 
-    private int next(int node) {
-      return done.nextClearBit(node);
-    }
-
-    private boolean closes(int node) {
-      return graph.drafts().get(node).phase() == Sheet.Phase.CLOSE;
-    }
-
-    private int turn(int node) {
-      return closes(node) ? -begun(graph.drafts().get(node)) : node;
-    }
-
-    /** When the first step of a step's task was done. */
-    private int begun(Draft step) {
-      for (int i = 0; i < order.size(); i++) {
-        if (graph.drafts().get(order.get(i)).task().equals(step.task())) {
+    /** The next node that could be done, from {@code node} on; -1 when there is none. */
+    private int nextReady(int node) {
+      for (int i = done.nextClearBit(node);
+          i < graph.drafts().size();
+          i = done.nextClearBit(i + 1)) {
+        if (waiting[i] == 0) {
           return i;
         }
       }
-      return order.size();
+      return -1;
+    }
+
+    private int sooner(int one, int other) {
+      return inTurn(one, other) <= 0 ? one : other;
+    }
+
+    /**
+     * Opening and working in the job's order, before closing; closing what was opened last first,
+     * as anybody puts together what is layered.
+     */
+    private int inTurn(int one, int other) {
+      boolean closes = closes(one);
+      if (closes != closes(other)) {
+        return closes ? 1 : -1;
+      }
+      int begunLast = closes ? Integer.compare(begun(other), begun(one)) : 0;
+      return begunLast != 0 ? begunLast : Integer.compare(one, other);
+    }
+
+    private boolean closes(int node) {
+      return step(node).phase() == Sheet.Phase.CLOSE;
+    }
+
+    private int begun(int node) {
+      return begun.getOrDefault(step(node).task(), order.size());
     }
 
     /**
@@ -180,39 +189,44 @@ final class Sequence {
      * loads, levers at or reaches past.
      */
     void workAt(Place place) {
-      Optional<Integer> next = nextAt(place);
-      while (next.isPresent()) {
-        finish(next.get());
-        order.add(next.get());
+      for (int node = nextAt(place); node >= 0; node = nextAt(place)) {
+        begun.putIfAbsent(step(node).task(), order.size());
+        finish(node);
+        order.add(node);
         passMilestones();
-        next = nextAt(place);
       }
     }
 
-    private Optional<Integer> nextAt(Place place) {
-      List<Integer> here =
-          ready().stream().filter(node -> graph.drafts().get(node).place() == place).toList();
-      return here.stream()
-          .filter(node -> goesOn(node) && closes(node) == closes(here.get(0)))
-          .findFirst()
-          .or(() -> here.stream().findFirst());
+    private int nextAt(Place place) {
+      int next = -1;
+      for (int node = nextReady(0); node >= 0; node = nextReady(node + 1)) {
+        if (step(node).place() == place && (next < 0 || isRather(node, next))) {
+          next = node;
+        }
+      }
+      return next;
+    }
+
+    private boolean isRather(int one, int other) {
+      if (closes(one) != closes(other)) {
+        return closes(other);
+      }
+      boolean goesOn = goesOn(one);
+      return goesOn == goesOn(other) ? inTurn(one, other) < 0 : goesOn;
     }
 
     private boolean goesOn(int node) {
-      return !order.isEmpty()
-          && graph
-              .drafts()
-              .get(order.get(order.size() - 1))
-              .task()
-              .equals(graph.drafts().get(node).task());
+      return !order.isEmpty() && step(order.get(order.size() - 1)).task().equals(step(node).task());
     }
 
     private void passMilestones() {
       boolean moved = true;
       while (moved) {
         moved = false;
-        for (int node = graph.drafts().size(); node < graph.size(); node++) {
-          if (!done.get(node) && waiting[node] == 0) {
+        for (int node = done.nextClearBit(graph.drafts().size());
+            node < graph.size();
+            node = done.nextClearBit(node + 1)) {
+          if (waiting[node] == 0) {
             finish(node);
             moved = true;
           }

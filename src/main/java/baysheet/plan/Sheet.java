@@ -65,7 +65,7 @@ public record Sheet(
    * that it says, so that two papers with one id say the same.
    */
   Sheet identified() {
-    String hash = Fingerprint.of(toString()).substring(0, 6);
+    String hash = Fingerprint.of(RecordText.of(this)).substring(0, 6);
     return with(
         heading.with(
             heading.job() + "-" + heading.revision() + "-" + hash,

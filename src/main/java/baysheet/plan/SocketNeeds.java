@@ -30,13 +30,17 @@ import java.util.stream.Stream;
 final class SocketNeeds {
   private final Resolved resolved;
   private final List<Laid> lines;
+  private final Wrenches wrenches;
+  private final List<Socket> crib;
   private final Map<ItemAt, List<Draft>> undoing = new HashMap<>();
   private final Map<ItemAt, Optional<Kind>> kinds = new HashMap<>();
 
-  SocketNeeds(Resolved resolved, List<Laid> lines) {
+  SocketNeeds(Resolved resolved, List<Laid> lines, Wrenches wrenches) {
     this.resolved = resolved;
     this.lines = lines;
-    lines.stream().flatMap(Laid::all).forEach(this::add);
+    this.wrenches = wrenches;
+    this.crib = resolved.shop().crib().sockets().stream().map(Located::value).toList();
+    lines.forEach(line -> line.all().forEach(this::add));
   }
 
   private void add(Draft step) {
@@ -132,7 +136,7 @@ final class SocketNeeds {
 
   /** In the square of the wrench: what the book reckons with is no socket, but stands for one. */
   private SocketChoice insert(Fastener fastener, Head head, Reach reach, SocketChoice socket) {
-    Drive square = Wrenches.last(resolved, fastener).map(Wrench::drive).orElse(socket.drive());
+    Drive square = wrenches.last(fastener).map(Wrench::drive).orElse(socket.drive());
     boolean owned = LayOut.has(resolved.shop(), Words.crowFoot(head, reach));
     return new SocketChoice(square, 0, false, owned, List.of());
   }
@@ -143,19 +147,20 @@ final class SocketNeeds {
    * that does; one to borrow in the wrench's square too.
    */
   private SocketChoice choice(ItemAt item, Fastener fastener) {
-    List<Socket> crib = sockets(fastener.deep());
-    SocketChoice any = choice(item, fastener, crib);
-    return Wrenches.last(resolved, fastener)
-        .map(
-            wrench ->
-                Optional.of(choice(item, fastener, square(crib, wrench)))
-                    .filter(SocketChoice::owned)
-                    .orElseGet(() -> any.inSquareOf(wrench.drive())))
-        .orElse(any);
+    List<Socket> sockets = sockets(fastener.deep());
+    Optional<Wrench> wrench = wrenches.last(fastener);
+    return wrench
+        .map(last -> choice(item, fastener, square(sockets, last)))
+        .filter(SocketChoice::owned)
+        .orElseGet(() -> smallest(choice(item, fastener, sockets), wrench));
   }
 
-  private static List<Socket> square(List<Socket> crib, Wrench wrench) {
-    return crib.stream().filter(socket -> socket.drive() == wrench.drive()).toList();
+  private static SocketChoice smallest(SocketChoice choice, Optional<Wrench> wrench) {
+    return wrench.map(last -> choice.inSquareOf(last.drive())).orElse(choice);
+  }
+
+  private static List<Socket> square(List<Socket> sockets, Wrench wrench) {
+    return sockets.stream().filter(socket -> socket.drive() == wrench.drive()).toList();
   }
 
   private SocketChoice choice(ItemAt item, Fastener fastener, List<Socket> sockets) {
@@ -169,10 +174,7 @@ final class SocketNeeds {
   }
 
   private List<Socket> sockets(boolean deep) {
-    return resolved.shop().crib().sockets().stream()
-        .map(Located::value)
-        .filter(socket -> !deep || socket.deep())
-        .toList();
+    return deep ? crib.stream().filter(Socket::deep).toList() : crib;
   }
 
   private Stream<Draft> undoing(ItemAt item) {

@@ -32,6 +32,7 @@ final class StepChains {
   private record Part(Draft whole, Optional<Integer> own) {}
 
   private final Resolved resolved;
+  private final Layers layers;
   private final List<Draft> drafts = new ArrayList<>();
   private final List<Draft> late = new ArrayList<>();
   private final List<Draft> evening = new ArrayList<>();
@@ -43,12 +44,13 @@ final class StepChains {
   private Owners owners;
   private double saved;
 
-  private StepChains(Resolved resolved) {
+  private StepChains(Resolved resolved, Layers layers) {
     this.resolved = resolved;
+    this.layers = layers;
   }
 
-  static StepChains of(Resolved resolved) {
-    StepChains all = new StepChains(resolved);
+  static StepChains of(Resolved resolved, Layers layers) {
+    StepChains all = new StepChains(resolved, layers);
     all.run();
     return all;
   }
@@ -90,7 +92,7 @@ final class StepChains {
       work.put(task.id(), written(task, Sheet.Phase.WORK, task.work()));
       close.put(task.id(), Mirror.closing(resolved, task));
     }
-    owners = Owners.of(resolved, List.of(open, work), close);
+    owners = Owners.of(layers, List.of(open, work), close);
     Stream.of(open, work, close)
         .flatMap(phase -> phase.values().stream())
         .flatMap(List::stream)
@@ -213,26 +215,18 @@ final class StepChains {
     return chain;
   }
 
-  /**
-   * Whether what gives access to a task opens an item, so that it is off before and after all of
-   * the task, whoever puts it on.
-   */
-  private boolean isAround(ItemAt item, TaskId task) {
-    return resolved.tasks().values().stream()
-        .filter(access -> Owners.isBehind(resolved, task, access.id()))
-        .flatMap(access -> access.open().stream())
-        .anyMatch(step -> step.undo().contains(item));
-  }
-
   /** What is done early or late, or is open around a task, keeps out of its chains. */
-  private List<Integer> others(List<ItemAt> items, Map<ItemAt, Integer> owners, Draft step) {
-    return items.stream()
-        .filter(owners::containsKey)
-        .filter(item -> !isAround(item, step.task()))
-        .map(owners::get)
-        .filter(owner -> !isOf(owner, step) && !early.contains(owner))
-        .distinct()
-        .toList();
+  private Set<Integer> others(List<ItemAt> items, Map<ItemAt, Integer> owners, Draft step) {
+    Set<Integer> others = new LinkedHashSet<>();
+    for (ItemAt item : items) {
+      if (owners.containsKey(item) && !layers.isOpenAround(item, step.task())) {
+        int owner = owners.get(item);
+        if (!isOf(owner, step) && !early.contains(owner)) {
+          others.add(owner);
+        }
+      }
+    }
+    return others;
   }
 
   /** What a dropped step warns of goes to the steps that do its work. */

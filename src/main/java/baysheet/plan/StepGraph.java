@@ -1,6 +1,7 @@
 package baysheet.plan;
 
 import baysheet.resolve.Resolved;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 
@@ -27,11 +28,24 @@ record StepGraph(
     double saved) {
 
   static StepGraph of(Resolved resolved) {
-    StepChains chains = StepChains.of(resolved);
-    CheckSteps checks = CheckSteps.of(resolved, chains);
-    List<Set<Integer>> before = StepOrder.before(resolved, chains, checks.drafts());
+    Layers layers = new Layers(resolved);
+    StepChains chains = StepChains.of(resolved, layers);
+    CheckSteps checks = CheckSteps.of(resolved, layers, chains);
+    List<Set<Integer>> before = StepOrder.before(resolved, layers, chains, checks.drafts());
     checks.link(before);
     return new StepGraph(checks.drafts(), before, chains.late(), chains.evening(), chains.saved());
+  }
+
+  /** For each node those that come after it, from those that come before each. */
+  static List<List<Integer>> after(List<Set<Integer>> before) {
+    List<List<Integer>> after = new ArrayList<>();
+    before.forEach(node -> after.add(new ArrayList<>()));
+    for (int node = 0; node < before.size(); node++) {
+      for (int earlier : before.get(node)) {
+        after.get(earlier).add(node);
+      }
+    }
+    return after;
   }
 
   /** Number of nodes, milestones included. */

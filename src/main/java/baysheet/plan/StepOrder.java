@@ -24,13 +24,15 @@ final class StepOrder {
   private record Mark(TaskId task, Milestone milestone) {}
 
   private final Resolved resolved;
+  private final Layers layers;
   private final StepChains chains;
   private final List<Draft> drafts;
   private final Map<Mark, Integer> marks = new LinkedHashMap<>();
   private final List<Set<Integer>> before = new ArrayList<>();
 
-  private StepOrder(Resolved resolved, StepChains chains, List<Draft> drafts) {
+  private StepOrder(Resolved resolved, Layers layers, StepChains chains, List<Draft> drafts) {
     this.resolved = resolved;
+    this.layers = layers;
     this.chains = chains;
     this.drafts = drafts;
   }
@@ -40,8 +42,9 @@ final class StepOrder {
    *
    * @param drafts those of the chains, and behind them others that nothing here holds back
    */
-  static List<Set<Integer>> before(Resolved resolved, StepChains chains, List<Draft> drafts) {
-    StepOrder order = new StepOrder(resolved, chains, drafts);
+  static List<Set<Integer>> before(
+      Resolved resolved, Layers layers, StepChains chains, List<Draft> drafts) {
+    StepOrder order = new StepOrder(resolved, layers, chains, drafts);
     order.run();
     return order.before;
   }
@@ -156,7 +159,7 @@ final class StepOrder {
   }
 
   private boolean isBehind(TaskId task, TaskId access) {
-    return Owners.isBehind(resolved, task, access);
+    return layers.isBehind(task, access);
   }
 
   /**

@@ -8,8 +8,10 @@ import baysheet.resolve.BoundStep;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
@@ -18,8 +20,11 @@ import java.util.stream.IntStream;
 final class Steps {
   private final Resolved resolved;
   private final List<Laid> lines;
-  private final List<TorqueLine> torque;
-  private final List<CautionLine> cautions;
+  private final Map<ItemAt, TorqueLine> torque = new HashMap<>();
+
+  /** The cautions at each step, by its number; those that somebody waives stand at none. */
+  private final Map<Integer, List<CautionLine>> cautions = new HashMap<>();
+
   private final List<Sheet.Support> support;
   private final Holds holds;
   private final TimeSum time;
@@ -32,25 +37,36 @@ final class Steps {
       List<Sheet.Support> support) {
     this.resolved = resolved;
     this.lines = lines;
-    this.torque = torque;
-    this.cautions = cautions;
     this.support = support;
     this.holds = new Holds(resolved, lines, torque);
     this.time = new TimeSum(resolved);
+    torque.forEach(this::add);
+    cautions.stream().filter(caution -> caution.waivedBy().isEmpty()).forEach(this::add);
+  }
+
+  private void add(TorqueLine line) {
+    line.places().forEach(place -> torque.putIfAbsent(new ItemAt(line.fastener(), place), line));
+  }
+
+  private void add(CautionLine caution) {
+    for (int n : caution.steps()) {
+      cautions.computeIfAbsent(n, key -> new ArrayList<>()).add(caution);
+    }
   }
 
   /** The sections, a new one wherever the heading changes. */
   List<Sheet.Section> sections() {
     List<Sheet.Section> sections = new ArrayList<>();
     List<Sheet.SheetStep> open = new ArrayList<>();
+    List<String> headings = lines.stream().map(line -> Words.heading(resolved, line)).toList();
     for (int i = 0; i < lines.size(); i++) {
       open.add(step(i));
-      boolean ends = i + 1 == lines.size() || !heading(i).equals(heading(i + 1));
+      boolean ends = i + 1 == lines.size() || !headings.get(i).equals(headings.get(i + 1));
       if (ends) {
         Laid line = lines.get(i);
         sections.add(
             new Sheet.Section(
-                heading(i),
+                headings.get(i),
                 note(i + 1 - open.size()),
                 line.step().phase(),
                 line.moment(),
@@ -73,10 +89,6 @@ final class Steps {
     return places.size() > 1 && begins && end - first > 1
         ? Optional.of(Words.sideBySide(first + 1, end))
         : Optional.empty();
-  }
-
-  private String heading(int index) {
-    return Words.heading(resolved, lines.get(index));
   }
 
   private Sheet.SheetStep step(int index) {
@@ -114,21 +126,27 @@ final class Steps {
   }
 
   private List<ItemAt> fasteners(List<ItemAt> items) {
-    return items.stream().filter(item -> resolved.thing(item) instanceof Bound.OfBook).toList();
+    List<ItemAt> fasteners = new ArrayList<>();
+    for (ItemAt item : items) {
+      if (resolved.thing(item) instanceof Bound.OfBook) {
+        fasteners.add(item);
+      }
+    }
+    return fasteners;
   }
 
   private TorqueLine lineOf(ItemAt item) {
-    return torque.stream()
-        .filter(line -> line.fastener().equals(item.item()) && line.places().contains(item.place()))
-        .findFirst()
-        .orElseThrow(() -> new IllegalStateException("no torque line for " + item));
+    TorqueLine line = torque.get(item);
+    if (line == null) {
+      throw new IllegalStateException("no torque line for " + item);
+    }
+    return line;
   }
 
   /** The letters of the cautions at a step; {@code above} only those whose text stands above it. */
   private List<String> letters(int index, boolean above) {
     int n = index + 1;
-    return cautions.stream()
-        .filter(caution -> caution.steps().contains(n) && caution.waivedBy().isEmpty())
+    return cautions.getOrDefault(n, List.of()).stream()
         .filter(caution -> !above || isAbove(caution, n))
         .map(CautionLine::letter)
         .toList();
@@ -141,11 +159,7 @@ final class Steps {
   private List<String> details(Laid line) {
     Draft step = line.step();
     List<String> details = new ArrayList<>();
-    boolean several = fasteners(step.undo()).size() > 1;
-    fasteners(step.undo()).stream()
-        .map(item -> Details.undoing(fastener(item), lineOf(item), several))
-        .filter(words -> !words.isEmpty())
-        .forEach(details::add);
+    details.addAll(undoing(fasteners(step.undo())));
     fasteners(step.doUp()).forEach(item -> details.add(Details.doingUp(lineOf(item))));
     fasteners(step.tighten()).forEach(item -> details.add(Details.tightening(lineOf(item))));
     measured(line).ifPresent(details::add);
@@ -179,6 +193,17 @@ final class Steps {
         .filter(i -> lines.get(i).step().entry().equals(Optional.of(Words.HEIGHT)))
         .mapToObj(i -> Details.height(i + 1))
         .findFirst();
+  }
+
+  private List<String> undoing(List<ItemAt> fasteners) {
+    List<String> details = new ArrayList<>();
+    for (ItemAt item : fasteners) {
+      String words = Details.undoing(fastener(item), lineOf(item), fasteners.size() > 1);
+      if (!words.isEmpty()) {
+        details.add(words);
+      }
+    }
+    return details;
   }
 
   private static boolean isAxle(Sheet.Support support, Draft step) {

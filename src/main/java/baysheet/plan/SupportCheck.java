@@ -44,7 +44,7 @@ final class SupportCheck {
     Set<Place> raised = new LinkedHashSet<>();
     for (Laid line : lines) {
       for (ItemAt item : line.undo()) {
-        if (Lifting.holds(resolved, List.of(item))) {
+        if (Lifting.holds(resolved, item)) {
           raised.addAll(axles(item.place()));
         }
       }

@@ -25,7 +25,7 @@ final class TimeSum {
     double shortest = 0;
     int untimed = 0;
     for (Laid line : lines) {
-      for (Draft step : line.all().toList()) {
+      for (Draft step : line.all()) {
         ThreePoint minutes = minutes(step);
         mean += minutes.mean();
         variance += minutes.variance();

@@ -3,15 +3,16 @@ package baysheet.plan;
 import baysheet.books.Moment;
 import baysheet.books.Place;
 import baysheet.resolve.Bound;
+import baysheet.resolve.BoundStep;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -21,8 +22,10 @@ import java.util.Set;
 final class TorqueTable {
   private final Resolved resolved;
   private final List<Laid> lines;
+  private final Wrenches wrenches;
   private final SocketNeeds sockets;
   private final Set<ItemAt> waiting = new LinkedHashSet<>();
+  private final Set<ItemAt> known = new HashSet<>();
   private final List<Row> rows = new ArrayList<>();
 
   /** A line of the table before it has its number. */
@@ -42,22 +45,24 @@ final class TorqueTable {
     }
   }
 
-  private TorqueTable(Resolved resolved, List<Laid> lines, SocketNeeds sockets) {
+  private TorqueTable(Resolved resolved, List<Laid> lines, Wrenches wrenches, SocketNeeds sockets) {
     this.resolved = resolved;
     this.lines = lines;
+    this.wrenches = wrenches;
     this.sockets = sockets;
     lines.forEach(line -> waiting.addAll(line.tighten()));
   }
 
-  static List<TorqueLine> of(Resolved resolved, List<Laid> lines, SocketNeeds sockets) {
-    return new TorqueTable(resolved, lines, sockets).run();
+  static List<TorqueLine> of(
+      Resolved resolved, List<Laid> lines, Wrenches wrenches, SocketNeeds sockets) {
+    return new TorqueTable(resolved, lines, wrenches, sockets).run();
   }
 
   private List<TorqueLine> run() {
     Map<ItemAt, Integer> last = lastTightened();
     for (int i = 0; i < lines.size(); i++) {
       for (ItemAt item : lines.get(i).doUp()) {
-        if (resolved.thing(item) instanceof Bound.OfBook) {
+        if (resolved.thing(item) instanceof Bound.OfBook && known.add(item)) {
           add(item, last.get(item));
         }
       }
@@ -81,30 +86,38 @@ final class TorqueTable {
   }
 
   private void add(ItemAt item, int position) {
-    Optional<Row> known = rows.stream().filter(row -> row.items.contains(item)).findFirst();
-    if (known.isPresent()) {
-      return;
+    boolean twoVisits = waiting.contains(item);
+    for (Row row : rows) {
+      if (row.items.size() == 1
+          && row.twoVisits == twoVisits
+          && Sides.sameThing(resolved, row.first(), item)) {
+        row.items.add(item);
+        return;
+      }
     }
-    Optional<Row> twin =
-        rows.stream()
-            .filter(row -> row.items.size() == 1 && row.twoVisits == waiting.contains(item))
-            .filter(row -> Sides.sameThing(resolved, row.first(), item))
-            .findFirst();
-    twin.ifPresentOrElse(
-        row -> row.items.add(item),
-        () -> rows.add(new Row(item, waiting.contains(item), position)));
+    rows.add(new Row(item, twoVisits, position));
   }
 
   private List<TorqueLine> number() {
     List<TorqueLine> table = new ArrayList<>();
     OrderLetters letters = new OrderLetters();
+    List<BoundStep.BoundApply> applied = applied();
     for (Row row : rows) {
-      TorqueText text = new TorqueText(resolved, lines, sockets, row.items);
+      TorqueText text = new TorqueText(resolved, applied, wrenches, sockets, row.items);
       List<Place> places =
           row.items.stream().map(ItemAt::place).sorted(Comparator.naturalOrder()).toList();
       Moment moment = row.twoVisits ? Moment.ON_THE_GROUND : lines.get(row.position).moment();
       table.add(text.line(table.size() + 1, places, moment, row.twoVisits, letters));
     }
     return table;
+  }
+
+  /** What the steps put on things, in order. */
+  private List<BoundStep.BoundApply> applied() {
+    List<BoundStep.BoundApply> applied = new ArrayList<>();
+    for (Laid line : lines) {
+      line.all().forEach(step -> applied.addAll(step.apply()));
+    }
+    return applied;
   }
 }

@@ -27,15 +27,27 @@ import java.util.Optional;
 /** Works out one torque line: stages, wrench settings, socket, order, treatment and warnings. */
 final class TorqueText {
   private final Resolved resolved;
-  private final List<Laid> lines;
+  private final List<BoundStep.BoundApply> applied;
+  private final Wrenches wrenches;
   private final SocketNeeds sockets;
   private final List<ItemAt> items;
   private final Bound.OfBook thing;
   private final Fastener fastener;
 
-  TorqueText(Resolved resolved, List<Laid> lines, SocketNeeds sockets, List<ItemAt> items) {
+  /**
+   * For the same fasteners at one place or at mirrored places.
+   *
+   * @param applied what the steps of the job put on things, in order
+   */
+  TorqueText(
+      Resolved resolved,
+      List<BoundStep.BoundApply> applied,
+      Wrenches wrenches,
+      SocketNeeds sockets,
+      List<ItemAt> items) {
     this.resolved = resolved;
-    this.lines = lines;
+    this.applied = applied;
+    this.wrenches = wrenches;
     this.sockets = sockets;
     this.items = items;
     this.thing = (Bound.OfBook) resolved.thing(items.get(0));
@@ -110,7 +122,7 @@ final class TorqueText {
     if (doubt().isPresent()) {
       return unset(target, band);
     }
-    WrenchChoice choice = Wrenches.choose(resolved, fastener, target);
+    WrenchChoice choice = wrenches.choose(fastener, target);
     Optional<Setting> setting = choice.setting();
     return new TorqueLine.StageLine.Torque(
         target.nominal(),
@@ -144,7 +156,7 @@ final class TorqueText {
   }
 
   private List<TorqueLine.Round> rounds() {
-    List<TorqueLine.Round> rounds = Rounds.of(resolved, fastener);
+    List<TorqueLine.Round> rounds = Rounds.of(wrenches, fastener);
     return doubt().isPresent() ? rounds.stream().map(TorqueLine.Round::unset).toList() : rounds;
   }
 
@@ -161,7 +173,7 @@ final class TorqueText {
       return Optional.of("no wrench, borrow");
     }
     if (choice.outcome() == WrenchChoice.Outcome.ONLY_LAPSED) {
-      return Optional.of(Words.lapsed(Wrenches.lapsed(resolved, fastener, target)));
+      return Optional.of(Words.lapsed(wrenches.lapsed(fastener, target)));
     }
     return choice.setting().filter(setting -> !setting.insideBand()).map(Words::widerThanBand);
   }
@@ -190,9 +202,7 @@ final class TorqueText {
 
   /** What the steps put on this thread that its torque was not published for. */
   private List<String> treatments() {
-    return lines.stream()
-        .flatMap(Laid::all)
-        .flatMap(draft -> draft.apply().stream())
+    return applied.stream()
         .filter(apply -> apply.item().filter(items::contains).isPresent())
         .map(BoundStep.BoundApply::product)
         .flatMap(product -> treatment(product).stream())

@@ -6,111 +6,153 @@ import baysheet.report.Located;
 import baysheet.resolve.BoundStep;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
-import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Collection;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
-import java.util.stream.Stream;
 
-/** Which lines of a sheet set a caution or a rule off. */
+/**
+ * Which lines of a sheet set a caution or a rule off. Lines are kept by the names of what they
+ * touch and with what: of some hundred triggers most ask for names that a job has nowhere.
+ */
 final class Triggers {
-  private final List<Touched> lines;
+  private final Resolved resolved;
   private final Set<String> traits;
-  private final Set<String> states;
+  private final Set<String> states = new HashSet<>();
+
+  /** Lines of a procedure's own work. */
+  private final BitSet work = new BitSet();
+
+  private final BitSet impact = new BitSet();
+  private final BitSet withoutImpact = new BitSet();
+  private final Named undo = new Named();
+  private final Named doUp = new Named();
+  private final Named disturb = new Named();
+  private final Named kinds = new Named();
+  private final Named circuits = new Named();
+  private final Named products = new Named();
+  private final Named tools = new Named();
+  private final Named procedures = new Named();
+
+  /** The first line of each procedure. */
+  private final Named firsts = new Named();
 
   Triggers(Resolved resolved, List<Laid> lines) {
+    this.resolved = resolved;
     this.traits = resolved.book().traits();
-    this.states = new HashSet<>(values(resolved.job().state()));
-    this.lines = touched(resolved, lines);
-  }
-
-  /**
-   * What a line touches and with what, by name. Worked out once, for each line is held against some
-   * hundred triggers.
-   *
-   * @param first whether it is its procedure's first line
-   */
-  private record Touched(
-      Draft step,
-      boolean first,
-      List<String> undo,
-      List<String> doUp,
-      List<String> disturb,
-      Set<String> kinds,
-      List<String> products,
-      List<String> tools) {
-    static Touched of(Laid line, boolean first, Resolved resolved) {
-      Set<String> kinds = new HashSet<>();
-      line.undo().forEach(item -> kinds.addAll(resolved.thing(item).kinds()));
-      line.disturb().forEach(item -> kinds.addAll(resolved.thing(item).kinds()));
-      return new Touched(
-          line.step(),
-          first,
-          names(line.undo()),
-          names(line.doUp()),
-          names(line.disturb()),
-          kinds,
-          line.step().apply().stream().map(BoundStep.BoundApply::product).toList(),
-          toolsAt(line.step(), first, resolved));
-    }
-  }
-
-  private static List<Touched> touched(Resolved resolved, List<Laid> lines) {
-    List<Touched> touched = new ArrayList<>();
-    Set<String> met = new HashSet<>();
-    for (Laid line : lines) {
-      boolean does = line.step().phase().isWork();
-      // What the planner adds belongs to no task of the job, and is nobody's first line.
-      boolean first = does && !met.contains(line.step().task().procedure());
-      touched.add(Touched.of(line, first, resolved));
-      if (does) {
-        met.add(line.step().task().procedure());
+    resolved.job().state().forEach(state -> states.add(state.value()));
+    for (int i = 0; i < lines.size(); i++) {
+      // A check, a gate or a final torque does nothing that the steps before it have not done.
+      if (lines.get(i).step().phase().isWork()) {
+        add(i, lines.get(i));
       }
     }
-    return touched;
   }
 
-  /** The step's tools; those that its procedure names as a whole count at its first line. */
-  private static List<String> toolsAt(Draft step, boolean first, Resolved resolved) {
-    Stream<Procedure.Use> uses = step.uses().stream();
-    if (first) {
-      List<Located<Procedure.Use>> whole = resolved.tasks().get(step.task()).procedure().uses();
-      uses = Stream.concat(uses, whole.stream().map(Located::value));
+  /** Numbers of lines by a name. */
+  private static final class Named {
+    private static final BitSet NONE = new BitSet();
+
+    private final Map<String, BitSet> lines = new HashMap<>();
+
+    void add(String name, int line) {
+      lines.computeIfAbsent(name, key -> new BitSet()).set(line);
     }
-    return uses.map(Procedure.Use::name).toList();
+
+    boolean has(String name) {
+      return lines.containsKey(name);
+    }
+
+    /**
+     * Leaves of {@code found} what has one of the names asked for; all of it where none is. Whether
+     * anything is left.
+     */
+    boolean narrow(BitSet found, List<String> asked) {
+      if (!asked.isEmpty()) {
+        BitSet any = new BitSet();
+        for (String name : asked) {
+          any.or(lines.getOrDefault(name, NONE));
+        }
+        found.and(any);
+      }
+      return !found.isEmpty();
+    }
+  }
+
+  private void add(int line, Laid laid) {
+    Draft step = laid.step();
+    work.set(line);
+    (step.impact() ? impact : withoutImpact).set(line);
+    laid.undo().forEach(item -> add(undo, item, line));
+    laid.doUp().forEach(item -> doUp.add(item.item(), line));
+    laid.disturb().forEach(item -> add(disturb, item, line));
+    step.circuits().forEach(circuit -> circuits.add(circuit, line));
+    for (BoundStep.BoundApply apply : step.apply()) {
+      products.add(apply.product(), line);
+    }
+    step.uses().forEach(use -> tools.add(use.name(), line));
+    procedure(line, step);
+  }
+
+  /** What comes off or is disturbed counts by its kinds as well. */
+  private void add(Named by, ItemAt item, int line) {
+    by.add(item.item(), line);
+    resolved.thing(item).kinds().forEach(kind -> kinds.add(kind, line));
+  }
+
+  /** The tools that a procedure names as a whole count at its first line. */
+  private void procedure(int line, Draft step) {
+    String name = step.task().procedure();
+    if (!firsts.has(name)) {
+      firsts.add(name, line);
+      for (Located<Procedure.Use> use : resolved.tasks().get(step.task()).procedure().uses()) {
+        tools.add(use.value().name(), line);
+      }
+    }
+    procedures.add(name, line);
   }
 
   /** Indices of the lines that one of the triggers finds, in order. */
   List<Integer> lines(List<Trigger> triggers) {
-    List<Trigger> asked = new ArrayList<>();
+    BitSet found = new BitSet();
     for (Trigger trigger : triggers) {
       if (suitsJob(trigger) && asksForStep(trigger)) {
-        asked.add(trigger);
+        add(trigger, found);
       }
     }
-    List<Integer> found = new ArrayList<>();
-    for (int i = 0; i < lines.size() && !asked.isEmpty(); i++) {
-      if (anyHolds(asked, lines.get(i))) {
-        found.add(i);
-      }
-    }
-    return found;
+    return found.isEmpty() ? List.of() : found.stream().boxed().toList();
   }
 
-  private static boolean anyHolds(List<Trigger> triggers, Touched line) {
-    for (Trigger trigger : triggers) {
-      if (holds(trigger, line)) {
-        return true;
-      }
+  /** Adds the lines that a trigger finds. */
+  private void add(Trigger trigger, BitSet all) {
+    BitSet found = (BitSet) work.clone();
+    // A trigger by procedure alone counts at the procedure's first line, not at each.
+    Named places = onlyProcedure(trigger) ? firsts : procedures;
+    if (kinds.narrow(found, trigger.kind())
+        && undo.narrow(found, trigger.undo())
+        && doUp.narrow(found, trigger.doUp())
+        && disturb.narrow(found, trigger.disturb())
+        && circuits.narrow(found, trigger.circuit())
+        && products.narrow(found, trigger.apply())
+        && tools.narrow(found, trigger.uses())
+        && places.narrow(found, trigger.procedure())) {
+      trigger.impact().ifPresent(with -> found.andNot(with ? withoutImpact : impact));
+      all.or(found);
     }
-    return false;
   }
 
   /** Whether the vehicle alone sets one of them off. */
   boolean vehicle(List<Trigger> triggers) {
-    return triggers.stream().anyMatch(trigger -> suitsJob(trigger) && !asksForStep(trigger));
+    for (Trigger trigger : triggers) {
+      if (!asksForStep(trigger) && suitsJob(trigger)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static boolean asksForStep(Trigger trigger) {
@@ -121,27 +163,6 @@ final class Triggers {
     return any(trigger.trait(), traits)
         && any(trigger.state(), states)
         && (trigger.without().isEmpty() || !traits.containsAll(trigger.without()));
-  }
-
-  private static boolean holds(Trigger trigger, Touched line) {
-    // A check, a gate or a final torque does nothing that the steps before it have not done.
-    return line.step().phase().isWork()
-        && any(trigger.undo(), line.undo())
-        && any(trigger.doUp(), line.doUp())
-        && any(trigger.disturb(), line.disturb())
-        && any(trigger.kind(), line.kinds())
-        && any(trigger.circuit(), line.step().circuits())
-        && any(trigger.apply(), line.products())
-        && any(trigger.uses(), line.tools())
-        && procedure(trigger, line)
-        && (trigger.impact().isEmpty() || trigger.impact().get() == line.step().impact());
-  }
-
-  /** A trigger by procedure alone counts at the procedure's first line, not at each. */
-  private static boolean procedure(Trigger trigger, Touched line) {
-    return trigger.procedure().isEmpty()
-        || (trigger.procedure().contains(line.step().task().procedure())
-            && (!onlyProcedure(trigger) || line.first()));
   }
 
   private static boolean onlyProcedure(Trigger trigger) {
@@ -158,13 +179,5 @@ final class Triggers {
   /** No name asked for, or one of them there. */
   private static boolean any(List<String> asked, Collection<String> there) {
     return asked.isEmpty() || !Collections.disjoint(asked, there);
-  }
-
-  private static List<String> names(List<ItemAt> items) {
-    return items.stream().map(ItemAt::item).toList();
-  }
-
-  private static List<String> values(List<Located<String>> written) {
-    return written.stream().map(Located::value).toList();
   }
 }

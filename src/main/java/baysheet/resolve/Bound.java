@@ -35,6 +35,16 @@ public sealed interface Bound {
         .orElse(List.of());
   }
 
+  /** Whether it is of a kind; asked for every item of every step, so without a list of them all. */
+  default boolean isOf(String kind) {
+    for (Located<String> own : entry().map(Catalogue.Item::kinds).orElse(List.of())) {
+      if (own.value().equals(kind)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /**
    * A fastener of the spec book.
    *
@@ -65,12 +75,19 @@ public sealed interface Bound {
     /** Beside those of its name, the kind that its locking makes of it. */
     @Override
     public List<String> kinds() {
-      boolean pinned =
-          values.lock().filter(lock -> lock.value() == Fastener.Lock.SPLIT_PIN).isPresent();
-      return Stream.concat(
-              Bound.super.kinds().stream(), pinned ? Stream.of(SPLIT_PINNED) : Stream.of())
-          .distinct()
-          .toList();
+      List<String> kinds = Bound.super.kinds();
+      return isPinned() && !kinds.contains(SPLIT_PINNED)
+          ? Stream.concat(kinds.stream(), Stream.of(SPLIT_PINNED)).toList()
+          : kinds;
+    }
+
+    @Override
+    public boolean isOf(String kind) {
+      return Bound.super.isOf(kind) || (kind.equals(SPLIT_PINNED) && isPinned());
+    }
+
+    private boolean isPinned() {
+      return values.lock().isPresent() && values.lock().get().value() == Fastener.Lock.SPLIT_PIN;
     }
   }
 

@@ -112,7 +112,7 @@ class ArchitectureTest {
           public boolean test(JavaClass it) {
             String name = it.getFullName();
             return name.matches(
-                "baysheet\\.template\\.(Box|Form|Length|Width|PenSize|Mark)(\\$.*)?");
+                "baysheet\\.template\\.(Box|Boxes|Form|Length|Width|PenSize|Mark)(\\$.*)?");
           }
         };
     noClasses()

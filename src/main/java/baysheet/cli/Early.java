@@ -1,0 +1,35 @@
+package baysheet.cli;
+
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+import java.util.function.Supplier;
+
+/**
+ * Something that is made on another thread while the books are read: a morning's run is short, and
+ * half of it is getting ready.
+ */
+final class Early<T> implements Supplier<T> {
+  private final CompletableFuture<T> made;
+
+  private Early(CompletableFuture<T> made) {
+    this.made = made;
+  }
+
+  /** Starts making it. */
+  static <T> Early<T> start(Supplier<T> making) {
+    return new Early<>(CompletableFuture.supplyAsync(making));
+  }
+
+  /** What was made, once it is; what kept it from being made is thrown as if it were made here. */
+  @Override
+  public T get() {
+    try {
+      return made.join();
+    } catch (CompletionException e) {
+      if (e.getCause() instanceof RuntimeException ours) {
+        throw ours;
+      }
+      throw e;
+    }
+  }
+}

@@ -1,0 +1,61 @@
+package baysheet.plan;
+
+import baysheet.resolve.ItemAt;
+import baysheet.resolve.Resolved;
+import baysheet.resolve.Task;
+import baysheet.resolve.TaskId;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.Map;
+import java.util.Set;
+
+/** What lies around each task: all that gives access to it, directly or through others. */
+final class Layers {
+  private final Resolved resolved;
+  private final Map<TaskId, Set<TaskId>> around = new HashMap<>();
+  private final Map<TaskId, Set<ItemAt>> opened = new HashMap<>();
+
+  Layers(Resolved resolved) {
+    this.resolved = resolved;
+    for (Task task : resolved.tasks().values()) {
+      opened.put(task.id(), opened(around(task.id())));
+    }
+  }
+
+  /** The tasks that give access to one; access never runs in a circle. */
+  Set<TaskId> around(TaskId task) {
+    Set<TaskId> known = around.get(task);
+    if (known != null) {
+      return known;
+    }
+    Set<TaskId> all = new LinkedHashSet<>();
+    for (TaskId access : resolved.tasks().get(task).access()) {
+      all.add(access);
+      all.addAll(around(access));
+    }
+    around.put(task, all);
+    return all;
+  }
+
+  private Set<ItemAt> opened(Set<TaskId> tasks) {
+    Set<ItemAt> items = new HashSet<>();
+    for (TaskId task : tasks) {
+      resolved.tasks().get(task).open().forEach(step -> items.addAll(step.undo()));
+    }
+    return items;
+  }
+
+  /** Whether a task lies behind another. */
+  boolean isBehind(TaskId task, TaskId access) {
+    return around(task).contains(access);
+  }
+
+  /**
+   * Whether what gives access to a task opens an item, so that it is off before and after all of
+   * the task, whoever puts it on.
+   */
+  boolean isOpenAround(ItemAt item, TaskId task) {
+    return opened.get(task).contains(item);
+  }
+}
