@@ -97,6 +97,7 @@ public record Catalogue(
    * @param hold whether a second person must look
    * @param needs a figure that only the vehicle's data can give: printed as an empty box
    * @param keepsOpen what somebody else must do before the sheet is closed: alignment …
+   * @param releasedBy who releases the vehicle where any second person will not do
    * @param step how it stands in the sequence, where it is a step of its own
    */
   public record Rule(
@@ -107,6 +108,7 @@ public record Catalogue(
       boolean hold,
       Optional<Located<String>> needs,
       Optional<Located<String>> keepsOpen,
+      Optional<Located<String>> releasedBy,
       Optional<Located<String>> because,
       Located<String> source,
       Optional<CheckStep> step,

@@ -54,6 +54,8 @@ final class FastenerReader {
       Words.oneOf(List.of(Fastener.Lock.values()), Fastener.Lock::word);
   private static final ValueReader<Fastener.Moment> FINAL =
       Words.oneOf(List.of(Fastener.Moment.values()), Fastener.Moment::word);
+  private static final ValueReader<Reach.Tool> REACH_TOOL =
+      Words.oneOf(List.of(Reach.Tool.values()), Reach.Tool::word);
   private static final ValueReader<Reach> REACH = Read.record("a reach", FastenerReader::reach);
 
   private FastenerReader() {}
@@ -135,6 +137,12 @@ final class FastenerReader {
   private static Optional<Reach> reach(MapReader map) {
     Optional<Located<Quantity>> length = map.required("length", Figures.positive(Dimension.LENGTH));
     Optional<Located<Quantity>> angle = map.required("angle", Figures.reachAngle());
-    return map.build(() -> new Reach(length.get().value(), angle.get().value()));
+    Optional<Located<Reach.Tool>> tool = map.optional("tool", REACH_TOOL);
+    return map.build(
+        () ->
+            new Reach(
+                length.get().value(),
+                angle.get().value(),
+                tool.map(Located::value).orElse(Reach.Tool.CROW_FOOT)));
   }
 }

@@ -25,6 +25,7 @@ final class RuleReader {
     boolean hold = map.yesNo("hold", false);
     Optional<Located<String>> needs = map.optional("needs", Read.text());
     Optional<Located<String>> keepsOpen = map.optional("keeps-open", Read.text());
+    Optional<Located<String>> releasedBy = map.optional("released-by", Read.text());
     Optional<Located<String>> because = map.optional("because", Read.text());
     Optional<Located<String>> source = map.required("source", Read.text());
     Optional<Located<Catalogue.CheckStep>> step = map.optional("step", STEP);
@@ -40,6 +41,7 @@ final class RuleReader {
                     hold,
                     needs,
                     keepsOpen,
+                    releasedBy,
                     because,
                     source.get(),
                     step.map(Located::value),

@@ -20,6 +20,7 @@ import java.util.Optional;
  * @param frontShare percent of the kerb mass on the front axle
  * @param wheelbase with {@code massBehindFront}, another way to say the front share
  * @param supports support points by axle
+ * @param jacking where a jack lifts, by axle
  * @param fasteners groups in file order
  */
 public record SpecBook(
@@ -35,12 +36,14 @@ public record SpecBook(
     Optional<Located<Quantity>> massBehindFront,
     List<Located<String>> traits,
     Map<Place, Located<String>> supports,
+    Map<Place, Located<String>> jacking,
     Map<String, Fluid> fluids,
     List<Group> fasteners,
     Span at) {
   public SpecBook {
     traits = List.copyOf(traits);
     supports = Collections.unmodifiableMap(new LinkedHashMap<>(supports));
+    jacking = Collections.unmodifiableMap(new LinkedHashMap<>(jacking));
     fluids = Collections.unmodifiableMap(new LinkedHashMap<>(fluids));
     fasteners = List.copyOf(fasteners);
   }

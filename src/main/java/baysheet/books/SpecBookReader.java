@@ -63,6 +63,7 @@ public final class SpecBookReader {
             mass.behindFront,
             Words.once(map.list("traits", Read.name()), map.problems()),
             Words.located(map.entries("supports", PlaceText::axle, Read.text())),
+            Words.located(map.entries("jacking", PlaceText::axle, Read.text())),
             Words.named(map.entries("fluids", Read::nameOf, FLUID)),
             fasteners(map, whole),
             map.at());

@@ -130,6 +130,7 @@ final class AmericanWords {
         it.hold(),
         text(it.needs()),
         text(it.keepsOpen()),
+        text(it.releasedBy()),
         it.source());
   }
 

@@ -105,8 +105,9 @@ final class Cautions {
     return collapsed;
   }
 
+  /** What stands on top stands there in full. */
   private static List<Found> with(List<Found> found, Signal signal) {
-    return found.stream().filter(one -> one.caution().signal() == signal).toList();
+    return found.stream().filter(one -> one.caution().signal() == signal && !one.onTop()).toList();
   }
 
   private Optional<String> waivedBy(Found found) {

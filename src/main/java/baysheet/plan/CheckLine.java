@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param reason why, for an apprentice
  * @param needs a figure that only the vehicle's data gives, to be written in
  * @param keepsOpen what somebody else must do before the sheet is closed
+ * @param releasedBy who releases the vehicle where any second person will not do
  */
 public record CheckLine(
     String name,
@@ -25,6 +26,7 @@ public record CheckLine(
     boolean hold,
     Optional<String> needs,
     Optional<String> keepsOpen,
+    Optional<String> releasedBy,
     String source) {
   public CheckLine {
     places = List.copyOf(places);

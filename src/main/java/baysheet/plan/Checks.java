@@ -5,9 +5,11 @@ import baysheet.books.Moment;
 import baysheet.books.Place;
 import baysheet.books.Procedure;
 import baysheet.report.Located;
+import baysheet.resolve.Bound;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
+import baysheet.torque.Tightening;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -48,6 +50,7 @@ final class Checks {
     List<CheckLine> checks = new ArrayList<>();
     checks.addAll(rules());
     checks.addAll(procedures());
+    checks.addAll(unknown());
     checks.addAll(rechecks());
     checks.sort(Comparator.comparing(CheckLine::moment));
     return checks;
@@ -86,6 +89,7 @@ final class Checks {
         rule.hold(),
         rule.needs().map(Located::value),
         rule.keepsOpen().map(Located::value),
+        rule.releasedBy().map(Located::value),
         rule.source().value());
   }
 
@@ -134,7 +138,43 @@ final class Checks {
         check.hold(),
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
         "procedure " + name);
+  }
+
+  /**
+   * A torque that no book gives is written in before anything is open: a vehicle in pieces tempts
+   * people to guess it.
+   */
+  private List<CheckLine> unknown() {
+    Map<String, Bound.OfBook> things = new LinkedHashMap<>();
+    Map<String, TreeSet<Place>> places = new LinkedHashMap<>();
+    for (ItemAt item : lines.stream().flatMap(line -> line.doUp().stream()).toList()) {
+      if (resolved.thing(item) instanceof Bound.OfBook thing
+          && thing.values().tightening().value() instanceof Tightening.Unknown) {
+        things.putIfAbsent(item.item(), thing);
+        places.computeIfAbsent(item.item(), key -> new TreeSet<>()).add(item.place());
+      }
+    }
+    List<CheckLine> checks = new ArrayList<>();
+    places.forEach((item, where) -> checks.add(unknown(things.get(item), List.copyOf(where))));
+    return checks;
+  }
+
+  private CheckLine unknown(Bound.OfBook thing, List<Place> where) {
+    return new CheckLine(
+        "torque-of-" + thing.item().item(),
+        Moment.BEFORE_LIFTING,
+        Words.torqueWrittenIn(thing, resolved.shop().terms()),
+        where,
+        List.of(),
+        List.of(),
+        Optional.of(Words.NO_GUESS),
+        true,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        thing.source());
   }
 
   /**
@@ -195,6 +235,7 @@ final class Checks {
         Optional.empty(),
         false,
         needs,
+        Optional.empty(),
         Optional.empty(),
         line.source());
   }

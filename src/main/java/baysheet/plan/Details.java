@@ -58,6 +58,11 @@ final class Details {
     };
   }
 
+  /** Where the height was written down that a bush is tightened at. */
+  static String height(int step) {
+    return Words.HEIGHT + " as in step" + NO_BREAK + step;
+  }
+
   static String with(List<String> tools) {
     return "with " + String.join(", ", tools);
   }

@@ -5,21 +5,43 @@ import baysheet.resolve.Bound;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.torque.Believability;
+import baysheet.torque.Quantity;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
- * Whether every figure that does not fit its thread and class is used at hold points only. Whether
- * it fits is reckoned again from the book or the override, not taken from the line's warnings.
+ * Whether every figure that does not fit its thread and class is used at hold points only, and no
+ * mark of a wrench lies ready for it. Whether it fits is reckoned again from the book or the
+ * override, not taken from the line's warnings.
  */
 final class DoubtsAsked {
   private DoubtsAsked() {}
 
   static List<String> faults(Sheet sheet, Printed printed, Resolved resolved) {
-    return sheet.torque().stream()
-        .filter(line -> doubtful(resolved, line))
-        .flatMap(line -> printed.naming(line).stream().filter(step -> unasked(step, line)))
-        .map(step -> "step " + step.n() + " is no hold point, and its figure is in doubt")
-        .toList();
+    List<TorqueLine> doubtful =
+        sheet.torque().stream().filter(line -> doubtful(resolved, line)).toList();
+    List<String> faults = new ArrayList<>();
+    for (TorqueLine line : doubtful) {
+      printed.naming(line).stream()
+          .filter(step -> unasked(step, line))
+          .map(step -> "step " + step.n() + " is no hold point, and its figure is in doubt")
+          .forEach(faults::add);
+      if (isSet(line)) {
+        faults.add("line " + line.n() + " gives a mark to set, and its figure is in doubt");
+      }
+    }
+    return faults;
+  }
+
+  private static boolean isSet(TorqueLine line) {
+    Stream<Optional<Quantity>> stages =
+        line.stages().stream()
+            .filter(TorqueLine.StageLine.Torque.class::isInstance)
+            .map(stage -> ((TorqueLine.StageLine.Torque) stage).setting());
+    Stream<Optional<Quantity>> rounds = line.rounds().stream().map(TorqueLine.Round::setting);
+    return Stream.concat(stages, rounds).anyMatch(Optional::isPresent);
   }
 
   private static boolean doubtful(Resolved resolved, TorqueLine line) {

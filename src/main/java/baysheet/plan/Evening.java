@@ -53,25 +53,30 @@ final class Evening {
       }
     }
     for (Sheet.SocketLine socket : sockets) {
-      if (!socket.owned()) {
+      // Inserts are special tools, told above.
+      if (!socket.owned() && socket.insert().isEmpty()) {
         borrow.add(Words.borrow(Words.socket(socket)));
       }
     }
     return borrow;
   }
 
-  /** Figures to find, then wrenches to borrow. */
+  /** Figures to find, figures to ask about, then wrenches to borrow. */
   private static List<String> torque(List<TorqueLine> torque) {
     List<String> find = new ArrayList<>();
+    List<String> ask = new ArrayList<>();
     List<String> borrow = new ArrayList<>();
     for (TorqueLine line : torque) {
       if (line.kind() == TorqueLine.Kind.UNKNOWN) {
         find.add(Words.findTorque(line));
       }
-      if (lacksWrench(line)) {
+      if (line.inDoubt()) {
+        ask.add(Words.askTorque(line));
+      } else if (lacksWrench(line)) {
         borrow.add(Words.borrowWrench(line));
       }
     }
+    find.addAll(ask);
     find.addAll(borrow);
     return find;
   }

@@ -57,11 +57,20 @@ final class Gates {
     if (!due(Moment.BEFORE_LIFTING)) {
       return Optional.empty();
     }
+    // A stop that no step brings is for all that is opened.
+    boolean asks =
+        checks.stream()
+            .filter(check -> check.moment() == Moment.BEFORE_LIFTING)
+            .anyMatch(check -> check.hold() && check.because().isEmpty());
     return IntStream.range(0, lines.size())
-        .filter(i -> raises(lines.get(i)) || brings(i))
+        .filter(i -> raises(lines.get(i)) || brings(i) || (asks && opens(lines.get(i))))
         .boxed()
         .findFirst()
         .or(() -> Optional.of(0));
+  }
+
+  private static boolean opens(Laid line) {
+    return !line.undo().isEmpty();
   }
 
   private boolean brings(int index) {

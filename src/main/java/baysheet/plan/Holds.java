@@ -2,8 +2,10 @@ package baysheet.plan;
 
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
+import baysheet.resolve.TaskId;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * At which lines work stops until a second person has looked: where a procedure says so, and for an
@@ -66,7 +68,20 @@ final class Holds {
   }
 
   private boolean forApprentice(int index) {
-    return Lifting.holds(resolved, lines.get(index).undo()) || lastBeforeClosing(index);
+    return lastOfRaising(index) || lastBeforeClosing(index);
+  }
+
+  /** The vehicle rests on what carries it only at the last step of raising it. */
+  private boolean lastOfRaising(int index) {
+    TaskId task = lines.get(index).step().task();
+    List<Integer> opening =
+        IntStream.range(0, lines.size())
+            .filter(i -> lines.get(i).step().task().equals(task))
+            .filter(i -> lines.get(i).step().phase() == Sheet.Phase.OPEN)
+            .boxed()
+            .toList();
+    return opening.indexOf(index) == opening.size() - 1
+        && opening.stream().anyMatch(i -> Lifting.holds(resolved, lines.get(i).undo()));
   }
 
   /** The last line at a place before the first thing there goes back on. */

@@ -99,13 +99,13 @@ final class LayOut {
   }
 
   private Sheet.ToolLine tool(Procedure.Use use) {
-    boolean owned = !use.special() || isInCrib(use.name());
+    boolean owned = !use.special() || has(resolved.shop(), use.name());
     return new Sheet.ToolLine(use.name(), use.special(), owned);
   }
 
   /** Whether the crib has a special tool; other things are taken to be at hand. */
-  private boolean isInCrib(String tool) {
-    for (Shop.Special special : resolved.shop().crib().special()) {
+  static boolean has(Shop shop, String tool) {
+    for (Shop.Special special : shop.crib().special()) {
       if (special.name().value().equals(tool) && special.count().value() > 0) {
         return true;
       }

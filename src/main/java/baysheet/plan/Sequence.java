@@ -183,7 +183,11 @@ final class Sequence {
       return begun.getOrDefault(step(node).task(), order.size());
     }
 
-    /** Does everything that can be done at a place, going on with the task at hand where it can. */
+    /**
+     * Does everything that can be done at a place, going on with the task at hand where it can. All
+     * that is opened there is so before anything is closed: nobody builds up what the next work
+     * loads, levers at or reaches past.
+     */
     void workAt(Place place) {
       for (int node = nextAt(place); node >= 0; node = nextAt(place)) {
         begun.putIfAbsent(step(node).task(), order.size());
@@ -204,6 +208,9 @@ final class Sequence {
     }
 
     private boolean isRather(int one, int other) {
+      if (closes(one) != closes(other)) {
+        return closes(other);
+      }
       boolean goesOn = goesOn(one);
       return goesOn == goesOn(other) ? inTurn(one, other) < 0 : goesOn;
     }

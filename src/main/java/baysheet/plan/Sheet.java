@@ -197,7 +197,11 @@ public record Sheet(
     }
   }
 
-  /** What to lay out to reach a head. */
+  /**
+   * What to lay out to reach a head.
+   *
+   * @param insert what takes the place of a socket
+   */
   public record SocketLine(
       String drive,
       String head,
@@ -206,7 +210,8 @@ public record Sheet(
       boolean deep,
       int count,
       int firstStep,
-      boolean owned) {}
+      boolean owned,
+      Optional<String> insert) {}
 
   /** A tool, or something else a step needs; not owned means it must be borrowed. */
   public record ToolLine(String name, boolean special, boolean owned) {}

@@ -6,8 +6,10 @@ import baysheet.report.Located;
 import baysheet.resolve.Bound;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
+import baysheet.torque.Drive;
 import baysheet.torque.Head;
 import baysheet.torque.Quantity;
+import baysheet.torque.Reach;
 import baysheet.torque.Socket;
 import baysheet.torque.SocketChoice;
 import baysheet.torque.Target;
@@ -45,7 +47,7 @@ final class SocketNeeds {
   }
 
   /** One socket serves every fastener with this head, drive and use. */
-  private record Kind(Head head, SocketChoice choice, boolean deep) {
+  private record Kind(Head head, SocketChoice choice, boolean deep, Optional<Reach> reach) {
     Kind {
       // Why a socket was chosen differs from fastener to fastener; the socket does not.
       choice =
@@ -86,7 +88,8 @@ final class SocketNeeds {
                     kind.choice().points(),
                     kind.choice().impact(),
                     kind.deep(),
-                    kind.choice().owned()));
+                    kind.choice().owned(),
+                    kind.reach().map(Words::insert)));
   }
 
   private static List<ItemAt> touched(Laid line) {
@@ -107,7 +110,8 @@ final class SocketNeeds {
         kind.deep(),
         count,
         need.firstStep(),
-        choice.owned());
+        choice.owned(),
+        kind.reach().map(Words::insertAndReach));
   }
 
   /** Chosen once, for each set is undone, done up and tightened. */
@@ -120,8 +124,22 @@ final class SocketNeeds {
       return Optional.empty();
     }
     Fastener fastener = book.values();
+    Head head = fastener.head().get().value();
+    SocketChoice socket = choice(item, fastener);
     return Optional.of(
-        new Kind(fastener.head().get().value(), choice(item, fastener), fastener.deep()));
+        fastener
+            .reach()
+            .map(
+                reach ->
+                    new Kind(head, insert(fastener, head, reach, socket), false, fastener.reach()))
+            .orElseGet(() -> new Kind(head, socket, fastener.deep(), Optional.empty())));
+  }
+
+  /** In the square of the wrench: what the book reckons with is no socket, but stands for one. */
+  private SocketChoice insert(Fastener fastener, Head head, Reach reach, SocketChoice socket) {
+    Drive square = wrenches.last(fastener).map(Wrench::drive).orElse(socket.drive());
+    boolean owned = LayOut.has(resolved.shop(), Words.crowFoot(head, reach));
+    return new SocketChoice(square, 0, false, owned, List.of());
   }
 
   /**

@@ -31,7 +31,7 @@ record StepGraph(
     Layers layers = new Layers(resolved);
     StepChains chains = StepChains.of(resolved, layers);
     CheckSteps checks = CheckSteps.of(resolved, layers, chains);
-    List<Set<Integer>> before = StepOrder.before(resolved, chains, checks.drafts());
+    List<Set<Integer>> before = StepOrder.before(resolved, layers, chains, checks.drafts());
     checks.link(before);
     return new StepGraph(checks.drafts(), before, chains.late(), chains.evening(), chains.saved());
   }

@@ -24,13 +24,15 @@ final class StepOrder {
   private record Mark(TaskId task, Milestone milestone) {}
 
   private final Resolved resolved;
+  private final Layers layers;
   private final StepChains chains;
   private final List<Draft> drafts;
   private final Map<Mark, Integer> marks = new LinkedHashMap<>();
   private final List<Set<Integer>> before = new ArrayList<>();
 
-  private StepOrder(Resolved resolved, StepChains chains, List<Draft> drafts) {
+  private StepOrder(Resolved resolved, Layers layers, StepChains chains, List<Draft> drafts) {
     this.resolved = resolved;
+    this.layers = layers;
     this.chains = chains;
     this.drafts = drafts;
   }
@@ -40,8 +42,9 @@ final class StepOrder {
    *
    * @param drafts those of the chains, and behind them others that nothing here holds back
    */
-  static List<Set<Integer>> before(Resolved resolved, StepChains chains, List<Draft> drafts) {
-    StepOrder order = new StepOrder(resolved, chains, drafts);
+  static List<Set<Integer>> before(
+      Resolved resolved, Layers layers, StepChains chains, List<Draft> drafts) {
+    StepOrder order = new StepOrder(resolved, layers, chains, drafts);
     order.run();
     return order.before;
   }
@@ -123,9 +126,13 @@ final class StepOrder {
 
   /**
    * What of an earlier task a later one waits for: all of it, but where both close something
-   * together only what comes before that.
+   * together only what comes before that. What takes nothing off itself, as a prop or a stand,
+   * waits only until the other is open where both stay so around the same work.
    */
   private List<Integer> doneBefore(Task task, TaskId earlier) {
+    if (takesNothingOff(task) && aroundTheSame(task.id(), earlier)) {
+      return List.of(mark(earlier, Milestone.WORKED));
+    }
     List<Integer> close = chains.of(earlier).close();
     for (int i = 0; i < close.size(); i++) {
       if (chains.of(task.id()).contains(close.get(i))) {
@@ -135,6 +142,24 @@ final class StepOrder {
       }
     }
     return List.of(mark(earlier, Milestone.CLOSED));
+  }
+
+  private static boolean takesNothingOff(Task task) {
+    return Stream.of(task.open(), task.work(), task.close())
+        .flatMap(List::stream)
+        .allMatch(step -> step.undo().isEmpty() && step.doUp().isEmpty());
+  }
+
+  /** Whether neither lies behind the other, and something behind both. */
+  private boolean aroundTheSame(TaskId one, TaskId other) {
+    return !isBehind(one, other)
+        && !isBehind(other, one)
+        && resolved.tasks().keySet().stream()
+            .anyMatch(task -> isBehind(task, one) && isBehind(task, other));
+  }
+
+  private boolean isBehind(TaskId task, TaskId access) {
+    return layers.isBehind(task, access);
   }
 
   /**

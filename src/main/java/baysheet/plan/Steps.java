@@ -1,5 +1,6 @@
 package baysheet.plan;
 
+import baysheet.books.Fastener;
 import baysheet.books.Place;
 import baysheet.books.Procedure;
 import baysheet.books.SpecBook;
@@ -163,6 +164,7 @@ final class Steps {
     details.addAll(undoing(fasteners(step.undo())));
     fasteners(step.doUp()).forEach(item -> details.add(Details.doingUp(lineOf(item))));
     fasteners(step.tighten()).forEach(item -> details.add(Details.tightening(lineOf(item))));
+    measured(line).ifPresent(details::add);
     details.addAll(fluids(step));
     List<String> special = special(step);
     if (!special.isEmpty()) {
@@ -202,6 +204,30 @@ final class Steps {
       }
     }
     return words;
+  }
+
+  /** What is tightened at ride height is so at the height that was measured before, if it was. */
+  private Optional<String> measured(Laid line) {
+    if (!isAtRideHeight(line)) {
+      return Optional.empty();
+    }
+    for (int i = 0; i < lines.size(); i++) {
+      Laid before = lines.get(i);
+      if (before.step().entry().equals(Optional.of(Words.HEIGHT))
+          && before.places().containsAll(line.places())) {
+        return Optional.of(Details.height(i + 1));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private boolean isAtRideHeight(Laid line) {
+    for (ItemAt item : fasteners(line.tighten())) {
+      if (fastener(item).values().moment() == Fastener.Moment.RIDE_HEIGHT) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private List<String> undoing(List<ItemAt> fasteners) {

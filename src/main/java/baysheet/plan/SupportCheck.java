@@ -123,7 +123,7 @@ final class SupportCheck {
             shown(load.get()),
             Optional.of(shown(each)),
             rating(rated),
-            points(List.of(axle))));
+            jackedAt(axle)));
   }
 
   private Problem noStands() {
@@ -204,6 +204,13 @@ final class SupportCheck {
   private Quantity whole(Quantity mass, RoundingMode rounding) {
     Unit unit = resolved.shop().mass();
     return new Quantity(mass.to(unit).value().setScale(0, rounding), unit);
+  }
+
+  /** A jack lifts elsewhere than where the stands then go. */
+  private List<String> jackedAt(Place axle) {
+    List<String> points = new ArrayList<>(points(List.of(axle)));
+    resolved.book().jacking(axle).ifPresent(point -> points.add("jack: " + point.value()));
+    return points;
   }
 
   private List<String> points(List<Place> axles) {

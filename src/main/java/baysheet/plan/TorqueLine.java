@@ -127,8 +127,18 @@ public record TorqueLine(
     UNKNOWN
   }
 
-  /** The socket for it. */
-  public record SocketNeed(String drive, int points, boolean impact, boolean deep, boolean owned) {}
+  /**
+   * The socket for it.
+   *
+   * @param insert what takes its place, and how it stands to the wrench
+   */
+  public record SocketNeed(
+      String drive,
+      int points,
+      boolean impact,
+      boolean deep,
+      boolean owned,
+      Optional<String> insert) {}
 
   /**
    * One round over the set.
@@ -139,7 +149,12 @@ public record TorqueLine(
    * @param setting the mark to set on it
    */
   public record Round(
-      BigDecimal percent, Quantity torque, Optional<String> wrench, Optional<Quantity> setting) {}
+      BigDecimal percent, Quantity torque, Optional<String> wrench, Optional<Quantity> setting) {
+    /** The same round without a mark to set. */
+    Round unset() {
+      return new Round(percent, torque, Optional.empty(), Optional.empty());
+    }
+  }
 
   /** One thing done to each fastener of the set. */
   public sealed interface StageLine {
@@ -154,7 +169,7 @@ public record TorqueLine(
      * @param second the same in the shop's second unit, rounded inside the band
      * @param band what is accepted
      * @param reading the same as the wrench shows it, where that is something else
-     * @param wrench name of the wrench, empty when none will do
+     * @param wrench name of the wrench; empty when none will do, and where the figure is in doubt
      * @param setting what to set on it
      * @param arrives what then arrives at the fastener
      * @param insideBand whether the wrench's accuracy stays inside the band

@@ -70,7 +70,7 @@ final class TorqueText {
         kind(),
         stages,
         Wrenches.rounds(fastener),
-        Rounds.of(wrenches, fastener),
+        rounds(),
         OrderLetters.positions(fastener),
         letters.drawing(fastener),
         fastener.threads().value().word(),
@@ -119,6 +119,9 @@ final class TorqueText {
 
   private TorqueLine.StageLine torque(Target target) {
     Band band = target.bandOr(resolved.shop().band());
+    if (doubt().isPresent()) {
+      return unset(target, band);
+    }
     WrenchChoice choice = wrenches.choose(fastener, target);
     Optional<Setting> setting = choice.setting();
     return new TorqueLine.StageLine.Torque(
@@ -132,6 +135,29 @@ final class TorqueText {
         setting.map(chosen -> Rounding.within(chosen.arrives(), band)),
         setting.map(Setting::insideBand).orElse(false),
         trouble(choice, target));
+  }
+
+  /**
+   * Only the book's own words: a figure that does not fit must not lie ready as a mark to be set,
+   * in whatever unit.
+   */
+  private static TorqueLine.StageLine unset(Target target, Band band) {
+    return new TorqueLine.StageLine.Torque(
+        target.nominal(),
+        target.written(),
+        Optional.empty(),
+        band.printed(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        false,
+        Optional.empty());
+  }
+
+  private List<TorqueLine.Round> rounds() {
+    List<TorqueLine.Round> rounds = Rounds.of(wrenches, fastener);
+    return doubt().isPresent() ? rounds.stream().map(TorqueLine.Round::unset).toList() : rounds;
   }
 
   /** The other of the shop's two units, whichever the book used. */

@@ -23,14 +23,19 @@ import java.util.stream.Collectors;
 
 /** Every sentence that the planner itself puts on a sheet. */
 final class Words {
-  static final String BEFORE_LOWERING = "Tick the checks due now";
-  static final String BEFORE_LIFTING = "Tick the checks due now";
+  static final String BEFORE_LOWERING = "Tick these now";
+  static final String BEFORE_LIFTING = "Tick these now";
   static final String NOT_LIFTED =
       "Do the checks listed for before lifting now; this car stays on its wheels";
   static final String ANGLE_GAUGE = "angle gauge";
   static final String IN_DOUBT = "value in doubt: ask before tightening";
   static final String NOT_STATED = "not stated";
+  private static final BigDecimal SQUARE = new BigDecimal(90);
   static final String DISTANCE = "distance";
+  static final String NO_GUESS = "a car in pieces tempts one to guess";
+
+  /** What a step measures that bushes are tightened at again. */
+  static final String HEIGHT = "height";
 
   private Words() {}
 
@@ -99,13 +104,23 @@ final class Words {
     if (!parts.isEmpty()) {
       what.add("in its seat " + String.join(", ", parts));
     }
-    return "Soak what can be reached of "
+    return "Soak, where reachable, "
         + String.join("; ", what)
-        + "; none on discs, drums, linings; wipe threads dry before they go on";
+        + "; none on discs, drums, linings; wipe threads dry before fitting";
   }
 
   static String findTorque(TorqueLine line) {
     return "Find the torque of the %s (line\u00a0%s) and its source; the book has none"
+        .formatted(plural(lower(line.words()), line.count()), line.n());
+  }
+
+  static String torqueWrittenIn(Bound.OfBook thing, Shop.Terms terms) {
+    return "See torque and source of the %s written in; else open nothing"
+        .formatted(plural(of(thing, terms), thing.values().count().value()));
+  }
+
+  static String askTorque(TorqueLine line) {
+    return "Ask for the right torque of the %s (line\u00a0%s): it does not fit"
         .formatted(plural(lower(line.words()), line.count()), line.n());
   }
 
@@ -175,9 +190,26 @@ final class Words {
 
   /** With its size and length, for another length needs another setting. */
   static String crowFoot(Head head, Reach reach) {
-    return "crow-foot %s, reach %s"
-        .formatted(head.print(), reach.length().print())
+    return "%s %s, reach %s"
+        .formatted(reach.tool().print(), head.print(), reach.length().print())
         .replace('\u00a0', ' ');
+  }
+
+  /** In a list of sockets, behind the head. */
+  static String insertAndReach(Reach reach) {
+    return reach.tool().print() + ", reach " + reach.length().print();
+  }
+
+  /** What stands in a socket's place, and how: the setting holds for that angle only. */
+  static String insert(Reach reach) {
+    BigDecimal angle = reach.angle().value();
+    String stands = "at " + reach.angle().print();
+    if (angle.signum() == 0) {
+      stands = "in line";
+    } else if (angle.compareTo(SQUARE) == 0) {
+      stands = "square";
+    }
+    return reach.tool().print() + " " + stands;
   }
 
   static String borrow(String tool) {

@@ -135,6 +135,7 @@ public final class SheetRecord {
           json.number("count", socket.count());
           json.number("firstStep", socket.firstStep());
           json.truth("owned", socket.owned());
+          json.text("insert", socket.insert());
         });
   }
 
@@ -192,6 +193,7 @@ public final class SheetRecord {
           json.truth("hold", check.hold());
           json.text("needs", check.needs());
           json.text("keepsOpen", check.keepsOpen());
+          json.text("releasedBy", check.releasedBy());
           json.text("source", check.source());
         });
   }

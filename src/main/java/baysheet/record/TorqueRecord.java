@@ -59,6 +59,7 @@ final class TorqueRecord {
     json.truth("impact", socket.impact());
     json.truth("deep", socket.deep());
     json.truth("owned", socket.owned());
+    json.text("insert", socket.insert());
   }
 
   private void stage(TorqueLine.StageLine stage) throws IOException {

@@ -83,6 +83,11 @@ public record EffectiveBook(List<SpecBook> books, Map<Key, Merged> entries) {
     return first(book -> Optional.ofNullable(book.supports().get(axle)));
   }
 
+  /** Where a jack lifts an axle. */
+  public Optional<Located<String>> jacking(Place axle) {
+    return first(book -> Optional.ofNullable(book.jacking().get(axle)));
+  }
+
   /** How much of a fluid goes in, and of what kind. */
   public Optional<SpecBook.Fluid> fluid(String name) {
     return first(book -> Optional.ofNullable(book.fluids().get(name)));

@@ -91,6 +91,12 @@ final class CheckWords {
     return List.copyOf(open);
   }
 
+  String releasedBy() {
+    List<String> people =
+        checks.stream().flatMap(check -> check.releasedBy().stream()).distinct().toList();
+    return Phrases.capital(people.isEmpty() ? "second person" : String.join(" and ", people));
+  }
+
   static List<RecheckText> rechecks(List<TorqueLine> lines) {
     return lines.stream()
         .filter(line -> line.recheck().isPresent())

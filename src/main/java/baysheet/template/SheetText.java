@@ -21,6 +21,7 @@ import java.util.Objects;
  * @param steps how many steps the sequence has
  * @param checks those that no step of the sequence leads to, by their moments
  * @param openItems what somebody else must do before the sheet is closed
+ * @param releasedBy who signs last: the second person, unless a check names somebody
  */
 public record SheetText(
     String paper,
@@ -44,6 +45,7 @@ public record SheetText(
     List<ChecksText> checks,
     List<SupportText> support,
     List<OpenItemText> openItems,
+    String releasedBy,
     List<RecheckText> rechecks,
     String notes,
     List<String> sources) {

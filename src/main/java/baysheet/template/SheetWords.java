@@ -8,6 +8,7 @@ import baysheet.plan.Sheet.SocketLine;
 import baysheet.plan.Sheet.Support;
 import baysheet.plan.Sheet.TallyLine;
 import baysheet.plan.Sheet.TimeNeeded;
+import baysheet.plan.Sheet.ToolLine;
 import baysheet.template.SheetText.HeadText;
 import baysheet.template.SheetText.PartText;
 import baysheet.template.SheetText.SocketText;
@@ -55,6 +56,7 @@ final class SheetWords {
         new TorqueWords(sheet.torque(), heading.torqueUnits().get(0)).table(),
         sheet.sockets().stream().map(SheetWords::socket).toList(),
         sheet.tools().stream()
+            .filter(tool -> !standsForSocket(tool))
             .map(tool -> new ToolText(tool.name(), tool.special(), !tool.owned()))
             .toList(),
         sheet.parts().stream()
@@ -65,6 +67,7 @@ final class SheetWords {
         checks.byMoment(),
         sheet.support().stream().map(SheetWords::support).toList(),
         checks.openItems(),
+        checks.releasedBy(),
         CheckWords.rechecks(sheet.torque()),
         Phrases.sentence(Phrases.orNothing(sheet.notes())),
         sheet.sources());
@@ -117,8 +120,21 @@ final class SheetWords {
     return time.saved() == 0 ? "" : "shared access saves " + time.saved() + Phrases.NBSP + "min";
   }
 
+  /** What stands in a socket's place stands in the list of sockets. */
+  private boolean standsForSocket(ToolLine tool) {
+    return sheet.sockets().stream()
+        .anyMatch(
+            socket ->
+                socket
+                    .insert()
+                    .map(insert -> insert.replaceFirst(",", " " + socket.head() + ","))
+                    .filter(name -> name.replace(Phrases.NBSP, " ").equals(tool.name()))
+                    .isPresent());
+  }
+
   private static SocketText socket(SocketLine socket) {
     List<String> kind = new ArrayList<>();
+    socket.insert().ifPresent(kind::add);
     if (socket.points() > 0) {
       kind.add(socket.points() + "-point");
     }

@@ -44,6 +44,8 @@ public record TorqueTableText(
    * @param snug a box for each place where the line is visited twice
    * @param marks a box for each place
    * @param borrow whether the crib has no wrench for it
+   * @param ask whether its figure is in doubt, so that wrench and setting are written in once
+   *     somebody has been asked
    */
   public record TorqueLineText(
       String n,
@@ -66,6 +68,7 @@ public record TorqueTableText(
       List<BoxText> marks,
       List<String> warnings,
       boolean borrow,
+      boolean ask,
       boolean rideHeight,
       String override) {
     public TorqueLineText {

@@ -98,6 +98,7 @@ final class TorqueWords {
         PlaceWords.boxes("mark." + line.n(), "witness mark, " + what, line.places()),
         warnings(line),
         borrow(line),
+        line.inDoubt(),
         line.rideHeight(),
         line.overridden() ? "value of this job: " + line.source() : "");
   }
@@ -141,7 +142,9 @@ final class TorqueWords {
 
   private static String socket(TorqueLine line) {
     return line.socket()
-        .map(socket -> ", " + socket.drive() + (socket.owned() ? "" : ", borrow"))
+        .map(
+            socket ->
+                ", " + socket.insert().orElse(socket.drive()) + (socket.owned() ? "" : ", borrow"))
         .orElse("");
   }
 
@@ -204,7 +207,7 @@ final class TorqueWords {
   }
 
   private static boolean borrow(TorqueLine line) {
-    return torques(line).anyMatch(torque -> torque.setting().isEmpty());
+    return !line.inDoubt() && torques(line).anyMatch(torque -> torque.setting().isEmpty());
   }
 
   /** {@code rounds: 50 % (W3: 55 N·m), 100 %, check round}; nothing for a single one. */
@@ -213,14 +216,20 @@ final class TorqueWords {
       return "";
     }
     String rounds =
-        line.rounds().stream().map(TorqueWords::round).collect(Collectors.joining(", "));
+        line.rounds().stream()
+            .map(round -> line.inDoubt() ? share(round) : round(round))
+            .collect(Collectors.joining(", "));
     return "rounds: " + rounds + (line.passes().checkRound() ? ", check round" : "");
   }
 
   /** A share with the mark it comes to; the full torque stands above already. */
   private static String round(TorqueLine.Round round) {
-    String share = round.percent().stripTrailingZeros().toPlainString() + Phrases.NBSP + "%";
+    String share = share(round);
     return round.percent().compareTo(FULL) == 0 ? share : share + " (" + mark(round) + ")";
+  }
+
+  private static String share(TorqueLine.Round round) {
+    return round.percent().stripTrailingZeros().toPlainString() + Phrases.NBSP + "%";
   }
 
   private static String mark(TorqueLine.Round round) {
@@ -258,10 +267,11 @@ final class TorqueWords {
     };
   }
 
-  /** The unit of the wrench's scale, for the value is read there. */
+  /** The unit of the wrench's scale, for the value is read there; of the shop where none is set. */
   private Unit unit(TorqueLine line) {
     return torques(line)
         .reduce((first, last) -> last)
+        .filter(torque -> !line.inDoubt())
         .map(torque -> torque.setting().orElse(torque.target()).unit())
         .orElse(unit);
   }

@@ -67,6 +67,7 @@ class CatalogueReaderTest {
     assertTrue(firm.hold());
     assertEquals(Optional.of("how often to pump"), firm.needs().map(Located::value));
     assertEquals(Optional.of("wheel alignment"), firm.keepsOpen().map(Located::value));
+    assertEquals(Optional.of("the foreman"), firm.releasedBy().map(Located::value));
     assertEquals(Optional.of("the pads stand off"), firm.because().map(Located::value));
   }
 

@@ -19,6 +19,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -33,6 +34,8 @@ class DemoFiguresTest {
   // As the demo shop has it; the test below holds these to the file.
   private static final BigDecimal SHOP_BAND = new BigDecimal(5);
   private static final int MONTHS = 12;
+  // 48 lbf·ft clamps an M10 of class 8.8 beyond its proof load (ISO 898-1: 33.6 kN); see the job.
+  private static final Set<String> DOUBTED = Set.of("axle-bush-bracket-bolt@rear-left");
 
   @TempDir private static Path out;
 
@@ -157,6 +160,11 @@ class DemoFiguresTest {
       assertEquals(own.target.toPlainString() + " " + own.unit, stage.quantity("torque"), item);
       assertEquals(written, stage.text("written").replace('\u00a0', ' '), item);
       band(own, written, stage);
+      if (DOUBTED.contains(item)) {
+        List.of("second", "reading", "wrench", "setting", "arrives", "trouble")
+            .forEach(key -> assertFalse(stage.has(key), item + " has " + key));
+        return;
+      }
       second(own, stage);
       setting(own, stage);
     }

@@ -126,8 +126,9 @@ final class OwnBooks {
 
   private void reach(String written, String from, Set<String> tasks) {
     String[] words = written.split(" at ");
-    // What serves to raise the car depends on the bay, and touches no fastener.
-    if (words[0].equals("raise")) {
+    // What serves to raise the car or to hold it from below depends on the bay, and touches no
+    // fastener.
+    if (List.of("raise", "hub-held", "arm-held").contains(words[0])) {
       return;
     }
     Map<String, Object> procedure = read(procedure(words[0]));

@@ -128,6 +128,24 @@ class RecordTest {
     garage.sheets("--record");
     assertEquals(Boolean.TRUE, tightens("502").get("hold").value());
     assertOnPaper(paper("502").text(), "value in doubt: ask before tightening");
+    assertOnPaper(paper("502").text(), "ask, then set:");
+  }
+
+  @Test
+  void noMarkLiesReadyForAFigureInDoubt() {
+    garage.change("vehicles/hollin-wren-van-2016.yaml", "120 N·m", "120 lbf·in");
+    garage.sheets("--record");
+    JsonTree line = record("502").list("torque").get(0);
+    JsonTree stage = line.list("stages").get(0);
+    assertEquals("120 lbf·in", stage.quantity("torque"));
+    for (String key : List.of("second", "reading", "wrench", "setting", "arrives")) {
+      assertFalse(stage.has(key), key);
+      line.list("rounds").forEach(round -> assertFalse(round.has(key), key));
+    }
+    String paper = paper("502").text();
+    assertOnPaper(paper, "Ask for the right torque of the wheel nuts (line 1)");
+    // 120 · 0.1130 = 13.6
+    assertFalse(paper.contains("13.5 N·m") || paper.contains("14 N·m"), paper);
   }
 
   /** The step that brings the first torque line to its figure. */
@@ -150,6 +168,20 @@ class RecordTest {
     assertTrue(foot.text("name").endsWith("reach 60 mm"), foot.text("name"));
     assertEquals(Boolean.FALSE, foot.get("owned").value());
     assertOnPaper(paper("503").text(), "Borrow: " + foot.text("name"));
+  }
+
+  @Test
+  void noSocketIsLaidOutWhereACrowFootIsReckonedWith() {
+    JsonTree nut = record("503").list("torque").get(0);
+    assertEquals("link-upper-nut", nut.text("fastener"));
+    assertEquals("crow-foot in line", nut.text("socket.insert"));
+    List<String> inserts =
+        record("503").list("sockets").stream()
+            .filter(it -> it.has("insert"))
+            .map(it -> it.text("head") + " " + it.text("insert"))
+            .toList();
+    assertEquals(List.of(nut.text("head") + " crow-foot, reach 60\u00a0mm"), inserts);
+    assertOnPaper(paper("503").text(), "hex 15 mm crow-foot, reach 60 mm");
   }
 
   @Test

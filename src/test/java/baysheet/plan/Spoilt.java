@@ -180,6 +180,7 @@ final class Spoilt {
         check.hold(),
         check.needs(),
         check.keepsOpen(),
+        check.releasedBy(),
         check.source());
   }
 

@@ -263,11 +263,12 @@ final class SampleBrakes {
 
   private static List<Sheet.SocketLine> sockets() {
     return List.of(
-        new Sheet.SocketLine("3/8 in", "hex 13 mm", 6, false, false, 4, 7, true),
-        new Sheet.SocketLine("1/2 in", "hex 15 mm", 6, false, false, 4, 10, true),
-        new Sheet.SocketLine("1/2 in", "hex 19 mm", 6, true, false, 10, 2, true),
-        new Sheet.SocketLine("1/2 in", "hex 21 mm", 6, false, true, 2, 25, true),
-        new Sheet.SocketLine("3/4 in", "12-point 36 mm", 12, false, false, 2, 21, false));
+        new Sheet.SocketLine("3/8 in", "hex 13 mm", 6, false, false, 4, 7, true, Optional.empty()),
+        new Sheet.SocketLine("1/2 in", "hex 15 mm", 6, false, false, 4, 10, true, Optional.empty()),
+        new Sheet.SocketLine("1/2 in", "hex 19 mm", 6, true, false, 10, 2, true, Optional.empty()),
+        new Sheet.SocketLine("1/2 in", "hex 21 mm", 6, false, true, 2, 25, true, Optional.empty()),
+        new Sheet.SocketLine(
+            "3/4 in", "12-point 36 mm", 12, false, false, 2, 21, false, Optional.empty()));
   }
 
   private static List<CheckLine> checks() {

@@ -105,6 +105,7 @@ final class SampleLines {
         hold,
         some(needs),
         some(keepsOpen),
+        Optional.empty(),
         "common practice, no source");
   }
 
@@ -243,7 +244,9 @@ final class SampleLines {
 
     LineMaker head(String form, String drive, int points) {
       head = Optional.of(form);
-      socket = Optional.of(new TorqueLine.SocketNeed(drive, points, false, false, true));
+      socket =
+          Optional.of(
+              new TorqueLine.SocketNeed(drive, points, false, false, true, Optional.empty()));
       return this;
     }
 

@@ -90,7 +90,9 @@ final class Samples {
                 .stages(torque("25", "18", "W2"))
                 .reuse("new")
                 .build()),
-        List.of(new Sheet.SocketLine("3/8 in", "hex 17 mm", 6, false, false, 1, 4, true)),
+        List.of(
+            new Sheet.SocketLine(
+                "3/8 in", "hex 17 mm", 6, false, false, 1, 4, true, Optional.empty())),
         List.of(new Sheet.ToolLine("drain tray 8\u00a0L", false, true)),
         List.of(
             new Sheet.PartLine("sump plug with washer", 1, true),
