@@ -72,7 +72,7 @@ class SpecBookReaderTest {
     assertEquals(Treatment.DRY, nut.threads().value());
     assertEquals(Fastener.Moment.ON_THE_GROUND, nut.moment());
     assertEquals(Quantity.of("80", Unit.KILOMETRE), nut.recheck().orElseThrow().value());
-    assertEquals("test-book.yaml:15:16", nut.at().toString());
+    assertEquals("test-book.yaml:16:16", nut.at().toString());
   }
 
   @Test
@@ -109,7 +109,11 @@ class SpecBookReaderTest {
     assertEquals(Optional.of(true), bolt.reuse().map(Located::value));
     assertEquals(Fastener.Moment.RIDE_HEIGHT, bolt.moment());
     assertEquals(
-        Optional.of(new Reach(Quantity.of("60", Unit.MILLIMETRE), Quantity.of("90", Unit.DEGREE))),
+        Optional.of(
+            new Reach(
+                Quantity.of("60", Unit.MILLIMETRE),
+                Quantity.of("90", Unit.DEGREE),
+                Reach.Tool.OPEN_ENDED_INSERT)),
         bolt.reach());
     assertEquals(Optional.of("bulletin 9"), bolt.source().map(Located::value));
     assertFalse(bolt.deep());
