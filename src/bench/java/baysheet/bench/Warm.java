@@ -15,8 +15,11 @@ import org.openjdk.jmh.runner.options.VerboseMode;
 
 /** Runs a benchmark class in a process of its own, on one thread, and prints medians. */
 final class Warm {
-  /** The compiler is done with the longest chain after some five seconds on a slow machine. */
-  private static final int WARM_UPS = 4;
+  /**
+   * Twice as many seconds: the compiler is done with the longest chain after some forty on a slow
+   * machine with two cores.
+   */
+  private static final int WARM_UPS = 20;
 
   private static final int ROUNDS = 5;
 
