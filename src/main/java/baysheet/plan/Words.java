@@ -67,7 +67,7 @@ final class Words {
   static String finalTorque(Bound thing, Fastener.Moment when, Shop.Terms terms) {
     String set = plural(of(thing, terms), ((Bound.OfBook) thing).values().count().value());
     return when == Fastener.Moment.RIDE_HEIGHT
-        ? "Wheels chocked on solid blocks, car settled, tighten the " + set
+        ? "Wheel by wheel up on a solid block, chocked; car settled, tighten the " + set
         : "Tighten the " + set;
   }
 

@@ -18,11 +18,12 @@ final class BandWords {
   }
 
   /**
-   * {@code scale 43.6…52.2}: what the value reached is held against, in the unit of the setting
+   * {@code scale 43.6…52.2 N·m}: what the value reached is held against, in the unit of the setting
    * beside it.
    */
   static String reading(Band band) {
-    return "scale" + Phrases.NBSP + band.low().figure() + "…" + band.high().figure();
+    String figures = band.low().figure() + "…" + band.high().figure();
+    return "scale" + Phrases.NBSP + figures + Phrases.NBSP + band.low().unit().symbol();
   }
 
   /** Named where it is not the unit of the wrench beside it. */
