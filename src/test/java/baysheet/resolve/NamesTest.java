@@ -71,15 +71,19 @@ class NamesTest {
     assertEquals("vehicles/heron.yaml:9:5", problem.related().get(0).at().toString());
   }
 
+  /** The catalogue words the bolt, and the book has none of that name. */
+  private static ShopTexts wordedOnly() {
+    return Bench.shop()
+        .replacing("vehicles/heron.yaml", "arm-bolt:", "arm-bold:")
+        .replacing(
+            "catalogue/own.yaml",
+            "  wheel:",
+            "  arm-bolt: {name: arm bolt, kinds: [fastener]}\n  wheel:");
+  }
+
   @Test
   void aWordedFastenerWithoutABookEntryIsUnknown() {
-    ShopTexts shop =
-        Bench.shop()
-            .replacing("vehicles/heron.yaml", "arm-bolt:", "arm-bold:")
-            .replacing(
-                "catalogue/own.yaml",
-                "  wheel:",
-                "  arm-bolt: {name: arm bolt, kinds: [fastener]}\n  wheel:");
+    ShopTexts shop = wordedOnly();
     only(shop, "procedures/arm.yaml:6:29 unknown-item", "arm-bold");
   }
 
@@ -87,12 +91,7 @@ class NamesTest {
   @Test
   void whatTheBookLacksIsToldOnce() {
     ShopTexts shop =
-        Bench.shop()
-            .replacing("vehicles/heron.yaml", "arm-bolt:", "arm-bold:")
-            .replacing(
-                "catalogue/own.yaml",
-                "  wheel:",
-                "  arm-bolt: {name: arm bolt, kinds: [fastener]}\n  wheel:")
+        wordedOnly()
             .replacing(
                 "procedures/arm.yaml",
                 "open:",
