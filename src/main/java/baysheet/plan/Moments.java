@@ -31,12 +31,12 @@ final class Moments {
    * The lines of a job with their moments: the sequence, the final torques directly behind the last
    * lowering, and at the end what the procedures leave for later.
    */
-  static List<Laid> lines(Resolved resolved, List<Draft> order, List<Draft> late) {
+  static List<Laid> lines(Resolved resolved, List<Draft> order, StepGraph graph) {
     Moments moments = new Moments(resolved, order);
     List<Laid> sequence = moments.sequence(order);
-    List<Laid> lines = new ArrayList<>(Sides.merge(resolved, sequence));
+    List<Laid> lines = new ArrayList<>(Sides.merge(resolved, sequence, new Waits(graph)));
     lines.addAll(afterLowering(resolved, lines), Sides.pair(resolved, moments.finals(sequence)));
-    late.forEach(step -> lines.add(Laid.single(step, step.moment().orElseThrow())));
+    graph.late().forEach(step -> lines.add(Laid.single(step, step.moment().orElseThrow())));
     return lines;
   }
 

@@ -67,7 +67,7 @@ public final class Planner {
   }
 
   private static List<Laid> lines(Resolved resolved, List<Draft> order, StepGraph graph) {
-    return new Gates(resolved, Moments.lines(resolved, order, graph.late())).add();
+    return new Gates(resolved, Moments.lines(resolved, order, graph)).add();
   }
 
   private static Sheet sheet(

@@ -10,6 +10,7 @@ import baysheet.resolve.Task;
 import baysheet.resolve.TaskId;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -26,12 +27,29 @@ import java.util.stream.Stream;
 final class Playback {
   private final Printed printed;
   private final Resolved resolved;
-  private final Set<ItemAt> off = new LinkedHashSet<>();
-  private final Set<ItemAt> everOff = new LinkedHashSet<>();
-  private final Set<ItemAt> back = new LinkedHashSet<>();
+  private State state = new State(Set.of(), Set.of(), Set.of());
   private final Map<TaskId, List<Task>> accesses = new HashMap<>();
   private final Map<ItemAt, List<Opening>> openings = new HashMap<>();
   private final List<String> faults = new ArrayList<>();
+
+  /**
+   * How far the vehicle has come apart.
+   *
+   * @param off what is off
+   * @param everOff what was off at some time
+   * @param back what was put on
+   */
+  private record State(Set<ItemAt> off, Set<ItemAt> everOff, Set<ItemAt> back) {
+    State {
+      off = new LinkedHashSet<>(off);
+      everOff = new LinkedHashSet<>(everOff);
+      back = new LinkedHashSet<>(back);
+    }
+
+    State copy() {
+      return new State(off, everOff, back);
+    }
+  }
 
   /**
    * The opening step, counted from 0, in which a task that leaves closing to the mirror takes
@@ -78,7 +96,7 @@ final class Playback {
     playback.allBack();
     playback.allDone();
     playback.faults.addAll(
-        AllListed.faults(sheet, printed, resolved, playback.everOff, playback.back));
+        AllListed.faults(sheet, printed, resolved, playback.state.everOff, playback.state.back));
     playback.faults.addAll(Completeness.faults(sheet, printed, resolved));
     playback.faults.addAll(Followed.faults(sheet, printed, resolved, bringing));
     playback.faults.addAll(DoubtsAsked.faults(sheet, printed, resolved));
@@ -86,10 +104,7 @@ final class Playback {
     return playback.faults;
   }
 
-  /**
-   * Merged sides are played one after the other: all steps of a stretch at the first, then all at
-   * the second.
-   */
+  /** Steps that are ticked at the same places stand together; they are worked through at each. */
   private void walk() {
     List<Sheet.SheetStep> steps = printed.steps();
     int i = 0;
@@ -98,11 +113,43 @@ final class Playback {
       while (end < steps.size() && steps.get(end).places().equals(steps.get(i).places())) {
         end++;
       }
-      for (Place place : steps.get(i).places()) {
-        steps.subList(i, end).forEach(step -> play(step, place));
-      }
+      inAnyWay(steps.subList(i, end), steps.get(i).places());
       i = end;
     }
+  }
+
+  /**
+   * Both sides may be worked through one after the other, from either, or line by line: each way
+   * must hold. The first that does not is told, with what it leaves for the rest.
+   */
+  private void inAnyWay(List<Sheet.SheetStep> steps, List<Place> places) {
+    if (places.size() == 1) {
+      sideBySide(steps, places);
+      return;
+    }
+    List<Place> lastFirst = new ArrayList<>(places);
+    Collections.reverse(lastFirst);
+    List<Runnable> ways =
+        List.of(
+            () -> lineByLine(steps, places),
+            () -> sideBySide(steps, lastFirst),
+            () -> sideBySide(steps, places));
+    State before = state;
+    int known = faults.size();
+    for (Runnable way : ways) {
+      if (faults.size() == known) {
+        state = before.copy();
+        way.run();
+      }
+    }
+  }
+
+  private void lineByLine(List<Sheet.SheetStep> steps, List<Place> places) {
+    steps.forEach(step -> places.forEach(place -> play(step, place)));
+  }
+
+  private void sideBySide(List<Sheet.SheetStep> steps, List<Place> places) {
+    places.forEach(place -> steps.forEach(step -> play(step, place)));
   }
 
   private void play(Sheet.SheetStep step, Place place) {
@@ -113,16 +160,16 @@ final class Playback {
       accessOpen(step, place, undo);
     }
     for (ItemAt item : undo) {
-      if (!off.add(item)) {
+      if (!state.off.add(item)) {
         faults.add("step " + step.n() + " undoes " + item + ", which is off already");
       }
-      everOff.add(item);
+      state.everOff.add(item);
     }
     for (ItemAt item : doUp) {
-      if (everOff.contains(item) && !off.remove(item)) {
+      if (state.everOff.contains(item) && !state.off.remove(item)) {
         faults.add("step " + step.n() + " does up " + item + ", which is on already");
       }
-      back.add(item);
+      state.back.add(item);
       inOrder(step, place, item);
     }
   }
@@ -147,7 +194,7 @@ final class Playback {
 
   /** A step's moment is the state in which the vehicle is when the sequence comes to it. */
   private void standsAsSaid(Sheet.SheetStep step) {
-    boolean up = carries(off);
+    boolean up = carries(state.off);
     boolean moves = carries(step.undo()) || carries(step.doUp());
     if (!moves && up != (step.moment() == Moment.RAISED)) {
       faults.add(
@@ -206,7 +253,7 @@ final class Playback {
 
   private void needsOff(Sheet.SheetStep step, List<ItemAt> items, List<ItemAt> undoing) {
     for (ItemAt item : items) {
-      if (!off.contains(item) && !undoing.contains(item)) {
+      if (!state.off.contains(item) && !undoing.contains(item)) {
         faults.add("step " + step.n() + " needs " + item + " off, and it is on");
       }
     }
@@ -236,7 +283,7 @@ final class Playback {
       Task task = opening.task();
       if (!saysWhen(task, item)) {
         later(task.open(), opening.step())
-            .filter(off::contains)
+            .filter(state.off::contains)
             .filter(other -> !opensAnyway(task, other) && !saysWhen(task, other))
             .forEach(
                 other ->
@@ -272,7 +319,7 @@ final class Playback {
   }
 
   private void allBack() {
-    off.forEach(item -> faults.add(item + " comes off and never goes back on"));
+    state.off.forEach(item -> faults.add(item + " comes off and never goes back on"));
   }
 
   /** Every item that a procedure of the job undoes or does up is on the sheet. */
@@ -280,11 +327,11 @@ final class Playback {
     for (Task task : resolved.tasks().values()) {
       task.open().stream()
           .flatMap(step -> step.undo().stream())
-          .filter(item -> !everOff.contains(item))
+          .filter(item -> !state.everOff.contains(item))
           .forEach(item -> faults.add(task.id() + " undoes " + item + ", and no step does"));
       task.close().stream()
           .flatMap(step -> step.doUp().stream())
-          .filter(item -> !back.contains(item))
+          .filter(item -> !state.back.contains(item))
           .forEach(item -> faults.add(task.id() + " does up " + item + ", and no step does"));
     }
   }

@@ -12,8 +12,8 @@ import java.util.Optional;
 /**
  * Puts the same work on both sides into one set of lines. Two runs of steps at mirrored places, one
  * directly after the other, become one when every step of the first has its twin in the second:
- * written in the same place, on the same items, with the same values. Where anything differs both
- * stay as they are.
+ * written in the same place, on the same items, with the same values. Where anything differs, or
+ * one side must wait for the other, both stay as they are.
  */
 final class Sides {
   private final Resolved resolved;
@@ -22,8 +22,8 @@ final class Sides {
     this.resolved = resolved;
   }
 
-  static List<Laid> merge(Resolved resolved, List<Laid> lines) {
-    return new Sides(resolved).merge(runs(lines));
+  static List<Laid> merge(Resolved resolved, List<Laid> lines, Waits waits) {
+    return new Sides(resolved).merge(runs(lines), waits);
   }
 
   /** Stretches at one place and moment. */
@@ -46,17 +46,29 @@ final class Sides {
     return list.get(list.size() - 1);
   }
 
-  private List<Laid> merge(List<List<Laid>> runs) {
+  /**
+   * Whoever works from merged lines may do either side first, or each line on both; so one side may
+   * not wait for the other. Nor does one merged stretch follow another at the same places: together
+   * they would read as one, with all of one side before the other.
+   */
+  private List<Laid> merge(List<List<Laid>> runs, Waits waits) {
     List<Laid> merged = new ArrayList<>();
     for (int i = 0; i < runs.size(); i++) {
-      if (i + 1 < runs.size() && twins(runs.get(i), runs.get(i + 1))) {
-        merged.addAll(zip(runs.get(i), runs.get(i + 1)));
-        i++;
-      } else {
-        merged.addAll(runs.get(i));
+      if (i + 1 < runs.size() && areTwins(runs.get(i), runs.get(i + 1), waits)) {
+        List<Laid> both = zip(runs.get(i), runs.get(i + 1));
+        if (merged.isEmpty() || !last(merged).places().equals(both.get(0).places())) {
+          merged.addAll(both);
+          i++;
+          continue;
+        }
       }
+      merged.addAll(runs.get(i));
     }
     return merged;
+  }
+
+  private boolean areTwins(List<Laid> one, List<Laid> other, Waits waits) {
+    return twins(one, other) && !waits.isHeldBack(other, one);
   }
 
   /** Final steps of the two sides, each with its twin wherever that stands. */
@@ -138,7 +150,7 @@ final class Sides {
     return zipped;
   }
 
-  /** Left before right, whichever side is put together first: twins have nothing in common. */
+  /** Left before right, whichever side is put together first: neither twin waits for the other. */
   private static Laid leftFirst(Draft one, Draft other, Moment moment) {
     return one.place().isLeft()
         ? new Laid(one, Optional.of(other), moment)
