@@ -46,7 +46,7 @@ final class LayOut {
 
   /**
    * An angle gauge where there is an angle; a crow-foot where the book reckons with its length; an
-   * adapter where wrench and socket differ in square.
+   * adapter where wrench and socket differ in square; what the wheels stand on at ride height.
    */
   private List<Procedure.Use> forTightening(List<TorqueLine> torque) {
     Set<String> names = new LinkedHashSet<>();
@@ -65,6 +65,9 @@ final class LayOut {
     }
     List<Procedure.Use> uses = new ArrayList<>();
     names.forEach(name -> uses.add(new Procedure.Use(name, true)));
+    if (torque.stream().anyMatch(TorqueLine::rideHeight)) {
+      Words.UNDER_WHEELS.forEach(name -> uses.add(new Procedure.Use(name, false)));
+    }
     return uses;
   }
 

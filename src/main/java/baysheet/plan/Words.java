@@ -28,6 +28,10 @@ final class Words {
   static final String NOT_LIFTED =
       "Do the checks listed for before lifting now; this car stays on its wheels";
   static final String ANGLE_GAUGE = "angle gauge";
+
+  /** At ride height, where the fastener is reached from below. */
+  static final List<String> UNDER_WHEELS = List.of("solid wheel blocks", "wheel chocks");
+
   static final String IN_DOUBT = "value in doubt: ask before tightening";
   static final String NOT_STATED = "not stated";
   private static final BigDecimal SQUARE = new BigDecimal(90);

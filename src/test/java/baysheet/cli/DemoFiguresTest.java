@@ -100,7 +100,7 @@ class DemoFiguresTest {
             (item, entry) -> {
               JsonTree line = lines.get(item);
               assertEquals(text(entry.get("count")), line.text("count"), item);
-              for (String key : List.of("thread", "class", "head", "source")) {
+              for (String key : List.of("thread", "class", "head", "source", "replaced")) {
                 assertEquals(
                     Optional.ofNullable(entry.get(key)).map(OwnBooks::text), said(line, key), item);
               }

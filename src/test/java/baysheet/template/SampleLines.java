@@ -362,6 +362,7 @@ final class SampleLines {
           recheck,
           "Larkfell works data sheet 4, 2016",
           overridden,
+          Optional.empty(),
           warnings);
     }
   }

@@ -128,7 +128,7 @@ class SheetTextTest {
   void threadAndReuseThatTheBookKeepsSilentAboutAreSaidToBeSo() {
     TorqueLineText line =
         line(new LineMaker(1, "bolt", BOTH, 1).threads("not stated").reuse("not stated"));
-    assertEquals("thread: not stated", line.threads());
+    assertEquals("dry or oiled not stated", line.threads());
     assertEquals("reuse: not stated", line.reuse());
   }
 
