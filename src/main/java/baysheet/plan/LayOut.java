@@ -9,6 +9,7 @@ import baysheet.resolve.Bound;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
+import baysheet.torque.Treatment;
 import baysheet.torque.Wrench;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -162,7 +163,7 @@ final class LayOut {
     Set<String> products = new LinkedHashSet<>();
     Set<String> circuits = new LinkedHashSet<>();
     for (Draft step : steps) {
-      step.apply().forEach(apply -> products.add(apply.product().replace('-', ' ')));
+      step.apply().forEach(apply -> products.add(product(apply.product())));
       circuits.addAll(step.circuits());
     }
     for (String circuit : circuits) {
@@ -188,5 +189,10 @@ final class LayOut {
         .removeIf(
             item -> resolved.thing(item) instanceof Bound.OfBook || Lifting.holds(resolved, item));
     return TallyRows.of(resolved, off, on);
+  }
+
+  /** As it is printed where it stands on a thread. */
+  private static String product(String name) {
+    return Treatment.parse(name).found().map(Treatment::print).orElse(name.replace('-', ' '));
   }
 }
