@@ -1,6 +1,7 @@
 package baysheet.template;
 
 import baysheet.template.LayoutSource.Faults;
+import baysheet.template.Node.Attribute;
 import baysheet.template.Node.Element;
 import java.util.List;
 import java.util.Map;
@@ -26,16 +27,25 @@ final class Attributes {
 
   /** The attributes of an element that has no others than {@code known}. */
   static Attributes of(Element element, Faults faults, String... known) {
-    for (String name : element.attributes().keySet()) {
-      if (!List.of(known).contains(name)) {
-        faults.unknownAttribute(element.at(), element.name(), name, List.of(known));
+    for (Attribute attribute : element.attributes()) {
+      if (!isAmong(known, attribute.name())) {
+        faults.unknownAttribute(element.at(), element.name(), attribute.name(), List.of(known));
       }
     }
     return new Attributes(element, faults);
   }
 
+  private static boolean isAmong(String[] known, String name) {
+    for (String each : known) {
+      if (each.equals(name)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   Optional<String> text(String name) {
-    return Optional.ofNullable(element.attributes().get(name));
+    return element.attribute(name);
   }
 
   /** A text that must be there and must say something; a word that stands for it otherwise. */

@@ -2,25 +2,43 @@ package baysheet.template;
 
 import java.io.IOException;
 import java.io.Writer;
+import java.util.Arrays;
 
 /** Takes what a layout writes, up to a limit: a list without end must not eat the memory. */
 final class BoundedText extends Writer {
   /** What a sheet fills to. */
-  private static final int USUAL = 65_536;
+  private static final int USUAL = 131_072;
 
-  private final StringBuilder text = new StringBuilder(USUAL);
   private final int limit;
+  private char[] text = new char[USUAL];
+  private int length;
 
   BoundedText(int limit) {
     this.limit = limit;
   }
 
   @Override
-  public void write(char[] buffer, int from, int length) throws IOException {
-    if (text.length() + length > limit) {
+  public void write(char[] buffer, int from, int count) throws IOException {
+    ensureRoom(count);
+    System.arraycopy(buffer, from, text, length, count);
+    length += count;
+  }
+
+  /** Most of what a layout writes are short strings. */
+  @Override
+  public void write(String string, int from, int count) throws IOException {
+    ensureRoom(count);
+    string.getChars(from, from + count, text, length);
+    length += count;
+  }
+
+  private void ensureRoom(int count) throws IOException {
+    if (length + count > limit) {
       throw new Overflow();
     }
-    text.append(buffer, from, length);
+    if (length + count > text.length) {
+      text = Arrays.copyOf(text, 2 * (length + count));
+    }
   }
 
   @Override
@@ -31,7 +49,7 @@ final class BoundedText extends Writer {
 
   @Override
   public String toString() {
-    return text.toString();
+    return new String(text, 0, length);
   }
 
   /** More was written than the limit allows. */

@@ -2,111 +2,165 @@ package baysheet.template;
 
 import baysheet.template.Box.Where;
 import baysheet.template.LayoutSource.Faults;
+import baysheet.template.Markup.Broken;
+import baysheet.template.Node.Attribute;
 import baysheet.template.Node.Element;
-import java.io.StringReader;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import javax.xml.stream.XMLInputFactory;
-import javax.xml.stream.XMLStreamConstants;
-import javax.xml.stream.XMLStreamException;
-import javax.xml.stream.XMLStreamReader;
 
 /** Reads a filled layout as a tree of elements. */
 final class ElementReader {
   /** The shipped layout needs 14; a deeper tree is a macro gone wrong. */
   private static final int DEEPEST = 60;
 
-  private static final int MOST_DIGITS = 7;
+  private static final int MOST_LINES = 1_000_000;
 
+  private final Markup in;
   private final Faults faults;
   private final Deque<Open> open = new ArrayDeque<>();
   private Where last = new Where(1, 1);
   private Optional<Element> root = Optional.empty();
 
-  private ElementReader(Faults faults) {
+  private ElementReader(String filled, Faults faults) {
+    this.in = new Markup(filled);
     this.faults = faults;
   }
 
   /** The root element; empty, with the reason in {@code faults}, where the text is not XML. */
   static Optional<Element> read(String filled, Faults faults) {
-    return new ElementReader(faults).run(filled);
+    return new ElementReader(filled, faults).run();
   }
 
-  private Optional<Element> run(String filled) {
+  private Optional<Element> run() {
     try {
-      XMLStreamReader in = factory().createXMLStreamReader(new StringReader(filled));
-      while (in.hasNext() && open.size() <= DEEPEST) {
-        take(in.next(), in);
+      while (!in.ended() && open.size() <= DEEPEST) {
+        piece();
       }
-    } catch (XMLStreamException e) {
-      faults.notWellFormed(last, firstSentence(e));
+      if (open.size() > DEEPEST) {
+        faults.tooDeep(last, DEEPEST);
+        return Optional.empty();
+      }
+      checkEnd();
+      return root;
+    } catch (Broken e) {
+      faults.notWellFormed(last, e.getMessage());
       return Optional.empty();
     }
+  }
+
+  /** Comments and processing instructions say nothing to a page. */
+  private void piece() throws Broken {
+    if (!in.ahead('<')) {
+      words(in.words());
+    } else if (in.skip("</")) {
+      endTag();
+    } else if (in.skip("<!--")) {
+      in.through("--");
+      in.expect(">");
+    } else if (in.skip("<?")) {
+      in.through("?>");
+    } else if (in.skip("<![CDATA[")) {
+      words(new Node.Words(in.through("]]>")));
+    } else {
+      startTag();
+    }
+  }
+
+  private void words(Node.Words words) throws Broken {
     if (!open.isEmpty()) {
-      faults.tooDeep(last, DEEPEST);
-      return Optional.empty();
+      open.peek().content.add(words);
+    } else if (!words.isIndent()) {
+      throw new Broken("words stand outside all elements");
     }
-    return root;
   }
 
-  /** The JDK's own reader, whatever else is on the class path, cut off from files and networks. */
-  private static XMLInputFactory factory() {
-    XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
-    factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
-    factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
-    factory.setProperty(XMLInputFactory.IS_COALESCING, true);
-    return factory;
+  private void endTag() throws Broken {
+    String name = in.name();
+    if (open.isEmpty() || !open.peek().name.equals(name)) {
+      String closed = open.isEmpty() ? "nothing" : "<" + open.peek().name + ">";
+      throw new Broken("</" + name + "> closes " + closed);
+    }
+    in.skipSpaces();
+    in.expect(">");
+    close();
   }
 
-  private void take(int event, XMLStreamReader in) {
-    switch (event) {
-      case XMLStreamConstants.START_ELEMENT -> start(in);
-      case XMLStreamConstants.END_ELEMENT -> end();
-      case XMLStreamConstants.CHARACTERS, XMLStreamConstants.CDATA -> words(in.getText());
-      default -> {
-        // Comments and processing instructions say nothing to a page.
+  private void startTag() throws Broken {
+    in.expect("<");
+    String name = in.name();
+    if (root.isPresent()) {
+      throw new Broken("<" + name + "> stands after the end of <" + root.get().name() + ">");
+    }
+    List<Attribute> attributes = attributes();
+    open.push(new Open(name, attributes, new ArrayList<>(), last));
+    if (in.skip("/>")) {
+      close();
+    } else {
+      in.expect(">");
+    }
+  }
+
+  /** Those that say something to a page; the mark among them is where the element stands. */
+  private List<Attribute> attributes() throws Broken {
+    List<Attribute> attributes = new ArrayList<>();
+    while (in.skipSpaces() && !in.ahead('>') && !in.ahead('/')) {
+      Attribute attribute = attribute();
+      if (attribute.name().equals(MarkedText.MARK)) {
+        last = where(attribute.value());
+      } else if (!isForEditors(attribute.name())) {
+        add(attribute, attributes);
       }
     }
+    return attributes;
   }
 
-  private void start(XMLStreamReader in) {
-    Map<String, String> attributes = new LinkedHashMap<>();
-    for (int i = 0; i < in.getAttributeCount(); i++) {
-      String space = in.getAttributeNamespace(i);
-      // Attributes of another namespace are for editors: where the schema is.
-      if (space == null || space.isEmpty()) {
-        attributes.put(in.getAttributeLocalName(i), in.getAttributeValue(i));
-      }
-    }
-    last = where(attributes.remove(MarkedText.MARK));
-    open.push(new Open(in.getLocalName(), attributes, new ArrayList<>(), last));
+  private Attribute attribute() throws Broken {
+    String name = in.name();
+    in.skipSpaces();
+    in.expect("=");
+    in.skipSpaces();
+    return new Attribute(name, in.value());
   }
 
   /** An element that came out of a string has no mark: it stands where the one before it stood. */
   private Where where(String mark) {
-    int colon = mark == null ? -1 : mark.indexOf(':');
-    if (colon < 0 || !isNumber(mark, 0, colon) || !isNumber(mark, colon + 1, mark.length())) {
-      return last;
-    }
-    return new Where(
-        Integer.parseInt(mark, 0, colon, 10), Integer.parseInt(mark, colon + 1, mark.length(), 10));
+    int colon = mark.indexOf(':');
+    int line = number(mark, 0, colon);
+    int column = number(mark, colon + 1, mark.length());
+    return line > 0 && column > 0 ? new Where(line, column) : last;
   }
 
-  /** From 1, and small enough for any layout. */
-  private static boolean isNumber(String text, int from, int to) {
-    boolean number = from < to && to - from <= MOST_DIGITS && text.charAt(from) != '0';
-    for (int i = from; number && i < to; i++) {
-      number = text.charAt(i) >= '0' && text.charAt(i) <= '9';
+  /** A number small enough for any layout; 0 where there is none. */
+  private static int number(String text, int from, int to) {
+    int number = 0;
+    for (int i = from; i < to; i++) {
+      int digit = text.charAt(i) - '0';
+      if (digit < 0 || digit > 9 || number > MOST_LINES) {
+        return 0;
+      }
+      number = 10 * number + digit;
     }
     return number;
   }
 
-  private void end() {
+  /** Names with a prefix, and the prefixes themselves: where the schema is. */
+  private static boolean isForEditors(String name) {
+    return name.indexOf(':') >= 0 || name.equals("xmlns");
+  }
+
+  private static void add(Attribute attribute, List<Attribute> attributes) throws Broken {
+    for (Attribute other : attributes) {
+      if (other.name().equals(attribute.name())) {
+        throw new Broken("the attribute \"" + attribute.name() + "\" is given twice");
+      }
+    }
+    attributes.add(attribute);
+  }
+
+  private void close() {
     Element closed = open.pop().close();
     if (open.isEmpty()) {
       root = Optional.of(closed);
@@ -115,21 +169,16 @@ final class ElementReader {
     }
   }
 
-  private void words(String text) {
+  private void checkEnd() throws Broken {
     if (!open.isEmpty()) {
-      open.peek().content.add(new Node.Words(text));
+      throw new Broken("<" + open.peek().name + "> is never closed");
+    }
+    if (root.isEmpty()) {
+      throw new Broken("there is no element");
     }
   }
 
-  /** The reader's message without its position, which counts lines of the filled text. */
-  private static String firstSentence(XMLStreamException e) {
-    String message = String.valueOf(e.getMessage());
-    int start = message.indexOf("Message: ");
-    String text = start < 0 ? message : message.substring(start + "Message: ".length());
-    return text.lines().findFirst().orElse("").strip();
-  }
-
-  private record Open(String name, Map<String, String> attributes, List<Node> content, Where at) {
+  private record Open(String name, List<Attribute> attributes, List<Node> content, Where at) {
     Element close() {
       return new Element(name, attributes, content, at);
     }

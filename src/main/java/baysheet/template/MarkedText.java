@@ -44,6 +44,11 @@ final class MarkedText {
     return new Where(Math.max(1, line), Math.max(1, column - before));
   }
 
+  /** Whether a character may stand in the name of an element or an attribute. */
+  static boolean isNamePart(char c) {
+    return c >= 'a' && c <= 'z' || Character.isLetterOrDigit(c) || "-_.:".indexOf(c) >= 0;
+  }
+
   /** So many characters put in at a line and a column of the marked text. */
   private record Insertion(int line, int column, int length) {}
 
@@ -102,10 +107,6 @@ final class MarkedText {
       String mark = " " + MARK + "=\"" + line + ":" + column + "\"";
       insertions.add(new Insertion(line, out.length() - outLineStart + 1, mark.length()));
       out.append(mark);
-    }
-
-    private static boolean isNamePart(char c) {
-      return Character.isLetterOrDigit(c) || "-_.:".indexOf(c) >= 0;
     }
 
     private void copyThrough(String end) {

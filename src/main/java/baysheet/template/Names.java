@@ -65,7 +65,7 @@ record Names(Map<String, Style> styles, Map<String, PenSize> pens, Style body) {
   }
 
   private static <T> void put(Map<String, T> names, Element element, T value, Faults faults) {
-    String name = element.attributes().getOrDefault("name", "?");
+    String name = element.attribute("name").orElse("?");
     if (names.put(name, value) != null) {
       faults.twice(element.at(), element.name(), name);
     }

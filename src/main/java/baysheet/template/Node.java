@@ -1,30 +1,50 @@
 package baysheet.template;
 
 import baysheet.template.Box.Where;
-import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 
 /** A piece of a filled layout before it is known what boxes it makes. */
 sealed interface Node {
-  /** An element, with the place in the layout where it was written. */
-  record Element(String name, Map<String, String> attributes, List<Node> content, Where at)
+  /**
+   * An element, with the place in the layout where it was written.
+   *
+   * @param attributes as they came, no two of one name
+   */
+  record Element(String name, List<Attribute> attributes, List<Node> content, Where at)
       implements Node {
     public Element {
       Objects.requireNonNull(name);
-      attributes =
-          attributes.isEmpty()
-              ? Map.of()
-              : Collections.unmodifiableMap(new LinkedHashMap<>(attributes));
+      attributes = List.copyOf(attributes);
       content = List.copyOf(content);
       Objects.requireNonNull(at);
     }
+
+    /** The value of an attribute, if it is given. */
+    Optional<String> attribute(String wanted) {
+      for (Attribute attribute : attributes) {
+        if (attribute.name.equals(wanted)) {
+          return Optional.of(attribute.value);
+        }
+      }
+      return Optional.empty();
+    }
   }
 
-  /** Text between tags, as it came. */
+  /** What an element says of itself. */
+  record Attribute(String name, String value) {
+    public Attribute {
+      Objects.requireNonNull(name);
+      Objects.requireNonNull(value);
+    }
+  }
+
+  /** Text between tags. */
   record Words(String text) implements Node {
+    /** Any white space: to a page, one space or none. */
+    static final Words SPACE = new Words(" ");
+
     public Words {
       Objects.requireNonNull(text);
     }

@@ -55,7 +55,6 @@ class ArchitectureTest {
         new Only("org.yaml.snakeyaml..", List.of("yaml"), "our tree keeps spans and plain texts"),
         new Only(
             "freemarker..", List.of("template"), "a layout is data from outside, kept shut in"),
-        new Only("javax.xml..", List.of("template"), "the box markup is read in one place"),
         new Only("org.apache.pdfbox..", List.of("pdf"), "equal bytes need its traps in one place"),
         new Only("org.apache.fontbox..", List.of("pdf"), "equal bytes need its traps in one place"),
         new Only("picocli..", List.of("cli"), "a stage is a function, not a command"),
