@@ -157,10 +157,12 @@ final class LayOut {
   }
 
   /**
-   * Products that steps apply, and the fluids of circuits they open where the book knows a grade.
+   * What goes on threads, products that steps apply, and the fluids of circuits they open where the
+   * book knows a grade.
    */
-  List<String> consumables() {
+  List<String> consumables(List<TorqueLine> torque) {
     Set<String> products = new LinkedHashSet<>();
+    torque.forEach(line -> line.onThread().ifPresent(products::add));
     Set<String> circuits = new LinkedHashSet<>();
     for (Draft step : steps) {
       step.apply().forEach(apply -> products.add(product(apply.product())));
