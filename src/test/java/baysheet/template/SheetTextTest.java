@@ -9,7 +9,6 @@ import baysheet.books.Place;
 import baysheet.plan.Sheet;
 import baysheet.plan.Sheet.Phase;
 import baysheet.plan.TorqueLine;
-import baysheet.template.SampleLines.LineMaker;
 import baysheet.template.SampleLines.StepMaker;
 import baysheet.template.SheetText.BoxText;
 import baysheet.template.SheetText.StepText;
