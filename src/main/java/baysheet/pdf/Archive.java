@@ -1,6 +1,7 @@
 package baysheet.pdf;
 
 import java.io.IOException;
+import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.ZoneOffset;
@@ -11,10 +12,9 @@ import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSStream;
-import org.apache.pdfbox.pdmodel.PDDocument;
 
 /** Gives a document everything that archives and reading aloud ask of it beside its pages. */
-record Archive(PDDocument document, PdfInfo info) {
+record Archive(PdfInfo info) {
   /** Without a version: an upgrade that changes nothing on the page leaves the bytes alone. */
   private static final String PRODUCER = "baysheet";
 
@@ -24,20 +24,18 @@ record Archive(PDDocument document, PdfInfo info) {
   private static final byte[] PROFILE =
       Streams.packed(GrayProfile.bytes(), Deflater.BEST_COMPRESSION);
 
-  void describe(COSDictionary structure) throws IOException {
-    document.setVersion(1.7f);
-    document.setDocumentId(hash(info.seed()));
-    COSDictionary catalog = document.getDocumentCatalog().getCOSObject();
+  /** What the catalog says for the whole document. */
+  void describe(COSDictionary catalog) throws IOException {
     catalog.setString(COSName.LANG, info.language());
-    catalog.setItem(COSName.STRUCT_TREE_ROOT, structure);
     catalog.setItem(COSName.MARK_INFO, flag("Marked"));
     catalog.setItem(COSName.VIEWER_PREFERENCES, flag("DisplayDocTitle"));
     catalog.setItem(COSName.METADATA, metadata());
     catalog.setItem(COSName.OUTPUT_INTENTS, outputIntents());
-    facts(document.getDocumentInformation().getCOSObject());
   }
 
-  private void facts(COSDictionary facts) {
+  /** The document information, which says again what the metadata say. */
+  COSDictionary facts() {
+    COSDictionary facts = new COSDictionary();
     facts.setString(COSName.TITLE, info.title());
     facts.setString(COSName.AUTHOR, info.author());
     facts.setString(COSName.SUBJECT, info.subject());
@@ -46,6 +44,7 @@ record Archive(PDDocument document, PdfInfo info) {
     facts.setString(COSName.PRODUCER, PRODUCER);
     facts.setString(COSName.CREATION_DATE, date(info.date()));
     facts.setString(COSName.MOD_DATE, date(info.date()));
+    return facts;
   }
 
   static String date(Instant date) {
@@ -53,14 +52,14 @@ record Archive(PDDocument document, PdfInfo info) {
   }
 
   private COSStream metadata() throws IOException {
-    COSStream stream = Streams.plain(document, Xmp.packet(info, PRODUCER));
+    COSStream stream = Streams.plain(Xmp.packet(info, PRODUCER));
     stream.setItem(COSName.TYPE, COSName.METADATA);
     stream.setItem(COSName.SUBTYPE, COSName.getPDFName("XML"));
     return stream;
   }
 
   private COSArray outputIntents() throws IOException {
-    COSStream profile = Streams.packed(document, PROFILE);
+    COSStream profile = Streams.packed(PROFILE);
     profile.setInt(COSName.N, 1);
     COSDictionary intent = Direct.dictionary();
     intent.setItem(COSName.TYPE, COSName.getPDFName("OutputIntent"));
@@ -78,11 +77,11 @@ record Archive(PDDocument document, PdfInfo info) {
   }
 
   /** FNV-1a, 64 bits: any seed gives a number, and always the same one. */
-  private static long hash(String seed) {
+  byte[] id() {
     long hash = 0xCBF29CE484222325L;
-    for (byte b : seed.getBytes(StandardCharsets.UTF_8)) {
+    for (byte b : info.seed().getBytes(StandardCharsets.UTF_8)) {
       hash = (hash ^ b & 0xFF) * 0x100000001B3L;
     }
-    return hash;
+    return ByteBuffer.allocate(Long.BYTES).putLong(hash).array();
   }
 }

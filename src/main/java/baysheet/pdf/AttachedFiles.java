@@ -10,10 +10,9 @@ import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSStream;
 import org.apache.pdfbox.cos.COSString;
-import org.apache.pdfbox.pdmodel.PDDocument;
 
 /** Attaches files to a document as a whole (ISO 19005-3, annex E). */
-record AttachedFiles(PDDocument document, PdfInfo info) {
+record AttachedFiles(COSDictionary catalog, PdfInfo info) {
   private static final COSName AF = COSName.getPDFName("AF");
 
   void attach(List<Attachment> attachments) throws IOException {
@@ -36,13 +35,12 @@ record AttachedFiles(PDDocument document, PdfInfo info) {
           names.add(new COSString(name));
           names.add(file);
         });
-    COSDictionary catalog = document.getDocumentCatalog().getCOSObject();
     catalog.setItem(COSName.NAMES, holding(COSName.EMBEDDED_FILES, holding(COSName.NAMES, names)));
     catalog.setItem(AF, associated);
   }
 
   private COSDictionary file(Attachment attachment) throws IOException {
-    COSStream content = Streams.compressed(document, attachment.content());
+    COSStream content = Streams.compressed(attachment.content());
     content.setItem(COSName.TYPE, COSName.getPDFName("EmbeddedFile"));
     content.setItem(COSName.SUBTYPE, COSName.getPDFName(attachment.mime()));
     COSDictionary params = Direct.dictionary();

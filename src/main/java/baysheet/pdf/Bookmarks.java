@@ -5,7 +5,9 @@ import baysheet.layout.Page;
 import baysheet.layout.Tag;
 import java.util.List;
 import java.util.stream.Collectors;
-import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPageFitDestination;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDDocumentOutline;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
@@ -14,22 +16,26 @@ import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlin
 final class Bookmarks {
   private Bookmarks() {}
 
-  /** One page needs no list. */
-  static void add(List<Page> pages, PDDocument document) {
+  /**
+   * Adds the list to the catalog; one page needs none.
+   *
+   * @param drawn the pages as they are in the file
+   */
+  static void add(List<Page> pages, List<COSDictionary> drawn, COSDictionary catalog) {
     if (pages.size() < 2) {
       return;
     }
     PDDocumentOutline outline = new PDDocumentOutline();
     for (int i = 0; i < pages.size(); i++) {
       PDPageFitDestination destination = new PDPageFitDestination();
-      destination.setPage(document.getPage(i));
+      destination.setPage(new PDPage(drawn.get(i)));
       PDOutlineItem item = new PDOutlineItem();
       item.setTitle(title(pages.get(i), i + 1));
       item.setDestination(destination);
       outline.addLast(item);
     }
     outline.openNode();
-    document.getDocumentCatalog().setDocumentOutline(outline);
+    catalog.setItem(COSName.OUTLINES, outline);
   }
 
   /** The words of the page's title, or its number. */

@@ -4,6 +4,7 @@ import java.util.List;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSInteger;
 
 /**
  * Makes arrays and dictionaries that are written where they stand. The library would number each of
@@ -30,6 +31,14 @@ final class Direct {
     COSArray array = array();
     for (COSBase member : members) {
       array.add(member);
+    }
+    return array;
+  }
+
+  static COSArray integers(int... numbers) {
+    COSArray array = array();
+    for (int number : numbers) {
+      array.add(COSInteger.get(number));
     }
     return array;
   }

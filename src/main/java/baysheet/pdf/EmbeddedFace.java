@@ -8,10 +8,9 @@ import org.apache.pdfbox.cos.COSInteger;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSStream;
 import org.apache.pdfbox.cos.COSString;
-import org.apache.pdfbox.pdmodel.PDDocument;
 
 /** Writes a cut face into a document as a composite font (ISO 32000-1, 9.7). */
-record EmbeddedFace(PDDocument document, CutFace cut, FontFace face, boolean bold) {
+record EmbeddedFace(CutFace cut, FontFace face, boolean bold) {
   /** Font descriptor flags (ISO 32000-1, table 123): the glyphs are reached by number alone. */
   private static final int SYMBOLIC = 4;
 
@@ -26,7 +25,7 @@ record EmbeddedFace(PDDocument document, CutFace cut, FontFace face, boolean bol
     font.setName(COSName.BASE_FONT, cut.name());
     font.setItem(COSName.ENCODING, COSName.IDENTITY_H);
     font.setItem(COSName.DESCENDANT_FONTS, Direct.array(descendant()));
-    font.setItem(COSName.TO_UNICODE, Streams.packed(document, cut.toUnicode()));
+    font.setItem(COSName.TO_UNICODE, Streams.packed(cut.toUnicode()));
     return font;
   }
 
@@ -48,7 +47,7 @@ record EmbeddedFace(PDDocument document, CutFace cut, FontFace face, boolean bol
   private COSArray widths() {
     COSArray widths = Direct.array();
     widths.add(COSInteger.ZERO);
-    widths.add(integers(cut.widths()));
+    widths.add(Direct.integers(cut.widths()));
     return widths;
   }
 
@@ -56,7 +55,7 @@ record EmbeddedFace(PDDocument document, CutFace cut, FontFace face, boolean bol
     COSDictionary descriptor = typed(COSName.FONT_DESC);
     descriptor.setName(COSName.FONT_NAME, cut.name());
     descriptor.setInt(COSName.FLAGS, SYMBOLIC);
-    descriptor.setItem(COSName.FONT_BBOX, integers(cut.box()));
+    descriptor.setItem(COSName.FONT_BBOX, Direct.integers(cut.box()));
     descriptor.setInt(COSName.ITALIC_ANGLE, 0);
     descriptor.setInt(COSName.ASCENT, face.ascent());
     descriptor.setInt(COSName.DESCENT, -face.descent());
@@ -68,17 +67,9 @@ record EmbeddedFace(PDDocument document, CutFace cut, FontFace face, boolean bol
 
   /** Deflated beforehand, once for many documents. */
   private COSStream program() throws IOException {
-    COSStream stream = Streams.packed(document, cut.program());
+    COSStream stream = Streams.packed(cut.program());
     stream.setInt(COSName.LENGTH1, cut.length());
     return stream;
-  }
-
-  private static COSArray integers(int[] numbers) {
-    COSArray array = Direct.array();
-    for (int number : numbers) {
-      array.add(COSInteger.get(number));
-    }
-    return array;
   }
 
   private static COSDictionary typed(COSName type) {

@@ -2,15 +2,12 @@ package baysheet.pdf;
 
 import baysheet.layout.Fonts;
 import baysheet.layout.Page;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.ArrayList;
 import java.util.List;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
-import org.apache.pdfbox.cos.COSStream;
-import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 
 /**
@@ -44,41 +41,53 @@ public final class PdfWriter {
     if (pages.isEmpty()) {
       throw new IllegalArgumentException("no pages for " + info.title());
     }
-    try (PDDocument document = new PDDocument()) {
+    try {
+      COSDictionary catalog = new COSDictionary();
+      catalog.setItem(COSName.TYPE, COSName.CATALOG);
       StructureTree structure = new StructureTree();
-      draw(pages, document, structure);
-      Bookmarks.add(pages, document);
-      new Archive(document, info).describe(structure.root());
-      new AttachedFiles(document, info).attach(attachments);
-      ByteArrayOutputStream out = new ByteArrayOutputStream(65_536);
-      document.save(out);
-      return out.toByteArray();
+      List<COSDictionary> drawn = draw(pages, structure);
+      catalog.setItem(COSName.PAGES, tree(drawn));
+      Bookmarks.add(pages, drawn, catalog);
+      catalog.setItem(COSName.STRUCT_TREE_ROOT, structure.root());
+      Archive archive = new Archive(info);
+      archive.describe(catalog);
+      new AttachedFiles(catalog, info).attach(attachments);
+      return ObjectFile.write(catalog, archive.facts(), archive.id());
     } catch (IOException e) {
       throw new UncheckedIOException("cannot write the PDF file '" + info.title() + "'", e);
     }
   }
 
-  private void draw(List<Page> pages, PDDocument document, StructureTree structure)
-      throws IOException {
-    UsedFonts used = UsedFonts.embed(pages, regular, bold, document);
+  private List<COSDictionary> draw(List<Page> pages, StructureTree structure) throws IOException {
+    UsedFonts used = UsedFonts.embed(pages, regular, bold);
+    List<COSDictionary> all = new ArrayList<>();
     for (Page page : pages) {
       PageContent content = new PageContent(page, used);
-      byte[] bytes = content.write();
-      PDPage drawn = page(page, bytes, document);
-      drawn.setResources(used.resources());
-      COSDictionary dictionary = drawn.getCOSObject();
-      int key = structure.add(page, content.owners(), dictionary);
-      dictionary.setInt(COSName.STRUCT_PARENTS, key);
-      document.addPage(drawn);
+      COSDictionary drawn = page(page, content.write());
+      drawn.setItem(COSName.RESOURCES, used.resources());
+      drawn.setInt(COSName.STRUCT_PARENTS, structure.add(page, content.owners(), drawn));
+      all.add(drawn);
     }
+    return all;
   }
 
-  private static PDPage page(Page page, byte[] content, PDDocument document) throws IOException {
-    PDPage drawn = new PDPage(new PDRectangle(page.width() / 1000f, page.height() / 1000f));
-    COSStream stream = Streams.compressed(document, content);
-    drawn.getCOSObject().setItem(COSName.CONTENTS, stream);
+  private static COSDictionary page(Page page, byte[] content) throws IOException {
+    COSDictionary drawn = new COSDictionary();
+    drawn.setItem(COSName.TYPE, COSName.PAGE);
+    drawn.setItem(COSName.MEDIA_BOX, new PDRectangle(page.width() / 1000f, page.height() / 1000f));
+    drawn.setItem(COSName.CONTENTS, Streams.compressed(content));
     // PDF/UA-1, 7.18.3: the tab order, should there ever be a widget, is the structure's.
-    drawn.getCOSObject().setItem(COSName.getPDFName("Tabs"), COSName.S);
+    drawn.setItem(COSName.getPDFName("Tabs"), COSName.S);
     return drawn;
+  }
+
+  /** All pages under one node: a file never has more than a day's. */
+  private static COSDictionary tree(List<COSDictionary> pages) {
+    COSDictionary tree = new COSDictionary();
+    tree.setItem(COSName.TYPE, COSName.PAGES);
+    tree.setItem(COSName.KIDS, Direct.array(pages));
+    tree.setInt(COSName.COUNT, pages.size());
+    pages.forEach(page -> page.setItem(COSName.PARENT, tree));
+    return tree;
   }
 }

@@ -1,32 +1,39 @@
 package baysheet.pdf;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStream;
 import java.util.Arrays;
 import java.util.zip.Deflater;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSStream;
-import org.apache.pdfbox.pdmodel.PDDocument;
 
-/** Makes the streams of a document. */
+/** Makes the streams of a file. */
 final class Streams {
   // A third of the time of the usual level 6, for one kilobyte more in thirty.
   private static final int LEVEL = 3;
 
   private Streams() {}
 
-  static COSStream compressed(PDDocument document, byte[] content) throws IOException {
-    return packed(document, packed(content, LEVEL));
+  static COSStream compressed(byte[] content) throws IOException {
+    return packed(packed(content, LEVEL));
   }
 
   /** A stream of what is deflated already, once for many documents. */
-  static COSStream packed(PDDocument document, byte[] deflated) throws IOException {
-    COSStream stream = document.getDocument().createCOSStream();
+  static COSStream packed(byte[] deflated) throws IOException {
+    COSStream stream = new COSStream();
     stream.setItem(COSName.FILTER, COSName.FLATE_DECODE);
     try (OutputStream raw = stream.createRawOutputStream()) {
       raw.write(deflated);
     }
     return stream;
+  }
+
+  /** What a stream holds, as it stands in a file. */
+  static byte[] content(COSStream stream) throws IOException {
+    try (InputStream raw = stream.createRawInputStream()) {
+      return raw.readAllBytes();
+    }
   }
 
   /** Deflates bytes. */
@@ -49,8 +56,8 @@ final class Streams {
   }
 
   /** For what other programs look for without unpacking. */
-  static COSStream plain(PDDocument document, byte[] content) throws IOException {
-    COSStream stream = document.getDocument().createCOSStream();
+  static COSStream plain(byte[] content) throws IOException {
+    COSStream stream = new COSStream();
     try (OutputStream out = stream.createOutputStream()) {
       out.write(content);
     }

@@ -9,32 +9,29 @@ import java.util.List;
 import java.util.Optional;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
-import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.PDResources;
 
 /**
  * The faces that one document uses; a face that nothing is set in stays out of it.
  *
  * @param resources shared by all its pages
  */
-record UsedFonts(Optional<CutFace> regular, Optional<CutFace> bold, PDResources resources) {
+record UsedFonts(Optional<CutFace> regular, Optional<CutFace> bold, COSDictionary resources) {
   private static final String REGULAR = "R";
   private static final String BOLD = "B";
 
   /** Cuts the faces down to the characters of the pages and embeds them. */
-  static UsedFonts embed(List<Page> pages, FaceCutter regular, FaceCutter bold, PDDocument document)
-      throws IOException {
+  static UsedFonts embed(List<Page> pages, FaceCutter regular, FaceCutter bold) throws IOException {
     Optional<CutFace> light = cut(pages, false, regular);
     Optional<CutFace> heavy = cut(pages, true, bold);
     COSDictionary fonts = new COSDictionary();
     if (light.isPresent()) {
-      fonts.setItem(REGULAR, embedded(document, light.get(), false));
+      fonts.setItem(REGULAR, embedded(light.get(), false));
     }
     if (heavy.isPresent()) {
-      fonts.setItem(BOLD, embedded(document, heavy.get(), true));
+      fonts.setItem(BOLD, embedded(heavy.get(), true));
     }
-    PDResources resources = new PDResources();
-    resources.getCOSObject().setItem(COSName.FONT, fonts);
+    COSDictionary resources = new COSDictionary();
+    resources.setItem(COSName.FONT, fonts);
     return new UsedFonts(light, heavy, resources);
   }
 
@@ -59,11 +56,9 @@ record UsedFonts(Optional<CutFace> regular, Optional<CutFace> bold, PDResources 
     }
   }
 
-  private static COSDictionary embedded(PDDocument document, CutFace cut, boolean bold)
-      throws IOException {
+  private static COSDictionary embedded(CutFace cut, boolean bold) throws IOException {
     Fonts fonts = Fonts.builtIn();
-    return new EmbeddedFace(document, cut, bold ? fonts.bold() : fonts.regular(), bold)
-        .dictionary();
+    return new EmbeddedFace(cut, bold ? fonts.bold() : fonts.regular(), bold).dictionary();
   }
 
   /** The name of a face among the resources. */

@@ -33,6 +33,7 @@ final class TorqueText {
   private final List<ItemAt> items;
   private final Bound.OfBook thing;
   private final Fastener fastener;
+  private final Optional<Doubt> doubt;
 
   /**
    * For the same fasteners at one place or at mirrored places.
@@ -52,6 +53,14 @@ final class TorqueText {
     this.items = items;
     this.thing = (Bound.OfBook) resolved.thing(items.get(0));
     this.fastener = thing.values();
+    this.doubt = doubt(fastener);
+  }
+
+  private static Optional<Doubt> doubt(Fastener fastener) {
+    return Believability.of(
+        fastener.tightening().value(),
+        fastener.thread().map(Located::value),
+        fastener.strength().map(Located::value));
   }
 
   TorqueLine line(
@@ -120,7 +129,7 @@ final class TorqueText {
 
   private TorqueLine.StageLine torque(Target target) {
     Band band = target.bandOr(resolved.shop().band());
-    if (doubt().isPresent()) {
+    if (doubt.isPresent()) {
       return unset(target, band);
     }
     WrenchChoice choice = wrenches.choose(fastener, target);
@@ -158,7 +167,7 @@ final class TorqueText {
 
   private List<TorqueLine.Round> rounds() {
     List<TorqueLine.Round> rounds = Rounds.of(wrenches, fastener);
-    return doubt().isPresent() ? rounds.stream().map(TorqueLine.Round::unset).toList() : rounds;
+    return doubt.isPresent() ? rounds.stream().map(TorqueLine.Round::unset).toList() : rounds;
   }
 
   /** The other of the shop's two units, whichever the book used. */
@@ -181,10 +190,8 @@ final class TorqueText {
 
   private List<TorqueLine.Warning> warnings(List<TorqueLine.StageLine> stages) {
     List<TorqueLine.Warning> warnings = new ArrayList<>();
-    doubt()
-        .ifPresent(
-            doubt ->
-                warnings.add(new TorqueLine.Warning(TorqueLine.DOES_NOT_FIT, doubt.sentence())));
+    doubt.ifPresent(
+        it -> warnings.add(new TorqueLine.Warning(TorqueLine.DOES_NOT_FIT, it.sentence())));
     treatments().forEach(text -> warnings.add(new TorqueLine.Warning("thread-treatment", text)));
     for (TorqueLine.StageLine stage : stages) {
       if (stage instanceof TorqueLine.StageLine.Torque torque) {
@@ -192,13 +199,6 @@ final class TorqueText {
       }
     }
     return warnings;
-  }
-
-  private Optional<Doubt> doubt() {
-    return Believability.of(
-        fastener.tightening().value(),
-        fastener.thread().map(Located::value),
-        fastener.strength().map(Located::value));
   }
 
   /** What the steps put on this thread that its torque was not published for. */

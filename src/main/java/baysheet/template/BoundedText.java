@@ -7,7 +7,7 @@ import java.util.Arrays;
 /** Takes what a layout writes, up to a limit: a list without end must not eat the memory. */
 final class BoundedText extends Writer {
   /** What a sheet fills to. */
-  private static final int USUAL = 131_072;
+  private static final int USUAL = 65_536;
 
   private final int limit;
   private char[] text = new char[USUAL];

@@ -11,7 +11,6 @@ import freemarker.template.TemplateException;
 import java.io.IOException;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
-import java.util.Map;
 import java.util.Optional;
 
 /** One layout, parsed once and filled for each sheet; safe for use by several threads. */
@@ -68,7 +67,7 @@ final class Layout {
   private Optional<String> write(Template parsed, SheetText sheet, Problems problems) {
     BoundedText out = new BoundedText(LONGEST);
     try {
-      parsed.process(Map.of("sheet", sheet), out);
+      parsed.process(new Given(sheet), out);
       return Optional.of(out.toString());
     } catch (TemplateException e) {
       problems.add(source.cannotFill(where(e), sentence(e.getMessageWithoutStackTop())));
@@ -94,4 +93,7 @@ final class Layout {
     String line = first.replaceAll("\\s+", " ").strip();
     return line.endsWith(".") ? line.substring(0, line.length() - 1) : line;
   }
+
+  /** What a layout finds by its name. */
+  record Given(SheetText sheet) {}
 }

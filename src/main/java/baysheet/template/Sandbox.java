@@ -2,28 +2,19 @@ package baysheet.template;
 
 import freemarker.core.TemplateClassResolver;
 import freemarker.core.XMLOutputFormat;
-import freemarker.ext.beans.ClassMemberAccessPolicy;
-import freemarker.ext.beans.MemberAccessPolicy;
 import freemarker.template.Configuration;
-import freemarker.template.DefaultObjectWrapper;
-import freemarker.template.DefaultObjectWrapperBuilder;
 import freemarker.template.TemplateExceptionHandler;
 import freemarker.template.Version;
-import java.lang.reflect.Constructor;
-import java.lang.reflect.Field;
-import java.lang.reflect.Method;
-import java.lang.reflect.RecordComponent;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.TimeZone;
-import java.util.stream.Stream;
 
 /**
  * FreeMarker with everything taken away that a layout does not need: it sees record components,
  * lists, strings and numbers, creates nothing, loads nothing and depends on no locale or zone.
  */
 final class Sandbox {
-  /** The newest behaviour there is; records are seen from 2.3.33 on. */
+  /** The newest behaviour there is. */
   private static final Version BEHAVIOUR = Configuration.VERSION_2_3_34;
 
   private Sandbox() {}
@@ -34,7 +25,7 @@ final class Sandbox {
     freemarker.setOutputFormat(XMLOutputFormat.INSTANCE);
     freemarker.setAutoEscapingPolicy(Configuration.FORCE_AUTO_ESCAPING_POLICY);
     freemarker.setRecognizeStandardFileExtensions(false);
-    freemarker.setObjectWrapper(wrapper());
+    freemarker.setObjectWrapper(new RecordsOnly());
     freemarker.setNewBuiltinClassResolver(TemplateClassResolver.ALLOWS_NOTHING_RESOLVER);
     freemarker.setAPIBuiltinEnabled(false);
     freemarker.setTemplateExceptionHandler(TemplateExceptionHandler.RETHROW_HANDLER);
@@ -48,45 +39,5 @@ final class Sandbox {
     // A tab is one column, as everywhere in our messages.
     freemarker.setTabSize(1);
     return freemarker;
-  }
-
-  private static DefaultObjectWrapper wrapper() {
-    DefaultObjectWrapperBuilder builder = new DefaultObjectWrapperBuilder(BEHAVIOUR);
-    builder.setMemberAccessPolicy(new RecordComponents());
-    builder.setExposeFields(false);
-    return builder.build();
-  }
-
-  /** Lets a layout read the components of records and nothing else of any class. */
-  private static final class RecordComponents implements MemberAccessPolicy {
-    @Override
-    public ClassMemberAccessPolicy forClass(Class<?> type) {
-      return new ComponentsOf(type);
-    }
-
-    @Override
-    public boolean isToStringAlwaysExposed() {
-      return false;
-    }
-  }
-
-  private record ComponentsOf(Class<?> type) implements ClassMemberAccessPolicy {
-    @Override
-    public boolean isMethodExposed(Method method) {
-      return type.isRecord()
-          && Stream.of(type.getRecordComponents())
-              .map(RecordComponent::getAccessor)
-              .anyMatch(method::equals);
-    }
-
-    @Override
-    public boolean isConstructorExposed(Constructor<?> constructor) {
-      return false;
-    }
-
-    @Override
-    public boolean isFieldExposed(Field field) {
-      return false;
-    }
   }
 }

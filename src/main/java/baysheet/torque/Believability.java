@@ -20,7 +20,11 @@ public final class Believability {
 
   /** A doubt about one plain torque; none when it may belong, or cannot be compared. */
   public static Optional<Doubt> of(Target target, Thread thread, StrengthClass strength) {
-    return compare(target, thread, strength).doubt();
+    OptionalDouble proof = strength.proofLoadN(thread);
+    // Nearly all torques fit, and nobody reads a sentence about those.
+    return proof.isEmpty() || fits(percent(target.nominal(), thread, proof.getAsDouble()))
+        ? Optional.empty()
+        : compare(target, thread, strength).doubt();
   }
 
   /** A doubt about a stage that is the whole tightening. */
@@ -31,7 +35,12 @@ public final class Believability {
   /** A doubt about a tightening; none for angles, several stages, or no figure. */
   public static Optional<Doubt> of(
       Tightening tightening, Optional<Thread> thread, Optional<StrengthClass> strength) {
-    return explain(tightening, thread, strength).doubt();
+    return tightening instanceof Tightening.Stages stages
+            && stages.plainTorque().isPresent()
+            && thread.isPresent()
+            && strength.isPresent()
+        ? of(stages.plainTorque().get(), thread.get(), strength.get())
+        : Optional.empty();
   }
 
   /** What was compared, or why nothing was. */
@@ -68,13 +77,16 @@ public final class Believability {
             + " class "
             + strength.label()
             + clamping(proof, percent);
-    boolean doubtful = percent > MOST_PERCENT || percent < LEAST_PERCENT;
     return new Belief.Compared(
         percent,
         figures,
-        doubtful
-            ? Optional.of(new Doubt(percent, doubt(torque, thread, proof, figures)))
-            : Optional.empty());
+        fits(percent)
+            ? Optional.empty()
+            : Optional.of(new Doubt(percent, doubt(torque, thread, proof, figures))));
+  }
+
+  private static boolean fits(double percent) {
+    return percent <= MOST_PERCENT && percent >= LEAST_PERCENT;
   }
 
   private static String clamping(double proof, double percent) {

@@ -46,9 +46,12 @@ final class Fraction {
    * @throws NumberFormatException when it is neither
    */
   static BigDecimal worth(String figure) {
+    if (figure.indexOf('/') < 0) {
+      return new BigDecimal(figure);
+    }
     Matcher fraction = FORM.matcher(figure);
     if (!fraction.matches()) {
-      return new BigDecimal(figure);
+      throw new NumberFormatException("no fraction of an inch: " + figure);
     }
     BigDecimal part = new BigDecimal(fraction.group(2)).divide(new BigDecimal(fraction.group(3)));
     return fraction.group(1) == null ? part : part.add(new BigDecimal(fraction.group(1)));
