@@ -33,10 +33,11 @@ final class Characters {
       return text;
     }
     StringBuilder drawn = new StringBuilder(text.length());
-    text.codePoints()
-        .filter(c -> !neverDrawn(c))
-        .map(Characters::drawnAs)
-        .forEach(drawn::appendCodePoint);
+    for (int i = 0; i < text.length(); i++) {
+      if (!neverDrawn(text.charAt(i))) {
+        drawn.append((char) drawnAs(text.charAt(i)));
+      }
+    }
     return drawn.toString();
   }
 }

@@ -124,7 +124,9 @@ final class Measurer {
   /** A line to write on grows to its room; every other box for a pen keeps its size. */
   private Measured field(Box.Field field, long width) {
     long least = setting.penWidth(field);
-    note("box for a pen " + field.name(), field.at(), least - width);
+    if (least > width) {
+      note("box for a pen " + field.name(), field.at(), least - width);
+    }
     long wide = field.kind().equals(Page.LINE) ? Math.max(least, width) : least;
     return new Measured.PenBox(wide, setting.penHeight(field), field);
   }

@@ -117,7 +117,11 @@ final class PageBuilder {
     }
 
     Page.Element element() {
-      return new Page.Element(id, tag, children.stream().map(Node::element).toList());
+      List<Page.Element> elements = new ArrayList<>(children.size());
+      for (Node child : children) {
+        elements.add(child.element());
+      }
+      return new Page.Element(id, tag, elements);
     }
   }
 }

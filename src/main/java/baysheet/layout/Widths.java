@@ -1,7 +1,6 @@
 package baysheet.layout;
 
 import baysheet.template.Width;
-import java.util.Arrays;
 import java.util.List;
 import java.util.function.ToLongFunction;
 
@@ -140,6 +139,10 @@ final class Widths {
 
   /** The sum of widths. */
   static long sum(long[] widths) {
-    return Arrays.stream(widths).sum();
+    long sum = 0;
+    for (long width : widths) {
+      sum += width;
+    }
+    return sum;
   }
 }

@@ -1,6 +1,6 @@
 package baysheet.pdf;
 
-import java.util.Map;
+import java.util.Arrays;
 
 /**
  * A face cut down to some characters, as it is embedded.
@@ -9,7 +9,7 @@ import java.util.Map;
  * @param program the font file, deflated
  * @param length of the font file before that
  * @param widths of its glyphs by their numbers, in thousandths of an em
- * @param glyphs the number of each character's glyph
+ * @param glyphs the number of each character's glyph, by the character; 0 for none
  * @param box the rectangle around all glyphs, in thousandths of an em
  * @param toUnicode the map back from glyphs to characters, deflated
  */
@@ -18,28 +18,29 @@ record CutFace(
     byte[] program,
     int length,
     int[] widths,
-    Map<Integer, Integer> glyphs,
+    char[] glyphs,
     int[] box,
     byte[] toUnicode) {
-  CutFace {
-    glyphs = Map.copyOf(glyphs);
-  }
-
   /** The two-byte codes that show a text. */
   byte[] encode(String text) {
-    byte[] codes = new byte[2 * text.codePointCount(0, text.length())];
+    byte[] codes = new byte[2 * text.length()];
     int end = 0;
     for (int i = 0; i < text.length(); ) {
       int character = text.codePointAt(i);
-      Integer glyph = glyphs.get(character);
-      if (glyph == null) {
-        throw new IllegalArgumentException(
-            "no glyph for U+" + Integer.toHexString(character) + " in " + name);
-      }
+      int glyph = glyph(character);
       codes[end++] = (byte) (glyph >> 8);
-      codes[end++] = glyph.byteValue();
+      codes[end++] = (byte) glyph;
       i += Character.charCount(character);
     }
-    return codes;
+    return end == codes.length ? codes : Arrays.copyOf(codes, end);
+  }
+
+  private int glyph(int character) {
+    int glyph = character < glyphs.length ? glyphs[character] : 0;
+    if (glyph == 0) {
+      throw new IllegalArgumentException(
+          "no glyph for U+" + Integer.toHexString(character) + " in " + name);
+    }
+    return glyph;
   }
 }

@@ -8,6 +8,7 @@ import java.util.BitSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -80,21 +81,22 @@ final class FaceCutter {
     Map<Integer, Integer> oldByNew = subsetter.getGIDMap();
     ByteArrayOutputStream program = new ByteArrayOutputStream(65_536);
     subsetter.writeToStream(program);
-    Map<Integer, Integer> glyphs = glyphs(kept, oldByNew);
+    SortedMap<Integer, Integer> glyphs = glyphs(kept, oldByNew);
     return new CutFace(
         SubsetTag.of(kept) + "+" + name,
         Streams.packed(program.toByteArray(), Deflater.BEST_COMPRESSION),
         program.size(),
         widths(oldByNew),
-        glyphs,
+        byCharacter(glyphs),
         box(),
         Streams.packed(ToUnicode.map(glyphs), Deflater.BEST_COMPRESSION));
   }
 
-  private Map<Integer, Integer> glyphs(SortedSet<Integer> kept, Map<Integer, Integer> oldByNew) {
+  private SortedMap<Integer, Integer> glyphs(
+      SortedSet<Integer> kept, Map<Integer, Integer> oldByNew) {
     Map<Integer, Integer> newByOld = new TreeMap<>();
     oldByNew.forEach((now, then) -> newByOld.put(then, now));
-    Map<Integer, Integer> glyphs = new TreeMap<>();
+    SortedMap<Integer, Integer> glyphs = new TreeMap<>();
     for (int character : kept) {
       int then = characters.getGlyphId(character);
       if (then != 0) {
@@ -102,6 +104,12 @@ final class FaceCutter {
       }
     }
     return glyphs;
+  }
+
+  private static char[] byCharacter(SortedMap<Integer, Integer> glyphs) {
+    char[] byCharacter = new char[glyphs.lastKey() + 1];
+    glyphs.forEach((character, glyph) -> byCharacter[character] = (char) (int) glyph);
+    return byCharacter;
   }
 
   private int[] widths(Map<Integer, Integer> oldByNew) throws IOException {

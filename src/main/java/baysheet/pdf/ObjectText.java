@@ -104,7 +104,9 @@ final class ObjectText {
 
   /** Our names are ASCII (ISO 32000-1, 7.2.2 and 7.3.5). */
   private static boolean isRegular(char c) {
-    return c >= 'a' && c <= 'z' || c > ' ' && c < 0x7F && "#%()/<>[]{}".indexOf(c) < 0;
+    return c >= 'A' && c <= 'Z'
+        || c >= 'a' && c <= 'z'
+        || c > ' ' && c < 0x7F && "#%()/<>[]{}".indexOf(c) < 0;
   }
 
   /** A literal string: half as long as one in hexadecimal digits. */

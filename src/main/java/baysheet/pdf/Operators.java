@@ -20,6 +20,12 @@ final class Operators {
     return this;
   }
 
+  /** Begins a marked-content sequence (14.6). */
+  Operators marked(String tag, int number) {
+    out.add('/').add(tag).add(" <</MCID ").number(number).add(">> BDC\n");
+    return this;
+  }
+
   /** Sets the font, by its name among the page's resources, unless it is set already. */
   Operators font(String name, long size) {
     if (!name.equals(font) || size != fontSize) {

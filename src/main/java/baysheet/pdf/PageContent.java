@@ -56,8 +56,7 @@ final class PageContent {
     if (element == Page.ARTIFACT) {
       out.raw("/Artifact BMC");
     } else {
-      String name = StructureNames.name(types.get(element));
-      out.raw("/" + name + " <</MCID " + owners.size() + ">> BDC");
+      out.marked(StructureNames.name(types.get(element)), owners.size());
       owners.add(element);
     }
     for (int i = 0; i < items.size(); i++) {
