@@ -1,6 +1,7 @@
 package baysheet.plan;
 
 import baysheet.books.Catalogue;
+import baysheet.books.Fastener;
 import baysheet.books.Moment;
 import baysheet.books.Place;
 import baysheet.books.Procedure;
@@ -9,6 +10,7 @@ import baysheet.resolve.Bound;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
+import baysheet.torque.Believability;
 import baysheet.torque.Tightening;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -50,7 +52,7 @@ final class Checks {
     List<CheckLine> checks = new ArrayList<>();
     checks.addAll(rules());
     checks.addAll(procedures());
-    checks.addAll(unknown());
+    checks.addAll(asked());
     checks.addAll(rechecks());
     checks.sort(Comparator.comparing(CheckLine::moment));
     return checks;
@@ -143,25 +145,33 @@ final class Checks {
   }
 
   /**
-   * A torque that no book gives is written in before anything is open: a vehicle in pieces tempts
-   * people to guess it.
+   * A torque that no book gives, or that does not fit its thread, is written in before anything is
+   * open: a vehicle in pieces tempts people to guess it.
    */
-  private List<CheckLine> unknown() {
+  private List<CheckLine> asked() {
     Map<String, Bound.OfBook> things = new LinkedHashMap<>();
     Map<String, TreeSet<Place>> places = new LinkedHashMap<>();
     for (ItemAt item : lines.stream().flatMap(line -> line.doUp().stream()).toList()) {
-      if (resolved.thing(item) instanceof Bound.OfBook thing
-          && thing.values().tightening().value() instanceof Tightening.Unknown) {
+      if (resolved.thing(item) instanceof Bound.OfBook thing && isAsked(thing.values())) {
         things.putIfAbsent(item.item(), thing);
         places.computeIfAbsent(item.item(), key -> new TreeSet<>()).add(item.place());
       }
     }
     List<CheckLine> checks = new ArrayList<>();
-    places.forEach((item, where) -> checks.add(unknown(things.get(item), List.copyOf(where))));
+    places.forEach((item, where) -> checks.add(asked(things.get(item), List.copyOf(where))));
     return checks;
   }
 
-  private CheckLine unknown(Bound.OfBook thing, List<Place> where) {
+  private static boolean isAsked(Fastener fastener) {
+    return fastener.tightening().value() instanceof Tightening.Unknown
+        || Believability.of(
+                fastener.tightening().value(),
+                fastener.thread().map(Located::value),
+                fastener.strength().map(Located::value))
+            .isPresent();
+  }
+
+  private CheckLine asked(Bound.OfBook thing, List<Place> where) {
     return new CheckLine(
         "torque-of-" + thing.item().item(),
         Moment.BEFORE_LIFTING,

@@ -38,15 +38,17 @@ final class Details {
     return line.count() == 1 ? "" : line.count() + NO_BREAK + "×" + NO_BREAK;
   }
 
-  /** The figure, what keeps it, and whether to stop before using it. */
+  /** The figure and what keeps it. */
   static String tightening(TorqueLine line) {
-    String figure = figure(line) + line.lock().map(lock -> ", " + lock).orElse("");
-    return line.inDoubt() ? figure + ", " + Words.IN_DOUBT : figure;
+    return figure(line) + line.lock().map(lock -> ", " + lock).orElse("");
   }
 
-  /** The line's number and its figure, as the table has it. */
+  /** The line's number and its figure, as the table has it; none that somebody has yet to clear. */
   private static String figure(TorqueLine line) {
     String number = "line" + NO_BREAK + line.n();
+    if (line.inDoubt()) {
+      return number + " " + Words.AS_WRITTEN_IN;
+    }
     List<String> stages = new ArrayList<>();
     for (TorqueLine.StageLine stage : line.stages()) {
       stages.add(stage.print());
@@ -54,7 +56,7 @@ final class Details {
     return switch (line.kind()) {
       case PUBLISHED -> number + ": " + String.join(", ", stages);
       case SNUG -> number + ": snug";
-      case UNKNOWN -> number + ": figure not known, find it first";
+      case UNKNOWN -> number + " " + Words.AS_WRITTEN_IN;
     };
   }
 

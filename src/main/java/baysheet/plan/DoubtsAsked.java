@@ -1,18 +1,21 @@
 package baysheet.plan;
 
+import baysheet.books.Moment;
 import baysheet.report.Located;
 import baysheet.resolve.Bound;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.torque.Believability;
 import baysheet.torque.Quantity;
+import baysheet.torque.Tightening;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * Whether every figure that does not fit its thread and class is used at hold points only, and no
+ * Whether every figure that no book gives, or that does not fit its thread and class, is asked for
+ * before anything comes off; and whether one that does not fit is used at hold points only, and no
  * mark of a wrench lies ready for it. Whether it fits is reckoned again from the book or the
  * override, not taken from the line's warnings.
  */
@@ -23,6 +26,11 @@ final class DoubtsAsked {
     List<TorqueLine> doubtful =
         sheet.torque().stream().filter(line -> doubtful(resolved, line)).toList();
     List<String> faults = new ArrayList<>();
+    for (TorqueLine line : sheet.torque()) {
+      if ((doubtful.contains(line) || isUnknown(resolved, line)) && !isAskedFor(sheet, line)) {
+        faults.add("line " + line.n() + " has no figure to rely on, and no stop asks for one");
+      }
+    }
     for (TorqueLine line : doubtful) {
       printed.naming(line).stream()
           .filter(step -> unasked(step, line))
@@ -35,6 +43,36 @@ final class DoubtsAsked {
     return faults;
   }
 
+  /** A check with a hold, and a step before the first that takes anything off leads to it. */
+  private static boolean isAskedFor(Sheet sheet, TorqueLine line) {
+    boolean stop =
+        sheet.checks().stream()
+            .anyMatch(
+                check ->
+                    check.hold()
+                        && check.moment() == Moment.BEFORE_LIFTING
+                        && check.name().equals("torque-of-" + line.fastener())
+                        && check.places().containsAll(line.places()));
+    return stop && leadsToIt(sheet);
+  }
+
+  private static boolean leadsToIt(Sheet sheet) {
+    for (Sheet.SheetStep step : sheet.steps()) {
+      boolean opens = !step.undo().isEmpty();
+      boolean gate = step.phase() == Sheet.Phase.FINAL && step.torque().isEmpty();
+      if (opens || gate) {
+        return gate;
+      }
+    }
+    return false;
+  }
+
+  private static boolean isUnknown(Resolved resolved, TorqueLine line) {
+    return book(resolved, line)
+        .filter(book -> book.values().tightening().value() instanceof Tightening.Unknown)
+        .isPresent();
+  }
+
   private static boolean isSet(TorqueLine line) {
     Stream<Optional<Quantity>> stages =
         line.stages().stream()
@@ -45,13 +83,21 @@ final class DoubtsAsked {
   }
 
   private static boolean doubtful(Resolved resolved, TorqueLine line) {
+    return book(resolved, line)
+        .flatMap(
+            book ->
+                Believability.of(
+                    book.values().tightening().value(),
+                    book.values().thread().map(Located::value),
+                    book.values().strength().map(Located::value)))
+        .isPresent();
+  }
+
+  private static Optional<Bound.OfBook> book(Resolved resolved, TorqueLine line) {
     return resolved.thing(new ItemAt(line.fastener(), line.places().get(0)))
             instanceof Bound.OfBook book
-        && Believability.of(
-                book.values().tightening().value(),
-                book.values().thread().map(Located::value),
-                book.values().strength().map(Located::value))
-            .isPresent();
+        ? Optional.of(book)
+        : Optional.empty();
   }
 
   /** Making a set snug, which is tightened later, needs no figure. */

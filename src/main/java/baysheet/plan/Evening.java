@@ -33,15 +33,16 @@ final class Evening {
       List<TorqueLine> torque,
       List<CheckLine> checks) {
     List<String> evening = new ArrayList<>();
-    evening.addAll(soak());
-    evening.addAll(borrow(tools, sockets));
-    evening.addAll(torque(torque));
-    graph.evening().forEach(step -> evening.add(step.text()));
+    // Rules first: a vehicle is washed, or set down to cool, before anything on it is soaked.
     for (CheckLine check : checks) {
       if (check.moment() == Moment.EVENING_BEFORE) {
         evening.add(check.text());
       }
     }
+    evening.addAll(soak());
+    evening.addAll(borrow(tools, sockets));
+    evening.addAll(torque(torque));
+    graph.evening().forEach(step -> evening.add(step.text()));
     return evening;
   }
 
@@ -132,8 +133,9 @@ final class Evening {
     if (step.seizes() == Step.Seizes.LIKELY) {
       for (ItemAt item : step.undo()) {
         Bound thing = resolved.thing(item);
-        // Mineral oil swells the seals of a brake.
-        if (kind.isInstance(thing) && !thing.isOf("brake-hydraulic")) {
+        // Mineral oil swells the seals of a brake, and takes the grip from what rubs.
+        boolean brake = thing.isOf("brake-hydraulic") || thing.isOf("brake-friction");
+        if (kind.isInstance(thing) && !brake) {
           words.add(Words.of(thing, resolved.shop().terms()));
         }
       }

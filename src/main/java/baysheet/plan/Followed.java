@@ -4,6 +4,7 @@ import baysheet.books.Catalogue;
 import baysheet.books.Moment;
 import baysheet.books.Procedure;
 import baysheet.report.Located;
+import baysheet.resolve.Bound;
 import baysheet.resolve.BoundStep;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
@@ -54,6 +55,8 @@ final class Followed {
     resolved.catalogue().cautions().values().forEach(followed::warned);
     followed.hazards();
     resolved.catalogue().rules().values().forEach(followed::checked);
+    resolved.tasks().values().forEach(followed::ownChecks);
+    sheet.torque().forEach(followed::lookedAtAgain);
     sheet.checks().stream().filter(check -> check.steps().isEmpty()).forEach(followed::inTime);
     return followed.faults;
   }
@@ -123,6 +126,45 @@ final class Followed {
               + rule.name().value()
               + " is missing, and a step, a tool or a procedure brings it");
     }
+  }
+
+  /** What a procedure itself asks to be checked, at each of its places. */
+  private void ownChecks(Task task) {
+    for (Procedure.Check own : task.procedure().checks()) {
+      String text = own.text().value();
+      boolean there =
+          sheet.checks().stream()
+                  .anyMatch(it -> it.text().equals(text) && it.places().contains(task.id().place()))
+              || sheet.evening().contains(text);
+      if (!there) {
+        faults.add("\"" + text + "\" is missing, a check of " + task.id());
+      }
+    }
+  }
+
+  /** What the book wants looked at again, or whatever holds a wheel that was off. */
+  private void lookedAtAgain(TorqueLine line) {
+    ItemAt item = new ItemAt(line.fastener(), line.places().get(0));
+    boolean due =
+        resolved.thing(item) instanceof Bound.OfBook book && book.values().recheck().isPresent();
+    boolean there =
+        sheet.checks().stream()
+            .filter(check -> check.moment() == Moment.RE_CHECK)
+            .anyMatch(
+                check ->
+                    check.name().equals("recheck-" + line.fastener())
+                        && check.places().containsAll(line.places()));
+    if ((due || holdsWheel(item)) && !there) {
+      faults.add("line " + line.n() + " is not looked at again after a distance");
+    }
+  }
+
+  private boolean holdsWheel(ItemAt item) {
+    return printed.steps().stream()
+        .map(Sheet.SheetStep::doUp)
+        .filter(items -> items.contains(item))
+        .flatMap(List::stream)
+        .anyMatch(other -> resolved.thing(other).isOf("wheel"));
   }
 
   /**

@@ -9,6 +9,7 @@ import baysheet.resolve.Bound;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
+import baysheet.torque.Treatment;
 import baysheet.torque.Wrench;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -46,7 +47,7 @@ final class LayOut {
 
   /**
    * An angle gauge where there is an angle; a crow-foot where the book reckons with its length; an
-   * adapter where wrench and socket differ in square.
+   * adapter where wrench and socket differ in square; what the wheels stand on at ride height.
    */
   private List<Procedure.Use> forTightening(List<TorqueLine> torque) {
     Set<String> names = new LinkedHashSet<>();
@@ -65,6 +66,9 @@ final class LayOut {
     }
     List<Procedure.Use> uses = new ArrayList<>();
     names.forEach(name -> uses.add(new Procedure.Use(name, true)));
+    if (torque.stream().anyMatch(TorqueLine::rideHeight)) {
+      Words.UNDER_WHEELS.forEach(name -> uses.add(new Procedure.Use(name, false)));
+    }
     return uses;
   }
 
@@ -153,13 +157,15 @@ final class LayOut {
   }
 
   /**
-   * Products that steps apply, and the fluids of circuits they open where the book knows a grade.
+   * What goes on threads, products that steps apply, and the fluids of circuits they open where the
+   * book knows a grade.
    */
-  List<String> consumables() {
+  List<String> consumables(List<TorqueLine> torque) {
     Set<String> products = new LinkedHashSet<>();
+    torque.forEach(line -> line.onThread().ifPresent(products::add));
     Set<String> circuits = new LinkedHashSet<>();
     for (Draft step : steps) {
-      step.apply().forEach(apply -> products.add(apply.product().replace('-', ' ')));
+      step.apply().forEach(apply -> products.add(product(apply.product())));
       circuits.addAll(step.circuits());
     }
     for (String circuit : circuits) {
@@ -185,5 +191,10 @@ final class LayOut {
         .removeIf(
             item -> resolved.thing(item) instanceof Bound.OfBook || Lifting.holds(resolved, item));
     return TallyRows.of(resolved, off, on);
+  }
+
+  /** As it is printed where it stands on a thread. */
+  private static String product(String name) {
+    return Treatment.parse(name).found().map(Treatment::print).orElse(name.replace('-', ' '));
   }
 }

@@ -2,6 +2,7 @@ package baysheet.plan;
 
 import baysheet.books.Fastener;
 import baysheet.books.Moment;
+import baysheet.books.Place;
 import baysheet.resolve.Bound;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
@@ -35,7 +36,8 @@ final class Moments {
     Moments moments = new Moments(resolved, order);
     List<Laid> sequence = moments.sequence(order);
     List<Laid> lines = new ArrayList<>(Sides.merge(resolved, sequence, new Waits(graph)));
-    lines.addAll(afterLowering(resolved, lines), Sides.pair(resolved, moments.finals(sequence)));
+    List<Laid> finals = Sides.pair(resolved, moments.finals(sequence));
+    lines.addAll(afterLowering(resolved, lines), moments.onBlocks(finals));
     graph.late().forEach(step -> lines.add(Laid.single(step, step.moment().orElseThrow())));
     return lines;
   }
@@ -93,6 +95,40 @@ final class Moments {
     return waiting.stream().map(this::finalTorque).toList();
   }
 
+  /**
+   * What is tightened at ride height is reached from below, so the vehicle goes up on blocks before
+   * the first of it, its wheels loaded, and comes off them behind the last.
+   */
+  private List<Laid> onBlocks(List<Laid> finals) {
+    List<Laid> all = new ArrayList<>();
+    boolean up = false;
+    for (Laid line : finals) {
+      if (!up && isAtRideHeight(line)) {
+        all.add(blocks(line.step(), Words.ontoBlocks(resolved.bay().equipment())));
+        up = true;
+      }
+      all.add(line);
+    }
+    if (up) {
+      Draft last = finals.get(finals.size() - 1).step();
+      all.add(blocks(last, Words.offBlocks(resolved.bay().equipment())));
+    }
+    return all;
+  }
+
+  private boolean isAtRideHeight(Laid line) {
+    return line.tighten().stream()
+        .anyMatch(
+            item ->
+                resolved.thing(item) instanceof Bound.OfBook fastener
+                    && fastener.values().moment() == Fastener.Moment.RIDE_HEIGHT);
+  }
+
+  private static Laid blocks(Draft at, String text) {
+    TaskId whole = new TaskId(at.task().procedure(), Place.VEHICLE);
+    return Laid.single(Draft.last(whole, at.origin(), text, List.of()), Moment.ON_THE_GROUND);
+  }
+
   private Optional<Waiting> waits(Draft step, ItemAt item) {
     if (!(resolved.thing(item) instanceof Bound.OfBook fastener)
         || fastener.values().moment() == Fastener.Moment.AT_ONCE) {
@@ -108,8 +144,7 @@ final class Moments {
   }
 
   private Laid finalTorque(Waiting waiting) {
-    String text =
-        Words.finalTorque(resolved.thing(waiting.item()), waiting.when(), resolved.shop().terms());
+    String text = Words.finalTorque(resolved.thing(waiting.item()), resolved.shop().terms());
     Draft step = waiting.step();
     return Laid.single(
         Draft.last(step.task(), step.origin(), text, List.of(waiting.item())),

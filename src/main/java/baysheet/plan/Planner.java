@@ -91,7 +91,7 @@ public final class Planner {
         sockets,
         tools,
         layOut.parts(),
-        layOut.consumables(),
+        layOut.consumables(torque),
         layOut.tally(),
         checks.stream().filter(check -> check.moment() != Moment.EVENING_BEFORE).toList(),
         support,

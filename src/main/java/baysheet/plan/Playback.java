@@ -11,14 +11,10 @@ import baysheet.resolve.TaskId;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /**
  * Plays a finished sheet back, step by step, and says where it does not hold. It looks at what is
@@ -28,8 +24,8 @@ final class Playback {
   private final Printed printed;
   private final Resolved resolved;
   private State state = new State(Set.of(), Set.of(), Set.of());
-  private final Map<TaskId, List<Task>> accesses = new HashMap<>();
-  private final Map<ItemAt, List<Opening>> openings = new HashMap<>();
+  private final Accesses accesses;
+  private final BackOrder backOrder;
   private final List<String> faults = new ArrayList<>();
 
   /**
@@ -51,24 +47,11 @@ final class Playback {
     }
   }
 
-  /**
-   * The opening step, counted from 0, in which a task that leaves closing to the mirror takes
-   * something off.
-   */
-  private record Opening(Task task, int step) {}
-
   private Playback(Printed printed, Resolved resolved) {
     this.printed = printed;
     this.resolved = resolved;
-    resolved.tasks().values().stream().filter(it -> it.close().isEmpty()).forEach(this::openings);
-  }
-
-  private void openings(Task task) {
-    for (int i = 0; i < task.open().size(); i++) {
-      for (ItemAt item : task.open().get(i).undo()) {
-        openings.computeIfAbsent(item, key -> new ArrayList<>()).add(new Opening(task, i));
-      }
-    }
+    this.accesses = new Accesses(resolved);
+    this.backOrder = new BackOrder(resolved, accesses);
   }
 
   /**
@@ -99,6 +82,7 @@ final class Playback {
         AllListed.faults(sheet, printed, resolved, playback.state.everOff, playback.state.back));
     playback.faults.addAll(Completeness.faults(sheet, printed, resolved));
     playback.faults.addAll(Followed.faults(sheet, printed, resolved, bringing));
+    playback.faults.addAll(OnBlocks.faults(sheet, printed));
     playback.faults.addAll(DoubtsAsked.faults(sheet, printed, resolved));
     playback.faults.addAll(CheckTurns.faults(sheet, printed, resolved, bringing));
     return playback.faults;
@@ -170,7 +154,7 @@ final class Playback {
         faults.add("step " + step.n() + " does up " + item + ", which is on already");
       }
       state.back.add(item);
-      inOrder(step, place, item);
+      faults.addAll(backOrder.faults(step, item, state.off));
     }
   }
 
@@ -244,7 +228,7 @@ final class Playback {
     if (step.moment() == Moment.BEFORE_LIFTING) {
       return;
     }
-    for (Task access : accesses(task(step, place))) {
+    for (Task access : accesses.of(task(step, place))) {
       for (BoundStep opening : access.open()) {
         needsOff(step, opening.undo(), undoing);
       }
@@ -257,65 +241,6 @@ final class Playback {
         faults.add("step " + step.n() + " needs " + item + " off, and it is on");
       }
     }
-  }
-
-  /** What gives access to a task, directly or through others, each once. */
-  private List<Task> accesses(Task task) {
-    List<Task> known = accesses.get(task.id());
-    if (known != null) {
-      return known;
-    }
-    Map<TaskId, Task> all = new LinkedHashMap<>();
-    for (TaskId id : task.access()) {
-      Task access = resolved.tasks().get(id);
-      all.putIfAbsent(id, access);
-      accesses(access).forEach(further -> all.putIfAbsent(further.id(), further));
-    }
-    accesses.put(task.id(), List.copyOf(all.values()));
-    return accesses.get(task.id());
-  }
-
-  /**
-   * What came off after an item, in a procedure that leaves closing to the mirror, is on before it.
-   */
-  private void inOrder(Sheet.SheetStep step, Place place, ItemAt item) {
-    for (Opening opening : openings.getOrDefault(item, List.of())) {
-      Task task = opening.task();
-      if (!saysWhen(task, item)) {
-        later(task.open(), opening.step())
-            .filter(state.off::contains)
-            .filter(other -> !opensAnyway(task, other) && !saysWhen(task, other))
-            .forEach(
-                other ->
-                    faults.add(
-                        "step "
-                            + step.n()
-                            + " does up "
-                            + item
-                            + " over "
-                            + other
-                            + ", which is still off"));
-      }
-    }
-  }
-
-  /** Whether what gives access to a task takes an item off: it stays off until after the task. */
-  private boolean opensAnyway(Task task, ItemAt item) {
-    return accesses(task).stream()
-        .flatMap(access -> Stream.of(access.open(), access.work()))
-        .flatMap(List::stream)
-        .anyMatch(step -> step.undo().contains(item));
-  }
-
-  /** Whether a task's opening or work says by itself when an item goes on; the mirror does not. */
-  private static boolean saysWhen(Task task, ItemAt item) {
-    return Stream.of(task.open(), task.work())
-        .flatMap(List::stream)
-        .anyMatch(step -> step.doUp().contains(item));
-  }
-
-  private static Stream<ItemAt> later(List<BoundStep> open, int index) {
-    return open.subList(index + 1, open.size()).stream().flatMap(step -> step.undo().stream());
   }
 
   private void allBack() {

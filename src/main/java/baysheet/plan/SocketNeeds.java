@@ -148,7 +148,7 @@ final class SocketNeeds {
    * that does; one to borrow in the wrench's square too.
    */
   private SocketChoice choice(ItemAt item, Fastener fastener) {
-    List<Socket> sockets = sockets(fastener.deep());
+    List<Socket> sockets = sockets(fastener);
     Optional<Wrench> wrench = wrenches.last(fastener);
     return wrench
         .map(last -> choice(item, fastener, square(sockets, last)))
@@ -180,8 +180,16 @@ final class SocketNeeds {
         resolved.shop().drives());
   }
 
-  private List<Socket> sockets(boolean deep) {
-    return deep ? crib.stream().filter(Socket::deep).toList() : crib;
+  /** Nobody knows what a torque that no book gives asks for: then the largest square there is. */
+  private List<Socket> sockets(Fastener fastener) {
+    Head head = fastener.head().orElseThrow().value();
+    List<Socket> sockets =
+        crib.stream().filter(it -> it.fits(head) && (it.deep() || !fastener.deep())).toList();
+    Optional<Drive> largest = sockets.stream().map(Socket::drive).max(Comparator.naturalOrder());
+    boolean unknown = fastener.tightening().value() instanceof Tightening.Unknown;
+    return sockets.stream()
+        .filter(socket -> !unknown || Optional.of(socket.drive()).equals(largest))
+        .toList();
   }
 
   private static Optional<Quantity> highest(Fastener fastener) {

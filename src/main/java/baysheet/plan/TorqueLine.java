@@ -31,6 +31,7 @@ import java.util.stream.Stream;
  * @param moment when the final torque is given
  * @param twoVisits whether it is only made snug when it goes on
  * @param overridden whether the job replaced the book's value
+ * @param replaced the torque of the book itself, as printed, where the job gives another
  */
 public record TorqueLine(
     int n,
@@ -58,6 +59,7 @@ public record TorqueLine(
     Optional<Quantity> recheck,
     String source,
     boolean overridden,
+    Optional<String> replaced,
     List<Warning> warnings) {
   /** Code of the warning that a figure does not fit its thread and class. */
   static final String DOES_NOT_FIT = "does-not-fit";
@@ -104,12 +106,15 @@ public record TorqueLine(
         recheck,
         source,
         overridden,
+        replaced,
         warnings);
   }
 
   /** What has to be put on the thread; nothing for one that goes on dry or as it comes. */
   public Optional<String> onThread() {
-    return BARE.contains(threads) ? Optional.empty() : Optional.of(threads.replace('-', ' '));
+    return BARE.contains(threads)
+        ? Optional.empty()
+        : Treatment.parse(threads).found().map(Treatment::print);
   }
 
   /** Whether somebody else has to look at the figure before it is used. */

@@ -92,6 +92,7 @@ final class TorqueText {
         fastener.recheck().map(Located::value),
         thing.source(),
         thing.overridden(),
+        thing.replaced().map(Tightening::print),
         warnings(stages));
   }
 

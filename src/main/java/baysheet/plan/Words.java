@@ -1,5 +1,6 @@
 package baysheet.plan;
 
+import baysheet.books.Bay;
 import baysheet.books.Fastener;
 import baysheet.books.Moment;
 import baysheet.books.Place;
@@ -28,7 +29,11 @@ final class Words {
   static final String NOT_LIFTED =
       "Do the checks listed for before lifting now; this car stays on its wheels";
   static final String ANGLE_GAUGE = "angle gauge";
-  static final String IN_DOUBT = "value in doubt: ask before tightening";
+
+  /** At ride height, where the fastener is reached from below. */
+  static final List<String> UNDER_WHEELS = List.of("solid wheel blocks", "wheel chocks");
+
+  static final String AS_WRITTEN_IN = "as written in; nothing there: stop";
   static final String NOT_STATED = "not stated";
   private static final BigDecimal SQUARE = new BigDecimal(90);
   static final String DISTANCE = "distance";
@@ -64,11 +69,22 @@ final class Words {
     return word + "s";
   }
 
-  static String finalTorque(Bound thing, Fastener.Moment when, Shop.Terms terms) {
-    String set = plural(of(thing, terms), ((Bound.OfBook) thing).values().count().value());
-    return when == Fastener.Moment.RIDE_HEIGHT
-        ? "Wheel by wheel up on a solid block, chocked; car settled, tighten the " + set
-        : "Tighten the " + set;
+  static String finalTorque(Bound thing, Shop.Terms terms) {
+    return "Tighten the "
+        + plural(of(thing, terms), ((Bound.OfBook) thing).values().count().value());
+  }
+
+  /** All four wheels, or the springs on one side would carry more than they do on the road. */
+  static String ontoBlocks(Bay.Equipment equipment) {
+    return equipment == Bay.Equipment.LIFT
+        ? "Lift a little; solid blocks under all wheels; lower onto them, chock, rock the car settled"
+        : "Chock; jack each axle, solid blocks under all wheels; rock the car settled";
+  }
+
+  static String offBlocks(Bay.Equipment equipment) {
+    return equipment == Bay.Equipment.LIFT
+        ? "Lift, take all blocks out, lower"
+        : "Jack each axle, take all blocks out; chocks stay";
   }
 
   static String lock(Fastener.Lock lock) {

@@ -5,10 +5,13 @@ import baysheet.report.Located;
 import baysheet.resolve.Resolved;
 import baysheet.torque.Band;
 import baysheet.torque.Candidate;
+import baysheet.torque.Drive;
+import baysheet.torque.Head;
 import baysheet.torque.Passes;
 import baysheet.torque.Quantity;
 import baysheet.torque.Reach;
 import baysheet.torque.Setting;
+import baysheet.torque.Socket;
 import baysheet.torque.Target;
 import baysheet.torque.Tightening;
 import baysheet.torque.Unit;
@@ -24,6 +27,8 @@ public final class Wrenches {
   // An early round only has to be even, so any mark near its share will do. No source.
   private static final Quantity EARLY_BAND = Quantity.of("10", Unit.PERCENT);
 
+  private static final String NO_ADAPTER = "no socket of the crib goes on its square";
+
   private final Resolved resolved;
   private final List<Wrench> crib;
 
@@ -36,10 +41,12 @@ public final class Wrenches {
   }
 
   /** All of a fastener that a choice depends on. */
-  private record Asked(Target target, Optional<Reach> reach, Passes rounds) {}
+  private record Asked(
+      Target target, Optional<Reach> reach, Optional<Head> head, boolean deep, Passes rounds) {}
 
   /**
-   * The wrench for a torque of a fastener and what to set on it. Where the set is tightened in
+   * The wrench for a torque of a fastener and what to set on it. A wrench that needs an adapter
+   * which the crib lacks comes behind every one that does not. Where the set is tightened in
    * rounds, a wrench that can be set to the first of them goes before one that cannot: only the
    * last round has to be right, but a wrench that reaches them all saves changing it.
    */
@@ -48,17 +55,54 @@ public final class Wrenches {
   }
 
   WrenchChoice choose(Fastener fastener, Target target) {
-    Asked asked = new Asked(target, fastener.reach(), rounds(fastener));
+    Optional<Head> head = fastener.head().map(Located::value);
+    Asked asked = new Asked(target, fastener.reach(), head, fastener.deep(), rounds(fastener));
     return chosen.computeIfAbsent(asked, key -> choose(fastener, target, key.rounds()));
   }
 
   private WrenchChoice choose(Fastener fastener, Target target, Passes rounds) {
-    WrenchChoice whole = choose(fastener, target, crib);
+    List<Wrench> handy = crib.stream().filter(it -> isHandy(fastener, it)).toList();
+    boolean enough =
+        choose(fastener, target, handy).setting().filter(Setting::insideBand).isPresent();
+    if (handy.size() == crib.size() || !enough) {
+      return choose(fastener, target, rounds, crib);
+    }
+    WrenchChoice choice = choose(fastener, target, rounds, handy);
+    List<Candidate> told =
+        crib.stream()
+            .map(it -> told(it, choice).orElseGet(() -> new Candidate(it, false, NO_ADAPTER)))
+            .toList();
+    return new WrenchChoice(choice.setting(), told, choice.outcome());
+  }
+
+  /** Whether the crib's sockets for a head go on a wrench, by an adapter of the crib if need be. */
+  private boolean isHandy(Fastener fastener, Wrench wrench) {
+    if (fastener.head().isEmpty() || fastener.reach().isPresent()) {
+      return true;
+    }
+    Head head = fastener.head().get().value();
+    List<Drive> squares =
+        resolved.shop().crib().sockets().stream()
+            .map(Located::value)
+            .filter(socket -> socket.fits(head) && (socket.deep() || !fastener.deep()))
+            .map(Socket::drive)
+            .toList();
+    return squares.isEmpty() || squares.stream().anyMatch(square -> goesOn(wrench, square));
+  }
+
+  private boolean goesOn(Wrench wrench, Drive square) {
+    return wrench.drive() == square
+        || LayOut.has(resolved.shop(), Words.adapter(wrench.drive().print(), square.print()));
+  }
+
+  private WrenchChoice choose(
+      Fastener fastener, Target target, Passes rounds, List<Wrench> wrenches) {
+    WrenchChoice whole = choose(fastener, target, wrenches);
     if (rounds.percents().size() == 1) {
       return whole;
     }
     Quantity first = rounds.of(target.nominal()).get(0);
-    List<Wrench> reaching = crib.stream().filter(it -> reaches(fastener, first, it)).toList();
+    List<Wrench> reaching = wrenches.stream().filter(it -> reaches(fastener, first, it)).toList();
     WrenchChoice narrow = choose(fastener, target, reaching);
     if (narrow.setting().isEmpty()) {
       return whole;

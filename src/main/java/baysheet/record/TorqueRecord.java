@@ -40,6 +40,7 @@ final class TorqueRecord {
           json.quantity("recheck", line.recheck());
           json.text("source", line.source());
           json.truth("overridden", line.overridden());
+          json.text("replaced", line.replaced());
           json.list("warnings", line.warnings(), this::warning);
         });
   }

@@ -3,6 +3,7 @@ package baysheet.resolve;
 import baysheet.books.Catalogue;
 import baysheet.books.Fastener;
 import baysheet.report.Located;
+import baysheet.torque.Tightening;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -50,6 +51,7 @@ public sealed interface Bound {
    *
    * @param values with the job's override laid over them
    * @param overridden whether the job replaced anything
+   * @param replaced the torque of the book itself, where the job gives another
    * @param source where the values come from, as printed
    * @param chain where they were found, the first place first
    */
@@ -58,6 +60,7 @@ public sealed interface Bound {
       Optional<Catalogue.Item> entry,
       Fastener values,
       boolean overridden,
+      Optional<Tightening> replaced,
       String source,
       List<Located<String>> chain)
       implements Bound {
@@ -68,6 +71,7 @@ public sealed interface Bound {
       Objects.requireNonNull(item);
       Objects.requireNonNull(entry);
       Objects.requireNonNull(values);
+      Objects.requireNonNull(replaced);
       Objects.requireNonNull(source);
       chain = List.copyOf(chain);
     }

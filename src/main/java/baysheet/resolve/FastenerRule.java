@@ -10,6 +10,7 @@ import baysheet.report.Located;
 import baysheet.report.Problem;
 import baysheet.report.Problems;
 import baysheet.report.Span;
+import baysheet.torque.Tightening;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -120,8 +121,18 @@ final class FastenerRule {
             Optional.ofNullable(catalogue.items().get(item.item())),
             whole.get(),
             override.isPresent(),
+            replaced(override, merged),
             source(override, merged),
             chain));
+  }
+
+  /** The book's own torque, where it has one and the job gives another. */
+  private static Optional<Tightening> replaced(
+      Optional<Job.Replacement> override, EffectiveBook.Merged merged) {
+    return override
+        .filter(change -> change.values().tightening().isPresent())
+        .flatMap(change -> merged.text().tightening())
+        .map(Located::value);
   }
 
   /** What an entry lacks that every fastener needs. */

@@ -9,6 +9,7 @@ import baysheet.template.TorqueTableText.TorqueBlock;
 import baysheet.template.TorqueTableText.TorqueLineText;
 import baysheet.template.TorqueTableText.TurnText;
 import baysheet.torque.Quantity;
+import baysheet.torque.Treatment;
 import baysheet.torque.Unit;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -100,7 +101,16 @@ final class TorqueWords {
         borrow(line),
         line.inDoubt(),
         line.rideHeight(),
-        line.overridden() ? "value of this job: " + line.source() : "");
+        override(line));
+  }
+
+  /** Where the job's own value comes from, and what the book says, for whoever has to decide. */
+  private static String override(TorqueLine line) {
+    if (!line.overridden()) {
+      return "";
+    }
+    String book = line.replaced().map(torque -> "; the book itself says " + torque).orElse("");
+    return "value of this job: " + line.source() + book;
   }
 
   /** A torque is written down; a turn is only seen to be done, so each has a box of its own. */
@@ -255,8 +265,8 @@ final class TorqueWords {
   }
 
   private static String threads(TorqueLine line) {
-    String words = Phrases.spaced(line.threads());
-    return words.equals("not stated") ? "thread: not stated" : words;
+    Treatment treatment = Treatment.parse(line.threads()).found().orElse(Treatment.NOT_STATED);
+    return treatment == Treatment.NOT_STATED ? "dry or oiled not stated" : treatment.print();
   }
 
   private static String reuse(TorqueLine line) {

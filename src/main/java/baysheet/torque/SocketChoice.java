@@ -1,5 +1,6 @@
 package baysheet.torque;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -19,13 +20,17 @@ import java.util.Optional;
  */
 public record SocketChoice(
     Drive drive, int points, boolean impact, boolean owned, List<String> reasons) {
+  /** What has seized holds more than it was tightened to: common practice, no source. */
+  private static final BigDecimal BREAKING = new BigDecimal("1.5");
+
   public SocketChoice {
     Objects.requireNonNull(drive);
     reasons = List.copyOf(reasons);
   }
 
   /**
-   * The crib's smallest drive that has the socket and carries the torque.
+   * The crib's smallest drive that has the socket and carries the torque; half as much again where
+   * the fastener is likely to be seized, if the crib has one that does.
    *
    * @param highestTorque the most it will be tightened to
    * @param brokenLooseWithForce whether the fastener is expected to be seized
@@ -93,10 +98,21 @@ public record SocketChoice(
 
     /** Twelve points round off a seized hexagon, so six go before a smaller drive there. */
     Comparator<Socket> preference() {
-      Comparator<Socket> drive = Comparator.comparing(Socket::drive);
+      Comparator<Socket> drive =
+          Comparator.comparing((Socket socket) -> isWeak(socket.drive()))
+              .thenComparing(Socket::drive);
       Comparator<Socket> points = Comparator.comparing(Socket::points);
       boolean pointsFirst = (force || impact) && head.form() == Head.Form.HEX;
       return pointsFirst ? points.thenComparing(drive) : drive.thenComparing(points);
+    }
+
+    /** Whether breaking a seized fastener loose may take more than the drive carries. */
+    boolean isWeak(Drive drive) {
+      return force
+          && torque
+              .map(most -> most.times(BREAKING))
+              .filter(most -> most.isAbove(limit(drive)))
+              .isPresent();
     }
 
     SocketChoice owned(Socket socket) {

@@ -43,7 +43,7 @@ public enum Treatment {
 
   /** The word for the sheet. */
   public String print() {
-    return word.replace('-', ' ');
+    return this == ANTI_SEIZE ? word : word.replace('-', ' ');
   }
 
   /** For sentences: the thread is "oiled", "with sealant". */

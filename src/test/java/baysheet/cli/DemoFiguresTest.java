@@ -21,6 +21,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -31,6 +32,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class DemoFiguresTest {
   private static final Path JOBS = Path.of("jobs");
   private static final OwnBooks BOOKS = new OwnBooks(JOBS);
+  private static final OwnSquares SQUARES = new OwnSquares(BOOKS.shop());
   // As the demo shop has it; the test below holds these to the file.
   private static final BigDecimal SHOP_BAND = new BigDecimal(5);
   private static final int MONTHS = 12;
@@ -100,7 +102,7 @@ class DemoFiguresTest {
             (item, entry) -> {
               JsonTree line = lines.get(item);
               assertEquals(text(entry.get("count")), line.text("count"), item);
-              for (String key : List.of("thread", "class", "head", "source")) {
+              for (String key : List.of("thread", "class", "head", "source", "replaced")) {
                 assertEquals(
                     Optional.ofNullable(entry.get(key)).map(OwnBooks::text), said(line, key), item);
               }
@@ -238,13 +240,14 @@ class DemoFiguresTest {
     }
 
     private Optional<OwnFigures.Mark> mark(OwnFigures own) {
-      List<OwnFigures.Scale> crib = crib();
       BigDecimal first = new BigDecimal(inRounds() ? 50 : 100);
-      return own.wrench(crib, day, MONTHS, lever(), first);
+      return own.wrench(scales(it -> SQUARES.goOn(it, entry)), day, MONTHS, lever(), first)
+          .filter(OwnFigures.Mark::inside)
+          .or(() -> own.wrench(scales(it -> true), day, MONTHS, lever(), first));
     }
 
-    private static List<OwnFigures.Scale> crib() {
-      return BOOKS.wrenches().stream().map(OwnFigures.Scale::of).toList();
+    private static List<OwnFigures.Scale> scales(Predicate<Map<String, Object>> which) {
+      return BOOKS.wrenches().stream().filter(which).map(OwnFigures.Scale::of).toList();
     }
 
     private OwnFigures.Lever lever() {

@@ -70,6 +70,7 @@ final class OwnBooks {
     String[] at = item.split("@");
     boolean covers = words[1].equals(at[1]) || places(words[1]).contains(at[1]);
     if (words[0].equals(at[0]) && covers) {
+      entry.put("replaced", change.containsKey("torque") ? entry.get("torque") : null);
       entry.putAll(change);
       entry.put("overridden", true);
     }

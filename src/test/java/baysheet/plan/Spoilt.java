@@ -105,7 +105,8 @@ final class Spoilt {
 
   private static boolean guards(Sheet.SheetStep gate, CheckLine check) {
     boolean lifting = gate.moment() == Moment.BEFORE_LIFTING;
-    return !check.because().isEmpty()
+    boolean stops = !check.because().isEmpty() || check.name().startsWith("torque-of-");
+    return stops
         && (lifting
             ? check.moment() == Moment.BEFORE_LIFTING
             : check.moment() == Moment.RAISED || check.moment() == Moment.BEFORE_LOWERING);
@@ -155,6 +156,9 @@ final class Spoilt {
 
   private void checks() {
     for (CheckLine check : sheet.checks()) {
+      all.put(
+          "without check " + check.name() + " at " + check.moment(),
+          checks(less(sheet.checks(), check)));
       if (check.because().isEmpty()) {
         continue;
       }

@@ -14,7 +14,6 @@ import baysheet.plan.Sheet.Section;
 import baysheet.plan.Sheet.SheetStep;
 import baysheet.plan.TorqueLine;
 import baysheet.report.Problems;
-import baysheet.template.SampleLines.LineMaker;
 import baysheet.template.SampleLines.StepMaker;
 import java.util.List;
 import java.util.Optional;

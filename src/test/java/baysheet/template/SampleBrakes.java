@@ -19,7 +19,6 @@ import baysheet.plan.Sheet;
 import baysheet.plan.Sheet.Phase;
 import baysheet.plan.Sheet.Section;
 import baysheet.plan.TorqueLine;
-import baysheet.template.SampleLines.LineMaker;
 import baysheet.torque.Band;
 import baysheet.torque.Quantity;
 import baysheet.torque.Unit;

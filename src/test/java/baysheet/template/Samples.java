@@ -14,7 +14,6 @@ import baysheet.plan.Sheet.Phase;
 import baysheet.plan.Sheet.Section;
 import baysheet.plan.Sheet.SheetStep;
 import baysheet.plan.TorqueLine;
-import baysheet.template.SampleLines.LineMaker;
 import baysheet.template.SampleLines.StepMaker;
 import baysheet.torque.Quantity;
 import baysheet.torque.Unit;

@@ -9,7 +9,6 @@ import baysheet.books.Place;
 import baysheet.plan.Sheet;
 import baysheet.plan.Sheet.Phase;
 import baysheet.plan.TorqueLine;
-import baysheet.template.SampleLines.LineMaker;
 import baysheet.template.SampleLines.StepMaker;
 import baysheet.template.SheetText.BoxText;
 import baysheet.template.SheetText.StepText;
@@ -128,7 +127,7 @@ class SheetTextTest {
   void threadAndReuseThatTheBookKeepsSilentAboutAreSaidToBeSo() {
     TorqueLineText line =
         line(new LineMaker(1, "bolt", BOTH, 1).threads("not stated").reuse("not stated"));
-    assertEquals("thread: not stated", line.threads());
+    assertEquals("dry or oiled not stated", line.threads());
     assertEquals("reuse: not stated", line.reuse());
   }
 

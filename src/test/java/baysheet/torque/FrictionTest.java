@@ -127,7 +127,14 @@ class FrictionTest {
     assertEquals(
         treatment,
         value(Treatment.parse(" " + treatment.word().toUpperCase(java.util.Locale.ROOT) + " ")));
-    assertEquals(treatment.word().replace('-', ' '), treatment.print());
+  }
+
+  /** Spelling of the dictionaries: a locking compound, but anti-seize. */
+  @Test
+  void treatmentsArePrintedAsTheyAreSpelled() {
+    assertEquals("locking compound", Treatment.LOCKING_COMPOUND.print());
+    assertEquals("as delivered", Treatment.AS_DELIVERED.print());
+    assertEquals("anti-seize", Treatment.ANTI_SEIZE.print());
   }
 
   @Test

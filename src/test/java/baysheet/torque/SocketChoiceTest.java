@@ -153,6 +153,25 @@ class SocketChoiceTest {
   }
 
   @Test
+  void aSeizedFastenerGetsADriveThatCarriesHalfAsMuchAgain() {
+    // 3/8 in carries 135 N·m: enough for 100, not for what breaks 100 loose.
+    assertEquals(Drive.THREE_EIGHTHS, gentle("hex 19 mm", "100 N·m").drive());
+    SocketChoice seized =
+        SocketChoice.choose(head("hex 19 mm"), torque("100 N·m"), true, false, CRIB, Map.of());
+    assertEquals(Drive.HALF, seized.drive());
+  }
+
+  @Test
+  void aSeizedFastenerIsNoReasonToBorrowWhatTheCribHas() {
+    Socket small = socket(Drive.QUARTER, Head.Form.HEX, 6, false, "13 mm");
+    SocketChoice seized =
+        SocketChoice.choose(
+            head("hex 13 mm"), torque("39 N·m"), true, false, List.of(small), Map.of());
+    assertTrue(seized.owned());
+    assertEquals(Drive.QUARTER, seized.drive());
+  }
+
+  @Test
   void keysAndLobesHaveNoChoiceOfPoints() {
     Socket lobes = socket(Drive.THREE_EIGHTHS, Head.Form.SIX_LOBE, 6, false, "T30", "T60");
     SocketChoice owned =

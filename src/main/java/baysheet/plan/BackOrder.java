@@ -1,0 +1,79 @@
+package baysheet.plan;
+
+import baysheet.resolve.BoundStep;
+import baysheet.resolve.ItemAt;
+import baysheet.resolve.Resolved;
+import baysheet.resolve.Task;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/** Whether things go back on in the order in which they are layered, as the playback sees it. */
+final class BackOrder {
+  private final Accesses accesses;
+  private final Map<ItemAt, List<Opening>> openings = new HashMap<>();
+
+  /**
+   * The opening step, counted from 0, in which a task that leaves closing to the mirror takes
+   * something off.
+   */
+  private record Opening(Task task, int step) {}
+
+  BackOrder(Resolved resolved, Accesses accesses) {
+    this.accesses = accesses;
+    resolved.tasks().values().stream().filter(it -> it.close().isEmpty()).forEach(this::add);
+  }
+
+  private void add(Task task) {
+    for (int i = 0; i < task.open().size(); i++) {
+      for (ItemAt item : task.open().get(i).undo()) {
+        openings.computeIfAbsent(item, key -> new ArrayList<>()).add(new Opening(task, i));
+      }
+    }
+  }
+
+  /**
+   * What came off after an item, in a procedure that leaves closing to the mirror, is on before it.
+   *
+   * @param off what is off when the step does the item up
+   */
+  List<String> faults(Sheet.SheetStep step, ItemAt item, Set<ItemAt> off) {
+    List<String> faults = new ArrayList<>();
+    for (Opening opening : openings.getOrDefault(item, List.of())) {
+      Task task = opening.task();
+      if (!saysWhen(task, item)) {
+        later(task.open(), opening.step())
+            .filter(off::contains)
+            .filter(other -> !opensAnyway(task, other) && !saysWhen(task, other))
+            .forEach(other -> faults.add(over(step, item, other)));
+      }
+    }
+    return faults;
+  }
+
+  private static String over(Sheet.SheetStep step, ItemAt item, ItemAt other) {
+    return "step " + step.n() + " does up " + item + " over " + other + ", which is still off";
+  }
+
+  /** Whether what gives access to a task takes an item off: it stays off until after the task. */
+  private boolean opensAnyway(Task task, ItemAt item) {
+    return accesses.of(task).stream()
+        .flatMap(access -> Stream.of(access.open(), access.work()))
+        .flatMap(List::stream)
+        .anyMatch(step -> step.undo().contains(item));
+  }
+
+  /** Whether a task's opening or work says by itself when an item goes on; the mirror does not. */
+  private static boolean saysWhen(Task task, ItemAt item) {
+    return Stream.of(task.open(), task.work())
+        .flatMap(List::stream)
+        .anyMatch(step -> step.doUp().contains(item));
+  }
+
+  private static Stream<ItemAt> later(List<BoundStep> open, int index) {
+    return open.subList(index + 1, open.size()).stream().flatMap(step -> step.undo().stream());
+  }
+}

@@ -1,0 +1,47 @@
+package baysheet.plan;
+
+import baysheet.books.Moment;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+
+/**
+ * Whether the vehicle goes up on blocks before anything is tightened at ride height, and comes off
+ * them behind the last: nobody reaches the fasteners of a vehicle that stands on the floor, and
+ * nobody drives off blocks.
+ */
+final class OnBlocks {
+  private OnBlocks() {}
+
+  static List<String> faults(Sheet sheet, Printed printed) {
+    Set<Integer> rideHeight =
+        sheet.torque().stream()
+            .filter(TorqueLine::rideHeight)
+            .map(TorqueLine::n)
+            .collect(Collectors.toSet());
+    List<Integer> tightened =
+        indices(printed, step -> step.torque().stream().anyMatch(rideHeight::contains));
+    List<Integer> blocks = indices(printed, step -> step.torque().isEmpty());
+    if (tightened.isEmpty()) {
+      return List.of();
+    }
+    boolean around =
+        blocks.size() == 2
+            && blocks.get(0) < tightened.get(0)
+            && blocks.get(1) > tightened.get(tightened.size() - 1);
+    return around ? List.of() : List.of("blocks do not go under, and out, around ride height");
+  }
+
+  /** The final steps on the ground of a kind. */
+  private static List<Integer> indices(Printed printed, Predicate<Sheet.SheetStep> kind) {
+    List<Sheet.SheetStep> steps = printed.steps();
+    return IntStream.range(0, steps.size())
+        .filter(i -> steps.get(i).phase() == Sheet.Phase.FINAL)
+        .filter(i -> steps.get(i).moment() == Moment.ON_THE_GROUND)
+        .filter(i -> kind.test(steps.get(i)))
+        .boxed()
+        .toList();
+  }
+}

@@ -1,0 +1,175 @@
+package baysheet.template;
+
+import baysheet.books.Moment;
+import baysheet.books.Place;
+import baysheet.plan.TorqueLine;
+import baysheet.plan.TorqueLine.Kind;
+import baysheet.plan.TorqueLine.StageLine;
+import baysheet.torque.Passes;
+import baysheet.torque.Quantity;
+import baysheet.torque.TighteningOrder;
+import java.util.List;
+import java.util.Optional;
+
+/** Writes a torque line down; what is not said is absent. */
+final class LineMaker {
+  private final int n;
+  private final String words;
+  private final List<Place> places;
+  private final int count;
+  private Optional<String> thread = Optional.empty();
+  private Optional<String> strength = Optional.empty();
+  private Optional<String> head = Optional.empty();
+  private Optional<TorqueLine.SocketNeed> socket = Optional.empty();
+  private Kind kind = Kind.SNUG;
+  private List<StageLine> stages = List.of();
+  private Passes passes = Passes.ONE;
+  private List<Integer> order = List.of();
+  private Optional<TorqueLine.OrderDrawing> drawing = Optional.empty();
+  private String threads = "dry";
+  private String reuse = "again";
+  private String lock = "";
+  private String note = "";
+  private Moment moment = Moment.RAISED;
+  private boolean rideHeight;
+  private boolean twoVisits;
+  private Optional<Quantity> recheck = Optional.empty();
+  private boolean overridden;
+  private List<TorqueLine.Warning> warnings = List.of();
+
+  LineMaker(int n, String words, List<Place> places, int count) {
+    this.n = n;
+    this.words = words;
+    this.places = places;
+    this.count = count;
+  }
+
+  LineMaker thread(String designation, String strengthClass) {
+    thread = Optional.of(designation);
+    strength = SampleLines.some(strengthClass);
+    return this;
+  }
+
+  LineMaker head(String form, String drive, int points) {
+    head = Optional.of(form);
+    socket =
+        Optional.of(new TorqueLine.SocketNeed(drive, points, false, false, true, Optional.empty()));
+    return this;
+  }
+
+  LineMaker stages(StageLine... all) {
+    stages = List.of(all);
+    kind = Kind.PUBLISHED;
+    return this;
+  }
+
+  LineMaker unknown() {
+    kind = Kind.UNKNOWN;
+    return this;
+  }
+
+  LineMaker circle(String letter) {
+    order = TighteningOrder.circle(count);
+    drawing = Optional.of(new TorqueLine.OrderDrawing(letter, true, List.of()));
+    passes = Passes.HALF_THEN_FULL;
+    return this;
+  }
+
+  LineMaker rows(String letter, Integer... rows) {
+    order = TighteningOrder.rows(List.of(rows));
+    drawing = Optional.of(new TorqueLine.OrderDrawing(letter, false, List.of(rows)));
+    return this;
+  }
+
+  LineMaker threads(String treatment) {
+    threads = treatment;
+    return this;
+  }
+
+  LineMaker reuse(String word) {
+    reuse = word;
+    return this;
+  }
+
+  LineMaker lock(String word) {
+    lock = word;
+    return this;
+  }
+
+  LineMaker note(String word) {
+    note = word;
+    return this;
+  }
+
+  LineMaker onTheGround() {
+    moment = Moment.ON_THE_GROUND;
+    twoVisits = true;
+    return this;
+  }
+
+  LineMaker atRideHeight() {
+    rideHeight = true;
+    return onTheGround();
+  }
+
+  LineMaker recheck(Quantity distance) {
+    recheck = Optional.of(distance);
+    return this;
+  }
+
+  LineMaker overridden() {
+    overridden = true;
+    return this;
+  }
+
+  LineMaker warning(String text) {
+    warnings = List.of(new TorqueLine.Warning("warning", text));
+    return this;
+  }
+
+  /** Every round on the wrench of the last torque, set to its share. */
+  private List<TorqueLine.Round> rounds() {
+    if (passes.percents().size() < 2
+        || !(stages.get(stages.size() - 1) instanceof StageLine.Torque last)) {
+      return List.of();
+    }
+    return passes.percents().stream()
+        .map(
+            percent -> {
+              Quantity share = last.target().times(percent.movePointLeft(2));
+              return new TorqueLine.Round(percent, share, last.wrench(), Optional.of(share));
+            })
+        .toList();
+  }
+
+  TorqueLine build() {
+    return new TorqueLine(
+        n,
+        words.replace(' ', '-'),
+        words,
+        places,
+        count,
+        thread,
+        strength,
+        head,
+        socket,
+        kind,
+        stages,
+        passes,
+        rounds(),
+        order,
+        drawing,
+        threads,
+        reuse,
+        SampleLines.some(lock),
+        SampleLines.some(note),
+        moment,
+        rideHeight,
+        twoVisits,
+        recheck,
+        "Larkfell works data sheet 4, 2016",
+        overridden,
+        Optional.empty(),
+        warnings);
+  }
+}
