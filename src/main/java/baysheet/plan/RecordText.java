@@ -3,12 +3,15 @@ package baysheet.plan;
 import java.lang.reflect.Field;
 import java.lang.reflect.Modifier;
 import java.lang.reflect.RecordComponent;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
 /**
- * All that a record says, and the records in it, as text: {@code Name[key=value, key=value]}.
+ * All that a record says, and the records in it, as text in UTF-8: {@code Name[key=value,
+ * key=value]}.
  *
  * <p>The language leaves it open how a record's own {@code toString} puts it, so that another Java
  * could put it otherwise and give the same sheet another id. The one that is there also puts every
@@ -23,64 +26,78 @@ final class RecordText {
         }
       };
 
-  // A sheet of twenty steps comes to some 25,000 characters.
-  private final StringBuilder text = new StringBuilder(1 << 15);
+  // Bytes at once: most of what is said are names that stand ready so, and all of it is hashed.
+  private byte[] said = new byte[1 << 16];
+  private int size;
 
   private RecordText() {}
 
-  static String of(Record said) {
+  static byte[] of(Record said) {
     RecordText whole = new RecordText();
     whole.add(said);
-    return whole.text.toString();
+    return Arrays.copyOf(whole.said, whole.size);
   }
 
   private void add(Object value) {
     if (value instanceof String plain) {
-      text.append(plain);
+      text(plain);
     } else if (value instanceof Record said) {
       add(said);
     } else if (value instanceof List<?> list) {
       add(list);
     } else if (value instanceof Optional<?> maybe && maybe.isPresent()) {
-      text.append("Optional[");
+      text("Optional[");
       add(maybe.get());
-      text.append(']');
+      text("]");
     } else {
-      text.append(value);
+      text(value.toString());
     }
   }
 
   private void add(List<?> list) {
     String separator = "";
-    text.append('[');
+    text("[");
     for (Object value : list) {
-      text.append(separator);
+      text(separator);
       add(value);
       separator = ", ";
     }
-    text.append(']');
+    text("]");
   }
 
   private void add(Record said) {
     Form form = FORMS.get(said.getClass());
     if (form.worded()) {
-      text.append(said);
+      text(said.toString());
       return;
     }
-    text.append(form.name()).append('[');
+    bytes(form.start());
     for (Part part : form.parts()) {
-      text.append(part.label());
+      bytes(part.label());
       add(part.of(said));
     }
-    text.append(']');
+    text("]");
+  }
+
+  private void text(String text) {
+    bytes(text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  private void bytes(byte[] more) {
+    if (size + more.length > said.length) {
+      said = Arrays.copyOf(said, 2 * (size + more.length));
+    }
+    System.arraycopy(more, 0, said, size, more.length);
+    size += more.length;
   }
 
   /**
    * A kind of record.
    *
+   * @param start its name and the bracket before its parts
    * @param worded whether its writer has worded by hand how it is put
    */
-  private record Form(String name, boolean worded, List<Part> parts) {
+  private record Form(byte[] start, boolean worded, List<Part> parts) {
     static Form of(Class<?> type) {
       try {
         // The compiler makes final what it writes by itself.
@@ -90,7 +107,8 @@ final class RecordText {
           String label = (parts.isEmpty() ? "" : ", ") + component.getName() + "=";
           parts.add(Part.of(label, type.getDeclaredField(component.getName())));
         }
-        return new Form(type.getSimpleName(), worded, List.copyOf(parts));
+        byte[] start = (type.getSimpleName() + "[").getBytes(StandardCharsets.UTF_8);
+        return new Form(start, worded, List.copyOf(parts));
       } catch (ReflectiveOperationException e) {
         throw new IllegalStateException(type + " is no record as the language has them", e);
       }
@@ -98,10 +116,10 @@ final class RecordText {
   }
 
   /** A component: what is written before its value, and where that is. */
-  private record Part(String label, Field field) {
+  private record Part(byte[] label, Field field) {
     static Part of(String label, Field field) {
       field.setAccessible(true);
-      return new Part(label, field);
+      return new Part(label.getBytes(StandardCharsets.UTF_8), field);
     }
 
     Object of(Record said) {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import baysheet.books.Place;
 import baysheet.report.Problems;
 import baysheet.resolve.ItemAt;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -38,21 +39,20 @@ class RecordTextTest {
     assertEquals(
         "Tree[name=elm, leaves=[Leaf[n=1, word=Optional.empty], Leaf[n=2, word=Optional[red]]],"
             + " top=Optional[Leaf[n=3, word=Optional[high]]], items=[]]",
-        RecordText.of(tree));
+        text(tree));
   }
 
   @Test
   void whatIsWordedByHandKeepsItsWords() {
-    assertEquals("Holder[shouted=up!]", RecordText.of(new Holder(new Shouted("up"))));
+    assertEquals("Holder[shouted=up!]", text(new Holder(new Shouted("up"))));
     Tree tree =
         new Tree("", List.of(), Optional.empty(), List.of(new ItemAt("nut", Place.FRONT_LEFT)));
-    assertEquals(
-        "Tree[name=, leaves=[], top=Optional.empty, items=[nut@front-left]]", RecordText.of(tree));
+    assertEquals("Tree[name=, leaves=[], top=Optional.empty, items=[nut@front-left]]", text(tree));
   }
 
   @Test
   void aRecordWithoutPartsHasItsNameStill() {
-    assertEquals("Bare[]", RecordText.of(new Bare()));
+    assertEquals("Bare[]", text(new Bare()));
   }
 
   /** The ids of papers that hang in a bay were made from what Java 17 says of a record. */
@@ -60,13 +60,16 @@ class RecordTextTest {
   void aWholeSheetReadsAsItAlwaysDid() {
     for (CaseFolders.JobOf job : CaseFolders.demo()) {
       Sheet sheet = Planner.plan(job.resolved(), new Problems()).orElseThrow();
-      assertEquals(sheet.toString(), RecordText.of(sheet), job.name());
+      assertEquals(sheet.toString(), text(sheet), job.name());
     }
   }
 
   @Test
   void oneWordMoreIsAnotherText() {
-    assertNotEquals(
-        RecordText.of(new Leaf(1, Optional.empty())), RecordText.of(new Leaf(1, Optional.of(""))));
+    assertNotEquals(text(new Leaf(1, Optional.empty())), text(new Leaf(1, Optional.of(""))));
+  }
+
+  private static String text(Record said) {
+    return new String(RecordText.of(said), StandardCharsets.UTF_8);
   }
 }
