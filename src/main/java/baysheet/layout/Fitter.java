@@ -24,7 +24,9 @@ final class Fitter {
   private static final double GROWTH = 1.4;
 
   /** A guess is mostly right to a step or two; what some of them leave is halved. */
-  private static final int GUESSES = 3;
+  private static final int GUESSES = 5;
+
+  private static final int NO_GUESS = -1;
 
   private final Form form;
   private final Fonts fonts;
@@ -57,14 +59,30 @@ final class Fitter {
     Attempt best = tightest;
     int low = 0;
     int high = rungs.size() - 1;
+    int guess = likely(rungs, tightest);
     while (low < high) {
-      int middle = (low + high) / 2;
+      // The guess is first seen to fit, and then the rung before it not to.
+      int middle = low <= guess && guess < high ? guess : (low + high) / 2;
+      guess = middle == guess ? middle - 1 : guess;
       Attempt attempt = attempt(rungs.get(middle).level(), rungs.get(middle).floor());
       best = attempt.fits() ? attempt : best;
       high = attempt.fits() ? middle : high;
       low = attempt.fits() ? low : middle + 1;
     }
     return fitted(largest(best, rungs.get(high).upTo()));
+  }
+
+  /**
+   * The rung to try first: where even the tightest would hardly fit at a greater size, the first of
+   * the smallest size; none, as most fit sooner, where it might.
+   */
+  private int likely(List<Rung> rungs, Attempt tightest) {
+    int first = rungs.size() - 1;
+    while (first > 0 && rungs.get(first - 1).floor() == tightest.size()) {
+      first--;
+    }
+    boolean roomy = first == 0 || size(tightest) >= rungs.get(first - 1).floor();
+    return roomy ? NO_GUESS : first;
   }
 
   /**
@@ -138,10 +156,14 @@ final class Fitter {
 
   /** How many steps above a size the page might just be full. */
   private long guess(Attempt known, long from, long least, long most) {
-    double room = (double) height / known.body().height();
-    double full = known.size() * StrictMath.pow(room, 1 / GROWTH);
-    long steps = Math.floorDiv(Math.round(full) - from, STEP);
+    long steps = Math.floorDiv(size(known) - from, STEP);
     return Math.max(least, Math.min(most, steps));
+  }
+
+  /** The size at which the page might just be full. */
+  private long size(Attempt known) {
+    double room = (double) height / known.body().height();
+    return Math.round(known.size() * StrictMath.pow(room, 1 / GROWTH));
   }
 
   private Attempt attempt(Level level, long size) {

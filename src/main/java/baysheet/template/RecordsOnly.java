@@ -25,9 +25,15 @@ final class RecordsOnly implements ObjectWrapper {
         protected Map<String, Method> computeValue(Class<?> type) {
           Map<String, Method> accessors = new HashMap<>();
           for (RecordComponent component : type.getRecordComponents()) {
-            accessors.put(component.getName(), component.getAccessor());
+            accessors.put(component.getName(), opened(component.getAccessor()));
           }
           return accessors;
+        }
+
+        /** Else the machine asks at every call whether we may. */
+        private static Method opened(Method accessor) {
+          accessor.setAccessible(true);
+          return accessor;
         }
       };
 

@@ -35,7 +35,7 @@ public record Socket(
 
   /** Whether it turns this head; a 12-point head never takes six points, a hexagon takes both. */
   public boolean fits(Head head) {
-    return sizes.contains(head.size()) && takes(head.form());
+    return takes(head.form()) && sizes.contains(head.size());
   }
 
   private boolean takes(Head.Form head) {

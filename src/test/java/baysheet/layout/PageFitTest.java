@@ -189,8 +189,8 @@ class PageFitTest {
 
   @Test
   void numberOfMeasurementsIsBounded() {
-    // Up to three levels, then three guesses, then what they leave of the 20 sizes halved: 3 + 3 +
-    // 4.
+    // Up to three levels, then up to five guesses, then what they leave of the 20 sizes halved: 3 +
+    // 5 + 2.
     List<Integer> counts = new ArrayList<>();
     for (int lines = 1; lines < 90; lines++) {
       Box column = column(droppable("hints", space(1)), lines(lines));
