@@ -7,7 +7,9 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * All that a record says, and the records in it, as text in UTF-8: {@code Name[key=value,
@@ -18,13 +20,8 @@ import java.util.Optional;
  * record through a formatter, which is slow for a whole sheet.
  */
 final class RecordText {
-  private static final ClassValue<Form> FORMS =
-      new ClassValue<>() {
-        @Override
-        protected Form computeValue(Class<?> type) {
-          return Form.of(type);
-        }
-      };
+  /** The kinds of records that were met; there are no more of them than classes. */
+  private static final Map<Class<?>, Form> FORMS = new ConcurrentHashMap<>();
 
   // Bytes at once: most of what is said are names that stand ready so, and all of it is hashed.
   private byte[] said = new byte[1 << 16];
@@ -66,7 +63,7 @@ final class RecordText {
   }
 
   private void add(Record said) {
-    Form form = FORMS.get(said.getClass());
+    Form form = FORMS.computeIfAbsent(said.getClass(), Form::of);
     if (form.worded()) {
       text(said.toString());
       return;

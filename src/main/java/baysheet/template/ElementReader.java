@@ -63,7 +63,7 @@ final class ElementReader {
     } else if (in.skip("<?")) {
       in.through("?>");
     } else if (in.skip("<![CDATA[")) {
-      words(new Node.Words(in.through("]]>")));
+      words(Node.Words.of(in.through("]]>")));
     } else {
       startTag();
     }

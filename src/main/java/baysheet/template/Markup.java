@@ -107,12 +107,18 @@ final class Markup {
     int from = at;
     boolean blank = true;
     boolean plain = true;
+    char before = 0;
     for (; !ended() && text[at] != '<'; at++) {
-      blank &= Node.Words.isXmlSpace(text[at]);
-      plain &= isPlain(text[at]);
+      char c = text[at];
+      blank &= Node.Words.isXmlSpace(c);
+      plain &= isPlain(c) && (c != ' ' || before != ' ');
+      before = c;
     }
-    // Most words of a layout only indent it.
-    return blank ? Node.Words.SPACE : new Node.Words(string(from, plain));
+    if (blank) {
+      // Most words of a layout only indent it.
+      return Node.Words.SPACE;
+    }
+    return plain ? new Node.Words(string(from, true)) : Node.Words.of(string(from, false));
   }
 
   /** The value of an attribute. */

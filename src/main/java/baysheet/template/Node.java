@@ -40,13 +40,27 @@ sealed interface Node {
     }
   }
 
-  /** Text between tags. */
+  /** Text between tags, in which any white space is one space: more says nothing to a page. */
   record Words(String text) implements Node {
-    /** Any white space: to a page, one space or none. */
+    /** All that only indents the markup. */
     static final Words SPACE = new Words(" ");
 
     public Words {
       Objects.requireNonNull(text);
+    }
+
+    /** Words with white space as somebody wrote it; a non-breaking space is none. */
+    static Words of(String written) {
+      StringBuilder out = new StringBuilder(written.length());
+      boolean after = false;
+      for (int i = 0; i < written.length(); i++) {
+        boolean space = isXmlSpace(written.charAt(i));
+        if (!space || !after) {
+          out.append(space ? ' ' : written.charAt(i));
+        }
+        after = space;
+      }
+      return new Words(out.toString());
     }
 
     /** Whether it is only there to indent the markup; a non-breaking space is not. */

@@ -13,29 +13,15 @@ import java.lang.reflect.RecordComponent;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * All that a layout can see: records by their components, lists, texts, numbers, yes and no.
  * Nothing else of any class is within its reach, for here is no way to it.
  */
 final class RecordsOnly implements ObjectWrapper {
-  private static final ClassValue<Map<String, Method>> COMPONENTS =
-      new ClassValue<>() {
-        @Override
-        protected Map<String, Method> computeValue(Class<?> type) {
-          Map<String, Method> accessors = new HashMap<>();
-          for (RecordComponent component : type.getRecordComponents()) {
-            accessors.put(component.getName(), opened(component.getAccessor()));
-          }
-          return accessors;
-        }
-
-        /** Else the machine asks at every call whether we may. */
-        private static Method opened(Method accessor) {
-          accessor.setAccessible(true);
-          return accessor;
-        }
-      };
+  /** The accessors of each kind of record that was met, by their names. */
+  private final Map<Class<?>, Map<String, Method>> known = new ConcurrentHashMap<>();
 
   /** FreeMarker's sign for what is not there. */
   private static final TemplateModel MISSING = null;
@@ -47,7 +33,7 @@ final class RecordsOnly implements ObjectWrapper {
     } else if (value instanceof List<?> list) {
       return new Sequence(this, list);
     } else if (value instanceof Record said) {
-      return new Components(this, said, COMPONENTS.get(said.getClass()));
+      return new Components(this, said, accessors(said.getClass()));
     } else if (value instanceof Boolean yes) {
       return yes ? TemplateBooleanModel.TRUE : TemplateBooleanModel.FALSE;
     } else if (value instanceof Number number) {
@@ -57,6 +43,21 @@ final class RecordsOnly implements ObjectWrapper {
       return known;
     }
     throw new TemplateModelException("a layout cannot see " + value);
+  }
+
+  private Map<String, Method> accessors(Class<?> type) {
+    return known.computeIfAbsent(type, RecordsOnly::found);
+  }
+
+  private static Map<String, Method> found(Class<?> type) {
+    Map<String, Method> accessors = new HashMap<>();
+    for (RecordComponent component : type.getRecordComponents()) {
+      Method accessor = component.getAccessor();
+      // Else the machine asks at every call whether we may.
+      accessor.setAccessible(true);
+      accessors.put(component.getName(), accessor);
+    }
+    return accessors;
   }
 
   private record Sequence(RecordsOnly wrapper, List<?> list) implements TemplateSequenceModel {
