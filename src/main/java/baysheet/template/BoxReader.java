@@ -67,7 +67,7 @@ final class BoxReader {
 
   /** The elements in an element; words between them are a problem. */
   static List<Element> children(Element element, Faults faults) {
-    List<Element> children = new ArrayList<>();
+    List<Element> children = new ArrayList<>(element.content().size());
     for (Node node : element.content()) {
       if (node instanceof Element child) {
         children.add(child);

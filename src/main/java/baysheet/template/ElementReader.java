@@ -51,22 +51,31 @@ final class ElementReader {
     }
   }
 
-  /** Comments and processing instructions say nothing to a page. */
   private void piece() throws Broken {
     if (!in.ahead('<')) {
       words(in.words());
     } else if (in.skip("</")) {
       endTag();
-    } else if (in.skip("<!--")) {
-      in.through("--");
-      in.expect(">");
-    } else if (in.skip("<?")) {
-      in.through("?>");
-    } else if (in.skip("<![CDATA[")) {
-      words(Node.Words.of(in.through("]]>")));
-    } else {
+    } else if (!aside()) {
       startTag();
     }
+  }
+
+  /**
+   * Whether it was none of the tags; comments and processing instructions say nothing to a page.
+   */
+  private boolean aside() throws Broken {
+    if (in.skip("<!--")) {
+      in.through("--");
+      in.expect('>');
+    } else if (in.skip("<![CDATA[")) {
+      words(Node.Words.of(in.through("]]>")));
+    } else if (in.skip("<?")) {
+      in.through("?>");
+    } else {
+      return false;
+    }
+    return true;
   }
 
   private void words(Node.Words words) throws Broken {
@@ -84,12 +93,12 @@ final class ElementReader {
       throw new Broken("</" + name + "> closes " + closed);
     }
     in.skipSpaces();
-    in.expect(">");
+    in.expect('>');
     close();
   }
 
   private void startTag() throws Broken {
-    in.expect("<");
+    in.expect('<');
     String name = in.name();
     if (root.isPresent()) {
       throw new Broken("<" + name + "> stands after the end of <" + root.get().name() + ">");
@@ -99,7 +108,7 @@ final class ElementReader {
     if (in.skip("/>")) {
       close();
     } else {
-      in.expect(">");
+      in.expect('>');
     }
   }
 
@@ -120,7 +129,7 @@ final class ElementReader {
   private Attribute attribute() throws Broken {
     String name = in.name();
     in.skipSpaces();
-    in.expect("=");
+    in.expect('=');
     in.skipSpaces();
     return new Attribute(name, in.value());
   }

@@ -8,8 +8,8 @@ import java.util.regex.Pattern;
  * The text of a filled layout, taken piece by piece from left to right: XML 1.0 without document
  * types, which would only be a way out of the file.
  *
- * <p>The text is in memory, a hundred thousand characters of it for each sheet. A general reader,
- * which must be ready for any length and encoding, took longer over it than the filling.
+ * <p>The text is in memory, forty thousand characters of it for each sheet. A general reader, which
+ * must be ready for any length and encoding, took as long over it as the filling.
  */
 final class Markup {
   private static final Map<String, Character> ENTITIES =
@@ -59,10 +59,11 @@ final class Markup {
     return true;
   }
 
-  void expect(String piece) throws Broken {
-    if (!skip(piece)) {
-      throw new Broken("\"" + piece + "\" is missing");
+  void expect(char c) throws Broken {
+    if (!ahead(c)) {
+      throw new Broken("\"" + c + "\" is missing");
     }
+    at++;
   }
 
   /** Steps over white space; whether there was any. */
@@ -133,7 +134,7 @@ final class Markup {
       plain &= isPlain(text[at]);
     }
     String value = string(from, plain);
-    expect(String.valueOf(quote));
+    expect(quote);
     return value;
   }
 
