@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Consumer;
 
 /** Walks trees of boxes. */
 public final class Boxes {
@@ -18,9 +19,7 @@ public final class Boxes {
 
   private static void walk(Box box, List<Box> all) {
     all.add(box);
-    for (Box child : children(box)) {
-      walk(child, all);
-    }
+    forEachChild(box, child -> walk(child, all));
   }
 
   /** The names under which a box, boxes in it and runs of their texts give way. */
@@ -38,34 +37,35 @@ public final class Boxes {
     return groups;
   }
 
-  /** The boxes directly inside a box, in reading order. */
-  static List<Box> children(Box box) {
+  /** Hands on the boxes directly inside a box, in reading order. */
+  static void forEachChild(Box box, Consumer<Box> action) {
     if (box instanceof Box.Column column) {
-      return column.children();
+      column.children().forEach(action);
     } else if (box instanceof Box.Columns columns) {
-      return columns.children();
+      columns.children().forEach(action);
     } else if (box instanceof Box.Held held) {
-      return List.of(held.child());
+      action.accept(held.child());
     } else if (box instanceof Box.Frame frame) {
-      return List.of(frame.child());
+      action.accept(frame.child());
     } else if (box instanceof Box.Droppable droppable) {
-      List<Box> both = new ArrayList<>(List.of(droppable.child()));
-      droppable.smaller().ifPresent(both::add);
-      return both;
+      action.accept(droppable.child());
+      droppable.smaller().ifPresent(action);
+    } else {
+      forEachOfMany(box, action);
     }
-    return manyChildren(box);
   }
 
-  private static List<Box> manyChildren(Box box) {
-    List<Box> children = new ArrayList<>();
+  private static void forEachOfMany(Box box, Consumer<Box> action) {
     if (box instanceof Box.Row row) {
-      row.cells().forEach(cell -> children.add(cell.child()));
+      row.cells().forEach(cell -> action.accept(cell.child()));
     } else if (box instanceof Box.Items items) {
-      items.entries().forEach(entry -> children.addAll(List.of(entry.label(), entry.body())));
+      for (Box.Entry entry : items.entries()) {
+        action.accept(entry.label());
+        action.accept(entry.body());
+      }
     } else if (box instanceof Box.Table table) {
-      table.header().forEach(cell -> children.add(cell.child()));
-      table.rows().forEach(row -> row.cells().forEach(cell -> children.add(cell.child())));
+      table.header().forEach(cell -> action.accept(cell.child()));
+      table.rows().forEach(row -> row.cells().forEach(cell -> action.accept(cell.child())));
     }
-    return children;
   }
 }

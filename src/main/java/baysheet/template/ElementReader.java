@@ -24,14 +24,14 @@ final class ElementReader {
   private Where last;
   private Optional<Element> root = Optional.empty();
 
-  private ElementReader(String filled, Faults faults) {
-    this.in = new Markup(filled);
+  private ElementReader(Markup filled, Faults faults) {
+    this.in = filled;
     this.faults = faults;
     this.last = faults.start();
   }
 
   /** The root element; empty, with the reason in {@code faults}, where the text is not XML. */
-  static Optional<Element> read(String filled, Faults faults) {
+  static Optional<Element> read(Markup filled, Faults faults) {
     return new ElementReader(filled, faults).run();
   }
 

@@ -54,20 +54,20 @@ final class Layout {
    */
   Optional<Form> fill(SheetText sheet, Problems problems) {
     return write(sheet, problems)
-        .flatMap(filled -> FormReader.read(filled, source.collect(problems)));
+        .flatMap(filled -> FormReader.read(filled.markup(), source.collect(problems)));
   }
 
   /** The box markup that this layout writes for a sheet. */
-  Optional<String> write(SheetText sheet, Problems problems) {
+  Optional<BoundedText> write(SheetText sheet, Problems problems) {
     unreadable.ifPresent(problems::add);
     return template.flatMap(parsed -> write(parsed, sheet, problems));
   }
 
-  private Optional<String> write(Template parsed, SheetText sheet, Problems problems) {
+  private Optional<BoundedText> write(Template parsed, SheetText sheet, Problems problems) {
     BoundedText out = new BoundedText(LONGEST);
     try {
       parsed.process(new Given(sheet), out);
-      return Optional.of(out.toString());
+      return Optional.of(out);
     } catch (TemplateException e) {
       problems.add(source.cannotFill(where(e), sentence(e.getMessageWithoutStackTop())));
     } catch (BoundedText.Overflow e) {

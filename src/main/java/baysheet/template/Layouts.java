@@ -88,7 +88,9 @@ public final class Layouts {
 
   /** The box markup that a layout writes for a sheet, before it is read as boxes. */
   Optional<String> write(String name, SheetText sheet, Problems problems) {
-    return find(name, problems).flatMap(layout -> layout.write(sheet, problems));
+    return find(name, problems)
+        .flatMap(layout -> layout.write(sheet, problems))
+        .map(BoundedText::toString);
   }
 
   private Optional<Layout> find(String name, Problems problems) {

@@ -46,7 +46,7 @@ final class MarkedText {
 
   /** Whether a character may stand in the name of an element or an attribute. */
   static boolean isNamePart(char c) {
-    return c >= 'a' && c <= 'z' || Character.isLetterOrDigit(c) || "-_.:".indexOf(c) >= 0;
+    return c >= 'a' && c <= 'z' || "-_.:".indexOf(c) >= 0 || Character.isLetterOrDigit(c);
   }
 
   /** So many characters put in at a line and a column of the marked text. */

@@ -19,24 +19,35 @@ final class Markup {
   private static final int NONE = -1;
 
   private final char[] text;
+  private final int length;
   private int at;
 
-  Markup(String text) {
-    this.text = text.toCharArray();
+  /**
+   * The first characters of an array that nobody changes any more.
+   *
+   * @param length how many
+   */
+  Markup(char[] text, int length) {
+    this.text = text;
+    this.length = length;
+  }
+
+  static Markup of(String text) {
+    return new Markup(text.toCharArray(), text.length());
   }
 
   boolean ended() {
-    return at == text.length;
+    return at == length;
   }
 
   /** Whether this character is next. */
   boolean ahead(char c) {
-    return at < text.length && text[at] == c;
+    return at < length && text[at] == c;
   }
 
   /** Steps over a piece if it is next. */
   boolean skip(String piece) {
-    if (text.length - at < piece.length()) {
+    if (length - at < piece.length()) {
       return false;
     }
     for (int i = 0; i < piece.length(); i++) {
@@ -57,7 +68,7 @@ final class Markup {
   /** Steps over white space; whether there was any. */
   boolean skipSpaces() {
     int from = at;
-    while (at < text.length && Node.Words.isXmlSpace(text[at])) {
+    while (at < length && Node.Words.isXmlSpace(text[at])) {
       at++;
     }
     return at > from;
@@ -78,7 +89,7 @@ final class Markup {
   /** The name of an element or an attribute. */
   String name() throws Broken {
     int from = at;
-    while (at < text.length && MarkedText.isNamePart(text[at])) {
+    while (at < length && MarkedText.isNamePart(text[at])) {
       at++;
     }
     if (at == from || !startsName(text[from])) {

@@ -41,7 +41,7 @@ final class RecordsOnly implements ObjectWrapper {
     } else if (value instanceof List<?> list) {
       return new Sequence(this, list);
     } else if (value instanceof Record said) {
-      return new Components(this, said);
+      return new Components(this, said, COMPONENTS.get(said.getClass()));
     } else if (value instanceof Boolean yes) {
       return yes ? TemplateBooleanModel.TRUE : TemplateBooleanModel.FALSE;
     } else if (value instanceof Number number) {
@@ -66,10 +66,11 @@ final class RecordsOnly implements ObjectWrapper {
     }
   }
 
-  private record Components(RecordsOnly wrapper, Record said) implements TemplateHashModel {
+  private record Components(RecordsOnly wrapper, Record said, Map<String, Method> accessors)
+      implements TemplateHashModel {
     @Override
     public TemplateModel get(String name) throws TemplateModelException {
-      Method accessor = COMPONENTS.get(said.getClass()).get(name);
+      Method accessor = accessors.get(name);
       try {
         return accessor == null ? MISSING : wrapper.wrap(accessor.invoke(said));
       } catch (ReflectiveOperationException e) {

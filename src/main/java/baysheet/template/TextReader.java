@@ -55,20 +55,40 @@ final class TextReader {
     }
   }
 
-  /** Runs of white space become one space; a non-breaking space is a character like others. */
   private void add(String words, boolean bold, Optional<String> group) {
+    String spaced = isSpaced(words) ? words : spaced(words);
+    if (!spaced.isEmpty()) {
+      afterSpace = spaced.endsWith(" ");
+      runs.add(new Run(spaced, bold, group));
+    }
+  }
+
+  /** Whether there is single spaces only, as in nearly all words. */
+  private boolean isSpaced(String words) {
+    boolean after = afterSpace;
+    for (int i = 0; i < words.length(); i++) {
+      char c = words.charAt(i);
+      if (c < ' ' || c == ' ' && after) {
+        return false;
+      }
+      after = c == ' ';
+    }
+    return true;
+  }
+
+  /** Runs of white space become one space; a non-breaking space is a character like others. */
+  private String spaced(String words) {
     StringBuilder out = new StringBuilder();
+    boolean after = afterSpace;
     for (int i = 0; i < words.length(); i++) {
       char c = words.charAt(i);
       boolean space = Node.Words.isXmlSpace(c);
-      if (!space || !afterSpace) {
+      if (!space || !after) {
         out.append(space ? ' ' : c);
       }
-      afterSpace = space;
+      after = space;
     }
-    if (out.length() > 0) {
-      runs.add(new Run(out.toString(), bold, group));
-    }
+    return out.toString();
   }
 
   private List<Run> trimmed() {

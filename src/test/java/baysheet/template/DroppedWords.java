@@ -16,6 +16,8 @@ final class DroppedWords {
           .map(Box.Run::text)
           .collect(Collectors.joining("\n"));
     }
-    return Boxes.children(box).stream().map(DroppedWords::of).collect(Collectors.joining());
+    StringBuilder inside = new StringBuilder();
+    Boxes.forEachChild(box, child -> inside.append(of(child)));
+    return inside.toString();
   }
 }

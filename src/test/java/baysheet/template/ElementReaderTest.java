@@ -182,7 +182,8 @@ class ElementReaderTest {
   }
 
   private static Optional<Element> read(String markup, Problems problems) {
-    return ElementReader.read(markup, new LayoutSource(new Source("x", markup)).collect(problems));
+    return ElementReader.read(
+        Markup.of(markup), new LayoutSource(new Source("x", markup)).collect(problems));
   }
 
   private static Optional<String> byTheJdk(String markup) {
