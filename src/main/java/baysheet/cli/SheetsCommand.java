@@ -4,13 +4,13 @@ import baysheet.books.Shop;
 import baysheet.layout.Fonts;
 import baysheet.template.Layouts;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
+import java.util.function.Supplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -25,7 +25,7 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true)
 final class SheetsCommand implements Callable<Integer> {
   private final Console console;
-  private final Clock clock;
+  private final Supplier<LocalDate> today;
 
   @Spec private CommandSpec spec;
 
@@ -67,9 +67,9 @@ final class SheetsCommand implements Callable<Integer> {
       description = "How many sheets are made at one time (default: one a core).")
   private Optional<Integer> threads = Optional.empty();
 
-  SheetsCommand(Console console, Clock clock) {
+  SheetsCommand(Console console, Supplier<LocalDate> today) {
     this.console = console;
-    this.clock = clock;
+    this.today = today;
   }
 
   @Override
@@ -110,7 +110,7 @@ final class SheetsCommand implements Callable<Integer> {
   /** The folder of today, in the shop folder here or in jobs/. */
   private List<Path> today() {
     Path root = ShopFolders.rootOf(Path.of("")).orElse(Path.of("jobs"));
-    return List.of(root.resolve(LocalDate.now(clock).toString()));
+    return List.of(root.resolve(today.get().toString()));
   }
 
   private CommandLine.ParameterException wrong(String what) {
