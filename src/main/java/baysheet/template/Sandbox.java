@@ -14,9 +14,10 @@ import java.lang.reflect.Field;
 import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
 import java.nio.charset.StandardCharsets;
+import java.util.HashSet;
 import java.util.Locale;
+import java.util.Set;
 import java.util.TimeZone;
-import java.util.stream.Stream;
 
 /**
  * FreeMarker with everything taken away that a layout does not need: it sees record components,
@@ -61,7 +62,7 @@ final class Sandbox {
   private static final class RecordComponents implements MemberAccessPolicy {
     @Override
     public ClassMemberAccessPolicy forClass(Class<?> type) {
-      return new ComponentsOf(type);
+      return ComponentsOf.of(type);
     }
 
     @Override
@@ -70,13 +71,20 @@ final class Sandbox {
     }
   }
 
-  private record ComponentsOf(Class<?> type) implements ClassMemberAccessPolicy {
+  private record ComponentsOf(Set<Method> accessors) implements ClassMemberAccessPolicy {
+    static ComponentsOf of(Class<?> type) {
+      Set<Method> accessors = new HashSet<>();
+      if (type.isRecord()) {
+        for (RecordComponent component : type.getRecordComponents()) {
+          accessors.add(component.getAccessor());
+        }
+      }
+      return new ComponentsOf(accessors);
+    }
+
     @Override
     public boolean isMethodExposed(Method method) {
-      return type.isRecord()
-          && Stream.of(type.getRecordComponents())
-              .map(RecordComponent::getAccessor)
-              .anyMatch(method::equals);
+      return accessors.contains(method);
     }
 
     @Override
