@@ -42,9 +42,10 @@ public final class Main implements Callable<Integer> {
    * @param today asked only where a command needs it: the rules of time zones take long to load
    */
   static int run(String[] arguments, Console console, Supplier<LocalDate> today) {
-    CommandLine line = new CommandLine(new Main());
     String called = arguments.length == 0 ? "" : arguments[0];
-    commands(called, console, today).forEach(line::addSubcommand);
+    List<Callable<Integer>> commands = commands(called, console, today);
+    CommandLine line = new CommandLine(new Main());
+    commands.forEach(line::addSubcommand);
     line.setOut(console.out());
     line.setErr(console.err());
     line.setColorScheme(
@@ -58,14 +59,14 @@ public final class Main implements Callable<Integer> {
   private static List<Callable<Integer>> commands(
       String called, Console console, Supplier<LocalDate> today) {
     return switch (called) {
-      case "sheets" -> List.of(new SheetsCommand(console, today));
+      case "sheets" -> List.of(new SheetsCommand(console, today, Ahead.start()));
       case "check" -> List.of(new CheckCommand(console));
       case "explain" -> List.of(new ExplainCommand(console));
       case "torque" -> List.of(new TorqueCommand(console, today));
       case "start" -> List.of(new StartCommand(console, today));
       default ->
           List.of(
-              new SheetsCommand(console, today),
+              new SheetsCommand(console, today, Ahead.start()),
               new CheckCommand(console),
               new ExplainCommand(console),
               new TorqueCommand(console, today),
