@@ -4,8 +4,10 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.time.Clock;
+import java.time.LocalDate;
+import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
@@ -27,21 +29,23 @@ public final class Main implements Callable<Integer> {
   public static void main(String[] arguments) {
     boolean colour = System.console() != null && System.getenv("NO_COLOR") == null;
     Console console = new Console(utf8(System.out), utf8(System.err), colour);
-    System.exit(run(arguments, console, Clock.systemDefaultZone()));
+    System.exit(run(arguments, console, LocalDate::now));
   }
 
   private static PrintWriter utf8(PrintStream stream) {
     return new PrintWriter(stream, true, StandardCharsets.UTF_8);
   }
 
-  /** Runs a command line; tests come in here. */
-  static int run(String[] arguments, Console console, Clock clock) {
+  /**
+   * Runs a command line; tests come in here.
+   *
+   * @param today asked only where a command needs it: the rules of time zones take long to load
+   */
+  static int run(String[] arguments, Console console, Supplier<LocalDate> today) {
+    String called = arguments.length == 0 ? "" : arguments[0];
+    List<Callable<Integer>> commands = commands(called, console, today);
     CommandLine line = new CommandLine(new Main());
-    line.addSubcommand(new SheetsCommand(console, clock));
-    line.addSubcommand(new CheckCommand(console));
-    line.addSubcommand(new ExplainCommand(console));
-    line.addSubcommand(new TorqueCommand(console, clock));
-    line.addSubcommand(new StartCommand(console, clock));
+    commands.forEach(line::addSubcommand);
     line.setOut(console.out());
     line.setErr(console.err());
     line.setColorScheme(
@@ -49,6 +53,25 @@ public final class Main implements Callable<Integer> {
     line.setExecutionExceptionHandler((fault, command, result) -> failed(fault, console));
     line.setParameterExceptionHandler((wrong, given) -> misused(wrong, console));
     return line.execute(arguments);
+  }
+
+  /** The called one alone, for reading the options of all takes longer than planning a sheet. */
+  private static List<Callable<Integer>> commands(
+      String called, Console console, Supplier<LocalDate> today) {
+    return switch (called) {
+      case "sheets" -> List.of(new SheetsCommand(console, today, Ahead.start()));
+      case "check" -> List.of(new CheckCommand(console));
+      case "explain" -> List.of(new ExplainCommand(console));
+      case "torque" -> List.of(new TorqueCommand(console, today));
+      case "start" -> List.of(new StartCommand(console, today));
+      default ->
+          List.of(
+              new SheetsCommand(console, today, Ahead.start()),
+              new CheckCommand(console),
+              new ExplainCommand(console),
+              new TorqueCommand(console, today),
+              new StartCommand(console, today));
+    };
   }
 
   /**

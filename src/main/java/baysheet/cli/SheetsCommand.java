@@ -4,13 +4,12 @@ import baysheet.books.Shop;
 import baysheet.layout.Fonts;
 import baysheet.template.Layouts;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.concurrent.CompletableFuture;
+import java.util.function.Supplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -25,7 +24,8 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true)
 final class SheetsCommand implements Callable<Integer> {
   private final Console console;
-  private final Clock clock;
+  private final Supplier<LocalDate> today;
+  private final Ahead ahead;
 
   @Spec private CommandSpec spec;
 
@@ -67,27 +67,23 @@ final class SheetsCommand implements Callable<Integer> {
       description = "How many sheets are made at one time (default: one a core).")
   private Optional<Integer> threads = Optional.empty();
 
-  SheetsCommand(Console console, Clock clock) {
+  SheetsCommand(Console console, Supplier<LocalDate> today, Ahead ahead) {
     this.console = console;
-    this.clock = clock;
+    this.today = today;
+    this.ahead = ahead;
   }
 
   @Override
   public Integer call() {
-    Early<Layouts> layouts =
-        Early.start(() -> templates.map(Layouts::in).orElseGet(Layouts::builtIn));
-    Fonts fonts = Fonts.builtIn();
+    Supplier<Layouts> layouts =
+        templates
+            .<Supplier<Layouts>>map(folder -> Early.start(() -> Layouts.in(folder)))
+            .orElse(ahead.layouts());
+    Fonts fonts = ahead.fonts().get();
     ShopFolders folders = new ShopFolders(fonts);
     SheetMaker maker = new SheetMaker(folders, layouts, fonts, paper());
-    Batch batch = new Batch(maker::make, threads(), writers());
+    Batch batch = new Batch(maker::make, threads(), ahead.writers());
     return new Sheets(console, folders, batch, out, record).run(paths.isEmpty() ? today() : paths);
-  }
-
-  /** Should making one fail here, it fails again, and is told, where it is needed. */
-  private static Writers writers() {
-    Writers writers = new Writers();
-    CompletableFuture.runAsync(writers::prepare);
-    return writers;
   }
 
   private Optional<Shop.Paper> paper() {
@@ -110,7 +106,7 @@ final class SheetsCommand implements Callable<Integer> {
   /** The folder of today, in the shop folder here or in jobs/. */
   private List<Path> today() {
     Path root = ShopFolders.rootOf(Path.of("")).orElse(Path.of("jobs"));
-    return List.of(root.resolve(LocalDate.now(clock).toString()));
+    return List.of(root.resolve(today.get().toString()));
   }
 
   private CommandLine.ParameterException wrong(String what) {

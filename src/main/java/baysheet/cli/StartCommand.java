@@ -3,12 +3,12 @@ package baysheet.cli;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -24,7 +24,7 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true)
 final class StartCommand implements Callable<Integer> {
   private final Console console;
-  private final Clock clock;
+  private final Supplier<LocalDate> today;
 
   @Spec private CommandSpec spec;
 
@@ -43,9 +43,9 @@ final class StartCommand implements Callable<Integer> {
           "DIR is a shop folder: write only what editors complete from, DIR/schemas, anew.")
   private boolean schemas;
 
-  StartCommand(Console console, Clock clock) {
+  StartCommand(Console console, Supplier<LocalDate> today) {
     this.console = console;
-    this.clock = clock;
+    this.today = today;
   }
 
   @Override
@@ -60,7 +60,7 @@ final class StartCommand implements Callable<Integer> {
 
   private LocalDate day() {
     try {
-      return date.map(LocalDate::parse).orElseGet(() -> LocalDate.now(clock));
+      return date.map(LocalDate::parse).orElseGet(today);
     } catch (DateTimeParseException noDay) {
       throw wrong("--date takes a day such as 2026-03-02, not \"" + date.orElse("") + "\"");
     }

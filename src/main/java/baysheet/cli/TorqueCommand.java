@@ -25,12 +25,12 @@ import baysheet.torque.Wrench;
 import baysheet.torque.WrenchChoice;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -49,7 +49,7 @@ final class TorqueCommand implements Callable<Integer> {
   private static final int USUAL_MONTHS = 12;
 
   private final Console console;
-  private final Clock clock;
+  private final Supplier<LocalDate> today;
 
   @Spec private CommandSpec spec;
 
@@ -121,9 +121,9 @@ final class TorqueCommand implements Callable<Integer> {
 
   @Mixin private final BenchWrench own = new BenchWrench();
 
-  TorqueCommand(Console console, Clock clock) {
+  TorqueCommand(Console console, Supplier<LocalDate> today) {
     this.console = console;
-    this.clock = clock;
+    this.today = today;
   }
 
   @Override
@@ -159,7 +159,7 @@ final class TorqueCommand implements Callable<Integer> {
                 .or(() -> shop.map(Shop::band))
                 .orElse(USUAL_BAND));
     Optional<Reach> extension = reach(typed);
-    LocalDate when = day.orElseGet(() -> LocalDate.now(clock));
+    LocalDate when = day.orElseGet(today);
     WrenchChoice choice =
         WrenchChoice.choose(
             target.nominal(),

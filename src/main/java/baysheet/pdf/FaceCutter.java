@@ -1,9 +1,9 @@
 package baysheet.pdf;
 
-import baysheet.layout.Fonts;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -33,6 +33,9 @@ final class FaceCutter {
   private static final List<String> TABLES =
       List.of("head", "hhea", "loca", "maxp", "cvt ", "prep", "glyf", "hmtx", "fpgm");
 
+  /** The table that tells the glyphs of characters; the cut font has its own map. */
+  private static final String CHARACTERS = "cmap";
+
   /** Cuts of one run differ by a few rare characters; each is some tens of kilobytes. */
   private static final int REMEMBERED = 16;
 
@@ -49,8 +52,12 @@ final class FaceCutter {
 
   static FaceCutter open(String resource, String name) {
     try {
-      return new FaceCutter(
-          name, new TTFParser().parse(new RandomAccessReadBuffer(Fonts.resource(resource))));
+      List<String> tables = new ArrayList<>(TABLES);
+      tables.add(CHARACTERS);
+      byte[] font = FontFile.read(resource, tables);
+      // A font of a PDF file may lack the tables that are left out here.
+      TTFParser parser = new TTFParser(true);
+      return new FaceCutter(name, parser.parse(new RandomAccessReadBuffer(font)));
     } catch (IOException e) {
       throw new UncheckedIOException("cannot parse the font " + resource, e);
     }

@@ -1,8 +1,8 @@
 package baysheet.pdf;
 
 import java.nio.charset.StandardCharsets;
+import java.util.HexFormat;
 import java.util.Iterator;
-import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 
@@ -10,6 +10,8 @@ import java.util.TreeMap;
 final class ToUnicode {
   /** A block may hold no more (ISO 32000-1, 9.10.3, by way of the CMap specification). */
   private static final int BLOCK = 100;
+
+  private static final HexFormat HEX = HexFormat.of().withUpperCase();
 
   private ToUnicode() {}
 
@@ -43,6 +45,6 @@ final class ToUnicode {
   }
 
   private static String hex(int number) {
-    return String.format(Locale.ROOT, "%04X", number);
+    return HEX.toHexDigits((char) number);
   }
 }

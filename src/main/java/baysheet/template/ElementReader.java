@@ -21,12 +21,13 @@ final class ElementReader {
   private final Markup in;
   private final Faults faults;
   private final Deque<Open> open = new ArrayDeque<>();
-  private Where last = new Where(1, 1);
+  private Where last;
   private Optional<Element> root = Optional.empty();
 
   private ElementReader(Markup filled, Faults faults) {
     this.in = filled;
     this.faults = faults;
+    this.last = faults.start();
   }
 
   /** The root element; empty, with the reason in {@code faults}, where the text is not XML. */

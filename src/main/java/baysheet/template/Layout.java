@@ -2,7 +2,6 @@ package baysheet.template;
 
 import baysheet.report.Problem;
 import baysheet.report.Problems;
-import baysheet.report.Source;
 import baysheet.template.Box.Where;
 import freemarker.core.ParseException;
 import freemarker.template.Configuration;
@@ -35,18 +34,18 @@ final class Layout {
   }
 
   /** Parses a layout; what FreeMarker cannot read is reported at each filling. */
-  static Layout parse(Source text, Configuration freemarker) {
-    LayoutSource source = new LayoutSource(text);
-    MarkedText marked = MarkedText.of(text.text());
+  static Layout parse(LayoutSource source, Configuration freemarker) {
+    String name = source.source().name();
+    MarkedText marked = MarkedText.of(source.text());
     try {
-      Template template = new Template(text.name(), new StringReader(marked.text()), freemarker);
+      Template template = new Template(name, new StringReader(marked.text()), freemarker);
       return new Layout(source, marked, Optional.of(template), Optional.empty());
     } catch (ParseException e) {
       Where where = marked.original(e.getLineNumber(), e.getColumnNumber());
       Problem problem = source.cannotFill(where, sentence(e.getEditorMessage()));
       return new Layout(source, marked, Optional.empty(), Optional.of(problem));
     } catch (IOException e) {
-      throw new UncheckedIOException(text.name(), e);
+      throw new UncheckedIOException(name, e);
     }
   }
 
@@ -84,7 +83,7 @@ final class Layout {
   private Where where(TemplateException e) {
     Integer line = e.getLineNumber();
     Integer column = e.getColumnNumber();
-    return line == null || column == null ? new Where(1, 1) : marked.original(line, column);
+    return line == null || column == null ? source.start() : marked.original(line, column);
   }
 
   /** The first paragraph of a message on one line, without a full stop: the rest are hints. */

@@ -8,10 +8,37 @@ import baysheet.template.Box.Where;
 import java.util.List;
 import java.util.Objects;
 
-/** A layout file, and the sentences of this package about it. */
-record LayoutSource(Source source) {
+/**
+ * A layout file with the blocks that stand before it, and the sentences of this package about both.
+ * Lines are counted through the two as if they were one file.
+ *
+ * @param blocks empty, or whole lines
+ */
+record LayoutSource(Source source, Source blocks) {
   LayoutSource {
     Objects.requireNonNull(source);
+    if (!blocks.text().isEmpty() && !blocks.text().endsWith("\n")) {
+      blocks = new Source(blocks.name(), blocks.text() + "\n");
+    }
+  }
+
+  /** A layout that makes do without blocks. */
+  LayoutSource(Source source) {
+    this(source, new Source(source.name(), ""));
+  }
+
+  /** What is filled. */
+  String text() {
+    return blocks.text() + source.text();
+  }
+
+  /** Where the layout itself begins. */
+  Where start() {
+    return new Where(linesBefore() + 1, 1);
+  }
+
+  private int linesBefore() {
+    return (int) blocks.text().chars().filter(c -> c == '\n').count();
   }
 
   /** Collects what is wrong with the markup of one filling. */
@@ -20,7 +47,10 @@ record LayoutSource(Source source) {
   }
 
   Span span(Where where) {
-    return source.at(where.line(), where.column());
+    int before = linesBefore();
+    return where.line() <= before
+        ? blocks.at(where.line(), where.column())
+        : source.at(where.line() - before, where.column());
   }
 
   /** What FreeMarker cannot read or fill. */
@@ -31,12 +61,12 @@ record LayoutSource(Source source) {
   /** More came out of a layout than a page can need. */
   Problem tooLong(int limit) {
     return cannotFill(
-        new Where(1, 1), "it writes more than " + limit + " characters; does a list never end?");
+        start(), "it writes more than " + limit + " characters; does a list never end?");
   }
 
   /** Macros that call one another without end. */
   Problem tooDeep() {
-    return cannotFill(new Where(1, 1), "its macros call one another without end");
+    return cannotFill(start(), "its macros call one another without end");
   }
 
   /** Problems of the box markup, all under one code. */
@@ -48,6 +78,11 @@ record LayoutSource(Source source) {
     private Faults(LayoutSource layout, Problems problems) {
       this.layout = layout;
       this.problems = problems;
+    }
+
+    /** Where something is that nothing in the markup tells. */
+    Where start() {
+      return layout.start();
     }
 
     /** Whether anything was wrong. */

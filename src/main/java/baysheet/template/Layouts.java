@@ -18,13 +18,15 @@ import java.util.Optional;
 import java.util.TreeMap;
 
 /**
- * The layouts there are: those of the tool, or those of a folder. Each is read and parsed once,
+ * The layouts there are: those of the tool, or those of a folder. Before each stand the blocks: the
+ * macros of the folder's own {@code blocks.ftlx}, or else the tool's. Each is read and parsed once,
  * when this is made; filling is safe for several threads.
  */
 public final class Layouts {
   private static final String ENDING = ".ftlx";
   private static final String RESOURCES = "/baysheet/templates/";
   private static final List<String> BUILT_IN = List.of("bay-sheet");
+  private static final String BLOCKS = "blocks";
 
   /** Ten times the shipped layout. */
   private static final int LARGEST_FILE = 400_000;
@@ -35,21 +37,25 @@ public final class Layouts {
   private final String folder;
   private final Map<String, Layout> layouts;
 
-  private Layouts(String folder, Map<String, Source> sources) {
+  private Layouts(String folder, Map<String, Source> sources, Source blocks) {
     this.folder = folder;
     this.layouts = new TreeMap<>();
     Configuration freemarker = Sandbox.configuration();
-    sources.forEach((name, source) -> layouts.put(name, Layout.parse(source, freemarker)));
+    sources.forEach(
+        (name, source) ->
+            layouts.put(name, Layout.parse(new LayoutSource(source, blocks), freemarker)));
   }
 
   /** The layouts that come with the tool. */
   public static Layouts builtIn() {
     Map<String, Source> sources = new TreeMap<>();
-    for (String name : BUILT_IN) {
-      String file = name + ENDING;
-      sources.put(name, new Source("templates/" + file, resource(RESOURCES + file)));
-    }
-    return new Layouts("templates", sources);
+    BUILT_IN.forEach(name -> sources.put(name, builtIn(name)));
+    return new Layouts("templates", sources, builtIn(BLOCKS));
+  }
+
+  private static Source builtIn(String name) {
+    String file = name + ENDING;
+    return new Source("templates/" + file, resource(RESOURCES + file));
   }
 
   /**
@@ -64,7 +70,8 @@ public final class Layouts {
       String name = fileName.substring(0, fileName.length() - ENDING.length());
       sources.put(name, new Source(slashed(file), read(file)));
     }
-    return new Layouts(slashed(folder), sources);
+    Source own = sources.remove(BLOCKS);
+    return new Layouts(slashed(folder), sources, own == null ? builtIn(BLOCKS) : own);
   }
 
   /**

@@ -19,7 +19,7 @@ final class Sandbox {
 
   private Sandbox() {}
 
-  /** A configuration without a template loader: a layout is one file and can include no other. */
+  /** A configuration without a template loader: a layout can include no other file. */
   static Configuration configuration() {
     Configuration freemarker = new Configuration(BEHAVIOUR);
     freemarker.setOutputFormat(XMLOutputFormat.INSTANCE);

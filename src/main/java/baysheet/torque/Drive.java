@@ -2,6 +2,7 @@ package baysheet.torque;
 
 import java.util.Arrays;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /**
  * Square drives, smallest first.
@@ -16,6 +17,9 @@ public enum Drive {
   THREE_QUARTER("3/4", "20", 940),
   ONE("1", "25", 1670);
 
+  private static final Pattern INCH = Pattern.compile("[\\s\\u00A0]*(?:in|inch|\"|″)$");
+  private static final Pattern MILLIMETRE = Pattern.compile("[\\s\\u00A0]*mm$");
+
   private final String inches;
   private final String millimetres;
   private final int limit;
@@ -28,8 +32,8 @@ public enum Drive {
 
   /** Reads {@code 1/2 in}, or the nominal size in millimetres: 6.3, 10, 12.5, 20, 25 mm. */
   public static Reading<Drive> parse(String text) {
-    String size = text.strip().replaceAll("[\\s\\u00A0]*(?:in|inch|\"|″)$", "").strip();
-    String metric = size.toLowerCase(Locale.ROOT).replaceAll("[\\s\\u00A0]*mm$", "");
+    String size = INCH.matcher(text.strip()).replaceAll("").strip();
+    String metric = MILLIMETRE.matcher(size.toLowerCase(Locale.ROOT)).replaceAll("");
     boolean hasMetricUnit = !metric.equals(size);
     boolean hasInchUnit = !size.equals(text.strip());
     return Arrays.stream(values())

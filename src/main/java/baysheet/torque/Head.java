@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -14,6 +15,7 @@ import java.util.stream.Stream;
  *     T60}, {@code E14}
  */
 public record Head(Form form, String size) {
+  private static final Pattern SPACES = Pattern.compile("\\s+");
   private static final String EXPECTED =
       "a form and its size, such as hex 19 mm, 12-point 36 mm, six-lobe T60 or hexagon key 8 mm";
 
@@ -62,7 +64,8 @@ public record Head(Form form, String size) {
 
   /** Reads {@code hex 19 mm}, {@code 12-point 36 mm}, {@code six-lobe T60}, {@code hex 3/4 in}. */
   public static Reading<Head> parse(String text) {
-    String written = text.strip().replace('\u00A0', ' ').replaceAll("\\s+", " ");
+    String spaced = text.strip().replace('\u00A0', ' ');
+    String written = SPACES.matcher(spaced).replaceAll(" ");
     return forms()
         .filter(form -> starts(written, form.word()))
         .findFirst()

@@ -20,9 +20,11 @@ public final class QuantityText {
   private static final Pattern COMMA = Pattern.compile("[+\\-−]?[0-9][0-9.]*,[0-9].*");
   private static final Pattern MISSING_NOUGHT = Pattern.compile("[+\\-−]?\\.[0-9].*");
   private static final Pattern SPARE_NOUGHT = Pattern.compile("0[0-9].*");
+  private static final Pattern INNER_SPACE = Pattern.compile("\\s");
   private static final Pattern BETWEEN = Pattern.compile("\\.{2,3}|…|–");
   private static final Pattern HYPHEN_BETWEEN =
       Pattern.compile("([0-9][^-]*)(?<=[0-9\\s])-(?=\\s*[0-9])(.*)");
+  private static final Pattern LEADING_FIGURE = Pattern.compile("^[0-9.]+");
   private static final Pattern PLUS_MINUS = Pattern.compile("±|\\+/[-−]|\\+[-−]");
 
   private QuantityText() {}
@@ -84,7 +86,7 @@ public final class QuantityText {
               + (figures.length == 2 ? " has two figures" : " has more than three figures"),
           "one figure or three: 5 min, or 3/5/12 min");
     }
-    String unit = figures[2].strip().replaceFirst("^[0-9.]+", "");
+    String unit = LEADING_FIGURE.matcher(figures[2].strip()).replaceFirst("");
     return minute(figures[0] + " " + unit)
         .then(low -> minute(figures[1] + " " + unit).map(likely -> List.of(low, likely)))
         .then(two -> minute(figures[2]).then(high -> rising(two.get(0), two.get(1), high, text)));
@@ -117,7 +119,7 @@ public final class QuantityText {
     if (SPARE_NOUGHT.matcher(figure).matches()) {
       return new Misread<>(quoted(text) + " begins with a spare nought", like(expected));
     }
-    String joined = figure.replaceFirst("\\s", "-");
+    String joined = INNER_SPACE.matcher(figure).replaceFirst("-");
     return figure.contains("/") && !Fraction.is(joined)
         ? new Misread<>(
             quoted(text) + " is no fraction of an inch in use", "halves to sixty-fourths: 3/8 in")

@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 
 /**
  * Units people write, each with the spellings in use and its exact size.
@@ -126,10 +127,10 @@ public enum Unit {
         "lbf·in|lbin|lbfin|lb·in|lbs·in|in·lb|in·lbs|in·lbf|inlb|inlbs|inlbf"
             + "|pound·inch|pound·inches|inch·pound|inch·pounds|inch·lb|inch·lbs";
 
-    private static final String JOINTS = "[\\s\\u00A0\\u202F\\u2009·⋅•∙‧*.‐‑-]+";
+    private static final Pattern JOINTS = Pattern.compile("[\\s\\u00A0\\u202F\\u2009·⋅•∙‧*.‐‑-]+");
 
     static String joined(String spelling) {
-      return spelling.strip().replaceAll(JOINTS, "·");
+      return JOINTS.matcher(spelling.strip()).replaceAll("·");
     }
 
     static void enter(Map<String, Unit> book, String spellings, Unit unit) {

@@ -2,30 +2,50 @@ package baysheet.yaml;
 
 import baysheet.report.Problem;
 import baysheet.report.Source;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 
 /** Looks through a text for characters that would make it read other than it looks. */
 final class Characters {
   private final List<String> lines;
   private final Source source;
 
-  Characters(Source source) {
+  Characters(Source source, List<String> lines) {
     this.source = source;
-    this.lines = source.lines();
+    this.lines = lines;
   }
 
   /** The first character that cannot be seen, or that looks like one that YAML needs and is not. */
   Optional<Problem> firstUnfit() {
     for (int i = 0; i < lines.size(); i++) {
-      int[] points = lines.get(i).codePoints().toArray();
-      for (int j = 0; j < points.length; j++) {
-        Optional<Problem> unfit = unfit(points, j, i + 1);
-        if (unfit.isPresent()) {
-          return unfit;
-        }
+      Optional<Problem> unfit =
+          isPlain(lines.get(i)) ? Optional.empty() : firstUnfit(lines.get(i), i + 1);
+      if (unfit.isPresent()) {
+        return unfit;
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Whether a text is of printable ASCII alone, as most are: nothing in it is unfit. */
+  static boolean isPlain(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      char character = text.charAt(i);
+      if (character < ' ' || character > '~') {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private Optional<Problem> firstUnfit(String text, int line) {
+    int[] points = text.codePoints().toArray();
+    for (int j = 0; j < points.length; j++) {
+      Optional<Problem> unfit = unfit(points, j, line);
+      if (unfit.isPresent()) {
+        return unfit;
       }
     }
     return Optional.empty();
@@ -77,15 +97,19 @@ final class Characters {
 
   /** The first line that is indented with a tab, and how many more there are. */
   Optional<Problem> firstTabIndent() {
-    int[] tabbed =
-        IntStream.range(0, lines.size()).filter(i -> tabInIndent(lines.get(i)) >= 0).toArray();
-    if (tabbed.length == 0) {
+    List<Integer> tabbed = new ArrayList<>();
+    for (int i = 0; i < lines.size(); i++) {
+      if (tabInIndent(lines.get(i)) >= 0) {
+        tabbed.add(i);
+      }
+    }
+    if (tabbed.isEmpty()) {
       return Optional.empty();
     }
-    int first = tabbed[0];
+    int first = tabbed.get(0);
     return Optional.of(
         FileSentences.tabIndent(
-            source.at(first + 1, tabInIndent(lines.get(first)) + 1), tabbed.length - 1));
+            source.at(first + 1, tabInIndent(lines.get(first)) + 1), tabbed.size() - 1));
   }
 
   /** Index of the first tab before the line's text, or -1. */

@@ -10,9 +10,9 @@ final class Places {
   private final Source source;
   private final List<String> lines;
 
-  Places(Source source) {
+  Places(Source source, List<String> lines) {
     this.source = source;
-    this.lines = source.lines();
+    this.lines = lines;
   }
 
   /** The point of a mark; a mark behind the last line is drawn back to that line's end. */

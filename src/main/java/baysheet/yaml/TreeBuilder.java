@@ -124,14 +124,21 @@ final class TreeBuilder {
   private Scalar scalar(ScalarEvent event, Span at) {
     String text = event.getValue();
     boolean quoted = event.getScalarStyle() != ScalarStyle.PLAIN;
-    text.codePoints()
-        .filter(point -> point != '\n' && Characters.isUnfit(point))
-        .findFirst()
-        .ifPresent(point -> problems.add(FileSentences.controlCharacterIn(at, point)));
+    if (!Characters.isPlain(text)) {
+      refuseUnfit(text, at);
+    }
     if (!quoted) {
       refuseSwallowedItem(at);
     }
     return new Scalar(text, quoted, at);
+  }
+
+  /** What an escape stands for is not in the file's text, which was looked through before. */
+  private void refuseUnfit(String text, Span at) {
+    text.codePoints()
+        .filter(point -> point != '\n' && Characters.isUnfit(point))
+        .findFirst()
+        .ifPresent(point -> problems.add(FileSentences.controlCharacterIn(at, point)));
   }
 
   /**

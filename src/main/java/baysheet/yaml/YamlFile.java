@@ -3,6 +3,7 @@ package baysheet.yaml;
 import baysheet.report.Problem;
 import baysheet.report.Problems;
 import baysheet.report.Source;
+import java.util.List;
 import java.util.Optional;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
@@ -31,15 +32,17 @@ public final class YamlFile {
       problems.add(FileSentences.tooLarge(source));
       return Optional.empty();
     }
-    Characters characters = new Characters(source);
+    List<String> lines = source.lines();
+    Characters characters = new Characters(source, lines);
     Optional<Problem> unfit = characters.firstUnfit().or(characters::firstTabIndent);
     unfit.ifPresent(problems::add);
-    return unfit.isPresent() ? Optional.empty() : tree(source, problems);
+    return unfit.isPresent()
+        ? Optional.empty()
+        : tree(source.text(), new Places(source, lines), problems);
   }
 
-  private static Optional<Node> tree(Source source, Problems problems) {
-    Places places = new Places(source);
-    TreeBuilder builder = new TreeBuilder(parser(source.text()), places, problems);
+  private static Optional<Node> tree(String text, Places places, Problems problems) {
+    TreeBuilder builder = new TreeBuilder(parser(text), places, problems);
     try {
       return builder.document();
     } catch (MarkedYAMLException e) {

@@ -47,7 +47,7 @@ class DemoFiguresTest {
       StringWriter told = new StringWriter();
       Console console = new Console(new PrintWriter(told), new PrintWriter(told), false);
       String[] words = {"sheets", JOBS.resolve(day).toString(), "--record", "-o", out.toString()};
-      assertEquals(Exit.DONE, Main.run(words, console, Garage.MORNING), told.toString());
+      assertEquals(Exit.DONE, Main.run(words, console, Garage.TODAY), told.toString());
     }
   }
 

@@ -20,6 +20,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Every sheet of the demo days, on both sizes of paper, walked item by item. */
 class DemoSheetsTest {
@@ -119,10 +120,11 @@ class DemoSheetsTest {
         .map(Item.Glyphs.class::cast);
   }
 
-  @Test
-  void theOtherLayoutThatShipsHoldsEveryTorqueLineAndIsAsSound() throws Exception {
+  @ParameterizedTest
+  @ValueSource(strings = {"torque-card", "torque-first"})
+  void theOtherLayoutsThatShipHoldEveryTorqueLineAndAreAsSound(String layout) throws Exception {
     List<MadeSheet> cards =
-        DemoSheets.made(Shop.Paper.A4, Layouts.in(Path.of("templates/torque-card")));
+        DemoSheets.made(Shop.Paper.A4, Layouts.in(Path.of("templates", layout)));
     for (MadeSheet card : cards) {
       String job = card.sheet().heading().job();
       assertEquals(List.of(), PageCheck.faults(card.page(), MARGIN, SOURCES), job);

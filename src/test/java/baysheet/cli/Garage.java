@@ -8,20 +8,18 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.time.LocalDate;
-import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 
 /** A copy of the shop for tests in a folder of its own, and runs of the program on it. */
 final class Garage {
   static final String DAY = "2026-04-07";
-  static final Clock MORNING =
-      Clock.fixed(LocalDate.parse(DAY).atTime(7, 30).toInstant(ZoneOffset.UTC), ZoneOffset.UTC);
+  static final Supplier<LocalDate> TODAY = () -> LocalDate.parse(DAY);
   private static final Path SHOP = Path.of("src/test/resources/shop");
 
   final Path root;
@@ -60,7 +58,7 @@ final class Garage {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
     Console console = new Console(new PrintWriter(out), new PrintWriter(err), false);
-    int exit = Main.run(arguments, console, MORNING);
+    int exit = Main.run(arguments, console, TODAY);
     return new Run(exit, shown(out), shown(err));
   }
 

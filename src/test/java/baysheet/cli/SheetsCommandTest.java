@@ -110,9 +110,10 @@ class SheetsCommandTest {
 
   @Test
   void aLayoutOfTheGarageTakesThePlaceOfOurs() throws Exception {
-    String ours = Files.readString(Path.of("templates/bay-sheet.ftlx"));
     Path own = Files.createDirectories(folder.resolve("own"));
-    Files.writeString(own.resolve("bay-sheet.ftlx"), ours.replace("Found while working", "Seen"));
+    Files.copy(Path.of("templates/bay-sheet.ftlx"), own.resolve("bay-sheet.ftlx"));
+    String blocks = Files.readString(Path.of("templates/blocks.ftlx"));
+    Files.writeString(own.resolve("blocks.ftlx"), blocks.replace("Found while working", "Seen"));
     Garage.Run run = garage.sheets("--templates", own.toString());
     assertEquals(Exit.DONE, run.exit(), run.err());
     String text = Paper.of(Garage.bytes(garage.made("501.pdf"))).text();

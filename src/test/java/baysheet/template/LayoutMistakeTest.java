@@ -96,7 +96,7 @@ class LayoutMistakeTest {
   }
 
   private static Optional<Form> fill(String layout, Problems problems) {
-    return Layout.parse(new Source("x.ftlx", layout), Sandbox.configuration())
+    return Layout.parse(new LayoutSource(new Source("x.ftlx", layout)), Sandbox.configuration())
         .fill(SheetText.of(Samples.oilService()), problems);
   }
 }

@@ -1,6 +1,7 @@
 package baysheet.template;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -31,14 +32,64 @@ class LayoutsTest {
 
   @Test
   void changedLayoutInAnotherFolderMakesAnotherSheet() throws IOException {
-    String shipped = Files.readString(Path.of("templates/bay-sheet.ftlx"));
-    Files.writeString(
-        folder.resolve("bay-sheet.ftlx"),
-        shipped.replace("Found while working", "Seen on the way").replace("11pt", "10pt"));
+    copy("bay-sheet.ftlx", "11pt", "10pt");
+    copy("blocks.ftlx", "Found while working", "Seen on the way");
     Problems problems = new Problems();
     Form changed = Layouts.in(folder).fill("bay-sheet", SHEET, problems).orElseThrow();
     assertEquals(10_000, changed.largest());
     assertTrue(changed.body().toString().contains("Seen on the way"));
+  }
+
+  private void copy(String file, String from, String to) throws IOException {
+    String shipped = Files.readString(Path.of("templates", file));
+    assertTrue(shipped.contains(from), file);
+    Files.writeString(folder.resolve(file), shipped.replace(from, to));
+  }
+
+  @Test
+  void aLayoutAloneHasTheBlocksOfTheTool() throws IOException {
+    copy("bay-sheet.ftlx", "<@topCautions/>", "");
+    String filled = Layouts.in(folder).write("bay-sheet", SHEET, new Problems()).orElseThrow();
+    String shipped = Layouts.builtIn().write("bay-sheet", SHEET, new Problems()).orElseThrow();
+    assertTrue(shipped.contains("Wear for this job") && !filled.contains("Wear for this job"));
+    assertTrue(filled.contains("Tally"), filled);
+  }
+
+  @Test
+  void aBlockWrittenAnewTakesThePlaceOfTheOther() throws IOException {
+    copy("bay-sheet.ftlx", "<form ", "<#macro sources><text>Ask us</text></#macro>\n<form ");
+    String filled = Layouts.in(folder).write("bay-sheet", SHEET, new Problems()).orElseThrow();
+    assertTrue(filled.contains(">Ask us<"), filled);
+    assertFalse(filled.contains("take precedence"), filled);
+  }
+
+  @Test
+  void aMistakeInABlockPointsIntoTheBlocks() throws IOException {
+    copy("blocks.ftlx", "<rule thickness=\"1.4pt\"/>", "<rule thickness=\"thin\"/>");
+    List<String> lines = Files.readAllLines(folder.resolve("blocks.ftlx"));
+    int line = 1;
+    while (!lines.get(line - 1).contains("thin\"")) {
+      line++;
+    }
+    copy("bay-sheet.ftlx", "<fill/>", "<fill/><fil/>");
+    Problems problems = new Problems();
+    assertEquals(Optional.empty(), Layouts.in(folder).fill("bay-sheet", SHEET, problems));
+    List<String> at = problems.all().stream().map(it -> it.at().toString()).toList();
+    assertEquals(2, at.size(), at.toString());
+    assertTrue(at.get(0).endsWith("blocks.ftlx:" + line + ":3"), at.toString());
+    assertTrue(at.get(1).endsWith("bay-sheet.ftlx:18:12"), at.toString());
+  }
+
+  @Test
+  void aValueMissingInABlockPointsIntoTheBlocks() throws IOException {
+    copy("blocks.ftlx", "${sheet.head.plate}", "${sheet.head.plat}");
+    Problems problems = new Problems();
+    Files.writeString(
+        folder.resolve("bay-sheet.ftlx"),
+        "<form largest=\"11pt\" smallest=\"8pt\" language=\"en-GB\" title=\"T\"><@sizes/><column><@head/></column></form>");
+    assertEquals(Optional.empty(), Layouts.in(folder).fill("bay-sheet", SHEET, problems));
+    assertTrue(
+        problems.all().get(0).at().toString().contains("blocks.ftlx:"), problems.all().toString());
   }
 
   @Test

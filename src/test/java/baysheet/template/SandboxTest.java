@@ -99,7 +99,7 @@ class SandboxTest {
   }
 
   private static Optional<Form> fill(String layout, String title, Problems problems) {
-    return Layout.parse(new Source("x.ftlx", layout), Sandbox.configuration())
+    return Layout.parse(new LayoutSource(new Source("x.ftlx", layout)), Sandbox.configuration())
         .fill(SheetText.of(Samples.oilService(title)), problems);
   }
 }

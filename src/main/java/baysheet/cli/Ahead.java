@@ -1,0 +1,22 @@
+package baysheet.cli;
+
+import baysheet.layout.Fonts;
+import baysheet.template.Layouts;
+import java.util.concurrent.CompletableFuture;
+
+/**
+ * What every run that makes sheets needs, begun on other threads while its command line is read and
+ * then its books.
+ *
+ * @param layouts those that come with the tool
+ */
+record Ahead(Early<Fonts> fonts, Early<Layouts> layouts, Writers writers) {
+  static Ahead start() {
+    Early<Fonts> fonts = Early.start(Fonts::builtIn);
+    Early<Layouts> layouts = Early.start(Layouts::builtIn);
+    Writers writers = new Writers();
+    // Should making one fail here, it fails again, and is told, where it is needed.
+    CompletableFuture.runAsync(writers::prepare);
+    return new Ahead(fonts, layouts, writers);
+  }
+}
