@@ -1,6 +1,8 @@
 package baysheet.pdf;
 
+import java.io.IOException;
 import java.util.Arrays;
+import org.apache.pdfbox.cos.COSStream;
 
 /** Gathers the bytes of a file or of a stream in it. */
 final class Bytes {
@@ -18,6 +20,11 @@ final class Bytes {
 
   int size() {
     return size;
+  }
+
+  /** A stream of what was gathered. */
+  COSStream compressed() throws IOException {
+    return Streams.compressed(bytes, size);
   }
 
   byte[] toArray() {

@@ -74,23 +74,17 @@ final class ObjectFile {
   }
 
   private void packed(COSDictionary object) throws IOException {
+    if (open.count == TOGETHER) {
+      packs.add(open.stream());
+      open = new Pack();
+    }
     entries.add(new Entry(PACKED, packs.size(), open.count));
     open.startNext(entries.size());
     text.dictionary(object, open.objects);
-    if (open.count == TOGETHER) {
-      closePack();
-    }
-  }
-
-  private void closePack() throws IOException {
-    packs.add(open.stream());
-    open = new Pack();
   }
 
   private void packs() throws IOException {
-    if (open.count > 0) {
-      closePack();
-    }
+    packs.add(open.stream());
     for (COSStream pack : packs) {
       alone(pack);
     }
@@ -107,7 +101,7 @@ final class ObjectFile {
       line(inPack ? new Entry(PACKED, firstPack + entry.first, entry.second) : entry, lines);
     }
     line(new Entry(ALONE, start, 0), lines);
-    COSStream table = Streams.compressed(lines.toArray());
+    COSStream table = lines.compressed();
     table.setItem(COSName.TYPE, COSName.XREF);
     table.setInt(COSName.SIZE, entries.size() + 2);
     table.setItem(COSName.W, Direct.integers(1, 4, 2));
@@ -141,7 +135,7 @@ final class ObjectFile {
 
     COSStream stream() throws IOException {
       int first = head.size();
-      COSStream stream = Streams.compressed(head.add(objects).toArray());
+      COSStream stream = head.add(objects).compressed();
       stream.setItem(COSName.TYPE, COSName.OBJ_STM);
       stream.setInt(COSName.N, count);
       stream.setInt(COSName.FIRST, first);

@@ -44,7 +44,7 @@ final class Operators {
     return this;
   }
 
-  byte[] bytes() {
-    return out.toArray();
+  Bytes bytes() {
+    return out;
   }
 }

@@ -33,7 +33,7 @@ final class PageContent {
     element.children().forEach(this::collect);
   }
 
-  byte[] write() {
+  Bytes write() {
     List<Item> items = page.items();
     for (int from = 0; from < items.size(); ) {
       int to = from + 1;

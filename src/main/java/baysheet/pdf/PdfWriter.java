@@ -71,11 +71,11 @@ public final class PdfWriter {
     return all;
   }
 
-  private static COSDictionary page(Page page, byte[] content) throws IOException {
+  private static COSDictionary page(Page page, Bytes content) throws IOException {
     COSDictionary drawn = new COSDictionary();
     drawn.setItem(COSName.TYPE, COSName.PAGE);
     drawn.setItem(COSName.MEDIA_BOX, new PDRectangle(page.width() / 1000f, page.height() / 1000f));
-    drawn.setItem(COSName.CONTENTS, Streams.compressed(content));
+    drawn.setItem(COSName.CONTENTS, content.compressed());
     // PDF/UA-1, 7.18.3: the tab order, should there ever be a widget, is the structure's.
     drawn.setItem(COSName.getPDFName("Tabs"), COSName.S);
     return drawn;

@@ -16,7 +16,12 @@ final class Streams {
   private Streams() {}
 
   static COSStream compressed(byte[] content) throws IOException {
-    return packed(packed(content, LEVEL));
+    return compressed(content, content.length);
+  }
+
+  /** A stream of the first bytes of an array. */
+  static COSStream compressed(byte[] content, int length) throws IOException {
+    return packed(packed(content, length, LEVEL));
   }
 
   /** A stream of what is deflated already, once for many documents. */
@@ -38,12 +43,17 @@ final class Streams {
 
   /** Deflates bytes. */
   static byte[] packed(byte[] content, int level) {
+    return packed(content, content.length, level);
+  }
+
+  private static byte[] packed(byte[] content, int size, int level) {
     Deflater deflater = new Deflater(level);
     try {
-      deflater.setInput(content);
+      deflater.setInput(content, 0, size);
       deflater.finish();
-      // Incompressible bytes grow by a few; the rest of a buffer that was too small comes after.
-      byte[] out = new byte[content.length + 64];
+      // What we write is mostly a third of its size; the rest of a buffer that was too small comes
+      // after.
+      byte[] out = new byte[size / 2 + 64];
       int length = deflater.deflate(out);
       while (!deflater.finished()) {
         out = Arrays.copyOf(out, 2 * out.length);
