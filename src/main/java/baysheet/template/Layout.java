@@ -14,7 +14,7 @@ import java.util.Optional;
 
 /** One layout, parsed once and filled for each sheet; safe for use by several threads. */
 final class Layout {
-  /** The largest demo sheet fills to 200 000 characters. */
+  /** The largest demo sheet fills to 60 000 characters. */
   private static final int LONGEST = 4_000_000;
 
   private final LayoutSource source;

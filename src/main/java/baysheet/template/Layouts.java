@@ -28,7 +28,7 @@ public final class Layouts {
   private static final List<String> BUILT_IN = List.of("bay-sheet");
   private static final String BLOCKS = "blocks";
 
-  /** Ten times the shipped layout. */
+  /** Ten times the blocks that ship, and more. */
   private static final int LARGEST_FILE = 400_000;
 
   /** A folder with more is not a folder of layouts. */
