@@ -77,13 +77,13 @@ final class Words {
   /** All four wheels, or the springs on one side would carry more than they do on the road. */
   static String ontoBlocks(Bay.Equipment equipment) {
     return equipment == Bay.Equipment.LIFT
-        ? "Lift a little; solid blocks under all wheels; lower onto them, chock, rock the car settled"
-        : "Chock; jack each axle, solid blocks under all wheels; rock the car settled";
+        ? "Lift a little; solid blocks under all wheels; lower, chock on them, rock the car settled"
+        : "Jack each axle, solid blocks under all wheels, chocks on them; rock the car settled";
   }
 
   static String offBlocks(Bay.Equipment equipment) {
     return equipment == Bay.Equipment.LIFT
-        ? "Lift, take all blocks out, lower"
+        ? "Lift, take blocks and chocks out, lower"
         : "Jack each axle, take all blocks out; chocks stay";
   }
 
