@@ -2,6 +2,8 @@ package baysheet.books;
 
 import baysheet.report.Located;
 import baysheet.report.Span;
+import baysheet.torque.Believability;
+import baysheet.torque.Doubt;
 import baysheet.torque.Head;
 import baysheet.torque.Passes;
 import baysheet.torque.Quantity;
@@ -54,6 +56,17 @@ public record Fastener(
     Optional<Located<String>> note,
     Optional<Located<String>> source,
     Span at) {
+  /** Why the torque cannot belong to the thread and class, where it cannot. */
+  public Optional<Doubt> doubt() {
+    return Believability.of(
+        tightening.value(), thread.map(Located::value), strength.map(Located::value));
+  }
+
+  /** Whether no book gives a torque for it. */
+  public boolean isUnknown() {
+    return tightening.value() instanceof Tightening.Unknown;
+  }
+
   /** In which order the set is tightened. */
   public sealed interface Order {
     /** Positions on a circle. */

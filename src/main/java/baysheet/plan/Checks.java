@@ -10,8 +10,6 @@ import baysheet.resolve.Bound;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
-import baysheet.torque.Believability;
-import baysheet.torque.Tightening;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -163,12 +161,7 @@ final class Checks {
   }
 
   private static boolean isAsked(Fastener fastener) {
-    return fastener.tightening().value() instanceof Tightening.Unknown
-        || Believability.of(
-                fastener.tightening().value(),
-                fastener.thread().map(Located::value),
-                fastener.strength().map(Located::value))
-            .isPresent();
+    return fastener.isUnknown() || fastener.doubt().isPresent();
   }
 
   private CheckLine asked(Bound.OfBook thing, List<Place> where) {

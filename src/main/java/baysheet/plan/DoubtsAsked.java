@@ -1,16 +1,15 @@
 package baysheet.plan;
 
+import baysheet.books.Fastener;
 import baysheet.books.Moment;
-import baysheet.report.Located;
 import baysheet.resolve.Bound;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
-import baysheet.torque.Believability;
 import baysheet.torque.Quantity;
-import baysheet.torque.Tightening;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**
@@ -20,14 +19,17 @@ import java.util.stream.Stream;
  * override, not taken from the line's warnings.
  */
 final class DoubtsAsked {
+  private static final Predicate<Fastener> DOUBTED = fastener -> fastener.doubt().isPresent();
+
   private DoubtsAsked() {}
 
   static List<String> faults(Sheet sheet, Printed printed, Resolved resolved) {
     List<TorqueLine> doubtful =
-        sheet.torque().stream().filter(line -> doubtful(resolved, line)).toList();
+        sheet.torque().stream().filter(line -> is(DOUBTED, resolved, line)).toList();
     List<String> faults = new ArrayList<>();
     for (TorqueLine line : sheet.torque()) {
-      if ((doubtful.contains(line) || isUnknown(resolved, line)) && !isAskedFor(sheet, line)) {
+      if ((doubtful.contains(line) || is(Fastener::isUnknown, resolved, line))
+          && !isAskedFor(sheet, line)) {
         faults.add("line " + line.n() + " has no figure to rely on, and no stop asks for one");
       }
     }
@@ -67,12 +69,6 @@ final class DoubtsAsked {
     return false;
   }
 
-  private static boolean isUnknown(Resolved resolved, TorqueLine line) {
-    return book(resolved, line)
-        .filter(book -> book.values().tightening().value() instanceof Tightening.Unknown)
-        .isPresent();
-  }
-
   private static boolean isSet(TorqueLine line) {
     Stream<Optional<Quantity>> stages =
         line.stages().stream()
@@ -82,22 +78,9 @@ final class DoubtsAsked {
     return Stream.concat(stages, rounds).anyMatch(Optional::isPresent);
   }
 
-  private static boolean doubtful(Resolved resolved, TorqueLine line) {
-    return book(resolved, line)
-        .flatMap(
-            book ->
-                Believability.of(
-                    book.values().tightening().value(),
-                    book.values().thread().map(Located::value),
-                    book.values().strength().map(Located::value)))
-        .isPresent();
-  }
-
-  private static Optional<Bound.OfBook> book(Resolved resolved, TorqueLine line) {
-    return resolved.thing(new ItemAt(line.fastener(), line.places().get(0)))
-            instanceof Bound.OfBook book
-        ? Optional.of(book)
-        : Optional.empty();
+  private static boolean is(Predicate<Fastener> kind, Resolved resolved, TorqueLine line) {
+    ItemAt item = new ItemAt(line.fastener(), line.places().get(0));
+    return resolved.thing(item) instanceof Bound.OfBook book && kind.test(book.values());
   }
 
   /** Making a set snug, which is tightened later, needs no figure. */

@@ -162,7 +162,9 @@ final class LayOut {
    */
   List<String> consumables(List<TorqueLine> torque) {
     Set<String> products = new LinkedHashSet<>();
-    torque.forEach(line -> line.onThread().ifPresent(products::add));
+    for (TorqueLine line : torque) {
+      Treatment.parse(line.threads()).found().flatMap(Treatment::product).ifPresent(products::add);
+    }
     Set<String> circuits = new LinkedHashSet<>();
     for (Draft step : steps) {
       step.apply().forEach(apply -> products.add(product(apply.product())));

@@ -1,6 +1,10 @@
 package baysheet.plan;
 
+import baysheet.books.Fastener;
 import baysheet.books.Moment;
+import baysheet.resolve.Bound;
+import baysheet.resolve.ItemAt;
+import baysheet.resolve.Resolved;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -15,10 +19,10 @@ import java.util.stream.IntStream;
 final class OnBlocks {
   private OnBlocks() {}
 
-  static List<String> faults(Sheet sheet, Printed printed) {
+  static List<String> faults(Sheet sheet, Printed printed, Resolved resolved) {
     Set<Integer> rideHeight =
         sheet.torque().stream()
-            .filter(TorqueLine::rideHeight)
+            .filter(line -> isAtRideHeight(resolved, line))
             .map(TorqueLine::n)
             .collect(Collectors.toSet());
     List<Integer> tightened =
@@ -32,6 +36,13 @@ final class OnBlocks {
             && blocks.get(0) < tightened.get(0)
             && blocks.get(1) > tightened.get(tightened.size() - 1);
     return around ? List.of() : List.of("blocks do not go under, and out, around ride height");
+  }
+
+  /** By the book, not by what the line says of itself. */
+  private static boolean isAtRideHeight(Resolved resolved, TorqueLine line) {
+    return resolved.thing(new ItemAt(line.fastener(), line.places().get(0)))
+            instanceof Bound.OfBook book
+        && book.values().moment() == Fastener.Moment.RIDE_HEIGHT;
   }
 
   /** The final steps on the ground of a kind. */

@@ -82,7 +82,7 @@ final class Playback {
         AllListed.faults(sheet, printed, resolved, playback.state.everOff, playback.state.back));
     playback.faults.addAll(Completeness.faults(sheet, printed, resolved));
     playback.faults.addAll(Followed.faults(sheet, printed, resolved, bringing));
-    playback.faults.addAll(OnBlocks.faults(sheet, printed));
+    playback.faults.addAll(OnBlocks.faults(sheet, printed, resolved));
     playback.faults.addAll(DoubtsAsked.faults(sheet, printed, resolved));
     playback.faults.addAll(CheckTurns.faults(sheet, printed, resolved, bringing));
     return playback.faults;

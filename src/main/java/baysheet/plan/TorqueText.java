@@ -9,7 +9,6 @@ import baysheet.resolve.BoundStep;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.torque.Band;
-import baysheet.torque.Believability;
 import baysheet.torque.Doubt;
 import baysheet.torque.Friction;
 import baysheet.torque.Quantity;
@@ -53,14 +52,7 @@ final class TorqueText {
     this.items = items;
     this.thing = (Bound.OfBook) resolved.thing(items.get(0));
     this.fastener = thing.values();
-    this.doubt = doubt(fastener);
-  }
-
-  private static Optional<Doubt> doubt(Fastener fastener) {
-    return Believability.of(
-        fastener.tightening().value(),
-        fastener.thread().map(Located::value),
-        fastener.strength().map(Located::value));
+    this.doubt = fastener.doubt();
   }
 
   TorqueLine line(

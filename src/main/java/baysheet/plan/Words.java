@@ -84,7 +84,7 @@ final class Words {
   static String offBlocks(Bay.Equipment equipment) {
     return equipment == Bay.Equipment.LIFT
         ? "Lift, take blocks and chocks out, lower"
-        : "Jack each axle, take all blocks out; chocks stay";
+        : "Jack each axle, take all blocks out; chock on the floor";
   }
 
   static String lock(Fastener.Lock lock) {

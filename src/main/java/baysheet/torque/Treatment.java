@@ -2,6 +2,7 @@ package baysheet.torque;
 
 import java.util.Arrays;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** What is on a thread when it is tightened; a torque figure belongs to one of these. */
@@ -44,6 +45,15 @@ public enum Treatment {
   /** The word for the sheet. */
   public String print() {
     return this == ANTI_SEIZE ? word : word.replace('-', ' ');
+  }
+
+  /** What has to be at hand for it; nothing for a thread that goes on dry or as it comes. */
+  public Optional<String> product() {
+    return switch (this) {
+      case DRY, AS_DELIVERED, NOT_STATED -> Optional.empty();
+      case OILED -> Optional.of("oil for threads");
+      default -> Optional.of(print());
+    };
   }
 
   /** For sentences: the thread is "oiled", "with sealant". */

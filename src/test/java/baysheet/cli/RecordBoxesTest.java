@@ -16,32 +16,21 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** The boxes of a record: where they lie, and that everything that needs one has it. */
 class RecordBoxesTest {
-  private static final List<String> JOBS = List.of("501", "502", "503");
-
   @TempDir private Path folder;
-  private Garage garage;
+  private Recorded made;
 
   @BeforeEach
   void make() {
-    garage = Garage.in(folder);
-    assertEquals(Exit.DONE, garage.sheets("--record").exit());
-  }
-
-  private JsonTree record(String job) {
-    return JsonTree.of(Garage.bytes(garage.made(job + ".json")));
-  }
-
-  private Paper paper(String job) {
-    return Paper.of(Garage.bytes(garage.made(job + ".pdf")));
+    made = Recorded.in(folder);
   }
 
   @Test
   void boxesLieInsideWhatAPrinterReaches() {
     // Laser printers leave about 8 mm at the edge blank.
     double edge = 8 / 25.4 * 72 - 0.01;
-    for (String job : JOBS) {
-      Paper paper = paper(job);
-      for (JsonTree box : record(job).list("boxes")) {
+    for (String job : Recorded.JOBS) {
+      Paper paper = made.paper(job);
+      for (JsonTree box : made.record(job).list("boxes")) {
         double x = box.figure("x").doubleValue();
         double y = box.figure("y").doubleValue();
         String what = box.value().toString();
@@ -54,8 +43,8 @@ class RecordBoxesTest {
 
   @Test
   void noTwoBoxesOverlapOrShareAName() {
-    for (String job : JOBS) {
-      List<JsonTree> boxes = record(job).list("boxes");
+    for (String job : Recorded.JOBS) {
+      List<JsonTree> boxes = made.record(job).list("boxes");
       Set<String> names = new HashSet<>();
       for (int i = 0; i < boxes.size(); i++) {
         assertTrue(names.add(boxes.get(i).text("name")), boxes.get(i).text("name"));
@@ -83,8 +72,8 @@ class RecordBoxesTest {
 
   @Test
   void everyLineHasItsBoxes() {
-    for (String job : JOBS) {
-      JsonTree record = record(job);
+    for (String job : Recorded.JOBS) {
+      JsonTree record = made.record(job);
       List<String> names = new ArrayList<>();
       record.list("boxes").forEach(box -> names.add(box.text("name")));
       for (JsonTree line : record.list("torque")) {

@@ -21,23 +21,14 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** The record and the paper it belongs to say the same. */
 class RecordTest {
-  private static final List<String> JOBS = List.of("501", "502", "503");
-
   @TempDir private Path folder;
+  private Recorded made;
   private Garage garage;
 
   @BeforeEach
   void make() {
-    garage = Garage.in(folder);
-    assertEquals(Exit.DONE, garage.sheets("--record").exit());
-  }
-
-  private JsonTree record(String job) {
-    return JsonTree.of(Garage.bytes(garage.made(job + ".json")));
-  }
-
-  private Paper paper(String job) {
-    return Paper.of(Garage.bytes(garage.made(job + ".pdf")));
+    made = Recorded.in(folder);
+    garage = made.garage();
   }
 
   @ParameterizedTest
@@ -59,7 +50,7 @@ class RecordTest {
       })
   void everyPartHasItsKeys(String part) {
     String name = part.substring(0, part.indexOf(':')).replace("*", "");
-    JsonTree record = record("501");
+    JsonTree record = made.record("501");
     List<JsonTree> things = part.contains("*:") ? record.list(name) : List.of(record.get(name));
     assertFalse(things.isEmpty(), name);
     for (JsonTree thing : things) {
@@ -71,7 +62,7 @@ class RecordTest {
 
   @Test
   void theRestOfTheKeysStandsOnTop() {
-    JsonTree record = record("501");
+    JsonTree record = made.record("501");
     assertEquals("1", record.text("format"));
     assertEquals("2", record.text("bay"));
     for (String list : List.of("tools", "consumables", "evening", "sources")) {
@@ -85,7 +76,7 @@ class RecordTest {
 
   @Test
   void figuresAreFiguresAndTruthsAreTruths() {
-    JsonTree nut = record("502").list("torque").get(0);
+    JsonTree nut = made.record("502").list("torque").get(0);
     assertEquals(new BigDecimal(4), nut.figure("count"));
     JsonTree stage = nut.list("stages").get(0);
     assertEquals("120 N·m", stage.quantity("torque"));
@@ -100,7 +91,7 @@ class RecordTest {
   @Test
   void roundsAreFiguresThatCanBeSet() {
     // Half of 120 N·m is 60 N·m, and B2 has a mark at every newton metre from 40.
-    List<JsonTree> rounds = record("502").list("torque").get(0).list("rounds");
+    List<JsonTree> rounds = made.record("502").list("torque").get(0).list("rounds");
     assertEquals(2, rounds.size());
     assertEquals("50", rounds.get(0).text("percent"));
     assertEquals("60 N·m", rounds.get(0).quantity("torque"));
@@ -113,11 +104,11 @@ class RecordTest {
   void aRoundOfAWrenchWithAnotherUnitIsOneOfItsMarks() {
     garage.change("vehicles/hollin-wren-van-2016.yaml", "120 N·m", "95 lbf·ft");
     garage.sheets("--record");
-    JsonTree half = record("502").list("torque").get(0).list("rounds").get(0);
+    JsonTree half = made.record("502").list("torque").get(0).list("rounds").get(0);
     // 47.5 · 1.3558 = 64.4
     assertEquals("47.5 lbf·ft", half.quantity("torque"));
     assertEquals("64 N·m", half.quantity("setting"));
-    assertOnPaper(paper("502").text(), "50 % (B2: 64 N·m)");
+    assertOnPaper(made.paper("502").text(), "50 % (B2: 64 N·m)");
   }
 
   @Test
@@ -126,23 +117,23 @@ class RecordTest {
     garage.change("vehicles/hollin-wren-van-2016.yaml", "120 N·m", "120 lbf·in");
     garage.sheets("--record");
     assertEquals(Boolean.TRUE, tightens("502").get("hold").value());
-    assertOnPaper(paper("502").text(), "Line 1 as written in; nothing there: stop");
-    assertOnPaper(paper("502").text(), "wrench, set to");
-    assertOnPaper(paper("502").text(), "See torque and source of the wheel nuts written in");
+    assertOnPaper(made.paper("502").text(), "Line 1 as written in; nothing there: stop");
+    assertOnPaper(made.paper("502").text(), "wrench, set to");
+    assertOnPaper(made.paper("502").text(), "See torque and source of the wheel nuts written in");
   }
 
   @Test
   void noMarkLiesReadyForAFigureInDoubt() {
     garage.change("vehicles/hollin-wren-van-2016.yaml", "120 N·m", "120 lbf·in");
     garage.sheets("--record");
-    JsonTree line = record("502").list("torque").get(0);
+    JsonTree line = made.record("502").list("torque").get(0);
     JsonTree stage = line.list("stages").get(0);
     assertEquals("120 lbf·in", stage.quantity("torque"));
     for (String key : List.of("second", "reading", "wrench", "setting", "arrives")) {
       assertFalse(stage.has(key), key);
       line.list("rounds").forEach(round -> assertFalse(round.has(key), key));
     }
-    String paper = paper("502").text();
+    String paper = made.paper("502").text();
     assertOnPaper(paper, "Ask for the right torque of the wheel nuts (line 1)");
     // 120 · 0.1130 = 13.6
     assertFalse(paper.contains("13.5 N·m") || paper.contains("14 N·m"), paper);
@@ -150,7 +141,7 @@ class RecordTest {
 
   /** The step that brings the first torque line to its figure. */
   private JsonTree tightens(String job) {
-    return record(job).list("steps").stream()
+    return made.record(job).list("steps").stream()
         .filter(
             step -> step.list("torque").stream().anyMatch(n -> n.value().toString().equals("1")))
         .reduce((first, last) -> last)
@@ -159,7 +150,7 @@ class RecordTest {
 
   @Test
   void aCrowFootIsATool() {
-    List<JsonTree> tools = record("503").list("tools");
+    List<JsonTree> tools = made.record("503").list("tools");
     JsonTree foot =
         tools.stream()
             .filter(it -> it.text("name").startsWith("crow-foot"))
@@ -167,26 +158,26 @@ class RecordTest {
             .orElseThrow();
     assertTrue(foot.text("name").endsWith("reach 60 mm"), foot.text("name"));
     assertEquals(Boolean.FALSE, foot.get("owned").value());
-    assertOnPaper(paper("503").text(), "Borrow: " + foot.text("name"));
+    assertOnPaper(made.paper("503").text(), "Borrow: " + foot.text("name"));
   }
 
   @Test
   void noSocketIsLaidOutWhereACrowFootIsReckonedWith() {
-    JsonTree nut = record("503").list("torque").get(0);
+    JsonTree nut = made.record("503").list("torque").get(0);
     assertEquals("link-upper-nut", nut.text("fastener"));
     assertEquals("crow-foot in line", nut.text("socket.insert"));
     List<String> inserts =
-        record("503").list("sockets").stream()
+        made.record("503").list("sockets").stream()
             .filter(it -> it.has("insert"))
             .map(it -> it.text("head") + " " + it.text("insert"))
             .toList();
     assertEquals(List.of(nut.text("head") + " crow-foot, reach 60\u00a0mm"), inserts);
-    assertOnPaper(paper("503").text(), "hex 15 mm crow-foot, reach 60 mm");
+    assertOnPaper(made.paper("503").text(), "hex 15 mm crow-foot, reach 60 mm");
   }
 
   @Test
   void anOverrideIsMarked() {
-    JsonTree line = record("503").list("torque").get(0);
+    JsonTree line = made.record("503").list("torque").get(0);
     assertEquals("link-upper-nut", line.text("fastener"));
     assertEquals(Boolean.TRUE, line.get("overridden").value());
     assertEquals("Hollin bulletin 4 of 2019", line.text("source"));
@@ -194,9 +185,9 @@ class RecordTest {
 
   @Test
   void everyTorqueLineStandsOnThePaperAsInTheRecord() {
-    for (String job : JOBS) {
-      String text = paper(job).text();
-      for (JsonTree line : record(job).list("torque")) {
+    for (String job : Recorded.JOBS) {
+      String text = made.paper(job).text();
+      for (JsonTree line : made.record(job).list("torque")) {
         for (JsonTree stage : line.list("stages")) {
           assertOnPaper(text, Paper.words(stage.text("written")));
           String set = stage.text("wrench") + "\\W{1,4}" + Pattern.quote(stage.quantity("setting"));
@@ -214,11 +205,11 @@ class RecordTest {
   void everyQuantityOnThePaperIsInTheRecord() {
     Pattern quantity =
         Pattern.compile("(?<![\\w./])([0-9]+(?:\\.[0-9]+)?) (N·m|lbf·ft|lbf·in|kg|km|mm|kN)\\b");
-    for (String job : JOBS) {
-      JsonTree record = record(job);
+    for (String job : Recorded.JOBS) {
+      JsonTree record = made.record(job);
       Set<String> known = quantities(record);
       String texts = texts(record);
-      Matcher found = quantity.matcher(paper(job).text());
+      Matcher found = quantity.matcher(made.paper(job).text());
       int seen = 0;
       while (found.find()) {
         seen++;
@@ -254,41 +245,41 @@ class RecordTest {
   @Test
   void theSheetIsKnownByOneNumberEverywhere() {
     Set<String> ids = new TreeSet<>();
-    for (String job : JOBS) {
-      String id = record(job).text("sheet.id");
+    for (String job : Recorded.JOBS) {
+      String id = made.record(job).text("sheet.id");
       assertTrue(id.matches(job + "-A-[0-9a-f]{6}"), id);
-      assertOnPaper(paper(job).text(), id);
+      assertOnPaper(made.paper(job).text(), id);
       assertTrue(
           new String(Garage.bytes(garage.made(job + ".pdf")), StandardCharsets.ISO_8859_1)
               .contains(id),
           "the file's own description lacks " + id);
       ids.add(id);
     }
-    assertEquals(JOBS.size(), ids.size());
+    assertEquals(Recorded.JOBS.size(), ids.size());
   }
 
   @Test
   void anotherFigureIsAnotherNumber() {
-    String before = record("502").text("sheet.id");
+    String before = made.record("502").text("sheet.id");
     garage.change("vehicles/hollin-wren-van-2016.yaml", "120 N·m", "121 N·m");
     garage.sheets("--record");
-    assertFalse(before.equals(record("502").text("sheet.id")));
+    assertFalse(before.equals(made.record("502").text("sheet.id")));
   }
 
   @Test
   void whatComesOffGoesOnAgainLater() {
-    for (JsonTree line : record("503").list("tally")) {
+    for (JsonTree line : made.record("503").list("tally")) {
       assertTrue(line.figure("off").compareTo(line.figure("on")) < 0, line.value().toString());
     }
   }
 
   @Test
   void stepsNameTorqueLinesThatThereAre() {
-    for (String job : JOBS) {
+    for (String job : Recorded.JOBS) {
       Set<Object> reached = new HashSet<>();
       Set<Object> lines = new HashSet<>();
-      record(job).list("torque").forEach(line -> lines.add(line.get("n").value()));
-      for (JsonTree step : record(job).list("steps")) {
+      made.record(job).list("torque").forEach(line -> lines.add(line.get("n").value()));
+      for (JsonTree step : made.record(job).list("steps")) {
         step.list("torque").forEach(n -> reached.add(n.value()));
       }
       assertEquals(lines, reached);

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -135,6 +136,15 @@ class FrictionTest {
     assertEquals("locking compound", Treatment.LOCKING_COMPOUND.print());
     assertEquals("as delivered", Treatment.AS_DELIVERED.print());
     assertEquals("anti-seize", Treatment.ANTI_SEIZE.print());
+  }
+
+  @Test
+  void onlyWhatGoesOnAThreadIsLaidOutForIt() {
+    assertEquals(Optional.of("oil for threads"), Treatment.OILED.product());
+    assertEquals(Optional.of("locking compound"), Treatment.LOCKING_COMPOUND.product());
+    assertEquals(Optional.empty(), Treatment.DRY.product());
+    assertEquals(Optional.empty(), Treatment.AS_DELIVERED.product());
+    assertEquals(Optional.empty(), Treatment.NOT_STATED.product());
   }
 
   @Test
