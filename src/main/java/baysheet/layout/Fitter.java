@@ -34,6 +34,7 @@ final class Fitter {
   private final long width;
   private final long height;
   private final Map<List<String>, Box> bodies = new HashMap<>();
+  private final Map<Setting, Measurer> measurers = new HashMap<>();
   private int measurements;
 
   Fitter(Form form, Fonts fonts) {
@@ -168,8 +169,9 @@ final class Fitter {
 
   private Attempt attempt(Level level, long size) {
     measurements++;
-    Measurer measurer = new Measurer(new Setting(fonts, size, level.leastPens(), paragraphs));
-    Measured body = measurer.measure(body(level), width);
+    Setting setting = new Setting(fonts, size, level.leastPens(), paragraphs);
+    Measurer measurer = measurers.computeIfAbsent(setting, Measurer::new);
+    Measured body = measurer.whole(body(level), width);
     boolean fits = body.height() <= height && measurer.tooWide().isEmpty();
     return new Attempt(level, size, body, measurer.tooWide(), fits);
   }

@@ -5,7 +5,9 @@ import baysheet.layout.Tag.Type;
 import baysheet.template.Box;
 import baysheet.template.Length;
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Measures boxes in one setting, and notes what is too wide for its room. */
@@ -18,6 +20,10 @@ final class Measurer {
 
   private final Setting setting;
   private final Extents extents;
+
+  /** What was measured and had room; by identity, as {@link Setting.Paragraphs} are. */
+  private final Map<Box, Known> known = new IdentityHashMap<>(1024);
+
   private final List<TooWide> tooWide = new ArrayList<>();
 
   Measurer(Setting setting) {
@@ -25,6 +31,16 @@ final class Measurer {
     extents = new Extents(setting);
   }
 
+  /**
+   * Measures a whole page. Boxes that stood on an earlier page of this measurer are not measured
+   * again: where something more gives way, most of the rest stays.
+   */
+  Measured whole(Box body, long width) {
+    tooWide.clear();
+    return measure(body, width);
+  }
+
+  /** What of the last page was too wide for its room. */
   List<TooWide> tooWide() {
     return List.copyOf(tooWide);
   }
@@ -47,9 +63,7 @@ final class Measurer {
    * @param width of the room it may take
    */
   Measured measure(Box box, long width) {
-    if (box instanceof Box.Text text) {
-      return text(text, width, paragraphTag(text.role()));
-    } else if (box instanceof Box.Field field) {
+    if (box instanceof Box.Field field) {
       return field(field, width);
     } else if (box instanceof Box.Drawing drawing) {
       return drawing(drawing, width);
@@ -62,11 +76,22 @@ final class Measurer {
     } else if (box instanceof Box.Droppable droppable) {
       return measure(droppable.child(), width);
     }
-    return container(box, width);
+    Known before = known.get(box);
+    if (before != null && before.width == width) {
+      return before.box;
+    }
+    int notes = tooWide.size();
+    Measured measured = anew(box, width);
+    if (tooWide.size() == notes) {
+      known.put(box, new Known(width, measured));
+    }
+    return measured;
   }
 
-  private Measured container(Box box, long width) {
-    if (box instanceof Box.Column column) {
+  private Measured anew(Box box, long width) {
+    if (box instanceof Box.Text text) {
+      return text(text, width, paragraphTag(text.role()));
+    } else if (box instanceof Box.Column column) {
       return column(column, width);
     } else if (box instanceof Box.Columns columns) {
       return new ColumnFlow(this).measure(columns, width);
@@ -176,4 +201,7 @@ final class Measurer {
       tooWide.add(new TooWide(what, at, by));
     }
   }
+
+  /** A box as it was measured for a room. */
+  private record Known(long width, Measured box) {}
 }

@@ -4,7 +4,6 @@ import baysheet.layout.Item;
 import baysheet.layout.Page;
 import baysheet.layout.Tag;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
@@ -18,7 +17,7 @@ import org.apache.pdfbox.cos.COSName;
  * @param height of the page, in thousandths of a point
  * @param items of the page by their elements
  */
-record ElementAttributes(long height, Map<Integer, List<Item>> items) {
+record ElementAttributes(long height, ByElement<Item> items) {
   private static final COSName LAYOUT = COSName.getPDFName("Layout");
   private static final COSName TABLE = COSName.getPDFName("Table");
   private static final COSName SUMMARY = COSName.getPDFName("Summary");
@@ -49,7 +48,7 @@ record ElementAttributes(long height, Map<Integer, List<Item>> items) {
 
   private static COSDictionary summary(Tag tag) {
     COSDictionary attributes = owned(TABLE);
-    attributes.setString(SUMMARY, tag.title());
+    attributes.setItem(SUMMARY, Direct.text(tag.title()));
     return attributes;
   }
 
@@ -107,12 +106,12 @@ record ElementAttributes(long height, Map<Integer, List<Item>> items) {
     if (tick) {
       attributes.setItem(CHECKED, OFF);
     }
-    attributes.setString(COSName.DESC, element.tag().alternate());
+    attributes.setItem(COSName.DESC, Direct.text(element.tag().alternate()));
     return attributes;
   }
 
   private List<Item> itemsOf(Page.Element element) {
-    return items.getOrDefault(element.id(), List.of());
+    return items.of(element.id());
   }
 
   private static COSDictionary owned(COSName owner) {

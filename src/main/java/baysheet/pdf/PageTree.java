@@ -4,9 +4,7 @@ import baysheet.layout.Item;
 import baysheet.layout.Page;
 import baysheet.layout.Tag;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
@@ -17,21 +15,23 @@ import org.apache.pdfbox.cos.COSName;
 final class PageTree {
   private final COSDictionary pdfPage;
   private final ElementAttributes attributes;
-  private final Map<Integer, List<COSBase>> sequences = new HashMap<>();
-  private final Map<Integer, COSDictionary> elements = new HashMap<>();
+  private final ByElement<COSBase> sequences = new ByElement<>();
+  private final ByElement<COSDictionary> elements = new ByElement<>();
 
   PageTree(Page page, List<Integer> owners, COSDictionary pdfPage) {
     this.pdfPage = pdfPage;
     attributes = new ElementAttributes(page.height(), items(page));
     for (int i = 0; i < owners.size(); i++) {
-      sequences.computeIfAbsent(owners.get(i), k -> new ArrayList<>(2)).add(COSInteger.get(i));
+      sequences.add(owners.get(i), COSInteger.get(i));
     }
   }
 
-  private static Map<Integer, List<Item>> items(Page page) {
-    Map<Integer, List<Item>> items = new HashMap<>();
+  private static ByElement<Item> items(Page page) {
+    ByElement<Item> items = new ByElement<>();
     for (Item item : page.items()) {
-      items.computeIfAbsent(item.element(), k -> new ArrayList<>(2)).add(item);
+      if (item.element() != Page.ARTIFACT) {
+        items.add(item.element(), item);
+      }
     }
     return items;
   }
@@ -42,13 +42,13 @@ final class PageTree {
     COSDictionary made = new COSDictionary();
     StructureTree.describe(made, StructureNames.cosName(tag.type()), parent);
     if (!tag.alternate().isEmpty()) {
-      made.setString(COSName.ALT, tag.alternate());
+      made.setItem(COSName.ALT, Direct.text(tag.alternate()));
     }
     if (!tag.title().isEmpty()) {
-      made.setString(COSName.T, tag.title());
+      made.setItem(COSName.T, Direct.text(tag.title()));
     }
     attributes.of(element).ifPresent(found -> made.setItem(COSName.A, found));
-    elements.put(element.id(), made);
+    elements.add(element.id(), made);
     addKids(element, made);
     return made;
   }
@@ -58,7 +58,7 @@ final class PageTree {
     for (Page.Element child : element.children()) {
       kids.add(element(child, made));
     }
-    List<COSBase> marked = sequences.getOrDefault(element.id(), List.of());
+    List<COSBase> marked = sequences.of(element.id());
     if (!marked.isEmpty()) {
       made.setItem(COSName.PG, pdfPage);
       kids.addAll(marked);
@@ -74,7 +74,7 @@ final class PageTree {
   COSArray byNumber(List<Integer> owners) {
     COSArray byNumber = Direct.array();
     for (Integer owner : owners) {
-      byNumber.add(elements.get(owner));
+      byNumber.add(elements.of(owner).get(0));
     }
     return byNumber;
   }

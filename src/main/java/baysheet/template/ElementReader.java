@@ -115,24 +115,20 @@ final class ElementReader {
 
   /** Those that say something to a page; the mark among them is where the element stands. */
   private List<Attribute> attributes() throws Broken {
-    List<Attribute> attributes = new ArrayList<>();
+    List<Attribute> attributes = new ArrayList<>(4);
     while (in.skipSpaces() && !in.ahead('>') && !in.ahead('/')) {
-      Attribute attribute = attribute();
-      if (attribute.name().equals(MarkedText.MARK)) {
-        last = where(attribute.value());
-      } else if (!isForEditors(attribute.name())) {
-        add(attribute, attributes);
+      String name = in.name();
+      in.skipSpaces();
+      in.expect('=');
+      in.skipSpaces();
+      String value = in.value();
+      if (name.equals(MarkedText.MARK)) {
+        last = where(value);
+      } else if (!isForEditors(name)) {
+        add(new Attribute(name, value), attributes);
       }
     }
     return attributes;
-  }
-
-  private Attribute attribute() throws Broken {
-    String name = in.name();
-    in.skipSpaces();
-    in.expect('=');
-    in.skipSpaces();
-    return new Attribute(name, in.value());
   }
 
   /** An element that came out of a string has no mark: it stands where the one before it stood. */

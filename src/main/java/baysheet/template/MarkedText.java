@@ -16,6 +16,9 @@ import java.util.List;
 final class MarkedText {
   static final String MARK = "at";
 
+  /** Nearly all that names are made of, looked up at every character of a filled layout. */
+  private static final boolean[] ASCII = asciiOfNames();
+
   private final String text;
   private final List<Insertion> insertions;
 
@@ -46,9 +49,15 @@ final class MarkedText {
 
   /** Whether a character may stand in the name of an element or an attribute. */
   static boolean isNamePart(char c) {
-    return c >= 'a' && c <= 'z'
-        || "-_.:".indexOf(c) >= 0
-        || c > '/' && Character.isLetterOrDigit(c);
+    return c < ASCII.length ? ASCII[c] : Character.isLetterOrDigit(c);
+  }
+
+  private static boolean[] asciiOfNames() {
+    boolean[] ascii = new boolean[128];
+    for (char c = 0; c < ascii.length; c++) {
+      ascii[c] = Character.isLetterOrDigit(c) || "-_.:".indexOf(c) >= 0;
+    }
+    return ascii;
   }
 
   /** So many characters put in at a line and a column of the marked text. */

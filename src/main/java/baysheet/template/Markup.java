@@ -18,6 +18,9 @@ final class Markup {
   private static final Pattern NUMBER = Pattern.compile("#([0-9]{1,7})|#x([0-9A-Fa-f]{1,6})");
   private static final int NONE = -1;
 
+  /** Names met before, each where its hash says: a sheet has thousands, but of fifty kinds. */
+  private final String[] names = new String[256];
+
   private final char[] text;
   private final int length;
   private int at;
@@ -90,13 +93,31 @@ final class Markup {
   /** The name of an element or an attribute. */
   String name() throws Broken {
     int from = at;
+    int hash = 0;
     while (at < length && MarkedText.isNamePart(text[at])) {
-      at++;
+      hash = 31 * hash + text[at++];
     }
     if (at == from || !startsName(text[from])) {
       throw new Broken("a name is missing");
     }
-    return new String(text, from, at - from);
+    int slot = hash & names.length - 1;
+    if (names[slot] == null || !reads(names[slot], from)) {
+      names[slot] = new String(text, from, at - from);
+    }
+    return names[slot];
+  }
+
+  /** Whether what was read from a place on is a word. */
+  private boolean reads(String word, int from) {
+    if (word.length() != at - from) {
+      return false;
+    }
+    for (int i = 0; i < word.length(); i++) {
+      if (text[from + i] != word.charAt(i)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static boolean startsName(char c) {

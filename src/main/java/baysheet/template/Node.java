@@ -65,6 +65,9 @@ sealed interface Node {
 
     /** Whether it is only there to indent the markup; a non-breaking space is not. */
     boolean isIndent() {
+      if (this == SPACE) {
+        return true;
+      }
       for (int i = 0; i < text.length(); i++) {
         if (!isXmlSpace(text.charAt(i))) {
           return false;

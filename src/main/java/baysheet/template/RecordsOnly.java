@@ -13,7 +13,6 @@ import java.lang.reflect.RecordComponent;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * All that a layout can see: records by their components, lists, texts, numbers, yes and no.
@@ -21,7 +20,13 @@ import java.util.concurrent.ConcurrentHashMap;
  */
 final class RecordsOnly implements ObjectWrapper {
   /** The accessors of each kind of record that was met, by their names. */
-  private final Map<Class<?>, Map<String, Method>> known = new ConcurrentHashMap<>();
+  private static final ClassValue<Map<String, Method>> ACCESSORS =
+      new ClassValue<>() {
+        @Override
+        protected Map<String, Method> computeValue(Class<?> type) {
+          return found(type);
+        }
+      };
 
   /** FreeMarker's sign for what is not there. */
   private static final TemplateModel MISSING = null;
@@ -33,7 +38,7 @@ final class RecordsOnly implements ObjectWrapper {
     } else if (value instanceof List<?> list) {
       return new Sequence(this, list);
     } else if (value instanceof Record said) {
-      return new Components(this, said, accessors(said.getClass()));
+      return new Components(this, said, ACCESSORS.get(said.getClass()));
     } else if (value instanceof Boolean yes) {
       return yes ? TemplateBooleanModel.TRUE : TemplateBooleanModel.FALSE;
     } else if (value instanceof Number number) {
@@ -43,10 +48,6 @@ final class RecordsOnly implements ObjectWrapper {
       return known;
     }
     throw new TemplateModelException("a layout cannot see " + value);
-  }
-
-  private Map<String, Method> accessors(Class<?> type) {
-    return known.computeIfAbsent(type, RecordsOnly::found);
   }
 
   private static Map<String, Method> found(Class<?> type) {
