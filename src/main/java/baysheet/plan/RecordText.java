@@ -5,11 +5,8 @@ import java.lang.reflect.Modifier;
 import java.lang.reflect.RecordComponent;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * All that a record says, and the records in it, as text in UTF-8: {@code Name[key=value,
@@ -21,71 +18,63 @@ import java.util.concurrent.ConcurrentHashMap;
  */
 final class RecordText {
   /** The kinds of records that were met; there are no more of them than classes. */
-  private static final Map<Class<?>, Form> FORMS = new ConcurrentHashMap<>();
+  private static final ClassValue<Form> FORMS =
+      new ClassValue<>() {
+        @Override
+        protected Form computeValue(Class<?> type) {
+          return Form.of(type);
+        }
+      };
 
-  // Bytes at once: most of what is said are names that stand ready so, and all of it is hashed.
-  private byte[] said = new byte[1 << 16];
-  private int size;
+  private final StringBuilder said = new StringBuilder(1 << 15);
 
   private RecordText() {}
 
   static byte[] of(Record said) {
     RecordText whole = new RecordText();
     whole.add(said);
-    return Arrays.copyOf(whole.said, whole.size);
+    return whole.said.toString().getBytes(StandardCharsets.UTF_8);
   }
 
   private void add(Object value) {
     if (value instanceof String plain) {
-      text(plain);
-    } else if (value instanceof Record said) {
-      add(said);
+      said.append(plain);
+    } else if (value instanceof Record record) {
+      add(record);
     } else if (value instanceof List<?> list) {
       add(list);
     } else if (value instanceof Optional<?> maybe && maybe.isPresent()) {
-      text("Optional[");
+      said.append("Optional[");
       add(maybe.get());
-      text("]");
+      said.append(']');
     } else {
-      text(value.toString());
+      said.append(value);
     }
   }
 
   private void add(List<?> list) {
     String separator = "";
-    text("[");
+    said.append('[');
     for (Object value : list) {
-      text(separator);
+      said.append(separator);
       add(value);
       separator = ", ";
     }
-    text("]");
+    said.append(']');
   }
 
-  private void add(Record said) {
-    Form form = FORMS.computeIfAbsent(said.getClass(), Form::of);
+  private void add(Record record) {
+    Form form = FORMS.get(record.getClass());
     if (form.worded()) {
-      text(said.toString());
+      said.append(record);
       return;
     }
-    bytes(form.start());
+    said.append(form.start());
     for (Part part : form.parts()) {
-      bytes(part.label());
-      add(part.of(said));
+      said.append(part.label());
+      add(part.of(record));
     }
-    text("]");
-  }
-
-  private void text(String text) {
-    bytes(text.getBytes(StandardCharsets.UTF_8));
-  }
-
-  private void bytes(byte[] more) {
-    if (size + more.length > said.length) {
-      said = Arrays.copyOf(said, 2 * (size + more.length));
-    }
-    System.arraycopy(more, 0, said, size, more.length);
-    size += more.length;
+    said.append(']');
   }
 
   /**
@@ -94,7 +83,7 @@ final class RecordText {
    * @param start its name and the bracket before its parts
    * @param worded whether its writer has worded by hand how it is put
    */
-  private record Form(byte[] start, boolean worded, List<Part> parts) {
+  private record Form(String start, boolean worded, List<Part> parts) {
     static Form of(Class<?> type) {
       try {
         // The compiler makes final what it writes by itself.
@@ -104,8 +93,7 @@ final class RecordText {
           String label = (parts.isEmpty() ? "" : ", ") + component.getName() + "=";
           parts.add(Part.of(label, type.getDeclaredField(component.getName())));
         }
-        byte[] start = (type.getSimpleName() + "[").getBytes(StandardCharsets.UTF_8);
-        return new Form(start, worded, List.copyOf(parts));
+        return new Form(type.getSimpleName() + "[", worded, List.copyOf(parts));
       } catch (ReflectiveOperationException e) {
         throw new IllegalStateException(type + " is no record as the language has them", e);
       }
@@ -113,10 +101,10 @@ final class RecordText {
   }
 
   /** A component: what is written before its value, and where that is. */
-  private record Part(byte[] label, Field field) {
+  private record Part(String label, Field field) {
     static Part of(String label, Field field) {
       field.setAccessible(true);
-      return new Part(label.getBytes(StandardCharsets.UTF_8), field);
+      return new Part(label, field);
     }
 
     Object of(Record said) {

@@ -76,7 +76,7 @@ public record BenchTorque(
 
   /** The figures as JSON in UTF-8, in the manner of a sheet's record. */
   public byte[] json() {
-    return Json.write(json -> json.object(() -> write(json)));
+    return Json.indented(json -> json.object(() -> write(json)));
   }
 
   private void write(Json json) throws IOException {

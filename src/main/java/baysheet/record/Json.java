@@ -3,6 +3,7 @@ package baysheet.record;
 import baysheet.torque.Quantity;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.PrettyPrinter;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.ByteArrayOutputStream;
@@ -12,13 +13,11 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 
-/**
- * Writes JSON (RFC 8259) in UTF-8, two blanks a level, line feeds; nothing depends on the machine.
- */
+/** Writes JSON (RFC 8259) in UTF-8, with line feeds; nothing depends on the machine. */
 final class Json {
   private static final JsonFactory FACTORY = new JsonFactory();
 
-  private final ByteArrayOutputStream bytes = new ByteArrayOutputStream(16_384);
+  private final ByteArrayOutputStream bytes = new ByteArrayOutputStream(32_768);
   private final JsonGenerator out;
 
   /** A piece of the record, written into its place. */
@@ -26,12 +25,16 @@ final class Json {
     void write() throws IOException;
   }
 
-  Json() throws IOException {
+  private Json(PrettyPrinter printer) throws IOException {
+    out = FACTORY.createGenerator(bytes).setPrettyPrinter(printer);
+  }
+
+  private static PrettyPrinter indented() {
     DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
     DefaultPrettyPrinter printer = new DefaultPrettyPrinter();
     printer.indentObjectsWith(indenter);
     printer.indentArraysWith(indenter);
-    out = FACTORY.createGenerator(bytes).setPrettyPrinter(printer);
+    return printer;
   }
 
   /** What was written. */
@@ -41,10 +44,20 @@ final class Json {
     return bytes.toByteArray();
   }
 
+  /** For eyes: two blanks a level. */
+  static byte[] indented(JsonWork work) {
+    return write(indented(), work);
+  }
+
+  /** For a file: {@link OneLineEach}. */
+  static byte[] lines(JsonWork work) {
+    return write(new OneLineEach(), work);
+  }
+
   /** Runs a piece of writing; memory does not fail, so an I/O failure is a fault of ours. */
-  static byte[] write(JsonWork work) {
+  private static byte[] write(PrettyPrinter printer, JsonWork work) {
     try {
-      Json json = new Json();
+      Json json = new Json(printer);
       work.on(json);
       return json.bytes();
     } catch (IOException e) {

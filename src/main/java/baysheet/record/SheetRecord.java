@@ -35,7 +35,7 @@ public final class SheetRecord {
    * @param fit how it was made to fit
    */
   public static byte[] write(Sheet sheet, String paper, Page page, Fit fit) {
-    return Json.write(json -> new SheetRecord(json, sheet).all(paper, page, fit));
+    return Json.lines(json -> new SheetRecord(json, sheet).all(paper, page, fit));
   }
 
   private void all(String paper, Page page, Fit fit) throws IOException {
