@@ -9,44 +9,31 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Model.OptionSpec;
 
 /** A torque wrench described on the command line. */
 final class BenchWrench {
   // ISO 6789 permits hand torque tools 4 % above 10 N·m.
   private static final BigDecimal USUAL_ACCURACY = new BigDecimal(4);
 
-  @Option(
-      names = "--from",
-      arity = "1..2",
-      paramLabel = "TORQUE",
-      description = "The lowest mark of a wrench that is not in the crib.")
-  private List<String> from = List.of();
+  private final OptionSpec from =
+      Options.quantity("--from", "TORQUE", "The lowest mark of a wrench that is not in the crib.");
 
-  @Option(
-      names = "--to",
-      arity = "1..2",
-      paramLabel = "TORQUE",
-      description = "The end of its scale.")
-  private List<String> to = List.of();
+  private final OptionSpec to = Options.quantity("--to", "TORQUE", "The end of its scale.");
 
-  @Option(
-      names = "--step",
-      arity = "1..2",
-      paramLabel = "TORQUE",
-      description = "From one mark to the next.")
-  private List<String> step = List.of();
+  private final OptionSpec step =
+      Options.quantity("--step", "TORQUE", "From one mark to the next.");
 
-  @Option(
-      names = "--length",
-      arity = "1..2",
-      paramLabel = "LENGTH",
-      description = "From its square to the middle of the hand.")
-  private List<String> length = List.of();
+  private final OptionSpec length =
+      Options.quantity("--length", "LENGTH", "From its square to the middle of the hand.");
+
+  List<OptionSpec> options() {
+    return List.of(from, to, step, length);
+  }
 
   /** Whether anything was said about a wrench. */
   boolean given() {
-    return !(from.isEmpty() && to.isEmpty() && step.isEmpty() && length.isEmpty());
+    return options().stream().anyMatch(option -> !Options.all(option).isEmpty());
   }
 
   /**
@@ -60,27 +47,28 @@ final class BenchWrench {
             "the wrench",
             // A square that is not asked for: no socket is chosen here.
             Drive.HALF,
-            torque(typed, "--from", from),
-            torque(typed, "--to", to),
-            torque(typed, "--step", step),
+            torque(typed, from),
+            torque(typed, to),
+            torque(typed, step),
             USUAL_ACCURACY,
             lengthOf(typed),
             day));
   }
 
-  private static Quantity torque(Typed typed, String option, List<String> words) {
+  private static Quantity torque(Typed typed, OptionSpec option) {
     return typed
-        .quantity(option, words, Dimension.TORQUE)
-        .orElseThrow(() -> typed.wrong("a wrench needs " + option + ", as in 20 N·m"));
+        .quantity(option, Dimension.TORQUE)
+        .orElseThrow(
+            () -> typed.wrong("a wrench needs " + option.longestName() + ", as in 20 N·m"));
   }
 
   /** The length matters only with an extension; without one, any will do. */
   private Quantity lengthOf(Typed typed) {
-    Optional<Quantity> given = typed.quantity("--length", length, Dimension.LENGTH);
+    Optional<Quantity> given = typed.quantity(length, Dimension.LENGTH);
     return given.orElse(new Quantity(BigDecimal.ONE, Unit.METRE));
   }
 
   boolean hasLength() {
-    return !length.isEmpty();
+    return !Options.all(length).isEmpty();
   }
 }

@@ -9,7 +9,6 @@ import baysheet.resolve.FolderCheck;
 import baysheet.template.Layouts;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -17,30 +16,33 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
 
 /** The command that reports every problem and writes nothing. */
-@Command(
-    name = "check",
-    description = "Report every problem of a shop folder and its jobs; write nothing.",
-    mixinStandardHelpOptions = true)
 final class CheckCommand implements Callable<Integer> {
   private final Console console;
 
-  @Parameters(
-      paramLabel = "PATH",
-      arity = "0..*",
-      description =
-          "Shop folders, day folders or job files. Without any: the shop here or in jobs/.")
-  private List<Path> paths = new ArrayList<>();
+  private final PositionalParamSpec paths =
+      Options.rest(
+          "PATH",
+          "0..*",
+          Path.class,
+          "Shop folders, day folders or job files. Without any: the shop here or in jobs/.");
 
-  @Option(names = "--json", description = "Print the problems as JSON.")
-  private boolean json;
+  private final OptionSpec json = Options.flag("--json", "Print the problems as JSON.");
 
   CheckCommand(Console console) {
     this.console = console;
+  }
+
+  CommandSpec spec() {
+    return Options.command(
+        "check",
+        "Report every problem of a shop folder and its jobs; write nothing.",
+        this,
+        List.of(paths, json));
   }
 
   @Override
@@ -60,8 +62,8 @@ final class CheckCommand implements Callable<Integer> {
   }
 
   private void tell(Problems problems, int jobs) {
-    console.problems(problems.all(), "nothing was written", json);
-    if (problems.all().isEmpty() && !json) {
+    console.problems(problems.all(), "nothing was written", Options.isGiven(json));
+    if (problems.all().isEmpty() && !Options.isGiven(json)) {
       console.say("no problems; " + jobs + (jobs == 1 ? " job" : " jobs") + " checked");
     }
   }
@@ -69,8 +71,8 @@ final class CheckCommand implements Callable<Integer> {
   /** Shop folders with the job files to look at. */
   private Map<Path, Set<Path>> shops(Problems problems) {
     Map<Path, Set<Path>> shops = new LinkedHashMap<>();
-    List<Path> named = paths.isEmpty() ? List.of(here()) : paths;
-    for (Path path : named) {
+    List<Path> named = Options.all(paths);
+    for (Path path : named.isEmpty() ? List.of(here()) : named) {
       boolean whole = Files.isRegularFile(path.resolve(ShopFolders.SHOP_FILE));
       if (whole) {
         Path root = path.toAbsolutePath().normalize();

@@ -16,53 +16,58 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
-import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
+import picocli.CommandLine.Model.PositionalParamSpec;
 
 /** The command that says what a problem means, or how a figure on a sheet came about. */
-@Command(
-    name = "explain",
-    description = "Say what a problem means, or how the torque lines of a job come about.",
-    mixinStandardHelpOptions = true)
 final class ExplainCommand implements Callable<Integer> {
   private final Console console;
 
-  @Spec private CommandSpec spec;
-
-  @Parameters(
-      index = "0",
-      paramLabel = "CODE|JOB.yaml",
-      description =
+  private final PositionalParamSpec what =
+      Options.at(
+          0,
+          "CODE|JOB.yaml",
+          "1",
+          String.class,
           "The code of a problem, as in error[unknown-key]; or a job file, whose torque lines are"
-              + " followed from the book to the setting.")
-  private String what;
+              + " followed from the book to the setting.");
 
-  @Parameters(
-      index = "1",
-      arity = "0..1",
-      paramLabel = "LINE",
-      description = "The number of one torque line.")
-  private Optional<Integer> number = Optional.empty();
+  private final PositionalParamSpec line =
+      Options.at(1, "LINE", "0..1", Integer.class, "The number of one torque line.");
+
+  private final CommandSpec spec =
+      Options.command(
+          "explain",
+          "Say what a problem means, or how the torque lines of a job come about.",
+          this,
+          List.of(what, line));
 
   ExplainCommand(Console console) {
     this.console = console;
   }
 
+  CommandSpec spec() {
+    return spec;
+  }
+
   @Override
   public Integer call() {
-    return isPath() ? job(new ExplainedJob(what).file(this::wrong)) : code();
+    String asked = what.getValue();
+    return isPath(asked) ? job(new ExplainedJob(asked).file(this::wrong)) : code(asked);
+  }
+
+  private Optional<Integer> number() {
+    return Options.given(line);
   }
 
   /** Codes have neither dots nor slashes; a job's number alone does not say where its file is. */
-  private boolean isPath() {
-    return what.matches("[^\\[\\]]*[./\\\\][^\\[\\]]*|[0-9]+") || Files.exists(Path.of(what));
+  private static boolean isPath(String asked) {
+    return asked.matches("[^\\[\\]]*[./\\\\][^\\[\\]]*|[0-9]+") || Files.exists(Path.of(asked));
   }
 
-  private int code() {
+  private int code(String asked) {
     // Codes are copied with what stands around them: error[unknown-key].
-    String code = what.replaceFirst("^(?:error|warning)\\[(.*)]:?$", "$1");
+    String code = asked.replaceFirst("^(?:error|warning)\\[(.*)]:?$", "$1");
     Optional<String> page = Explanations.of(code);
     if (page.isEmpty()) {
       throw wrong(
@@ -73,7 +78,7 @@ final class ExplainCommand implements Callable<Integer> {
                   .map(it -> "; did you mean " + it + "?")
                   .orElse("; a code stands in brackets, as in error[unknown-key]"));
     }
-    if (number.isPresent()) {
+    if (number().isPresent()) {
       throw wrong("a code has no torque lines: a number goes with a job file");
     }
     console.print(page.get());
@@ -106,7 +111,7 @@ final class ExplainCommand implements Callable<Integer> {
   private void tell(Resolved resolved, Sheet sheet) {
     List<TorqueLine> lines =
         sheet.torque().stream()
-            .filter(line -> number.map(n -> n == line.n()).orElse(true))
+            .filter(line -> number().map(n -> n == line.n()).orElse(true))
             .toList();
     if (lines.isEmpty()) {
       throw wrong("the job has torque lines 1 to " + sheet.torque().size());

@@ -9,20 +9,11 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import picocli.CommandLine;
-import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Spec;
 
 /** Where the program starts. */
-@Command(
-    name = "baysheet",
-    description = "Turns a garage's job files into one-page bay sheets.",
-    mixinStandardHelpOptions = true,
-    version = "baysheet 0.1.0")
-public final class Main implements Callable<Integer> {
-  @Spec private CommandSpec spec;
-
+public final class Main {
   private Main() {}
 
   /** Runs the command line and leaves with its exit code. */
@@ -43,9 +34,10 @@ public final class Main implements Callable<Integer> {
    */
   static int run(String[] arguments, Console console, Supplier<LocalDate> today) {
     String called = arguments.length == 0 ? "" : arguments[0];
-    List<Callable<Integer>> commands = commands(called, console, today);
-    CommandLine line = new CommandLine(new Main());
-    commands.forEach(line::addSubcommand);
+    List<CommandSpec> commands = commands(called, console, today);
+    CommandSpec alone = new NoCommand().spec;
+    CommandLine line = new CommandLine(alone);
+    commands.forEach(command -> alone.addSubcommand(command.name(), command));
     line.setOut(console.out());
     line.setErr(console.err());
     line.setColorScheme(
@@ -56,21 +48,21 @@ public final class Main implements Callable<Integer> {
   }
 
   /** The called one alone, for reading the options of all takes longer than planning a sheet. */
-  private static List<Callable<Integer>> commands(
+  private static List<CommandSpec> commands(
       String called, Console console, Supplier<LocalDate> today) {
     return switch (called) {
-      case "sheets" -> List.of(new SheetsCommand(console, today, Ahead.start()));
-      case "check" -> List.of(new CheckCommand(console));
-      case "explain" -> List.of(new ExplainCommand(console));
-      case "torque" -> List.of(new TorqueCommand(console, today));
-      case "start" -> List.of(new StartCommand(console, today));
+      case "sheets" -> List.of(new SheetsCommand(console, today, Ahead.start()).spec());
+      case "check" -> List.of(new CheckCommand(console).spec());
+      case "explain" -> List.of(new ExplainCommand(console).spec());
+      case "torque" -> List.of(new TorqueCommand(console, today).spec());
+      case "start" -> List.of(new StartCommand(console, today).spec());
       default ->
           List.of(
-              new SheetsCommand(console, today, Ahead.start()),
-              new CheckCommand(console),
-              new ExplainCommand(console),
-              new TorqueCommand(console, today),
-              new StartCommand(console, today));
+              new SheetsCommand(console, today, Ahead.start()).spec(),
+              new CheckCommand(console).spec(),
+              new ExplainCommand(console).spec(),
+              new TorqueCommand(console, today).spec(),
+              new StartCommand(console, today).spec());
     };
   }
 
@@ -97,8 +89,15 @@ public final class Main implements Callable<Integer> {
     return Exit.USAGE;
   }
 
-  @Override
-  public Integer call() {
-    throw new CommandLine.ParameterException(spec.commandLine(), "a command is missing");
+  /** The name of the program without a command behind it. */
+  private static final class NoCommand implements Callable<Integer> {
+    private final CommandSpec spec =
+        Options.command(
+            "baysheet", "Turns a garage's job files into one-page bay sheets.", this, List.of());
+
+    @Override
+    public Integer call() {
+      throw new CommandLine.ParameterException(spec.commandLine(), "a command is missing");
+    }
   }
 }

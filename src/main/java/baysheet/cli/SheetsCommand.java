@@ -5,67 +5,60 @@ import baysheet.layout.Fonts;
 import baysheet.template.Layouts;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import picocli.CommandLine;
-import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
 
 /** The command that makes bay sheets. */
-@Command(
-    name = "sheets",
-    description = "Make the bay sheets of a day, or of single jobs.",
-    mixinStandardHelpOptions = true)
 final class SheetsCommand implements Callable<Integer> {
   private final Console console;
   private final Supplier<LocalDate> today;
   private final Ahead ahead;
 
-  @Spec private CommandSpec spec;
+  private final PositionalParamSpec paths =
+      Options.rest(
+          "DAY-FOLDER|JOB.yaml",
+          "0..*",
+          Path.class,
+          "Folders of job files, or job files. Without any: today's folder of the shop here or in jobs/.");
 
-  @Parameters(
-      paramLabel = "DAY-FOLDER|JOB.yaml",
-      arity = "0..*",
-      description =
-          "Folders of job files, or job files. Without any: today's folder of the shop here or in jobs/.")
-  private List<Path> paths = new ArrayList<>();
+  private final OptionSpec out =
+      OptionSpec.builder("-o", "--out")
+          .paramLabel("DIR")
+          .type(Path.class)
+          .defaultValue("out")
+          .description(
+              "Where sheets go, as DIR/DAY/JOB.pdf and DIR/DAY/all.pdf (default: ${DEFAULT-VALUE}).")
+          .build();
 
-  @Option(
-      names = {"-o", "--out"},
-      paramLabel = "DIR",
-      defaultValue = "out",
-      description =
-          "Where sheets go, as DIR/DAY/JOB.pdf and DIR/DAY/all.pdf (default: ${DEFAULT-VALUE}).")
-  private Path out;
+  private final OptionSpec paper =
+      Options.one("--paper", "A4|Letter", String.class, "Paper, in place of the shop's.");
 
-  @Option(
-      names = "--paper",
-      paramLabel = "A4|Letter",
-      description = "Paper, in place of the shop's.")
-  private Optional<String> paper = Optional.empty();
+  private final OptionSpec templates =
+      Options.one(
+          "--templates", "DIR", Path.class, "Take the layout bay-sheet.ftlx from this folder.");
 
-  @Option(
-      names = "--templates",
-      paramLabel = "DIR",
-      description = "Take the layout bay-sheet.ftlx from this folder.")
-  private Optional<Path> templates = Optional.empty();
+  private final OptionSpec record =
+      Options.flag("--record", "Also write each sheet's figures, as JOB.json beside it.");
 
-  @Option(
-      names = "--record",
-      description = "Also write each sheet's figures, as JOB.json beside it.")
-  private boolean record;
+  private final OptionSpec threads =
+      Options.one(
+          "--jobs",
+          "N",
+          Integer.class,
+          "How many sheets are made at one time (default: one a core).");
 
-  @Option(
-      names = "--jobs",
-      paramLabel = "N",
-      description = "How many sheets are made at one time (default: one a core).")
-  private Optional<Integer> threads = Optional.empty();
+  private final CommandSpec spec =
+      Options.command(
+          "sheets",
+          "Make the bay sheets of a day, or of single jobs.",
+          this,
+          List.of(paths, out, paper, templates, record, threads));
 
   SheetsCommand(Console console, Supplier<LocalDate> today, Ahead ahead) {
     this.console = console;
@@ -73,30 +66,37 @@ final class SheetsCommand implements Callable<Integer> {
     this.ahead = ahead;
   }
 
+  CommandSpec spec() {
+    return spec;
+  }
+
   @Override
   public Integer call() {
     Supplier<Layouts> layouts =
-        templates
+        Options.<Path>given(templates)
             .<Supplier<Layouts>>map(folder -> Early.start(() -> Layouts.in(folder)))
             .orElse(ahead.layouts());
     Fonts fonts = ahead.fonts().get();
     ShopFolders folders = new ShopFolders(fonts);
     SheetMaker maker = new SheetMaker(folders, layouts, fonts, paper());
     Batch batch = new Batch(maker::make, threads(), ahead.writers());
-    return new Sheets(console, folders, batch, out, record).run(paths.isEmpty() ? today() : paths);
+    List<Path> named = Options.all(paths);
+    return new Sheets(console, folders, batch, out.getValue(), Options.isGiven(record))
+        .run(named.isEmpty() ? today() : named);
   }
 
   private Optional<Shop.Paper> paper() {
-    return paper.map(
-        word ->
-            List.of(Shop.Paper.values()).stream()
-                .filter(size -> size.word().equals(word))
-                .findFirst()
-                .orElseThrow(() -> wrong("--paper takes A4 or Letter, not \"" + word + "\"")));
+    return Options.<String>given(paper)
+        .map(
+            word ->
+                List.of(Shop.Paper.values()).stream()
+                    .filter(size -> size.word().equals(word))
+                    .findFirst()
+                    .orElseThrow(() -> wrong("--paper takes A4 or Letter, not \"" + word + "\"")));
   }
 
   private int threads() {
-    int wanted = threads.orElse(Runtime.getRuntime().availableProcessors());
+    int wanted = Options.<Integer>given(threads).orElse(Runtime.getRuntime().availableProcessors());
     if (wanted < 1) {
       throw wrong("--jobs takes a whole number from 1, not " + wanted);
     }

@@ -5,68 +5,73 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import picocli.CommandLine;
-import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
 
 /** The command that makes the shop folder of a garage that has none. */
-@Command(
-    name = "start",
-    description =
-        "Make a shop folder to begin with: a shop file, procedures, an example vehicle and job.",
-    mixinStandardHelpOptions = true)
 final class StartCommand implements Callable<Integer> {
   private final Console console;
   private final Supplier<LocalDate> today;
 
-  @Spec private CommandSpec spec;
+  private final PositionalParamSpec where =
+      Options.at(0, "DIR", "1", Path.class, "The new folder. Nothing is ever overwritten.");
 
-  @Parameters(paramLabel = "DIR", description = "The new folder. Nothing is ever overwritten.")
-  private Path folder;
+  private final OptionSpec date =
+      Options.one(
+          "--date",
+          "DAY",
+          String.class,
+          "The day of the example job, as in 2026-03-02 (default: today).");
 
-  @Option(
-      names = "--date",
-      paramLabel = "DAY",
-      description = "The day of the example job, as in 2026-03-02 (default: today).")
-  private Optional<String> date = Optional.empty();
+  private final OptionSpec schemas =
+      Options.flag(
+          "--schemas",
+          "DIR is a shop folder: write only what editors complete from, DIR/schemas, anew.");
 
-  @Option(
-      names = "--schemas",
-      description =
-          "DIR is a shop folder: write only what editors complete from, DIR/schemas, anew.")
-  private boolean schemas;
+  private final CommandSpec spec =
+      Options.command(
+          "start",
+          "Make a shop folder to begin with: a shop file, procedures, an example vehicle and job.",
+          this,
+          List.of(where, date, schemas));
 
   StartCommand(Console console, Supplier<LocalDate> today) {
     this.console = console;
     this.today = today;
   }
 
+  CommandSpec spec() {
+    return spec;
+  }
+
   @Override
   public Integer call() {
-    if (schemas) {
-      schemas();
+    Path folder = where.getValue();
+    if (Options.isGiven(schemas)) {
+      schemas(folder);
     } else {
-      start(day());
+      start(folder, day());
     }
     return Exit.DONE;
   }
 
   private LocalDate day() {
+    Optional<String> typed = Options.given(date);
     try {
-      return date.map(LocalDate::parse).orElseGet(today);
+      return typed.map(LocalDate::parse).orElseGet(today);
     } catch (DateTimeParseException noDay) {
-      throw wrong("--date takes a day such as 2026-03-02, not \"" + date.orElse("") + "\"");
+      throw wrong("--date takes a day such as 2026-03-02, not \"" + typed.orElse("") + "\"");
     }
   }
 
-  private void start(LocalDate day) {
+  private void start(Path folder, LocalDate day) {
     if (!NewFolder.isFree(folder)) {
       throw wrong(folder + " is there already and not empty; a new shop needs a folder of its own");
     }
@@ -77,7 +82,7 @@ final class StartCommand implements Callable<Integer> {
     console.say("  baysheet sheets " + folder.resolve(day.toString()));
   }
 
-  private void schemas() {
+  private void schemas(Path folder) {
     if (!Files.isRegularFile(folder.resolve(ShopFolders.SHOP_FILE))) {
       throw wrong(folder + " is no shop folder: it has no " + ShopFolders.SHOP_FILE);
     }

@@ -31,18 +31,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
 
 /** The command that works out one torque at the bench, without a job. */
-@Command(
-    name = "torque",
-    description = "Work out one torque at the bench: units, band, wrench setting, clamp load.",
-    mixinStandardHelpOptions = true)
 final class TorqueCommand implements Callable<Integer> {
   private static final Quantity USUAL_BAND = Quantity.of("5", Unit.PERCENT);
   private static final Quantity STRAIGHT_ON = Quantity.of("0", Unit.DEGREE);
@@ -51,79 +45,80 @@ final class TorqueCommand implements Callable<Integer> {
   private final Console console;
   private final Supplier<LocalDate> today;
 
-  @Spec private CommandSpec spec;
+  private final PositionalParamSpec value =
+      Options.rest(
+          "VALUE",
+          "1..*",
+          String.class,
+          "The torque with its unit: 110 N·m, 81 lbf-ft, 100..120 N·m, 110 N·m +/- 5 %%.");
 
-  @Parameters(
-      paramLabel = "VALUE",
-      arity = "1..*",
-      description = "The torque with its unit: 110 N·m, 81 lbf-ft, 100..120 N·m, 110 N·m +/- 5 %%.")
-  private List<String> value = new ArrayList<>();
+  private final OptionSpec thread =
+      text("--thread", "THREAD", "Such as M12x1.5 or 1/2-20 UNF; gives the clamp load.");
 
-  @Option(
-      names = "--thread",
-      paramLabel = "THREAD",
-      description = "Such as M12x1.5 or 1/2-20 UNF; gives the clamp load.")
-  private Optional<String> thread = Optional.empty();
+  private final OptionSpec strength =
+      text("--class", "CLASS", "Such as 10.9 or \"grade 5\"; gives the share of the proof load.");
 
-  @Option(
-      names = "--class",
-      paramLabel = "CLASS",
-      description = "Such as 10.9 or \"grade 5\"; gives the share of the proof load.")
-  private Optional<String> strength = Optional.empty();
+  private final OptionSpec treatment =
+      text(
+          "--treatment",
+          "WORD",
+          "What the torque is published for: dry, oiled, locking-compound …");
 
-  @Option(
-      names = "--treatment",
-      paramLabel = "WORD",
-      description = "What the torque is published for: dry, oiled, locking-compound …")
-  private Optional<String> treatment = Optional.empty();
+  private final OptionSpec used = text("--used", "WORD", "What is on the thread in truth.");
 
-  @Option(names = "--used", paramLabel = "WORD", description = "What is on the thread in truth.")
-  private Optional<String> used = Optional.empty();
+  private final OptionSpec reach =
+      Options.quantity(
+          "--reach", "LENGTH", "An extension on the wrench's square, from there to the fastener.");
 
-  @Option(
-      names = "--reach",
-      arity = "1..2",
-      paramLabel = "LENGTH",
-      description = "An extension on the wrench's square, from there to the fastener.")
-  private List<String> reach = List.of();
+  private final OptionSpec angle =
+      Options.quantity(
+          "--angle", "ANGLE", "Between extension and wrench; 0° is straight on (the default).");
 
-  @Option(
-      names = "--angle",
-      arity = "1..2",
-      paramLabel = "ANGLE",
-      description = "Between extension and wrench; 0° is straight on (the default).")
-  private List<String> angle = List.of();
+  private final OptionSpec band =
+      Options.quantity(
+          "--band", "SHARE", "Accepted either way where the value has no tolerance of its own.");
 
-  @Option(
-      names = "--band",
-      arity = "1..2",
-      paramLabel = "SHARE",
-      description = "Accepted either way where the value has no tolerance of its own.")
-  private List<String> band = List.of();
+  private final OptionSpec folder =
+      Options.one("--shop", "DIR", Path.class, "Take wrenches and band from this shop folder.");
 
-  @Option(
-      names = "--shop",
-      paramLabel = "DIR",
-      description = "Take wrenches and band from this shop folder.")
-  private Optional<Path> folder = Optional.empty();
+  private final OptionSpec name = text("--wrench", "NAME", "Only this wrench of the crib.");
 
-  @Option(names = "--wrench", paramLabel = "NAME", description = "Only this wrench of the crib.")
-  private Optional<String> name = Optional.empty();
+  private final OptionSpec day =
+      Options.one(
+          "--on",
+          "DATE",
+          LocalDate.class,
+          "The day on which calibrations must hold (default: today).");
 
-  @Option(
-      names = "--on",
-      paramLabel = "DATE",
-      description = "The day on which calibrations must hold (default: today).")
-  private Optional<LocalDate> day = Optional.empty();
-
-  @Option(names = "--json", description = "Print the figures as JSON.")
-  private boolean json;
-
-  @Mixin private final BenchWrench own = new BenchWrench();
+  private final OptionSpec json = Options.flag("--json", "Print the figures as JSON.");
+  private final BenchWrench own = new BenchWrench();
+  private final CommandSpec spec = described();
 
   TorqueCommand(Console console, Supplier<LocalDate> today) {
     this.console = console;
     this.today = today;
+  }
+
+  private static OptionSpec text(String name, String label, String description) {
+    return Options.one(name, label, String.class, description);
+  }
+
+  private CommandSpec described() {
+    List<ArgSpec> takes =
+        new ArrayList<>(
+            List.of(
+                value, thread, strength, treatment, used, reach, angle, band, folder, name, day,
+                json));
+    takes.addAll(own.options());
+    return Options.command(
+        "torque",
+        "Work out one torque at the bench: units, band, wrench setting, clamp load.",
+        this,
+        takes);
+  }
+
+  CommandSpec spec() {
+    return spec;
   }
 
   @Override
@@ -136,14 +131,15 @@ final class TorqueCommand implements Callable<Integer> {
     }
     BenchTorque bench = bench(new Typed(spec.commandLine()), shop);
     console.print(
-        json
+        Options.isGiven(json)
             ? new String(bench.json(), StandardCharsets.UTF_8)
             : BenchText.print(bench, whoseBand(shop), hasWrench(shop)));
     return Exit.DONE;
   }
 
   private Optional<Shop> shop(Problems problems) {
-    return folder.flatMap(root -> new ShopFolders(Fonts.builtIn()).shop(root, problems));
+    return Options.<Path>given(folder)
+        .flatMap(root -> new ShopFolders(Fonts.builtIn()).shop(root, problems));
   }
 
   private boolean hasWrench(Optional<Shop> shop) {
@@ -151,15 +147,15 @@ final class TorqueCommand implements Callable<Integer> {
   }
 
   private BenchTorque bench(Typed typed, Optional<Shop> shop) {
-    Target target = typed.read(QuantityText.target(String.join(" ", value)));
+    Target target = typed.read(QuantityText.target(String.join(" ", Options.all(value))));
     Band accepted =
         target.bandOr(
             typed
-                .quantity("--band", band, Dimension.SHARE)
+                .quantity(band, Dimension.SHARE)
                 .or(() -> shop.map(Shop::band))
                 .orElse(USUAL_BAND));
     Optional<Reach> extension = reach(typed);
-    LocalDate when = day.orElseGet(today);
+    LocalDate when = Options.<LocalDate>given(day).orElseGet(today);
     WrenchChoice choice =
         WrenchChoice.choose(
             target.nominal(),
@@ -168,15 +164,15 @@ final class TorqueCommand implements Callable<Integer> {
             wrenches(typed, shop, when),
             when,
             shop.map(Shop::calibrationMonths).orElse(USUAL_MONTHS));
-    Optional<Thread> cut = typed.word("--thread", thread, Thread::parse);
-    Optional<StrengthClass> strong = typed.word("--class", strength, StrengthClass::parse);
+    Optional<Thread> cut = typed.word(thread, Thread::parse);
+    Optional<StrengthClass> strong = typed.word(strength, StrengthClass::parse);
     return new BenchTorque(
         target, accepted, extension, choice, cut, strong, warnings(typed, target, cut, strong));
   }
 
   private Optional<Reach> reach(Typed typed) {
-    Optional<Quantity> angled = typed.quantity("--angle", angle, Dimension.ANGLE);
-    Optional<Quantity> length = typed.quantity("--reach", reach, Dimension.LENGTH);
+    Optional<Quantity> angled = typed.quantity(angle, Dimension.ANGLE);
+    Optional<Quantity> length = typed.quantity(reach, Dimension.LENGTH);
     if (angled.isPresent() && length.isEmpty()) {
       throw typed.wrong("--angle says how an extension stands: give its --reach as well");
     }
@@ -193,7 +189,9 @@ final class TorqueCommand implements Callable<Integer> {
     List<Wrench> crib =
         shop.map(it -> it.crib().wrenches().stream().map(Located::value).toList())
             .orElse(List.of());
-    return name.map(wanted -> List.of(named(typed, wanted, crib))).orElse(crib);
+    return Options.<String>given(name)
+        .map(wanted -> List.of(named(typed, wanted, crib)))
+        .orElse(crib);
   }
 
   private static Wrench named(Typed typed, String wanted, List<Wrench> crib) {
@@ -218,17 +216,16 @@ final class TorqueCommand implements Callable<Integer> {
     Tightening whole = new Tightening.Stages(List.of(new Stage.Torque(target)));
     Believability.of(whole, cut, strong)
         .ifPresent(it -> warnings.add(new TorqueLine.Warning("does-not-fit", it.sentence())));
-    Treatment published =
-        typed.word("--treatment", treatment, Treatment::parse).orElse(Treatment.NOT_STATED);
+    Treatment published = typed.word(treatment, Treatment::parse).orElse(Treatment.NOT_STATED);
     typed
-        .word("--used", used, Treatment::parse)
+        .word(used, Treatment::parse)
         .flatMap(now -> Friction.warning(published, now))
         .ifPresent(it -> warnings.add(new TorqueLine.Warning("thread-treatment", it)));
     return warnings;
   }
 
   private String whoseBand(Optional<Shop> shop) {
-    if (!band.isEmpty()) {
+    if (!Options.all(band).isEmpty()) {
       return "as typed";
     }
     return shop.isPresent()

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import picocli.CommandLine;
+import picocli.CommandLine.Model.OptionSpec;
 
 /** Reads what was typed behind an option; what cannot be read is told as a wrong command line. */
 final class Typed {
@@ -19,20 +20,21 @@ final class Typed {
   }
 
   /** A quantity whose figure and unit may stand apart; empty when nothing was typed. */
-  Optional<Quantity> quantity(String option, List<String> words, Dimension expected) {
+  Optional<Quantity> quantity(OptionSpec option, Dimension expected) {
+    List<String> words = Options.all(option);
     return words.isEmpty()
         ? Optional.empty()
         : Optional.of(named(option, QuantityText.quantity(String.join(" ", words), expected)));
   }
 
   /** One word behind an option; empty when nothing was typed. */
-  <T> Optional<T> word(String option, Optional<String> word, Function<String, Reading<T>> read) {
-    return word.map(text -> named(option, read.apply(text)));
+  <T> Optional<T> word(OptionSpec option, Function<String, Reading<T>> read) {
+    return Options.<String>given(option).map(text -> named(option, read.apply(text)));
   }
 
-  private <T> T named(String option, Reading<T> reading) {
+  private <T> T named(OptionSpec option, Reading<T> reading) {
     return reading instanceof Misread<T> misread
-        ? read(new Misread<>(option + ": " + misread.what(), misread.expected()))
+        ? read(new Misread<>(option.longestName() + ": " + misread.what(), misread.expected()))
         : read(reading);
   }
 
