@@ -1,5 +1,7 @@
 package baysheet.bench;
 
+import baysheet.cli.Rounds;
+import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -19,8 +21,9 @@ final class Tool {
    *
    * @param seconds from its start to its end
    * @param peakKilobytes the most memory it held, 0 where the system does not tell
+   * @param said what it printed, line by line
    */
-  record Run(double seconds, long peakKilobytes) {}
+  record Run(double seconds, long peakKilobytes, List<String> said) {}
 
   /**
    * Runs it.
@@ -32,6 +35,15 @@ final class Tool {
       throws IOException, InterruptedException {
     List<String> command = new ArrayList<>(machine);
     command.addAll(List.of("-jar", JAR.toString()));
+    command.addAll(arguments);
+    return java(command);
+  }
+
+  /** Runs a command line so many times in one process; each run's seconds are printed. */
+  static Run rounds(int rounds, List<String> arguments) throws IOException, InterruptedException {
+    String path = JAR + File.pathSeparator + Path.of("target", "test-classes");
+    List<String> command =
+        new ArrayList<>(List.of("-cp", path, Rounds.class.getName(), String.valueOf(rounds)));
     command.addAll(arguments);
     return java(command);
   }
@@ -68,8 +80,9 @@ final class Tool {
     if (process.exitValue() != 0) {
       throw new IllegalStateException(command + " ended with " + process.exitValue() + ": " + said);
     }
+    List<String> lines = Files.readAllLines(said);
     Files.delete(said);
-    return new Run(seconds, peak);
+    return new Run(seconds, peak, lines);
   }
 
   /** The high-water mark of a process, as Linux tells it. */

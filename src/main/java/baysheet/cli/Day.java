@@ -12,12 +12,6 @@ import java.util.List;
 
 /** Draws sheets into PDF files: each alone, and a day's together in bay order. */
 final class Day {
-  static {
-    // The PDF library packs as tightly as it can unless it is told otherwise: a sixth of the time
-    // that drawing a page takes, for one kilobyte in fifty.
-    System.setProperty("org.apache.pdfbox.filter.deflatelevel", "3");
-  }
-
   private Day() {}
 
   /** One sheet with its record attached. */

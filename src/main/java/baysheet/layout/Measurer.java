@@ -22,7 +22,7 @@ final class Measurer {
   private final Extents extents;
 
   /** What was measured and had room; by identity, as {@link Setting.Paragraphs} are. */
-  private final Map<Box, Known> known = new IdentityHashMap<>(1024);
+  private final Map<Box, Known> known = new IdentityHashMap<>(256);
 
   private final List<TooWide> tooWide = new ArrayList<>();
 

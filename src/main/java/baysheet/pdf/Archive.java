@@ -1,17 +1,14 @@
 package baysheet.pdf;
 
-import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
-import java.util.zip.Deflater;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
-import org.apache.pdfbox.cos.COSStream;
 
 /** Gives a document everything that archives and reading aloud ask of it beside its pages. */
 record Archive(PdfInfo info) {
@@ -21,11 +18,10 @@ record Archive(PdfInfo info) {
   private static final DateTimeFormatter PDF_DATE =
       DateTimeFormatter.ofPattern("'D:'uuuuMMddHHmmss'Z'", Locale.ROOT).withZone(ZoneOffset.UTC);
 
-  private static final byte[] PROFILE =
-      Streams.packed(GrayProfile.bytes(), Deflater.BEST_COMPRESSION);
+  private static final byte[] PROFILE = Streams.smallest(GrayProfile.bytes());
 
   /** What the catalog says for the whole document. */
-  void describe(COSDictionary catalog) throws IOException {
+  void describe(COSDictionary catalog) {
     catalog.setString(COSName.LANG, info.language());
     catalog.setItem(COSName.MARK_INFO, flag("Marked"));
     catalog.setItem(COSName.VIEWER_PREFERENCES, flag("DisplayDocTitle"));
@@ -51,15 +47,15 @@ record Archive(PdfInfo info) {
     return PDF_DATE.format(date);
   }
 
-  private COSStream metadata() throws IOException {
-    COSStream stream = Streams.plain(Xmp.packet(info, PRODUCER));
+  private HeldStream metadata() {
+    HeldStream stream = Streams.plain(Xmp.packet(info, PRODUCER));
     stream.setItem(COSName.TYPE, COSName.METADATA);
     stream.setItem(COSName.SUBTYPE, COSName.getPDFName("XML"));
     return stream;
   }
 
-  private COSArray outputIntents() throws IOException {
-    COSStream profile = Streams.packed(PROFILE);
+  private COSArray outputIntents() {
+    HeldStream profile = Streams.packed(PROFILE);
     profile.setInt(COSName.N, 1);
     COSDictionary intent = Direct.dictionary();
     intent.setItem(COSName.TYPE, COSName.getPDFName("OutputIntent"));

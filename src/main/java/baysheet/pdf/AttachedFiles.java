@@ -1,6 +1,5 @@
 package baysheet.pdf;
 
-import java.io.IOException;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -8,14 +7,13 @@ import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
-import org.apache.pdfbox.cos.COSStream;
 import org.apache.pdfbox.cos.COSString;
 
 /** Attaches files to a document as a whole (ISO 19005-3, annex E). */
 record AttachedFiles(COSDictionary catalog, PdfInfo info) {
   private static final COSName AF = COSName.getPDFName("AF");
 
-  void attach(List<Attachment> attachments) throws IOException {
+  void attach(List<Attachment> attachments) {
     if (attachments.isEmpty()) {
       return;
     }
@@ -39,8 +37,8 @@ record AttachedFiles(COSDictionary catalog, PdfInfo info) {
     catalog.setItem(AF, associated);
   }
 
-  private COSDictionary file(Attachment attachment) throws IOException {
-    COSStream content = Streams.compressed(attachment.content());
+  private COSDictionary file(Attachment attachment) {
+    HeldStream content = Streams.compressed(attachment.content());
     content.setItem(COSName.TYPE, COSName.getPDFName("EmbeddedFile"));
     content.setItem(COSName.SUBTYPE, COSName.getPDFName(attachment.mime()));
     COSDictionary params = Direct.dictionary();

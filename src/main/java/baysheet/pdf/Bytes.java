@@ -1,8 +1,6 @@
 package baysheet.pdf;
 
-import java.io.IOException;
 import java.util.Arrays;
-import org.apache.pdfbox.cos.COSStream;
 
 /** Gathers the bytes of a file or of a stream in it. */
 final class Bytes {
@@ -23,7 +21,7 @@ final class Bytes {
   }
 
   /** A stream of what was gathered. */
-  COSStream compressed() throws IOException {
+  HeldStream compressed() {
     return Streams.compressed(bytes, size);
   }
 

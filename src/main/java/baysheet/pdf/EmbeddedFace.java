@@ -1,12 +1,10 @@
 package baysheet.pdf;
 
 import baysheet.layout.FontFace;
-import java.io.IOException;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSInteger;
 import org.apache.pdfbox.cos.COSName;
-import org.apache.pdfbox.cos.COSStream;
 import org.apache.pdfbox.cos.COSString;
 
 /** Writes a cut face into a document as a composite font (ISO 32000-1, 9.7). */
@@ -19,7 +17,7 @@ record EmbeddedFace(CutFace cut, FontFace face, boolean bold) {
 
   private static final int BOLD_STEM = 150;
 
-  COSDictionary dictionary() throws IOException {
+  COSDictionary dictionary() {
     COSDictionary font = typed(COSName.FONT);
     font.setItem(COSName.SUBTYPE, COSName.TYPE0);
     font.setName(COSName.BASE_FONT, cut.name());
@@ -29,7 +27,7 @@ record EmbeddedFace(CutFace cut, FontFace face, boolean bold) {
     return font;
   }
 
-  private COSDictionary descendant() throws IOException {
+  private COSDictionary descendant() {
     COSDictionary system = Direct.dictionary();
     system.setItem(COSName.REGISTRY, new COSString("Adobe"));
     system.setItem(COSName.ORDERING, new COSString("Identity"));
@@ -51,7 +49,7 @@ record EmbeddedFace(CutFace cut, FontFace face, boolean bold) {
     return widths;
   }
 
-  private COSDictionary descriptor() throws IOException {
+  private COSDictionary descriptor() {
     COSDictionary descriptor = typed(COSName.FONT_DESC);
     descriptor.setName(COSName.FONT_NAME, cut.name());
     descriptor.setInt(COSName.FLAGS, SYMBOLIC);
@@ -66,8 +64,8 @@ record EmbeddedFace(CutFace cut, FontFace face, boolean bold) {
   }
 
   /** Deflated beforehand, once for many documents. */
-  private COSStream program() throws IOException {
-    COSStream stream = Streams.packed(cut.program());
+  private HeldStream program() {
+    HeldStream stream = Streams.packed(cut.program());
     stream.setInt(COSName.LENGTH1, cut.length());
     return stream;
   }

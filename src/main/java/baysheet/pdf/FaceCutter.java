@@ -12,7 +12,6 @@ import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.zip.Deflater;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TTFSubsetter;
@@ -91,12 +90,12 @@ final class FaceCutter {
     SortedMap<Integer, Integer> glyphs = glyphs(kept, oldByNew);
     return new CutFace(
         SubsetTag.of(kept) + "+" + name,
-        Streams.packed(program.toByteArray(), Deflater.BEST_COMPRESSION),
+        Streams.smallest(program.toByteArray()),
         program.size(),
         widths(oldByNew),
         byCharacter(glyphs),
         box(),
-        Streams.packed(ToUnicode.map(glyphs), Deflater.BEST_COMPRESSION));
+        Streams.smallest(ToUnicode.map(glyphs)));
   }
 
   private SortedMap<Integer, Integer> glyphs(

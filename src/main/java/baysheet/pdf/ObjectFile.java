@@ -1,11 +1,9 @@
 package baysheet.pdf;
 
-import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
-import org.apache.pdfbox.cos.COSStream;
 import org.apache.pdfbox.cos.COSString;
 
 /**
@@ -32,7 +30,7 @@ final class ObjectFile {
   /** Where each object is, that of number 1 first. */
   private final List<Entry> entries = new ArrayList<>(512);
 
-  private final List<COSStream> packs = new ArrayList<>();
+  private final List<HeldStream> packs = new ArrayList<>();
   private Pack open = new Pack();
 
   private ObjectFile() {}
@@ -44,7 +42,7 @@ final class ObjectFile {
    * @param facts the document information
    * @param id this document's and no other's
    */
-  static byte[] write(COSDictionary catalog, COSDictionary facts, byte[] id) throws IOException {
+  static byte[] write(COSDictionary catalog, COSDictionary facts, byte[] id) {
     ObjectFile file = new ObjectFile();
     file.out.add(HEADER);
     file.objects(catalog, facts);
@@ -54,11 +52,11 @@ final class ObjectFile {
   }
 
   /** Writing an object may bring further ones, which come to stand behind it. */
-  private void objects(COSDictionary catalog, COSDictionary facts) throws IOException {
+  private void objects(COSDictionary catalog, COSDictionary facts) {
     text.number(catalog);
     text.number(facts);
     for (int i = 0; i < text.numbered().size(); i++) {
-      if (text.numbered().get(i) instanceof COSStream stream) {
+      if (text.numbered().get(i) instanceof HeldStream stream) {
         alone(stream);
       } else {
         packed(text.numbered().get(i));
@@ -66,14 +64,14 @@ final class ObjectFile {
     }
   }
 
-  private void alone(COSStream stream) throws IOException {
+  private void alone(HeldStream stream) {
     entries.add(new Entry(ALONE, out.size(), 0));
     out.number(entries.size()).add(" 0 obj\n");
     text.dictionary(stream, out);
-    out.add("\nstream\n").add(Streams.content(stream)).add("\nendstream\nendobj\n");
+    out.add("\nstream\n").add(stream.bytes()).add("\nendstream\nendobj\n");
   }
 
-  private void packed(COSDictionary object) throws IOException {
+  private void packed(COSDictionary object) {
     if (open.count == TOGETHER) {
       packs.add(open.stream());
       open = new Pack();
@@ -83,15 +81,15 @@ final class ObjectFile {
     text.dictionary(object, open.objects);
   }
 
-  private void packs() throws IOException {
+  private void packs() {
     packs.add(open.stream());
-    for (COSStream pack : packs) {
+    for (HeldStream pack : packs) {
       alone(pack);
     }
   }
 
   /** The cross-reference stream (7.5.8), which is its own last line. */
-  private void table(COSDictionary catalog, COSDictionary facts, byte[] id) throws IOException {
+  private void table(COSDictionary catalog, COSDictionary facts, byte[] id) {
     int start = out.size();
     int firstPack = entries.size() - packs.size() + 1;
     Bytes lines = new Bytes(8 * (entries.size() + 2));
@@ -101,7 +99,7 @@ final class ObjectFile {
       line(inPack ? new Entry(PACKED, firstPack + entry.first, entry.second) : entry, lines);
     }
     line(new Entry(ALONE, start, 0), lines);
-    COSStream table = lines.compressed();
+    HeldStream table = lines.compressed();
     table.setItem(COSName.TYPE, COSName.XREF);
     table.setInt(COSName.SIZE, entries.size() + 2);
     table.setItem(COSName.W, Direct.integers(1, 4, 2));
@@ -133,9 +131,9 @@ final class ObjectFile {
       head.number(number).add(' ').number(objects.size()).add(' ');
     }
 
-    COSStream stream() throws IOException {
+    HeldStream stream() {
       int first = head.size();
-      COSStream stream = head.add(objects).compressed();
+      HeldStream stream = head.add(objects).compressed();
       stream.setItem(COSName.TYPE, COSName.OBJ_STM);
       stream.setInt(COSName.N, count);
       stream.setInt(COSName.FIRST, first);

@@ -71,7 +71,7 @@ public final class PdfWriter {
     return all;
   }
 
-  private static COSDictionary page(Page page, Bytes content) throws IOException {
+  private static COSDictionary page(Page page, Bytes content) {
     COSDictionary drawn = new COSDictionary();
     drawn.setItem(COSName.TYPE, COSName.PAGE);
     drawn.setItem(COSName.MEDIA_BOX, new PDRectangle(page.width() / 1000f, page.height() / 1000f));

@@ -56,7 +56,7 @@ record UsedFonts(Optional<CutFace> regular, Optional<CutFace> bold, COSDictionar
     }
   }
 
-  private static COSDictionary embedded(CutFace cut, boolean bold) throws IOException {
+  private static COSDictionary embedded(CutFace cut, boolean bold) {
     Fonts fonts = Fonts.builtIn();
     return new EmbeddedFace(cut, bold ? fonts.bold() : fonts.regular(), bold).dictionary();
   }

@@ -35,7 +35,7 @@ final class Layout {
 
   /** Parses a layout; what FreeMarker cannot read is reported at each filling. */
   static Layout parse(LayoutSource source, Configuration freemarker) {
-    String name = source.source().name();
+    String name = source.name();
     MarkedText marked = MarkedText.of(source.text());
     try {
       Template template = new Template(name, new StringReader(marked.text()), freemarker);

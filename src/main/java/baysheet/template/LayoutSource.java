@@ -11,20 +11,30 @@ import java.util.Objects;
 /**
  * A layout file with the blocks that stand before it, and the sentences of this package about both.
  * Lines are counted through the two as if they were one file.
- *
- * @param blocks empty, or whole lines
  */
-record LayoutSource(Source source, Source blocks) {
-  LayoutSource {
-    Objects.requireNonNull(source);
-    if (!blocks.text().isEmpty() && !blocks.text().endsWith("\n")) {
-      blocks = new Source(blocks.name(), blocks.text() + "\n");
-    }
+final class LayoutSource {
+  private final Source source;
+
+  /** Empty, or whole lines. */
+  private final Source blocks;
+
+  private final int linesBefore;
+
+  LayoutSource(Source source, Source blocks) {
+    boolean whole = blocks.text().isEmpty() || blocks.text().endsWith("\n");
+    this.source = Objects.requireNonNull(source);
+    this.blocks = whole ? blocks : new Source(blocks.name(), blocks.text() + "\n");
+    linesBefore = (int) this.blocks.text().chars().filter(c -> c == '\n').count();
   }
 
   /** A layout that makes do without blocks. */
   LayoutSource(Source source) {
     this(source, new Source(source.name(), ""));
+  }
+
+  /** The layout's name. */
+  String name() {
+    return source.name();
   }
 
   /** What is filled. */
@@ -34,11 +44,7 @@ record LayoutSource(Source source, Source blocks) {
 
   /** Where the layout itself begins. */
   Where start() {
-    return new Where(linesBefore() + 1, 1);
-  }
-
-  private int linesBefore() {
-    return (int) blocks.text().chars().filter(c -> c == '\n').count();
+    return new Where(linesBefore + 1, 1);
   }
 
   /** Collects what is wrong with the markup of one filling. */
@@ -47,10 +53,9 @@ record LayoutSource(Source source, Source blocks) {
   }
 
   Span span(Where where) {
-    int before = linesBefore();
-    return where.line() <= before
+    return where.line() <= linesBefore
         ? blocks.at(where.line(), where.column())
-        : source.at(where.line() - before, where.column());
+        : source.at(where.line() - linesBefore, where.column());
   }
 
   /** What FreeMarker cannot read or fill. */
