@@ -11,7 +11,9 @@ import baysheet.plan.CheckLine;
 import baysheet.plan.Sheet;
 import baysheet.plan.TorqueLine;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
 /** What technicians stumbled over when they read the sheets of the demo days. */
@@ -100,6 +102,47 @@ class DemoOnPaperTest {
       CautionLine support = caution(sheet(job), "vehicle-support");
       assertTrue(support.command().contains("stands or solid blocks"), support.command());
     }
+  }
+
+  /** It is in the crib with a square of half an inch; W2 has three eighths. */
+  @Test
+  void aCrowFootHasOneSquareWhicheverWrenchTurnsIt() {
+    for (String job : List.of("2406", "2410")) {
+      Sheet.SocketLine crowFoot =
+          sheet(job).sockets().stream()
+              .filter(it -> it.insert().isPresent())
+              .findFirst()
+              .orElseThrow();
+      assertEquals("1/2\u00a0in", crowFoot.drive(), job);
+    }
+    assertTrue(tools("2406").contains("adapter 3/8 in to 1/2 in"));
+    assertFalse(tools("2410").toString().contains("adapter"));
+  }
+
+  @Test
+  void whatOnlyWaysOutAskForSaysSo() {
+    List<Sheet.ToolLine> tools = sheet("2406").tools();
+    Map<String, Boolean> stuck =
+        tools.stream().collect(Collectors.toMap(Sheet.ToolLine::name, Sheet.ToolLine::ifStuck));
+    assertEquals(true, stuck.get("nut splitter"));
+    assertEquals(true, stuck.get("long bar"));
+    assertEquals(false, stuck.get("long lever bar"));
+    assertEquals(false, stuck.get("steel rule"));
+  }
+
+  @Test
+  void pensAndTagsThatChecksAndMarksNeedAreLaidOut() {
+    for (MadeSheet made : ALL) {
+      String job = made.sheet().heading().job();
+      List<String> checks = made.sheet().checks().stream().map(CheckLine::name).toList();
+      assertTrue(tools(job).contains("paint pen"), job);
+      assertEquals(checks.contains("no-brakes-tag"), tools(job).contains("NO BRAKES tag"), job);
+      assertEquals(checks.contains("no-oil-tag"), tools(job).contains("NO OIL tag"), job);
+    }
+  }
+
+  private static List<String> tools(String job) {
+    return sheet(job).tools().stream().map(Sheet.ToolLine::name).toList();
   }
 
   /** At each step of a kind the letter of a caution. */
