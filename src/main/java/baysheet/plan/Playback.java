@@ -80,6 +80,7 @@ final class Playback {
     playback.allDone();
     playback.faults.addAll(
         AllListed.faults(sheet, printed, resolved, playback.state.everOff, playback.state.back));
+    playback.faults.addAll(LaidOut.faults(sheet, printed, resolved));
     playback.faults.addAll(Completeness.faults(sheet, printed, resolved));
     playback.faults.addAll(Followed.faults(sheet, printed, resolved, bringing));
     playback.faults.addAll(OnBlocks.faults(sheet, printed, resolved));
