@@ -97,6 +97,7 @@ public record Catalogue(
    * @param hold whether a second person must look
    * @param needs a figure that only the vehicle's data can give: printed as an empty box
    * @param keepsOpen what somebody else must do before the sheet is closed: alignment …
+   * @param uses tools it needs, where it is no step
    * @param releasedBy who releases the vehicle where any second person will not do
    * @param step how it stands in the sequence, where it is a step of its own
    */
@@ -108,6 +109,7 @@ public record Catalogue(
       boolean hold,
       Optional<Located<String>> needs,
       Optional<Located<String>> keepsOpen,
+      List<Located<Procedure.Use>> uses,
       Optional<Located<String>> releasedBy,
       Optional<Located<String>> because,
       Located<String> source,
@@ -115,6 +117,7 @@ public record Catalogue(
       Span at) {
     public Rule {
       when = List.copyOf(when);
+      uses = List.copyOf(uses);
     }
   }
 

@@ -142,7 +142,8 @@ final class CribReader {
   private static Optional<Shop.Special> special(MapReader map) {
     Optional<Located<String>> name = map.required("name", Read.text());
     Optional<Located<Integer>> count = map.required("count", COUNT);
-    return map.build(() -> new Shop.Special(name.get(), count.get()));
+    Optional<Located<Drive>> drive = map.optional("drive", Figures.drive());
+    return map.build(() -> new Shop.Special(name.get(), count.get(), drive));
   }
 
   /** Whether the figure is for each stand or for a pair must be said: it halves what they carry. */

@@ -48,8 +48,18 @@ public record Procedure(
   /** A procedure to open first, at a place of its own where that does not follow by itself. */
   public record Access(String procedure, Optional<Place> place) {}
 
-  /** A tool or other thing a step needs; a special tool is looked up in the crib. */
-  public record Use(String name, boolean special) {}
+  /**
+   * A tool or other thing a step needs.
+   *
+   * @param special whether it is looked up in the crib
+   * @param ifStuck whether only its ways out ask for it
+   */
+  public record Use(String name, boolean special, boolean ifStuck) {
+    /** One that the work itself asks for. */
+    public Use(String name, boolean special) {
+      this(name, special, false);
+    }
+  }
 
   /** A new part. */
   public record Part(Located<String> name, Located<Integer> count, Span at) {}

@@ -25,6 +25,7 @@ final class RuleReader {
     boolean hold = map.yesNo("hold", false);
     Optional<Located<String>> needs = map.optional("needs", Read.text());
     Optional<Located<String>> keepsOpen = map.optional("keeps-open", Read.text());
+    List<Located<Procedure.Use>> uses = map.listOrOne("uses", StepReader.USE);
     Optional<Located<String>> releasedBy = map.optional("released-by", Read.text());
     Optional<Located<String>> because = map.optional("because", Read.text());
     Optional<Located<String>> source = map.required("source", Read.text());
@@ -41,6 +42,7 @@ final class RuleReader {
                     hold,
                     needs,
                     keepsOpen,
+                    uses,
                     releasedBy,
                     because,
                     source.get(),

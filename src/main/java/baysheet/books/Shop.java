@@ -83,8 +83,13 @@ public record Shop(
     }
   }
 
-  /** A special tool and how many there are. */
-  public record Special(Located<String> name, Located<Integer> count) {}
+  /**
+   * A special tool and how many there are.
+   *
+   * @param drive the square of what stands between wrench and head: a crow-foot has but one
+   */
+  public record Special(
+      Located<String> name, Located<Integer> count, Optional<Located<Drive>> drive) {}
 
   /**
    * Axle stands.

@@ -16,11 +16,11 @@ import java.util.regex.Pattern;
 final class StepReader {
   static final ValueReader<Step> STEP = Read.record("a step", StepReader::step);
 
-  /** {@code wire brush}, or {@code {special: ball joint splitter}}. */
+  /** {@code wire brush}, {@code {special: ball joint splitter}} or {@code {if-stuck: drill}}. */
   static final ValueReader<Procedure.Use> USE =
       Read.scalarOr(
           Read.text().map(name -> new Procedure.Use(name, false)),
-          Read.record("a tool", StepReader::special));
+          Read.record("a tool", StepReader::marked));
 
   private static final ValueReader<String> ITEM = Read.value(PlaceText::item);
   private static final ValueReader<Step.Apply> APPLY = Read.value(StepReader::apply);
@@ -77,8 +77,10 @@ final class StepReader {
     return words;
   }
 
-  private static Optional<Procedure.Use> special(MapReader map) {
-    Optional<Located<String>> name = map.required("special", Read.text());
-    return map.build(() -> new Procedure.Use(name.get().value(), true));
+  private static Optional<Procedure.Use> marked(MapReader map) {
+    boolean stuck = map.has("if-stuck");
+    map.atMostOneOf(List.of("special", "if-stuck"));
+    Optional<Located<String>> name = map.required(stuck ? "if-stuck" : "special", Read.text());
+    return map.build(() -> new Procedure.Use(name.get().value(), !stuck, stuck));
   }
 }

@@ -106,7 +106,7 @@ final class AmericanWords {
   }
 
   private Sheet.ToolLine tool(Sheet.ToolLine it) {
-    return new Sheet.ToolLine(text(it.name()), it.special(), it.owned());
+    return new Sheet.ToolLine(text(it.name()), it.special(), it.owned(), it.ifStuck());
   }
 
   private Sheet.PartLine part(Sheet.PartLine it) {

@@ -121,16 +121,28 @@ final class CheckSteps {
     }
   }
 
-  /** Every step of the work that brings a check, and every closing step of what gives access. */
+  /**
+   * Every step of the work that brings a check, and of what gives access every closing step and
+   * every other one that puts something on.
+   */
   private Set<Integer> around(Waiting check) {
     Set<Integer> around = new LinkedHashSet<>();
     Collection<TaskId> tasks = check.step().allBack() ? resolved.tasks().keySet() : check.brought();
     for (TaskId task : tasks) {
       StepChains.Chains own = chains.of(task);
       Stream.of(own.open(), own.work(), own.close()).forEach(around::addAll);
-      layers.around(task).forEach(access -> around.addAll(chains.of(access).close()));
+      layers.around(task).forEach(access -> around.addAll(puttingOn(chains.of(access))));
     }
     return around;
+  }
+
+  private List<Integer> puttingOn(StepChains.Chains access) {
+    return Stream.concat(
+            Stream.of(access.open(), access.work())
+                .flatMap(List::stream)
+                .filter(node -> !drafts.get(node).doUp().isEmpty()),
+            access.close().stream())
+        .toList();
   }
 
   /** What must be off still goes on later, and so does the vehicle onto its wheels. */

@@ -1,8 +1,10 @@
 package baysheet.plan;
 
 import baysheet.books.Catalogue;
+import baysheet.books.Moment;
 import baysheet.books.Place;
 import baysheet.report.Located;
+import baysheet.resolve.BoundStep;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
@@ -157,16 +159,27 @@ final class CheckTurns {
             .toList();
   }
 
-  /** What these tasks and those that give access to them take off and put on. */
+  /**
+   * What these tasks and those that give access to them take off and put on. What a step is written
+   * to put on after lowering no check while raised can wait for.
+   */
   private Set<ItemAt> items(Collection<Task> tasks) {
     Set<ItemAt> items = new LinkedHashSet<>();
     for (Task task : tasks) {
       Stream.of(task.open(), task.work(), task.close())
           .flatMap(List::stream)
+          .filter(step -> !isLate(step))
           .flatMap(step -> Stream.of(step.undo(), step.doUp()))
           .forEach(items::addAll);
       items.addAll(items(task.access().stream().map(resolved.tasks()::get).toList()));
     }
     return items;
+  }
+
+  private static boolean isLate(BoundStep step) {
+    return step.step()
+        .moment()
+        .filter(moment -> moment.value().compareTo(Moment.ON_THE_GROUND) >= 0)
+        .isPresent();
   }
 }

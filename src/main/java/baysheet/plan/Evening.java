@@ -133,13 +133,21 @@ final class Evening {
     if (step.seizes() == Step.Seizes.LIKELY) {
       for (ItemAt item : step.undo()) {
         Bound thing = resolved.thing(item);
-        // Mineral oil swells the seals of a brake, and takes the grip from what rubs.
-        boolean brake = thing.isOf("brake-hydraulic") || thing.isOf("brake-friction");
-        if (kind.isInstance(thing) && !brake) {
+        if (kind.isInstance(thing) && isSoaked(thing)) {
           words.add(Words.of(thing, resolved.shop().terms()));
         }
       }
     }
     return words;
+  }
+
+  /**
+   * Mineral oil swells the seals of a brake, and takes the grip from what rubs; what a wheel covers
+   * nobody reaches the evening before.
+   */
+  private static boolean isSoaked(Bound thing) {
+    return !thing.isOf("brake-hydraulic")
+        && !thing.isOf("brake-friction")
+        && !thing.isOf("covered");
   }
 }

@@ -1,5 +1,6 @@
 package baysheet.plan;
 
+import baysheet.books.Catalogue;
 import baysheet.books.Fastener;
 import baysheet.books.Procedure;
 import baysheet.books.Shop;
@@ -12,6 +13,7 @@ import baysheet.resolve.Task;
 import baysheet.torque.Treatment;
 import baysheet.torque.Wrench;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -21,6 +23,9 @@ import java.util.Set;
 
 /** What to lay out before the work: tools, new parts, what is used up. */
 final class LayOut {
+  /** For the witness mark that every torque line has a box for. */
+  private static final String PAINT_PEN = "paint pen";
+
   private final Resolved resolved;
   private final List<Laid> lines;
   private final List<Draft> steps = new ArrayList<>();
@@ -31,23 +36,50 @@ final class LayOut {
     lines.forEach(line -> steps.addAll(line.all()));
   }
 
-  /** Special tools first, each group in the order in which the sequence comes to it. */
-  List<Sheet.ToolLine> tools(List<TorqueLine> torque) {
+  /**
+   * Special tools first, each group in the order in which the sequence comes to it; what checks ask
+   * for follows, and last what only ways out do.
+   */
+  List<Sheet.ToolLine> tools(List<TorqueLine> torque, List<CheckLine> checks) {
     Set<Procedure.Use> uses = new LinkedHashSet<>(forTightening(torque));
     for (Task task : resolved.tasks().values()) {
       task.procedure().uses().forEach(use -> uses.add(use.value()));
     }
     steps.forEach(step -> uses.addAll(step.uses()));
+    uses.addAll(forChecks(checks));
     List<Sheet.ToolLine> special = new ArrayList<>();
     List<Sheet.ToolLine> other = new ArrayList<>();
-    uses.forEach(use -> (use.special() ? special : other).add(tool(use)));
+    List<Sheet.ToolLine> stuck = new ArrayList<>();
+    Set<String> worked = new HashSet<>();
+    uses.stream().filter(use -> !use.ifStuck()).forEach(use -> worked.add(use.name()));
+    for (Procedure.Use use : uses) {
+      if (!use.ifStuck()) {
+        (use.special() ? special : other).add(tool(use));
+      } else if (!worked.contains(use.name())) {
+        stuck.add(tool(use));
+      }
+    }
     special.addAll(other);
+    special.addAll(stuck);
     return special;
   }
 
+  private List<Procedure.Use> forChecks(List<CheckLine> checks) {
+    Map<String, Catalogue.Rule> rules = resolved.catalogue().rules();
+    List<Procedure.Use> uses = new ArrayList<>();
+    for (CheckLine check : checks) {
+      Catalogue.Rule rule = rules.get(check.name());
+      if (rule != null && rule.check().value().equals(check.text())) {
+        rule.uses().forEach(use -> uses.add(use.value()));
+      }
+    }
+    return uses;
+  }
+
   /**
-   * An angle gauge where there is an angle; a crow-foot where the book reckons with its length; an
-   * adapter where wrench and socket differ in square; what the wheels stand on at ride height.
+   * A pen for the witness marks; an angle gauge where there is an angle; a crow-foot where the book
+   * reckons with its length; an adapter where wrench and socket differ in square; what the wheels
+   * stand on at ride height.
    */
   private List<Procedure.Use> forTightening(List<TorqueLine> torque) {
     Set<String> names = new LinkedHashSet<>();
@@ -66,6 +98,9 @@ final class LayOut {
     }
     List<Procedure.Use> uses = new ArrayList<>();
     names.forEach(name -> uses.add(new Procedure.Use(name, true)));
+    if (!torque.isEmpty()) {
+      uses.add(new Procedure.Use(PAINT_PEN, false));
+    }
     if (torque.stream().anyMatch(TorqueLine::rideHeight)) {
       Words.UNDER_WHEELS.forEach(name -> uses.add(new Procedure.Use(name, false)));
     }
@@ -104,17 +139,22 @@ final class LayOut {
 
   private Sheet.ToolLine tool(Procedure.Use use) {
     boolean owned = !use.special() || has(resolved.shop(), use.name());
-    return new Sheet.ToolLine(use.name(), use.special(), owned);
+    return new Sheet.ToolLine(use.name(), use.special(), owned, use.ifStuck());
   }
 
   /** Whether the crib has a special tool; other things are taken to be at hand. */
   static boolean has(Shop shop, String tool) {
+    return special(shop, tool).isPresent();
+  }
+
+  /** A special tool as the crib has it. */
+  static Optional<Shop.Special> special(Shop shop, String tool) {
     for (Shop.Special special : shop.crib().special()) {
       if (special.name().value().equals(tool) && special.count().value() > 0) {
-        return true;
+        return Optional.of(special);
       }
     }
-    return false;
+    return Optional.empty();
   }
 
   /** The procedures' new parts, then every fastener that may not be used again. */

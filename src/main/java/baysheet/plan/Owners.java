@@ -43,8 +43,9 @@ final class Owners {
       step.doUp().forEach(item -> add(doing, item, step.task()));
     }
     mirrored.forEach((item, tasks) -> tasks.forEach(task -> add(own, item, task)));
-    // What others put on in its turn does not wait for the ground.
-    late.forEach((item, tasks) -> own.putIfAbsent(item, tasks));
+    // What others put on in its turn waits for the ground only where one who gives them access
+    // says.
+    late.forEach((item, tasks) -> tasks.forEach(task -> add(own, item, task)));
     Owners owners = new Owners();
     undo.forEach((item, tasks) -> owners.undoing.put(item, first(layers, tasks)));
     own.forEach((item, tasks) -> owners.doingUp.put(item, first(layers, tasks)));

@@ -80,7 +80,7 @@ public final class Planner {
     List<Sheet.Support> support = SupportCheck.of(resolved, lines, problems);
     List<Sheet.SocketLine> sockets = needs.all();
     LayOut layOut = new LayOut(resolved, lines);
-    List<Sheet.ToolLine> tools = layOut.tools(torque);
+    List<Sheet.ToolLine> tools = layOut.tools(torque, checks);
     List<String> evening = new Evening(resolved, lines).all(graph, tools, sockets, torque, checks);
     return new Sheet(
         Headings.of(resolved),

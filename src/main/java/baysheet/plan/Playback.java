@@ -13,8 +13,8 @@ import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * Plays a finished sheet back, step by step, and says where it does not hold. It looks at what is
@@ -80,6 +80,7 @@ final class Playback {
     playback.allDone();
     playback.faults.addAll(
         AllListed.faults(sheet, printed, resolved, playback.state.everOff, playback.state.back));
+    playback.faults.addAll(LaidOut.faults(sheet, printed, resolved));
     playback.faults.addAll(Completeness.faults(sheet, printed, resolved));
     playback.faults.addAll(Followed.faults(sheet, printed, resolved, bringing));
     playback.faults.addAll(OnBlocks.faults(sheet, printed, resolved));
@@ -140,7 +141,7 @@ final class Playback {
     List<ItemAt> undo = at(step.undo(), step, place);
     List<ItemAt> doUp = at(step.doUp(), step, place);
     standsAsSaid(step);
-    if (step.phase().isWork() && !waits(step, place)) {
+    if (step.phase().isWork() && !isOutOfTurn(step, place)) {
       accessOpen(step, place, undo);
     }
     for (ItemAt item : undo) {
@@ -158,22 +159,18 @@ final class Playback {
     }
   }
 
-  /** Whether a step is written for after lowering, when all that gave access to it is closed. */
-  private boolean waits(Sheet.SheetStep step, Place place) {
+  /**
+   * Whether a step is written for a moment at which what gives access to it is closed: still, or
+   * again.
+   */
+  private boolean isOutOfTurn(Sheet.SheetStep step, Place place) {
     Task task = task(step, place);
-    return waits(step, task.open()) || waits(step, task.work()) || waits(step, task.close());
-  }
-
-  private static boolean waits(Sheet.SheetStep step, List<BoundStep> written) {
-    for (BoundStep one : written) {
-      Optional<Located<Moment>> moment = one.step().moment();
-      if (moment.isPresent()
-          && moment.get().value().compareTo(Moment.ON_THE_GROUND) >= 0
-          && one.step().text().value().equals(step.text())) {
-        return true;
-      }
-    }
-    return false;
+    return Stream.of(task.open(), task.work(), task.close())
+        .flatMap(List::stream)
+        .filter(written -> written.step().text().value().equals(step.text()))
+        .flatMap(written -> written.step().moment().stream())
+        .map(Located::value)
+        .anyMatch(at -> at == Moment.BEFORE_LIFTING || at.compareTo(Moment.ON_THE_GROUND) >= 0);
   }
 
   /** A step's moment is the state in which the vehicle is when the sequence comes to it. */

@@ -213,8 +213,13 @@ public record Sheet(
       boolean owned,
       Optional<String> insert) {}
 
-  /** A tool, or something else a step needs; not owned means it must be borrowed. */
-  public record ToolLine(String name, boolean special, boolean owned) {}
+  /**
+   * A tool, or something else a step or check needs.
+   *
+   * @param owned whether the crib has it; else it must be borrowed
+   * @param ifStuck whether only ways out ask for it
+   */
+  public record ToolLine(String name, boolean special, boolean owned, boolean ifStuck) {}
 
   /** A new part; {@code fastener} marks one that is single-use. */
   public record PartLine(String part, int count, boolean fastener) {}

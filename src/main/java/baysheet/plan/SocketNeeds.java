@@ -1,6 +1,7 @@
 package baysheet.plan;
 
 import baysheet.books.Fastener;
+import baysheet.books.Shop;
 import baysheet.books.Step;
 import baysheet.report.Located;
 import baysheet.resolve.Bound;
@@ -135,11 +136,18 @@ final class SocketNeeds {
             .orElseGet(() -> new Kind(head, socket, fastener.deep(), Optional.empty())));
   }
 
-  /** In the square of the wrench: what the book reckons with is no socket, but stands for one. */
+  /**
+   * What the book reckons with is no socket, but stands for one: in the square that the crib says
+   * it has, else in that of the wrench.
+   */
   private SocketChoice insert(Fastener fastener, Head head, Reach reach, SocketChoice socket) {
-    Drive square = wrenches.last(fastener).map(Wrench::drive).orElse(socket.drive());
-    boolean owned = LayOut.has(resolved.shop(), Words.crowFoot(head, reach));
-    return new SocketChoice(square, 0, false, owned, List.of());
+    Optional<Shop.Special> own = LayOut.special(resolved.shop(), Words.crowFoot(head, reach));
+    Drive square =
+        own.flatMap(Shop.Special::drive)
+            .map(Located::value)
+            .or(() -> wrenches.last(fastener).map(Wrench::drive))
+            .orElse(socket.drive());
+    return new SocketChoice(square, 0, false, own.isPresent(), List.of());
   }
 
   /**

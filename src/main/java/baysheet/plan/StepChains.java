@@ -41,6 +41,10 @@ final class StepChains {
   private final Map<ItemAt, Integer> undoes = new LinkedHashMap<>();
   private final Map<ItemAt, Integer> doesUp = new LinkedHashMap<>();
   private final List<Draft> dropped = new ArrayList<>();
+
+  /** What each task leaves for after lowering; another may put the same on in its own turn. */
+  private final Map<TaskId, List<Part>> left = new LinkedHashMap<>();
+
   private Owners owners;
   private double saved;
 
@@ -104,6 +108,7 @@ final class StepChains {
       parts.put(task, new ArrayList<>(List.of(parts(open.get(task)), parts(work.get(task)))));
     }
     close.forEach((task, steps) -> parts.get(task).add(parts(steps)));
+    left.forEach((task, steps) -> parts.get(task).get(2).addAll(steps));
     parts.forEach(
         (task, all) ->
             chains.put(task, new Chains(chain(all.get(0)), chain(all.get(1)), chain(all.get(2)))));
@@ -146,6 +151,8 @@ final class StepChains {
       evening.add(step);
     } else if (moment.compareTo(Moment.ON_THE_GROUND) >= 0) {
       late.add(withoutOthers(step));
+      left.computeIfAbsent(step.task(), key -> new ArrayList<>())
+          .add(new Part(step, Optional.empty()));
     } else {
       return !isEarly(step);
     }

@@ -180,8 +180,8 @@ public record SheetText(
   public record SocketText(
       String drive, String head, String kind, String count, String firstStep, boolean borrow) {}
 
-  /** A tool, or something else a step needs. */
-  public record ToolText(String name, boolean special, boolean borrow) {}
+  /** A tool, or something else a step or check needs; some only ways out ask for. */
+  public record ToolText(String name, boolean special, boolean borrow, boolean ifStuck) {}
 
   /** A new part. */
   public record PartText(String count, String part, boolean fastener) {}

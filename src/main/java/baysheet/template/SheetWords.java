@@ -57,7 +57,7 @@ final class SheetWords {
         sheet.sockets().stream().map(SheetWords::socket).toList(),
         sheet.tools().stream()
             .filter(tool -> !standsForSocket(tool))
-            .map(tool -> new ToolText(tool.name(), tool.special(), !tool.owned()))
+            .map(tool -> new ToolText(tool.name(), tool.special(), !tool.owned(), tool.ifStuck()))
             .toList(),
         sheet.parts().stream()
             .map(part -> new PartText(String.valueOf(part.count()), part.part(), part.fastener()))

@@ -31,7 +31,9 @@ class ProcedureReaderTest {
     assertEquals(List.of("brake-fluid"), values(WHOLE.before()));
     assertEquals(
         List.of(
-            new Procedure.Use("wire brush", false), new Procedure.Use("ball joint splitter", true)),
+            new Procedure.Use("wire brush", false),
+            new Procedure.Use("ball joint splitter", true),
+            new Procedure.Use("drill", false, true)),
         values(WHOLE.uses()));
     assertEquals("arm", WHOLE.parts().get(0).name().value());
     assertEquals(1, WHOLE.parts().get(0).count().value());

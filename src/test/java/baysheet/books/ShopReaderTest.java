@@ -106,6 +106,8 @@ class ShopReaderTest {
     assertEquals(Shop.Grade.APPRENTICE, WHOLE.people().get("A1").grade());
     assertEquals("N. Tepperly", WHOLE.people().get("A1").name().value());
     assertEquals("ball joint splitter", WHOLE.crib().special().get(0).name().value());
+    assertEquals(Optional.empty(), WHOLE.crib().special().get(0).drive());
+    assertEquals(Drive.HALF, WHOLE.crib().special().get(1).drive().orElseThrow().value());
   }
 
   /** Five percent is common practice, no source; a year is the interval of ISO 6789-1. */

@@ -134,6 +134,14 @@ final class Spoilt {
     each(sheet.torque(), "torque line", Spoilt::torque);
     each(sheet.parts(), "part", Spoilt::parts);
     each(sheet.tally(), "tally row", Spoilt::tally);
+    each(sheet.tools(), "tool", Spoilt::tools);
+    for (Sheet.ToolLine tool : sheet.tools()) {
+      if (!tool.ifStuck()) {
+        all.put(
+            tool.name() + " if stuck only",
+            tools(sheet, replaced(sheet.tools(), tool, Spoilt::ifStuck)));
+      }
+    }
     List<CautionLine> grave =
         sheet.cautions().stream()
             .filter(line -> line.signal().equals("DANGER") || line.signal().equals("WARNING"))
@@ -143,6 +151,10 @@ final class Spoilt {
         all.put("without caution " + line.name(), cautions(less(sheet.cautions(), line)));
       }
     }
+  }
+
+  private static Sheet.ToolLine ifStuck(Sheet.ToolLine tool) {
+    return new Sheet.ToolLine(tool.name(), tool.special(), tool.owned(), true);
   }
 
   private interface Part<T> {
@@ -222,28 +234,53 @@ final class Spoilt {
     return new Spoilt(sheet).with(sheet.sections(), sheet.torque(), sheet.parts(), lines);
   }
 
+  private static Sheet tools(Sheet sheet, List<Sheet.ToolLine> tools) {
+    return new Spoilt(sheet)
+        .sheet(
+            sheet.cautions(),
+            sheet.sections(),
+            sheet.torque(),
+            tools,
+            sheet.parts(),
+            sheet.tally(),
+            sheet.checks());
+  }
+
   private Sheet with(
       List<Sheet.Section> sections,
       List<TorqueLine> torque,
       List<Sheet.PartLine> parts,
       List<Sheet.TallyLine> tally) {
-    return sheet(sheet.cautions(), sections, torque, parts, tally, sheet.checks());
+    return sheet(sheet.cautions(), sections, torque, sheet.tools(), parts, tally, sheet.checks());
   }
 
   private Sheet cautions(List<CautionLine> cautions) {
     return sheet(
-        cautions, sheet.sections(), sheet.torque(), sheet.parts(), sheet.tally(), sheet.checks());
+        cautions,
+        sheet.sections(),
+        sheet.torque(),
+        sheet.tools(),
+        sheet.parts(),
+        sheet.tally(),
+        sheet.checks());
   }
 
   private Sheet checks(List<CheckLine> checks) {
     return sheet(
-        sheet.cautions(), sheet.sections(), sheet.torque(), sheet.parts(), sheet.tally(), checks);
+        sheet.cautions(),
+        sheet.sections(),
+        sheet.torque(),
+        sheet.tools(),
+        sheet.parts(),
+        sheet.tally(),
+        checks);
   }
 
   private Sheet sheet(
       List<CautionLine> cautions,
       List<Sheet.Section> sections,
       List<TorqueLine> torque,
+      List<Sheet.ToolLine> tools,
       List<Sheet.PartLine> parts,
       List<Sheet.TallyLine> tally,
       List<CheckLine> checks) {
@@ -254,7 +291,7 @@ final class Spoilt {
         sections,
         torque,
         sheet.sockets(),
-        sheet.tools(),
+        tools,
         parts,
         sheet.consumables(),
         tally,

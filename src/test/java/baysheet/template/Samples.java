@@ -92,7 +92,7 @@ final class Samples {
         List.of(
             new Sheet.SocketLine(
                 "3/8 in", "hex 17 mm", 6, false, false, 1, 4, true, Optional.empty())),
-        List.of(new Sheet.ToolLine("drain tray 8\u00a0L", false, true)),
+        List.of(new Sheet.ToolLine("drain tray 8\u00a0L", false, true, false)),
         List.of(
             new Sheet.PartLine("sump plug with washer", 1, true),
             new Sheet.PartLine("oil filter", 1, false)),

@@ -1,0 +1,172 @@
+package baysheet.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import baysheet.books.Moment;
+import baysheet.books.Shop;
+import baysheet.plan.CautionLine;
+import baysheet.plan.CheckLine;
+import baysheet.plan.Sheet;
+import baysheet.plan.TorqueLine;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+
+/** What technicians stumbled over when they read the sheets of the demo days. */
+class DemoOnPaperTest {
+  private static final List<MadeSheet> ALL = DemoSheets.made(Shop.Paper.A4);
+
+  private static MadeSheet made(String job) {
+    return ALL.stream()
+        .filter(sheet -> sheet.sheet().heading().job().equals(job))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static Sheet sheet(String job) {
+    return made(job).sheet();
+  }
+
+  @Test
+  void whatTheWheelCoversIsNotSoakedTheEveningBefore() {
+    assertFalse(sheet("2411").evening().toString().contains("locating screw"));
+  }
+
+  @Test
+  void leverTravelIsSetAtANutWithItsSocket() {
+    Sheet drums = sheet("2411");
+    TorqueLine nut =
+        drums.torque().stream()
+            .filter(line -> line.fastener().equals("cable-adjuster-nut"))
+            .findFirst()
+            .orElseThrow();
+    assertEquals(TorqueLine.Kind.SNUG, nut.kind());
+    assertTrue(drums.sockets().stream().anyMatch(it -> it.head().equals("hex\u00a013\u00a0mm")));
+    int setting = first(drums, step -> step.torque().contains(nut.n()));
+    assertTrue(setting > last(drums, step -> step.procedure().equals("drums-and-shoes")));
+  }
+
+  @Test
+  void dustIsWarnedOfAtTheFirstStepThatLetsItOut() {
+    for (String job : List.of("2401", "2408")) {
+      lettered(job, "brake-dust", step -> step.text().startsWith("Hold each guide pin"));
+    }
+  }
+
+  @Test
+  void aLongPullIsWarnedOfWhenTheDriveNutGoesOnToo() {
+    lettered("2403", "break-loose", step -> step.text().startsWith("Bar on;"));
+  }
+
+  @Test
+  void whoLiftsAHeavyWheelAloneIsBookedHelpAndWarnedBothTimes() {
+    assertTrue(
+        sheet("2414").evening().contains("Book a second person or a hoist for the heavy parts"));
+    lettered("2414", "heavy-part", step -> step.procedure().equals("wheel-off"));
+  }
+
+  @Test
+  void wherePeopleSignAsSecondTheyLookBeforeTheCarMoves() {
+    for (MadeSheet made : ALL) {
+      List<CheckLine> looks =
+          made.sheet().checks().stream()
+              .filter(check -> check.name().equals("second-look"))
+              .toList();
+      assertEquals(1, looks.size(), made.sheet().heading().job());
+      assertTrue(looks.get(0).hold() && looks.get(0).moment() == Moment.BEFORE_MOVING);
+    }
+  }
+
+  @Test
+  void highVoltageIsSeenOnOnceAllThatLightsLampsIsDone() {
+    List<String> checks = sheet("2413").checks().stream().map(CheckLine::name).toList();
+    assertTrue(checks.indexOf("high-voltage-back") > checks.indexOf("battery-back"));
+    assertTrue(checks.indexOf("high-voltage-back") > checks.indexOf("coolant-bled-electric"));
+  }
+
+  @Test
+  void onARustyCarWaysOutStayBesideTheirWarnings() {
+    for (MadeSheet made : ALL) {
+      boolean sticks = !made.sheet().heading().state().isEmpty();
+      assertFalse(sticks && made.fit().dropped().contains("hints"), made.sheet().heading().job());
+    }
+  }
+
+  @Test
+  void reachingUnderOnBlocksIsNoContradiction() {
+    for (String job : List.of("2402", "2405")) {
+      CautionLine support = caution(sheet(job), "vehicle-support");
+      assertTrue(support.command().contains("stands or solid blocks"), support.command());
+    }
+  }
+
+  /** It is in the crib with a square of half an inch; W2 has three eighths. */
+  @Test
+  void aCrowFootHasOneSquareWhicheverWrenchTurnsIt() {
+    for (String job : List.of("2406", "2410")) {
+      Sheet.SocketLine crowFoot =
+          sheet(job).sockets().stream()
+              .filter(it -> it.insert().isPresent())
+              .findFirst()
+              .orElseThrow();
+      assertEquals("1/2\u00a0in", crowFoot.drive(), job);
+    }
+    assertTrue(tools("2406").contains("adapter 3/8 in to 1/2 in"));
+    assertFalse(tools("2410").toString().contains("adapter"));
+  }
+
+  @Test
+  void whatOnlyWaysOutAskForSaysSo() {
+    List<Sheet.ToolLine> tools = sheet("2406").tools();
+    Map<String, Boolean> stuck =
+        tools.stream().collect(Collectors.toMap(Sheet.ToolLine::name, Sheet.ToolLine::ifStuck));
+    assertEquals(true, stuck.get("nut splitter"));
+    assertEquals(true, stuck.get("long bar"));
+    assertEquals(false, stuck.get("long lever bar"));
+    assertEquals(false, stuck.get("steel rule"));
+  }
+
+  @Test
+  void pensAndTagsThatChecksAndMarksNeedAreLaidOut() {
+    for (MadeSheet made : ALL) {
+      String job = made.sheet().heading().job();
+      List<String> checks = made.sheet().checks().stream().map(CheckLine::name).toList();
+      assertTrue(tools(job).contains("paint pen"), job);
+      assertEquals(checks.contains("no-brakes-tag"), tools(job).contains("NO BRAKES tag"), job);
+      assertEquals(checks.contains("no-oil-tag"), tools(job).contains("NO OIL tag"), job);
+    }
+  }
+
+  private static List<String> tools(String job) {
+    return sheet(job).tools().stream().map(Sheet.ToolLine::name).toList();
+  }
+
+  /** At each step of a kind the letter of a caution. */
+  private static void lettered(String job, String caution, Predicate<Sheet.SheetStep> which) {
+    Sheet sheet = sheet(job);
+    String letter = caution(sheet, caution).letter();
+    List<Sheet.SheetStep> steps =
+        sheet.steps().stream().filter(it -> it.phase() != Sheet.Phase.FINAL).filter(which).toList();
+    assertFalse(steps.isEmpty());
+    steps.forEach(it -> assertTrue(it.cautions().contains(letter), job + " step " + it.n()));
+  }
+
+  private static CautionLine caution(Sheet sheet, String name) {
+    return sheet.cautions().stream()
+        .filter(line -> line.name().equals(name))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static int first(Sheet sheet, Predicate<Sheet.SheetStep> which) {
+    return sheet.steps().stream().filter(which).findFirst().orElseThrow().n();
+  }
+
+  private static int last(Sheet sheet, Predicate<Sheet.SheetStep> which) {
+    return sheet.steps().stream().filter(which).reduce((one, other) -> other).orElseThrow().n();
+  }
+}
