@@ -5,6 +5,7 @@ import java.lang.reflect.Modifier;
 import java.lang.reflect.RecordComponent;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -26,55 +27,87 @@ final class RecordText {
         }
       };
 
-  private final StringBuilder said = new StringBuilder(1 << 15);
+  // Bytes, for all of it is hashed, and nearly all of it is one byte a character.
+  private byte[] said = new byte[1 << 15];
+  private int size;
 
   private RecordText() {}
 
   static byte[] of(Record said) {
     RecordText whole = new RecordText();
     whole.add(said);
-    return whole.said.toString().getBytes(StandardCharsets.UTF_8);
+    return Arrays.copyOf(whole.said, whole.size);
   }
 
   private void add(Object value) {
     if (value instanceof String plain) {
-      said.append(plain);
+      text(plain);
     } else if (value instanceof Record record) {
       add(record);
     } else if (value instanceof List<?> list) {
       add(list);
     } else if (value instanceof Optional<?> maybe && maybe.isPresent()) {
-      said.append("Optional[");
+      text("Optional[");
       add(maybe.get());
-      said.append(']');
+      text("]");
     } else {
-      said.append(value);
+      text(value.toString());
     }
   }
 
   private void add(List<?> list) {
     String separator = "";
-    said.append('[');
+    text("[");
     for (Object value : list) {
-      said.append(separator);
+      text(separator);
       add(value);
       separator = ", ";
     }
-    said.append(']');
+    text("]");
   }
 
   private void add(Record record) {
     Form form = FORMS.get(record.getClass());
     if (form.worded()) {
-      said.append(record);
+      text(record.toString());
       return;
     }
-    said.append(form.start());
+    bytes(form.start());
     for (Part part : form.parts()) {
-      said.append(part.label());
+      bytes(part.label());
       add(part.of(record));
     }
-    said.append(']');
+    text("]");
+  }
+
+  private void text(String text) {
+    ensureRoom(text.length());
+    int from = size;
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (c >= 0x80) {
+        size = from;
+        bytes(encoded(text));
+        return;
+      }
+      said[size++] = (byte) c;
+    }
+  }
+
+  private static byte[] encoded(String text) {
+    return text.getBytes(StandardCharsets.UTF_8);
+  }
+
+  private void bytes(byte[] more) {
+    ensureRoom(more.length);
+    System.arraycopy(more, 0, said, size, more.length);
+    size += more.length;
+  }
+
+  private void ensureRoom(int more) {
+    if (size + more > said.length) {
+      said = Arrays.copyOf(said, 2 * (size + more));
+    }
   }
 
   /**
@@ -83,7 +116,7 @@ final class RecordText {
    * @param start its name and the bracket before its parts
    * @param worded whether its writer has worded by hand how it is put
    */
-  private record Form(String start, boolean worded, List<Part> parts) {
+  private record Form(byte[] start, boolean worded, List<Part> parts) {
     static Form of(Class<?> type) {
       try {
         // The compiler makes final what it writes by itself.
@@ -93,7 +126,7 @@ final class RecordText {
           String label = (parts.isEmpty() ? "" : ", ") + component.getName() + "=";
           parts.add(Part.of(label, type.getDeclaredField(component.getName())));
         }
-        return new Form(type.getSimpleName() + "[", worded, List.copyOf(parts));
+        return new Form(encoded(type.getSimpleName() + "["), worded, List.copyOf(parts));
       } catch (ReflectiveOperationException e) {
         throw new IllegalStateException(type + " is no record as the language has them", e);
       }
@@ -101,10 +134,10 @@ final class RecordText {
   }
 
   /** A component: what is written before its value, and where that is. */
-  private record Part(String label, Field field) {
+  private record Part(byte[] label, Field field) {
     static Part of(String label, Field field) {
       field.setAccessible(true);
-      return new Part(label, field);
+      return new Part(encoded(label), field);
     }
 
     Object of(Record said) {
