@@ -58,7 +58,7 @@ final class Steps {
   List<Sheet.Section> sections() {
     List<Sheet.Section> sections = new ArrayList<>();
     List<Sheet.SheetStep> open = new ArrayList<>();
-    List<String> headings = lines.stream().map(line -> Words.heading(resolved, line)).toList();
+    List<String> headings = lines.stream().map(this::heading).toList();
     for (int i = 0; i < lines.size(); i++) {
       open.add(step(i));
       boolean ends = i + 1 == lines.size() || !headings.get(i).equals(headings.get(i + 1));
@@ -76,6 +76,19 @@ final class Steps {
       }
     }
     return sections;
+  }
+
+  /** What makes sure that the lift carries the whole vehicle is still raising it. */
+  private String heading(Laid line) {
+    boolean lifting =
+        line.step().phase() == Sheet.Phase.OPEN
+            && line.step().place().equals(Place.VEHICLE)
+            && lines.stream()
+                .anyMatch(
+                    raising ->
+                        raising.step().task().equals(line.step().task())
+                            && Lifting.holds(resolved, raising.undo()));
+    return lifting ? Words.RAISE : Words.heading(resolved, line);
   }
 
   /** Where steps on both sides begin that are gone through on one side before the other. */
