@@ -15,7 +15,7 @@ final class BlockWords {
     return resolved.bay().equipment() == Bay.Equipment.LIFT
         ? "Set pads again, lift a little, push hard; solid blocks under all wheels; lower, chock on"
             + " them, rock the car settled"
-        : "Jack each axle%s, solid blocks under all wheels, chocks on them; rock the car settled"
+        : "Jack each axle%s, solid blocks under all wheels; chock on them, rock the car settled"
             .formatted(jackedAt(resolved));
   }
 
@@ -34,6 +34,6 @@ final class BlockWords {
   static String out(Resolved resolved) {
     return resolved.bay().equipment() == Bay.Equipment.LIFT
         ? "Set pads, lift, push hard; blocks and chocks out; lower"
-        : "Jack each axle, take all blocks out; chock on the floor";
+        : "Jack each axle, blocks out; chock on the floor";
   }
 }

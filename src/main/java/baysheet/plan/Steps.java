@@ -1,5 +1,6 @@
 package baysheet.plan;
 
+import baysheet.books.Catalogue;
 import baysheet.books.Fastener;
 import baysheet.books.Place;
 import baysheet.books.Procedure;
@@ -196,7 +197,22 @@ final class Steps {
       Optional<SpecBook.Fluid> fluid = resolved.book().fluid(apply.product());
       fluid.ifPresent(known -> fluids.add(Words.fluid(apply.product(), known)));
     }
+    for (String circuit : filled(step)) {
+      Optional<SpecBook.Fluid> fluid = resolved.book().fluid(circuit);
+      fluid.ifPresent(known -> fluids.add(Words.fluid(circuit, known)));
+    }
     return fluids;
+  }
+
+  /** A check that is a step has the name of its rule. */
+  private List<String> filled(Draft step) {
+    Catalogue.Rule rule = resolved.catalogue().rules().get(step.task().procedure());
+    return step.phase() != Sheet.Phase.CHECK || rule == null
+        ? List.of()
+        : rule.step().stream()
+            .flatMap(it -> it.fills().stream())
+            .map(circuit -> circuit.value())
+            .toList();
   }
 
   private static List<String> special(Draft step) {

@@ -204,6 +204,21 @@ class DemoOnPaperTest {
     }
   }
 
+  /** What goes in, where it goes in. */
+  @Test
+  void whatIsFilledIsNamedAtTheStep() {
+    Map<String, String> fillings = Map.of("oil-filled", "2404", "coolant-filled-electric", "2413");
+    fillings.forEach(
+        (check, job) ->
+            assertTrue(
+                sheet(job).steps().stream()
+                    .filter(step -> step.procedure().equals(check))
+                    .anyMatch(
+                        step ->
+                            step.details().stream().anyMatch(sheet(job).consumables()::contains)),
+                job));
+  }
+
   /** In the list of tools as at the steps. */
   @Test
   void toolsOfWaysOutLeaveThePageWithThem() {
