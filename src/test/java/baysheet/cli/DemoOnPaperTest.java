@@ -178,6 +178,18 @@ class DemoOnPaperTest {
     }
   }
 
+  /** The finished work is looked at, not the washed disc before it. */
+  @Test
+  void anApprenticeIsStoppedWhereThereIsMostToSee() {
+    List<String> holds =
+        sheet("2401").steps().stream()
+            .filter(Sheet.SheetStep::hold)
+            .map(Sheet.SheetStep::procedure)
+            .toList();
+    assertEquals(List.of("raise-lift", "brake-bolts-seen"), holds);
+    assertFalse(made("2401").fit().dropped().contains("good"));
+  }
+
   @Test
   void bothAxlesAreJackedWhereTheirBookSaysSo() {
     for (String job : List.of("2402", "2405")) {
