@@ -129,16 +129,19 @@ public record Catalogue(
    * @param once whether it is done once for all places that bring it, and not at each
    * @param allBack whether everything else of the job must be back on first, as before an engine
    *     runs
+   * @param fills circuits that are filled in it, each with what the book says of its fluid
    */
   public record CheckStep(
       List<Located<String>> whileOff,
       boolean once,
       boolean allBack,
       Optional<Located<ThreePoint>> takes,
-      List<Located<Procedure.Use>> uses) {
+      List<Located<Procedure.Use>> uses,
+      List<Located<String>> fills) {
     public CheckStep {
       whileOff = List.copyOf(whileOff);
       uses = List.copyOf(uses);
+      fills = List.copyOf(fills);
     }
   }
 

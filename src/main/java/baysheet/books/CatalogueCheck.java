@@ -54,6 +54,10 @@ public final class CatalogueCheck {
         .flatMap(step -> step.whileOff().stream())
         .filter(off -> !items.contains(off.value()) && !kinds.contains(off.value()))
         .forEach(off -> problems.add(Sentences.unknownItem(off.at(), off.value(), items)));
+    rule.step().stream()
+        .flatMap(step -> step.fills().stream())
+        .filter(filled -> !circuits.contains(filled.value()))
+        .forEach(it -> problems.add(Sentences.unknownCircuit(it.at(), it.value(), circuits)));
   }
 
   private void trigger(Catalogue.Trigger trigger) {

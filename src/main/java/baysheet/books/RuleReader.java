@@ -57,7 +57,8 @@ final class RuleReader {
             map.yesNo("once", false),
             map.yesNo("all-back", false),
             map.optional("takes", Figures.minutes()),
-            map.listOrOne("uses", StepReader.USE));
+            map.listOrOne("uses", StepReader.USE),
+            map.listOrOne("fills", Read.name()));
     return map.build(() -> step);
   }
 

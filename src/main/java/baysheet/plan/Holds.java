@@ -10,8 +10,8 @@ import java.util.stream.IntStream;
 /**
  * At which lines work stops until a second person has looked: where a procedure says so, and for an
  * apprentice also once the vehicle is up and before anything is put together again, on what keeps a
- * car on the road. A figure that does not fit its thread and class stops everybody before it is
- * used.
+ * car on the road, unless a check holds there once it is together and still open to the eye. A
+ * figure that does not fit its thread and class stops everybody before it is used.
  */
 final class Holds {
   // What the extra stops for an apprentice concern: brakes, steering, wheels, restraint, lifting.
@@ -94,7 +94,14 @@ final class Holds {
     Laid next = lines.get(index + 1);
     boolean closes =
         next.step().phase() == Sheet.Phase.CLOSE && !Lifting.holds(resolved, next.doUp());
-    return closes && concerns(next);
+    return closes && concerns(next) && !seenTogether(next);
+  }
+
+  /** What a second person sees tight and marked tells more than the clean parts before. */
+  private boolean seenTogether(Laid next) {
+    return lines.stream()
+        .filter(line -> line.step().phase() == Sheet.Phase.CHECK && line.step().hold())
+        .anyMatch(line -> line.places().equals(next.places()));
   }
 
   private boolean concerns(Laid next) {

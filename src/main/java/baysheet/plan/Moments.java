@@ -104,14 +104,14 @@ final class Moments {
     boolean up = false;
     for (Laid line : finals) {
       if (!up && isAtRideHeight(line)) {
-        all.add(blocks(line.step(), Words.ontoBlocks(resolved.bay().equipment())));
+        all.add(blocks(line.step(), BlockWords.under(resolved)));
         up = true;
       }
       all.add(line);
     }
     if (up) {
       Draft last = finals.get(finals.size() - 1).step();
-      all.add(blocks(last, Words.offBlocks(resolved.bay().equipment())));
+      all.add(blocks(last, BlockWords.out(resolved)));
     }
     return all;
   }

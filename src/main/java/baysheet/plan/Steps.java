@@ -1,5 +1,6 @@
 package baysheet.plan;
 
+import baysheet.books.Catalogue;
 import baysheet.books.Fastener;
 import baysheet.books.Place;
 import baysheet.books.Procedure;
@@ -58,7 +59,7 @@ final class Steps {
   List<Sheet.Section> sections() {
     List<Sheet.Section> sections = new ArrayList<>();
     List<Sheet.SheetStep> open = new ArrayList<>();
-    List<String> headings = lines.stream().map(line -> Words.heading(resolved, line)).toList();
+    List<String> headings = lines.stream().map(this::heading).toList();
     for (int i = 0; i < lines.size(); i++) {
       open.add(step(i));
       boolean ends = i + 1 == lines.size() || !headings.get(i).equals(headings.get(i + 1));
@@ -76,6 +77,19 @@ final class Steps {
       }
     }
     return sections;
+  }
+
+  /** What makes sure that the lift carries the whole vehicle is still raising it. */
+  private String heading(Laid line) {
+    boolean lifting =
+        line.step().phase() == Sheet.Phase.OPEN
+            && line.step().place().equals(Place.VEHICLE)
+            && lines.stream()
+                .anyMatch(
+                    raising ->
+                        raising.step().task().equals(line.step().task())
+                            && Lifting.holds(resolved, raising.undo()));
+    return lifting ? Words.RAISE : Words.heading(resolved, line);
   }
 
   /** Where steps on both sides begin that are gone through on one side before the other. */
@@ -183,7 +197,22 @@ final class Steps {
       Optional<SpecBook.Fluid> fluid = resolved.book().fluid(apply.product());
       fluid.ifPresent(known -> fluids.add(Words.fluid(apply.product(), known)));
     }
+    for (String circuit : filled(step)) {
+      Optional<SpecBook.Fluid> fluid = resolved.book().fluid(circuit);
+      fluid.ifPresent(known -> fluids.add(Words.fluid(circuit, known)));
+    }
     return fluids;
+  }
+
+  /** A check that is a step has the name of its rule. */
+  private List<String> filled(Draft step) {
+    Catalogue.Rule rule = resolved.catalogue().rules().get(step.task().procedure());
+    return step.phase() != Sheet.Phase.CHECK || rule == null
+        ? List.of()
+        : rule.step().stream()
+            .flatMap(it -> it.fills().stream())
+            .map(circuit -> circuit.value())
+            .toList();
   }
 
   private static List<String> special(Draft step) {

@@ -1,6 +1,5 @@
 package baysheet.plan;
 
-import baysheet.books.Bay;
 import baysheet.books.Fastener;
 import baysheet.books.Moment;
 import baysheet.books.Place;
@@ -35,12 +34,13 @@ final class Words {
 
   static final String AS_WRITTEN_IN = "as written in; nothing there: stop";
   static final String NOT_STATED = "not stated";
-  private static final BigDecimal SQUARE = new BigDecimal(90);
   static final String DISTANCE = "distance";
   static final String NO_GUESS = "a car in pieces tempts one to guess";
 
   /** What a step measures that bushes are tightened at again. */
   static final String HEIGHT = "height";
+
+  static final String RAISE = "Raise";
 
   private Words() {}
 
@@ -74,19 +74,6 @@ final class Words {
         + plural(of(thing, terms), ((Bound.OfBook) thing).values().count().value());
   }
 
-  /** All four wheels, or the springs on one side would carry more than they do on the road. */
-  static String ontoBlocks(Bay.Equipment equipment) {
-    return equipment == Bay.Equipment.LIFT
-        ? "Lift a little; solid blocks under all wheels; lower, chock on them, rock the car settled"
-        : "Jack each axle, solid blocks under all wheels, chocks on them; rock the car settled";
-  }
-
-  static String offBlocks(Bay.Equipment equipment) {
-    return equipment == Bay.Equipment.LIFT
-        ? "Lift, take blocks and chocks out, lower"
-        : "Jack each axle, take all blocks out; chock on the floor";
-  }
-
   static String lock(Fastener.Lock lock) {
     return switch (lock) {
       case STAKE -> "then stake the collar";
@@ -118,7 +105,7 @@ final class Words {
       what.add("the brushed threads of " + String.join(", ", fasteners));
     }
     if (!parts.isEmpty()) {
-      what.add("in its seat " + String.join(", ", parts));
+      what.add("the seats of " + String.join(", ", parts));
     }
     return "Soak, where reachable, "
         + String.join("; ", what)
@@ -218,14 +205,8 @@ final class Words {
 
   /** What stands in a socket's place, and how: the setting holds for that angle only. */
   static String insert(Reach reach) {
-    BigDecimal angle = reach.angle().value();
-    String stands = "at " + reach.angle().print();
-    if (angle.signum() == 0) {
-      stands = "in line";
-    } else if (angle.compareTo(SQUARE) == 0) {
-      stands = "square";
-    }
-    return reach.tool().print() + " " + stands;
+    boolean inLine = reach.angle().value().signum() == 0;
+    return reach.tool().print() + " " + (inLine ? "in line" : "at " + reach.angle().print());
   }
 
   static String borrow(String tool) {
@@ -256,7 +237,7 @@ final class Words {
 
   static String heading(Resolved resolved, Laid line) {
     if (Lifting.holds(resolved, line.undo())) {
-      return "Raise";
+      return RAISE;
     }
     if (Lifting.holds(resolved, line.doUp())) {
       return "Lower";

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import baysheet.books.Moment;
 import baysheet.books.Shop;
+import baysheet.pdf.PdfWriter;
 import baysheet.plan.CautionLine;
 import baysheet.plan.CheckLine;
 import baysheet.plan.Sheet;
@@ -18,6 +19,7 @@ import org.junit.jupiter.api.Test;
 
 /** What technicians stumbled over when they read the sheets of the demo days. */
 class DemoOnPaperTest {
+  private static final PdfWriter WRITER = new PdfWriter();
   private static final List<MadeSheet> ALL = DemoSheets.made(Shop.Paper.A4);
 
   private static MadeSheet made(String job) {
@@ -139,6 +141,108 @@ class DemoOnPaperTest {
       assertEquals(checks.contains("no-brakes-tag"), tools(job).contains("NO BRAKES tag"), job);
       assertEquals(checks.contains("no-oil-tag"), tools(job).contains("NO OIL tag"), job);
     }
+  }
+
+  /** Disc and carrier are off by then, and a wheel may not bear on a slack hub nut. */
+  @Test
+  void aStuckHubNutIsNotTakenBackToTheGround() {
+    List<String> ways =
+        sheet("2403").steps().stream()
+            .filter(step -> step.undo().toString().contains("drive-nut"))
+            .flatMap(step -> step.ifStuck().stream())
+            .toList();
+    assertFalse(ways.isEmpty());
+    assertTrue(ways.stream().noneMatch(way -> way.contains("ower the")), ways.toString());
+  }
+
+  @Test
+  void theCableIsSlackBeforeTheShoesComeOffAndSetOnceThePedalWasPumped() {
+    Sheet drums = sheet("2411");
+    int slack = first(drums, step -> step.undo().toString().contains("cable-adjuster-nut"));
+    assertTrue(slack < first(drums, step -> step.undo().toString().contains("brake-shoes")));
+    int pumped = first(drums, step -> step.text().contains("pump the pedal"));
+    assertTrue(pumped > last(drums, step -> step.doUp().toString().contains("brake-drum")));
+    assertEquals(pumped, last(drums, step -> step.text().contains("set cable nut")));
+  }
+
+  /** The wheel hides them, and the work on 2401 is an apprentice's. */
+  @Test
+  void brakeBoltsAreSeenByASecondPersonBeforeTheWheelHidesThem() {
+    for (String job : List.of("2401", "2403", "2408")) {
+      List<Sheet.SheetStep> looks =
+          sheet(job).steps().stream()
+              .filter(step -> step.procedure().equals("brake-bolts-seen"))
+              .toList();
+      assertFalse(looks.isEmpty(), job);
+      assertTrue(looks.stream().allMatch(Sheet.SheetStep::hold), job);
+    }
+  }
+
+  /** The finished work is looked at, not the washed disc before it. */
+  @Test
+  void anApprenticeIsStoppedWhereThereIsMostToSee() {
+    List<String> holds =
+        sheet("2401").steps().stream()
+            .filter(Sheet.SheetStep::hold)
+            .map(Sheet.SheetStep::procedure)
+            .toList();
+    assertEquals(List.of("raise-lift", "brake-bolts-seen"), holds);
+    assertFalse(made("2401").fit().dropped().contains("good"));
+  }
+
+  @Test
+  void bothAxlesAreJackedWhereTheirBookSaysSo() {
+    for (String job : List.of("2402", "2405")) {
+      String text =
+          sheet(job).steps().stream()
+              .map(Sheet.SheetStep::text)
+              .filter(it -> it.startsWith("Jack each axle (") && it.contains("blocks under"))
+              .findFirst()
+              .orElseThrow();
+      assertTrue(text.contains("front: ") && text.contains("rear: "), text);
+    }
+  }
+
+  @Test
+  void theTrialOnTheLiftBelongsToRaising() {
+    for (String job : List.of("2404", "2412", "2413")) {
+      Sheet.Section raise =
+          sheet(job).sections().stream()
+              .filter(section -> section.heading().equals("Raise"))
+              .findFirst()
+              .orElseThrow();
+      assertEquals(2, raise.steps().size(), job);
+      assertTrue(raise.steps().get(1).text().startsWith("Push hard"), job);
+    }
+  }
+
+  /** What goes in, where it goes in. */
+  @Test
+  void whatIsFilledIsNamedAtTheStep() {
+    Map<String, String> fillings = Map.of("oil-filled", "2404", "coolant-filled-electric", "2413");
+    fillings.forEach(
+        (check, job) ->
+            assertTrue(
+                sheet(job).steps().stream()
+                    .filter(step -> step.procedure().equals(check))
+                    .anyMatch(
+                        step ->
+                            step.details().stream().anyMatch(sheet(job).consumables()::contains)),
+                job));
+  }
+
+  /** In the list of tools as at the steps. */
+  @Test
+  void toolsOfWaysOutLeaveThePageWithThem() {
+    int left = 0;
+    for (MadeSheet made : ALL) {
+      boolean gone = made.fit().dropped().contains("hints");
+      boolean any = made.sheet().tools().stream().anyMatch(Sheet.ToolLine::ifStuck);
+      String words = Paper.of(Day.pdf(WRITER, made)).text();
+      assertEquals(any && !gone, words.contains("If stuck: "), made.sheet().heading().job());
+      left += gone ? 1 : 0;
+    }
+    assertTrue(left > 0);
   }
 
   private static List<String> tools(String job) {

@@ -1,0 +1,39 @@
+package baysheet.plan;
+
+import baysheet.books.Bay;
+import baysheet.books.Place;
+import baysheet.resolve.Resolved;
+import java.util.ArrayList;
+import java.util.List;
+
+/** How the vehicle comes onto solid blocks, and off them. */
+final class BlockWords {
+  private BlockWords() {}
+
+  /** All four wheels, or the springs on one side would carry more than they do on the road. */
+  static String under(Resolved resolved) {
+    return resolved.bay().equipment() == Bay.Equipment.LIFT
+        ? "Set pads again, lift a little, push hard; solid blocks under all wheels; lower, chock on"
+            + " them, rock the car settled"
+        : "Jack each axle%s, solid blocks under all wheels; chock on them, rock the car settled"
+            .formatted(jackedAt(resolved));
+  }
+
+  /** Both axles go up, so both points are told, the one of an axle that stayed down as well. */
+  private static String jackedAt(Resolved resolved) {
+    List<String> points = new ArrayList<>();
+    for (Place axle : List.of(Place.FRONT, Place.REAR)) {
+      resolved
+          .book()
+          .jacking(axle)
+          .ifPresent(point -> points.add(Words.place(axle) + ": " + point.value()));
+    }
+    return points.isEmpty() ? "" : " (" + String.join(", ", points) + ")";
+  }
+
+  static String out(Resolved resolved) {
+    return resolved.bay().equipment() == Bay.Equipment.LIFT
+        ? "Set pads, lift, push hard; blocks and chocks out; lower"
+        : "Jack each axle, blocks out; chock on the floor";
+  }
+}
