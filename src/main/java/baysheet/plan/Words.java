@@ -123,7 +123,7 @@ final class Words {
   }
 
   static String askTorque(TorqueLine line) {
-    return "Ask for the right torque of the %s (line\u00a0%s): it does not fit"
+    return "Ask for the right torque of the %s (line\u00a0%s); the one given does not fit"
         .formatted(plural(lower(line.words()), line.count()), line.n());
   }
 
