@@ -7,7 +7,6 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 
 /** Sheets with one thing wrong, made from a sheet that holds; by what was done to them. */
@@ -42,7 +41,7 @@ final class Spoilt {
     if (step.phase() != Sheet.Phase.OPEN && step.phase() != Sheet.Phase.WORK) {
       // Without a gate only checks that some step brings come too late; others ask at any time.
       if (!gate || sheet.checks().stream().anyMatch(check -> guards(step, check))) {
-        put("without step " + step.n(), without(steps, index));
+        put("without step " + step.n(), Lists.without(steps, index));
       }
     }
     if (!step.undo().isEmpty()) {
@@ -139,7 +138,7 @@ final class Spoilt {
       if (!tool.ifStuck()) {
         all.put(
             tool.name() + " if stuck only",
-            tools(sheet, replaced(sheet.tools(), tool, Spoilt::ifStuck)));
+            tools(sheet, Lists.replaced(sheet.tools(), tool, Spoilt::ifStuck)));
       }
     }
     List<CautionLine> grave =
@@ -148,7 +147,7 @@ final class Spoilt {
             .toList();
     for (CautionLine line : grave) {
       if (!line.steps().isEmpty()) {
-        all.put("without caution " + line.name(), cautions(less(sheet.cautions(), line)));
+        all.put("without caution " + line.name(), cautions(Lists.less(sheet.cautions(), line)));
       }
     }
   }
@@ -163,14 +162,16 @@ final class Spoilt {
 
   private <T> void each(List<T> list, String what, Part<T> part) {
     IntStream.range(0, list.size())
-        .forEach(i -> all.put("without " + what + " " + (i + 1), part.in(sheet, without(list, i))));
+        .forEach(
+            i ->
+                all.put("without " + what + " " + (i + 1), part.in(sheet, Lists.without(list, i))));
   }
 
   private void checks() {
     for (CheckLine check : sheet.checks()) {
       all.put(
           "without check " + check.name() + " at " + check.moment(),
-          checks(less(sheet.checks(), check)));
+          checks(Lists.less(sheet.checks(), check)));
       if (check.because().isEmpty()) {
         continue;
       }
@@ -178,7 +179,7 @@ final class Spoilt {
         if (moment.compareTo(check.moment()) < 0 && check.moment() != Moment.RE_CHECK) {
           all.put(
               check.name() + " at " + moment,
-              checks(replaced(sheet.checks(), check, one -> at(one, moment))));
+              checks(Lists.replaced(sheet.checks(), check, one -> at(one, moment))));
         }
       }
     }
@@ -198,20 +199,6 @@ final class Spoilt {
         check.keepsOpen(),
         check.releasedBy(),
         check.source());
-  }
-
-  private static <T> List<T> without(List<T> list, int index) {
-    List<T> less = new ArrayList<>(list);
-    less.remove(index);
-    return less;
-  }
-
-  private static <T> List<T> less(List<T> list, T gone) {
-    return list.stream().filter(one -> one != gone).toList();
-  }
-
-  private static <T> List<T> replaced(List<T> list, T one, UnaryOperator<T> by) {
-    return list.stream().map(other -> other == one ? by.apply(other) : other).toList();
   }
 
   private void put(String what, List<Sheet.SheetStep> changed) {
