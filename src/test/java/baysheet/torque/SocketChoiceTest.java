@@ -199,4 +199,41 @@ class SocketChoiceTest {
     SocketChoice owned = gentle("hex 19 mm", "100 N·m");
     assertEquals(owned, owned.inSquareOf(Drive.THREE_QUARTER));
   }
+
+  @Test
+  void theSquareOfTheWrenchThatItHasAlreadyChangesNothing() {
+    SocketChoice missing = gentle("hex 46 mm", "200 N·m");
+    assertEquals(Drive.HALF, missing.drive());
+    assertEquals(missing, missing.inSquareOf(Drive.HALF));
+  }
+
+  /**
+   * What has seized may take half as much again to break loose (common practice, no source): 3/8 in
+   * carries 135 N·m, and 90 N·m times 1.5 is just that.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "true, 90 N·m, THREE_EIGHTHS",
+    "true, 90.1 N·m, HALF",
+    "false, 90.1 N·m, THREE_EIGHTHS"
+  })
+  void aSeizedFastenerGetsADriveThatBreaksItLoose(boolean seized, String torque, Drive drive) {
+    List<Socket> lobes = List.of(lobes(Drive.HALF), lobes(Drive.THREE_EIGHTHS));
+    SocketChoice choice =
+        SocketChoice.choose(head("six-lobe T50"), torque(torque), seized, false, lobes, Map.of());
+    assertEquals(drive, choice.drive());
+  }
+
+  @Test
+  void aSeizedFastenerGetsTheWeakDriveWhereThereIsNoOther() {
+    List<Socket> lobes = List.of(lobes(Drive.THREE_EIGHTHS));
+    SocketChoice choice =
+        SocketChoice.choose(head("six-lobe T50"), torque("120 N·m"), true, false, lobes, Map.of());
+    assertEquals(Drive.THREE_EIGHTHS, choice.drive());
+    assertTrue(choice.owned());
+  }
+
+  private static Socket lobes(Drive drive) {
+    return socket(drive, Head.Form.SIX_LOBE, 6, false, "T50");
+  }
 }
