@@ -53,7 +53,7 @@ record Console(PrintWriter out, PrintWriter err, boolean coloured) {
     } else if (!problems.isEmpty()) {
       err.print(
           coloured
-              ? ProblemText.printColoured(problems, ProblemText.USUAL_LIMIT, summary)
+              ? ProblemText.printBold(problems, ProblemText.USUAL_LIMIT, summary)
               : ProblemText.print(problems, ProblemText.USUAL_LIMIT, summary));
       err.flush();
     }

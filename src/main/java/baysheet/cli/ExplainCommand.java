@@ -5,12 +5,9 @@ import baysheet.layout.Fonts;
 import baysheet.plan.Planner;
 import baysheet.plan.Sheet;
 import baysheet.plan.TorqueLine;
-import baysheet.report.Explanations;
-import baysheet.report.Nearest;
 import baysheet.report.Problems;
 import baysheet.resolve.Resolved;
 import baysheet.template.Layouts;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -19,28 +16,27 @@ import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 
-/** The command that says what a problem means, or how a figure on a sheet came about. */
+/** The command that shows how the torque figures of a sheet came about. */
 final class ExplainCommand implements Callable<Integer> {
   private final Console console;
 
-  private final PositionalParamSpec what =
+  private final PositionalParamSpec job =
       Options.at(
           0,
-          "CODE|JOB.yaml",
+          "JOB.yaml",
           "1",
           String.class,
-          "The code of a problem, as in error[unknown-key]; or a job file, whose torque lines are"
-              + " followed from the book to the setting.");
+          "A job file, whose torque rows are followed from the book to the setting.");
 
-  private final PositionalParamSpec line =
-      Options.at(1, "LINE", "0..1", Integer.class, "The number of one torque line.");
+  private final PositionalParamSpec row =
+      Options.at(1, "ROW", "0..1", Integer.class, "The number of one row of the torque table.");
 
   private final CommandSpec spec =
       Options.command(
           "explain",
-          "Say what a problem means, or how the torque lines of a job come about.",
+          "Show where each torque figure of a job comes from, step by step.",
           this,
-          List.of(what, line));
+          List.of(job, row));
 
   ExplainCommand(Console console) {
     this.console = console;
@@ -52,37 +48,11 @@ final class ExplainCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    String asked = what.getValue();
-    return isPath(asked) ? job(new ExplainedJob(asked).file(this::wrong)) : code(asked);
+    return job(new ExplainedJob(job.getValue()).file(this::wrong));
   }
 
   private Optional<Integer> number() {
-    return Options.given(line);
-  }
-
-  /** Codes have neither dots nor slashes; a job's number alone does not say where its file is. */
-  private static boolean isPath(String asked) {
-    return asked.matches("[^\\[\\]]*[./\\\\][^\\[\\]]*|[0-9]+") || Files.exists(Path.of(asked));
-  }
-
-  private int code(String asked) {
-    // Codes are copied with what stands around them: error[unknown-key].
-    String code = asked.replaceFirst("^(?:error|warning)\\[(.*)]:?$", "$1");
-    Optional<String> page = Explanations.of(code);
-    if (page.isEmpty()) {
-      throw wrong(
-          "there is no page about \""
-              + code
-              + "\""
-              + Nearest.of(code, ExplainedCodes.all())
-                  .map(it -> "; did you mean " + it + "?")
-                  .orElse("; a code stands in brackets, as in error[unknown-key]"));
-    }
-    if (number().isPresent()) {
-      throw wrong("a code has no torque lines: a number goes with a job file");
-    }
-    console.print(page.get());
-    return Exit.DONE;
+    return Options.given(row);
   }
 
   private int job(Path file) {

@@ -1,5 +1,6 @@
 package baysheet.cli;
 
+import baysheet.report.Explanations;
 import baysheet.report.Nearest;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -27,6 +28,11 @@ record ExplainedJob(String written) {
     Path path = Path.of(written);
     if (Files.isDirectory(path)) {
       throw wrong.apply(written + " is a folder; expected one job file of it" + among(path));
+    }
+    if (Explanations.of(written).isPresent()) {
+      throw wrong.apply(
+          "explain takes a job file; the page of a problem is printed by: baysheet help "
+              + written);
     }
     if (!Files.exists(path)) {
       throw new UncheckedIOException(

@@ -62,7 +62,8 @@ public final class Main {
               new CheckCommand(console).spec(),
               new ExplainCommand(console).spec(),
               new TorqueCommand(console, today).spec(),
-              new StartCommand(console, today).spec());
+              new StartCommand(console, today).spec(),
+              new HelpCommand(console).spec());
     };
   }
 

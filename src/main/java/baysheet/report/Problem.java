@@ -14,8 +14,7 @@ import java.util.Optional;
  * @param what what is wrong, one sentence without a full stop
  * @param expected what would have been right, where that can be said
  * @param nearest the known name most like what was written
- * @param related further places to look at, each with a word about it; the word begins with {@link
- *     #LOOKED_IN} where the place is one that was searched
+ * @param related further places to look at, each with a phrase that says what is there
  */
 public record Problem(
     String code,
@@ -25,8 +24,8 @@ public record Problem(
     Optional<String> expected,
     Optional<String> nearest,
     List<Located<String>> related) {
-  /** Begins the word about a place that was searched in vain. */
-  public static final String LOOKED_IN = "looked in ";
+  /** A longer sentence is cut: names and values in it come from files and may have any length. */
+  private static final int LONGEST = 600;
 
   /** How much a problem weighs. */
   public enum Severity {
@@ -38,9 +37,9 @@ public record Problem(
     Objects.requireNonNull(code);
     Objects.requireNonNull(severity);
     Objects.requireNonNull(at);
-    Objects.requireNonNull(what);
-    Objects.requireNonNull(expected);
-    Objects.requireNonNull(nearest);
+    what = TerminalText.bounded(what, LONGEST);
+    expected = expected.map(text -> TerminalText.bounded(text, LONGEST));
+    nearest = nearest.map(text -> TerminalText.bounded(text, LONGEST));
     related = List.copyOf(related);
   }
 
@@ -71,11 +70,6 @@ public record Problem(
     List<Located<String>> more = new ArrayList<>(related);
     more.add(new Located<>(word, place));
     return new Problem(code, severity, at, what, expected, nearest, more);
-  }
-
-  /** The same problem, with one more place that was searched for what is missing. */
-  public Problem lookedIn(String word, Span place) {
-    return seeAlso(LOOKED_IN + word, place);
   }
 
   /** Whether this stops the job. */

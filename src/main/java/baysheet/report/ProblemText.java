@@ -2,50 +2,57 @@ package baysheet.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 
 /**
- * Prints problems for people: where, what, the line with the place marked, and what helps to put it
- * right.
+ * Prints problems for people. The first line of each has the form of the GNU Coding Standards,
+ * "Formatting Error Messages" ({@code file:line:column: error: sentence}), which editors recognise;
+ * indented below it stands in plain sentences what was written, what was expected and where to read
+ * more.
  */
 public final class ProblemText {
   /** More than a screenful about one file helps nobody: the first ones cause the others. */
   public static final int USUAL_LIMIT = 20;
 
-  /** Notes are broken to fit a terminal of this many columns. */
+  /** Sentences are wrapped to fit a terminal of this many columns; the first line never is. */
   private static final int COLUMNS = 100;
 
-  /** Where the text of a note begins. */
-  private static final int NOTE_INDENT = 13;
+  private static final String INDENT = "    ";
+  private static final String WRAPPED_INDENT = INDENT + INDENT;
+
+  /** How much of a long line of a file is repeated. */
+  private static final int LONGEST_LINE = 80;
 
   private final int limit;
-  private final Ink ink;
+  private final boolean bold;
   private final StringBuilder out = new StringBuilder();
 
-  private ProblemText(int limit, Ink ink) {
+  private ProblemText(int limit, boolean bold) {
     this.limit = limit;
-    this.ink = ink;
+    this.bold = bold;
   }
 
   /**
-   * The problems in file order, without colour.
+   * The problems in file order, as plain text.
    *
    * @param limit how many are printed for one file; of the others only the number is
    * @param last the line below them
    */
   public static String print(List<Problem> problems, int limit, Summary last) {
-    return new ProblemText(limit, Ink.NONE).text(problems, last);
+    return new ProblemText(limit, false).text(problems, last);
   }
 
-  /** The same with the colours of an ANSI terminal (ECMA-48, select graphic rendition). */
-  public static String printColoured(List<Problem> problems, int limit, Summary last) {
-    return new ProblemText(limit, Ink.ANSI).text(problems, last);
+  /** The same with the first line of each in bold (ECMA-48, select graphic rendition). */
+  public static String printBold(List<Problem> problems, int limit, Summary last) {
+    return new ProblemText(limit, true).text(problems, last);
   }
 
   private String text(List<Problem> problems, Summary last) {
     byFile(problems).forEach(this::file);
-    return out.append(ink.bold(last.line())).append('\n').toString();
+    return out.append(emphasized(last.line())).append('\n').toString();
   }
 
   private static Map<String, List<Problem>> byFile(List<Problem> problems) {
@@ -68,85 +75,51 @@ public final class ProblemText {
     }
     int more = problems.size() - printed;
     if (more > 0) {
-      out.append(Columns.shown(name)).append(": ").append(more);
-      out.append(more == 1 ? " more problem\n\n" : " more problems\n\n");
+      out.append(TerminalText.safe(name)).append(": ").append(more);
+      out.append(more == 1 ? " more problem in this file is" : " more problems in this file are");
+      out.append(" not shown.\n\n");
     }
   }
 
   private void problem(Problem problem, List<String> lines) {
-    String kind = problem.isError() ? "error" : "warning";
-    String label = kind + "[" + problem.code() + "]";
-    out.append(Columns.shown(problem.at().toString())).append(": ");
-    out.append(problem.isError() ? ink.red(label) : ink.yellow(label)).append(": ");
-    out.append(ink.bold(Columns.shown(problem.what()))).append("\n\n");
-    if (problem.at().line() <= lines.size()) {
-      excerpt(problem, lines);
-    }
-    notes(problem);
+    String severity = problem.severity().name().toLowerCase(Locale.ROOT);
+    String first = problem.at() + ": " + severity + ": " + sentence(problem.what());
+    out.append(emphasized(TerminalText.safe(first))).append('\n');
+    written(problem.at(), lines).ifPresent(line -> note("You wrote: " + line));
+    problem.nearest().ifPresent(name -> note("Did you mean " + name + "?"));
+    problem.expected().ifPresent(text -> note(sentence("Expected: " + text)));
+    problem.related().forEach(place -> note(capitalized(place.value()) + ": " + where(place.at())));
+    note("More: baysheet help " + problem.code());
+    out.append('\n');
   }
 
-  private void excerpt(Problem problem, List<String> lines) {
-    Excerpt excerpt = Excerpt.of(problem.at(), lines);
-    String number = String.valueOf(problem.at().line());
-    String gap = " ".repeat(Math.max(4, number.length()) - number.length());
-    out.append(gap).append(number).append(" | ").append(excerpt.line()).append('\n');
-    out.append(" ".repeat(gap.length() + number.length())).append(" | ");
-    out.append(problem.isError() ? ink.red(excerpt.marks()) : ink.yellow(excerpt.marks()));
-    out.append("\n\n");
+  /** The line to which the problem points; none for a file that was not read. */
+  private static Optional<String> written(Span at, List<String> lines) {
+    if (at.line() > lines.size()) {
+      return Optional.empty();
+    }
+    String line = lines.get(at.line() - 1);
+    return Optional.of(TerminalText.around(line, at.column() - 1, LONGEST_LINE).strip())
+        .filter(text -> !text.isEmpty());
   }
 
-  private void notes(Problem problem) {
-    int before = out.length();
-    problem.expected().ifPresent(text -> note("expected", text));
-    problem.nearest().ifPresent(text -> note("nearest", text));
-    for (Located<String> place : problem.related()) {
-      boolean searched = place.value().startsWith(Problem.LOOKED_IN);
-      String word = place.value().substring(searched ? Problem.LOOKED_IN.length() : 0);
-      note(searched ? "looked in" : "see also", place.at() + "  " + word);
-    }
-    if (out.length() > before) {
-      out.append('\n');
-    }
+  private void note(String text) {
+    out.append(TerminalText.wrapped(TerminalText.safe(text), INDENT, WRAPPED_INDENT, COLUMNS));
   }
 
-  /** A label and its text, broken between words with the following lines indented below it. */
-  private void note(String label, String text) {
-    String indent = " ".repeat(NOTE_INDENT);
-    StringBuilder line =
-        new StringBuilder("  " + label + " ".repeat(NOTE_INDENT - 2 - label.length()));
-    int used = indent.length();
-    for (String word : Columns.shown(text).split("(?<= )(?! )")) {
-      int width = Columns.width(word.stripTrailing());
-      if (used + width > COLUMNS && used > indent.length()) {
-        out.append(line.toString().stripTrailing()).append('\n');
-        line = new StringBuilder(indent);
-        used = indent.length();
-      }
-      line.append(word);
-      used += Columns.width(word);
-    }
-    out.append(line.toString().stripTrailing()).append('\n');
+  private static String where(Span at) {
+    return at.source().name() + ", line " + at.line() + ".";
   }
 
-  /** Whether and how words are coloured. */
-  private enum Ink {
-    NONE,
-    ANSI;
+  private static String sentence(String text) {
+    return text.endsWith(".") || text.endsWith("?") || text.endsWith("!") ? text : text + ".";
+  }
 
-    String red(String text) {
-      return inked("1;31", text);
-    }
+  private static String capitalized(String text) {
+    return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+  }
 
-    String yellow(String text) {
-      return inked("1;33", text);
-    }
-
-    String bold(String text) {
-      return inked("1", text);
-    }
-
-    private String inked(String rendition, String text) {
-      return this == NONE ? text : "\u001B[" + rendition + "m" + text + "\u001B[0m";
-    }
+  private String emphasized(String text) {
+    return bold ? "\u001B[1m" + text + "\u001B[0m" : text;
   }
 }

@@ -27,11 +27,11 @@ public record Summary(int errors, int warnings, int files, String consequence) {
     return new Summary(errors, problems.size() - errors, files, consequence);
   }
 
-  /** {@code 2 errors and 1 warning in 1 file: no sheet was written}. */
+  /** {@code 2 errors and 1 warning in 1 file: no sheet was written.}. */
   public String line() {
     String counted =
         errors + warnings == 0 ? "no problems" : counts() + " in " + count(files, "file");
-    return consequence.isEmpty() ? counted : counted + ": " + consequence;
+    return (consequence.isEmpty() ? counted : counted + ": " + consequence) + ".";
   }
 
   private String counts() {

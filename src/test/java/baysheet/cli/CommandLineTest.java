@@ -88,8 +88,8 @@ class CommandLineTest {
     Path stray = Files.writeString(folder.resolve("9.yaml"), "job: 9\n");
     Garage.Run run = garage.run("sheets", stray.toString());
     assertEquals(Exit.PROBLEMS, run.exit());
-    run.says("error[no-shop]");
     run.says("shop.yaml");
+    run.says("More: baysheet help no-shop");
   }
 
   @Test
@@ -97,12 +97,12 @@ class CommandLineTest {
     Path empty = Files.createDirectories(garage.root.resolve("2026-04-08"));
     Garage.Run run = garage.run("sheets", empty.toString(), "-o", garage.out.toString());
     assertEquals(Exit.PROBLEMS, run.exit());
-    run.says("2026-04-08:1:1: error[no-jobs]");
+    run.reports("2026-04-08:1:1", "no-jobs");
   }
 
   @Test
   void helpIsNoMistake() {
-    for (String command : List.of("sheets", "check", "explain", "torque", "start")) {
+    for (String command : List.of("sheets", "check", "explain", "torque", "start", "help")) {
       Garage.Run run = garage.run(command, "--help");
       assertEquals(Exit.DONE, run.exit());
       assertTrue(run.out().contains("Usage: baysheet " + command), run.out());
@@ -114,7 +114,7 @@ class CommandLineTest {
     garage.change("2026-04-07/501.yaml", "hollin-wren-2014", "hollin-wren-2041");
     Garage.Run run = garage.run("check", garage.root.toString());
     assertEquals(Exit.PROBLEMS, run.exit());
-    run.says("2026-04-07/501.yaml:3:17: error[unknown-book]");
+    run.reports("2026-04-07/501.yaml:3:17", "unknown-book");
     run.says("hollin-wren-2014");
     run.says("nothing was written");
   }

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import baysheet.report.Explanations;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -34,35 +33,8 @@ class ExplainCommandTest {
   }
 
   @Test
-  void aCodeIsExplainedByItsPage() {
-    Garage.Run run = garage.run("explain", "unknown-key");
-    assertEquals(Exit.DONE, run.exit());
-    assertEquals(Explanations.of("unknown-key").orElseThrow(), run.out());
-  }
-
-  @Test
-  void aCodeMayBeCopiedWithWhatStandsAroundIt() {
-    assertTold(told("explain", "error[no-stands]:"), "# no-stands");
-  }
-
-  @Test
-  void aCodeThatIsNoneIsAMistake() {
-    Garage.Run run = garage.run("explain", "unknown-kye");
-    assertEquals(Exit.USAGE, run.exit());
-    run.says("there is no page about \"unknown-kye\"; did you mean unknown-key?");
-    garage.run("explain", "fhqwhgads").says("a code stands in brackets");
-  }
-
-  @Test
-  void everyCodeCanBeTheNearest() {
-    List<String> codes = ExplainedCodes.all();
-    assertTrue(codes.size() > 80, codes.size() + " codes");
-    codes.forEach(code -> assertTrue(Explanations.of(code).isPresent(), code));
-  }
-
-  @Test
-  void aNumberBehindACodeIsAMistake() {
-    mistake("a number goes with a job file", "unknown-key", "3");
+  void aProblemCodeIsSentToHelp() {
+    mistake("the page of a problem is printed by: baysheet help unknown-key", "unknown-key");
   }
 
   @Test
@@ -213,7 +185,7 @@ class ExplainCommandTest {
     Garage.Run run = garage.run("explain", garage.job("501").toString());
     assertEquals(Exit.PROBLEMS, run.exit());
     assertEquals("", run.out());
-    run.says("2026-04-07/501.yaml:4:6: error[unknown-bay]");
+    run.reports("2026-04-07/501.yaml:4:6", "unknown-bay");
   }
 
   @Test

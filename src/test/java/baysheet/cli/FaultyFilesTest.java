@@ -104,8 +104,7 @@ class FaultyFilesTest {
     fault.spoil().accept(garage);
     Garage.Run run = garage.sheets();
     assertEquals(Exit.PROBLEMS, run.exit(), run.err());
-    String told = fault.where() + ": error[" + fault.code() + "]";
-    assertTrue(run.err().contains(told), told + " is not in\n" + run.err());
+    run.reports(fault.where(), fault.code());
     assertEquals(
         Set.of("2026-04-07/502.pdf", "2026-04-07/503.pdf", "2026-04-07/all.pdf"),
         garage.written().keySet());
@@ -121,7 +120,7 @@ class FaultyFilesTest {
     Garage garage = Garage.in(folder);
     spoiltBook(garage);
     Garage.Run run = garage.sheets();
-    run.says("vehicles/dove.yaml:3:12: error[bad-quantity]");
+    run.reports("vehicles/dove.yaml:3:12", "bad-quantity");
     run.says("has no unit");
   }
 
@@ -142,8 +141,8 @@ class FaultyFilesTest {
     garage.change(JOB, "bay: 2", "bay: 22");
     garage.change(JOB, "by: T1", "buy: T1");
     Garage.Run run = garage.sheets();
-    run.says(JOB + ":2:1: error[unknown-key]");
-    run.says(JOB + ":5:1: error[unknown-key]");
+    run.reports(JOB + ":2:1", "unknown-key");
+    run.reports(JOB + ":5:1", "unknown-key");
   }
 
   @Test

@@ -44,6 +44,17 @@ final class Garage {
     void says(String part) {
       assertTrue((out + err).contains(part), () -> "not said: " + part + "\n" + out + err);
     }
+
+    /** An error was printed whose first line has this place and whose last line names this code. */
+    void reports(String where, String code) {
+      boolean reported =
+          Stream.of(err.replace("\r\n", "\n").split("\n\n"))
+              .anyMatch(
+                  block ->
+                      block.contains(where + ": error: ")
+                          && block.endsWith("\n    More: baysheet help " + code));
+      assertTrue(reported, () -> where + " " + code + " is not reported in\n" + err);
+    }
   }
 
   /** Makes the sheets of the day. */

@@ -124,7 +124,7 @@ class SheetsCommandTest {
   void aFolderWithoutTheLayoutIsAProblem() {
     Garage.Run run = garage.sheets("--templates", folder.toString());
     assertEquals(Exit.PROBLEMS, run.exit());
-    run.says("error[unknown-layout]");
+    run.says("More: baysheet help unknown-layout");
     assertEquals(Set.of(), garage.written().keySet());
   }
 }

@@ -86,7 +86,7 @@ class WrittenFilesTest {
     Garage other = Garage.in(folder.resolve("other"));
     Garage.Run run = garage.sheets(other.root.resolve(Garage.DAY).toString());
     assertEquals(Exit.PROBLEMS, run.exit());
-    run.says("2026-04-07/501.yaml:1:1: error[same-sheet]");
+    run.reports("2026-04-07/501.yaml:1:1", "same-sheet");
     run.says("OUT/2026-04-07/501.pdf");
     run.says("3 of 6 sheets were written");
   }
@@ -99,7 +99,7 @@ class WrittenFilesTest {
             + "bay: 1\nby: T1\nwork: [wheel-check at rear-left]\n");
     Garage.Run run = garage.sheets();
     assertEquals(Exit.PROBLEMS, run.exit(), run.err());
-    run.says("2026-04-07/all.yaml:1:1: error[same-sheet]");
+    run.reports("2026-04-07/all.yaml:1:1", "same-sheet");
     assertEquals(4, Paper.of(Garage.bytes(garage.made("all.pdf"))).pages());
   }
 

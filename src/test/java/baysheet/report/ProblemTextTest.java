@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
 class ProblemTextTest {
@@ -16,96 +17,109 @@ class ProblemTextTest {
       new Source("jobs/2417.yaml", "job: 2417\noverride:\n  carier-bolt at front-left: {}\n");
 
   @Test
-  void aProblemShowsPlaceLineMarkAndWhatHelps() {
+  void aProblemIsAPlaceAndSentences() {
     Problem problem =
         Problem.error("unknown-fastener", new Span(JOB, 3, 3, 3, 14), "no fastener \"carier-bolt\"")
             .expecting("one of wheel-nut, carrier-bolt")
             .near(Optional.of("carrier-bolt"))
-            .lookedIn("front-wheels", new Source("jobs/vehicles/pipit.yaml", "").at(14, 3));
+            .seeAlso("the book", new Source("jobs/vehicles/pipit.yaml", "").at(14, 3));
 
     assertEquals(
         """
-        jobs/2417.yaml:3:3: error[unknown-fastener]: no fastener "carier-bolt"
+        jobs/2417.yaml:3:3: error: no fastener "carier-bolt".
+            You wrote: carier-bolt at front-left: {}
+            Did you mean carrier-bolt?
+            Expected: one of wheel-nut, carrier-bolt.
+            The book: jobs/vehicles/pipit.yaml, line 14.
+            More: baysheet help unknown-fastener
 
-           3 |   carier-bolt at front-left: {}
-             |   ^^^^^^^^^^^
-
-          expected   one of wheel-nut, carrier-bolt
-          nearest    carrier-bolt
-          looked in  jobs/vehicles/pipit.yaml:14:3  front-wheels
-
-        1 error in 1 file: no sheet was written
+        1 error in 1 file: no sheet was written.
         """,
-        ProblemText.print(List.of(problem), 20, LAST));
+        print(problem));
+  }
+
+  /** GNU Coding Standards, "Formatting Error Messages": source:line:column: message. */
+  @Test
+  void editorsFindThePlaceInTheFirstLine() {
+    Pattern gnu = Pattern.compile("[^:\\n]+:[0-9]+:[0-9]+: (error|warning): [^\\n]+\\.");
+    String error = print(Problem.error("c", JOB.at(1, 1), "first"));
+    String warning = print(Problem.warning("c", JOB.at(2, 1), "second"));
+    assertTrue(gnu.matcher(error.lines().findFirst().orElseThrow()).matches(), error);
+    assertTrue(gnu.matcher(warning.lines().findFirst().orElseThrow()).matches(), warning);
   }
 
   @Test
-  void aPointGetsOneMark() {
-    assertEquals("    ^", marks("a: b", 5, 5));
+  void nothingIsDrawnAroundTheLine() {
+    String text = print(Problem.error("c", new Span(JOB, 3, 3, 3, 14), "what").expecting("that"));
+    for (String mark : List.of("^", "|", "[", "→", "~~")) {
+      assertFalse(text.contains(mark), text);
+    }
   }
 
   @Test
-  void aMarkBehindWideCharactersStandsBelowItsPlace() {
-    // Each of the two ideographs takes two columns of a terminal (Unicode annex 11, class W).
-    assertEquals("      ^^^", marks("車輪: nut", 5, 8));
-  }
-
-  @Test
-  void markedWideCharactersAreMarkedInTheirFullWidth() {
-    assertEquals("^^^^", marks("車輪: nut", 1, 3));
-  }
-
-  @Test
-  void anAccentOfItsOwnTakesNoColumn() {
-    assertEquals("     ^^^", marks("re\u0301f: nut", 7, 10));
-  }
-
-  @Test
-  void aTabIsShownAndMovesTheMark() {
-    Excerpt excerpt = Excerpt.of(new Span(JOB, 1, 3, 1, 6), List.of("a\tnut"));
-    assertEquals("a→  nut", excerpt.line());
-    assertEquals("    ^^^", excerpt.marks());
+  void aSentenceHasOneFullStop() {
+    assertTrue(print(Problem.error("c", JOB.at(1, 1), "is it?")).contains("error: is it?\n"));
+    assertTrue(print(Problem.error("c", JOB.at(1, 1), "it is.")).contains("error: it is.\n"));
   }
 
   @Test
   void whatATerminalWouldObeyIsNotSentToIt() {
     Source source = new Source("a\u001B[2J.yaml", "x\u001B[31m\u202E\n");
     String text =
-        ProblemText.print(
-            List.of(Problem.error("c", source.at(1, 1), "bad \u0007 bell")), 20, LAST);
-    assertFalse(text.contains("\u001B") || text.contains("\u202E") || text.contains("\u0007"));
-    assertTrue(text.contains("x\uFFFD[31m\uFFFD"));
+        print(
+            Problem.error("c", source.at(1, 1), "bad \u0007 bell")
+                .near(Optional.of("\u009B1m"))
+                .seeAlso("\u001B]0;title", source.at(1, 1)));
+    assertTrue(text.chars().noneMatch(c -> Character.isISOControl(c) && c != '\n'), text);
+    assertFalse(text.contains("\u202E"), text);
+    assertTrue(text.contains("You wrote: x\uFFFD[31m\uFFFD"), text);
   }
 
   @Test
-  void aLongLineIsCutAroundItsMark() {
+  void aLongLineIsCutAroundItsPlace() {
     String line = "a".repeat(500) + "HERE" + "b".repeat(500);
-    Excerpt excerpt = Excerpt.of(new Span(JOB, 1, 501, 1, 505), List.of(line));
-    assertTrue(excerpt.line().startsWith("…") && excerpt.line().endsWith("…"));
-    assertTrue(Columns.width(excerpt.line()) <= 90, excerpt.line());
-    assertEquals(excerpt.line().indexOf("HERE"), excerpt.marks().indexOf("^^^^"));
-    assertEquals(4, excerpt.marks().strip().length());
+    String written = written(new Source("a.yaml", line).at(1, 501));
+    assertTrue(written.startsWith("…") && written.endsWith("…"), written);
+    assertTrue(written.contains("HERE") && written.length() <= 82, written);
   }
 
   @Test
   void theEndOfALongLineIsShownToItsEnd() {
     String line = "a".repeat(500) + "END";
-    Excerpt excerpt = Excerpt.of(new Span(JOB, 1, 501, 1, 504), List.of(line));
-    assertTrue(excerpt.line().endsWith("END"));
+    assertTrue(written(new Source("a.yaml", line).at(1, 501)).endsWith("aEND"));
+  }
+
+  private static String written(Span at) {
+    String text = print(Problem.error("c", at, "what"));
+    return text.lines()
+        .filter(line -> line.contains("You wrote: "))
+        .map(line -> line.replaceFirst(".*?You wrote: ", ""))
+        .findFirst()
+        .orElse("nothing");
   }
 
   @Test
-  void aSpanOverLinesIsMarkedToTheEndOfItsFirst() {
-    Excerpt excerpt = Excerpt.of(new Span(JOB, 1, 4, 3, 2), List.of("a: 'b c   ", "d", "e'"));
-    assertEquals("   ^^^^", excerpt.marks());
-  }
-
-  @Test
-  void aFileThatCouldNotBeReadHasNoExcerpt() {
-    Problem problem = Problem.error("too-large", new Source("a.yaml", "").whole(), "too large");
+  void aLineThatIsEmptyOrWasNotReadIsNotRepeated() {
+    assertEquals("nothing", written(new Source("a.yaml", "").whole()));
+    assertEquals("nothing", written(new Source("a.yaml", "a: b\n  \nc: d\n").at(2, 1)));
     assertEquals(
-        "a.yaml:1:1: error[too-large]: too large\n\n1 error in 1 file: no sheet was written\n",
-        ProblemText.print(List.of(problem), 20, LAST));
+        """
+        a.yaml:1:1: error: too large.
+            More: baysheet help too-large
+
+        1 error in 1 file: no sheet was written.
+        """,
+        print(Problem.error("too-large", new Source("a.yaml", "").whole(), "too large")));
+  }
+
+  @Test
+  void noSentenceIsLongerThanAParagraph() {
+    String name = "n".repeat(100_000);
+    Problem problem =
+        Problem.error("c", JOB.at(1, 1), "no \"" + name + "\"")
+            .near(Optional.of(name))
+            .expecting(name);
+    assertTrue(print(problem).length() < 2_500, "length: " + print(problem).length());
   }
 
   @Test
@@ -135,7 +149,7 @@ class ProblemTextTest {
     problems.add(Problem.error("c", other.at(1, 1), "elsewhere"));
     String text = ProblemText.print(problems, ProblemText.USUAL_LIMIT, LAST);
     assertEquals(20, text.split(": slip", -1).length - 1);
-    assertTrue(text.contains("jobs/2417.yaml: 3 more problems\n"));
+    assertTrue(text.contains("jobs/2417.yaml: 3 more problems in this file are not shown.\n"));
     assertTrue(text.contains(": elsewhere"));
   }
 
@@ -147,23 +161,22 @@ class ProblemTextTest {
             List.of(Problem.error("c", JOB.at(1, 1), "what").expecting(names)), 20, LAST);
     assertTrue(text.lines().allMatch(line -> line.length() <= 100), text);
     assertEquals(30, text.split("wheel-nut", -1).length - 1);
-    assertTrue(text.contains("\n             wheel-nut"), text);
+    assertTrue(text.contains("\n        wheel-nut"), text);
   }
 
   @Test
-  void colourIsThereOnlyWhenAskedForAndChangesNoWord() {
+  void boldIsThereOnlyWhenAskedForAndChangesNoWord() {
     List<Problem> problems =
         List.of(
             Problem.error("c", JOB.at(1, 1), "what"), Problem.warning("w", JOB.at(2, 1), "that"));
     String plain = ProblemText.print(problems, 20, LAST);
-    String coloured = ProblemText.printColoured(problems, 20, LAST);
+    String bold = ProblemText.printBold(problems, 20, LAST);
     assertFalse(plain.contains("\u001B"));
-    assertTrue(coloured.contains("\u001B[1;31merror[c]\u001B[0m"));
-    assertTrue(coloured.contains("\u001B[1;33mwarning[w]\u001B[0m"));
-    assertEquals(plain, coloured.replaceAll("\u001B\\[[0-9;]*m", ""));
+    assertTrue(bold.startsWith("\u001B[1mjobs/2417.yaml:1:1: error: what.\u001B[0m\n"), bold);
+    assertEquals(plain, bold.replaceAll("\u001B\\[[0-9;]*m", ""));
   }
 
-  private static String marks(String line, int column, int endColumn) {
-    return Excerpt.of(new Span(JOB, 1, column, 1, endColumn), List.of(line)).marks();
+  private static String print(Problem problem) {
+    return ProblemText.print(List.of(problem), 20, LAST);
   }
 }

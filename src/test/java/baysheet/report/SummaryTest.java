@@ -14,14 +14,14 @@ class SummaryTest {
   void errorsAndWarningsAreCountedApartAndFilesOnce() {
     Problem second = Problem.error("d", new Source("a.yaml", "").at(2, 1), "what");
     assertEquals(
-        "2 errors and 1 warning in 2 files: stop",
+        "2 errors and 1 warning in 2 files: stop.",
         Summary.of(List.of(ERROR, second, WARNING), "stop").line());
   }
 
   @Test
   void whatThereIsNoneOfIsNotNamed() {
-    assertEquals("1 error in 1 file", Summary.of(List.of(ERROR), "").line());
-    assertEquals("1 warning in 1 file", Summary.of(List.of(WARNING), "").line());
-    assertEquals("no problems: 3 sheets", Summary.of(List.of(), "3 sheets").line());
+    assertEquals("1 error in 1 file.", Summary.of(List.of(ERROR), "").line());
+    assertEquals("1 warning in 1 file.", Summary.of(List.of(WARNING), "").line());
+    assertEquals("no problems: 3 sheets.", Summary.of(List.of(), "3 sheets").line());
   }
 }

@@ -1,0 +1,76 @@
+package baysheet.cli;
+
+import baysheet.report.Explanations;
+import baysheet.report.Nearest;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import picocli.CommandLine;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
+
+/** The command that prints the page of a problem, or the help of the program or of a command. */
+final class HelpCommand implements Callable<Integer> {
+  private final Console console;
+
+  private final PositionalParamSpec topic =
+      Options.at(
+          0,
+          "CODE|COMMAND",
+          "0..1",
+          String.class,
+          "The code of a problem, such as unknown-key; or a command. Without it: the list of commands.");
+
+  private final CommandSpec spec =
+      Options.command(
+          "help",
+          "Explain a problem by its code, or show the help of a command.",
+          this,
+          List.of(topic));
+
+  HelpCommand(Console console) {
+    this.console = console;
+  }
+
+  CommandSpec spec() {
+    return spec;
+  }
+
+  @Override
+  public Integer call() {
+    CommandLine program = spec.commandLine().getParent();
+    Optional<String> asked = Options.given(topic);
+    Optional<CommandLine> usage =
+        asked
+            .map(name -> Optional.ofNullable(program.getSubcommands().get(name)))
+            .orElse(Optional.of(program));
+    console.print(usage.map(this::usage).orElseGet(() -> page(asked.orElseThrow())));
+    return Exit.DONE;
+  }
+
+  private String usage(CommandLine command) {
+    return command.getUsageMessage(console.coloured() ? Ansi.ON : Ansi.OFF);
+  }
+
+  private String page(String code) {
+    return Explanations.of(code)
+        .orElseThrow(
+            () ->
+                new CommandLine.ParameterException(
+                    spec.commandLine(),
+                    "there is no problem code and no command \"" + code + "\"" + nearest(code)));
+  }
+
+  private String nearest(String written) {
+    List<String> known =
+        Stream.concat(
+                spec.commandLine().getParent().getSubcommands().keySet().stream(),
+                ExplainedCodes.all().stream())
+            .toList();
+    return Nearest.of(written, known)
+        .map(name -> "; did you mean " + name + "?")
+        .orElse("; the last line of each problem names its code");
+  }
+}
