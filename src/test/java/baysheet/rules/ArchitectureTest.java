@@ -32,6 +32,7 @@ class ArchitectureTest {
           Map.ofEntries(
               Map.entry("report", List.of()),
               Map.entry("torque", List.of()),
+              Map.entry("day", List.of()),
               Map.entry("yaml", List.of("report")),
               Map.entry("books", List.of("report", "yaml", "torque")),
               Map.entry("resolve", List.of("report", "torque", "books")),

@@ -16,6 +16,7 @@ import java.util.Date;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
+import java.util.SplittableRandom;
 import java.util.TimeZone;
 import java.util.UUID;
 
@@ -37,7 +38,7 @@ final class Offender {
           ZoneId.systemDefault(),
           String.format("%d", 1) + "I".toLowerCase() + new String(new byte[0]),
           Charset.defaultCharset(),
-          Math.random() + new Random().nextInt(),
+          Math.random() + new Random().nextInt() + new SplittableRandom().nextInt(),
           UUID.randomUUID(),
           new Date(),
           new DecimalFormat("0.0"),

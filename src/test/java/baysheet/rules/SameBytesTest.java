@@ -87,9 +87,10 @@ class SameBytesTest {
             "letters depend on the machine: UTF_8"),
         never("java\\.lang\\.(Strict)?Math", "random\\(.*", "chance has no place on a sheet"),
         never(
-            "java\\.util\\.(\\w*Random|concurrent\\.ThreadLocalRandom)|java\\.security\\.\\w*Random",
+            "java\\.util\\.(Random|concurrent\\.ThreadLocalRandom)|java\\.security\\.\\w*Random",
             ".*",
             "chance has no place on a sheet"),
+        never("java\\.util\\.SplittableRandom", "<init>\\(\\)", "the same seed, the same search"),
         never("java\\.util\\.UUID", "randomUUID\\(.*", "an id follows from the content"),
         never("java\\.util\\.(Date|Calendar|GregorianCalendar)", ".*", "they carry a time zone"),
         never("java\\.text\\.\\w+Format", ".*", "figures take the machine's form"),

@@ -1,0 +1,72 @@
+package baysheet.day;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/**
+ * Work that runs from its start to its end without a pause of its own: one job in its bay. Breaks
+ * of the garage interrupt it, but they are no working minutes.
+ *
+ * @param id its name, different from that of every other activity
+ * @param minutes expected length in working minutes, at least 1
+ * @param deviation standard deviation of the length in working minutes
+ * @param earliest working minute before which it cannot start
+ * @param promised working minute by which it should have ended; absent where nothing is promised
+ * @param queue the line in which activities should start as listed, such as a bay
+ * @param uses what it needs while it runs
+ * @param after ids of activities that must have ended before it starts
+ */
+public record Activity(
+    String id,
+    int minutes,
+    double deviation,
+    int earliest,
+    OptionalInt promised,
+    Optional<String> queue,
+    List<Use> uses,
+    List<String> after) {
+  public Activity {
+    Objects.requireNonNull(id);
+    Objects.requireNonNull(promised);
+    Objects.requireNonNull(queue);
+    uses = List.copyOf(uses);
+    after = List.copyOf(after);
+    if (minutes < 1 || earliest < 0 || !(deviation >= 0)) {
+      throw new IllegalArgumentException(
+          id + ": minutes " + minutes + ", deviation " + deviation + ", earliest " + earliest);
+    }
+    for (Use use : uses) {
+      if (use.to() > minutes) {
+        throw new IllegalArgumentException(id + " uses " + use + " after its end at " + minutes);
+      }
+    }
+  }
+
+  /** Work of a known length that may start at once and that nothing is promised for. */
+  public static Activity of(String id, int minutes, List<Use> uses, List<String> after) {
+    return new Activity(id, minutes, 0, 0, OptionalInt.empty(), Optional.empty(), uses, after);
+  }
+
+  /**
+   * A need for one unit of a resource during a part of an activity.
+   *
+   * @param anyOf ids of resources, each of which will do; the first that is free is taken
+   * @param from working minutes after the start of the activity
+   * @param to the minute after the last one
+   */
+  public record Use(List<String> anyOf, int from, int to) {
+    public Use {
+      anyOf = List.copyOf(anyOf);
+      if (anyOf.isEmpty() || from < 0 || to <= from) {
+        throw new IllegalArgumentException("one of " + anyOf + " from " + from + " to " + to);
+      }
+    }
+
+    /** A need for one certain resource. */
+    public static Use of(String resource, int from, int to) {
+      return new Use(List.of(resource), from, to);
+    }
+  }
+}
