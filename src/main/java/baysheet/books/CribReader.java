@@ -1,6 +1,7 @@
 package baysheet.books;
 
 import baysheet.report.Located;
+import baysheet.report.ProblemCode;
 import baysheet.torque.Dimension;
 import baysheet.torque.Drive;
 import baysheet.torque.Head;
@@ -67,7 +68,8 @@ final class CribReader {
                     accuracy.get().value().value(),
                     length.get().value(),
                     calibrated.get().value()))
-        .flatMap(read -> Figures.told("bad-wrench", read, name.get().at(), map.problems()))
+        .flatMap(
+            read -> Figures.told(ProblemCode.BAD_WRENCH, read, name.get().at(), map.problems()))
         .map(Located::value);
   }
 
@@ -102,7 +104,7 @@ final class CribReader {
 
   private static Optional<Sizes> sizes(MapReader map, Head.Form form) {
     ValueReader<List<String>> size =
-        Read.value(text -> Figures.outcome("bad-head", Socket.sizes(form, text)));
+        Read.value(text -> Figures.outcome(ProblemCode.BAD_HEAD, Socket.sizes(form, text)));
     Optional<Located<List<Located<List<String>>>>> written =
         map.optional(key(form), Read.listOrOne(size));
     written

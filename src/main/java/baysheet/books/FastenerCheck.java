@@ -1,6 +1,7 @@
 package baysheet.books;
 
 import baysheet.report.Located;
+import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
 import baysheet.report.Span;
 import baysheet.torque.Tightening;
@@ -38,7 +39,7 @@ public final class FastenerCheck {
   private static void given(
       List<Integer> positions, Span at, Optional<Located<Integer>> count, Problems problems) {
     int all = count.map(Located::value).orElse(Math.max(1, positions.size()));
-    Figures.told("bad-order", TighteningOrder.given(positions, all), at, problems);
+    Figures.told(ProblemCode.BAD_ORDER, TighteningOrder.given(positions, all), at, problems);
   }
 
   private static void rows(

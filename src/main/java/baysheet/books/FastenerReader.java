@@ -1,6 +1,7 @@
 package baysheet.books;
 
 import baysheet.report.Located;
+import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
 import baysheet.torque.Dimension;
 import baysheet.torque.Passes;
@@ -32,7 +33,7 @@ final class FastenerReader {
   /** The largest set on a car, of sump screws, is some thirty; beyond this a digit was doubled. */
   private static final int MOST_FASTENERS = 99;
 
-  private static final String TORQUE_CODE = "bad-torque";
+  private static final ProblemCode TORQUE_CODE = ProblemCode.BAD_TORQUE;
 
   private static final ValueReader<List<Located<String>>> TEXTS =
       Read.listOr(Words.everyOne(Read.text()), Read.listOrOne(Read.text()));
@@ -123,7 +124,7 @@ final class FastenerReader {
         .flatMap(
             all ->
                 Figures.told(
-                    "bad-passes",
+                    ProblemCode.BAD_PASSES,
                     Passes.parse(all.value().stream().map(Located::value).toList()),
                     all.at(),
                     problems));

@@ -1,6 +1,7 @@
 package baysheet.books;
 
 import baysheet.report.Located;
+import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
 import baysheet.report.Span;
 import baysheet.torque.Dimension;
@@ -41,7 +42,7 @@ final class Figures {
   }
 
   private static Outcome<Quantity> quantityOf(String text, Dimension expected) {
-    return outcome("bad-quantity", QuantityText.quantity(text, expected));
+    return outcome(ProblemCode.BAD_QUANTITY, QuantityText.quantity(text, expected));
   }
 
   private static Outcome<Quantity> aboveNought(String text, Quantity quantity) {
@@ -92,19 +93,19 @@ final class Figures {
   }
 
   static ValueReader<ThreePoint> minutes() {
-    return reading("bad-time", QuantityText::minutes);
+    return reading(ProblemCode.BAD_TIME, QuantityText::minutes);
   }
 
   static ValueReader<Thread> thread() {
-    return reading("bad-thread", Thread::parse);
+    return reading(ProblemCode.BAD_THREAD, Thread::parse);
   }
 
   static ValueReader<StrengthClass> strength() {
-    return reading("bad-class", StrengthClass::parse);
+    return reading(ProblemCode.BAD_CLASS, StrengthClass::parse);
   }
 
   static ValueReader<Head> head() {
-    return reading("bad-head", Head::parse);
+    return reading(ProblemCode.BAD_HEAD, Head::parse);
   }
 
   static ValueReader<Drive> drive() {
@@ -113,7 +114,7 @@ final class Figures {
 
   /** The same as {@link #drive()}, for keys. */
   static Outcome<Drive> driveOf(String text) {
-    return outcome("bad-drive", Drive.parse(text));
+    return outcome(ProblemCode.BAD_DRIVE, Drive.parse(text));
   }
 
   /** What a state does to minutes: {@code 1.5}; a state never makes work quicker. */
@@ -125,12 +126,12 @@ final class Figures {
                 : Sentences.notAFactor(text));
   }
 
-  private static <T> ValueReader<T> reading(String code, Function<String, Reading<T>> parse) {
+  private static <T> ValueReader<T> reading(ProblemCode code, Function<String, Reading<T>> parse) {
     return Read.value(text -> outcome(code, parse.apply(text)));
   }
 
   /** The reading as an outcome, its misread under {@code code}. */
-  static <T> Outcome<T> outcome(String code, Reading<T> reading) {
+  static <T> Outcome<T> outcome(ProblemCode code, Reading<T> reading) {
     return reading instanceof Misread<T> misread
         ? Outcome.bad(code, misread.what(), misread.expected())
         : Outcome.ok(reading.found().orElseThrow());
@@ -138,7 +139,7 @@ final class Figures {
 
   /** The value read, or its misread told at {@code at}. */
   static <T> Optional<Located<T>> told(
-      String code, Reading<T> reading, Span at, Problems problems) {
+      ProblemCode code, Reading<T> reading, Span at, Problems problems) {
     return outcome(code, reading)
         .fold(
             value -> Optional.of(new Located<>(value, at)),

@@ -3,6 +3,7 @@ package baysheet.books;
 import baysheet.report.Located;
 import baysheet.report.Nearest;
 import baysheet.report.Problem;
+import baysheet.report.ProblemCode;
 import baysheet.report.Span;
 import baysheet.yaml.Outcome;
 import java.util.Collection;
@@ -13,32 +14,34 @@ final class Sentences {
   private Sentences() {}
 
   static Problem of(Outcome.Bad<?> bad, Span at) {
-    return Problem.error(bad.code(), at, bad.what()).expecting(bad.expected()).near(bad.nearest());
+    return Problem.of(bad.code(), at, bad.what()).expecting(bad.expected()).near(bad.nearest());
   }
 
   // --- names and places ---
 
   static Problem nameDiffers(Located<String> name, String fileName) {
-    return Problem.error(
-            "name-differs",
+    return Problem.of(
+            ProblemCode.NAME_DIFFERS,
             name.at(),
             quoted(name.value()) + " is not the name of its file, " + quoted(fileName))
         .expecting(fileName + ", or another file name");
   }
 
   static Problem namesItself(Span at, String name, String key) {
-    return Problem.error("names-itself", at, quoted(name) + " names itself under " + quoted(key))
+    return Problem.of(
+            ProblemCode.NAMES_ITSELF, at, quoted(name) + " names itself under " + quoted(key))
         .expecting("another name, or the line left out");
   }
 
   static Problem listedTwice(Located<?> again, Located<?> first) {
-    return Problem.error("listed-twice", again.at(), quoted(again.value()) + " stands here twice")
+    return Problem.of(
+            ProblemCode.LISTED_TWICE, again.at(), quoted(again.value()) + " stands here twice")
         .seeAlso("first written here", first.at());
   }
 
   static <T> Outcome<T> unknownPlace(String text, Collection<String> known) {
     return new Outcome.Bad<>(
-        "unknown-place",
+        ProblemCode.UNKNOWN_PLACE,
         quoted(text) + " is no place on a vehicle",
         "one of " + join(known),
         Nearest.of(text, known));
@@ -46,14 +49,14 @@ final class Sentences {
 
   static <T> Outcome<T> missingPlace(String text) {
     return Outcome.bad(
-        "missing-place",
+        ProblemCode.MISSING_PLACE,
         quoted(text) + " does not say where",
         "a name and its place, as in lower-arm at front-left");
   }
 
   static <T> Outcome<T> notAnId(String text) {
     return Outcome.bad(
-        "not-a-name",
+        ProblemCode.NOT_A_NAME,
         quoted(text) + " cannot serve as a name here",
         "letters a to z, digits and single hyphens, as in T1, floor or 2417");
   }
@@ -65,55 +68,60 @@ final class Sentences {
 
   static <T> Outcome<T> notARevision(String text) {
     return Outcome.bad(
-        "bad-value", quoted(text) + " is no revision", "one capital letter, as in A");
+        ProblemCode.BAD_VALUE, quoted(text) + " is no revision", "one capital letter, as in A");
   }
 
   static <T> Outcome<T> notYears(String text) {
     return Outcome.bad(
-        "bad-value", quoted(text) + " are no years", "a year or a range: 2017, or 2015..2019");
+        ProblemCode.BAD_VALUE,
+        quoted(text) + " are no years",
+        "a year or a range: 2017, or 2015..2019");
   }
 
   static <T> Outcome<T> notProtection(String text) {
     return Outcome.bad(
-        "bad-value", quoted(text) + " is no number of ISO 7010 for protection", "such as M004");
+        ProblemCode.BAD_VALUE,
+        quoted(text) + " is no number of ISO 7010 for protection",
+        "such as M004");
   }
 
   static <T> Outcome<T> notAFactor(String text) {
-    return Outcome.bad("bad-value", quoted(text) + " is no factor", "a figure from 1 to 10: 1.5");
+    return Outcome.bad(
+        ProblemCode.BAD_VALUE, quoted(text) + " is no factor", "a figure from 1 to 10: 1.5");
   }
 
   // --- figures ---
 
   static <T> Outcome<T> nought(String text) {
-    return Outcome.bad("out-of-range", quoted(text) + " is nothing", "more than nought");
+    return Outcome.bad(ProblemCode.OUT_OF_RANGE, quoted(text) + " is nothing", "more than nought");
   }
 
   static <T> Outcome<T> outsideShares(String text, int least, int most) {
     return Outcome.bad(
-        "out-of-range",
+        ProblemCode.OUT_OF_RANGE,
         quoted(text) + " is outside what makes sense here",
         "from " + least + " % to " + most + " %");
   }
 
   static <T> Outcome<T> pointsBack(String text) {
     return Outcome.bad(
-        "out-of-range",
+        ProblemCode.OUT_OF_RANGE,
         quoted(text) + " is more than half a turn",
         "from 0° (in line with the wrench) to 180° (back towards the hand)");
   }
 
   static <T> Outcome<T> notAUnit(String text, String phrase, Collection<String> known) {
     return Outcome.bad(
-        "bad-unit", quoted(text) + " is no unit for " + phrase, "one of " + join(known));
+        ProblemCode.BAD_UNIT, quoted(text) + " is no unit for " + phrase, "one of " + join(known));
   }
 
   static Problem tooManyUnits(Span at) {
-    return Problem.error("bad-unit", at, "this is not one unit or two")
+    return Problem.of(ProblemCode.BAD_UNIT, at, "this is not one unit or two")
         .expecting("the unit to print big, and at most one to print small");
   }
 
   static Problem massOutsideWheelbase(Span at, Span wheelbase) {
-    return Problem.error("out-of-range", at, "the centre of mass lies outside the wheelbase")
+    return Problem.of(ProblemCode.OUT_OF_RANGE, at, "the centre of mass lies outside the wheelbase")
         .expecting("less than the wheelbase")
         .seeAlso("the wheelbase", wheelbase);
   }
@@ -121,25 +129,27 @@ final class Sentences {
   // --- fasteners ---
 
   static Problem orderForOne(Span at, int count) {
-    return Problem.error("bad-order", at, count + " of them have no order to speak of")
+    return Problem.of(ProblemCode.BAD_ORDER, at, count + " of them have no order to speak of")
         .expecting("no order, or the right count");
   }
 
   static Problem rowsDoNotSum(Span at, int sum, Located<Integer> count) {
-    return Problem.error(
-            "bad-order",
+    return Problem.of(
+            ProblemCode.BAD_ORDER,
             at,
             "the rows hold " + sum + " fasteners and the count is " + count.value())
         .seeAlso("the count", count.at());
   }
 
   static Problem orderOfOrders(Span at) {
-    return Problem.error("bad-order", at, "lists inside a list do not say what their figures mean")
+    return Problem.of(
+            ProblemCode.BAD_ORDER, at, "lists inside a list do not say what their figures mean")
         .expecting("circle, the positions one after another as in [3, 1, 2, 4], or {rows: [5, 5]}");
   }
 
   static Problem passesOfStages(Span at, Span torque) {
-    return Problem.error("bad-passes", at, "passes divide one plain torque, and this is none")
+    return Problem.of(
+            ProblemCode.BAD_PASSES, at, "passes divide one plain torque, and this is none")
         .expecting("either passes or a list of stages")
         .seeAlso("the torque", torque);
   }
@@ -147,44 +157,47 @@ final class Sentences {
   // --- shop ---
 
   static Problem neitherOf(String whatItIs, List<String> keys, Span at) {
-    return Problem.error("missing-key", at, whatItIs + " needs one of the keys " + join(keys));
+    return Problem.of(
+        ProblemCode.MISSING_KEY, at, whatItIs + " needs one of the keys " + join(keys));
   }
 
   static Problem pointsOutOfPlace(Span at) {
-    return Problem.error("bad-points", at, "points say nothing about this form of socket")
+    return Problem.of(ProblemCode.BAD_POINTS, at, "points say nothing about this form of socket")
         .expecting("6 or 12 at hex, 12 or nothing at 12-point, nothing elsewhere");
   }
 
   static <T> Outcome<T> notPoints(String text) {
-    return Outcome.bad("bad-points", quoted(text) + " is no number of points", "6 or 12");
+    return Outcome.bad(ProblemCode.BAD_POINTS, quoted(text) + " is no number of points", "6 or 12");
   }
 
   static Problem empty(Span at, String what) {
-    return Problem.error("empty-value", at, "there is nothing in it").expecting(what);
+    return Problem.of(ProblemCode.EMPTY_VALUE, at, "there is nothing in it").expecting(what);
   }
 
   // --- procedures and jobs ---
 
   static Problem noSteps(Span at) {
-    return Problem.error("no-steps", at, "the procedure has no step")
+    return Problem.of(ProblemCode.NO_STEPS, at, "the procedure has no step")
         .expecting("at least one step under open, work or close");
   }
 
   static Problem noWork(Span at) {
-    return Problem.error("no-work", at, "the job asks for no work")
+    return Problem.of(ProblemCode.NO_WORK, at, "the job asks for no work")
         .expecting("at least one procedure at its place, as in lower-arm at front-left");
   }
 
   static Problem alone(Located<String> with, Located<String> by) {
-    return Problem.error(
-            "same-person", with.at(), quoted(with.value()) + " cannot work with themselves")
+    return Problem.of(
+            ProblemCode.SAME_PERSON,
+            with.at(),
+            quoted(with.value()) + " cannot work with themselves")
         .expecting("somebody else, or the line left out")
         .seeAlso("who does the job", by.at());
   }
 
   static <T> Outcome<T> appliedToNothing(String text) {
     return Outcome.bad(
-        "bad-value",
+        ProblemCode.BAD_VALUE,
         quoted(text) + " does not say what it goes on",
         "a product, or a product and its item: brake grease on caliper-guide-pin");
   }
@@ -192,13 +205,13 @@ final class Sentences {
   // --- catalogue ---
 
   static Problem emptyTrigger(Span at) {
-    return Problem.error("empty-trigger", at, "this would always hold")
+    return Problem.of(ProblemCode.EMPTY_TRIGGER, at, "this would always hold")
         .expecting("at least one key, such as undo or kind");
   }
 
   static Problem stepAtAnotherMoment(Span at, Located<Moment> moment) {
-    return Problem.error(
-            "step-at-other-moment",
+    return Problem.of(
+            ProblemCode.STEP_AT_OTHER_MOMENT,
             at,
             "a check due "
                 + moment.value().word()
@@ -208,22 +221,23 @@ final class Sentences {
   }
 
   static Problem unknownKind(Span at, String kind, Collection<String> known) {
-    return unknown("unknown-kind", at, "no item is of the kind " + quoted(kind), kind, known);
+    return unknown(
+        ProblemCode.UNKNOWN_KIND, at, "no item is of the kind " + quoted(kind), kind, known);
   }
 
   static Problem unknownItem(Span at, String item, Collection<String> known) {
     String what = "no item and no fastener has the name " + quoted(item);
-    return unknown("unknown-item", at, what, item, known);
+    return unknown(ProblemCode.UNKNOWN_ITEM, at, what, item, known);
   }
 
   static Problem unknownCircuit(Span at, String circuit, Collection<String> known) {
     String what = "no item of the kind circuit has the name " + quoted(circuit);
-    return unknown("unknown-circuit", at, what, circuit, known);
+    return unknown(ProblemCode.UNKNOWN_CIRCUIT, at, what, circuit, known);
   }
 
   private static Problem unknown(
-      String code, Span at, String what, String name, Collection<String> known) {
-    return Problem.error(code, at, what).near(Nearest.of(name, known));
+      ProblemCode code, Span at, String what, String name, Collection<String> known) {
+    return Problem.of(code, at, what).near(Nearest.of(name, known));
   }
 
   private static String quoted(Object text) {

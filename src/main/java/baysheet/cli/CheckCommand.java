@@ -3,6 +3,7 @@ package baysheet.cli;
 import baysheet.books.ShopFolder;
 import baysheet.layout.Fonts;
 import baysheet.report.Problem;
+import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
 import baysheet.report.Source;
 import baysheet.resolve.FolderCheck;
@@ -107,8 +108,8 @@ final class CheckCommand implements Callable<Integer> {
   }
 
   private static Problem fault(Path job, Throwable fault) {
-    return Problem.error(
-        "tool-fault",
+    return Problem.of(
+        ProblemCode.TOOL_FAULT,
         new Source(YamlFiles.shown(job), "").whole(),
         "a fault of the tool itself; no sheet would be made: " + fault.getMessage());
   }

@@ -1,7 +1,7 @@
 package baysheet.cli;
 
-import baysheet.report.Explanations;
 import baysheet.report.Nearest;
+import baysheet.report.ProblemCode;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
@@ -29,7 +29,7 @@ record ExplainedJob(String written) {
     if (Files.isDirectory(path)) {
       throw wrong.apply(written + " is a folder; expected one job file of it" + among(path));
     }
-    if (Explanations.of(written).isPresent()) {
+    if (ProblemCode.of(written).isPresent()) {
       throw wrong.apply(
           "explain takes a job file; the page of a problem is printed by: baysheet help "
               + written);

@@ -2,6 +2,7 @@ package baysheet.cli;
 
 import baysheet.layout.Fonts;
 import baysheet.report.Problem;
+import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
 import baysheet.report.Span;
 import baysheet.yaml.Entry;
@@ -61,8 +62,8 @@ final class Glyphs {
 
   private static Problem missing(int character, Span at) {
     String name = Character.getName(character);
-    return Problem.error(
-            "no-glyph",
+    return Problem.of(
+            ProblemCode.NO_GLYPH,
             at,
             "the character \"%s\" (U+%04X, %s) cannot be printed"
                 .formatted(

@@ -1,7 +1,7 @@
 package baysheet.cli;
 
-import baysheet.report.Explanations;
 import baysheet.report.Nearest;
+import baysheet.report.ProblemCode;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -55,7 +55,8 @@ final class HelpCommand implements Callable<Integer> {
   }
 
   private String page(String code) {
-    return Explanations.of(code)
+    return ProblemCode.of(code)
+        .map(ProblemCode::page)
         .orElseThrow(
             () ->
                 new CommandLine.ParameterException(
@@ -67,7 +68,7 @@ final class HelpCommand implements Callable<Integer> {
     List<String> known =
         Stream.concat(
                 spec.commandLine().getParent().getSubcommands().keySet().stream(),
-                ExplainedCodes.all().stream())
+                Stream.of(ProblemCode.values()).map(ProblemCode::word))
             .toList();
     return Nearest.of(written, known)
         .map(name -> "; did you mean " + name + "?")

@@ -1,6 +1,7 @@
 package baysheet.cli;
 
 import baysheet.report.Problem;
+import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
 import baysheet.report.Source;
 import java.io.UncheckedIOException;
@@ -54,8 +55,8 @@ record JobGroups(Path root, List<Path> jobs, List<Path> days) {
   }
 
   private static Problem noShop(Path path) {
-    return Problem.error(
-            "no-shop",
+    return Problem.of(
+            ProblemCode.NO_SHOP,
             new Source(YamlFiles.shown(path), "").whole(),
             "no folder from here upwards has a " + ShopFolders.SHOP_FILE)
         .expecting(
@@ -68,8 +69,8 @@ record JobGroups(Path root, List<Path> jobs, List<Path> days) {
       days.add(path);
       if (found.isEmpty()) {
         problems.add(
-            Problem.error(
-                    "no-jobs",
+            Problem.of(
+                    ProblemCode.NO_JOBS,
                     new Source(YamlFiles.shown(path), "").whole(),
                     "this folder has no job file")
                 .expecting("files such as 2417.yaml"));

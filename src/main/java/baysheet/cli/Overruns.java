@@ -2,6 +2,7 @@ package baysheet.cli;
 
 import baysheet.layout.PageFit;
 import baysheet.report.Problem;
+import baysheet.report.ProblemCode;
 import baysheet.report.Source;
 import java.util.stream.Collectors;
 
@@ -14,8 +15,8 @@ final class Overruns {
 
   static Problem problem(PageFit.Overrun overrun, Source file) {
     if (!overrun.tooWide().isEmpty()) {
-      return Problem.error(
-          "page-too-wide",
+      return Problem.of(
+          ProblemCode.PAGE_TOO_WIDE,
           file.whole(),
           "something on the sheet is wider than its place: " + overrun.tooWide().get(0));
     }
@@ -24,8 +25,8 @@ final class Overruns {
             .limit(TALLEST)
             .map(block -> block.what() + " " + block.millimetres() + " mm")
             .collect(Collectors.joining(", "));
-    return Problem.error(
-            "page-overrun",
+    return Problem.of(
+            ProblemCode.PAGE_OVERRUN,
             file.whole(),
             "the sheet is "
                 + overrun.byMillimetres()

@@ -12,6 +12,7 @@ import baysheet.plan.Sheet;
 import baysheet.record.SheetRecord;
 import baysheet.report.Located;
 import baysheet.report.Problem;
+import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
 import baysheet.report.Source;
 import baysheet.resolve.Resolved;
@@ -73,8 +74,8 @@ final class SheetMaker {
       return Optional.of(LocalDate.parse(day));
     } catch (DateTimeException e) {
       problems.add(
-          Problem.error(
-                  "no-date",
+          Problem.of(
+                  ProblemCode.NO_DATE,
                   job.number().at(),
                   "the job has no date, and its folder \"" + day + "\" is none")
               .expecting("date: 2026-03-02, or a folder named so"));
@@ -110,8 +111,8 @@ final class SheetMaker {
     List<MissingGlyph> all = MissingGlyph.in(form, fonts);
     for (MissingGlyph missing : all) {
       problems.add(
-          Problem.error(
-              "no-glyph",
+          Problem.of(
+              ProblemCode.NO_GLYPH,
               start(file).whole(),
               "the layout prints U+%04X in \"%s\", which the font lacks (layout line %s)"
                   .formatted(missing.codePoint(), missing.text(), missing.at().line())));

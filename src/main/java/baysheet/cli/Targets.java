@@ -1,6 +1,7 @@
 package baysheet.cli;
 
 import baysheet.report.Problem;
+import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
 import baysheet.report.Source;
 import java.nio.file.Path;
@@ -39,8 +40,8 @@ final class Targets {
       return Optional.of(target);
     }
     problems.add(
-        Problem.error(
-                "same-sheet",
+        Problem.of(
+                ProblemCode.SAME_SHEET,
                 new Source(YamlFiles.shown(from), "").whole(),
                 "its sheet would take the place of the one of "
                     + YamlFiles.shown(before)

@@ -6,6 +6,7 @@ import baysheet.plan.TorqueLine;
 import baysheet.record.BenchTorque;
 import baysheet.report.Located;
 import baysheet.report.Nearest;
+import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
 import baysheet.torque.Band;
 import baysheet.torque.Believability;
@@ -215,12 +216,13 @@ final class TorqueCommand implements Callable<Integer> {
     List<TorqueLine.Warning> warnings = new ArrayList<>();
     Tightening whole = new Tightening.Stages(List.of(new Stage.Torque(target)));
     Believability.of(whole, cut, strong)
-        .ifPresent(it -> warnings.add(new TorqueLine.Warning("does-not-fit", it.sentence())));
+        .ifPresent(
+            it -> warnings.add(new TorqueLine.Warning(ProblemCode.DOES_NOT_FIT, it.sentence())));
     Treatment published = typed.word(treatment, Treatment::parse).orElse(Treatment.NOT_STATED);
     typed
         .word(used, Treatment::parse)
         .flatMap(now -> Friction.warning(published, now))
-        .ifPresent(it -> warnings.add(new TorqueLine.Warning("thread-treatment", it)));
+        .ifPresent(it -> warnings.add(new TorqueLine.Warning(ProblemCode.THREAD_TREATMENT, it)));
     return warnings;
   }
 

@@ -3,6 +3,7 @@ package baysheet.plan;
 import baysheet.books.Moment;
 import baysheet.books.Shop;
 import baysheet.report.Problem;
+import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
 import baysheet.resolve.Resolved;
 import java.util.List;
@@ -56,8 +57,8 @@ public final class Planner {
             .map(step -> "\"" + step.text() + "\" (" + step.task() + ")")
             .collect(Collectors.joining(" waits for "));
     Problem problem =
-        Problem.error(
-            "order-loop",
+        Problem.of(
+            ProblemCode.ORDER_LOOP,
             resolved.job().work().get(0).at(),
             "these steps wait for one another in a circle: " + written);
     for (Draft step : circle) {

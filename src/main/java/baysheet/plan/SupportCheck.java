@@ -5,6 +5,7 @@ import baysheet.books.Place;
 import baysheet.books.Shop;
 import baysheet.report.Located;
 import baysheet.report.Problem;
+import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
 import baysheet.report.Span;
 import baysheet.resolve.ItemAt;
@@ -77,8 +78,8 @@ final class SupportCheck {
 
   private Problem missing(String key) {
     Span book = resolved.book().own().vehicle().at();
-    return Problem.error(
-            "load-unknown",
+    return Problem.of(
+            ProblemCode.LOAD_UNKNOWN,
             book,
             "the vehicle is raised, but the spec book has no "
                 + key
@@ -127,8 +128,8 @@ final class SupportCheck {
   }
 
   private Problem noStands() {
-    return Problem.error(
-        "no-stands",
+    return Problem.of(
+        ProblemCode.NO_STANDS,
         resolved.shop().at(),
         "the vehicle is raised with a jack, but the crib has no stands");
   }
@@ -142,8 +143,8 @@ final class SupportCheck {
   private void enough(Shop.Stands stands, int needed) {
     if (stands.count().value() < needed) {
       problems.add(
-          Problem.error(
-                  "no-stands",
+          Problem.of(
+                  ProblemCode.NO_STANDS,
                   stands.count().at(),
                   "the crib has %s stands, the job needs %s"
                       .formatted(stands.count().value(), needed))
@@ -182,8 +183,8 @@ final class SupportCheck {
   private void over(String what, Quantity load, Quantity rated, Span at) {
     if (load.isAbove(rated)) {
       problems.add(
-          Problem.error(
-                  "overloaded",
+          Problem.of(
+                  ProblemCode.OVERLOADED,
                   at,
                   "%s would carry %s and is rated for %s"
                       .formatted(what, shown(load).print(), rating(rated).print()))

@@ -2,6 +2,7 @@ package baysheet.plan;
 
 import baysheet.books.Moment;
 import baysheet.report.Problem;
+import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
 import baysheet.report.Span;
 import baysheet.resolve.ItemAt;
@@ -45,7 +46,7 @@ final class TaskRule {
     off.forEach(
         (item, at) ->
             problems.add(
-                Problem.error("left-off", at, item + " comes off and does not go on again")
+                Problem.of(ProblemCode.LEFT_OFF, at, item + " comes off and does not go on again")
                     .expecting("a step that does it up after it came off, or none at all")));
   }
 
@@ -67,7 +68,7 @@ final class TaskRule {
 
   private Problem twice(Draft step, String what, Span first) {
     Problem problem =
-        Problem.error("done-twice", step.origin(), what)
+        Problem.of(ProblemCode.DONE_TWICE, step.origin(), what)
             .expecting("each item taken off once and put on once in a procedure");
     return first.equals(step.origin()) ? problem : problem.seeAlso("taken off", first);
   }
@@ -83,8 +84,8 @@ final class TaskRule {
     boolean putsOn = !step.doUp().isEmpty() && moment.compareTo(Moment.RAISED) < 0;
     if (takesOff || putsOn) {
       problems.add(
-          Problem.error(
-                  "wrong-moment",
+          Problem.of(
+                  ProblemCode.WRONG_MOMENT,
                   step.origin(),
                   "nothing is %s at the moment %s"
                       .formatted(takesOff ? "taken off" : "put on", moment.word()))

@@ -2,6 +2,7 @@ package baysheet.plan;
 
 import baysheet.books.Moment;
 import baysheet.books.Place;
+import baysheet.report.ProblemCode;
 import baysheet.torque.Band;
 import baysheet.torque.Passes;
 import baysheet.torque.Quantity;
@@ -61,8 +62,6 @@ public record TorqueLine(
     boolean overridden,
     Optional<String> replaced,
     List<Warning> warnings) {
-  /** Code of the warning that a figure does not fit its thread and class. */
-  static final String DOES_NOT_FIT = "does-not-fit";
 
   // Threads to which nothing is applied.
   private static final List<String> BARE =
@@ -119,7 +118,7 @@ public record TorqueLine(
 
   /** Whether somebody else has to look at the figure before it is used. */
   public boolean inDoubt() {
-    return warnings.stream().anyMatch(warning -> warning.code().equals(DOES_NOT_FIT));
+    return warnings.stream().anyMatch(warning -> warning.code() == ProblemCode.DOES_NOT_FIT);
   }
 
   /** Whether there is a figure for it. */
@@ -225,5 +224,5 @@ public record TorqueLine(
   }
 
   /** Something to think about before using the figure. */
-  public record Warning(String code, String text) {}
+  public record Warning(ProblemCode code, String text) {}
 }

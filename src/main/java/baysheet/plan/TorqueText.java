@@ -4,6 +4,7 @@ import baysheet.books.Fastener;
 import baysheet.books.Moment;
 import baysheet.books.Place;
 import baysheet.report.Located;
+import baysheet.report.ProblemCode;
 import baysheet.resolve.Bound;
 import baysheet.resolve.BoundStep;
 import baysheet.resolve.ItemAt;
@@ -183,11 +184,14 @@ final class TorqueText {
   private List<TorqueLine.Warning> warnings(List<TorqueLine.StageLine> stages) {
     List<TorqueLine.Warning> warnings = new ArrayList<>();
     doubt.ifPresent(
-        it -> warnings.add(new TorqueLine.Warning(TorqueLine.DOES_NOT_FIT, it.sentence())));
-    treatments().forEach(text -> warnings.add(new TorqueLine.Warning("thread-treatment", text)));
+        it -> warnings.add(new TorqueLine.Warning(ProblemCode.DOES_NOT_FIT, it.sentence())));
+    treatments()
+        .forEach(text -> warnings.add(new TorqueLine.Warning(ProblemCode.THREAD_TREATMENT, text)));
     for (TorqueLine.StageLine stage : stages) {
       if (stage instanceof TorqueLine.StageLine.Torque torque) {
-        torque.trouble().ifPresent(text -> warnings.add(new TorqueLine.Warning("wrench", text)));
+        torque
+            .trouble()
+            .ifPresent(text -> warnings.add(new TorqueLine.Warning(ProblemCode.WRENCH, text)));
       }
     }
     return warnings;

@@ -131,7 +131,7 @@ public record BenchTorque(
   }
 
   private static void warning(Json json, Warning warning) throws IOException {
-    json.text("code", warning.code());
+    json.text("code", warning.code().word());
     json.text("text", warning.text());
   }
 

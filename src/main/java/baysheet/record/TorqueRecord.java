@@ -107,7 +107,7 @@ final class TorqueRecord {
   private void warning(TorqueLine.Warning warning) throws IOException {
     json.object(
         () -> {
-          json.text("code", warning.code());
+          json.text("code", warning.code().word());
           json.text("text", warning.text());
         });
   }

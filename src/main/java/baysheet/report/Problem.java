@@ -8,8 +8,7 @@ import java.util.Optional;
 /**
  * Something a person has to put right, as data.
  *
- * @param code stable kebab-case name of the kind of problem
- * @param severity an error stops the job; a warning is only said
+ * @param code the kind of problem
  * @param at where it stands
  * @param what what is wrong, one sentence without a full stop
  * @param expected what would have been right, where that can be said
@@ -17,8 +16,7 @@ import java.util.Optional;
  * @param related further places to look at, each with a phrase that says what is there
  */
 public record Problem(
-    String code,
-    Severity severity,
+    ProblemCode code,
     Span at,
     String what,
     Optional<String> expected,
@@ -27,15 +25,8 @@ public record Problem(
   /** A longer sentence is cut: names and values in it come from files and may have any length. */
   private static final int LONGEST = 600;
 
-  /** How much a problem weighs. */
-  public enum Severity {
-    ERROR,
-    WARNING
-  }
-
   public Problem {
     Objects.requireNonNull(code);
-    Objects.requireNonNull(severity);
     Objects.requireNonNull(at);
     what = TerminalText.bounded(what, LONGEST);
     expected = expected.map(text -> TerminalText.bounded(text, LONGEST));
@@ -43,37 +34,30 @@ public record Problem(
     related = List.copyOf(related);
   }
 
-  /** An error with nothing but its sentence. */
-  public static Problem error(String code, Span at, String what) {
-    return new Problem(
-        code, Severity.ERROR, at, what, Optional.empty(), Optional.empty(), List.of());
-  }
-
-  /** A warning with nothing but its sentence. */
-  public static Problem warning(String code, Span at, String what) {
-    return new Problem(
-        code, Severity.WARNING, at, what, Optional.empty(), Optional.empty(), List.of());
+  /** A problem with nothing but its sentence. */
+  public static Problem of(ProblemCode code, Span at, String what) {
+    return new Problem(code, at, what, Optional.empty(), Optional.empty(), List.of());
   }
 
   /** The same problem, saying what was expected. */
   public Problem expecting(String text) {
-    return new Problem(code, severity, at, what, Optional.of(text), nearest, related);
+    return new Problem(code, at, what, Optional.of(text), nearest, related);
   }
 
   /** The same problem, with the nearest known name when there is one. */
   public Problem near(Optional<String> name) {
-    return new Problem(code, severity, at, what, expected, name, related);
+    return new Problem(code, at, what, expected, name, related);
   }
 
   /** The same problem, pointing at one more place. */
   public Problem seeAlso(String word, Span place) {
     List<Located<String>> more = new ArrayList<>(related);
     more.add(new Located<>(word, place));
-    return new Problem(code, severity, at, what, expected, nearest, more);
+    return new Problem(code, at, what, expected, nearest, more);
   }
 
   /** Whether this stops the job. */
   public boolean isError() {
-    return severity == Severity.ERROR;
+    return code.severity() == ProblemCode.Severity.ERROR;
   }
 }

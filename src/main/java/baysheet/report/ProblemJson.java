@@ -70,8 +70,8 @@ public final class ProblemJson {
 
   private void problem(Problem problem) throws IOException {
     json.writeStartObject();
-    json.writeStringField("code", problem.code());
-    json.writeStringField("severity", problem.severity().name().toLowerCase(Locale.ROOT));
+    json.writeStringField("code", problem.code().word());
+    json.writeStringField("severity", problem.code().severity().name().toLowerCase(Locale.ROOT));
     place(problem.at());
     json.writeStringField("what", problem.what());
     optional("expected", problem.expected());

@@ -82,14 +82,14 @@ public final class ProblemText {
   }
 
   private void problem(Problem problem, List<String> lines) {
-    String severity = problem.severity().name().toLowerCase(Locale.ROOT);
+    String severity = problem.code().severity().name().toLowerCase(Locale.ROOT);
     String first = problem.at() + ": " + severity + ": " + sentence(problem.what());
     out.append(emphasized(TerminalText.safe(first))).append('\n');
     written(problem.at(), lines).ifPresent(line -> note("You wrote: " + line));
     problem.nearest().ifPresent(name -> note("Did you mean " + name + "?"));
     problem.expected().ifPresent(text -> note(sentence("Expected: " + text)));
     problem.related().forEach(place -> note(capitalized(place.value()) + ": " + where(place.at())));
-    note("More: baysheet help " + problem.code());
+    note("More: baysheet help " + problem.code().word());
     out.append('\n');
   }
 

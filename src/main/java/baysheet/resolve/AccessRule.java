@@ -8,6 +8,7 @@ import baysheet.books.ShopFolder;
 import baysheet.report.Located;
 import baysheet.report.Nearest;
 import baysheet.report.Problem;
+import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -46,7 +47,7 @@ final class AccessRule {
     for (Located<Job.Work> work : works) {
       for (TaskId id : tasks(work.value().procedure(), work.value().place(), work)) {
         if (!asked.add(id)) {
-          problems.add(Problem.error("work-twice", work.at(), id + " is asked for twice"));
+          problems.add(Problem.of(ProblemCode.WORK_TWICE, work.at(), id + " is asked for twice"));
         }
       }
     }
@@ -94,7 +95,7 @@ final class AccessRule {
     circle = circle.subList(circle.indexOf(again), circle.size());
     String written =
         circle.stream().map(TaskId::toString).collect(Collectors.joining(" → ")) + " → " + again;
-    return Problem.error("access-loop", access.at(), "access runs in a circle: " + written);
+    return Problem.of(ProblemCode.ACCESS_LOOP, access.at(), "access runs in a circle: " + written);
   }
 
   private Procedure procedure(TaskId id) {
@@ -110,8 +111,8 @@ final class AccessRule {
     List<Place> places = PlaceRule.places(from, kind);
     if (places.isEmpty()) {
       problems.add(
-          Problem.error(
-                  "place-unclear",
+          Problem.of(
+                  ProblemCode.PLACE_UNCLEAR,
                   asking.at(),
                   name
                       + " is done at a "
@@ -150,7 +151,8 @@ final class AccessRule {
   private Problem unknown(String name, Located<?> asking) {
     Set<String> known = new LinkedHashSet<>(folder.procedures().keySet());
     folder.procedures().values().forEach(p -> p.serves().ifPresent(s -> known.add(s.value())));
-    return Problem.error("unknown-procedure", asking.at(), "there is no procedure \"" + name + "\"")
+    return Problem.of(
+            ProblemCode.UNKNOWN_PROCEDURE, asking.at(), "there is no procedure \"" + name + "\"")
         .near(Nearest.of(name, known));
   }
 
@@ -159,7 +161,7 @@ final class AccessRule {
         here.isEmpty()
             ? "no procedure serves \"" + name + "\" with a " + bay.equipment().word()
             : "several procedures serve \"" + name + "\" with a " + bay.equipment().word();
-    return Problem.error(
-        "no-access", asking.at(), which + ", which bay " + bay.name().value() + " has");
+    return Problem.of(
+        ProblemCode.NO_ACCESS, asking.at(), which + ", which bay " + bay.name().value() + " has");
   }
 }

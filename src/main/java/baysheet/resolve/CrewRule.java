@@ -6,6 +6,7 @@ import baysheet.books.Shop;
 import baysheet.report.Located;
 import baysheet.report.Nearest;
 import baysheet.report.Problem;
+import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
 import java.util.Map;
 import java.util.Optional;
@@ -21,16 +22,17 @@ final class CrewRule {
   }
 
   Optional<Bay> bay(Job job) {
-    return find("bay", job.bay(), shop.bays());
+    return find(ProblemCode.UNKNOWN_BAY, "bay", job.bay(), shop.bays());
   }
 
   /** Who answers for the job; an apprentice cannot. */
   Optional<Shop.Person> by(Job job) {
-    Optional<Shop.Person> person = find("person", job.by(), shop.people());
+    Optional<Shop.Person> person =
+        find(ProblemCode.UNKNOWN_PERSON, "person", job.by(), shop.people());
     if (person.filter(p -> p.grade() == Shop.Grade.APPRENTICE).isPresent()) {
       problems.add(
-          Problem.error(
-                  "apprentice-alone",
+          Problem.of(
+                  ProblemCode.APPRENTICE_ALONE,
                   job.by().at(),
                   job.by().value() + " is an apprentice and cannot answer for a job")
               .expecting("a technician under by:, the apprentice under with:"));
@@ -39,22 +41,23 @@ final class CrewRule {
   }
 
   Optional<Shop.Person> with(Job job) {
-    return job.with().flatMap(with -> find("person", with, shop.people()));
+    return job.with()
+        .flatMap(with -> find(ProblemCode.UNKNOWN_PERSON, "person", with, shop.people()));
   }
 
   /** Whoever waives a caution answers for it and must be known. */
   void waivers(Job job) {
-    job.waive().values().forEach(who -> find("person", who, shop.people()));
+    job.waive()
+        .values()
+        .forEach(who -> find(ProblemCode.UNKNOWN_PERSON, "person", who, shop.people()));
   }
 
-  private <T> Optional<T> find(String what, Located<String> name, Map<String, T> known) {
+  private <T> Optional<T> find(
+      ProblemCode code, String what, Located<String> name, Map<String, T> known) {
     T value = known.get(name.value());
     if (value == null) {
       problems.add(
-          Problem.error(
-                  "unknown-" + what,
-                  name.at(),
-                  "the shop has no " + what + " \"" + name.value() + "\"")
+          Problem.of(code, name.at(), "the shop has no " + what + " \"" + name.value() + "\"")
               .expecting("one of " + String.join(", ", known.keySet()))
               .near(Nearest.of(name.value(), known.keySet()))
               .seeAlso("shop", shop.at()));

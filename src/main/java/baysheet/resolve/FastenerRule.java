@@ -8,6 +8,7 @@ import baysheet.books.Job;
 import baysheet.books.Place;
 import baysheet.report.Located;
 import baysheet.report.Problem;
+import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
 import baysheet.report.Span;
 import baysheet.torque.Tightening;
@@ -79,8 +80,8 @@ final class FastenerRule {
   private static Problem ambiguous(
       ItemAt item, Span asked, List<Map.Entry<EffectiveBook.Key, EffectiveBook.Merged>> found) {
     String groups = found.get(0).getKey().group() + " and " + found.get(1).getKey().group();
-    return Problem.error(
-            "ambiguous-place",
+    return Problem.of(
+            ProblemCode.AMBIGUOUS_PLACE,
             asked,
             item.item() + " at " + item.place() + " stands under both " + groups)
         .seeAlso("one", found.get(0).getValue().name().at())
@@ -89,8 +90,8 @@ final class FastenerRule {
 
   private static Problem ambiguous(
       ItemAt item, Span asked, Job.Replacement one, Job.Replacement other) {
-    return Problem.error(
-            "ambiguous-place",
+    return Problem.of(
+            ProblemCode.AMBIGUOUS_PLACE,
             asked,
             "%s at %s is overridden both at %s and at %s"
                 .formatted(item.item(), item.place(), one.place(), other.place()))
@@ -138,7 +139,7 @@ final class FastenerRule {
   /** What an entry lacks that every fastener needs. */
   static Problem incomplete(String what, EffectiveBook.Merged merged) {
     String lacks = merged.text().count().isEmpty() ? "count" : "torque";
-    return Problem.error("missing-key", merged.name().at(), what + " has no " + lacks)
+    return Problem.of(ProblemCode.MISSING_KEY, merged.name().at(), what + " has no " + lacks)
         .expecting(lacks + ": here, or in the book this one is like");
   }
 

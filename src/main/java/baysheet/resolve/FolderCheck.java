@@ -7,6 +7,7 @@ import baysheet.books.SpecBook;
 import baysheet.report.Located;
 import baysheet.report.Nearest;
 import baysheet.report.Problem;
+import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
 import java.util.LinkedHashSet;
 import java.util.Map;
@@ -58,8 +59,10 @@ public final class FolderCheck {
   private static void known(Located<String> name, Set<String> known, Problems problems) {
     if (!known.contains(name.value())) {
       problems.add(
-          Problem.error(
-                  "unknown-procedure", name.at(), "there is no procedure \"" + name.value() + "\"")
+          Problem.of(
+                  ProblemCode.UNKNOWN_PROCEDURE,
+                  name.at(),
+                  "there is no procedure \"" + name.value() + "\"")
               .near(Nearest.of(name.value(), known)));
     }
   }

@@ -6,6 +6,7 @@ import baysheet.books.Step;
 import baysheet.report.Located;
 import baysheet.report.Nearest;
 import baysheet.report.Problem;
+import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -83,8 +84,8 @@ final class ItemRule {
     List<Place> places = places(written.value().substring(at + AT.length()), place);
     if (places.size() != 1) {
       problems.add(
-          Problem.error(
-                  "place-unclear",
+          Problem.of(
+                  ProblemCode.PLACE_UNCLEAR,
                   written.at(),
                   "\"" + written.value() + "\" is no single place seen from " + place)
               .expecting("a place such as front-left, or axle, side, engine or vehicle"));
@@ -152,7 +153,7 @@ final class ItemRule {
                 .formatted(book.own().vehicle().value(), name, place)
             + (worded ? "" : ", and the catalogue has no such item");
     Problem problem =
-        Problem.error("unknown-item", written.at(), what).near(Nearest.of(name, known));
+        Problem.of(ProblemCode.UNKNOWN_ITEM, written.at(), what).near(Nearest.of(name, known));
     return book.named(name)
         .findFirst()
         .map(

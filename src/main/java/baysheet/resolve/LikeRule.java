@@ -6,6 +6,7 @@ import baysheet.books.SpecBook;
 import baysheet.report.Located;
 import baysheet.report.Nearest;
 import baysheet.report.Problem;
+import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -40,8 +41,8 @@ final class LikeRule {
   }
 
   private static Problem unknown(Located<String> like, ShopFolder folder) {
-    return Problem.error(
-            "unknown-book", like.at(), "there is no spec book \"" + like.value() + "\"")
+    return Problem.of(
+            ProblemCode.UNKNOWN_BOOK, like.at(), "there is no spec book \"" + like.value() + "\"")
         .near(Nearest.of(like.value(), folder.books().keySet()));
   }
 
@@ -50,8 +51,8 @@ final class LikeRule {
         stack.subList(stack.indexOf(again), stack.size()).stream()
             .map(book -> book.vehicle().value())
             .collect(Collectors.joining(" → "));
-    return Problem.error(
-        "like-loop",
+    return Problem.of(
+        ProblemCode.LIKE_LOOP,
         like.at(),
         "books are like one another in a circle: " + circle + " → " + again.vehicle().value());
   }

@@ -7,6 +7,7 @@ import baysheet.books.Step;
 import baysheet.report.Located;
 import baysheet.report.Nearest;
 import baysheet.report.Problem;
+import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
 import java.util.Collection;
 import java.util.List;
@@ -36,11 +37,17 @@ final class NameRule {
   }
 
   void check(Job job) {
-    job.state().forEach(state -> known("state", state, catalogue.states().keySet()));
+    job.state()
+        .forEach(
+            state -> known(ProblemCode.UNKNOWN_STATE, "state", state, catalogue.states().keySet()));
     job.waive()
         .forEach(
             (name, who) ->
-                known("caution", new Located<>(name, who.at()), catalogue.cautions().keySet()));
+                known(
+                    ProblemCode.UNKNOWN_CAUTION,
+                    "caution",
+                    new Located<>(name, who.at()),
+                    catalogue.cautions().keySet()));
   }
 
   void check(Procedure procedure) {
@@ -50,20 +57,23 @@ final class NameRule {
   }
 
   private void check(Step step) {
-    step.hazards().forEach(hazard -> known("caution", hazard, catalogue.cautions().keySet()));
-    step.openCircuit().forEach(circuit -> known("circuit", circuit, circuits));
+    step.hazards()
+        .forEach(
+            hazard ->
+                known(
+                    ProblemCode.UNKNOWN_CAUTION, "caution", hazard, catalogue.cautions().keySet()));
+    step.openCircuit()
+        .forEach(circuit -> known(ProblemCode.UNKNOWN_CIRCUIT, "circuit", circuit, circuits));
   }
 
-  private void known(String what, Located<String> name, Collection<String> known) {
+  private void known(
+      ProblemCode code, String what, Located<String> name, Collection<String> known) {
     if (known.contains(name.value())) {
       return;
     }
     Optional<String> nearest = Nearest.of(name.value(), known);
     problems.add(
-        Problem.error(
-                "unknown-" + what,
-                name.at(),
-                "the catalogue has no " + what + " \"" + name.value() + "\"")
+        Problem.of(code, name.at(), "the catalogue has no " + what + " \"" + name.value() + "\"")
             .near(nearest));
   }
 }

@@ -10,6 +10,7 @@ import baysheet.books.SpecBook;
 import baysheet.report.Located;
 import baysheet.report.Nearest;
 import baysheet.report.Problem;
+import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -76,7 +77,10 @@ public final class Resolver {
     SpecBook book = folder.books().get(name.value());
     if (book == null) {
       problems.add(
-          Problem.error("unknown-book", name.at(), "there is no spec book \"" + name.value() + "\"")
+          Problem.of(
+                  ProblemCode.UNKNOWN_BOOK,
+                  name.at(),
+                  "there is no spec book \"" + name.value() + "\"")
               .expecting("a file vehicles/" + name.value() + ".yaml that can be read")
               .near(Nearest.of(name.value(), folder.books().keySet())));
       return Optional.empty();
@@ -169,8 +173,10 @@ public final class Resolver {
             ? "no step of this job touches \"" + name + "\" at " + change.place()
             : "spec book \"%s\" has no fastener \"%s\""
                 .formatted(book.own().vehicle().value(), name);
-    return Problem.error(
-            book.names().contains(name) ? "override-unused" : "unknown-fastener",
+    return Problem.of(
+            book.names().contains(name)
+                ? ProblemCode.OVERRIDE_UNUSED
+                : ProblemCode.UNKNOWN_FASTENER,
             change.item().at(),
             what)
         .expecting("one of " + String.join(", ", touched))

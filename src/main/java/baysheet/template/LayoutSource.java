@@ -1,6 +1,7 @@
 package baysheet.template;
 
 import baysheet.report.Problem;
+import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
 import baysheet.report.Source;
 import baysheet.report.Span;
@@ -60,7 +61,8 @@ final class LayoutSource {
 
   /** What FreeMarker cannot read or fill. */
   Problem cannotFill(Where where, String message) {
-    return Problem.error("template-error", span(where), "this layout cannot be filled: " + message);
+    return Problem.of(
+        ProblemCode.TEMPLATE_ERROR, span(where), "this layout cannot be filled: " + message);
   }
 
   /** More came out of a layout than a page can need. */
@@ -147,7 +149,7 @@ final class LayoutSource {
 
     private void add(Where where, String what, String expected) {
       any = true;
-      Problem problem = Problem.error("template-markup", layout.span(where), what);
+      Problem problem = Problem.of(ProblemCode.TEMPLATE_MARKUP, layout.span(where), what);
       problems.add(expected.isEmpty() ? problem : problem.expecting(expected));
     }
 

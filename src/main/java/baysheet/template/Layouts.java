@@ -1,6 +1,7 @@
 package baysheet.template;
 
 import baysheet.report.Problem;
+import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
 import baysheet.report.Source;
 import freemarker.template.Configuration;
@@ -103,8 +104,8 @@ public final class Layouts {
 
   private Problem unknown(String name) {
     Problem problem =
-        Problem.error(
-            "unknown-layout",
+        Problem.of(
+            ProblemCode.UNKNOWN_LAYOUT,
             new Source(folder, "").whole(),
             "there is no layout \"" + name + ENDING + "\" in this folder");
     return layouts.isEmpty()

@@ -1,6 +1,7 @@
 package baysheet.yaml;
 
 import baysheet.report.Problem;
+import baysheet.report.ProblemCode;
 import baysheet.report.Source;
 import baysheet.report.Span;
 import java.util.Locale;
@@ -10,12 +11,12 @@ final class FileSentences {
   private FileSentences() {}
 
   static Problem tooLarge(Source source) {
-    return Problem.error("too-large", source.whole(), "the file is too large to be read")
+    return Problem.of(ProblemCode.TOO_LARGE, source.whole(), "the file is too large to be read")
         .expecting("at most " + YamlFile.MAX_BYTES / 1024 + " KiB of text");
   }
 
   static Problem notUtf8(Span at, String why) {
-    return Problem.error("not-utf8", at, why).expecting("a file saved as UTF-8");
+    return Problem.of(ProblemCode.NOT_UTF8, at, why).expecting("a file saved as UTF-8");
   }
 
   static String looksLikeUtf16() {
@@ -37,22 +38,25 @@ final class FileSentences {
   }
 
   static Problem controlCharacter(Span at, int point) {
-    return Problem.error(
-            "control-character", at, "a character that cannot be seen stands here: " + named(point))
+    return Problem.of(
+            ProblemCode.CONTROL_CHARACTER,
+            at,
+            "a character that cannot be seen stands here: " + named(point))
         .expecting("letters, figures, signs and plain spaces only");
   }
 
   /** In a value such a character may come of a backslash, as the tab in {@code "C:\temp"}. */
   static Problem controlCharacterIn(Span at, int point) {
-    return Problem.error(
-            "control-character",
+    return Problem.of(
+            ProblemCode.CONTROL_CHARACTER,
             at,
             "a character that cannot be seen stands in this value: " + named(point))
         .expecting("letters, figures, signs and plain spaces; \\\\ for \\ between double quotes");
   }
 
   static Problem oddSpace(Span at, int point) {
-    return Problem.error("control-character", at, "this space is not a plain one: " + named(point))
+    return Problem.of(
+            ProblemCode.CONTROL_CHARACTER, at, "this space is not a plain one: " + named(point))
         .expecting("plain spaces before a text and behind a colon or hyphen");
   }
 
@@ -64,61 +68,65 @@ final class FileSentences {
 
   static Problem tabIndent(Span at, int more) {
     String others = more == 0 ? "" : ", and " + more + " more " + (more == 1 ? "line" : "lines");
-    return Problem.error("tab-indent", at, "this line is indented with a tab" + others)
+    return Problem.of(ProblemCode.TAB_INDENT, at, "this line is indented with a tab" + others)
         .expecting("spaces");
   }
 
   static Problem emptyFile(Span at) {
-    return Problem.error("empty-file", at, "the file has nothing in it but comments or blank lines")
+    return Problem.of(
+            ProblemCode.EMPTY_FILE, at, "the file has nothing in it but comments or blank lines")
         .expecting("keys with values");
   }
 
   static Problem severalDocuments(Span at) {
-    return Problem.error("several-documents", at, "a second document begins here")
+    return Problem.of(ProblemCode.SEVERAL_DOCUMENTS, at, "a second document begins here")
         .expecting("one document a file: no line of ---, or only as the first");
   }
 
   static Problem tooDeep(Span at) {
-    return Problem.error(
-            "too-deep", at, "more than " + YamlFile.MAX_DEPTH + " values stand inside one another")
+    return Problem.of(
+            ProblemCode.TOO_DEEP,
+            at,
+            "more than " + YamlFile.MAX_DEPTH + " values stand inside one another")
         .expecting("at most " + YamlFile.MAX_DEPTH);
   }
 
   static Problem alias(Span at) {
-    return Problem.error("alias-not-allowed", at, "a value cannot stand for another one with *")
+    return Problem.of(
+            ProblemCode.ALIAS_NOT_ALLOWED, at, "a value cannot stand for another one with *")
         .expecting("the value itself, or quotes around a text that begins with *");
   }
 
   static Problem anchor(Span at) {
-    return Problem.error("alias-not-allowed", at, "a value cannot be given a name with &")
+    return Problem.of(ProblemCode.ALIAS_NOT_ALLOWED, at, "a value cannot be given a name with &")
         .expecting("the value alone, or quotes around a text that begins with &");
   }
 
   static Problem mergeKey(Span at) {
-    return Problem.error("alias-not-allowed", at, "keys cannot be taken over with <<")
+    return Problem.of(ProblemCode.ALIAS_NOT_ALLOWED, at, "keys cannot be taken over with <<")
         .expecting("each key written out");
   }
 
   static Problem tag(Span at) {
-    return Problem.error("tag-not-allowed", at, "a value cannot be given a type with !")
+    return Problem.of(ProblemCode.TAG_NOT_ALLOWED, at, "a value cannot be given a type with !")
         .expecting("the value alone, or quotes around a text that begins with !");
   }
 
   static Problem keyNotText(Node key) {
     return key instanceof Scalar
         ? keyMissing(key.at())
-        : Problem.error("key-not-text", key.at(), "a key cannot be " + key.shape())
+        : Problem.of(ProblemCode.KEY_NOT_TEXT, key.at(), "a key cannot be " + key.shape())
             .expecting("a word, or quotes around a text that begins with { or [");
   }
 
   static Problem keyMissing(Span at) {
-    return Problem.error("key-not-text", at, "a key is missing before the colon")
+    return Problem.of(ProblemCode.KEY_NOT_TEXT, at, "a key is missing before the colon")
         .expecting("\"key: value\"");
   }
 
   static Problem duplicateKey(Scalar key, Span first) {
-    return Problem.error(
-            "duplicate-key", key.at(), Sentences.quoted(key.text()) + " is written twice")
+    return Problem.of(
+            ProblemCode.DUPLICATE_KEY, key.at(), Sentences.quoted(key.text()) + " is written twice")
         .expecting("each key once")
         .seeAlso("first written here", first);
   }
@@ -126,15 +134,18 @@ final class FileSentences {
   static Problem badIndent(Span at, Places places) {
     int here = places.indentOf(at.line());
     int above = places.indentOf(places.textAbove(at.line()));
-    return Problem.error(
-            "bad-indent", at, "this line is indented like none of the lines it could belong to")
+    return Problem.of(
+            ProblemCode.BAD_INDENT,
+            at,
+            "this line is indented like none of the lines it could belong to")
         .expecting(
             "the same number of spaces before everything that belongs together;"
                 + (" here are " + here + ", on the line above " + above));
   }
 
   static Problem badEscape(Span at) {
-    return Problem.error("bad-escape", at, "this backslash means nothing between double quotes")
+    return Problem.of(
+            ProblemCode.BAD_ESCAPE, at, "this backslash means nothing between double quotes")
         .expecting("\\\\ for a backslash, or single quotes around the text");
   }
 }

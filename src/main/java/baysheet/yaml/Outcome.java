@@ -1,5 +1,6 @@
 package baysheet.yaml;
 
+import baysheet.report.ProblemCode;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
@@ -18,11 +19,11 @@ public sealed interface Outcome<T> {
    * @param expected what would have been right
    */
   static <T> Outcome<T> bad(String what, String expected) {
-    return bad("bad-value", what, expected);
+    return bad(ProblemCode.BAD_VALUE, what, expected);
   }
 
   /** The text was bad, under a code of the caller's. */
-  static <T> Outcome<T> bad(String code, String what, String expected) {
+  static <T> Outcome<T> bad(ProblemCode code, String what, String expected) {
     return new Bad<>(code, what, expected, Optional.empty());
   }
 
@@ -47,7 +48,7 @@ public sealed interface Outcome<T> {
   }
 
   /** A bad text: code, what is wrong, what was expected, and the nearest good one if there is. */
-  record Bad<T>(String code, String what, String expected, Optional<String> nearest)
+  record Bad<T>(ProblemCode code, String what, String expected, Optional<String> nearest)
       implements Outcome<T> {
     public Bad {
       Objects.requireNonNull(code);

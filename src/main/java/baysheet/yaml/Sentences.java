@@ -2,6 +2,7 @@ package baysheet.yaml;
 
 import baysheet.report.Nearest;
 import baysheet.report.Problem;
+import baysheet.report.ProblemCode;
 import baysheet.report.Span;
 import java.util.Collection;
 import java.util.List;
@@ -15,7 +16,8 @@ final class Sentences {
 
   static Problem unknownKey(String whatItIs, Entry entry, Collection<String> known) {
     String key = entry.key().text();
-    return Problem.error("unknown-key", entry.key().at(), whatItIs + " has no key " + quoted(key))
+    return Problem.of(
+            ProblemCode.UNKNOWN_KEY, entry.key().at(), whatItIs + " has no key " + quoted(key))
         .near(Nearest.of(key, known))
         .expecting(
             hasNoColon(entry)
@@ -35,30 +37,32 @@ final class Sentences {
   }
 
   static Problem missingKey(String whatItIs, String key, Span at) {
-    return Problem.error("missing-key", at, whatItIs + " needs the key " + quoted(key));
+    return Problem.of(ProblemCode.MISSING_KEY, at, whatItIs + " needs the key " + quoted(key));
   }
 
   static Problem emptyValue(Scalar key) {
-    return Problem.error("empty-value", key.at(), quoted(key.text()) + " has no value")
+    return Problem.of(ProblemCode.EMPTY_VALUE, key.at(), quoted(key.text()) + " has no value")
         .expecting("a value after the colon, or the whole line left out");
   }
 
   static Problem nothingWritten(Span at) {
-    return Problem.error("empty-value", at, "nothing is written here")
+    return Problem.of(ProblemCode.EMPTY_VALUE, at, "nothing is written here")
         .expecting("a value, or the whole line left out");
   }
 
   static Problem wrongShape(String wanted, Node node) {
-    return Problem.error(
-            "wrong-shape", node.at(), wanted + " belongs here, and this is " + node.shape())
+    return Problem.of(
+            ProblemCode.WRONG_SHAPE,
+            node.at(),
+            wanted + " belongs here, and this is " + node.shape())
         .expecting(wanted);
   }
 
   /** A text with a colon in it most likely lacks the space that makes the colon one of YAML's. */
   static Problem notAMap(String whatItIs, Node node) {
     boolean colon = node instanceof Scalar scalar && scalar.text().contains(":");
-    return Problem.error(
-            "wrong-shape",
+    return Problem.of(
+            ProblemCode.WRONG_SHAPE,
             node.at(),
             whatItIs + " is written as keys with values, and this is " + node.shape())
         .expecting(
@@ -72,30 +76,33 @@ final class Sentences {
   }
 
   static Problem sameKey(Span at, Span first) {
-    return Problem.error("duplicate-key", at, "this key means the same as an earlier one")
+    return Problem.of(ProblemCode.DUPLICATE_KEY, at, "this key means the same as an earlier one")
         .seeAlso("first written here", first);
   }
 
   static Problem keysClash(String whatItIs, List<String> keys, List<Span> written) {
-    return Problem.error(
-            "keys-clash", written.get(1), whatItIs + " takes at most one of " + join(keys))
+    return Problem.of(
+            ProblemCode.KEYS_CLASH,
+            written.get(1),
+            whatItIs + " takes at most one of " + join(keys))
         .seeAlso("the first of them", written.get(0));
   }
 
   static Outcome<String> notAName(String text) {
     return Outcome.bad(
-        "not-a-name",
+        ProblemCode.NOT_A_NAME,
         quoted(text) + " is not a name",
         "small letters a to z, digits and single hyphens, as in front-left");
   }
 
   static Outcome<Integer> notANumber(String text, int least, int most) {
-    return Outcome.bad("not-a-number", quoted(text) + " is not a whole number", range(least, most));
+    return Outcome.bad(
+        ProblemCode.NOT_A_NUMBER, quoted(text) + " is not a whole number", range(least, most));
   }
 
   static Outcome<Integer> outOfRange(String text, int least, int most) {
     return Outcome.bad(
-        "out-of-range", text + " is outside what makes sense here", range(least, most));
+        ProblemCode.OUT_OF_RANGE, text + " is outside what makes sense here", range(least, most));
   }
 
   private static String range(int least, int most) {
@@ -103,29 +110,34 @@ final class Sentences {
   }
 
   static Outcome<Boolean> notYesNo(String text) {
-    return Outcome.bad("not-yes-no", quoted(text) + " is neither yes nor no", "yes or no");
+    return Outcome.bad(
+        ProblemCode.NOT_YES_NO, quoted(text) + " is neither yes nor no", "yes or no");
   }
 
   static <T> Outcome<T> notADate(String text) {
     return Outcome.bad(
-        "not-a-date", quoted(text) + " is not a date", "year, month and day, as in 2026-03-02");
+        ProblemCode.NOT_A_DATE,
+        quoted(text) + " is not a date",
+        "year, month and day, as in 2026-03-02");
   }
 
   static <T> Outcome<T> noSuchDay(String text) {
     return Outcome.bad(
-        "not-a-date", "there is no day " + text, "a day of the calendar, as in 2026-03-02");
+        ProblemCode.NOT_A_DATE,
+        "there is no day " + text,
+        "a day of the calendar, as in 2026-03-02");
   }
 
   static <T> Outcome.Bad<T> notOneOf(String text, Collection<String> known) {
     return new Outcome.Bad<>(
-        "not-one-of",
+        ProblemCode.NOT_ONE_OF,
         quoted(text) + " is not one of the words known here",
         oneOf(known),
         Nearest.of(text, known));
   }
 
   static Problem of(Outcome.Bad<?> bad, Span at) {
-    return Problem.error(bad.code(), at, bad.what()).expecting(bad.expected()).near(bad.nearest());
+    return Problem.of(bad.code(), at, bad.what()).expecting(bad.expected()).near(bad.nearest());
   }
 
   static String quoted(String text) {

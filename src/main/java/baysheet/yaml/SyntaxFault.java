@@ -1,6 +1,7 @@
 package baysheet.yaml;
 
 import baysheet.report.Problem;
+import baysheet.report.ProblemCode;
 import baysheet.report.Span;
 import java.util.List;
 import java.util.Optional;
@@ -79,7 +80,7 @@ final class SyntaxFault {
   }
 
   private Problem unclosedQuote() {
-    return Problem.error("unclosed-quote", contextOrFound(), "this quote is never closed")
+    return Problem.of(ProblemCode.UNCLOSED_QUOTE, contextOrFound(), "this quote is never closed")
         .expecting("the same quote mark again at the end of the text");
   }
 
@@ -94,7 +95,7 @@ final class SyntaxFault {
   private Problem unclosed(String shape, String open, String close) {
     String what =
         "the " + shape + " that begins here with " + open + " is not closed, or a comma is missing";
-    return Problem.error("unclosed-bracket", contextOrFound(), what)
+    return Problem.of(ProblemCode.UNCLOSED_BRACKET, contextOrFound(), what)
         .expecting("a comma between two values, and " + close + " at the end")
         .seeAlso("reading stopped here", found);
   }
@@ -121,7 +122,7 @@ final class SyntaxFault {
   }
 
   private Problem strayColon() {
-    return Problem.error("stray-colon", found, "a second colon stands in this value")
+    return Problem.of(ProblemCode.STRAY_COLON, found, "a second colon stands in this value")
         .expecting("quotes around a text that has a colon and a space in it");
   }
 
@@ -131,14 +132,15 @@ final class SyntaxFault {
 
   private Problem missingColon(Span at) {
     return places.line(at.line()).contains(":")
-        ? Problem.error("missing-colon", at, "the colon of this line has no space behind it")
+        ? Problem.of(ProblemCode.MISSING_COLON, at, "the colon of this line has no space behind it")
             .expecting("\"key: value\", with a space")
-        : Problem.error("missing-colon", at, "this line has no colon behind its key")
+        : Problem.of(ProblemCode.MISSING_COLON, at, "this line has no colon behind its key")
             .expecting("\"key: value\"; the second line of a long text is indented under its key");
   }
 
   private Problem listBesideKey() {
-    return Problem.error("bad-indent", found, "a list with - cannot begin on the line of its key")
+    return Problem.of(
+            ProblemCode.BAD_INDENT, found, "a list with - cannot begin on the line of its key")
         .expecting("a line of its own for every -, or [ ] around the list; quotes around a text");
   }
 
@@ -147,12 +149,13 @@ final class SyntaxFault {
     if (found.column() == places.indentOf(found.line()) + 1) {
       return badIndent();
     }
-    return Problem.error("unclosed-quote", found, "something stands behind the closing quote")
+    return Problem.of(
+            ProblemCode.UNCLOSED_QUOTE, found, "something stands behind the closing quote")
         .expecting("quotes around the whole value; '' for a single quote between single quotes");
   }
 
   private Problem strayBracket() {
-    return Problem.error("unclosed-bracket", found, "this bracket closes nothing")
+    return Problem.of(ProblemCode.UNCLOSED_BRACKET, found, "this bracket closes nothing")
         .expecting("no bracket, or the one that opens it");
   }
 
@@ -161,11 +164,12 @@ final class SyntaxFault {
   }
 
   private Problem tab() {
-    return Problem.error("tab-indent", found, "a tab stands before this value").expecting("spaces");
+    return Problem.of(ProblemCode.TAB_INDENT, found, "a tab stands before this value")
+        .expecting("spaces");
   }
 
   private Problem needsQuotes() {
-    return Problem.error("needs-quotes", found, "a value cannot begin with this character")
+    return Problem.of(ProblemCode.NEEDS_QUOTES, found, "a value cannot begin with this character")
         .expecting("quotes around the value");
   }
 
@@ -174,7 +178,8 @@ final class SyntaxFault {
   }
 
   private Problem blockHeader() {
-    return Problem.error("yaml-syntax", found, "the text behind | or > begins on the next line")
+    return Problem.of(
+            ProblemCode.YAML_SYNTAX, found, "the text behind | or > begins on the next line")
         .expecting("a new line, indented; or quotes around a text that begins with | or >");
   }
 
@@ -189,12 +194,12 @@ final class SyntaxFault {
     }
     return places.indentOf(found.line()) < places.indentOf(above)
         ? badIndent()
-        : Problem.error("yaml-syntax", found, "the file's value has ended before this")
+        : Problem.of(ProblemCode.YAML_SYNTAX, found, "the file's value has ended before this")
             .expecting("one map of keys and values in a file");
   }
 
   private Problem plain() {
-    return Problem.error("yaml-syntax", found, "this cannot be read as YAML")
+    return Problem.of(ProblemCode.YAML_SYNTAX, found, "this cannot be read as YAML")
         .expecting("\"key: value\", \"- item\", or quotes around a text with signs in it");
   }
 }

@@ -41,6 +41,7 @@ record BeyondSchemas(String code, String what, String because) {
   }
 
   boolean holds(Problem problem) {
-    return problem.code().matches(code) && Pattern.compile(what).matcher(problem.what()).find();
+    return problem.code().word().matches(code)
+        && Pattern.compile(what).matcher(problem.what()).find();
   }
 }

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import baysheet.report.Located;
-import baysheet.report.Problem;
 import baysheet.report.Problems;
 import java.math.BigDecimal;
 import java.util.List;
@@ -125,7 +124,7 @@ class CatalogueReaderTest {
   private static List<String> checked(Catalogue catalogue, List<SpecBook> books) {
     Problems problems = new Problems();
     CatalogueCheck.check(catalogue, books, problems);
-    return problems.all().stream().map(Problem::code).toList();
+    return problems.all().stream().map(problem -> problem.code().word()).toList();
   }
 
   private static Catalogue read(String text) {

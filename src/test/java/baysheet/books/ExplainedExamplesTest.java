@@ -3,8 +3,7 @@ package baysheet.books;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import baysheet.report.Explanations;
-import baysheet.report.Problem;
+import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
 import baysheet.yaml.Node;
 import java.util.List;
@@ -48,7 +47,7 @@ class ExplainedExamplesTest {
   void theFirstExampleHasTheFaultAndTheSecondHasNone(String code) {
     List<String> examples =
         EXAMPLE
-            .matcher(Explanations.of(code).orElseThrow())
+            .matcher(ProblemCode.of(code).orElseThrow().page())
             .results()
             .map((MatchResult example) -> example.group(1))
             .toList();
@@ -60,7 +59,7 @@ class ExplainedExamplesTest {
   private static List<String> codes(String text) {
     Problems problems = new Problems();
     Shelf.parse(text, problems).ifPresent(node -> read(node, text, problems));
-    return problems.all().stream().map(Problem::code).toList();
+    return problems.all().stream().map(problem -> problem.code().word()).toList();
   }
 
   /** A page shows no more of a file than it must; the first key tells which part it is. */

@@ -92,7 +92,7 @@ class JobReaderTest {
     read("job: a b\nvehicle: {}\nby: T1\nwork: [x]\nnots: y\n", problems);
     assertEquals(
         List.of("not-a-name", "missing-key", "missing-key", "missing-place", "unknown-key"),
-        problems.all().stream().map(Problem::code).toList());
+        problems.all().stream().map(problem -> problem.code().word()).toList());
   }
 
   private static Optional<Job> read(String text, Problems problems) {

@@ -67,7 +67,10 @@ class ReadCasesTest {
 
   private static String line(Problem problem) {
     return line(
-        problem.at().line(), problem.at().column(), problem.code(), problem.nearest().orElse(""));
+        problem.at().line(),
+        problem.at().column(),
+        problem.code().word(),
+        problem.nearest().orElse(""));
   }
 
   private static String line(int line, int column, String code, String nearest) {

@@ -175,7 +175,8 @@ class SpecBookReaderTest {
     assertEquals(List.of(), problems.all());
     FastenerCheck.check(four.over(base), problems);
     assertEquals(
-        List.of("bad-order"), problems.all().stream().map(problem -> problem.code()).toList());
+        List.of("bad-order"),
+        problems.all().stream().map(problem -> problem.code().word()).toList());
   }
 
   private static FastenerText parsed(String text) {

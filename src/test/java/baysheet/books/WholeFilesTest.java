@@ -71,7 +71,7 @@ class WholeFilesTest {
     Set<String> asked = new TreeSet<>();
     Node whole = Shelf.whole(name + ".yaml");
     problems(withStrangeKeys(whole), name).all().stream()
-        .filter(problem -> problem.code().equals("unknown-key"))
+        .filter(problem -> problem.code().word().equals("unknown-key"))
         .flatMap(problem -> Pattern.compile(", |one of ").splitAsStream(problem.expected().get()))
         .forEach(asked::add);
     asked.remove("");

@@ -147,6 +147,6 @@ class CoverageTest {
   }
 
   private static List<String> codes(Problems problems) {
-    return problems.all().stream().map(Problem::code).toList();
+    return problems.all().stream().map(problem -> problem.code().word()).toList();
   }
 }

@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import baysheet.report.Explanations;
+import baysheet.report.ProblemCode;
 import java.io.IOException;
 import java.io.RandomAccessFile;
 import java.io.UncheckedIOException;
@@ -112,7 +112,7 @@ class FaultyFilesTest {
     run.says("all  2 of 3 sheets in bay order");
     assertEquals(2, Paper.of(Garage.bytes(garage.made("all.pdf"))).pages());
     assertFalse(run.err().contains("\tat "), run.err());
-    assertTrue(Explanations.of(fault.code()).isPresent());
+    assertTrue(ProblemCode.of(fault.code()).isPresent());
   }
 
   @Test

@@ -3,9 +3,10 @@ package baysheet.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import baysheet.report.Explanations;
+import baysheet.report.ProblemCode;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -32,12 +33,12 @@ class HelpCommandTest {
 
   @Test
   void aCodePrintsItsPage() {
-    assertEquals(Explanations.of("unknown-key").orElseThrow(), help("unknown-key"));
+    assertEquals(ProblemCode.of("unknown-key").orElseThrow().page(), help("unknown-key"));
   }
 
   @Test
   void everyCodeOfThePagesIsAnswered() {
-    List<String> codes = ExplainedCodes.all();
+    List<String> codes = Stream.of(ProblemCode.values()).map(ProblemCode::word).toList();
     assertTrue(codes.size() > 70, codes.size() + " codes");
     codes.forEach(code -> assertTrue(help(code).startsWith("# " + code + "\n"), code));
   }

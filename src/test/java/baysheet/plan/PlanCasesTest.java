@@ -56,7 +56,7 @@ class PlanCasesTest {
   }
 
   private static String told(Problem problem) {
-    return problem.at() + " " + problem.code() + ": " + problem.what();
+    return problem.at() + " " + problem.code().word() + ": " + problem.what();
   }
 
   /** The lines of a sheet that begin with a word with which some expected line begins. */

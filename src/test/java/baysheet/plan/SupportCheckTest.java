@@ -116,7 +116,11 @@ class SupportCheckTest {
   }
 
   private static String told(Problem problem) {
-    return problem.at() + " " + problem.code() + ": " + problem.what().replace('\u00a0', ' ');
+    return problem.at()
+        + " "
+        + problem.code().word()
+        + ": "
+        + problem.what().replace('\u00a0', ' ');
   }
 
   private static ShopTexts onLift(ShopTexts shop) {

@@ -12,7 +12,7 @@ class ProblemJsonTest {
   @Test
   void everyFieldStandsUnderItsKey() {
     Problem problem =
-        Problem.warning("unknown-key", new Span(JOB, 1, 1, 1, 4), "no key \"bey\"")
+        Problem.of(ProblemCode.WRENCH, new Span(JOB, 1, 1, 1, 4), "no key \"bey\"")
             .expecting("bay")
             .near(Optional.of("bay"))
             .seeAlso("first", JOB.at(1, 6));
@@ -21,7 +21,7 @@ class ProblemJsonTest {
         {
           "format" : 1,
           "problems" : [ {
-            "code" : "unknown-key",
+            "code" : "wrench",
             "severity" : "warning",
             "at" : {
               "file" : "jobs/2417.yaml",
@@ -55,7 +55,7 @@ class ProblemJsonTest {
 
   @Test
   void whatIsNotKnownHasNoKey() {
-    String json = print(List.of(Problem.error("c", JOB.at(1, 1), "what")));
+    String json = print(List.of(Problem.of(ProblemCode.UNKNOWN_KEY, JOB.at(1, 1), "what")));
     assertEquals(-1, json.indexOf("expected"));
     assertEquals(-1, json.indexOf("nearest"));
   }

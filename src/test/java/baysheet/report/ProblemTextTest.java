@@ -19,7 +19,10 @@ class ProblemTextTest {
   @Test
   void aProblemIsAPlaceAndSentences() {
     Problem problem =
-        Problem.error("unknown-fastener", new Span(JOB, 3, 3, 3, 14), "no fastener \"carier-bolt\"")
+        Problem.of(
+                ProblemCode.UNKNOWN_FASTENER,
+                new Span(JOB, 3, 3, 3, 14),
+                "no fastener \"carier-bolt\"")
             .expecting("one of wheel-nut, carrier-bolt")
             .near(Optional.of("carrier-bolt"))
             .seeAlso("the book", new Source("jobs/vehicles/pipit.yaml", "").at(14, 3));
@@ -42,15 +45,18 @@ class ProblemTextTest {
   @Test
   void editorsFindThePlaceInTheFirstLine() {
     Pattern gnu = Pattern.compile("[^:\\n]+:[0-9]+:[0-9]+: (error|warning): [^\\n]+\\.");
-    String error = print(Problem.error("c", JOB.at(1, 1), "first"));
-    String warning = print(Problem.warning("c", JOB.at(2, 1), "second"));
+    String error = print(Problem.of(ProblemCode.UNKNOWN_KEY, JOB.at(1, 1), "first"));
+    String warning = print(Problem.of(ProblemCode.WRENCH, JOB.at(2, 1), "second"));
     assertTrue(gnu.matcher(error.lines().findFirst().orElseThrow()).matches(), error);
     assertTrue(gnu.matcher(warning.lines().findFirst().orElseThrow()).matches(), warning);
   }
 
   @Test
   void nothingIsDrawnAroundTheLine() {
-    String text = print(Problem.error("c", new Span(JOB, 3, 3, 3, 14), "what").expecting("that"));
+    String text =
+        print(
+            Problem.of(ProblemCode.UNKNOWN_KEY, new Span(JOB, 3, 3, 3, 14), "what")
+                .expecting("that"));
     for (String mark : List.of("^", "|", "[", "→", "~~")) {
       assertFalse(text.contains(mark), text);
     }
@@ -58,8 +64,12 @@ class ProblemTextTest {
 
   @Test
   void aSentenceHasOneFullStop() {
-    assertTrue(print(Problem.error("c", JOB.at(1, 1), "is it?")).contains("error: is it?\n"));
-    assertTrue(print(Problem.error("c", JOB.at(1, 1), "it is.")).contains("error: it is.\n"));
+    assertTrue(
+        print(Problem.of(ProblemCode.UNKNOWN_KEY, JOB.at(1, 1), "is it?"))
+            .contains("error: is it?\n"));
+    assertTrue(
+        print(Problem.of(ProblemCode.UNKNOWN_KEY, JOB.at(1, 1), "it is."))
+            .contains("error: it is.\n"));
   }
 
   @Test
@@ -67,7 +77,7 @@ class ProblemTextTest {
     Source source = new Source("a\u001B[2J.yaml", "x\u001B[31m\u202E\n");
     String text =
         print(
-            Problem.error("c", source.at(1, 1), "bad \u0007 bell")
+            Problem.of(ProblemCode.UNKNOWN_KEY, source.at(1, 1), "bad \u0007 bell")
                 .near(Optional.of("\u009B1m"))
                 .seeAlso("\u001B]0;title", source.at(1, 1)));
     assertTrue(text.chars().noneMatch(c -> Character.isISOControl(c) && c != '\n'), text);
@@ -90,7 +100,7 @@ class ProblemTextTest {
   }
 
   private static String written(Span at) {
-    String text = print(Problem.error("c", at, "what"));
+    String text = print(Problem.of(ProblemCode.UNKNOWN_KEY, at, "what"));
     return text.lines()
         .filter(line -> line.contains("You wrote: "))
         .map(line -> line.replaceFirst(".*?You wrote: ", ""))
@@ -109,14 +119,14 @@ class ProblemTextTest {
 
         1 error in 1 file: no sheet was written.
         """,
-        print(Problem.error("too-large", new Source("a.yaml", "").whole(), "too large")));
+        print(Problem.of(ProblemCode.TOO_LARGE, new Source("a.yaml", "").whole(), "too large")));
   }
 
   @Test
   void noSentenceIsLongerThanAParagraph() {
     String name = "n".repeat(100_000);
     Problem problem =
-        Problem.error("c", JOB.at(1, 1), "no \"" + name + "\"")
+        Problem.of(ProblemCode.UNKNOWN_KEY, JOB.at(1, 1), "no \"" + name + "\"")
             .near(Optional.of(name))
             .expecting(name);
     assertTrue(print(problem).length() < 2_500, "length: " + print(problem).length());
@@ -128,10 +138,10 @@ class ProblemTextTest {
     List<Problem> found =
         new ArrayList<>(
             List.of(
-                Problem.error("c", other.at(1, 1), "first"),
-                Problem.error("c", JOB.at(1, 1), "second"),
-                Problem.error("c", JOB.at(1, 6), "third"),
-                Problem.error("c", JOB.at(2, 1), "fourth")));
+                Problem.of(ProblemCode.UNKNOWN_KEY, other.at(1, 1), "first"),
+                Problem.of(ProblemCode.UNKNOWN_KEY, JOB.at(1, 1), "second"),
+                Problem.of(ProblemCode.UNKNOWN_KEY, JOB.at(1, 6), "third"),
+                Problem.of(ProblemCode.UNKNOWN_KEY, JOB.at(2, 1), "fourth")));
     String inOrder = ProblemText.print(found, 20, LAST);
     Collections.reverse(found);
     assertEquals(inOrder, ProblemText.print(found, 20, LAST));
@@ -143,10 +153,10 @@ class ProblemTextTest {
   void ofManyInOneFileOnlyTheLimitIsPrintedAndTheRestCounted() {
     List<Problem> problems = new ArrayList<>();
     for (int column = 1; column <= 23; column++) {
-      problems.add(Problem.error("c", JOB.at(1, column), "slip"));
+      problems.add(Problem.of(ProblemCode.UNKNOWN_KEY, JOB.at(1, column), "slip"));
     }
     Source other = new Source("jobs/2418.yaml", "x\n");
-    problems.add(Problem.error("c", other.at(1, 1), "elsewhere"));
+    problems.add(Problem.of(ProblemCode.UNKNOWN_KEY, other.at(1, 1), "elsewhere"));
     String text = ProblemText.print(problems, ProblemText.USUAL_LIMIT, LAST);
     assertEquals(20, text.split(": slip", -1).length - 1);
     assertTrue(text.contains("jobs/2417.yaml: 3 more problems in this file are not shown.\n"));
@@ -158,7 +168,9 @@ class ProblemTextTest {
     String names = String.join(", ", Collections.nCopies(30, "wheel-nut"));
     String text =
         ProblemText.print(
-            List.of(Problem.error("c", JOB.at(1, 1), "what").expecting(names)), 20, LAST);
+            List.of(Problem.of(ProblemCode.UNKNOWN_KEY, JOB.at(1, 1), "what").expecting(names)),
+            20,
+            LAST);
     assertTrue(text.lines().allMatch(line -> line.length() <= 100), text);
     assertEquals(30, text.split("wheel-nut", -1).length - 1);
     assertTrue(text.contains("\n        wheel-nut"), text);
@@ -168,7 +180,8 @@ class ProblemTextTest {
   void boldIsThereOnlyWhenAskedForAndChangesNoWord() {
     List<Problem> problems =
         List.of(
-            Problem.error("c", JOB.at(1, 1), "what"), Problem.warning("w", JOB.at(2, 1), "that"));
+            Problem.of(ProblemCode.UNKNOWN_KEY, JOB.at(1, 1), "what"),
+            Problem.of(ProblemCode.WRENCH, JOB.at(2, 1), "that"));
     String plain = ProblemText.print(problems, 20, LAST);
     String bold = ProblemText.printBold(problems, 20, LAST);
     assertFalse(plain.contains("\u001B"));

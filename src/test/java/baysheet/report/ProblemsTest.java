@@ -13,8 +13,8 @@ class ProblemsTest {
 
   @Test
   void theSameProblemIsKeptOnceAndInItsFirstPlace() {
-    Problem first = Problem.error("c", JOB.at(1, 1), "what");
-    Problem second = Problem.error("c", JOB.at(2, 1), "what");
+    Problem first = Problem.of(ProblemCode.UNKNOWN_KEY, JOB.at(1, 1), "what");
+    Problem second = Problem.of(ProblemCode.UNKNOWN_KEY, JOB.at(2, 1), "what");
     Problems problems = new Problems();
     List.of(first, second, first).forEach(problems::add);
     assertEquals(List.of(first, second), problems.all());
@@ -23,9 +23,9 @@ class ProblemsTest {
   @Test
   void warningsAloneStopNothing() {
     Problems problems = new Problems();
-    problems.add(Problem.warning("c", JOB.at(1, 1), "what"));
+    problems.add(Problem.of(ProblemCode.WRENCH, JOB.at(1, 1), "what"));
     assertFalse(problems.hasErrors());
-    problems.add(Problem.error("c", JOB.at(1, 1), "what"));
+    problems.add(Problem.of(ProblemCode.UNKNOWN_KEY, JOB.at(1, 1), "what"));
     assertTrue(problems.hasErrors());
   }
 

@@ -6,13 +6,14 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class SummaryTest {
-  private static final Problem ERROR = Problem.error("c", new Source("a.yaml", "").whole(), "what");
+  private static final Problem ERROR =
+      Problem.of(ProblemCode.UNKNOWN_KEY, new Source("a.yaml", "").whole(), "what");
   private static final Problem WARNING =
-      Problem.warning("c", new Source("b.yaml", "").whole(), "what");
+      Problem.of(ProblemCode.WRENCH, new Source("b.yaml", "").whole(), "what");
 
   @Test
   void errorsAndWarningsAreCountedApartAndFilesOnce() {
-    Problem second = Problem.error("d", new Source("a.yaml", "").at(2, 1), "what");
+    Problem second = Problem.of(ProblemCode.UNKNOWN_KEY, new Source("a.yaml", "").at(2, 1), "what");
     assertEquals(
         "2 errors and 1 warning in 2 files: stop.",
         Summary.of(List.of(ERROR, second, WARNING), "stop").line());

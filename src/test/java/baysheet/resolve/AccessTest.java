@@ -24,7 +24,7 @@ class AccessTest {
 
   private static String told(ShopTexts shop) {
     Problem problem = problem(shop);
-    return problem.at() + " " + problem.code();
+    return problem.at() + " " + problem.code().word();
   }
 
   @Test
@@ -97,7 +97,8 @@ class AccessTest {
   void accessInACircleIsWrittenOut() {
     ShopTexts shop = Bench.shop().replacing("procedures/wheel-off.yaml", "[raise]", "[arm]");
     Problem problem = problem(shop);
-    assertEquals("procedures/wheel-off.yaml:4:10 access-loop", problem.at() + " " + problem.code());
+    assertEquals(
+        "procedures/wheel-off.yaml:4:10 access-loop", problem.at() + " " + problem.code().word());
     assertEquals(
         "access runs in a circle:"
             + " arm at front-left → wheel-off at front-left → arm at front-left",

@@ -122,7 +122,7 @@ class FastenerValuesTest {
     Problems problems = new Problems();
     assertTrue(shop.resolve(Bench.JOB, problems).isEmpty());
     Problem problem = problems.all().get(0);
-    assertEquals("vehicles/heron.yaml:2:7 like-loop", problem.at() + " " + problem.code());
+    assertEquals("vehicles/heron.yaml:2:7 like-loop", problem.at() + " " + problem.code().word());
     assertEquals(
         "books are like one another in a circle: heron-van → heron → heron-van", problem.what());
   }

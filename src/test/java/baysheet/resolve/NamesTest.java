@@ -21,7 +21,7 @@ class NamesTest {
     List<Problem> problems = problems(shop);
     assertEquals(1, problems.size(), problems.toString());
     Problem problem = problems.get(0);
-    assertEquals(told, problem.at() + " " + problem.code());
+    assertEquals(told, problem.at() + " " + problem.code().word());
     assertEquals(nearest, problem.nearest().orElse("none"));
   }
 
@@ -66,7 +66,8 @@ class NamesTest {
   void aFastenerOfAnotherPlaceIsNamedWithThatPlace() {
     ShopTexts shop = Bench.shop().replacing("vehicles/heron.yaml", "front-wheels:", "rear-wheels:");
     Problem problem = problems(shop).get(0);
-    assertEquals("procedures/arm.yaml:6:29 unknown-item", problem.at() + " " + problem.code());
+    assertEquals(
+        "procedures/arm.yaml:6:29 unknown-item", problem.at() + " " + problem.code().word());
     assertEquals("it has one under rear-wheels", problem.related().get(0).value());
     assertEquals("vehicles/heron.yaml:9:5", problem.related().get(0).at().toString());
   }
@@ -145,7 +146,7 @@ class NamesTest {
             .replacing(Bench.JOB, "book: heron", "book: herron");
     assertEquals(
         List.of("unknown-bay", "unknown-person", "unknown-book"),
-        problems(shop).stream().map(Problem::code).toList());
+        problems(shop).stream().map(problem -> problem.code().word()).toList());
   }
 
   @Test

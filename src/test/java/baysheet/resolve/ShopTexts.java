@@ -186,7 +186,7 @@ public final class ShopTexts {
   }
 
   private static String told(Problem problem) {
-    return problem.at() + " " + problem.code();
+    return problem.at() + " " + problem.code().word();
   }
 
   private List<String> under(String folder) {

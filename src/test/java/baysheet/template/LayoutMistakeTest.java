@@ -42,7 +42,7 @@ class LayoutMistakeTest {
   @Test
   void unclosedDirectivePointsAtALineOfTheLayout() {
     Problem problem = only(HEAD + "<text><#if true>x</text></form>");
-    assertEquals("template-error", problem.code());
+    assertEquals("template-error", problem.code().word());
     assertTrue(problem.at().line() <= 2, problem.at().toString());
   }
 
@@ -57,7 +57,7 @@ class LayoutMistakeTest {
         "<!DOCTYPE form [<!ENTITY passwd SYSTEM \"file:///etc/passwd\">]>\n"
             + HEAD
             + "<text>&passwd;</text></form>";
-    assertEquals("template-markup", only(layout).code());
+    assertEquals("template-markup", only(layout).code().word());
   }
 
   @Test

@@ -98,7 +98,7 @@ class LayoutsTest {
     Problems problems = new Problems();
     assertEquals(Optional.empty(), Layouts.in(folder).fill("bay-sheet", SHEET, problems));
     Problem problem = problems.all().get(0);
-    assertEquals("unknown-layout", problem.code());
+    assertEquals("unknown-layout", problem.code().word());
     assertEquals(Optional.of("one of poster"), problem.expected());
   }
 
@@ -124,7 +124,7 @@ class LayoutsTest {
     Files.createSymbolicLink(inside.resolve("bay-sheet.ftlx"), outside);
     Problems problems = new Problems();
     Layouts.in(inside).fill("bay-sheet", SHEET, problems);
-    assertEquals("unknown-layout", problems.all().get(0).code());
+    assertEquals("unknown-layout", problems.all().get(0).code().word());
   }
 
   @Test

@@ -5,6 +5,7 @@ import baysheet.books.Place;
 import baysheet.plan.TorqueLine;
 import baysheet.plan.TorqueLine.Kind;
 import baysheet.plan.TorqueLine.StageLine;
+import baysheet.report.ProblemCode;
 import baysheet.torque.Passes;
 import baysheet.torque.Quantity;
 import baysheet.torque.TighteningOrder;
@@ -123,7 +124,7 @@ final class LineMaker {
   }
 
   LineMaker warning(String text) {
-    warnings = List.of(new TorqueLine.Warning("warning", text));
+    warnings = List.of(new TorqueLine.Warning(ProblemCode.WRENCH, text));
     return this;
   }
 

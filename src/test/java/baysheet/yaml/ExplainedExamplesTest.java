@@ -3,8 +3,7 @@ package baysheet.yaml;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import baysheet.report.Explanations;
-import baysheet.report.Problem;
+import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
 import java.util.ArrayList;
 import java.util.List;
@@ -82,12 +81,12 @@ class ExplainedExamplesTest {
   @Test
   void pagesOfFaultsThatTakeAWholeFileSayWhatTheyLookLike() {
     for (String code : List.of("too-deep", "not-utf8", "empty-file")) {
-      assertTrue(Explanations.of(code).orElseThrow().contains("An example is"), code);
+      assertTrue(ProblemCode.of(code).orElseThrow().page().contains("An example is"), code);
     }
   }
 
   private static List<String> examples(String code) {
-    Matcher example = EXAMPLE.matcher(Explanations.of(code).orElseThrow());
+    Matcher example = EXAMPLE.matcher(ProblemCode.of(code).orElseThrow().page());
     List<String> found = new ArrayList<>();
     while (example.find()) {
       found.add(example.group(1));
@@ -99,6 +98,6 @@ class ExplainedExamplesTest {
     Problems problems = new Problems();
     Optional<Node> node = Texts.parse(text, problems);
     node.ifPresent(tree -> BAY.read(tree, problems));
-    return problems.all().stream().map(Problem::code).toList();
+    return problems.all().stream().map(problem -> problem.code().word()).toList();
   }
 }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import baysheet.report.Located;
 import baysheet.report.Problem;
+import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
@@ -44,7 +45,7 @@ class ReadTest {
     assertEquals(1, Texts.value("1", Read.wholeNumber(1, 99)));
     assertEquals(99, Texts.value("99", Read.wholeNumber(1, 99)));
     Problem problem = onlyProblem("100", Read.wholeNumber(1, 99));
-    assertEquals("out-of-range", problem.code());
+    assertEquals("out-of-range", problem.code().word());
     assertEquals(Optional.of("a whole number from 1 to 99"), problem.expected());
     assertEquals(List.of("1:1 out-of-range"), Texts.faults("0", Read.wholeNumber(1, 99)));
   }
@@ -100,7 +101,7 @@ class ReadTest {
   void aMisspeltWordIsToldWithTheKnownOnesInOrderAndTheNearest() {
     assertEquals(4, Texts.value("four-post", Read.oneOf(LIFTS)));
     Problem problem = onlyProblem("two_post", Read.oneOf(LIFTS));
-    assertEquals("not-one-of", problem.code());
+    assertEquals("not-one-of", problem.code().word());
     assertEquals(Optional.of("one of two-post, four-post"), problem.expected());
     assertEquals(Optional.of("two-post"), problem.nearest());
   }
@@ -122,7 +123,7 @@ class ReadTest {
   @Test
   void aListOrMapIsNoSingleValue() {
     Problem problem = onlyProblem("[a]", Read.text());
-    assertEquals("wrong-shape", problem.code());
+    assertEquals("wrong-shape", problem.code().word());
     assertEquals("a single value belongs here, and this is a list", problem.what());
     assertEquals(List.of("1:1 wrong-shape"), Texts.faults("{a: b}", Read.text()));
   }
@@ -132,7 +133,7 @@ class ReadTest {
     ValueReader<Integer> mass = Read.value(ReadTest::kilograms);
     assertEquals(3200, Texts.value("3200 kg", mass));
     Problem problem = onlyProblem("'3200'", mass);
-    assertEquals("no-unit", problem.code());
+    assertEquals("bad-unit", problem.code().word());
     assertEquals("no unit in 3200", problem.what());
     assertEquals(Optional.of("a mass, as in 3200 kg"), problem.expected());
     assertEquals(7, problem.at().endColumn());
@@ -141,7 +142,7 @@ class ReadTest {
   private static Outcome<Integer> kilograms(String text) {
     return text.endsWith(" kg")
         ? Outcome.ok(Integer.parseInt(text.replace(" kg", "")))
-        : Outcome.bad("no-unit", "no unit in " + text, "a mass, as in 3200 kg");
+        : Outcome.bad(ProblemCode.BAD_UNIT, "no unit in " + text, "a mass, as in 3200 kg");
   }
 
   @Test

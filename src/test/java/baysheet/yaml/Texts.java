@@ -54,6 +54,6 @@ final class Texts {
   }
 
   private static String told(Problem problem) {
-    return problem.at().line() + ":" + problem.at().column() + " " + problem.code();
+    return problem.at().line() + ":" + problem.at().column() + " " + problem.code().word();
   }
 }

@@ -1,0 +1,153 @@
+package baysheet.report;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * Every kind of problem, with its severity and the page that explains it. People see the code in
+ * lower case with hyphens; a code that was once printed keeps its name.
+ */
+public enum ProblemCode {
+  ACCESS_LOOP,
+  ALIAS_NOT_ALLOWED,
+  AMBIGUOUS_PLACE,
+  APPRENTICE_ALONE,
+  BAD_CLASS,
+  BAD_DRIVE,
+  BAD_ESCAPE,
+  BAD_HEAD,
+  BAD_INDENT,
+  BAD_ORDER,
+  BAD_PASSES,
+  BAD_POINTS,
+  BAD_QUANTITY,
+  BAD_THREAD,
+  BAD_TIME,
+  BAD_TORQUE,
+  BAD_UNIT,
+  BAD_VALUE,
+  BAD_WRENCH,
+  CONTROL_CHARACTER,
+  DOES_NOT_FIT(Severity.WARNING),
+  DONE_TWICE,
+  DUPLICATE_KEY,
+  EMPTY_FILE,
+  EMPTY_TRIGGER,
+  EMPTY_VALUE,
+  KEY_NOT_TEXT,
+  KEYS_CLASH,
+  LEFT_OFF,
+  LIKE_LOOP,
+  LISTED_TWICE,
+  LOAD_UNKNOWN,
+  MISSING_COLON,
+  MISSING_KEY,
+  MISSING_PLACE,
+  NAME_DIFFERS,
+  NAMES_ITSELF,
+  NEEDS_QUOTES,
+  NO_ACCESS,
+  NO_DATE,
+  NO_GLYPH,
+  NO_JOBS,
+  NO_SHOP,
+  NO_STANDS,
+  NO_STEPS,
+  NO_WORK,
+  NOT_A_DATE,
+  NOT_A_NAME,
+  NOT_A_NUMBER,
+  NOT_ONE_OF,
+  NOT_UTF8,
+  NOT_YES_NO,
+  ORDER_LOOP,
+  OUT_OF_RANGE,
+  OVERLOADED,
+  OVERRIDE_UNUSED,
+  PAGE_OVERRUN,
+  PAGE_TOO_WIDE,
+  PLACE_UNCLEAR,
+  SAME_PERSON,
+  SAME_SHEET,
+  SEVERAL_DOCUMENTS,
+  STEP_AT_OTHER_MOMENT,
+  STRAY_COLON,
+  TAB_INDENT,
+  TAG_NOT_ALLOWED,
+  TEMPLATE_ERROR,
+  TEMPLATE_MARKUP,
+  THREAD_TREATMENT(Severity.WARNING),
+  TOO_DEEP,
+  TOO_LARGE,
+  TOOL_FAULT,
+  UNCLOSED_BRACKET,
+  UNCLOSED_QUOTE,
+  UNKNOWN_BAY,
+  UNKNOWN_BOOK,
+  UNKNOWN_CAUTION,
+  UNKNOWN_CIRCUIT,
+  UNKNOWN_FASTENER,
+  UNKNOWN_ITEM,
+  UNKNOWN_KEY,
+  UNKNOWN_KIND,
+  UNKNOWN_LAYOUT,
+  UNKNOWN_PERSON,
+  UNKNOWN_PLACE,
+  UNKNOWN_PROCEDURE,
+  UNKNOWN_STATE,
+  WORK_TWICE,
+  WRENCH(Severity.WARNING),
+  WRONG_MOMENT,
+  WRONG_SHAPE,
+  YAML_SYNTAX;
+
+  private final Severity severity;
+
+  ProblemCode() {
+    this(Severity.ERROR);
+  }
+
+  ProblemCode(Severity severity) {
+    this.severity = severity;
+  }
+
+  /** What follows from a problem. */
+  public enum Severity {
+    /** The job gets no sheet. */
+    ERROR,
+    /** The job gets its sheet, and the person who prints it should know. */
+    WARNING
+  }
+
+  /** The code of a word such as {@code unknown-key}. */
+  public static Optional<ProblemCode> of(String word) {
+    return Stream.of(values()).filter(code -> code.word().equals(word)).findFirst();
+  }
+
+  /** The code as people read and type it. */
+  public String word() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  public Severity severity() {
+    return severity;
+  }
+
+  /** What the problem means, an example of it, and the example corrected; as Markdown. */
+  public String page() {
+    String resource = "/baysheet/explain/" + word() + ".md";
+    try (InputStream page = ProblemCode.class.getResourceAsStream(resource)) {
+      if (page == null) {
+        throw new IllegalStateException("this build has no " + resource);
+      }
+      return new String(page.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException("cannot read " + resource + " from the jar", e);
+    }
+  }
+}

@@ -1,0 +1,46 @@
+package baysheet.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+class ProblemCodeTest {
+  private static final Path PAGES = Path.of("src/main/resources/baysheet/explain");
+
+  @ParameterizedTest
+  @EnumSource
+  void aCodeHasAPageThatBeginsWithItAndIsShort(ProblemCode code) {
+    List<String> lines = code.page().lines().toList();
+    assertEquals("# " + code.word(), lines.get(0));
+    assertTrue(lines.size() > 4 && lines.size() < 40, code + " has " + lines.size() + " lines");
+  }
+
+  @Test
+  void aPageHasACode() throws IOException {
+    try (Stream<Path> pages = Files.list(PAGES)) {
+      List<String> strays =
+          pages
+              .map(page -> page.getFileName().toString().replace(".md", ""))
+              .filter(word -> ProblemCode.of(word).isEmpty())
+              .toList();
+      assertEquals(List.of(), strays);
+    }
+  }
+
+  @Test
+  void aCodeIsFoundByItsExactWordOnly() {
+    assertEquals(Optional.of(ProblemCode.UNKNOWN_KEY), ProblemCode.of("unknown-key"));
+    assertEquals(Optional.empty(), ProblemCode.of("UNKNOWN_KEY"));
+    assertEquals(Optional.empty(), ProblemCode.of("../explain/unknown-key"));
+    assertEquals(Optional.empty(), ProblemCode.of(""));
+  }
+}
