@@ -134,6 +134,11 @@ public enum ProblemCode {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
+  @Override
+  public String toString() {
+    return word();
+  }
+
   public Severity severity() {
     return severity;
   }
