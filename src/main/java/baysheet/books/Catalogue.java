@@ -9,7 +9,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * What the trade knows of items, cautions, consequences and states, whatever the vehicle.
@@ -18,6 +17,7 @@ import java.util.stream.Stream;
  * @param cautions by name
  * @param rules consequences by name
  * @param states by name
+ * @param vocabulary the words that books and rules may use
  * @param glossary what is said otherwise in America
  */
 public record Catalogue(
@@ -25,6 +25,7 @@ public record Catalogue(
     Map<String, Caution> cautions,
     Map<String, Rule> rules,
     Map<String, State> states,
+    Vocabulary vocabulary,
     Glossary glossary) {
   public Catalogue {
     items = Collections.unmodifiableMap(new LinkedHashMap<>(items));
@@ -142,59 +143,6 @@ public record Catalogue(
       whileOff = List.copyOf(whileOff);
       uses = List.copyOf(uses);
       fills = List.copyOf(fills);
-    }
-  }
-
-  /**
-   * What sets a caution or a rule off: all that is given must hold, each by any one of its names.
-   *
-   * @param undo names of items undone
-   * @param doUp names of items done up
-   * @param disturb names of items disturbed
-   * @param kind kinds of items undone or disturbed
-   * @param circuit circuits opened
-   * @param apply products applied
-   * @param uses tools used
-   * @param procedure procedures of the job
-   * @param trait traits the vehicle has
-   * @param without traits the vehicle lacks
-   * @param state states the job has
-   * @param impact whether an impact wrench is used
-   */
-  public record Trigger(
-      List<String> undo,
-      List<String> doUp,
-      List<String> disturb,
-      List<String> kind,
-      List<String> circuit,
-      List<String> apply,
-      List<String> uses,
-      List<String> procedure,
-      List<String> trait,
-      List<String> without,
-      List<String> state,
-      Optional<Boolean> impact,
-      Span at) {
-    public Trigger {
-      undo = List.copyOf(undo);
-      doUp = List.copyOf(doUp);
-      disturb = List.copyOf(disturb);
-      kind = List.copyOf(kind);
-      circuit = List.copyOf(circuit);
-      apply = List.copyOf(apply);
-      uses = List.copyOf(uses);
-      procedure = List.copyOf(procedure);
-      trait = List.copyOf(trait);
-      without = List.copyOf(without);
-      state = List.copyOf(state);
-    }
-
-    /** Whether nothing is asked, so that it would always hold. */
-    boolean isEmpty() {
-      return impact.isEmpty()
-          && Stream.of(undo, doUp, disturb, kind, circuit, apply, uses, procedure)
-              .allMatch(List::isEmpty)
-          && Stream.of(trait, without, state).allMatch(List::isEmpty);
     }
   }
 

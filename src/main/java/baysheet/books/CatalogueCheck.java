@@ -1,77 +1,66 @@
 package baysheet.books;
 
+import baysheet.books.KnownNames.Sort;
 import baysheet.report.Located;
 import baysheet.report.Problems;
-import java.util.Collection;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
-import java.util.stream.Stream;
+import java.util.Map;
 
 /**
- * What must fit together within the whole catalogue: a trigger with a misspelt name never fires.
+ * What must fit together between the catalogue and the rest of the folder: a trigger with a
+ * misspelt name never fires.
  */
 public final class CatalogueCheck {
-  private static final String CIRCUIT = "circuit";
-
-  private final Set<String> kinds = new LinkedHashSet<>();
-  private final Set<String> items = new LinkedHashSet<>();
-  private final Set<String> circuits = new LinkedHashSet<>();
+  private final KnownNames known;
   private final Problems problems;
 
-  private CatalogueCheck(Catalogue catalogue, Problems problems) {
+  private CatalogueCheck(KnownNames known, Problems problems) {
+    this.known = known;
     this.problems = problems;
-    catalogue.items().values().forEach(this::know);
   }
 
-  /**
-   * Tells every name in a trigger that nothing has.
-   *
-   * @param catalogue the built-in one with the shop's additions
-   * @param books where fasteners are named; items of a trigger may be these
-   */
-  public static void check(Catalogue catalogue, Collection<SpecBook> books, Problems problems) {
-    CatalogueCheck check = new CatalogueCheck(catalogue, problems);
-    books.stream()
-        .flatMap(book -> book.fasteners().stream())
-        .forEach(group -> check.items.addAll(group.fasteners().keySet()));
+  /** Tells every name of the catalogue that nothing has. */
+  public static void check(ShopFolder folder, Problems problems) {
+    CatalogueCheck check = new CatalogueCheck(folder.names(), problems);
+    Catalogue catalogue = folder.catalogue();
+    catalogue.items().values().forEach(item -> check.all(Sort.KIND, item.kinds()));
     catalogue.cautions().values().forEach(caution -> caution.when().forEach(check::trigger));
     catalogue.rules().values().forEach(check::rule);
+    catalogue.vocabulary().tools().values().forEach(it -> check.all(Sort.TOOL, it.like()));
+    catalogue.vocabulary().products().values().forEach(it -> check.all(Sort.PRODUCT, it.like()));
   }
 
-  private void know(Catalogue.Item item) {
-    List<String> its = item.kinds().stream().map(Located::value).toList();
-    items.add(item.name().value());
-    kinds.addAll(its);
-    if (its.contains(CIRCUIT)) {
-      circuits.add(item.name().value());
-    }
+  private void all(Sort sort, List<Located<String>> names) {
+    names.forEach(name -> known.check(sort, name, problems));
   }
 
   private void rule(Catalogue.Rule rule) {
     rule.when().forEach(this::trigger);
-    rule.step().stream()
-        .flatMap(step -> step.whileOff().stream())
-        .filter(off -> !items.contains(off.value()) && !kinds.contains(off.value()))
-        .forEach(off -> problems.add(Sentences.unknownItem(off.at(), off.value(), items)));
-    rule.step().stream()
-        .flatMap(step -> step.fills().stream())
-        .filter(filled -> !circuits.contains(filled.value()))
-        .forEach(it -> problems.add(Sentences.unknownCircuit(it.at(), it.value(), circuits)));
+    rule.uses().forEach(use -> known.tool(use, problems));
+    rule.step().ifPresent(this::step);
   }
 
-  private void trigger(Catalogue.Trigger trigger) {
-    unknown(trigger.kind().stream(), kinds)
-        .forEach(kind -> problems.add(Sentences.unknownKind(trigger.at(), kind, kinds)));
-    unknown(trigger.circuit().stream(), circuits)
-        .forEach(it -> problems.add(Sentences.unknownCircuit(trigger.at(), it, circuits)));
-    Stream<String> touched =
-        Stream.of(trigger.undo(), trigger.doUp(), trigger.disturb()).flatMap(List::stream);
-    unknown(touched, items)
-        .forEach(item -> problems.add(Sentences.unknownItem(trigger.at(), item, items)));
+  private void step(Catalogue.CheckStep step) {
+    step.whileOff().forEach(off -> known.check(Sort.ITEM, Sort.KIND, off, problems));
+    step.uses().forEach(use -> known.tool(use, problems));
+    all(Sort.CIRCUIT, step.fills());
   }
 
-  private static Stream<String> unknown(Stream<String> names, Set<String> known) {
-    return names.filter(name -> !known.contains(name));
+  private void trigger(Trigger trigger) {
+    for (Map.Entry<Trigger.Condition, List<Located<String>>> asked : trigger.asked().entrySet()) {
+      switch (asked.getKey()) {
+        case UNDO, DO_UP, DISTURB -> all(Sort.ITEM, asked.getValue());
+        case KIND, DO_UP_KIND, RENEW_KIND -> all(Sort.KIND, asked.getValue());
+        case CIRCUIT -> all(Sort.CIRCUIT, asked.getValue());
+        case APPLY -> all(Sort.PRODUCT, asked.getValue());
+        case USES -> all(Sort.SPECIAL_TOOL, asked.getValue());
+        case MEASURE -> all(Sort.MEASURE, asked.getValue());
+        case PROCEDURE -> all(Sort.PROCEDURE, asked.getValue());
+        case SERVES -> all(Sort.ROLE, asked.getValue());
+        case TRAIT, WITHOUT -> all(Sort.TRAIT, asked.getValue());
+        case STATE -> all(Sort.STATE, asked.getValue());
+        case BAY -> {}
+      }
+    }
   }
 }

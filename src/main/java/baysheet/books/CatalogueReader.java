@@ -2,12 +2,16 @@ package baysheet.books;
 
 import baysheet.report.Located;
 import baysheet.report.Problems;
+import baysheet.yaml.Entry;
 import baysheet.yaml.MapReader;
+import baysheet.yaml.Mapping;
 import baysheet.yaml.Node;
 import baysheet.yaml.Outcome;
 import baysheet.yaml.Read;
+import baysheet.yaml.Scalar;
 import baysheet.yaml.ValueReader;
 import java.math.BigDecimal;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -27,6 +31,8 @@ public final class CatalogueReader {
       Read.record("a caution", CatalogueReader::caution);
   private static final ValueReader<Words.Unnamed<Catalogue.State>> STATE =
       Read.record("a state", CatalogueReader::state);
+  private static final ValueReader<Words.Unnamed<Vocabulary.Supply>> SUPPLY =
+      Read.record("a tool or a product", CatalogueReader::supply);
   private static final ValueReader<Catalogue.Signal> SIGNAL =
       Words.oneOf(List.of(Catalogue.Signal.values()), Catalogue.Signal::name);
   private static final ValueReader<String> TERM = Read.value(CatalogueReader::term);
@@ -45,15 +51,40 @@ public final class CatalogueReader {
     Map<String, Catalogue.Caution> cautions = new LinkedHashMap<>();
     Map<String, Catalogue.Rule> rules = new LinkedHashMap<>();
     Map<String, Catalogue.State> states = new LinkedHashMap<>();
+    Vocabulary vocabulary = Vocabulary.nothing();
     Map<String, String> terms = new LinkedHashMap<>();
     for (Catalogue catalogue : catalogues) {
       items.putAll(catalogue.items());
       cautions.putAll(catalogue.cautions());
       rules.putAll(catalogue.rules());
       states.putAll(catalogue.states());
+      vocabulary = vocabulary.with(catalogue.vocabulary());
       terms.putAll(catalogue.glossary().american());
     }
-    return new Catalogue(items, cautions, rules, states, Glossary.of(terms));
+    return new Catalogue(items, cautions, rules, states, vocabulary, Glossary.of(terms));
+  }
+
+  /**
+   * Tells names that stand in two of a shop's own files: which of the two holds would depend on
+   * what the files are called.
+   */
+  public static void sameNames(List<Node> files, Problems problems) {
+    Map<List<String>, Scalar> seen = new HashMap<>();
+    for (Node file : files) {
+      for (Entry section : entries(file)) {
+        for (Entry entry : entries(section.value())) {
+          List<String> name = List.of(section.key().text(), entry.key().text().strip());
+          Scalar first = seen.putIfAbsent(name, entry.key());
+          if (first != null && !first.at().source().equals(entry.key().at().source())) {
+            problems.add(Sentences.inTwoFiles(section.key().text(), entry.key(), first));
+          }
+        }
+      }
+    }
+  }
+
+  private static List<Entry> entries(Node node) {
+    return node instanceof Mapping mapping ? mapping.entries() : List.of();
   }
 
   private static Optional<Catalogue> catalogue(MapReader map) {
@@ -61,8 +92,30 @@ public final class CatalogueReader {
     Map<String, Catalogue.Caution> cautions = named(map, "cautions", CAUTION);
     Map<String, Catalogue.Rule> rules = named(map, "consequences", RuleReader.RULE);
     Map<String, Catalogue.State> states = named(map, "states", STATE);
+    Vocabulary vocabulary = vocabulary(map);
     Map<String, String> terms = terms(map);
-    return map.build(() -> new Catalogue(items, cautions, rules, states, Glossary.of(terms)));
+    return map.build(
+        () -> new Catalogue(items, cautions, rules, states, vocabulary, Glossary.of(terms)));
+  }
+
+  private static Vocabulary vocabulary(MapReader map) {
+    return new Vocabulary(
+        sentences(map, "traits"),
+        sentences(map, "kinds"),
+        sentences(map, "fluids"),
+        Words.located(map.entries("measures", Outcome::ok, Read.text())),
+        Words.named(map.entries("tools", Outcome::ok, SUPPLY)),
+        Words.named(map.entries("products", Outcome::ok, SUPPLY)));
+  }
+
+  private static Map<String, Located<String>> sentences(MapReader map, String key) {
+    return Words.located(map.entries(key, Read::nameOf, Read.text()));
+  }
+
+  private static Optional<Words.Unnamed<Vocabulary.Supply>> supply(MapReader map) {
+    Optional<Located<String>> means = map.required("means", Read.text());
+    List<Located<String>> like = Words.once(map.listOrOne("like", Read.text()), map.problems());
+    return map.build(() -> name -> new Vocabulary.Supply(name, means.get(), like));
   }
 
   /** American words by British ones. */
@@ -93,7 +146,7 @@ public final class CatalogueReader {
 
   private static Optional<Words.Unnamed<Catalogue.Caution>> caution(MapReader map) {
     Optional<Located<Catalogue.Signal>> signal = map.required("signal", SIGNAL);
-    List<Catalogue.Trigger> when = TriggerReader.optional(map);
+    List<Trigger> when = TriggerReader.optional(map);
     Optional<Located<String>> command = map.required("do", Read.text());
     Optional<Located<String>> hazard = map.required("hazard", Read.text());
     Optional<Located<String>> consequence = map.required("consequence", Read.text());

@@ -4,6 +4,7 @@ import baysheet.report.Located;
 import baysheet.report.Span;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * How one piece of work is done.
@@ -61,8 +62,18 @@ public record Procedure(
     }
   }
 
-  /** A new part. */
-  public record Part(Located<String> name, Located<Integer> count, Span at) {}
+  /** Every step, block after block. */
+  public Stream<Step> steps() {
+    return Stream.of(open, work, close).flatMap(List::stream);
+  }
+
+  /**
+   * A new part.
+   *
+   * @param renews the item in whose place it goes on
+   */
+  public record Part(
+      Located<String> name, Located<Integer> count, Optional<Located<String>> renews, Span at) {}
 
   /** A check that this procedure always asks for. */
   public record Check(

@@ -74,7 +74,8 @@ public final class ProcedureReader {
   private static Optional<Procedure.Part> part(MapReader map) {
     Optional<Located<String>> name = map.required("part", Read.text());
     Optional<Located<Integer>> count = map.required("count", Read.wholeNumber(1, MOST_PARTS));
-    return map.build(() -> new Procedure.Part(name.get(), count.get(), map.at()));
+    Optional<Located<String>> renews = map.optional("renews", StepReader.ITEM);
+    return map.build(() -> new Procedure.Part(name.get(), count.get(), renews, map.at()));
   }
 
   private static Optional<Procedure.Check> check(MapReader map) {

@@ -19,7 +19,7 @@ final class RuleReader {
   private RuleReader() {}
 
   private static Optional<Words.Unnamed<Catalogue.Rule>> rule(MapReader map) {
-    Optional<List<Catalogue.Trigger>> when = TriggerReader.required(map);
+    Optional<List<Trigger>> when = TriggerReader.required(map);
     Optional<Located<String>> check = map.required("check", Read.text());
     Optional<Located<Moment>> moment = map.required("moment", Words.moment());
     boolean hold = map.yesNo("hold", false);

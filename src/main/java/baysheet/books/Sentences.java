@@ -6,6 +6,7 @@ import baysheet.report.Problem;
 import baysheet.report.ProblemCode;
 import baysheet.report.Span;
 import baysheet.yaml.Outcome;
+import baysheet.yaml.Scalar;
 import java.util.Collection;
 import java.util.List;
 
@@ -220,24 +221,13 @@ final class Sentences {
         .seeAlso("moment", moment.at());
   }
 
-  static Problem unknownKind(Span at, String kind, Collection<String> known) {
-    return unknown(
-        ProblemCode.UNKNOWN_KIND, at, "no item is of the kind " + quoted(kind), kind, known);
-  }
-
-  static Problem unknownItem(Span at, String item, Collection<String> known) {
-    String what = "no item and no fastener has the name " + quoted(item);
-    return unknown(ProblemCode.UNKNOWN_ITEM, at, what, item, known);
-  }
-
-  static Problem unknownCircuit(Span at, String circuit, Collection<String> known) {
-    String what = "no item of the kind circuit has the name " + quoted(circuit);
-    return unknown(ProblemCode.UNKNOWN_CIRCUIT, at, what, circuit, known);
-  }
-
-  private static Problem unknown(
-      ProblemCode code, Span at, String what, String name, Collection<String> known) {
-    return Problem.of(code, at, what).near(Nearest.of(name, known));
+  static Problem inTwoFiles(String section, Scalar again, Scalar first) {
+    return Problem.of(
+            ProblemCode.IN_TWO_FILES,
+            again.at(),
+            quoted(again.text()) + " stands under " + section + " in two of the shop's files")
+        .expecting("each name in one file only")
+        .seeAlso("first written here", first.at());
   }
 
   private static String quoted(Object text) {

@@ -3,18 +3,78 @@ package baysheet.books;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
 
 /**
  * Everything a job can draw on: the shop, its books and procedures by name, and the catalogue (the
  * built-in one with the shop's additions).
  */
-public record ShopFolder(
-    Shop shop,
-    Map<String, SpecBook> books,
-    Map<String, Procedure> procedures,
-    Catalogue catalogue) {
-  public ShopFolder {
-    books = Collections.unmodifiableMap(new LinkedHashMap<>(books));
-    procedures = Collections.unmodifiableMap(new LinkedHashMap<>(procedures));
+public final class ShopFolder {
+  private final Shop shop;
+  private final Map<String, SpecBook> books;
+  private final Map<String, Procedure> procedures;
+  private final Catalogue catalogue;
+  private final Faulty faulty;
+  private final KnownNames names;
+
+  /**
+   * Names of files that are there and cannot be used.
+   *
+   * @param books of spec books
+   * @param procedures of procedures
+   */
+  public record Faulty(Set<String> books, Set<String> procedures) {
+    /** Every file can be used. */
+    public static final Faulty NONE = new Faulty(Set.of(), Set.of());
+
+    public Faulty {
+      books = Set.copyOf(books);
+      procedures = Set.copyOf(procedures);
+    }
+  }
+
+  /**
+   * A folder.
+   *
+   * @param faulty what is left out of books and procedures
+   */
+  public ShopFolder(
+      Shop shop,
+      Map<String, SpecBook> books,
+      Map<String, Procedure> procedures,
+      Catalogue catalogue,
+      Faulty faulty) {
+    this.shop = Objects.requireNonNull(shop);
+    this.books = Collections.unmodifiableMap(new LinkedHashMap<>(books));
+    this.procedures = Collections.unmodifiableMap(new LinkedHashMap<>(procedures));
+    this.catalogue = Objects.requireNonNull(catalogue);
+    this.faulty = Objects.requireNonNull(faulty);
+    this.names = KnownNames.of(this);
+  }
+
+  public Shop shop() {
+    return shop;
+  }
+
+  public Map<String, SpecBook> books() {
+    return books;
+  }
+
+  public Map<String, Procedure> procedures() {
+    return procedures;
+  }
+
+  public Catalogue catalogue() {
+    return catalogue;
+  }
+
+  public Faulty faulty() {
+    return faulty;
+  }
+
+  /** Every name that a file of the folder may refer to. */
+  public KnownNames names() {
+    return names;
   }
 }

@@ -5,6 +5,7 @@ import baysheet.report.Span;
 import baysheet.torque.ThreePoint;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A step of a procedure as written.
@@ -57,6 +58,21 @@ public record Step(
     uses = List.copyOf(uses);
     hazards = List.copyOf(hazards);
     ifStuck = List.copyOf(ifStuck);
+  }
+
+  /** Every item it names, without the place behind it. */
+  public Stream<Located<String>> items() {
+    return Stream.concat(
+            Stream.of(undo, doUp, disturb).flatMap(List::stream),
+            apply.stream()
+                .flatMap(it -> it.value().item().stream().map(on -> new Located<>(on, it.at()))))
+        .map(name -> name.map(Step::withoutPlace));
+  }
+
+  /** The name in {@code anti-roll-bar at front}. */
+  public static String withoutPlace(String item) {
+    int at = item.indexOf(" at ");
+    return at < 0 ? item : item.substring(0, at);
   }
 
   /** How likely a part is stuck. */

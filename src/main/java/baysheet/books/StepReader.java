@@ -22,7 +22,7 @@ final class StepReader {
           Read.text().map(name -> new Procedure.Use(name, false)),
           Read.record("a tool", StepReader::marked));
 
-  private static final ValueReader<String> ITEM = Read.value(PlaceText::item);
+  static final ValueReader<String> ITEM = Read.value(PlaceText::item);
   private static final ValueReader<Step.Apply> APPLY = Read.value(StepReader::apply);
   private static final ValueReader<Step.Seizes> SEIZES = Read.oneOf(seizes());
   private static final Pattern ON = Pattern.compile("(?<product>.*?)\\s*\\bon\\b\\s*(?<item>.*)");

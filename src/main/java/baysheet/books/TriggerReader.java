@@ -3,51 +3,62 @@ package baysheet.books;
 import baysheet.report.Located;
 import baysheet.yaml.MapReader;
 import baysheet.yaml.Read;
+import baysheet.yaml.Sequence;
 import baysheet.yaml.ValueReader;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Reads what sets a caution or a consequence off. */
 final class TriggerReader {
-  private static final ValueReader<Catalogue.Trigger> TRIGGER =
+  private static final ValueReader<Trigger> TRIGGER =
       Read.record("a trigger", TriggerReader::trigger);
+  private static final ValueReader<String> EQUIPMENT =
+      Words.oneOf(
+          Stream.of(Bay.Equipment.values()).map(Bay.Equipment::word).toList(), word -> word);
 
   private TriggerReader() {}
 
   /** The triggers under {@code when}: one map or a list of them. */
-  static List<Catalogue.Trigger> optional(MapReader map) {
+  static List<Trigger> optional(MapReader map) {
     return values(map.listOrOne("when", TRIGGER));
   }
 
   /** The same, for what nothing else can set off. */
-  static Optional<List<Catalogue.Trigger>> required(MapReader map) {
+  static Optional<List<Trigger>> required(MapReader map) {
     return map.required("when", Read.listOrOne(TRIGGER)).map(list -> values(list.value()));
   }
 
-  private static Optional<Catalogue.Trigger> trigger(MapReader map) {
-    Catalogue.Trigger trigger =
-        new Catalogue.Trigger(
-            names(map, "undo"),
-            names(map, "do-up"),
-            names(map, "disturb"),
-            names(map, "kind"),
-            names(map, "circuit"),
-            values(map.listOrOne("apply", Read.text())),
-            values(map.listOrOne("uses", Read.text())),
-            names(map, "procedure"),
-            names(map, "trait"),
-            names(map, "without"),
-            names(map, "state"),
-            map.optional("impact", Read.yesNo()).map(Located::value),
-            map.at());
-    if (trigger.isEmpty()) {
+  private static Optional<Trigger> trigger(MapReader map) {
+    Map<Trigger.Condition, List<Located<String>>> asked = new EnumMap<>(Trigger.Condition.class);
+    for (Trigger.Condition condition : Trigger.Condition.values()) {
+      asked.put(condition, map.listOrOne(condition.key(), reader(condition)));
+    }
+    Optional<Boolean> impact = map.optional("impact", Read.yesNo()).map(Located::value);
+    Trigger trigger = new Trigger(asked, impact, map.at());
+    if (trigger.isEmpty() && !asksForSomething(map)) {
       map.problems().add(Sentences.emptyTrigger(map.at()));
     }
     return map.build(() -> trigger);
   }
 
-  private static List<String> names(MapReader map, String key) {
-    return values(map.listOrOne(key, Read.name()));
+  /** Whether something is asked, be it misspelt: that is told already. */
+  private static boolean asksForSomething(MapReader map) {
+    return Stream.concat(
+            Stream.of(Trigger.Condition.values()).map(Trigger.Condition::key), Stream.of("impact"))
+        .flatMap(key -> map.optional(key).stream())
+        .anyMatch(node -> !(node instanceof Sequence list && list.items().isEmpty()));
+  }
+
+  /** Tools, products and figures are written as people say them; all else is a short name. */
+  private static ValueReader<String> reader(Trigger.Condition condition) {
+    return switch (condition) {
+      case APPLY, USES, MEASURE -> Read.text();
+      case BAY -> EQUIPMENT;
+      default -> Read.name();
+    };
   }
 
   private static <T> List<T> values(List<Located<T>> list) {

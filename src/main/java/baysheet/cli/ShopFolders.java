@@ -20,18 +20,25 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 
 /** Finds shop folders and reads them. */
 final class ShopFolders {
   static final String SHOP_FILE = "shop.yaml";
   private static final List<String> BUILT_IN =
-      List.of("items.yaml", "cautions.yaml", "consequences.yaml", "states.yaml", "terms.yaml");
+      List.of(
+          "items.yaml",
+          "cautions.yaml",
+          "consequences.yaml",
+          "states.yaml",
+          "terms.yaml",
+          "vocabulary.yaml");
 
   private final Fonts fonts;
 
@@ -55,21 +62,33 @@ final class ShopFolders {
    */
   Optional<ShopFolder> read(Path root, Problems problems) {
     Optional<Shop> shop = shop(root, problems);
-    Map<String, SpecBook> books =
+    Named<SpecBook> books =
         all(
             root.resolve("vehicles"),
             SpecBookReader::read,
             book -> book.vehicle().value(),
             problems);
-    Map<String, Procedure> procedures =
+    Named<Procedure> procedures =
         all(
             root.resolve("procedures"),
             ProcedureReader::read,
             procedure -> procedure.name().value(),
             problems);
-    Optional<Catalogue> catalogue = catalogue(root.resolve("catalogue"), books.values(), problems);
+    Optional<Catalogue> catalogue = catalogue(root.resolve("catalogue"), problems);
+    ShopFolder.Faulty faulty = new ShopFolder.Faulty(books.faulty, procedures.faulty);
     return shop.flatMap(
-        found -> catalogue.map(known -> new ShopFolder(found, books, procedures, known)));
+            found ->
+                catalogue.map(
+                    known -> new ShopFolder(found, books.sound, procedures.sound, known, faulty)))
+        .filter(folder -> isWhole(folder, problems));
+  }
+
+  /** A catalogue with an error leaves nothing: any sheet could lack a caution. */
+  private static boolean isWhole(ShopFolder folder, Problems problems) {
+    Problems own = new Problems();
+    CatalogueCheck.check(folder, own);
+    problems.addAll(own);
+    return !own.hasErrors();
   }
 
   /** The shop file alone; empty when it has errors. */
@@ -85,12 +104,21 @@ final class ShopFolders {
     Optional<T> read(Node node, String name, Problems problems);
   }
 
-  private <T> Map<String, T> all(
+  /** What the files of a folder hold by name, and the names of those with errors. */
+  private record Named<T>(Map<String, T> sound, Set<String> faulty) {}
+
+  private <T> Named<T> all(
       Path folder, NamedReader<T> reader, Function<T, String> name, Problems problems) {
-    Map<String, T> found = new LinkedHashMap<>();
-    for (Outcome<T> file : atOnce(YamlFiles.in(folder), file -> outcome(file, reader))) {
-      problems.addAll(file.problems());
-      file.faultless().ifPresent(value -> found.put(name.apply(value), value));
+    Named<T> found = new Named<>(new LinkedHashMap<>(), new LinkedHashSet<>());
+    List<Path> files = YamlFiles.in(folder);
+    List<Outcome<T>> outcomes = atOnce(files, file -> outcome(file, reader));
+    for (int i = 0; i < files.size(); i++) {
+      problems.addAll(outcomes.get(i).problems());
+      Optional<T> value = outcomes.get(i).faultless();
+      value.ifPresent(it -> found.sound.put(name.apply(it), it));
+      if (value.isEmpty()) {
+        found.faulty.add(YamlFiles.name(files.get(i)));
+      }
     }
     return found;
   }
@@ -115,28 +143,43 @@ final class ShopFolders {
   }
 
   /** The built-in catalogue with the shop's own entries over it. */
-  private Optional<Catalogue> catalogue(
-      Path folder, Collection<SpecBook> books, Problems problems) {
-    List<Outcome<Catalogue>> files = new ArrayList<>(atOnce(BUILT_IN, ShopFolders::builtIn));
-    files.addAll(
-        atOnce(
-            YamlFiles.in(folder),
-            file -> outcome(file, (node, name, own) -> CatalogueReader.read(node, own))));
-    Problems own = new Problems();
-    files.forEach(file -> own.addAll(file.problems()));
-    List<Catalogue> catalogues = files.stream().flatMap(file -> file.value().stream()).toList();
-    Catalogue merged = CatalogueReader.merge(catalogues);
-    CatalogueCheck.check(merged, books, own);
-    problems.addAll(own);
-    return own.hasErrors() ? Optional.empty() : Optional.of(merged);
+  private Optional<Catalogue> catalogue(Path folder, Problems problems) {
+    List<Outcome<CatalogueFile>> own = atOnce(YamlFiles.in(folder), this::ownCatalogue);
+    List<Outcome<CatalogueFile>> files = new ArrayList<>(atOnce(BUILT_IN, ShopFolders::builtIn));
+    files.addAll(own);
+    Problems told = new Problems();
+    files.forEach(file -> told.addAll(file.problems()));
+    CatalogueReader.sameNames(
+        own.stream().flatMap(file -> file.value().stream()).map(CatalogueFile::node).toList(),
+        told);
+    problems.addAll(told);
+    return told.hasErrors()
+        ? Optional.empty()
+        : Optional.of(
+            CatalogueReader.merge(
+                files.stream()
+                    .flatMap(file -> file.value().stream())
+                    .map(CatalogueFile::catalogue)
+                    .toList()));
   }
 
-  private static Outcome<Catalogue> builtIn(String file) {
+  /** A catalogue, and its file as a tree. */
+  private record CatalogueFile(Node node, Catalogue catalogue) {}
+
+  private Outcome<CatalogueFile> ownCatalogue(Path file) {
+    return outcome(file, (node, name, own) -> catalogueFile(node, own));
+  }
+
+  private static Optional<CatalogueFile> catalogueFile(Node node, Problems problems) {
+    return CatalogueReader.read(node, problems).map(read -> new CatalogueFile(node, read));
+  }
+
+  private static Outcome<CatalogueFile> builtIn(String file) {
     Problems own = new Problems();
     String text = new String(Fonts.resource("/baysheet/catalogue/" + file), StandardCharsets.UTF_8);
     Source source = new Source("catalogue/" + file, text);
     return new Outcome<>(
-        YamlFile.parse(source, own).flatMap(node -> CatalogueReader.read(node, own)), own);
+        YamlFile.parse(source, own).flatMap(node -> catalogueFile(node, own)), own);
   }
 
   /** A file as a tree, every character of which can be printed. */

@@ -1,19 +1,23 @@
 package baysheet.plan;
 
-import baysheet.books.Catalogue;
 import baysheet.books.Moment;
 import baysheet.books.Procedure;
 import baysheet.books.Step;
+import baysheet.books.Trigger;
+import baysheet.books.Trigger.Condition;
 import baysheet.report.Located;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -21,6 +25,11 @@ import java.util.Set;
  * code with the planner.
  */
 final class Bringing {
+  private static final Set<Condition> VEHICLE =
+      EnumSet.of(Condition.TRAIT, Condition.WITHOUT, Condition.STATE, Condition.BAY);
+  private static final Set<Condition> PROCEDURES =
+      EnumSet.of(Condition.PROCEDURE, Condition.SERVES);
+
   private final Resolved resolved;
   private final List<Done> done = new ArrayList<>();
 
@@ -59,45 +68,25 @@ final class Bringing {
   /**
    * What is touched, how and with what, by name.
    *
+   * @param there names by what a trigger may ask for
    * @param impact of the steps as their procedures have them, where these can be told
    */
-  private record Names(
-      Collection<String> undo,
-      Collection<String> doUp,
-      Collection<String> disturb,
-      Collection<String> kinds,
-      Collection<String> circuits,
-      Collection<String> products,
-      Collection<String> tools,
-      Collection<String> procedures,
-      Collection<Boolean> impact) {
+  private record Names(Map<Condition, Collection<String>> there, Collection<Boolean> impact) {
     static Names nothing() {
-      return new Names(
-          new HashSet<>(),
-          new HashSet<>(),
-          new HashSet<>(),
-          new HashSet<>(),
-          new HashSet<>(),
-          new HashSet<>(),
-          new HashSet<>(),
-          new HashSet<>(),
-          new HashSet<>());
+      return new Names(new EnumMap<>(Condition.class), new HashSet<>());
+    }
+
+    void add(Condition condition, Collection<String> names) {
+      there.computeIfAbsent(condition, key -> new HashSet<>()).addAll(names);
     }
 
     void add(Names more) {
-      undo.addAll(more.undo);
-      doUp.addAll(more.doUp);
-      disturb.addAll(more.disturb);
-      kinds.addAll(more.kinds);
-      circuits.addAll(more.circuits);
-      products.addAll(more.products);
-      tools.addAll(more.tools);
-      procedures.addAll(more.procedures);
+      more.there.forEach(this::add);
       impact.addAll(more.impact);
     }
 
-    boolean meetAny(List<Catalogue.Trigger> triggers) {
-      for (Catalogue.Trigger trigger : triggers) {
+    boolean meetAny(List<Trigger> triggers) {
+      for (Trigger trigger : triggers) {
         if (meet(trigger)) {
           return true;
         }
@@ -105,44 +94,62 @@ final class Bringing {
       return false;
     }
 
-    boolean meet(Catalogue.Trigger trigger) {
-      return meets(trigger.undo(), undo)
-          && meets(trigger.doUp(), doUp)
-          && meets(trigger.disturb(), disturb)
-          && meets(trigger.kind(), kinds)
-          && meets(trigger.circuit(), circuits)
-          && meets(trigger.apply(), products)
-          && meets(trigger.uses(), tools)
-          && meets(trigger.procedure(), procedures)
-          && (trigger.impact().isEmpty() || impact.contains(trigger.impact().get()));
+    boolean meet(Trigger trigger) {
+      for (Condition condition : trigger.asked().keySet()) {
+        if (!VEHICLE.contains(condition)
+            && !meets(trigger.names(condition), there.getOrDefault(condition, Set.of()))) {
+          return false;
+        }
+      }
+      return trigger.impact().isEmpty() || impact.contains(trigger.impact().get());
     }
   }
 
   private Names names(Sheet.SheetStep step) {
     List<Step> written = written(step);
-    return new Names(
-        items(step.undo()),
-        items(step.doUp()),
-        items(step.disturb()),
-        kinds(step),
-        step.circuits(),
-        products(written),
-        tools(written),
-        List.of(step.procedure()),
-        written.stream().map(Step::impact).toList());
+    Names names = Names.nothing();
+    names.add(Condition.UNDO, items(step.undo()));
+    names.add(Condition.DO_UP, items(step.doUp()));
+    names.add(Condition.DISTURB, items(step.disturb()));
+    names.add(Condition.KIND, kinds(step.undo()));
+    names.add(Condition.KIND, kinds(step.disturb()));
+    names.add(Condition.DO_UP_KIND, kinds(step.doUp()));
+    names.add(Condition.RENEW_KIND, kinds(renewed(step.doUp())));
+    names.add(Condition.CIRCUIT, step.circuits());
+    names.add(Condition.APPLY, products(written));
+    names.add(Condition.USES, tools(written));
+    names.add(Condition.MEASURE, measured(written));
+    names.add(Condition.PROCEDURE, List.of(step.procedure()));
+    names.add(Condition.SERVES, roles(step.procedure()));
+    written.forEach(one -> names.impact.add(one.impact()));
+    return names;
   }
 
-  /** The kinds of what a step takes off or disturbs. */
-  private List<String> kinds(Sheet.SheetStep step) {
+  private List<String> kinds(List<ItemAt> items) {
     List<String> kinds = new ArrayList<>();
-    step.undo().forEach(item -> kinds.addAll(resolved.thing(item).kinds()));
-    step.disturb().forEach(item -> kinds.addAll(resolved.thing(item).kinds()));
+    items.forEach(item -> kinds.addAll(resolved.thing(item).kinds()));
     return kinds;
   }
 
+  /** Those in whose place a new part goes on. */
+  private List<ItemAt> renewed(List<ItemAt> items) {
+    List<ItemAt> renewed = new ArrayList<>();
+    for (Task task : resolved.tasks().values()) {
+      items.stream().filter(task.renewed()::contains).forEach(renewed::add);
+    }
+    return renewed;
+  }
+
+  private List<String> roles(String procedure) {
+    return Optional.ofNullable(procedures.get(procedure))
+        .flatMap(one -> one.serves())
+        .map(role -> List.of(role.value()))
+        .orElse(List.of());
+  }
+
   /** Whether one of the triggers is met by procedures as a whole. */
-  boolean wholly(List<Catalogue.Trigger> triggers) {
-    for (Catalogue.Trigger trigger : triggers) {
+  boolean wholly(List<Trigger> triggers) {
+    for (Trigger trigger : triggers) {
       if (suits(trigger) && wholly(trigger)) {
         return true;
       }
@@ -151,9 +158,9 @@ final class Bringing {
   }
 
   /** The steps that one of the triggers finds by what they touch and with what. */
-  List<Sheet.SheetStep> steps(List<Catalogue.Trigger> triggers) {
-    List<Catalogue.Trigger> asked = new ArrayList<>();
-    for (Catalogue.Trigger trigger : triggers) {
+  List<Sheet.SheetStep> steps(List<Trigger> triggers) {
+    List<Trigger> asked = new ArrayList<>();
+    for (Trigger trigger : triggers) {
       if (!asksForWhole(trigger) && suits(trigger) && all.meet(trigger)) {
         asked.add(trigger);
       }
@@ -176,36 +183,39 @@ final class Bringing {
         .anyMatch(moment -> moment.value().compareTo(Moment.ON_THE_GROUND) >= 0);
   }
 
-  private boolean suits(Catalogue.Trigger trigger) {
-    return meets(trigger.trait(), traits)
-        && meets(trigger.state(), states)
-        && (trigger.without().isEmpty() || !traits.containsAll(trigger.without()));
+  private boolean suits(Trigger trigger) {
+    List<String> without = trigger.names(Condition.WITHOUT);
+    return meets(trigger.names(Condition.TRAIT), traits)
+        && meets(trigger.names(Condition.STATE), states)
+        && meets(trigger.names(Condition.BAY), List.of(resolved.bay().equipment().word()))
+        && (without.isEmpty() || !traits.containsAll(without));
   }
 
   /** A trigger that no single step can meet: by procedure alone, or by the vehicle alone. */
-  private static boolean asksForWhole(Catalogue.Trigger trigger) {
-    return trigger.impact().isEmpty()
-        && trigger.apply().isEmpty()
-        && trigger.uses().isEmpty()
-        && touchesNothing(trigger);
+  private static boolean asksForWhole(Trigger trigger) {
+    return asksForNothingBut(trigger, EnumSet.noneOf(Condition.class));
   }
 
-  private static boolean touchesNothing(Catalogue.Trigger trigger) {
-    return trigger.undo().isEmpty()
-        && trigger.doUp().isEmpty()
-        && trigger.disturb().isEmpty()
-        && trigger.kind().isEmpty()
-        && trigger.circuit().isEmpty();
+  /** Whether it asks for procedures and the vehicle alone, and for those conditions besides. */
+  private static boolean asksForNothingBut(Trigger trigger, Set<Condition> besides) {
+    Set<Condition> asked = EnumSet.noneOf(Condition.class);
+    asked.addAll(trigger.asked().keySet());
+    asked.removeAll(VEHICLE);
+    asked.removeAll(PROCEDURES);
+    return trigger.impact().isEmpty() && besides.containsAll(asked);
   }
 
   /** Whether procedures of the sheet meet a trigger by their names and by the tools they name. */
-  private boolean wholly(Catalogue.Trigger trigger) {
-    if (!touchesNothing(trigger) || !trigger.apply().isEmpty() || trigger.impact().isPresent()) {
+  private boolean wholly(Trigger trigger) {
+    if (!asksForNothingBut(trigger, EnumSet.of(Condition.USES))) {
       return false;
     }
+    List<String> named = trigger.names(Condition.PROCEDURE);
+    List<String> tools = trigger.names(Condition.USES);
     for (Procedure one : procedures.values()) {
-      if (meets(trigger.procedure(), List.of(one.name().value()))
-          && (trigger.uses().isEmpty() || meets(trigger.uses(), uses(one.uses())))) {
+      if (meets(named, List.of(one.name().value()))
+          && meets(trigger.names(Condition.SERVES), roles(one.name().value()))
+          && (tools.isEmpty() || meets(tools, uses(one.uses())))) {
         return true;
       }
     }
@@ -233,21 +243,33 @@ final class Bringing {
     };
   }
 
-  private static List<String> products(List<Step> steps) {
+  private List<String> products(List<Step> steps) {
     List<String> products = new ArrayList<>();
-    steps.forEach(step -> step.apply().forEach(apply -> products.add(apply.value().product())));
+    for (Step step : steps) {
+      step.apply()
+          .forEach(
+              apply ->
+                  products.addAll(
+                      resolved.catalogue().vocabulary().product(apply.value().product())));
+    }
     return products;
   }
 
-  private static List<String> tools(List<Step> steps) {
+  private static List<String> measured(List<Step> steps) {
+    List<String> figures = new ArrayList<>();
+    steps.forEach(step -> step.measure().ifPresent(figure -> figures.add(figure.value())));
+    return figures;
+  }
+
+  private List<String> tools(List<Step> steps) {
     List<String> tools = new ArrayList<>();
     steps.forEach(step -> tools.addAll(uses(step.uses())));
     return tools;
   }
 
-  private static List<String> uses(List<Located<Procedure.Use>> uses) {
+  private List<String> uses(List<Located<Procedure.Use>> uses) {
     List<String> names = new ArrayList<>();
-    uses.forEach(use -> names.add(use.value().name()));
+    uses.forEach(use -> names.addAll(resolved.catalogue().vocabulary().tool(use.value().name())));
     return names;
   }
 

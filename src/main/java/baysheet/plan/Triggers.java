@@ -1,14 +1,16 @@
 package baysheet.plan;
 
-import baysheet.books.Catalogue.Trigger;
 import baysheet.books.Procedure;
-import baysheet.report.Located;
+import baysheet.books.Trigger;
+import baysheet.books.Trigger.Condition;
+import baysheet.books.Vocabulary;
 import baysheet.resolve.BoundStep;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import java.util.BitSet;
 import java.util.Collection;
 import java.util.Collections;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -29,22 +31,25 @@ final class Triggers {
 
   private final BitSet impact = new BitSet();
   private final BitSet withoutImpact = new BitSet();
-  private final Named undo = new Named();
-  private final Named doUp = new Named();
-  private final Named disturb = new Named();
-  private final Named kinds = new Named();
-  private final Named circuits = new Named();
-  private final Named products = new Named();
-  private final Named tools = new Named();
-  private final Named procedures = new Named();
 
-  /** The first line of each procedure. */
-  private final Named firsts = new Named();
+  /** Lines by what they do. */
+  private final Map<Condition, Named> done = new EnumMap<>(Condition.class);
+
+  /** The first line of each procedure, by its name and by the role that it serves. */
+  private final Map<Condition, Named> firsts = new EnumMap<>(Condition.class);
+
+  /** Items in whose place a new part goes on. */
+  private final Set<ItemAt> renewed = new HashSet<>();
 
   Triggers(Resolved resolved, List<Laid> lines) {
     this.resolved = resolved;
     this.traits = resolved.book().traits();
     resolved.job().state().forEach(state -> states.add(state.value()));
+    resolved.tasks().values().forEach(task -> renewed.addAll(task.renewed()));
+    for (Condition condition : Condition.values()) {
+      done.put(condition, new Named());
+      firsts.put(condition, new Named());
+    }
     for (int i = 0; i < lines.size(); i++) {
       // A check, a gate or a final torque does nothing that the steps before it have not done.
       if (lines.get(i).step().phase().isWork()) {
@@ -93,40 +98,62 @@ final class Triggers {
     Draft step = laid.step();
     work.set(line);
     (step.impact() ? impact : withoutImpact).set(line);
-    laid.undo().forEach(item -> add(undo, item, line));
-    laid.doUp().forEach(item -> doUp.add(item.item(), line));
-    laid.disturb().forEach(item -> add(disturb, item, line));
-    step.circuits().forEach(circuit -> circuits.add(circuit, line));
-    for (BoundStep.BoundApply apply : step.apply()) {
-      products.add(apply.product(), line);
+    laid.undo().forEach(item -> add(Condition.UNDO, Condition.KIND, item, line));
+    laid.disturb().forEach(item -> add(Condition.DISTURB, Condition.KIND, item, line));
+    laid.doUp().forEach(item -> add(Condition.DO_UP, Condition.DO_UP_KIND, item, line));
+    for (ItemAt item : laid.doUp()) {
+      if (renewed.contains(item)) {
+        kinds(Condition.RENEW_KIND, item, line);
+      }
     }
-    step.uses().forEach(use -> tools.add(use.name(), line));
+    step.circuits().forEach(circuit -> add(Condition.CIRCUIT, circuit, line));
+    for (BoundStep.BoundApply apply : step.apply()) {
+      vocabulary().product(apply.product()).forEach(it -> add(Condition.APPLY, it, line));
+    }
+    step.uses().forEach(use -> tool(use.name(), line));
+    step.entry().ifPresent(figure -> add(Condition.MEASURE, figure, line));
     procedure(line, step);
   }
 
-  /** What comes off or is disturbed counts by its kinds as well. */
-  private void add(Named by, ItemAt item, int line) {
-    by.add(item.item(), line);
-    resolved.thing(item).kinds().forEach(kind -> kinds.add(kind, line));
+  private void add(Condition condition, String name, int line) {
+    done.get(condition).add(name, line);
+  }
+
+  private void add(Condition byName, Condition byKind, ItemAt item, int line) {
+    add(byName, item.item(), line);
+    kinds(byKind, item, line);
+  }
+
+  private void kinds(Condition condition, ItemAt item, int line) {
+    resolved.thing(item).kinds().forEach(kind -> add(condition, kind, line));
+  }
+
+  private void tool(String name, int line) {
+    vocabulary().tool(name).forEach(it -> add(Condition.USES, it, line));
+  }
+
+  private Vocabulary vocabulary() {
+    return resolved.catalogue().vocabulary();
   }
 
   /** The tools that a procedure names as a whole count at its first line. */
   private void procedure(int line, Draft step) {
-    String name = step.task().procedure();
-    if (!firsts.has(name)) {
-      firsts.add(name, line);
-      for (Located<Procedure.Use> use : resolved.tasks().get(step.task()).procedure().uses()) {
-        tools.add(use.value().name(), line);
-      }
+    Procedure procedure = resolved.tasks().get(step.task()).procedure();
+    String name = procedure.name().value();
+    if (!firsts.get(Condition.PROCEDURE).has(name)) {
+      firsts.get(Condition.PROCEDURE).add(name, line);
+      procedure.serves().ifPresent(it -> firsts.get(Condition.SERVES).add(it.value(), line));
+      procedure.uses().forEach(use -> tool(use.value().name(), line));
     }
-    procedures.add(name, line);
+    add(Condition.PROCEDURE, name, line);
+    procedure.serves().ifPresent(role -> add(Condition.SERVES, role.value(), line));
   }
 
   /** Indices of the lines that one of the triggers finds, in order. */
   List<Integer> lines(List<Trigger> triggers) {
     BitSet found = new BitSet();
     for (Trigger trigger : triggers) {
-      if (suitsJob(trigger) && asksForStep(trigger)) {
+      if (suitsJob(trigger) && asksForDeed(trigger)) {
         add(trigger, found);
       }
     }
@@ -137,49 +164,37 @@ final class Triggers {
   private void add(Trigger trigger, BitSet all) {
     BitSet found = (BitSet) work.clone();
     // A trigger by procedure alone counts at the procedure's first line, not at each.
-    Named places = onlyProcedure(trigger) ? firsts : procedures;
-    if (kinds.narrow(found, trigger.kind())
-        && undo.narrow(found, trigger.undo())
-        && doUp.narrow(found, trigger.doUp())
-        && disturb.narrow(found, trigger.disturb())
-        && circuits.narrow(found, trigger.circuit())
-        && products.narrow(found, trigger.apply())
-        && tools.narrow(found, trigger.uses())
-        && places.narrow(found, trigger.procedure())) {
-      trigger.impact().ifPresent(with -> found.andNot(with ? withoutImpact : impact));
-      all.or(found);
+    Map<Condition, Named> procedures = trigger.asksForStep() ? done : firsts;
+    for (Condition condition : trigger.asked().keySet()) {
+      Named lines = (condition.isOfProcedure() ? procedures : done).get(condition);
+      if (!condition.isOfVehicle() && !lines.narrow(found, trigger.names(condition))) {
+        return;
+      }
     }
+    trigger.impact().ifPresent(with -> found.andNot(with ? withoutImpact : impact));
+    all.or(found);
   }
 
   /** Whether the vehicle alone sets one of them off. */
   boolean vehicle(List<Trigger> triggers) {
     for (Trigger trigger : triggers) {
-      if (!asksForStep(trigger) && suitsJob(trigger)) {
+      if (!asksForDeed(trigger) && suitsJob(trigger)) {
         return true;
       }
     }
     return false;
   }
 
-  private static boolean asksForStep(Trigger trigger) {
-    return !trigger.procedure().isEmpty() || !onlyProcedure(trigger);
+  private static boolean asksForDeed(Trigger trigger) {
+    return trigger.asksForStep() || trigger.asksForProcedure();
   }
 
   private boolean suitsJob(Trigger trigger) {
-    return any(trigger.trait(), traits)
-        && any(trigger.state(), states)
-        && (trigger.without().isEmpty() || !traits.containsAll(trigger.without()));
-  }
-
-  private static boolean onlyProcedure(Trigger trigger) {
-    return trigger.impact().isEmpty()
-        && trigger.undo().isEmpty()
-        && trigger.doUp().isEmpty()
-        && trigger.disturb().isEmpty()
-        && trigger.kind().isEmpty()
-        && trigger.circuit().isEmpty()
-        && trigger.apply().isEmpty()
-        && trigger.uses().isEmpty();
+    List<String> without = trigger.names(Condition.WITHOUT);
+    return any(trigger.names(Condition.TRAIT), traits)
+        && any(trigger.names(Condition.STATE), states)
+        && any(trigger.names(Condition.BAY), List.of(resolved.bay().equipment().word()))
+        && (without.isEmpty() || !traits.containsAll(without));
   }
 
   /** No name asked for, or one of them there. */

@@ -13,9 +13,22 @@ public final class Nearest {
    * nothing is near enough to be worth saying.
    */
   public static Optional<String> of(String written, Collection<String> known) {
+    return within(farthest(plain(written)), written, known);
+  }
+
+  /**
+   * The known name of which this is a slip of the pen: one slip, or two in a word of nine
+   * characters and more. For words that may be free, where a wrong suggestion would be in the way.
+   */
+  public static Optional<String> slip(String written, Collection<String> known) {
+    int length = plain(written).length();
+    return length < 4 ? Optional.empty() : within(length < 9 ? 1 : 2, written, known);
+  }
+
+  private static Optional<String> within(int farthest, String written, Collection<String> known) {
     String plain = plain(written);
     Optional<String> best = Optional.empty();
-    int bestDistance = farthest(plain) + 1;
+    int bestDistance = farthest + 1;
     for (String name : known) {
       int distance = distance(plain, plain(name), bestDistance);
       if (distance < bestDistance) {

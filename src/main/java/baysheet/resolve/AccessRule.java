@@ -6,7 +6,6 @@ import baysheet.books.Place;
 import baysheet.books.Procedure;
 import baysheet.books.ShopFolder;
 import baysheet.report.Located;
-import baysheet.report.Nearest;
 import baysheet.report.Problem;
 import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
@@ -31,6 +30,7 @@ final class AccessRule {
   private final Bay bay;
   private final Problems problems;
   private final Map<TaskId, Set<TaskId>> found = new LinkedHashMap<>();
+  private final Map<TaskId, Located<Job.Work>> origins = new LinkedHashMap<>();
   private final Deque<TaskId> path = new ArrayDeque<>();
 
   AccessRule(ShopFolder folder, Bay bay, Problems problems) {
@@ -46,6 +46,7 @@ final class AccessRule {
     Set<TaskId> asked = new LinkedHashSet<>();
     for (Located<Job.Work> work : works) {
       for (TaskId id : tasks(work.value().procedure(), work.value().place(), work)) {
+        origins.putIfAbsent(id, work);
         if (!asked.add(id)) {
           problems.add(Problem.of(ProblemCode.WORK_TWICE, work.at(), id + " is asked for twice"));
         }
@@ -59,6 +60,11 @@ final class AccessRule {
     asked.forEach(id -> found.put(id, new LinkedHashSet<>()));
     asked.forEach(this::open);
     return found;
+  }
+
+  /** The work for which a task is there: its own, or the first that it gives access to. */
+  Located<Job.Work> origin(TaskId id) {
+    return origins.get(id);
   }
 
   private void open(TaskId id) {
@@ -80,6 +86,7 @@ final class AccessRule {
     boolean known = found.containsKey(next) && (found.get(id).contains(next) || !fresh(next));
     found.computeIfAbsent(next, key -> new LinkedHashSet<>());
     found.get(id).add(next);
+    origins.putIfAbsent(next, origins.get(id));
     if (!known) {
       open(next);
     }
@@ -132,7 +139,10 @@ final class AccessRule {
     List<Procedure> serving = own == null ? servers(name) : List.of(own);
     List<Procedure> here = serving.stream().filter(this::isPossible).toList();
     if (here.size() != 1) {
-      problems.add(serving.isEmpty() ? unknown(name, asking) : unserved(name, here, asking));
+      problems.add(
+          serving.isEmpty()
+              ? folder.names().noProcedure(new Located<>(name, asking.at()))
+              : unserved(name, here, asking));
       return Optional.empty();
     }
     return Optional.of(here.get(0));
@@ -146,14 +156,6 @@ final class AccessRule {
     return folder.procedures().values().stream()
         .filter(p -> p.serves().map(s -> s.value().equals(name)).orElse(false))
         .toList();
-  }
-
-  private Problem unknown(String name, Located<?> asking) {
-    Set<String> known = new LinkedHashSet<>(folder.procedures().keySet());
-    folder.procedures().values().forEach(p -> p.serves().ifPresent(s -> known.add(s.value())));
-    return Problem.of(
-            ProblemCode.UNKNOWN_PROCEDURE, asking.at(), "there is no procedure \"" + name + "\"")
-        .near(Nearest.of(name, known));
   }
 
   private Problem unserved(String name, List<Procedure> here, Located<?> asking) {

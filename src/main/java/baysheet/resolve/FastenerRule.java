@@ -49,7 +49,7 @@ final class FastenerRule {
     return from.outward().stream().filter(place -> !candidates(name, place).isEmpty()).findFirst();
   }
 
-  /** The fastener at its home; empty, with a problem, when its entry is not whole or not clear. */
+  /** The fastener at its home; empty when its entry is not whole, or with a problem not clear. */
   Optional<Bound> bind(ItemAt item, Span asked) {
     List<Map.Entry<EffectiveBook.Key, EffectiveBook.Merged>> found =
         candidates(item.item(), item.place());
@@ -113,7 +113,7 @@ final class FastenerRule {
     FastenerCheck.check(text, problems);
     Optional<Fastener> whole = text.complete(merged.name());
     if (whole.isEmpty()) {
-      problems.add(incomplete(item.item() + " at " + item.place(), merged));
+      // Told already, with the whole book.
       return Optional.empty();
     }
     return Optional.of(

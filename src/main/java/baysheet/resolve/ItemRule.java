@@ -1,7 +1,11 @@
 package baysheet.resolve;
 
 import baysheet.books.Catalogue;
+import baysheet.books.KnownNames;
+import baysheet.books.KnownNames.Sort;
 import baysheet.books.Place;
+import baysheet.books.Procedure;
+import baysheet.books.ShopFolder;
 import baysheet.books.Step;
 import baysheet.report.Located;
 import baysheet.report.Nearest;
@@ -14,7 +18,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.stream.Stream;
 
 /**
@@ -26,15 +29,17 @@ final class ItemRule {
 
   private final EffectiveBook book;
   private final Catalogue catalogue;
+  private final KnownNames known;
   private final FastenerRule fasteners;
   private final Problems problems;
   private final Map<ItemAt, Bound> things = new LinkedHashMap<>();
   private final Set<ItemAt> fastenersNamed = new LinkedHashSet<>();
   private final Set<List<String>> told = new LinkedHashSet<>();
 
-  ItemRule(EffectiveBook book, Catalogue catalogue, FastenerRule fasteners, Problems problems) {
+  ItemRule(EffectiveBook book, ShopFolder folder, FastenerRule fasteners, Problems problems) {
     this.book = book;
-    this.catalogue = catalogue;
+    this.catalogue = folder.catalogue();
+    this.known = folder.names();
     this.fasteners = fasteners;
     this.problems = problems;
   }
@@ -52,6 +57,11 @@ final class ItemRule {
   /** The steps with their items bound; what cannot be bound is a problem and left out. */
   List<BoundStep> bind(List<Step> steps, Place place) {
     return steps.stream().map(step -> bind(step, place)).toList();
+  }
+
+  /** The items in whose place new parts go on. */
+  List<ItemAt> renewed(List<Procedure.Part> parts, Place place) {
+    return items(parts.stream().flatMap(part -> part.renews().stream()).toList(), place);
   }
 
   private BoundStep bind(Step step, Place place) {
@@ -112,8 +122,12 @@ final class ItemRule {
       return fastener.filter(item -> known(item, written));
     }
     Catalogue.Item item = catalogue.items().get(name);
+    if (item == null && !known.all(Sort.ITEM).contains(name)) {
+      problems.add(known.noItem(new Located<>(name, written.at())));
+      return Optional.empty();
+    }
     if (item == null || isFastener(item)) {
-      tellOnce(unknown(name, place, written, item != null), name, place, item != null);
+      tellOnce(lacking(name, place, written), name, place);
       return Optional.empty();
     }
     ItemAt here = new ItemAt(name, place);
@@ -133,27 +147,27 @@ final class ItemRule {
     return item.kinds().stream().anyMatch(kind -> kind.value().equals("fastener"));
   }
 
-  /**
-   * What a book lacks is one gap to fill, however many steps and sides ask for it; a name that
-   * nothing has may be misspelt in one step only, so each of these is told, for one side.
-   */
-  private void tellOnce(Problem problem, String name, Place place, boolean lacking) {
-    String where = place.axle().orElse(place).word();
-    if (told.add(List.of(name, where, lacking ? "" : problem.at().toString()))) {
+  /** What a book lacks is one gap to fill, however many steps and sides ask for it. */
+  private void tellOnce(Problem problem, String name, Place place) {
+    if (told.add(List.of(name, place.axle().orElse(place).word())) && !isMisspelt(name)) {
       problems.add(problem);
     }
   }
 
-  private Problem unknown(String name, Place place, Located<String> written, boolean worded) {
-    Set<String> known = new TreeSet<>(book.names());
-    known.addAll(catalogue.items().keySet());
-    known.remove(name);
-    String what =
-        "spec book \"%s\" has no fastener \"%s\" at %s"
-                .formatted(book.own().vehicle().value(), name, place)
-            + (worded ? "" : ", and the catalogue has no such item");
+  /** Whether the book has it under a name that nothing asks for; that is told already. */
+  private boolean isMisspelt(String name) {
+    return book.names().stream()
+        .filter(own -> !known.knows(Sort.FASTENER, own))
+        .anyMatch(own -> Nearest.of(own, List.of(name)).isPresent());
+  }
+
+  private Problem lacking(String name, Place place, Located<String> written) {
     Problem problem =
-        Problem.of(ProblemCode.UNKNOWN_ITEM, written.at(), what).near(Nearest.of(name, known));
+        Problem.of(
+            ProblemCode.UNKNOWN_ITEM,
+            written.at(),
+            "spec book \"%s\" has no fastener \"%s\" at %s"
+                .formatted(book.own().vehicle().value(), name, place));
     return book.named(name)
         .findFirst()
         .map(

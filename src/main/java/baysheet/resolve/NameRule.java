@@ -1,79 +1,67 @@
 package baysheet.resolve;
 
-import baysheet.books.Catalogue;
 import baysheet.books.Job;
+import baysheet.books.KnownNames;
+import baysheet.books.KnownNames.Sort;
 import baysheet.books.Procedure;
+import baysheet.books.SpecBook;
 import baysheet.books.Step;
 import baysheet.report.Located;
-import baysheet.report.Nearest;
-import baysheet.report.Problem;
-import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
-import java.util.Collection;
 import java.util.List;
-import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
-import java.util.stream.Stream;
 
-/** Names that refer to the catalogue: hazards, circuits, states, waived cautions. */
+/** Names that refer to other files of the folder: each is known, or told. */
 final class NameRule {
-  private final Catalogue catalogue;
+  private final KnownNames known;
   private final Problems problems;
-  private final Set<String> circuits = new TreeSet<>();
 
-  NameRule(Catalogue catalogue, Problems problems) {
-    this.catalogue = catalogue;
+  NameRule(KnownNames known, Problems problems) {
+    this.known = known;
     this.problems = problems;
-    catalogue.items().forEach(this::circuit);
-  }
-
-  private void circuit(String name, Catalogue.Item item) {
-    for (Located<String> kind : item.kinds()) {
-      if (kind.value().equals("circuit")) {
-        circuits.add(name);
-      }
-    }
   }
 
   void check(Job job) {
-    job.state()
-        .forEach(
-            state -> known(ProblemCode.UNKNOWN_STATE, "state", state, catalogue.states().keySet()));
+    all(Sort.STATE, job.state());
     job.waive()
-        .forEach(
-            (name, who) ->
-                known(
-                    ProblemCode.UNKNOWN_CAUTION,
-                    "caution",
-                    new Located<>(name, who.at()),
-                    catalogue.cautions().keySet()));
+        .forEach((name, who) -> known.check(Sort.CAUTION, new Located<>(name, who.at()), problems));
+  }
+
+  void check(SpecBook book) {
+    all(Sort.TRAIT, book.traits());
+    book.fluids().values().forEach(fluid -> known.check(Sort.FLUID, fluid.name(), problems));
+    book.checked().ifPresent(checked -> known.check(Sort.PERSON, checked.by(), problems));
+    book.fasteners().stream()
+        .flatMap(group -> group.fasteners().values().stream())
+        .forEach(fastener -> known.fastener(fastener.name(), problems));
   }
 
   void check(Procedure procedure) {
-    Stream.of(procedure.open(), procedure.work(), procedure.close())
-        .flatMap(List::stream)
-        .forEach(this::check);
+    procedure.behind().forEach(access -> procedure(access.map(Procedure.Access::procedure)));
+    procedure.after().forEach(this::procedure);
+    procedure.before().forEach(this::procedure);
+    procedure.uses().forEach(use -> known.tool(use, problems));
+    procedure.parts().stream().flatMap(part -> part.renews().stream()).forEach(this::item);
+    procedure.steps().forEach(this::check);
+  }
+
+  private void procedure(Located<String> name) {
+    known.check(Sort.PROCEDURE, Sort.ROLE, name, problems);
   }
 
   private void check(Step step) {
-    step.hazards()
-        .forEach(
-            hazard ->
-                known(
-                    ProblemCode.UNKNOWN_CAUTION, "caution", hazard, catalogue.cautions().keySet()));
-    step.openCircuit()
-        .forEach(circuit -> known(ProblemCode.UNKNOWN_CIRCUIT, "circuit", circuit, circuits));
+    step.items().forEach(this::item);
+    all(Sort.CAUTION, step.hazards());
+    all(Sort.CIRCUIT, step.openCircuit());
+    step.uses().forEach(use -> known.tool(use, problems));
+    step.apply().forEach(it -> known.product(it.map(Step.Apply::product), problems));
+    step.measure().ifPresent(figure -> known.measure(figure, problems));
   }
 
-  private void known(
-      ProblemCode code, String what, Located<String> name, Collection<String> known) {
-    if (known.contains(name.value())) {
-      return;
-    }
-    Optional<String> nearest = Nearest.of(name.value(), known);
-    problems.add(
-        Problem.of(code, name.at(), "the catalogue has no " + what + " \"" + name.value() + "\"")
-            .near(nearest));
+  private void item(Located<String> name) {
+    known.check(Sort.ITEM, name.map(Step::withoutPlace), problems);
+  }
+
+  private void all(Sort sort, List<Located<String>> names) {
+    names.forEach(name -> known.check(sort, name, problems));
   }
 }

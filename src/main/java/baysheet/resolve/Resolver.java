@@ -44,9 +44,10 @@ public final class Resolver {
     Optional<Shop.Person> by = crew.by(job);
     Optional<Shop.Person> with = crew.with(job);
     crew.waivers(job);
-    NameRule names = new NameRule(folder.catalogue(), problems);
+    NameRule names = new NameRule(folder.names(), problems);
     names.check(job);
     Optional<EffectiveBook> book = book(job, folder, problems);
+    book.ifPresent(it -> FolderCheck.book(it, names, problems));
     if (bay.isEmpty() || by.isEmpty() || book.isEmpty()) {
       return Optional.empty();
     }
@@ -69,7 +70,7 @@ public final class Resolver {
 
   private static ItemRule items(Job job, ShopFolder folder, EffectiveBook book, Problems problems) {
     FastenerRule fasteners = new FastenerRule(book, job, folder.catalogue(), problems);
-    return new ItemRule(book, folder.catalogue(), fasteners, problems);
+    return new ItemRule(book, folder, fasteners, problems);
   }
 
   private static Optional<EffectiveBook> book(Job job, ShopFolder folder, Problems problems) {
@@ -122,15 +123,18 @@ public final class Resolver {
         after,
         items.bind(procedure.open(), place),
         items.bind(procedure.work(), place),
-        items.bind(procedure.close(), place));
+        items.bind(procedure.close(), place),
+        items.renewed(procedure.parts(), place));
   }
 
   /** Tasks that must be finished before this one: by its own word or by theirs. */
   private static List<TaskId> after(TaskId id, Map<TaskId, Set<TaskId>> access, ShopFolder folder) {
     List<TaskId> after = new ArrayList<>();
     for (TaskId other : access.keySet()) {
-      boolean follows = names(folder.procedures().get(id.procedure()).after(), other);
-      boolean precedes = names(folder.procedures().get(other.procedure()).before(), id);
+      Procedure own = folder.procedures().get(id.procedure());
+      Procedure its = folder.procedures().get(other.procedure());
+      boolean follows = names(own.after(), its);
+      boolean precedes = names(its.before(), own);
       if (!other.equals(id)
           && (follows || precedes)
           && !access.get(id).contains(other)
@@ -141,9 +145,11 @@ public final class Resolver {
     return after;
   }
 
-  private static boolean names(List<Located<String>> procedures, TaskId task) {
-    for (Located<String> name : procedures) {
-      if (name.value().equals(task.procedure())) {
+  /** Whether a procedure is named, or a role that it serves. */
+  private static boolean names(List<Located<String>> names, Procedure procedure) {
+    Optional<String> role = procedure.serves().map(Located::value);
+    for (Located<String> name : names) {
+      if (name.value().equals(procedure.name().value()) || role.equals(Optional.of(name.value()))) {
         return true;
       }
     }

@@ -11,6 +11,7 @@ import java.util.Objects;
  * @param asked whether the job names it, or it is only access
  * @param access what is opened before and closed after it, directly
  * @param after what must be finished before it is opened
+ * @param renewed items in whose place one of its new parts goes on
  */
 public record Task(
     TaskId id,
@@ -21,7 +22,8 @@ public record Task(
     List<TaskId> after,
     List<BoundStep> open,
     List<BoundStep> work,
-    List<BoundStep> close) {
+    List<BoundStep> close,
+    List<ItemAt> renewed) {
   public Task {
     Objects.requireNonNull(id);
     Objects.requireNonNull(procedure);
@@ -30,5 +32,6 @@ public record Task(
     open = List.copyOf(open);
     work = List.copyOf(work);
     close = List.copyOf(close);
+    renewed = List.copyOf(renewed);
   }
 }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import baysheet.books.Trigger.Condition;
 import baysheet.report.Located;
 import baysheet.report.Problems;
 import java.math.BigDecimal;
@@ -40,20 +41,25 @@ class CatalogueReaderTest {
 
   @Test
   void aTriggerIsReadAsWritten() {
-    Catalogue.Trigger first = WHOLE.cautions().get("brake-dust").when().get(0);
-    assertEquals(List.of("brake-friction"), first.kind());
-    assertEquals(List.of("brake-pads"), first.undo());
-    assertEquals(List.of("brake-pads"), first.doUp());
+    Trigger first = WHOLE.cautions().get("brake-dust").when().get(0);
+    assertEquals(List.of("brake-friction"), first.names(Condition.KIND));
+    assertEquals(List.of("brake-pads"), first.names(Condition.UNDO));
+    assertEquals(List.of("brake-pads"), first.names(Condition.DO_UP));
     assertEquals(Optional.empty(), first.impact());
-    Catalogue.Trigger second = WHOLE.cautions().get("brake-dust").when().get(1);
-    assertEquals(List.of("brake-piston"), second.disturb());
-    assertEquals(List.of("brake-hydraulics"), second.circuit());
-    assertEquals(List.of("brake cleaner"), second.apply());
-    assertEquals(List.of("air gun"), second.uses());
-    assertEquals(List.of("discs-and-pads"), second.procedure());
-    assertEquals(List.of("abs"), second.trait());
-    assertEquals(List.of("airbags"), second.without());
-    assertEquals(List.of("rusty"), second.state());
+    Trigger second = WHOLE.cautions().get("brake-dust").when().get(1);
+    assertEquals(List.of("brake-piston"), second.names(Condition.DISTURB));
+    assertEquals(List.of("brake-hydraulics"), second.names(Condition.CIRCUIT));
+    assertEquals(List.of("brake cleaner"), second.names(Condition.APPLY));
+    assertEquals(List.of("air gun"), second.names(Condition.USES));
+    assertEquals(List.of("discs-and-pads"), second.names(Condition.PROCEDURE));
+    assertEquals(List.of("raise"), second.names(Condition.SERVES));
+    assertEquals(List.of("jack"), second.names(Condition.BAY));
+    assertEquals(List.of("height"), second.names(Condition.MEASURE));
+    assertEquals(List.of("hub-nut"), second.names(Condition.DO_UP_KIND));
+    assertEquals(List.of("brake-friction"), second.names(Condition.RENEW_KIND));
+    assertEquals(List.of("abs"), second.names(Condition.TRAIT));
+    assertEquals(List.of("airbags"), second.names(Condition.WITHOUT));
+    assertEquals(List.of("rusty"), second.names(Condition.STATE));
     assertEquals(Optional.of(true), second.impact());
   }
 
@@ -61,7 +67,7 @@ class CatalogueReaderTest {
   void aConsequenceIsReadAsWritten() {
     Catalogue.Rule firm = WHOLE.rules().get("pedal-firm");
     assertEquals("Pump the pedal until it is firm", firm.check().value());
-    assertEquals(List.of("brake-piston"), firm.when().get(0).disturb());
+    assertEquals(List.of("brake-piston"), firm.when().get(0).names(Condition.DISTURB));
     assertEquals(Moment.BEFORE_MOVING, firm.moment().value());
     assertTrue(firm.hold());
     assertEquals(Optional.of("how often to pump"), firm.needs().map(Located::value));
@@ -123,7 +129,7 @@ class CatalogueReaderTest {
 
   private static List<String> checked(Catalogue catalogue, List<SpecBook> books) {
     Problems problems = new Problems();
-    CatalogueCheck.check(catalogue, books, problems);
+    CatalogueCheck.check(Shelf.folder(catalogue, books), problems);
     return problems.all().stream().map(problem -> problem.code().word()).toList();
   }
 

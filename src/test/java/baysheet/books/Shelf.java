@@ -6,8 +6,11 @@ import baysheet.yaml.Node;
 import baysheet.yaml.SourceFile;
 import baysheet.yaml.YamlFile;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** Files and texts for the tests of this package, read by the reader that their first key calls. */
 final class Shelf {
@@ -43,7 +46,31 @@ final class Shelf {
 
   private static Optional<Catalogue> catalogue(Node node, Problems problems) {
     Optional<Catalogue> catalogue = CatalogueReader.read(node, problems);
-    catalogue.ifPresent(it -> CatalogueCheck.check(it, List.of(), problems));
+    catalogue.ifPresent(it -> CatalogueCheck.check(folder(it, List.of()), problems));
     return catalogue;
+  }
+
+  /**
+   * A folder with the tool's own words, that catalogue and those books; procedures are said to have
+   * a fault, so that any name of one may be right.
+   */
+  static ShopFolder folder(Catalogue catalogue, List<SpecBook> books) {
+    Map<String, SpecBook> named = new LinkedHashMap<>();
+    books.forEach(book -> named.put(book.vehicle().value(), book));
+    return new ShopFolder(
+        ShopReader.read(whole("shop.yaml"), new Problems()).orElseThrow(),
+        named,
+        Map.of(),
+        CatalogueReader.merge(List.of(words(), catalogue)),
+        new ShopFolder.Faulty(Set.of(), Set.of("any")));
+  }
+
+  private static Catalogue words() {
+    Problems problems = new Problems();
+    Path path = Path.of("src/main/resources/baysheet/catalogue/vocabulary.yaml");
+    return SourceFile.read(path, "vocabulary.yaml", problems)
+        .flatMap(source -> YamlFile.parse(source, problems))
+        .flatMap(node -> CatalogueReader.read(node, problems))
+        .orElseThrow(() -> new AssertionError(problems.all()));
   }
 }

@@ -132,8 +132,15 @@ final class RandomShops {
   private static String catalogue() {
     return "items:\n  on-its-wheels: {name: on its wheels, kinds: [support]}\n"
         + "  oil: {name: oil, kinds: [circuit]}\n"
+        + IntStream.range(0, FASTENERS)
+            .mapToObj(i -> "  f%d: {name: fastener %d, kinds: [fastener]}\n".formatted(i, i))
+            .collect(Collectors.joining())
         + IntStream.range(0, ITEMS)
             .mapToObj(i -> "  i%d: {name: item %d, kinds: [k%d]}\n".formatted(i, i, i))
+            .collect(Collectors.joining())
+        + "kinds:\n"
+        + IntStream.range(0, ITEMS)
+            .mapToObj(i -> "  k%d: an item of kind %d\n".formatted(i, i))
             .collect(Collectors.joining())
         + """
         cautions:

@@ -72,7 +72,13 @@ class NamesTest {
     assertEquals("vehicles/heron.yaml:9:5", problem.related().get(0).at().toString());
   }
 
-  /** The catalogue words the bolt, and the book has none of that name. */
+  /** The catalogue words the bolt, and the book has another one. */
+  private static ShopTexts lacking() {
+    return wordedOnly()
+        .replacing("vehicles/heron.yaml", "arm-bold:", "knee-screw:")
+        .replacing("catalogue/own.yaml", "  wheel:", "  knee-screw: {name: knee screw}\n  wheel:");
+  }
+
   private static ShopTexts wordedOnly() {
     return Bench.shop()
         .replacing("vehicles/heron.yaml", "arm-bolt:", "arm-bold:")
@@ -83,16 +89,15 @@ class NamesTest {
   }
 
   @Test
-  void aWordedFastenerWithoutABookEntryIsUnknown() {
-    ShopTexts shop = wordedOnly();
-    only(shop, "procedures/arm.yaml:6:29 unknown-item", "arm-bold");
+  void aMisspeltFastenerOfABookIsToldThere() {
+    only(wordedOnly(), "vehicles/heron.yaml:9:5 unknown-fastener", "arm-bolt");
   }
 
   /** Two sides, and a step that takes it off and one that puts it on: one gap in the book. */
   @Test
   void whatTheBookLacksIsToldOnce() {
     ShopTexts shop =
-        wordedOnly()
+        lacking()
             .replacing(
                 "procedures/arm.yaml",
                 "open:",

@@ -1,5 +1,7 @@
 package baysheet.resolve;
 
+import static baysheet.books.ShopFolder.Faulty.NONE;
+
 import baysheet.books.Catalogue;
 import baysheet.books.CatalogueCheck;
 import baysheet.books.CatalogueReader;
@@ -38,7 +40,13 @@ import java.util.stream.Stream;
  */
 public final class ShopTexts {
   private static final List<String> BUILT_IN =
-      List.of("items.yaml", "cautions.yaml", "consequences.yaml", "states.yaml", "terms.yaml");
+      List.of(
+          "items.yaml",
+          "cautions.yaml",
+          "consequences.yaml",
+          "states.yaml",
+          "terms.yaml",
+          "vocabulary.yaml");
 
   private final Map<String, String> files;
 
@@ -122,21 +130,28 @@ public final class ShopTexts {
           .flatMap(node -> ProcedureReader.read(node, name(path), problems))
           .ifPresent(procedure -> procedures.put(procedure.name().value(), procedure));
     }
-    Catalogue catalogue = catalogue(books, problems);
+    Catalogue catalogue = catalogue(problems);
     faultless(problems);
-    return new ShopFolder(shop.orElseThrow(), books, procedures, catalogue);
+    ShopFolder folder = new ShopFolder(shop.orElseThrow(), books, procedures, catalogue, NONE);
+    CatalogueCheck.check(folder, problems);
+    faultless(problems);
+    return folder;
   }
 
-  private Catalogue catalogue(Map<String, SpecBook> books, Problems problems) {
+  /** The words that rules go by are the tool's own, whatever the rules are. */
+  private Catalogue catalogue(Problems problems) {
     List<Catalogue> parts = new ArrayList<>();
+    Source words =
+        new Source("catalogue/vocabulary.yaml", resource("/baysheet/catalogue/vocabulary.yaml"));
+    YamlFile.parse(words, problems)
+        .flatMap(node -> CatalogueReader.read(node, problems))
+        .ifPresent(parts::add);
     for (String path : under("catalogue/")) {
       node(path, problems)
           .flatMap(node -> CatalogueReader.read(node, problems))
           .ifPresent(parts::add);
     }
-    Catalogue merged = CatalogueReader.merge(parts);
-    CatalogueCheck.check(merged, books.values(), problems);
-    return merged;
+    return CatalogueReader.merge(parts);
   }
 
   private static void faultless(Problems problems) {

@@ -1,0 +1,258 @@
+package baysheet.books;
+
+import baysheet.report.Located;
+import baysheet.report.Nearest;
+import baysheet.report.Problem;
+import baysheet.report.ProblemCode;
+import baysheet.report.Problems;
+import java.util.Collection;
+import java.util.EnumMap;
+import java.util.LinkedHashSet;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+
+/**
+ * Every name that a file of a shop may refer to, by sort. A reference that none of them has is an
+ * error: passed over, it would drop a caution, a check or a figure without anybody noticing.
+ */
+public final class KnownNames {
+  /** The kind of items that can be opened and have to be filled again. */
+  private static final String CIRCUIT_KIND = "circuit";
+
+  /** What a name can refer to. */
+  public enum Sort {
+    ITEM(
+        ProblemCode.UNKNOWN_ITEM, "item", "an item of the catalogue, or a fastener of a spec book"),
+    FASTENER(
+        ProblemCode.UNKNOWN_FASTENER,
+        "fastener",
+        "a fastener that the catalogue or a procedure's step names"),
+    KIND(ProblemCode.UNKNOWN_KIND, "kind", "a kind that a catalogue declares under kinds"),
+    CIRCUIT(ProblemCode.UNKNOWN_CIRCUIT, "circuit", "an item of the kind circuit"),
+    TRAIT(ProblemCode.UNKNOWN_TRAIT, "trait", "a trait that a catalogue declares under traits"),
+    STATE(ProblemCode.UNKNOWN_STATE, "state", "a state that a catalogue describes under states"),
+    FLUID(ProblemCode.UNKNOWN_FLUID, "fluid", "a fluid that a catalogue declares under fluids"),
+    CAUTION(ProblemCode.UNKNOWN_CAUTION, "caution", "a caution of the catalogue"),
+    TOOL(ProblemCode.UNKNOWN_TOOL, "tool", "a tool that a catalogue declares under tools"),
+    SPECIAL_TOOL(
+        ProblemCode.UNKNOWN_TOOL,
+        "special tool",
+        "a special tool of the crib, or one declared under tools"),
+    PRODUCT(
+        ProblemCode.UNKNOWN_PRODUCT,
+        "product",
+        "a product that a catalogue declares under products"),
+    MEASURE(
+        ProblemCode.UNKNOWN_MEASURE,
+        "measured figure",
+        "a figure that a catalogue declares under measures"),
+    PROCEDURE(
+        ProblemCode.UNKNOWN_PROCEDURE,
+        "procedure",
+        "a file under procedures, or a role that one serves"),
+    ROLE(ProblemCode.UNKNOWN_PROCEDURE, "role", "a role that a procedure serves"),
+    PERSON(ProblemCode.UNKNOWN_PERSON, "person", "one of the people of the shop");
+
+    private final ProblemCode code;
+    private final String word;
+    private final String expected;
+
+    Sort(ProblemCode code, String word, String expected) {
+      this.code = code;
+      this.word = word;
+      this.expected = expected;
+    }
+  }
+
+  private final Map<Sort, Set<String>> names = new EnumMap<>(Sort.class);
+
+  /** Sorts of which a file that cannot be used may have more. */
+  private final Set<Sort> open = new LinkedHashSet<>();
+
+  /** Tools and products that cautions and checks go by. */
+  private final Set<String> ruling = new TreeSet<>();
+
+  private KnownNames() {
+    for (Sort sort : Sort.values()) {
+      names.put(sort, new TreeSet<>());
+    }
+  }
+
+  /** The names of a whole folder. */
+  static KnownNames of(ShopFolder folder) {
+    KnownNames known = of(folder.catalogue());
+    known.add(folder.shop());
+    folder.books().values().forEach(known::add);
+    folder.procedures().values().forEach(known::add);
+    known.names.get(Sort.PROCEDURE).addAll(folder.faulty().procedures());
+    if (!folder.faulty().procedures().isEmpty()) {
+      known.open.add(Sort.ROLE);
+      known.open.add(Sort.PROCEDURE);
+      known.open.add(Sort.FASTENER);
+    }
+    if (!folder.faulty().books().isEmpty()) {
+      known.open.add(Sort.ITEM);
+    }
+    return known;
+  }
+
+  private static KnownNames of(Catalogue catalogue) {
+    KnownNames known = new KnownNames();
+    Vocabulary words = catalogue.vocabulary();
+    known.names.get(Sort.KIND).addAll(words.kinds().keySet());
+    known.names.get(Sort.TRAIT).addAll(words.traits().keySet());
+    known.names.get(Sort.FLUID).addAll(words.fluids().keySet());
+    known.names.get(Sort.MEASURE).addAll(words.measures().keySet());
+    known.names.get(Sort.TOOL).addAll(words.tools().keySet());
+    known.names.get(Sort.SPECIAL_TOOL).addAll(words.tools().keySet());
+    known.names.get(Sort.PRODUCT).addAll(words.products().keySet());
+    known.names.get(Sort.PRODUCT).addAll(words.fluids().keySet());
+    known.names.get(Sort.STATE).addAll(catalogue.states().keySet());
+    known.names.get(Sort.CAUTION).addAll(catalogue.cautions().keySet());
+    catalogue.items().values().forEach(known::add);
+    Stream.concat(
+            catalogue.cautions().values().stream().flatMap(caution -> caution.when().stream()),
+            catalogue.rules().values().stream().flatMap(rule -> rule.when().stream()))
+        .forEach(known::add);
+    return known;
+  }
+
+  private void add(Trigger trigger) {
+    ruling.addAll(trigger.names(Trigger.Condition.USES));
+    ruling.addAll(trigger.names(Trigger.Condition.APPLY));
+  }
+
+  private void add(Catalogue.Item item) {
+    names.get(Sort.ITEM).add(item.name().value());
+    names.get(Sort.FASTENER).add(item.name().value());
+    if (item.kinds().stream().anyMatch(kind -> kind.value().equals(CIRCUIT_KIND))) {
+      names.get(Sort.CIRCUIT).add(item.name().value());
+    }
+  }
+
+  private void add(Shop shop) {
+    names.get(Sort.PERSON).addAll(shop.people().keySet());
+    shop.crib().special().forEach(tool -> names.get(Sort.SPECIAL_TOOL).add(tool.name().value()));
+  }
+
+  private void add(SpecBook book) {
+    book.fasteners().forEach(group -> names.get(Sort.ITEM).addAll(group.fasteners().keySet()));
+  }
+
+  private void add(Procedure procedure) {
+    names.get(Sort.PROCEDURE).add(procedure.name().value());
+    procedure.serves().ifPresent(role -> names.get(Sort.ROLE).add(role.value()));
+    procedure.steps().flatMap(Step::items).forEach(it -> names.get(Sort.FASTENER).add(it.value()));
+  }
+
+  /** The names of a sort, in alphabetical order. */
+  public Set<String> all(Sort sort) {
+    return names.get(sort);
+  }
+
+  /** Whether a name of this sort is known, or may be in a file that cannot be used. */
+  public boolean knows(Sort sort, String name) {
+    return names.get(sort).contains(name) || open.contains(sort);
+  }
+
+  /** Tells a name that nothing has. */
+  public void check(Sort sort, Located<String> name, Problems problems) {
+    if (!knows(sort, name.value())) {
+      problems.add(unknown(sort, name, names.get(sort)));
+    }
+  }
+
+  /**
+   * Tells a fastener of a book that nothing asks for, so that its figure could reach no sheet.
+   * Where the step that should ask for it is the one that is misspelt, that is told already.
+   */
+  public void fastener(Located<String> name, Problems problems) {
+    boolean misspeltElsewhere =
+        Nearest.of(name.value(), names.get(Sort.FASTENER))
+            .filter(near -> !names.get(Sort.ITEM).contains(near))
+            .isPresent();
+    if (!misspeltElsewhere) {
+      check(Sort.FASTENER, name, problems);
+    }
+  }
+
+  /** Tells a name that neither of two sorts has. */
+  public void check(Sort one, Sort other, Located<String> name, Problems problems) {
+    if (!knows(one, name.value()) && !knows(other, name.value())) {
+      problems.add(unknown(one, name, both(one, other)));
+    }
+  }
+
+  /** That neither the catalogue nor any book has an item of a name. */
+  public Problem noItem(Located<String> name) {
+    return unknown(Sort.ITEM, name, names.get(Sort.ITEM));
+  }
+
+  /** That there is no procedure and no role of a name. */
+  public Problem noProcedure(Located<String> name) {
+    return unknown(Sort.PROCEDURE, name, both(Sort.PROCEDURE, Sort.ROLE));
+  }
+
+  private Set<String> both(Sort one, Sort other) {
+    Set<String> both = new TreeSet<>(names.get(one));
+    both.addAll(names.get(other));
+    return both;
+  }
+
+  private static Problem unknown(Sort sort, Located<String> name, Collection<String> known) {
+    return Problem.of(
+            sort.code, name.at(), "there is no " + sort.word + " \"" + name.value() + "\"")
+        .expecting(sort.expected)
+        .near(Nearest.of(name.value(), known));
+  }
+
+  /** Tells a tool that is misspelt, or that cautions would not know. */
+  public void tool(Located<Procedure.Use> use, Problems problems) {
+    Located<String> name = use.map(Procedure.Use::name);
+    if (use.value().special()) {
+      check(Sort.SPECIAL_TOOL, name, problems);
+    } else {
+      free(Sort.TOOL, name, problems);
+    }
+  }
+
+  /** Tells a figure that reads like one by which the sheet goes. */
+  public void measure(Located<String> name, Problems problems) {
+    free(Sort.MEASURE, name, problems);
+  }
+
+  /** Tells a product that is misspelt, or that cautions would not know. */
+  public void product(Located<String> name, Problems problems) {
+    free(Sort.PRODUCT, name, problems);
+  }
+
+  /**
+   * Everyday tools and products need no declaration. But one that reads like a declared one, or
+   * holds the words of one by which cautions go, would bring no caution: it is to be declared, with
+   * what it is like.
+   */
+  private void free(Sort sort, Located<String> name, Problems problems) {
+    if (knows(sort, name.value())) {
+      return;
+    }
+    Optional<String> like =
+        Nearest.slip(name.value(), names.get(sort)).or(() -> holding(name.value(), sort));
+    if (like.isPresent()) {
+      problems.add(unknown(sort, name, names.get(sort)).near(like));
+    }
+  }
+
+  private Optional<String> holding(String name, Sort sort) {
+    // "press-off bolts" are no press: words joined by a hyphen are one word.
+    String words = name.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}-]+", " ");
+    String spaced = " " + words + " ";
+    return ruling.stream()
+        .filter(names.get(sort)::contains)
+        .filter(word -> spaced.contains(" " + word.replace('-', ' ') + " "))
+        .findFirst();
+  }
+}

@@ -1,0 +1,107 @@
+package baysheet.books;
+
+import baysheet.report.Located;
+import baysheet.report.Span;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What sets a caution or a rule off: every condition must hold, each by any one of its names.
+ *
+ * @param asked the names of each condition; a condition that is not asked for is not in it
+ * @param impact whether an impact wrench is used
+ */
+public record Trigger(
+    Map<Condition, List<Located<String>>> asked, Optional<Boolean> impact, Span at) {
+  /** What a trigger can ask for; each is a key of its file. */
+  public enum Condition {
+    /** Items taken off. */
+    UNDO("undo"),
+    /** Items put on. */
+    DO_UP("do-up"),
+    /** Items moved or relieved. */
+    DISTURB("disturb"),
+    /** Kinds of items taken off or disturbed. */
+    KIND("kind"),
+    /** Kinds of items put on. */
+    DO_UP_KIND("do-up-kind"),
+    /** Kinds of items in whose place a new part is put on. */
+    RENEW_KIND("renew-kind"),
+    /** Circuits opened. */
+    CIRCUIT("circuit"),
+    /** Products applied. */
+    APPLY("apply"),
+    /** Tools used. */
+    USES("uses"),
+    /** Figures that a step measures. */
+    MEASURE("measure"),
+    /** Procedures of the job. */
+    PROCEDURE("procedure"),
+    /** Roles that a procedure of the job serves. */
+    SERVES("serves"),
+    /** What raises the vehicle in the job's bay. */
+    BAY("bay"),
+    /** Traits the vehicle has. */
+    TRAIT("trait"),
+    /** Traits the vehicle lacks. */
+    WITHOUT("without"),
+    /** States the vehicle is in. */
+    STATE("state");
+
+    private final String key;
+
+    Condition(String key) {
+      this.key = key;
+    }
+
+    /** As written in files. */
+    public String key() {
+      return key;
+    }
+
+    /** Whether it asks for the vehicle and its bay, not for anything that is done. */
+    public boolean isOfVehicle() {
+      return compareTo(BAY) >= 0;
+    }
+
+    /** Whether it asks for a procedure as a whole, not for one of its steps. */
+    public boolean isOfProcedure() {
+      return this == PROCEDURE || this == SERVES;
+    }
+  }
+
+  public Trigger {
+    Map<Condition, List<Located<String>>> copy = new EnumMap<>(Condition.class);
+    asked.forEach(
+        (condition, names) -> {
+          if (!names.isEmpty()) {
+            copy.put(condition, List.copyOf(names));
+          }
+        });
+    asked = Collections.unmodifiableMap(copy);
+  }
+
+  /** The names of a condition; none when it is not asked for. */
+  public List<String> names(Condition condition) {
+    return asked.getOrDefault(condition, List.of()).stream().map(Located::value).toList();
+  }
+
+  /** Whether it asks for something that is done in a single step. */
+  public boolean asksForStep() {
+    return impact.isPresent()
+        || asked.keySet().stream().anyMatch(it -> !it.isOfVehicle() && !it.isOfProcedure());
+  }
+
+  /** Whether it asks for a procedure, whatever else it asks for. */
+  public boolean asksForProcedure() {
+    return asked.keySet().stream().anyMatch(Condition::isOfProcedure);
+  }
+
+  /** Whether nothing is asked, so that it would always hold. */
+  boolean isEmpty() {
+    return impact.isEmpty() && asked.isEmpty();
+  }
+}
