@@ -10,6 +10,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
@@ -37,7 +38,12 @@ final class DayOutput {
   private final List<MadeSheet> sheets = new ArrayList<>();
   private final List<String> missing = new ArrayList<>();
   private final List<String> outOfDate = new ArrayList<>();
-  private boolean removedAll;
+
+  /** Where the old file of all sheets was put, if it was put aside. */
+  private Optional<Path> oldAll = Optional.empty();
+
+  private boolean changed;
+  private boolean failed;
 
   /**
    * What a day is made from and where it goes.
@@ -77,16 +83,31 @@ final class DayOutput {
       return;
     }
     try (Stream<Path> entries = Files.list(place.folder())) {
-      entries.filter(OutFiles::isPart).forEach(files::remove);
+      entries.filter(OutFiles::isPart).forEach(this::removePart);
     } catch (IOException e) {
       throw new UncheckedIOException("cannot list " + place.folder(), e);
     }
   }
 
+  /** An interrupted run that put the file of all aside did not come to make it anew. */
+  private void removePart(Path part) {
+    if (OutFiles.isPartOf(place.all(), part) && oldAll.isEmpty()) {
+      oldAll = Optional.of(part);
+      changed = true;
+    } else {
+      files.remove(part);
+    }
+  }
+
   private void withdraw(OldSheets old, String job) {
-    removeAll();
-    old.withdraw(job, files)
-        .forEach(moved -> report.say(SummaryLine.withdrawn(moved, place.day())));
+    setAllAside();
+    old.withdraw(
+        job,
+        files,
+        moved -> {
+          changed = true;
+          report.say(SummaryLine.withdrawn(moved, place.day()));
+        });
   }
 
   /**
@@ -101,12 +122,13 @@ final class DayOutput {
     if (OutFiles.holds(target, pdf) && (!both || OutFiles.holds(beside, sheet.record()))) {
       return;
     }
-    removeAll();
+    setAllAside();
     if (both) {
       files.write(target, pdf, beside, sheet.record()).ifPresent(it -> report.fault(target, it));
     } else {
       files.write(target, pdf);
     }
+    changed = true;
   }
 
   /** A job of the day whose sheet lies in its place now. */
@@ -115,8 +137,13 @@ final class DayOutput {
     keep(sheet);
   }
 
-  /** A job of the day that got no sheet in this run. */
-  void notDone(Path job) {
+  /**
+   * A job of the day that got no sheet in this run.
+   *
+   * @param failed whether it could not be written although it was made
+   */
+  void notDone(Path job, boolean failed) {
+    this.failed |= failed;
     named.add(DayFolders.whole(job));
     leftOut(job);
   }
@@ -135,9 +162,9 @@ final class DayOutput {
   }
 
   /** Before anything changes: what shows an old sheet must not outlive it. */
-  private void removeAll() {
-    if (!removedAll && isOurs()) {
-      removedAll = report.orTell(place.day(), () -> files.remove(place.all()));
+  private void setAllAside() {
+    if (oldAll.isEmpty() && isOurs()) {
+      oldAll = Optional.of(files.setAside(place.all()));
     }
   }
 
@@ -161,11 +188,15 @@ final class DayOutput {
   void close(Batch batch, Consumer<List<Path>> others) {
     if (place.whole() && jobs.isEmpty()) {
       report.say(SummaryLine.unplanned(place.day()));
+      oldAll.ifPresent(files::discard);
     } else if (place.whole() && jobs.size() > MOST) {
       // One of an earlier run would be printed as this morning's.
       report.orTell(place.day(), () -> files.remove(place.all()));
+      oldAll.ifPresent(files::discard);
       report.say(SummaryLine.tooMany(jobs.size(), MOST, place.all()));
-    } else if (place.whole() || removedAll) {
+    } else if (oldAll.isPresent() && !changed) {
+      report.orTell(place.day(), () -> files.move(oldAll.get(), place.all()));
+    } else if (place.whole() || oldAll.isPresent()) {
       report.orTell(place.day(), () -> writeAll(batch, others));
     }
   }
@@ -183,6 +214,8 @@ final class DayOutput {
       }
       report.say(SummaryLine.all(sheets.size(), jobs.size(), missing, place.all()));
     }
+    // Where writing failed the next run finds it, and makes a new one.
+    oldAll.filter(old -> !failed).ifPresent(files::discard);
   }
 
   /**

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Consumer;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
@@ -33,8 +34,9 @@ record OldSheets(Path folder, String shop, Set<String> jobs) {
    * A sheet or a record that was moved.
    *
    * @param job the number it was made for
+   * @param to where it is now
    */
-  record Withdrawn(String job, Path from, Path to) {}
+  record Withdrawn(String job, Path to) {}
 
   /**
    * The numbers of the old sheets.
@@ -69,37 +71,38 @@ record OldSheets(Path folder, String shop, Set<String> jobs) {
    * Moves the sheet and the record of a job, as far as there are any, beside those that were
    * withdrawn before.
    *
+   * @param each is given each file once it is moved
    * @throws UncheckedIOException naming the path
    */
-  List<Withdrawn> withdraw(String job, OutFiles files) {
-    String free = free(job);
-    List<Withdrawn> moved = new ArrayList<>();
+  void withdraw(String job, OutFiles files, Consumer<Withdrawn> each) {
+    List<String> endings = new ArrayList<>();
     // The record first: without it the sheet still says everything, and never the other way round.
-    for (String ending : List.of(RECORD, SHEET)) {
-      Path from = folder.resolve(job + ending);
-      boolean ours = ending.equals(SHEET) ? isSheet(from, job) : isRecord(from, job);
-      if (ours) {
-        Path to = folder.resolve(WITHDRAWN).resolve(free + ending);
-        files.move(from, to);
-        moved.add(0, new Withdrawn(job, from, to));
-      }
+    if (isRecord(folder.resolve(job + RECORD), job)) {
+      endings.add(RECORD);
     }
-    return moved;
+    if (isSheet(folder.resolve(job + SHEET), job)) {
+      endings.add(SHEET);
+    }
+    String free = free(job, endings);
+    for (String ending : endings) {
+      Path to = folder.resolve(WITHDRAWN).resolve(free + ending);
+      files.move(folder.resolve(job + ending), to);
+      each.accept(new Withdrawn(job, to));
+    }
   }
 
-  /** A name that no withdrawn sheet has: 502, 502-2, 502-3. */
-  private String free(String job) {
+  /** A name that no withdrawn file has: 502, 502-2, 502-3. */
+  private String free(String job, List<String> endings) {
     String name = job;
-    for (int count = 2; isTaken(name); count++) {
+    for (int count = 2; isTaken(name, endings); count++) {
       name = job + "-" + count;
     }
     return name;
   }
 
-  private boolean isTaken(String name) {
+  private boolean isTaken(String name, List<String> endings) {
     Path withdrawn = folder.resolve(WITHDRAWN);
-    return Files.exists(withdrawn.resolve(name + SHEET))
-        || Files.exists(withdrawn.resolve(name + RECORD));
+    return endings.stream().anyMatch(ending -> Files.exists(withdrawn.resolve(name + ending)));
   }
 
   /** A sheet's id begins with its job's number; a copy under another name is none of ours. */

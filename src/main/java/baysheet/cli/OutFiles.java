@@ -27,6 +27,12 @@ final class OutFiles {
     return PART.matcher(file.getFileName().toString()).matches();
   }
 
+  /** Whether a file is what an interrupted run left of another one. */
+  static boolean isPartOf(Path target, Path file) {
+    return isPart(file)
+        && file.getFileName().toString().startsWith("." + target.getFileName() + ".");
+  }
+
   /**
    * Writes one file.
    *
@@ -56,7 +62,7 @@ final class OutFiles {
   Optional<UncheckedIOException> write(Path sheet, byte[] pdf, Path record, byte[] json) {
     Path sheetPart = part(sheet);
     Path recordPart = part(record);
-    Path oldRecord = part(record.resolveSibling(record.getFileName() + ".old"));
+    Path oldRecord = asideOf(record);
     try {
       prepare(sheetPart, sheet, pdf);
       prepare(recordPart, record, json);
@@ -138,6 +144,22 @@ final class OutFiles {
   }
 
   /**
+   * Moves a file out of the way, to where it counts as what an interrupted run left.
+   *
+   * @return where it is now
+   * @throws UncheckedIOException naming the path
+   */
+  Path setAside(Path file) {
+    Path aside = asideOf(file);
+    try {
+      disk.move(file, aside);
+      return aside;
+    } catch (IOException e) {
+      throw new UncheckedIOException("cannot remove " + file, e);
+    }
+  }
+
+  /**
    * Takes away a file that would no longer be true.
    *
    * @throws UncheckedIOException naming the path
@@ -161,12 +183,17 @@ final class OutFiles {
   }
 
   /** What cannot be removed now is removed by the next run. */
-  private void discard(Path part) {
+  void discard(Path part) {
     try {
       disk.delete(part);
     } catch (IOException e) {
       // The fault that matters is on its way already.
     }
+  }
+
+  /** The name of an old file while the new one is being put in its place. */
+  private static Path asideOf(Path file) {
+    return part(file.resolveSibling(file.getFileName() + ".old"));
   }
 
   /** Of this run alone. A temporary file proper could be read by nobody else, as a printer must. */

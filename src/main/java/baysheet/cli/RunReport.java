@@ -4,7 +4,9 @@ import baysheet.report.Problems;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /** What became of a run that makes sheets, and what it says and returns in the end. */
 final class RunReport {
@@ -66,7 +68,9 @@ final class RunReport {
   /** Says what went wrong and what came of it; the exit code. */
   int end() {
     console.problems(problems.all(), consequence(), false);
-    faults.forEach(this::tell);
+    // The folder that cannot be written to is the same for all sheets.
+    Set<String> told = new HashSet<>();
+    faults.stream().filter(fault -> told.add(fault.what().toString())).forEach(this::tell);
     if (!faults.isEmpty() && problems.all().isEmpty()) {
       console.complain(consequence());
     }

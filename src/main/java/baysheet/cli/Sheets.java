@@ -90,7 +90,7 @@ final class Sheets {
         outcome.made().flatMap(made -> targets.sheet(outcome.job(), made.sheet().heading().job()));
     if (target.isEmpty()
         || !report.orTell(outcome.job(), () -> write(outcome, target.get(), day))) {
-      day.notDone(outcome.job());
+      day.notDone(outcome.job(), target.isPresent());
     }
   }
 

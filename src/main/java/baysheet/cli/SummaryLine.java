@@ -54,7 +54,7 @@ final class SummaryLine {
    * @param changed numbers of the jobs whose sheets are older than what their files say
    */
   static String allRemoved(List<String> changed, Path day, Path file) {
-    return "all  removed, because the sheets of other jobs are not up to date: "
+    return "all  removed, because these sheets are older than their job files: "
         + String.join(", ", changed)
         + "; for a new one: baysheet sheets "
         + YamlFiles.shown(day)
