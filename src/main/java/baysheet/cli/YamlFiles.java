@@ -55,7 +55,9 @@ final class YamlFiles {
   /** A file or folder that is not there or cannot be read, which stops no other. */
   static Problem cannotRead(Path path, IOException why) {
     return Problem.of(
-        ProblemCode.CANNOT_READ, new Source(shown(path), "").whole(), "it cannot be read: " + reason(why));
+        ProblemCode.CANNOT_READ,
+        new Source(shown(path), "").whole(),
+        "it cannot be read: " + reason(why));
   }
 
   /** Why something could not be read or written, without the name of a Java class. */
