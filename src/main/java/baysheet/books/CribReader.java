@@ -2,7 +2,6 @@ package baysheet.books;
 
 import baysheet.report.Located;
 import baysheet.report.ProblemCode;
-import baysheet.torque.Dimension;
 import baysheet.torque.Drive;
 import baysheet.torque.Head;
 import baysheet.torque.Quantity;
@@ -50,12 +49,15 @@ final class CribReader {
   private static Optional<Wrench> wrench(MapReader map) {
     Optional<Located<String>> name = map.required("name", Words.id());
     Optional<Located<Drive>> drive = map.required("drive", Figures.drive());
-    Optional<Located<Quantity>> from = map.required("from", Figures.quantity(Dimension.TORQUE));
-    Optional<Located<Quantity>> to = map.required("to", Figures.quantity(Dimension.TORQUE));
-    Optional<Located<Quantity>> step = map.required("step", Figures.quantity(Dimension.TORQUE));
+    Optional<Located<Quantity>> from =
+        map.required("from", Figures.quantity(QuantityKey.WRENCH_FROM));
+    Optional<Located<Quantity>> to = map.required("to", Figures.quantity(QuantityKey.WRENCH_TO));
+    Optional<Located<Quantity>> step =
+        map.required("step", Figures.quantity(QuantityKey.WRENCH_STEP));
     Optional<Located<Quantity>> accuracy =
-        map.required("accuracy", Figures.quantity(Dimension.SHARE));
-    Optional<Located<Quantity>> length = map.required("length", Figures.positive(Dimension.LENGTH));
+        map.required("accuracy", Figures.quantity(QuantityKey.WRENCH_ACCURACY));
+    Optional<Located<Quantity>> length =
+        map.required("length", Figures.quantity(QuantityKey.WRENCH_LENGTH));
     Optional<Located<LocalDate>> calibrated = map.required("calibrated", Read.date());
     return map.build(
             () ->
@@ -150,7 +152,8 @@ final class CribReader {
 
   /** Whether the figure is for each stand or for a pair must be said: it halves what they carry. */
   private static Optional<Shop.Stands> stands(MapReader map) {
-    Optional<Located<Quantity>> rated = map.required("rated", Figures.positive(Dimension.MASS));
+    Optional<Located<Quantity>> rated =
+        map.required("rated", Figures.quantity(QuantityKey.STAND_RATED));
     Optional<Located<Boolean>> each = map.required("each", Read.yesNo());
     Optional<Located<Integer>> count = map.required("count", COUNT);
     return map.build(() -> new Shop.Stands(rated.get(), each.get().value(), count.get()));

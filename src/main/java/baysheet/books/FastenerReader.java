@@ -3,12 +3,12 @@ package baysheet.books;
 import baysheet.report.Located;
 import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
-import baysheet.torque.Dimension;
 import baysheet.torque.Passes;
 import baysheet.torque.Quantity;
 import baysheet.torque.Reach;
 import baysheet.torque.Reading;
 import baysheet.torque.Stage;
+import baysheet.torque.Target;
 import baysheet.torque.Tightening;
 import baysheet.torque.Treatment;
 import baysheet.yaml.MapReader;
@@ -81,7 +81,7 @@ final class FastenerReader {
         map.optional("reuse", Read.yesNo()),
         map.optional("lock", LOCK),
         map.optional("final", FINAL),
-        map.optional("recheck", Figures.positive(Dimension.DISTANCE)),
+        map.optional("recheck", Figures.quantity(QuantityKey.RECHECK)),
         map.optional("reach", REACH),
         map.optional("deep", Read.yesNo()),
         map.optional("note", Read.text()),
@@ -99,14 +99,49 @@ final class FastenerReader {
     List<String> texts = stages.value().stream().map(Located::value).toList();
     Reading<Tightening> read = Tightening.parse(texts);
     List<Located<String>> bad = read.found().isPresent() ? List.of() : misread(stages.value());
-    bad.forEach(it -> Figures.told(TORQUE_CODE, Stage.parse(it.value()), it.at(), problems));
+    bad.forEach(it -> Figures.told(TORQUE_CODE, Stage.parseAll(it.value()), it.at(), problems));
     return bad.isEmpty()
         ? Figures.told(TORQUE_CODE, read, stages.at(), problems)
+            .filter(it -> areInBounds(it, problems))
         : Optional.empty();
   }
 
+  /** Whether every figure is one that a fastener can have; what is not is told. */
+  private static boolean areInBounds(Located<Tightening> tightening, Problems problems) {
+    return Figures.areInBounds(
+            torques(tightening.value()), QuantityKey.FASTENER_TORQUE, tightening.at(), problems)
+        & Figures.areInBounds(
+            angles(tightening.value()), QuantityKey.STAGE_ANGLE, tightening.at(), problems);
+  }
+
+  private static List<Quantity> torques(Tightening tightening) {
+    return stages(tightening)
+        .filter(Stage.Torque.class::isInstance)
+        .map(stage -> ((Stage.Torque) stage).target())
+        .flatMap(FastenerReader::figures)
+        .toList();
+  }
+
+  /** The ends of a band as they were written; else the figure alone. */
+  private static Stream<Quantity> figures(Target target) {
+    return target.band().isPresent()
+        ? Stream.of(target.band().get().low(), target.nominal(), target.band().get().high())
+        : Stream.of(target.nominal());
+  }
+
+  private static List<Quantity> angles(Tightening tightening) {
+    return stages(tightening)
+        .filter(Stage.Angle.class::isInstance)
+        .map(stage -> ((Stage.Angle) stage).angle())
+        .toList();
+  }
+
+  private static Stream<Stage> stages(Tightening tightening) {
+    return tightening instanceof Tightening.Stages all ? all.stages().stream() : Stream.empty();
+  }
+
   private static List<Located<String>> misread(List<Located<String>> stages) {
-    return stages.stream().filter(it -> Stage.parse(it.value()).found().isEmpty()).toList();
+    return stages.stream().filter(it -> Stage.parseAll(it.value()).found().isEmpty()).toList();
   }
 
   private static Optional<Located<Fastener.Order>> given(Node node, Problems problems) {
@@ -127,6 +162,13 @@ final class FastenerReader {
                     ProblemCode.BAD_PASSES,
                     Passes.parse(all.value().stream().map(Located::value).toList()),
                     all.at(),
+                    problems))
+        .filter(
+            all ->
+                Figures.areInBounds(
+                    all.value().percents().stream().map(Figures::percent).toList(),
+                    QuantityKey.PASS_SHARE,
+                    all.at(),
                     problems));
   }
 
@@ -136,8 +178,10 @@ final class FastenerReader {
   }
 
   private static Optional<Reach> reach(MapReader map) {
-    Optional<Located<Quantity>> length = map.required("length", Figures.positive(Dimension.LENGTH));
-    Optional<Located<Quantity>> angle = map.required("angle", Figures.reachAngle());
+    Optional<Located<Quantity>> length =
+        map.required("length", Figures.quantity(QuantityKey.REACH_LENGTH));
+    Optional<Located<Quantity>> angle =
+        map.required("angle", Figures.quantity(QuantityKey.REACH_ANGLE));
     Optional<Located<Reach.Tool>> tool = map.optional("tool", REACH_TOOL);
     return map.build(
         () ->

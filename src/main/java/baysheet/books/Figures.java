@@ -31,48 +31,20 @@ final class Figures {
 
   private Figures() {}
 
-  /** A quantity of one kind, nought included. */
-  static ValueReader<Quantity> quantity(Dimension expected) {
-    return Read.value(text -> quantityOf(text, expected));
+  /** The quantity at a key, within the key's bounds. */
+  static ValueReader<Quantity> quantity(QuantityKey key) {
+    return Read.value(key::read);
   }
 
-  /** A quantity of one kind, more than nought. */
-  static ValueReader<Quantity> positive(Dimension expected) {
-    return Read.value(text -> then(quantityOf(text, expected), some -> aboveNought(text, some)));
+  /** Whether figures that were read as parts of something are within a key's bounds. */
+  static boolean areInBounds(List<Quantity> figures, QuantityKey key, Span at, Problems problems) {
+    return figures.stream()
+        .map(figure -> told(key.check(figure), at, problems).isPresent())
+        .reduce(true, Boolean::logicalAnd);
   }
 
-  private static Outcome<Quantity> quantityOf(String text, Dimension expected) {
-    return outcome(ProblemCode.BAD_QUANTITY, QuantityText.quantity(text, expected));
-  }
-
-  private static Outcome<Quantity> aboveNought(String text, Quantity quantity) {
-    return quantity.value().signum() > 0 ? Outcome.ok(quantity) : Sentences.nought(text);
-  }
-
-  /** A percentage from {@code least} to {@code most}. */
-  static ValueReader<Quantity> share(int least, int most) {
-    return Read.value(
-        text ->
-            then(
-                quantityOf(text, Dimension.SHARE),
-                share ->
-                    share.isBelow(percent(least)) || share.isAbove(percent(most))
-                        ? Sentences.outsideShares(text, least, most)
-                        : Outcome.ok(share)));
-  }
-
-  static Quantity percent(int figure) {
-    return new Quantity(BigDecimal.valueOf(figure), Unit.PERCENT);
-  }
-
-  /** The angle of an extension: beyond half a turn it is the same extension on the other side. */
-  static ValueReader<Quantity> reachAngle() {
-    Quantity halfTurn = Quantity.of("180", Unit.DEGREE);
-    return Read.value(
-        text ->
-            then(
-                quantityOf(text, Dimension.ANGLE),
-                angle -> angle.isAbove(halfTurn) ? Sentences.pointsBack(text) : Outcome.ok(angle)));
+  static Quantity percent(BigDecimal figure) {
+    return new Quantity(figure, Unit.PERCENT);
   }
 
   /** A unit of one kind, in any of its spellings. */
@@ -93,7 +65,18 @@ final class Figures {
   }
 
   static ValueReader<ThreePoint> minutes() {
-    return reading(ProblemCode.BAD_TIME, QuantityText::minutes);
+    return Read.value(
+        text -> then(outcome(ProblemCode.BAD_TIME, QuantityText.minutes(text)), Figures::bounded));
+  }
+
+  private static Outcome<ThreePoint> bounded(ThreePoint time) {
+    return then(
+        QuantityKey.TAKES.check(minutes(time.low())),
+        low -> QuantityKey.TAKES.check(minutes(time.high())).map(high -> time));
+  }
+
+  private static Quantity minutes(double figure) {
+    return new Quantity(BigDecimal.valueOf(figure), Unit.MINUTE);
   }
 
   static ValueReader<Thread> thread() {
@@ -133,20 +116,23 @@ final class Figures {
   /** The reading as an outcome, its misread under {@code code}. */
   static <T> Outcome<T> outcome(ProblemCode code, Reading<T> reading) {
     return reading instanceof Misread<T> misread
-        ? Outcome.bad(code, misread.what(), misread.expected())
+        ? new Outcome.Bad<>(code, misread.what(), misread.expected(), misread.nearest())
         : Outcome.ok(reading.found().orElseThrow());
   }
 
   /** The value read, or its misread told at {@code at}. */
   static <T> Optional<Located<T>> told(
       ProblemCode code, Reading<T> reading, Span at, Problems problems) {
-    return outcome(code, reading)
-        .fold(
-            value -> Optional.of(new Located<>(value, at)),
-            bad -> {
-              problems.add(Sentences.of(bad, at));
-              return Optional.empty();
-            });
+    return told(outcome(code, reading), at, problems);
+  }
+
+  private static <T> Optional<Located<T>> told(Outcome<T> outcome, Span at, Problems problems) {
+    return outcome.fold(
+        value -> Optional.of(new Located<>(value, at)),
+        bad -> {
+          problems.add(Sentences.of(bad, at));
+          return Optional.empty();
+        });
   }
 
   /** The outcome handed to a further reading; what is wrong stays as it is. */

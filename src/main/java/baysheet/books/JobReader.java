@@ -2,7 +2,6 @@ package baysheet.books;
 
 import baysheet.report.Located;
 import baysheet.report.Problems;
-import baysheet.torque.Dimension;
 import baysheet.torque.Quantity;
 import baysheet.yaml.Entry;
 import baysheet.yaml.Keyed;
@@ -78,7 +77,7 @@ public final class JobReader {
             Words.needed(map, "by", Words.id(), ""),
             map.optional("with", Words.id()),
             Words.once(map.listOrOne("state", Read.name()), map.problems()),
-            Words.located(map.entries("load", PlaceText::axle, Figures.quantity(Dimension.MASS))),
+            Words.located(map.entries("load", PlaceText::axle, Figures.quantity(QuantityKey.LOAD))),
             Words.once(Words.needed(map, WORK, JobReader::work, List.of()).value(), map.problems()),
             overrides(map),
             Words.located(map.entries("waive", Read::nameOf, Words.id())),
@@ -107,7 +106,7 @@ public final class JobReader {
     Optional<Located<String>> book = map.required("book", Read.name());
     Optional<Located<String>> plate = map.optional("plate", Read.text());
     Optional<Located<Quantity>> odometer =
-        map.optional("odometer", Figures.quantity(Dimension.DISTANCE));
+        map.optional("odometer", Figures.quantity(QuantityKey.ODOMETER));
     return map.build(() -> new Job.Vehicle(book.get(), plate, odometer));
   }
 

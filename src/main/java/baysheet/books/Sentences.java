@@ -5,10 +5,13 @@ import baysheet.report.Nearest;
 import baysheet.report.Problem;
 import baysheet.report.ProblemCode;
 import baysheet.report.Span;
+import baysheet.torque.Quantity;
 import baysheet.yaml.Outcome;
 import baysheet.yaml.Scalar;
+import java.math.BigDecimal;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 
 /** What the readers of books, procedures, jobs and catalogues say. */
 final class Sentences {
@@ -93,22 +96,27 @@ final class Sentences {
 
   // --- figures ---
 
-  static <T> Outcome<T> nought(String text) {
-    return Outcome.bad(ProblemCode.OUT_OF_RANGE, quoted(text) + " is nothing", "more than nought");
+  static Outcome.Bad<Quantity> beyondBounds(
+      Quantity written, String how, String phrase, Quantity least, Quantity most) {
+    return new Outcome.Bad<>(
+        ProblemCode.OUT_OF_RANGE,
+        written.print() + " is " + how + " than " + phrase + " can be",
+        "from " + least.print() + " to " + most.print(),
+        Optional.empty());
   }
 
-  static <T> Outcome<T> outsideShares(String text, int least, int most) {
+  /** A zero more behind the decimals, or one less, says that they are decimals. */
+  static Outcome<Quantity> pointOrThousands(Quantity written, Quantity thousands) {
+    String figure = written.figure();
+    String decimals =
+        figure.endsWith("0") ? figure.substring(0, figure.length() - 1) : figure + "0";
     return Outcome.bad(
-        ProblemCode.OUT_OF_RANGE,
-        quoted(text) + " is outside what makes sense here",
-        "from " + least + " % to " + most + " %");
-  }
-
-  static <T> Outcome<T> pointsBack(String text) {
-    return Outcome.bad(
-        ProblemCode.OUT_OF_RANGE,
-        quoted(text) + " is more than half a turn",
-        "from 0° (in line with the wrench) to 180° (back towards the hand)");
+        ProblemCode.POINT_OR_THOUSANDS,
+        written.print() + " may also mean " + thousands.print(),
+        thousands.print()
+            + ", or "
+            + new Quantity(new BigDecimal(decimals), written.unit()).print()
+            + " where the point stands before decimals");
   }
 
   static <T> Outcome<T> notAUnit(String text, String phrase, Collection<String> known) {

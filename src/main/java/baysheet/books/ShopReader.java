@@ -23,9 +23,7 @@ import java.util.stream.Stream;
 /** Reads {@code shop.yaml}. */
 public final class ShopReader {
   /** Accepted band where neither book nor shop says: common practice, no source. */
-  private static final Quantity USUAL_BAND = Figures.percent(5);
-
-  private static final int WIDEST_BAND = 25;
+  private static final Quantity USUAL_BAND = Quantity.of("5", Unit.PERCENT);
 
   /** ISO 6789-1: a year, or 5000 turns, unless the user's own control says otherwise. */
   private static final int USUAL_INTERVAL = 12;
@@ -62,7 +60,7 @@ public final class ShopReader {
             units.distance,
             units.mass,
             or(map.optional("terms", TERMS), Shop.Terms.BRITISH),
-            or(map.optional("band", Figures.share(1, WIDEST_BAND)), USUAL_BAND),
+            or(map.optional("band", Figures.quantity(QuantityKey.BAND)), USUAL_BAND),
             or(map.optional("calibration-interval", INTERVAL), USUAL_INTERVAL),
             drives(map),
             Words.needed(map, "crib", CribReader.CRIB, NO_TOOLS).value(),
@@ -113,7 +111,7 @@ public final class ShopReader {
 
   private static Map<Drive, Quantity> drives(MapReader map) {
     Map<Drive, Quantity> limits = new LinkedHashMap<>();
-    map.entries("drives", Figures::driveOf, Figures.positive(Dimension.TORQUE))
+    map.entries("drives", Figures::driveOf, Figures.quantity(QuantityKey.DRIVE_LIMIT))
         .forEach(entry -> limits.put(entry.key().value(), entry.value().value()));
     return limits;
   }
@@ -140,7 +138,8 @@ public final class ShopReader {
     }
     List<Raised> raised =
         Stream.of(Bay.Equipment.values()).flatMap(it -> raised(map, it).stream()).toList();
-    Optional<Located<Quantity>> rated = map.required("rated", Figures.positive(Dimension.MASS));
+    Optional<Located<Quantity>> rated =
+        map.required("rated", Figures.quantity(QuantityKey.BAY_RATED));
     Optional<Words.Unnamed<Bay>> bay =
         raised.stream()
             .findFirst()

@@ -2,7 +2,6 @@ package baysheet.books;
 
 import baysheet.report.Located;
 import baysheet.report.Problems;
-import baysheet.torque.Dimension;
 import baysheet.torque.Quantity;
 import baysheet.yaml.Keyed;
 import baysheet.yaml.MapReader;
@@ -97,16 +96,17 @@ public final class SpecBookReader {
 
   private static Mass mass(MapReader map) {
     map.atMostOneOf(List.of("front-share", "mass-behind-front"));
-    ValueReader<Quantity> length = Figures.positive(Dimension.LENGTH);
-    Optional<Located<Quantity>> behindFront = map.optional("mass-behind-front", length);
+    ValueReader<Quantity> length = Figures.quantity(QuantityKey.WHEELBASE);
+    Optional<Located<Quantity>> behindFront =
+        map.optional("mass-behind-front", Figures.quantity(QuantityKey.MASS_BEHIND_FRONT));
     Optional<Located<Quantity>> wheelbase =
         map.has("mass-behind-front")
             ? map.required("wheelbase", length)
             : map.optional("wheelbase", length);
     behindFront.ifPresent(centre -> inside(centre, wheelbase, map.problems()));
     return new Mass(
-        map.optional("kerb-mass", Figures.positive(Dimension.MASS)),
-        map.optional("front-share", Figures.share(1, 99)),
+        map.optional("kerb-mass", Figures.quantity(QuantityKey.KERB_MASS)),
+        map.optional("front-share", Figures.quantity(QuantityKey.FRONT_SHARE)),
         wheelbase,
         behindFront);
   }
@@ -121,7 +121,7 @@ public final class SpecBookReader {
 
   private static Optional<Words.Unnamed<SpecBook.Fluid>> fluid(MapReader map) {
     Optional<Located<Quantity>> capacity =
-        map.optional("capacity", Figures.positive(Dimension.VOLUME));
+        map.optional("capacity", Figures.quantity(QuantityKey.FLUID_CAPACITY));
     Optional<Located<String>> grade = map.optional("grade", Read.text());
     return map.build(() -> name -> new SpecBook.Fluid(name, capacity, grade, map.at()));
   }

@@ -17,7 +17,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
-import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
@@ -35,19 +34,16 @@ final class CheckCommand implements Callable<Integer> {
 
   private final OptionSpec json = Options.flag("--json", "Print the problems as JSON.");
 
-  private final CommandSpec spec =
-      Options.command(
-          "check",
-          "Report every problem of a shop folder and its jobs; write nothing.",
-          this,
-          List.of(paths, json));
-
   CheckCommand(Console console) {
     this.console = console;
   }
 
   CommandSpec spec() {
-    return spec;
+    return Options.command(
+        "check",
+        "Report every problem of a shop folder and its jobs; write nothing.",
+        this,
+        List.of(paths, json));
   }
 
   @Override
@@ -63,7 +59,7 @@ final class CheckCommand implements Callable<Integer> {
       check(shop.getKey(), List.copyOf(shop.getValue()), folders, batch, problems);
     }
     tell(problems, jobs);
-    return Exit.of(problems);
+    return problems.hasErrors() ? Exit.PROBLEMS : Exit.DONE;
   }
 
   private void tell(Problems problems, int jobs) {
@@ -91,10 +87,8 @@ final class CheckCommand implements Callable<Integer> {
     return shops;
   }
 
-  private Path here() {
-    return ShopFolders.here()
-        .orElseThrow(
-            () -> new CommandLine.ParameterException(spec.commandLine(), ShopFolders.NOT_HERE));
+  private static Path here() {
+    return ShopFolders.rootOf(Path.of("")).orElse(Path.of("jobs"));
   }
 
   private static void check(

@@ -1,8 +1,5 @@
 package baysheet.cli;
 
-import baysheet.report.ProblemCode;
-import baysheet.report.Problems;
-
 /** Exit codes. */
 final class Exit {
   static final int DONE = 0;
@@ -20,11 +17,4 @@ final class Exit {
   static final int FAULT = 70;
 
   private Exit() {}
-
-  /** What a run ends with that came to nothing worse than these problems. */
-  static int of(Problems problems) {
-    boolean unread =
-        problems.all().stream().anyMatch(problem -> problem.code() == ProblemCode.CANNOT_READ);
-    return unread ? FILES : problems.hasErrors() ? PROBLEMS : DONE;
-  }
 }

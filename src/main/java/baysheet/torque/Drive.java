@@ -17,6 +17,7 @@ public enum Drive {
   THREE_QUARTER("3/4", "20", 940),
   ONE("1", "25", 1670);
 
+  private static final String EXPECTED = "1/4 in, 3/8 in, 1/2 in, 3/4 in or 1 in";
   private static final Pattern INCH = Pattern.compile("[\\s\\u00A0]*(?:in|inch|\"|″)$");
   private static final Pattern MILLIMETRE = Pattern.compile("[\\s\\u00A0]*mm$");
 
@@ -32,6 +33,10 @@ public enum Drive {
 
   /** Reads {@code 1/2 in}, or the nominal size in millimetres: 6.3, 10, 12.5, 20, 25 mm. */
   public static Reading<Drive> parse(String text) {
+    return WrittenText.read(text, EXPECTED, Drive::read);
+  }
+
+  private static Reading<Drive> read(String text) {
     String size = INCH.matcher(text.strip()).replaceAll("").strip();
     String metric = MILLIMETRE.matcher(size.toLowerCase(Locale.ROOT)).replaceAll("");
     boolean hasMetricUnit = !metric.equals(size);
@@ -44,11 +49,7 @@ public enum Drive {
                     : hasInchUnit && size.equals(drive.inches))
         .findFirst()
         .<Reading<Drive>>map(Read::new)
-        .orElseGet(
-            () ->
-                new Misread<>(
-                    '"' + text.strip() + "\" is no square drive",
-                    "1/4 in, 3/8 in, 1/2 in, 3/4 in or 1 in"));
+        .orElseGet(() -> new Misread<>(WrittenText.quoted(text) + " is no square drive", EXPECTED));
   }
 
   /** As printed. */

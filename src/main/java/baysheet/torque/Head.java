@@ -64,13 +64,20 @@ public record Head(Form form, String size) {
 
   /** Reads {@code hex 19 mm}, {@code 12-point 36 mm}, {@code six-lobe T60}, {@code hex 3/4 in}. */
   public static Reading<Head> parse(String text) {
+    return WrittenText.read(text, EXPECTED, Head::read);
+  }
+
+  private static Reading<Head> read(String text) {
     String spaced = text.strip().replace('\u00A0', ' ');
     String written = SPACES.matcher(spaced).replaceAll(" ");
     return forms()
         .filter(form -> starts(written, form.word()))
         .findFirst()
         .map(form -> sized(form, written))
-        .orElseGet(() -> new Misread<>('"' + written + "\" begins with no form of head", EXPECTED));
+        .orElseGet(
+            () ->
+                new Misread<>(
+                    WrittenText.quoted(written) + " begins with no form of head", EXPECTED));
   }
 
   /** As printed; a line never breaks inside it. */

@@ -13,15 +13,19 @@ import java.util.regex.Pattern;
  * value is a {@link Misread}.
  */
 public final class QuantityText {
-  private static final String SPACE = "[\\s\\u00A0\\u202F\\u2009]*";
-  private static final String FIGURE = "(?:[0-9]+[-\\s])?[0-9]+/[0-9]+|[0-9]+(?:\\.[0-9]+)?";
+  private static final String SPACE = "[\\s\\u00A0\\u202F\\u2009]*+";
+  private static final String FIGURE = "(?:[0-9]++[-\\s])?+[0-9]++/[0-9]++|[0-9]++(?:\\.[0-9]++)?+";
   private static final Pattern QUANTITY =
       Pattern.compile("([+\\-−–]?)" + SPACE + "(" + FIGURE + ")" + SPACE + "(.*)");
-  private static final Pattern COMMA = Pattern.compile("[+\\-−]?[0-9][0-9.]*,[0-9].*");
+
+  /** As many as the odometer of a lorry has, with three decimals. */
+  private static final int MOST_DIGITS = 12;
+
   private static final Pattern MISSING_NOUGHT = Pattern.compile("[+\\-−]?\\.[0-9].*");
   private static final Pattern SPARE_NOUGHT = Pattern.compile("0[0-9].*");
+  private static final Pattern LEADING_ZEROS = Pattern.compile("^0++(?=[0-9])");
   private static final Pattern INNER_SPACE = Pattern.compile("\\s");
-  private static final Pattern BETWEEN = Pattern.compile("\\.{2,3}|…|–");
+  private static final Pattern BETWEEN = Pattern.compile("\\.{2,3}|…|–|(?<=\\s)to(?=\\s)");
   private static final Pattern HYPHEN_BETWEEN =
       Pattern.compile("([0-9][^-]*)(?<=[0-9\\s])-(?=\\s*[0-9])(.*)");
   private static final Pattern LEADING_FIGURE = Pattern.compile("^[0-9.]+");
@@ -31,21 +35,35 @@ public final class QuantityText {
 
   /** One quantity of the expected kind: {@code 110 N·m}, {@code 3/8 in}, {@code 57 %}. */
   public static Reading<Quantity> quantity(String text, Dimension expected) {
+    return ofAnySize(text, expected).then(Plausible::check);
+  }
+
+  /** The same for a caller that has bounds of its own. */
+  public static Reading<Quantity> ofAnySize(String text, Dimension expected) {
+    return WrittenText.read(text, like(expected), it -> one(it, expected));
+  }
+
+  private static Reading<Quantity> one(String text, Dimension expected) {
     String trimmed = text.strip();
-    if (COMMA.matcher(trimmed).matches()) {
-      return new Misread<>(
-          quoted(text) + " has a comma in its figure",
-          "a point before decimals and nothing between thousands: " + expected.example());
+    Optional<Misread<Quantity>> slip = FigureSlip.in(trimmed, expected);
+    if (slip.isPresent()) {
+      return slip.get();
     }
     Matcher parts = QUANTITY.matcher(trimmed);
     if (!parts.matches()) {
-      return new Misread<>(figureFault(trimmed), like(expected));
+      return new Misread<Quantity>(figureFault(trimmed), like(expected))
+          .near(spelling("0" + trimmed, expected));
     }
     return sign(parts.group(1), text, expected)
         .then(sign -> figure(parts.group(2), text, expected).map(figure -> sign + figure))
-        .then(figure -> unit(parts.group(3), text, expected).map(unit -> join(figure, unit)))
-        .then(quantity -> fractionsOfInchesOnly(quantity, text))
-        .then(Plausible::check);
+        .then(figure -> unit(parts, text, expected).map(unit -> join(figure, unit)))
+        .then(quantity -> fractionsOfInchesOnly(quantity, text));
+  }
+
+  /** A text that was changed, where it can be read so. */
+  static Optional<String> spelling(String text, Dimension expected) {
+    boolean right = one(text, expected).found().isPresent();
+    return right ? Optional.of(text) : Optional.empty();
   }
 
   /**
@@ -53,6 +71,14 @@ public final class QuantityText {
    * 110 ± 10 N·m}, {@code 110 N·m ± 5 %}.
    */
   public static Reading<Target> target(String text) {
+    return WrittenText.read(text, like(Dimension.TORQUE), QuantityText::banded);
+  }
+
+  private static Reading<Target> banded(String text) {
+    Optional<UnevenTolerance> uneven = UnevenTolerance.in(text);
+    if (uneven.isPresent()) {
+      return uneven.get().read(text);
+    }
     String[] tolerance = PLUS_MINUS.split(text, 2);
     if (tolerance.length == 2) {
       return tolerated(tolerance[0].strip(), tolerance[1].strip(), text);
@@ -69,13 +95,21 @@ public final class QuantityText {
    * @return always two quantities
    */
   public static Reading<List<Quantity>> range(String text, Dimension expected) {
-    return ends(text)
-        .map(ends -> ends.read(expected, text))
-        .orElseGet(() -> quantity(text, expected).map(only -> List.of(only, only)));
+    return WrittenText.read(
+        text,
+        like(expected),
+        it ->
+            ends(it)
+                .map(ends -> ends.read(expected, it))
+                .orElseGet(() -> quantity(it, expected).map(only -> List.of(only, only))));
   }
 
   /** Minutes as one figure or three: {@code 5 min}, {@code 3/5/12 min}, {@code 0.5/1/2 h}. */
   public static Reading<ThreePoint> minutes(String text) {
+    return WrittenText.read(text, "a time such as 5 min, or 3/5/12 min", QuantityText::estimate);
+  }
+
+  private static Reading<ThreePoint> estimate(String text) {
     String[] figures = text.split("/", -1);
     if (figures.length == 1) {
       return minute(text).map(ThreePoint::certain);
@@ -117,7 +151,11 @@ public final class QuantityText {
 
   private static Reading<String> figure(String figure, String text, Dimension expected) {
     if (SPARE_NOUGHT.matcher(figure).matches()) {
-      return new Misread<>(quoted(text) + " begins with a spare nought", like(expected));
+      return new Misread<String>(quoted(text) + " begins with a zero too many", like(expected))
+          .near(spelling(LEADING_ZEROS.matcher(text.strip()).replaceFirst(""), expected));
+    }
+    if (figure.length() > MOST_DIGITS) {
+      return new Misread<>(quoted(text) + " has too many digits", like(expected));
     }
     String joined = INNER_SPACE.matcher(figure).replaceFirst("-");
     return figure.contains("/") && !Fraction.is(joined)
@@ -126,14 +164,16 @@ public final class QuantityText {
         : new Read<>(joined);
   }
 
-  private static Reading<Unit> unit(String spelling, String text, Dimension expected) {
+  private static Reading<Unit> unit(Matcher parts, String text, Dimension expected) {
+    String spelling = parts.group(3);
     if (spelling.isEmpty()) {
       return new Misread<>(quoted(text) + " has no unit", like(expected));
     }
     Optional<Unit> unit = Unit.of(spelling);
     if (unit.isEmpty()) {
-      return new Misread<>(
-          quoted(text) + " has the unknown unit " + quoted(spelling), like(expected));
+      return new Misread<Unit>(
+              quoted(text) + " has the unknown unit " + quoted(spelling), like(expected))
+          .near(Unit.inOtherCapitals(spelling, expected).map(it -> parts.group(2) + " " + it));
     }
     Dimension found = unit.get().dimension();
     return found == expected
@@ -183,11 +223,12 @@ public final class QuantityText {
         .then(middle -> quantity(width, of).then(wide -> Tolerance.on(middle, wide, text)));
   }
 
-  private static boolean hasUnit(String text) {
+  static boolean hasUnit(String text) {
     return !unitOf(text).isEmpty();
   }
 
-  private static String unitOf(String text) {
+  /** What stands behind the figure; nothing where there is none. */
+  static String unitOf(String text) {
     Matcher parts = QUANTITY.matcher(text);
     return parts.matches() ? parts.group(3) : "";
   }
@@ -224,10 +265,10 @@ public final class QuantityText {
   }
 
   private static String quoted(String text) {
-    return '"' + text.strip() + '"';
+    return WrittenText.quoted(text);
   }
 
-  private static String like(Dimension expected) {
+  static String like(Dimension expected) {
     return expected.phrase() + " such as " + expected.example();
   }
 }

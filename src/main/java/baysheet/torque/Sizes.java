@@ -23,7 +23,8 @@ enum Sizes {
   // The largest nut turned on a car is about 80 mm; below 2 mm nothing has a socket. No source.
   private static final Quantity LEAST = Quantity.of("2", Unit.MILLIMETRE);
   private static final Quantity MOST = Quantity.of("100", Unit.MILLIMETRE);
-  private static final Pattern RANGE = Pattern.compile("(.+?)\\s*(?:\\.{2,3}|…|–)\\s*(.+)");
+  private static final Pattern RANGE =
+      Pattern.compile("(.+?)\\s*(?:\\.{2,3}|…|–|(?<=\\s)to(?=\\s))\\s*(.+)");
 
   private final Pattern numbered;
   private final String example;
@@ -35,6 +36,10 @@ enum Sizes {
 
   /** One size in its one spelling, or what is wrong with it. */
   Reading<String> parse(String text) {
+    return WrittenText.read(text, expected(), this::one);
+  }
+
+  private Reading<String> one(String text) {
     return this == ACROSS_FLATS ? acrossFlats(text) : number(text);
   }
 
@@ -43,6 +48,10 @@ enum Sizes {
    * number.
    */
   Reading<List<String>> all(String text) {
+    return WrittenText.read(text, expected(), this::each);
+  }
+
+  private Reading<List<String>> each(String text) {
     Matcher range = RANGE.matcher(text.strip());
     if (!range.matches()) {
       return parse(text).map(List::of);
@@ -77,8 +86,11 @@ enum Sizes {
   }
 
   private <V> Reading<V> misread(String text) {
-    return new Misread<>(
-        '"' + text.strip() + "\" is no size of this form of head", "a size such as " + example);
+    return new Misread<>(WrittenText.quoted(text) + " is no size of this form of head", expected());
+  }
+
+  private String expected() {
+    return "a size such as " + example;
   }
 
   private Reading<List<String>> between(List<Quantity> ends, String text) {

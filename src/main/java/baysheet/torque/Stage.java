@@ -1,10 +1,16 @@
 package baysheet.torque;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.regex.Pattern;
 
 /** One stage of tightening. */
 public sealed interface Stage permits Stage.Torque, Stage.Angle, Stage.Loosen {
+  /** Before a plus that stands behind something and leads to an angle. */
+  Pattern BEFORE_ANGLE = Pattern.compile("(?<=\\S)\\s*(?=\\+\\s*[0-9.]+\\s*(?:°|º|[Dd][Ee][Gg]))");
+
   /** The stage as printed. */
   String print();
 
@@ -40,6 +46,27 @@ public sealed interface Stage permits Stage.Torque, Stage.Angle, Stage.Loosen {
     public String print() {
       return "loosen";
     }
+  }
+
+  /**
+   * Reads one stage, or a torque and the angles behind it where they stand in one text: {@code 80
+   * N·m + 90°}.
+   */
+  static Reading<List<Stage>> parseAll(String text) {
+    return WrittenText.read(text, "stages such as [25 N·m, 50 N·m, +90°]", Stage::eachOf);
+  }
+
+  private static Reading<List<Stage>> eachOf(String text) {
+    String[] parts = BEFORE_ANGLE.split(text.strip());
+    List<Stage> stages = new ArrayList<>();
+    for (String part : parts) {
+      Reading<Stage> stage = parse(part);
+      if (stage instanceof Misread<Stage> misread) {
+        return misread.as();
+      }
+      stage.found().ifPresent(stages::add);
+    }
+    return new Read<>(List.copyOf(stages));
   }
 
   /** Reads {@code 25 N·m} (with a range or tolerance), {@code +90°} or {@code loosen}. */

@@ -1,8 +1,10 @@
 package baysheet.torque;
 
 import java.util.LinkedHashMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -17,7 +19,10 @@ import java.util.regex.Pattern;
  * @param strength its proof and yield stresses
  */
 public record StrengthClass(String label, Strength strength) {
-  private static final Pattern STAINLESS = Pattern.compile("A[1-5]-(50|70|80|100)");
+  private static final Pattern STAINLESS = Pattern.compile("(?i)(A[1-5])[-\\s]?(50|70|80|100)");
+  private static final String EXPECTED =
+      "a class such as 8.8, 10.9, 12.9, a nut's 10, a thin nut's 05, grade 5 or A2-70";
+  private static final Pattern AROUND = Pattern.compile("(?i)^class\\s+|\\.$|(?<=\\.[0-9])0+$");
   private static final Pattern GRADE = Pattern.compile("(?i)(?:sae\\s+)?grade\\s*([0-9](?:\\.2)?)");
 
   /** Of each nut class, the bolt class it carries in full (ISO 898-2, table 1). */
@@ -31,23 +36,40 @@ public record StrengthClass(String label, Strength strength) {
 
   /** Reads {@code 8.8}, a nut's {@code 10}, {@code grade 5}, {@code A2-70}. */
   public static Reading<StrengthClass> parse(String text) {
-    String word = text.strip();
+    return WrittenText.read(text, EXPECTED, StrengthClass::read);
+  }
+
+  private static Reading<StrengthClass> read(String text) {
+    Optional<StrengthClass> known = known(text.strip());
+    return known
+        .<Reading<StrengthClass>>map(Read::new)
+        .orElseGet(
+            () ->
+                new Misread<StrengthClass>(
+                        WrittenText.quoted(text) + " is no strength class known here", EXPECTED)
+                    .near(nearest(text)));
+  }
+
+  private static Optional<StrengthClass> known(String word) {
     Matcher stainless = STAINLESS.matcher(word);
     Matcher grade = GRADE.matcher(word);
     String key = BOLT_OF_NUT.getOrDefault(word, word);
     String label = word;
     if (stainless.matches()) {
-      key = "A-" + stainless.group(1);
+      key = "A-" + stainless.group(2);
+      label = stainless.group(1).toUpperCase(Locale.ROOT) + "-" + stainless.group(2);
     } else if (grade.matches()) {
       key = "grade " + grade.group(1);
       label = key;
     }
-    Strength strength = Strength.KNOWN.get(key);
-    return strength == null
-        ? new Misread<>(
-            '"' + word + "\" is no strength class known here",
-            "a class such as 8.8, 10.9, 12.9, a nut's 10, grade 5 or A2-70")
-        : new Read<>(new StrengthClass(label, strength));
+    String its = label;
+    return Optional.ofNullable(Strength.KNOWN.get(key)).map(it -> new StrengthClass(its, it));
+  }
+
+  /** Without a word before it, a comma, a full stop or a zero at its end. */
+  private static Optional<String> nearest(String text) {
+    String bare = AROUND.matcher(text.strip().replace(',', '.')).replaceAll("");
+    return known(bare.strip()).map(StrengthClass::label);
   }
 
   /** Stress in MPa that the fastener is proved to stand, where the class reaches that diameter. */
@@ -113,6 +135,10 @@ public record StrengthClass(String label, Strength strength) {
       known.put("9.8", even(650, 720, 16));
       known.put("10.9", even(830, 940, ISO_LAST));
       known.put("12.9", even(970, 1100, ISO_LAST));
+      // Thin nuts, ISO 898-2, stress under proof load (from memory): the nut strips before the bolt
+      // yields, so that it is the nut that must not be overloaded.
+      known.put("04", even(380, 380, ISO_LAST));
+      known.put("05", even(500, 500, ISO_LAST));
     }
 
     /** SAE J429, table 1, in ksi; 2 and 5 step down above 3/4 in and above 1 in. */

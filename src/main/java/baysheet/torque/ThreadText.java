@@ -10,15 +10,46 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** Reads thread designations, and refuses pitches that nobody cuts: most are a slip of the pen. */
 final class ThreadText {
-  private static final String LEFT = "(?:\\s*-?\\s*(LH))?";
+  private static final String LEFT = "(?:\\s*+-?+\\s*+(LH))?+";
+  private static final String NUMBER = "([0-9]++(?:\\.[0-9]++)?+)";
+
+  /** Tolerance classes, ISO 965-1: 6g, 6H, 5g6g. */
+  private static final String METRIC_FIT = "(?:\\s*+-\\s*+((?:[3-9][e-hGH]){1,2}))?+";
+
+  /** Diameter and pitch; between them x, or the hyphen that the trade writes as well. */
   private static final Pattern METRIC =
-      Pattern.compile("M([0-9]+(?:\\.[0-9]+)?)(?:\\s*[xX×]\\s*([0-9]+(?:\\.[0-9]+)?))?" + LEFT);
+      Pattern.compile(
+          "[Mm]"
+              + NUMBER
+              + "(?:\\s*+[xX×-]\\s*+"
+              + NUMBER
+              + "(?![e-hGH]))?"
+              + METRIC_FIT
+              + "(?i:"
+              + LEFT
+              + ")");
+
+  /** Size, threads per inch, series and class of fit (ASME B1.1: 1A to 3B). */
   private static final Pattern UNIFIED =
       Pattern.compile(
-          "(#?[0-9]+|(?:[0-9]-)?[0-9]+/[0-9]+)\\s*-\\s*([0-9]{1,2})\\s*(UN[CFS]?|UNEF)?" + LEFT);
+          "(#?[0-9]{1,2}|(?:[0-9]-)?+[0-9]{1,2}/[0-9]{1,2})\\s*+-\\s*+([0-9]{1,2})"
+              + "\\s*+(UN[CFS]?|UNEF)?+(?:\\s*+-\\s*+([1-3][AB]))?+"
+              + LEFT,
+          Pattern.CASE_INSENSITIVE);
+
+  /** Diameters that ISO 261 lists, in mm. */
+  private static final BigDecimal LEAST_DIAMETER = BigDecimal.ONE;
+
+  private static final BigDecimal MOST_DIAMETER = new BigDecimal(300);
+  private static final int MOST_DIGITS = 6;
+  private static final String EXPECTED = "a thread such as M12x1.5, M10 or 1/2-20 UNF";
+  private static final Pattern LEADING_ZEROS = Pattern.compile("(?<![0-9.])0++(?=[0-9])");
+  private static final Pattern LEFT_HAND =
+      Pattern.compile("(?i)\\s+left(?:[\\s-]hand(?:ed)?)?\\s*+$");
 
   /** Coarse pitches in mm by diameter in mm, ISO 261 (ISO 262 for the usual sizes). */
   private static final Map<BigDecimal, BigDecimal> COARSE =
@@ -37,7 +68,15 @@ final class ThreadText {
   private ThreadText() {}
 
   static Reading<Thread> parse(String text) {
-    String word = text.strip().toUpperCase(Locale.ROOT);
+    return WrittenText.read(text, EXPECTED, ThreadText::read);
+  }
+
+  private static Reading<Thread> read(String text) {
+    Reading<Thread> thread = asWritten(text.strip(), text);
+    return thread instanceof Misread<Thread> misread ? misread.near(nearest(text)) : thread;
+  }
+
+  private static Reading<Thread> asWritten(String word, String text) {
     Matcher metric = METRIC.matcher(word);
     if (metric.matches()) {
       return metric(metric, text);
@@ -51,10 +90,28 @@ final class ThreadText {
         : misread(text, "is no thread designation");
   }
 
+  /** Without zeros too many, with a point, the letter M and the letters for left-handed. */
+  private static Optional<String> nearest(String text) {
+    String word = LEADING_ZEROS.matcher(text.strip().replace(',', '.')).replaceAll("");
+    String handed = LEFT_HAND.matcher(word).replaceFirst(" LH");
+    return Stream.of(handed, "M" + handed)
+        .flatMap(it -> asWritten(it, it).found().stream())
+        .map(Thread::designation)
+        .findFirst();
+  }
+
   private static Reading<Thread> metric(Matcher parts, String text) {
-    BigDecimal diameter = new BigDecimal(parts.group(1)).stripTrailingZeros();
+    Optional<String> unfit =
+        unfit(parts.group(1)).or(() -> optional(parts, 2).flatMap(it -> unfit(it)));
+    if (unfit.isPresent()) {
+      return misread(text, unfit.get());
+    }
+    BigDecimal diameter = plain(parts.group(1));
+    if (diameter.compareTo(LEAST_DIAMETER) < 0 || diameter.compareTo(MOST_DIAMETER) > 0) {
+      return misread(text, "has a diameter beyond the 1 mm to 300 mm of ISO 261");
+    }
     Optional<BigDecimal> coarse = Optional.ofNullable(COARSE.get(diameter));
-    Optional<BigDecimal> written = Optional.ofNullable(parts.group(2)).map(BigDecimal::new);
+    Optional<BigDecimal> written = optional(parts, 2).map(ThreadText::plain);
     if (written.isEmpty() && coarse.isEmpty()) {
       return misread(text, "has no coarse pitch in ISO 261: write its pitch");
     }
@@ -62,9 +119,31 @@ final class ThreadText {
     if (!cut(diameter, pitch, coarse)) {
       return misread(text, "has a pitch that ISO 261 does not know for its diameter");
     }
-    boolean left = parts.group(3) != null;
-    String name = "M" + parts.group(1) + written.map(it -> "x" + it).orElse("");
+    String name =
+        "M"
+            + diameter.toPlainString()
+            + written.map(it -> "x" + it.toPlainString()).orElse("")
+            + optional(parts, 3).map(it -> "-" + it).orElse("");
+    boolean left = parts.group(4) != null;
     return new Read<>(Thread.metric(left ? name + " LH" : name, diameter, pitch, left));
+  }
+
+  /** What is wrong with a figure before anybody asks what it is worth. */
+  private static Optional<String> unfit(String figure) {
+    if (LEADING_ZEROS.matcher(figure).lookingAt()) {
+      return Optional.of("has a zero too many");
+    }
+    return figure.length() > MOST_DIGITS ? Optional.of("has too many digits") : Optional.empty();
+  }
+
+  /** The figure without zeros behind its decimals: M10x1.50 and M10x1.5 are one thread. */
+  private static BigDecimal plain(String figure) {
+    BigDecimal worth = new BigDecimal(figure).stripTrailingZeros();
+    return worth.scale() < 0 ? worth.setScale(0) : worth;
+  }
+
+  private static Optional<String> optional(Matcher parts, int group) {
+    return Optional.ofNullable(parts.group(group));
   }
 
   /** Coarse, or one of the fine pitches below it; a tenth of the diameter where none is coarse. */
@@ -77,7 +156,8 @@ final class ThreadText {
   private static Reading<Thread> unified(Matcher parts, String text) {
     String size = size(parts.group(1));
     int perInch = Integer.parseInt(parts.group(2));
-    Optional<String> label = Optional.ofNullable(parts.group(3));
+    Optional<String> label = optional(parts, 3).map(it -> it.toUpperCase(Locale.ROOT));
+    Optional<String> fit = optional(parts, 4).map(it -> it.toUpperCase(Locale.ROOT));
     Pair usual = UNIFIED_SERIES.get(size);
     if (usual == null) {
       return misread(text, "has no size of the unified series");
@@ -85,8 +165,9 @@ final class ThreadText {
     if (!usual.allows(perInch, label)) {
       return misread(text, "has threads per inch that its series does not know");
     }
-    boolean left = parts.group(4) != null;
-    String name = size + "-" + perInch + label.map(it -> " " + it).orElse("");
+    boolean left = parts.group(5) != null;
+    String series = label.map(it -> " " + it).orElse("");
+    String name = size + "-" + perInch + series + fit.map(it -> "-" + it).orElse("");
     return new Read<>(
         new Thread(
             left ? name + " LH" : name,
@@ -98,7 +179,9 @@ final class ThreadText {
 
   /** Below an inch a whole number is a number size, whether or not its sign was written. */
   private static String size(String written) {
-    return written.matches("[0-9]+") && !written.equals("1") ? "#" + written : written;
+    return written.chars().allMatch(Character::isDigit) && !written.equals("1")
+        ? "#" + written
+        : written;
   }
 
   /** Number sizes rise by 0.013 in from 0.060 in (ASME B1.1). */
@@ -109,8 +192,7 @@ final class ThreadText {
   }
 
   private static Reading<Thread> misread(String text, String fault) {
-    return new Misread<>(
-        '"' + text.strip() + "\" " + fault, "a thread such as M12x1.5, M10 or 1/2-20 UNF");
+    return new Misread<>(WrittenText.quoted(text) + " " + fault, EXPECTED);
   }
 
   /** Threads per inch of one size: coarse, fine. */

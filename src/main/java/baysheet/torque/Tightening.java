@@ -79,11 +79,11 @@ public sealed interface Tightening permits Tightening.Stages, Tightening.Snug, T
   private static Reading<Tightening> stages(List<String> texts) {
     List<Stage> stages = new ArrayList<>();
     for (String text : texts) {
-      Reading<Stage> stage = Stage.parse(text);
-      if (stage instanceof Misread<Stage> misread) {
+      Reading<List<Stage>> each = Stage.parseAll(text);
+      if (each instanceof Misread<List<Stage>> misread) {
         return misread.as();
       }
-      stage.found().ifPresent(stages::add);
+      each.found().ifPresent(stages::addAll);
     }
     return fault(stages)
         .<Reading<Tightening>>map(

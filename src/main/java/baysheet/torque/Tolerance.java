@@ -17,18 +17,52 @@ final class Tolerance {
    */
   static Reading<Target> on(Quantity middle, Quantity width, String text) {
     boolean share = width.unit() == Unit.PERCENT;
-    Quantity reach = share ? middle.times(width.value().movePointLeft(2)) : width;
-    boolean absurd = !reach.isBelow(middle.times(WIDEST)) || reach.value().signum() == 0;
-    return absurd
-        ? new Misread<>(
-            '"' + text.strip() + "\" has an absurd tolerance", "a tolerance such as ± 5 %")
-        : new Read<>(target(middle, reach, share ? share(middle, width) : span(middle, width)));
+    Quantity reach = torque(width, middle);
+    return isTooWide(reach, middle) || reach.value().signum() == 0
+        ? absurd(text)
+        : new Read<>(
+            target(middle, reach, reach, share ? share(middle, width) : span(middle, width)));
   }
 
-  private static Target target(Quantity middle, Quantity reach, String written) {
-    Quantity low = middle.plus(reach.times(BigDecimal.ONE.negate()));
-    Band band = new Band(low, middle.plus(reach), Band.Origin.BOOK);
+  /**
+   * The target with another width above than below; one of them may be zero.
+   *
+   * @param up a torque, or a share of {@code middle}; likewise {@code down}
+   */
+  static Reading<Target> uneven(Quantity middle, Quantity up, Quantity down, String text) {
+    Quantity above = torque(up, middle);
+    Quantity below = torque(down, middle);
+    boolean none = above.value().signum() == 0 && below.value().signum() == 0;
+    return none || isTooWide(above, middle) || isTooWide(below, middle)
+        ? absurd(text)
+        : new Read<>(target(middle, above, below, uneven(middle, up, down)));
+  }
+
+  private static Quantity torque(Quantity width, Quantity middle) {
+    return width.unit() == Unit.PERCENT ? middle.times(width.value().movePointLeft(2)) : width;
+  }
+
+  private static boolean isTooWide(Quantity reach, Quantity middle) {
+    return !reach.isBelow(middle.times(WIDEST));
+  }
+
+  private static Reading<Target> absurd(String text) {
+    return new Misread<>(
+        WrittenText.quoted(text) + " has an absurd tolerance", "a tolerance such as ± 5 %");
+  }
+
+  private static Target target(Quantity middle, Quantity above, Quantity below, String written) {
+    Quantity low = middle.plus(below.times(BigDecimal.ONE.negate()));
+    Band band = new Band(low, middle.plus(above), Band.Origin.BOOK);
     return new Target(middle, Optional.of(band), written);
+  }
+
+  /** {@code 110 +10/−5 N·m}; every unit where they differ. */
+  private static String uneven(Quantity middle, Quantity up, Quantity down) {
+    boolean oneUnit = middle.unit() == up.unit() && middle.unit() == down.unit();
+    String first = oneUnit ? middle.figure() : middle.print();
+    String above = oneUnit ? up.figure() : up.print();
+    return first + "\u00A0+" + above + "/−" + down.print();
   }
 
   private static String share(Quantity middle, Quantity percent) {

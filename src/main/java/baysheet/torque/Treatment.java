@@ -34,7 +34,8 @@ public enum Treatment {
         .findFirst()
         .<Reading<Treatment>>map(Read::new)
         .orElseGet(
-            () -> new Misread<>('"' + text.strip() + "\" is no treatment of a thread", words()));
+            () ->
+                new Misread<>(WrittenText.quoted(text) + " is no treatment of a thread", words()));
   }
 
   /** The word of the files. */

@@ -100,6 +100,16 @@ public enum Unit {
         .or(() -> Optional.ofNullable(FOLDED.get(joined.toLowerCase(Locale.ROOT))));
   }
 
+  /** The symbol of the unit of a kind that a spelling names but for its capitals. */
+  static Optional<String> inOtherCapitals(String spelling, Dimension expected) {
+    String small = Spelling.joined(spelling).toLowerCase(Locale.ROOT);
+    return EXACT.entrySet().stream()
+        .filter(entry -> entry.getValue().dimension == expected)
+        .filter(entry -> entry.getKey().toLowerCase(Locale.ROOT).equals(small))
+        .map(entry -> entry.getValue().symbol)
+        .findFirst();
+  }
+
   /** What it measures. */
   public Dimension dimension() {
     return dimension;

@@ -30,6 +30,8 @@ record BeyondSchemas(String code, String what, String because) {
           of("bad-wrench", "", "it compares the ends and the units of the scale"),
           of("bad-(torque|head)", "runs downwards", "it compares the ends"),
           of("bad-(torque|quantity|passes)", "is absurd", "a range across units"),
+          of("out-of-range", "(less|more) than .* can be", "bounds across units"),
+          of("point-or-thousands", "", "it compares with the bounds"),
           of("bad-time", "does not rise", "it compares the figures"),
           of("bad-value", "are no years", "it compares the ends"),
           of("out-of-range", "outside the wheelbase", "it compares two lengths"),

@@ -119,7 +119,6 @@ class ThreadTest {
         "M12x1,5|has a comma in its figure",
         "M12×1,5|has a comma in its figure",
         "12x1.5|is no thread designation",
-        "M12-1.5|is no thread designation",
         "M12x|is no thread designation",
         "G1/4|is no thread designation",
         "M13|has no coarse pitch",
