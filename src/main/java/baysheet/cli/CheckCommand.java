@@ -17,6 +17,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
@@ -34,16 +35,19 @@ final class CheckCommand implements Callable<Integer> {
 
   private final OptionSpec json = Options.flag("--json", "Print the problems as JSON.");
 
+  private final CommandSpec spec =
+      Options.command(
+          "check",
+          "Report every problem of a shop folder and its jobs; write nothing.",
+          this,
+          List.of(paths, json));
+
   CheckCommand(Console console) {
     this.console = console;
   }
 
   CommandSpec spec() {
-    return Options.command(
-        "check",
-        "Report every problem of a shop folder and its jobs; write nothing.",
-        this,
-        List.of(paths, json));
+    return spec;
   }
 
   @Override
@@ -59,7 +63,7 @@ final class CheckCommand implements Callable<Integer> {
       check(shop.getKey(), List.copyOf(shop.getValue()), folders, batch, problems);
     }
     tell(problems, jobs);
-    return problems.hasErrors() ? Exit.PROBLEMS : Exit.DONE;
+    return Exit.of(problems);
   }
 
   private void tell(Problems problems, int jobs) {
@@ -87,8 +91,10 @@ final class CheckCommand implements Callable<Integer> {
     return shops;
   }
 
-  private static Path here() {
-    return ShopFolders.rootOf(Path.of("")).orElse(Path.of("jobs"));
+  private Path here() {
+    return ShopFolders.here()
+        .orElseThrow(
+            () -> new CommandLine.ParameterException(spec.commandLine(), ShopFolders.NOT_HERE));
   }
 
   private static void check(

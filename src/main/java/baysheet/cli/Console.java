@@ -4,7 +4,6 @@ import baysheet.report.Problem;
 import baysheet.report.ProblemJson;
 import baysheet.report.ProblemText;
 import baysheet.report.Summary;
-import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.util.List;
@@ -34,14 +33,7 @@ record Console(PrintWriter out, PrintWriter err, boolean coloured) {
 
   /** A file that could not be read or written, in one line. */
   void complain(UncheckedIOException files) {
-    IOException cause = files.getCause();
-    complain(
-        files.getMessage()
-            + " ("
-            + cause.getClass().getSimpleName()
-            + ": "
-            + cause.getMessage()
-            + ")");
+    complain(files.getMessage() + ": " + YamlFiles.reason(files.getCause()));
   }
 
   /** Prints problems and what follows from them; nothing when there are none. */

@@ -12,6 +12,9 @@ import java.util.List;
 
 /** Draws sheets into PDF files: each alone, and a day's together in bay order. */
 final class Day {
+  /** Of the file of all sheets; a single sheet also says its id. */
+  static final List<String> KEYWORDS = List.of("bay sheets");
+
   private Day() {}
 
   /** One sheet with its record attached. */
@@ -28,13 +31,14 @@ final class Day {
     String title = "Bay sheets of " + first.date() + ", " + first.shop();
     return writer.writeAll(
         pages,
-        new PdfInfo(title, "en", first.shop(), title, List.of("bay sheets"), date(first), title),
+        new PdfInfo(title, "en", first.shop(), title, KEYWORDS, date(first), title),
         records);
   }
 
   static Comparator<MadeSheet> bayOrder() {
-    return Comparator.comparing((MadeSheet made) -> made.sheet().heading().bay())
-        .thenComparing(made -> made.sheet().heading().job());
+    return Comparator.comparing(
+            (MadeSheet made) -> made.sheet().heading().bay(), NaturalOrder.NATURAL)
+        .thenComparing(made -> made.sheet().heading().job(), NaturalOrder.NATURAL);
   }
 
   private static PdfInfo info(MadeSheet made) {

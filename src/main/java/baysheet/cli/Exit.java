@@ -1,5 +1,8 @@
 package baysheet.cli;
 
+import baysheet.report.ProblemCode;
+import baysheet.report.Problems;
+
 /** Exit codes. */
 final class Exit {
   static final int DONE = 0;
@@ -17,4 +20,11 @@ final class Exit {
   static final int FAULT = 70;
 
   private Exit() {}
+
+  /** What a run ends with that came to nothing worse than these problems. */
+  static int of(Problems problems) {
+    boolean unread =
+        problems.all().stream().anyMatch(problem -> problem.code() == ProblemCode.CANNOT_READ);
+    return unread ? FILES : problems.hasErrors() ? PROBLEMS : DONE;
+  }
 }

@@ -63,7 +63,7 @@ final class ExplainCommand implements Callable<Integer> {
             .map(it -> job(it, problems))
             .orElse(Exit.PROBLEMS);
     console.problems(problems.all(), "the figures of a job with errors are not explained", false);
-    return problems.hasErrors() ? Exit.PROBLEMS : exit;
+    return problems.hasErrors() ? Exit.of(problems) : exit;
   }
 
   private int job(JobGroups group, Problems problems) {

@@ -1,10 +1,11 @@
 package baysheet.cli;
 
+import baysheet.report.Nearest;
 import baysheet.report.Problem;
 import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
 import baysheet.report.Source;
-import java.io.UncheckedIOException;
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -15,42 +16,71 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * The job files of a command line, by shop folder.
  *
  * @param root the shop folder
  * @param jobs its job files, in the order named
- * @param days folders that were named as a whole; their sheets also go into one file
+ * @param days folders that were named as a whole; their sheets also go into one file. A day for
+ *     which nothing is planned may have no folder.
  */
 record JobGroups(Path root, List<Path> jobs, List<Path> days) {
 
-  /**
-   * Sorts what was named into shop folders.
-   *
-   * @throws UncheckedIOException naming the path, where there is no such file or folder
-   */
+  /** Sorts what was named into shop folders. A name that leads nowhere does not stop the others. */
   static List<JobGroups> of(List<Path> paths, Problems problems) {
     Map<Path, JobGroups> groups = new LinkedHashMap<>();
     for (Path path : paths) {
-      exists(path);
-      Optional<Path> root = ShopFolders.rootOf(path);
-      if (root.isEmpty()) {
-        problems.add(noShop(path));
-        continue;
-      }
-      groups
-          .computeIfAbsent(
-              root.get(), key -> new JobGroups(key, new ArrayList<>(), new ArrayList<>()))
-          .add(path, problems);
+      root(path, problems)
+          .ifPresent(
+              root ->
+                  groups
+                      .computeIfAbsent(
+                          root, key -> new JobGroups(key, new ArrayList<>(), new ArrayList<>()))
+                      .add(path, problems));
     }
     return List.copyOf(groups.values());
   }
 
-  private static void exists(Path path) {
-    if (!Files.exists(path)) {
-      throw new UncheckedIOException(
-          "there is no " + path, new NoSuchFileException(path.toString()));
+  /** The shop folder of something that can be made into sheets. */
+  private static Optional<Path> root(Path path, Problems problems) {
+    boolean exists = Files.exists(path);
+    if (!exists && !isUnplanned(path)) {
+      problems.add(notThere(path));
+      return Optional.empty();
+    }
+    Optional<Path> root = ShopFolders.rootOf(path);
+    if (root.isEmpty()) {
+      problems.add(noShop(path));
+    }
+    Optional<Problem> noDay = root.flatMap(it -> notADay(path, it));
+    noDay.ifPresent(problems::add);
+    return root.filter(it -> noDay.isEmpty());
+  }
+
+  /** A day without a folder in a shop folder: a run every morning must not fail on a Sunday. */
+  private static boolean isUnplanned(Path path) {
+    Path folder = DayFolders.whole(path).getParent();
+    return folder != null
+        && DayFolders.date(path).isPresent()
+        && Files.isRegularFile(folder.resolve(ShopFolders.SHOP_FILE));
+  }
+
+  private static Problem notThere(Path path) {
+    return YamlFiles.cannotRead(path, new NoSuchFileException(path.toString()))
+        .near(Nearest.of(String.valueOf(path.getFileName()), siblings(path)));
+  }
+
+  private static List<String> siblings(Path path) {
+    Path folder = DayFolders.whole(path).getParent();
+    if (folder == null || !Files.isDirectory(folder)) {
+      return List.of();
+    }
+    try (Stream<Path> files = Files.list(folder)) {
+      return files.map(file -> file.getFileName().toString()).sorted().toList();
+    } catch (IOException e) {
+      return List.of();
     }
   }
 
@@ -63,26 +93,48 @@ record JobGroups(Path root, List<Path> jobs, List<Path> days) {
             "a job file in a day folder of a shop folder, the one with " + ShopFolders.SHOP_FILE);
   }
 
+  /** The shop folder itself, its shop file, and what is in the folders of its books. */
+  private static Optional<Problem> notADay(Path path, Path root) {
+    Path full = DayFolders.whole(path);
+    boolean shop = full.equals(root) || full.equals(root.resolve(ShopFolders.SHOP_FILE));
+    boolean books = !shop && DayFolders.holdsNoJobs(root.resolve(root.relativize(full).getName(0)));
+    String what =
+        shop
+            ? "this is the shop folder itself, not one of its days"
+            : "the folder " + root.relativize(full).getName(0) + " of the shop holds no jobs";
+    return Optional.of(
+            Problem.of(ProblemCode.NOT_A_DAY, new Source(YamlFiles.shown(path), "").whole(), what)
+                .expecting("a day folder or a job file, as in " + example(root)))
+        .filter(it -> shop || books);
+  }
+
+  /** The last day that is planned. */
+  private static String example(Path root) {
+    String day =
+        siblings(root.resolve(ShopFolders.SHOP_FILE)).stream()
+            .filter(name -> DayFolders.date(root.resolve(name)).isPresent())
+            .reduce((first, second) -> second)
+            .orElse("2026-03-02");
+    return YamlFiles.shown(root.resolve(day));
+  }
+
   private void add(Path path, Problems problems) {
-    List<Path> found = DayFolders.jobs(path);
-    if (Files.isDirectory(path)) {
+    boolean day = Files.isDirectory(path) || !Files.exists(path);
+    List<Path> found = day ? DayFolders.jobs(path) : List.of(path);
+    if (day) {
       days.add(path);
-      if (found.isEmpty()) {
-        problems.add(
-            Problem.of(
-                    ProblemCode.NO_JOBS,
-                    new Source(YamlFiles.shown(path), "").whole(),
-                    "this folder has no job file")
-                .expecting("files such as 2417.yaml"));
-      }
+    }
+    if (found.isEmpty() && DayFolders.date(path).isEmpty()) {
+      problems.add(
+          Problem.of(
+                  ProblemCode.NO_JOBS,
+                  new Source(YamlFiles.shown(path), "").whole(),
+                  "this folder has no job file")
+              .expecting("files such as 2417.yaml"));
     }
     // However it was named before.
     Set<Path> known = new HashSet<>();
-    jobs.forEach(job -> known.add(whole(job)));
-    found.stream().filter(job -> known.add(whole(job))).forEach(jobs::add);
-  }
-
-  private static Path whole(Path job) {
-    return job.toAbsolutePath().normalize();
+    jobs.forEach(job -> known.add(DayFolders.whole(job)));
+    found.stream().filter(job -> known.add(DayFolders.whole(job))).forEach(jobs::add);
   }
 }

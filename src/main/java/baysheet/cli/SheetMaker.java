@@ -10,7 +10,6 @@ import baysheet.layout.PageFit;
 import baysheet.plan.Planner;
 import baysheet.plan.Sheet;
 import baysheet.record.SheetRecord;
-import baysheet.report.Located;
 import baysheet.report.Problem;
 import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
@@ -22,8 +21,6 @@ import baysheet.template.Layouts;
 import baysheet.template.SheetText;
 import baysheet.yaml.Node;
 import java.nio.file.Path;
-import java.time.DateTimeException;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -59,28 +56,9 @@ final class SheetMaker {
     if (job.isEmpty()) {
       return Optional.empty();
     }
-    return date(job.get(), file, problems)
-        .flatMap(date -> Resolver.resolve(job.get(), folder, date, problems));
-  }
-
-  /** The job's own date, or the one that its folder is named by. */
-  private static Optional<LocalDate> date(Job job, Path file, Problems problems) {
-    Optional<LocalDate> own = job.date().map(Located::value);
-    if (own.isPresent()) {
-      return own;
-    }
-    String day = DayFolders.day(file);
-    try {
-      return Optional.of(LocalDate.parse(day));
-    } catch (DateTimeException e) {
-      problems.add(
-          Problem.of(
-                  ProblemCode.NO_DATE,
-                  job.number().at(),
-                  "the job has no date, and its folder \"" + day + "\" is none")
-              .expecting("date: 2026-03-02, or a folder named so"));
-      return Optional.empty();
-    }
+    JobIdentity identity = new JobIdentity(job.get(), file, folders, problems);
+    identity.checkNumber();
+    return identity.date().flatMap(date -> Resolver.resolve(job.get(), folder, date, problems));
   }
 
   /** The finished page of a job; empty when problems with errors were added. */

@@ -1,142 +1,103 @@
 package baysheet.cli;
 
 import baysheet.books.ShopFolder;
-import baysheet.report.Problems;
-import java.io.UncheckedIOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
-/** Makes and writes the sheets of one run, and tells what came of them. */
+/** Makes and writes the sheets of one run. */
 final class Sheets {
-  private final Console console;
+  private final RunReport report;
   private final ShopFolders folders;
   private final Batch batch;
-  private final boolean record;
-  private final Problems problems = new Problems();
+  private final Output output;
   private final Targets targets;
-  private final List<Fault> faults = new ArrayList<>();
-  private int jobs;
-  private int written;
+  private final OutFiles files;
 
-  Sheets(Console console, ShopFolders folders, Batch batch, Path out, boolean record) {
-    this.console = console;
+  /**
+   * Where sheets go.
+   *
+   * @param folder holds a folder for each day
+   * @param record whether each sheet's record is wanted beside it
+   */
+  record Output(Path folder, boolean record, Disk disk) {}
+
+  Sheets(Console console, ShopFolders folders, Batch batch, Output output) {
+    this.report = new RunReport(console);
     this.folders = folders;
     this.batch = batch;
-    this.targets = new Targets(out, problems);
-    this.record = record;
-  }
-
-  /** What kept a sheet from being made or written, other than a problem of the files. */
-  private record Fault(Path job, Throwable what) {
-    boolean ofFiles() {
-      return what instanceof UncheckedIOException;
-    }
+    this.output = output;
+    this.targets = new Targets(output.folder(), report.problems());
+    this.files = new OutFiles(output.disk());
   }
 
   /** Makes everything that was named; the exit code. */
   int run(List<Path> paths) {
-    for (JobGroups group : JobGroups.of(paths, problems)) {
-      run(group);
+    List<JobGroups> groups = JobGroups.of(paths, report.problems());
+    groups.forEach(group -> report.jobs(group.jobs().size()));
+    if (!groups.isEmpty()) {
+      report.orTell(
+          output.folder(),
+          () ->
+              OutputLock.whileHeld(
+                  output.folder(),
+                  () -> groups.forEach(group -> report.orTell(group.root(), () -> run(group)))));
     }
-    console.problems(problems.all(), consequence(), false);
-    faults.forEach(this::tell);
-    if (!faults.isEmpty() && problems.all().isEmpty()) {
-      console.complain(consequence());
-    }
-    return exit();
-  }
-
-  private int exit() {
-    if (!faults.isEmpty()) {
-      return faults.stream().allMatch(Fault::ofFiles) ? Exit.FILES : Exit.FAULT;
-    }
-    return problems.hasErrors() ? Exit.PROBLEMS : Exit.DONE;
+    return report.end();
   }
 
   private void run(JobGroups group) {
-    jobs += group.jobs().size();
-    Optional<ShopFolder> folder = folders.read(group.root(), problems);
-    if (folder.isEmpty()) {
-      return;
-    }
-    List<DayFile> days = new ArrayList<>();
-    group
-        .days()
-        .forEach(day -> targets.all(day).ifPresent(file -> days.add(new DayFile(day, file))));
-    batch.run(
-        group.jobs(),
-        folder.get(),
-        outcome -> {
-          write(outcome);
-          days.forEach(day -> day.add(outcome));
-        });
-    days.forEach(this::writeDay);
+    Optional<ShopFolder> folder = folders.read(group.root(), report.problems());
+    folder.ifPresent(found -> run(group, found));
   }
 
-  private void write(Batch.Outcome outcome) {
-    problems.addAll(outcome.problems());
-    outcome.fault().ifPresent(what -> faults.add(new Fault(outcome.job(), what)));
-    if (outcome.made().isPresent() && outcome.pdf().isPresent()) {
-      MadeSheet made = outcome.made().get();
+  private void run(JobGroups group, ShopFolder folder) {
+    Map<Path, DayOutput> days = days(group, folder.shop().name().value());
+    List<Path> jobs = group.jobs().stream().filter(job -> days.containsKey(day(job))).toList();
+    days.forEach((day, it) -> it.open(DayFolders.numbers(day)));
+    batch.run(jobs, folder, outcome -> write(outcome, days.get(day(outcome.job()))));
+    days.values().forEach(day -> day.close(batch, rest -> batch.run(rest, folder, day::compare)));
+  }
+
+  private static Path day(Path job) {
+    return DayFolders.whole(job).getParent();
+  }
+
+  /** The days of the jobs, by the full path of their folder; without those that have no place. */
+  private Map<Path, DayOutput> days(JobGroups group, String shop) {
+    Set<Path> whole = new LinkedHashSet<>();
+    group.days().forEach(day -> whole.add(DayFolders.whole(day)));
+    Set<Path> all = new LinkedHashSet<>(whole);
+    group.jobs().forEach(job -> all.add(day(job)));
+    Map<Path, DayOutput> days = new LinkedHashMap<>();
+    for (Path day : all) {
       targets
-          .sheet(outcome.job(), made.sheet().heading().job())
-          .ifPresent(file -> orTell(outcome.job(), () -> write(made, file, outcome.pdf().get())));
+          .day(day)
+          .map(target -> new DayOutput.Place(day, whole.contains(day), target, shop))
+          .ifPresent(place -> days.put(day, new DayOutput(place, files, report)));
+    }
+    return days;
+  }
+
+  private void write(Batch.Outcome outcome, DayOutput day) {
+    report.problems().addAll(outcome.problems());
+    outcome.fault().ifPresent(what -> report.fault(outcome.job(), what));
+    Optional<Path> target =
+        outcome.made().flatMap(made -> targets.sheet(outcome.job(), made.sheet().heading().job()));
+    if (target.isEmpty()
+        || !report.orTell(outcome.job(), () -> write(outcome, target.get(), day))) {
+      day.notDone(outcome.job(), target.isPresent());
     }
   }
 
-  private void write(MadeSheet made, Path target, byte[] pdf) {
-    OutFiles.write(target, pdf);
-    if (record) {
-      OutFiles.write(target.resolveSibling(made.sheet().heading().job() + ".json"), made.record());
-    }
-    written++;
-    console.say(SummaryLine.of(made, target));
-  }
-
-  /** A file that cannot be written is told at the end, and does not keep others from theirs. */
-  private void orTell(Path job, Runnable writing) {
-    try {
-      writing.run();
-    } catch (UncheckedIOException e) {
-      faults.add(new Fault(job, e));
-    }
-  }
-
-  /** The day's sheets in one file, as far as there are any. */
-  private void writeDay(DayFile day) {
-    if (day.isTooLarge()) {
-      // One of an earlier run would be printed as this morning's.
-      orTell(day.day(), () -> OutFiles.remove(day.target()));
-      console.say(SummaryLine.tooMany(day.jobs(), DayFile.MOST, day.target()));
-    } else if (!day.made().isEmpty()) {
-      orTell(day.day(), () -> writeAll(day));
-    }
-  }
-
-  private void writeAll(DayFile day) {
-    OutFiles.write(day.target(), batch.all(day.made()));
-    console.say(SummaryLine.all(day.made().size(), day.jobs(), day.target()));
-  }
-
-  private String consequence() {
-    return written == jobs
-        ? "all " + jobs + " sheets were written"
-        : "%s of %s sheets were written; the others were left as they were"
-            .formatted(written, jobs);
-  }
-
-  private void tell(Fault fault) {
-    if (fault.what() instanceof UncheckedIOException files) {
-      console.complain(files);
-      return;
-    }
-    console.complain(
-        "This is a fault of baysheet itself, not of your files. No sheet was made for "
-            + YamlFiles.shown(fault.job())
-            + ". Please report all of this:");
-    fault.what().printStackTrace(console.err());
-    console.err().flush();
+  private void write(Batch.Outcome outcome, Path target, DayOutput day) {
+    MadeSheet made = outcome.made().orElseThrow();
+    day.write(made, outcome.pdf().orElseThrow(), target, output.record());
+    day.done(outcome.job(), made);
+    report.written(SummaryLine.of(made, target));
   }
 }

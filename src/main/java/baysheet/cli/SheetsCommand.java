@@ -44,7 +44,9 @@ final class SheetsCommand implements Callable<Integer> {
           "--templates", "DIR", Path.class, "Take the layout bay-sheet.ftlx from this folder.");
 
   private final OptionSpec record =
-      Options.flag("--record", "Also write each sheet's figures, as JOB.json beside it.");
+      Options.flag(
+          "--record",
+          "Also write each sheet's figures, as JOB.json beside it; a JOB.json that is there is always kept up to date.");
 
   private final OptionSpec threads =
       Options.one(
@@ -81,8 +83,8 @@ final class SheetsCommand implements Callable<Integer> {
     SheetMaker maker = new SheetMaker(folders, layouts, fonts, paper());
     Batch batch = new Batch(maker::make, threads(), ahead.writers());
     List<Path> named = Options.all(paths);
-    return new Sheets(console, folders, batch, out.getValue(), Options.isGiven(record))
-        .run(named.isEmpty() ? today() : named);
+    Sheets.Output output = new Sheets.Output(out.getValue(), Options.isGiven(record), Disk.REAL);
+    return new Sheets(console, folders, batch, output).run(named.isEmpty() ? today() : named);
   }
 
   private Optional<Shop.Paper> paper() {
@@ -105,7 +107,7 @@ final class SheetsCommand implements Callable<Integer> {
 
   /** The folder of today, in the shop folder here or in jobs/. */
   private List<Path> today() {
-    Path root = ShopFolders.rootOf(Path.of("")).orElse(Path.of("jobs"));
+    Path root = ShopFolders.here().orElseThrow(() -> wrong(ShopFolders.NOT_HERE));
     return List.of(root.resolve(today.get().toString()));
   }
 

@@ -16,6 +16,7 @@ import baysheet.report.Source;
 import baysheet.yaml.Node;
 import baysheet.yaml.SourceFile;
 import baysheet.yaml.YamlFile;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -26,11 +27,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 
 /** Finds shop folders and reads them. */
 final class ShopFolders {
   static final String SHOP_FILE = "shop.yaml";
+
+  /** What is said where no path is given and there is no shop folder to be found. */
+  static final String NOT_HERE =
+      "there is no shop folder here: neither this folder nor one above it has a shop.yaml, and"
+          + " neither has jobs; go to a shop folder, or name one of its folders";
+
   private static final List<String> BUILT_IN =
       List.of(
           "items.yaml",
@@ -42,8 +50,18 @@ final class ShopFolders {
 
   private final Fonts fonts;
 
+  /** Job files by their number, of each shop folder that was asked about. */
+  private final Map<Path, Map<String, List<Path>>> numbers = new ConcurrentHashMap<>();
+
   ShopFolders(Fonts fonts) {
     this.fonts = fonts;
+  }
+
+  /** The shop folder of a run that names none: the one in which it stands, or the one in jobs. */
+  static Optional<Path> here() {
+    Path below = Path.of("jobs");
+    return rootOf(Path.of(""))
+        .or(() -> Optional.of(below).filter(it -> Files.isRegularFile(it.resolve(SHOP_FILE))));
   }
 
   /** The nearest folder upwards that holds a shop file. */
@@ -54,6 +72,18 @@ final class ShopFolders {
       }
     }
     return Optional.empty();
+  }
+
+  /** Another job file of the shop that has the same number as this one. */
+  Optional<Path> sameNumber(Path job) {
+    return rootOf(job)
+        .map(root -> numbers.computeIfAbsent(root, DayFolders::byNumber))
+        .map(known -> known.getOrDefault(YamlFiles.name(job), List.of()))
+        .flatMap(
+            same ->
+                same.stream()
+                    .filter(other -> !DayFolders.whole(other).equals(DayFolders.whole(job)))
+                    .findFirst());
   }
 
   /**
@@ -185,11 +215,19 @@ final class ShopFolders {
   /** A file as a tree, every character of which can be printed. */
   Optional<Node> node(Path file, Problems problems) {
     Problems own = new Problems();
-    Optional<Node> node =
-        SourceFile.read(file, YamlFiles.shown(file), own)
-            .flatMap(source -> YamlFile.parse(source, own));
+    Optional<Node> node = source(file, own).flatMap(source -> YamlFile.parse(source, own));
     node.ifPresent(tree -> new Glyphs(fonts).check(tree, own));
     problems.addAll(own);
     return node.filter(tree -> !own.hasErrors());
+  }
+
+  /** A file that cannot be read stops those who need it, and nobody else. */
+  private static Optional<Source> source(Path file, Problems problems) {
+    try {
+      return SourceFile.read(file, YamlFiles.shown(file), problems);
+    } catch (UncheckedIOException e) {
+      problems.add(YamlFiles.cannotRead(file, e.getCause()));
+      return Optional.empty();
+    }
   }
 }

@@ -86,10 +86,10 @@ final class StartCommand implements Callable<Integer> {
     if (!Files.isRegularFile(folder.resolve(ShopFolders.SHOP_FILE))) {
       throw wrong(folder + " is no shop folder: it has no " + ShopFolders.SHOP_FILE);
     }
+    OutFiles out = new OutFiles(Disk.REAL);
     Map<String, String> files = NewShop.schemas();
     files.forEach(
-        (file, text) ->
-            OutFiles.write(folder.resolve(file), text.getBytes(StandardCharsets.UTF_8)));
+        (file, text) -> out.write(folder.resolve(file), text.getBytes(StandardCharsets.UTF_8)));
     console.say("wrote " + files.size() + " files to " + folder.resolve(NewShop.SCHEMAS));
   }
 

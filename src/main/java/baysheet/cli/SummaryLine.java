@@ -4,6 +4,7 @@ import baysheet.plan.Heading;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.nio.file.Path;
+import java.util.List;
 
 /** One line a job: number, bay, title, steps, body size, what gave way, file. */
 final class SummaryLine {
@@ -34,8 +35,46 @@ final class SummaryLine {
         : "dropped: " + String.join(", ", made.fit().dropped());
   }
 
-  static String all(int sheets, int jobs, Path file) {
-    return "all  " + sheets + " of " + jobs + " sheets in bay order  " + YamlFiles.shown(file);
+  /**
+   * @param without numbers of the jobs whose sheets are not in it
+   */
+  static String all(int sheets, int jobs, List<String> without, Path file) {
+    String missing = without.isEmpty() ? "" : ", without " + String.join(", ", without);
+    return "all  "
+        + sheets
+        + " of "
+        + jobs
+        + " sheets in bay order"
+        + missing
+        + "  "
+        + YamlFiles.shown(file);
+  }
+
+  /**
+   * @param changed numbers of the jobs whose sheets are older than what their files say
+   */
+  static String allRemoved(List<String> changed, Path day, Path file) {
+    return "all  removed, because these sheets are older than their job files: "
+        + String.join(", ", changed)
+        + "; for a new one: baysheet sheets "
+        + YamlFiles.shown(day)
+        + "  "
+        + YamlFiles.shown(file);
+  }
+
+  static String withdrawn(OldSheets.Withdrawn old, Path day) {
+    return old.job()
+        + "  withdrawn, because "
+        + YamlFiles.shown(day)
+        + " has no such job  "
+        + YamlFiles.shown(old.to());
+  }
+
+  static String unplanned(Path day) {
+    return "no jobs are planned for "
+        + day.toAbsolutePath().normalize().getFileName()
+        + "  "
+        + YamlFiles.shown(day);
   }
 
   static String tooMany(int jobs, int most, Path file) {

@@ -128,7 +128,7 @@ final class TorqueCommand implements Callable<Integer> {
     Optional<Shop> shop = shop(problems);
     if (problems.hasErrors()) {
       console.problems(problems.all(), "the shop folder was not used", false);
-      return Exit.PROBLEMS;
+      return Exit.of(problems);
     }
     BenchTorque bench = bench(new Typed(spec.commandLine()), shop);
     console.print(

@@ -1,8 +1,14 @@
 package baysheet.cli;
 
+import baysheet.report.Problem;
+import baysheet.report.ProblemCode;
+import baysheet.report.Source;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
@@ -44,5 +50,27 @@ final class YamlFiles {
     Path there = file.toAbsolutePath().normalize();
     Path shown = there.startsWith(here) ? here.relativize(there) : there;
     return shown.toString().replace('\\', '/');
+  }
+
+  /** A file or folder that is not there or cannot be read, which stops no other. */
+  static Problem cannotRead(Path path, IOException why) {
+    return Problem.of(
+        ProblemCode.CANNOT_READ,
+        new Source(shown(path), "").whole(),
+        "it cannot be read: " + reason(why));
+  }
+
+  /** Why something could not be read or written, without the name of a Java class. */
+  static String reason(IOException why) {
+    if (why instanceof NoSuchFileException) {
+      return "there is no such file or folder";
+    }
+    if (why instanceof AccessDeniedException) {
+      return "permission denied";
+    }
+    if (why instanceof FileSystemException system && system.getReason() != null) {
+      return system.getReason();
+    }
+    return why.getMessage() == null ? "the system gives no reason" : why.getMessage();
   }
 }

@@ -13,7 +13,7 @@ import org.apache.pdfbox.cos.COSName;
 /** Gives a document everything that archives and reading aloud ask of it beside its pages. */
 record Archive(PdfInfo info) {
   /** Without a version: an upgrade that changes nothing on the page leaves the bytes alone. */
-  private static final String PRODUCER = "baysheet";
+  static final String PRODUCER = "baysheet";
 
   private static final DateTimeFormatter PDF_DATE =
       DateTimeFormatter.ofPattern("'D:'uuuuMMddHHmmss'Z'", Locale.ROOT).withZone(ZoneOffset.UTC);

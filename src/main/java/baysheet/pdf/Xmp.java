@@ -103,4 +103,9 @@ final class Xmp {
   private static String escaped(String text) {
     return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
   }
+
+  /** The text of an element, as it was before it was escaped. */
+  static String unescaped(String content) {
+    return content.replace("&lt;", "<").replace("&gt;", ">").replace("&amp;", "&");
+  }
 }

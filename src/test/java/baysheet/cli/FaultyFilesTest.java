@@ -152,13 +152,4 @@ class FaultyFilesTest {
     garage.sheets();
     assertTrue(Paper.of(Garage.bytes(garage.made("501.pdf"))).text().contains(" 0012 "));
   }
-
-  @Test
-  void aNameThatLeadsNowhereIsToldBeforeAnythingIsMade() {
-    Garage garage = Garage.in(folder);
-    Garage.Run run = garage.sheets(garage.job("504").toString());
-    assertEquals(Exit.FILES, run.exit());
-    run.says("504.yaml");
-    assertEquals(Set.of(), garage.written().keySet());
-  }
 }

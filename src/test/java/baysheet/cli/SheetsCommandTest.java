@@ -78,6 +78,19 @@ class SheetsCommandTest {
   }
 
   @Test
+  void bayTenComesAfterBayTwo() {
+    garage.change("shop.yaml", "bays:\n", "bays:\n  10: {jack: trolley, rated: 2500 kg}\n");
+    garage.change("2026-04-07/503.yaml", "bay: 1", "bay: 10");
+    garage.sheets();
+    String all = Paper.of(Garage.bytes(garage.made("all.pdf"))).text();
+    // Job 502 is in bay 1, job 501 in bay 2, job 503 in bay 10.
+    int first = all.indexOf("HW 16-502");
+    int second = all.indexOf("HW 14-501");
+    int third = all.indexOf("HW 14-503");
+    assertTrue(0 < first && first < second && second < third, all);
+  }
+
+  @Test
   void theRecordBesideTheSheetIsTheOneInIt() {
     garage.sheets("--record");
     for (String job : List.of("501", "502", "503")) {

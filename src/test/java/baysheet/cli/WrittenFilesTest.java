@@ -22,6 +22,8 @@ import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** A sheet is there whole or not at all, whatever goes wrong. */
 class WrittenFilesTest {
@@ -64,14 +66,14 @@ class WrittenFilesTest {
     assertTrue(garage.written().containsKey("2026-04-07/all.pdf"));
     String job = Files.readString(garage.job("502"));
     int own = 3;
-    for (int more = own; more <= DayFile.MOST; more++) {
+    for (int more = own; more <= DayOutput.MOST; more++) {
       String number = String.valueOf(600 + more);
       garage.write("2026-04-07/" + number + ".yaml", job.replace("job: 502", "job: " + number));
     }
     Garage.Run run = garage.sheets();
     run.says("all  not made, for 101 jobs are more than the 100 that one file takes");
     assertEquals(Exit.DONE, run.exit());
-    assertEquals(DayFile.MOST + 1, garage.written().size());
+    assertEquals(DayOutput.MOST + 1, garage.written().size());
     assertFalse(garage.written().containsKey("2026-04-07/all.pdf"));
   }
 
@@ -86,21 +88,86 @@ class WrittenFilesTest {
     Garage other = Garage.in(folder.resolve("other"));
     Garage.Run run = garage.sheets(other.root.resolve(Garage.DAY).toString());
     assertEquals(Exit.PROBLEMS, run.exit());
-    run.reports("2026-04-07/501.yaml:1:1", "same-sheet");
-    run.says("OUT/2026-04-07/501.pdf");
+    run.reports("2026-04-07:1:1", "same-sheet");
+    run.says("OUT/2026-04-07");
     run.says("3 of 6 sheets were written");
   }
 
-  @Test
-  void aJobCalledAllDoesNotHideTheDay() {
+  @ParameterizedTest
+  @ValueSource(strings = {"all", "All", "ALL"})
+  void aJobCalledAllNeverHidesTheDay(String name) {
     garage.write(
-        "2026-04-07/all.yaml",
-        "job: all\nvehicle: {book: hollin-wren-2014, plate: HW 1, odometer: 5 km}\n"
+        "2026-04-07/" + name + ".yaml",
+        "job: "
+            + name
+            + "\nvehicle: {book: hollin-wren-2014, plate: HW 1, odometer: 5 km}\n"
             + "bay: 1\nby: T1\nwork: [wheel-check at rear-left]\n");
     Garage.Run run = garage.sheets();
     assertEquals(Exit.PROBLEMS, run.exit(), run.err());
-    run.reports("2026-04-07/all.yaml:1:1", "same-sheet");
+    run.reports("2026-04-07/" + name + ".yaml:1:6", "reserved-number");
+    byte[] day = Garage.bytes(garage.made("all.pdf"));
+    assertEquals(3, Paper.of(day).pages());
+    // Alone it meets no other file of the run.
+    run = garage.run("sheets", garage.job(name).toString(), "-o", garage.out.toString());
+    assertEquals(Exit.PROBLEMS, run.exit(), run.err());
+    assertArrayEquals(day, Garage.bytes(garage.made("all.pdf")));
+    assertEquals(Exit.PROBLEMS, garage.run("check", garage.job(name).toString()).exit());
+  }
+
+  @Test
+  void theDaysFileHoldsWhatWasWrittenAndNothingElse() throws IOException {
+    Files.createDirectories(garage.made("501.pdf").resolve("in-the-way"));
+    Garage.Run run = garage.sheets();
+    run.says("2 of 3 sheets were written");
+    run.says("all  2 of 3 sheets in bay order, without 501");
+    assertEquals(2, Paper.of(Garage.bytes(garage.made("all.pdf"))).pages());
+  }
+
+  @Test
+  void numbersThatDifferInCapitalsAloneAreOneFileToManySystems() throws IOException {
+    String job = Files.readString(garage.job("502"));
+    garage.write("2026-04-07/A7.yaml", job.replace("job: 502", "job: A7"));
+    garage.write("2026-04-07/a7.yaml", job.replace("job: 502", "job: a7"));
+    Garage.Run run = garage.sheets();
+    assertEquals(Exit.PROBLEMS, run.exit(), run.err());
+    run.reports("2026-04-07/a7.yaml:1:1", "same-sheet");
+    run.says("4 of 5 sheets were written");
     assertEquals(4, Paper.of(Garage.bytes(garage.made("all.pdf"))).pages());
+  }
+
+  @Test
+  void aNumberBelongsToOneJob() throws IOException {
+    garage.write("2026-03-31/502.yaml", Files.readString(garage.job("502")));
+    Garage.Run run = garage.sheets();
+    assertEquals(Exit.PROBLEMS, run.exit(), run.err());
+    run.reports("2026-04-07/502.yaml:1:6", "number-on-two-days");
+    run.says("2026-03-31/502.yaml");
+    assertEquals(
+        Set.of("2026-04-07/501.pdf", "2026-04-07/503.pdf", "2026-04-07/all.pdf"),
+        garage.written().keySet());
+    garage
+        .run("check", garage.root.toString())
+        .reports("2026-03-31/502.yaml:1:6", "number-on-two-days");
+  }
+
+  @Test
+  void aDateAgainstItsFolderIsAProblem() {
+    garage.change("2026-04-07/502.yaml", "job: 502\n", "job: 502\ndate: 2026-04-08\n");
+    Garage.Run run = garage.sheets();
+    assertEquals(Exit.PROBLEMS, run.exit(), run.err());
+    run.reports("2026-04-07/502.yaml:2:7", "date-differs");
+    assertFalse(garage.written().containsKey("2026-04-07/502.pdf"));
+  }
+
+  @Test
+  void aDateThatIsTheFoldersOrWhoseFolderIsNoDayIsFine() throws IOException {
+    garage.change("2026-04-07/502.yaml", "job: 502\n", "job: 502\ndate: 2026-04-07\n");
+    assertEquals(Exit.DONE, garage.sheets().exit());
+    garage.write("tuesday/512.yaml", Files.readString(garage.job("502")).replace("502", "512"));
+    String tuesday = garage.root.resolve("tuesday").toString();
+    Garage.Run run = garage.run("sheets", tuesday, "-o", garage.out.toString());
+    assertEquals(Exit.DONE, run.exit(), run.err());
+    assertTrue(garage.written().containsKey("tuesday/512.pdf"));
   }
 
   @Test
@@ -116,8 +183,9 @@ class WrittenFilesTest {
     Files.writeString(garage.out, "a file where a folder should be");
     Garage.Run run = garage.sheets();
     assertEquals(Exit.FILES, run.exit(), run.err());
-    run.says("cannot write OUT/2026-04-07/501.pdf");
+    run.says("cannot write to OUT");
     assertFalse(run.err().contains("\tat "), run.err());
+    assertFalse(run.err().contains("Exception"), run.err());
     run.says("0 of 3 sheets were written");
   }
 
@@ -154,7 +222,7 @@ class WrittenFilesTest {
     NoSuchFileException gone = new NoSuchFileException("501.yaml");
     Garage.Run run = runWith(new UncheckedIOException("cannot read 501.yaml", gone));
     assertEquals(Exit.FILES, run.exit());
-    run.says("cannot read 501.yaml (NoSuchFileException: 501.yaml)");
+    run.says("cannot read 501.yaml: there is no such file or folder");
     assertFalse(run.err().contains("\tat "), run.err());
     assertEquals(ALL_BUT_501, garage.written().keySet());
   }
@@ -168,7 +236,12 @@ class WrittenFilesTest {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
     Console console = new Console(new PrintWriter(out), new PrintWriter(err), false);
-    Sheets sheets = new Sheets(console, folders, new Batch(failing, 2), garage.out, false);
+    Sheets sheets =
+        new Sheets(
+            console,
+            folders,
+            new Batch(failing, 2),
+            new Sheets.Output(garage.out, false, Disk.REAL));
     int exit = sheets.run(List.of(garage.root.resolve(Garage.DAY)));
     return new Garage.Run(exit, garage.shown(out), garage.shown(err));
   }

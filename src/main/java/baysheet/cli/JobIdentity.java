@@ -1,0 +1,68 @@
+package baysheet.cli;
+
+import baysheet.books.Job;
+import baysheet.report.Located;
+import baysheet.report.Problem;
+import baysheet.report.ProblemCode;
+import baysheet.report.Problems;
+import baysheet.report.Source;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Optional;
+
+/** What tells a job from all others: a number of its own, and one day. */
+record JobIdentity(Job job, Path file, ShopFolders folders, Problems problems) {
+
+  /** Adds a problem when another job has the number, or no job can have it. */
+  void checkNumber() {
+    Located<String> number = job.number();
+    if (number.value().equalsIgnoreCase(Targets.ALL)) {
+      problems.add(
+          Problem.of(
+                  ProblemCode.RESERVED_NUMBER,
+                  number.at(),
+                  "no job can be called \"%s\", because %s.pdf holds the sheets of the whole day"
+                      .formatted(number.value(), Targets.ALL))
+              .expecting("a number such as 2417"));
+    }
+    folders.sameNumber(file).ifPresent(other -> problems.add(onTwoDays(number, other)));
+  }
+
+  private static Problem onTwoDays(Located<String> number, Path other) {
+    return Problem.of(
+            ProblemCode.NUMBER_ON_TWO_DAYS,
+            number.at(),
+            "job " + number.value() + " is also planned for another day")
+        .expecting("a number that no other job of the shop has")
+        .seeAlso("the other job", new Source(YamlFiles.shown(other), "").whole());
+  }
+
+  /** The day of the job: its own, or the one that its folder is named after. */
+  Optional<LocalDate> date() {
+    Optional<LocalDate> own = job.date().map(Located::value);
+    Optional<LocalDate> folder = DayFolders.date(file.toAbsolutePath().getParent());
+    if (own.isPresent() && folder.isPresent() && !own.equals(folder)) {
+      problems.add(
+          Problem.of(
+                  ProblemCode.DATE_DIFFERS,
+                  job.date().get().at(),
+                  "the date is %s, but the file is in the folder of %s"
+                      .formatted(own.get(), folder.get()))
+              .expecting("date: " + folder.get() + ", or no date, or the file in another folder"));
+      return Optional.empty();
+    }
+    if (own.isEmpty() && folder.isEmpty()) {
+      problems.add(noDate());
+    }
+    return own.or(() -> folder);
+  }
+
+  private Problem noDate() {
+    String day = DayFolders.day(file);
+    return Problem.of(
+            ProblemCode.NO_DATE,
+            job.number().at(),
+            "the job has no date, and its folder \"" + day + "\" is not named after a day")
+        .expecting("date: 2026-03-02, or a folder named so");
+  }
+}

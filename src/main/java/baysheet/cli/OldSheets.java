@@ -1,0 +1,131 @@
+package baysheet.cli;
+
+import baysheet.pdf.PdfMetadata;
+import baysheet.record.RecordHead;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Consumer;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/**
+ * The sheets in a day's folder whose job is no longer there: it was cancelled, or has another
+ * number now. They are moved out of the way, so that nobody works from them.
+ *
+ * @param folder where the sheets of the day lie
+ * @param shop the name of the shop; sheets of others are left alone
+ * @param jobs numbers whose sheets stay
+ */
+record OldSheets(Path folder, String shop, Set<String> jobs) {
+  private static final String WITHDRAWN = "withdrawn";
+  private static final String SHEET = ".pdf";
+  private static final String RECORD = ".json";
+
+  /** No sheet is nearly as large, and no other file is read for longer than this takes. */
+  private static final long MOST_BYTES = 20L << 20;
+
+  /**
+   * A sheet or a record that was moved.
+   *
+   * @param job the number it was made for
+   * @param to where it is now
+   */
+  record Withdrawn(String job, Path to) {}
+
+  /**
+   * The numbers of the old sheets.
+   *
+   * @throws UncheckedIOException naming the folder, when it cannot be listed
+   */
+  List<String> find() {
+    Set<String> old = new TreeSet<>(NaturalOrder.NATURAL);
+    for (Path file : files()) {
+      String name = file.getFileName().toString();
+      String job = name.replaceFirst("\\.(pdf|json)$", "");
+      boolean known = job.equals(name) || jobs.contains(job);
+      if (!known && (isSheet(folder.resolve(job + SHEET), job) || isRecord(file, job))) {
+        old.add(job);
+      }
+    }
+    return List.copyOf(old);
+  }
+
+  private List<Path> files() {
+    if (!Files.isDirectory(folder)) {
+      return List.of();
+    }
+    try (Stream<Path> files = Files.list(folder)) {
+      return files.filter(Files::isRegularFile).sorted().toList();
+    } catch (IOException e) {
+      throw new UncheckedIOException("cannot list " + folder, e);
+    }
+  }
+
+  /**
+   * Moves the sheet and the record of a job, as far as there are any, beside those that were
+   * withdrawn before.
+   *
+   * @param each is given each file once it is moved
+   * @throws UncheckedIOException naming the path
+   */
+  void withdraw(String job, OutFiles files, Consumer<Withdrawn> each) {
+    List<String> endings = new ArrayList<>();
+    // The record first: without it the sheet still says everything, and never the other way round.
+    if (isRecord(folder.resolve(job + RECORD), job)) {
+      endings.add(RECORD);
+    }
+    if (isSheet(folder.resolve(job + SHEET), job)) {
+      endings.add(SHEET);
+    }
+    String free = free(job, endings);
+    for (String ending : endings) {
+      Path to = folder.resolve(WITHDRAWN).resolve(free + ending);
+      files.move(folder.resolve(job + ending), to);
+      each.accept(new Withdrawn(job, to));
+    }
+  }
+
+  /** A name that no withdrawn file has: 502, 502-2, 502-3. */
+  private String free(String job, List<String> endings) {
+    String name = job;
+    for (int count = 2; isTaken(name, endings); count++) {
+      name = job + "-" + count;
+    }
+    return name;
+  }
+
+  private boolean isTaken(String name, List<String> endings) {
+    Path withdrawn = folder.resolve(WITHDRAWN);
+    return endings.stream().anyMatch(ending -> Files.exists(withdrawn.resolve(name + ending)));
+  }
+
+  /** A sheet's id begins with its job's number; a copy under another name is none of ours. */
+  private boolean isSheet(Path file, String job) {
+    Pattern id = Pattern.compile(Pattern.quote(job) + "-[A-Z]-[0-9a-f]+");
+    return PdfMetadata.of(bytes(file))
+        .filter(it -> it.author().equals(shop))
+        .filter(it -> it.keywords().stream().anyMatch(word -> id.matcher(word).matches()))
+        .isPresent();
+  }
+
+  private boolean isRecord(Path file, String job) {
+    return RecordHead.of(bytes(file)).filter(new RecordHead(job, shop)::equals).isPresent();
+  }
+
+  private static byte[] bytes(Path file) {
+    try {
+      return Files.isRegularFile(file) && Files.size(file) <= MOST_BYTES
+          ? Files.readAllBytes(file)
+          : new byte[0];
+    } catch (IOException e) {
+      // What cannot be read is not known to be ours, and stays.
+      return new byte[0];
+    }
+  }
+}

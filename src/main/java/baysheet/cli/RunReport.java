@@ -1,0 +1,113 @@
+package baysheet.cli;
+
+import baysheet.report.Problems;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/** What became of a run that makes sheets, and what it says and returns in the end. */
+final class RunReport {
+  private final Console console;
+  private final Problems problems = new Problems();
+  private final List<Fault> faults = new ArrayList<>();
+  private int jobs;
+  private int written;
+
+  RunReport(Console console) {
+    this.console = console;
+  }
+
+  /** What kept a sheet from being made or written, other than a problem of the files. */
+  private record Fault(Path at, Throwable what) {
+    boolean ofFiles() {
+      return what instanceof UncheckedIOException;
+    }
+  }
+
+  Problems problems() {
+    return problems;
+  }
+
+  void jobs(int more) {
+    jobs += more;
+  }
+
+  void say(String line) {
+    console.say(line);
+  }
+
+  /** One sheet more lies in its place. */
+  void written(String line) {
+    written++;
+    say(line);
+  }
+
+  /**
+   * Keeps a fault, to be told once the others are done.
+   *
+   * @param at the job or the folder that it concerns
+   */
+  void fault(Path at, Throwable what) {
+    faults.add(new Fault(at, what));
+  }
+
+  /** Does something with files. If it fails that is told at the end, and the rest goes on. */
+  boolean orTell(Path at, Runnable work) {
+    try {
+      work.run();
+      return true;
+    } catch (UncheckedIOException e) {
+      fault(at, e);
+      return false;
+    }
+  }
+
+  /** Says what went wrong and what came of it; the exit code. */
+  int end() {
+    console.problems(problems.all(), consequence(), false);
+    // The folder that cannot be written to is the same for all sheets.
+    Set<String> told = new HashSet<>();
+    faults.stream().filter(fault -> told.add(fault.what().toString())).forEach(this::tell);
+    if (!faults.isEmpty() && problems.all().isEmpty()) {
+      console.complain(consequence());
+    }
+    return exit();
+  }
+
+  private int exit() {
+    if (faults.stream().allMatch(Fault::ofFiles)) {
+      return faults.isEmpty() ? Exit.of(problems) : Exit.FILES;
+    }
+    return Exit.FAULT;
+  }
+
+  private String consequence() {
+    if (jobs == 0) {
+      return "no sheet was written";
+    }
+    if (jobs == 1) {
+      return written == 1 ? "the sheet was written" : "the sheet was not written";
+    }
+    if (written == jobs) {
+      return "all " + jobs + " sheets were written";
+    }
+    return "%s of %s sheets were written; %s left as they were"
+        .formatted(written, jobs, written == 0 ? "all were" : "the others were");
+  }
+
+  private void tell(Fault fault) {
+    if (fault.what() instanceof UncheckedIOException files) {
+      console.complain(files);
+      return;
+    }
+    console.complain(
+        "This is a fault of baysheet itself, not of your files. No sheet was made for "
+            + YamlFiles.shown(fault.at())
+            + ". Please report all of this:");
+    fault.what().printStackTrace(console.err());
+    console.err().flush();
+  }
+}
