@@ -180,7 +180,11 @@ final class Fitter {
     Measured body = filled(attempt.body());
     Level level = attempt.level();
     Fit fit = new Fit(attempt.size(), level.leastPens(), level.dropped(), measurements);
-    return new PageFit.Fitted(PageBuilder.page(form, body, fonts), fit);
+    PlacedPage placed = PageBuilder.page(form, body, fonts);
+    List<PageCheck.Fault> faults = PageCheck.faults(placed, form.margin(), Form.LEAST_TEXT);
+    return faults.isEmpty()
+        ? new PageFit.Fitted(placed.page(), fit)
+        : new PageFit.Unprintable(faults);
   }
 
   /** Gives the height that is left to the first fill among the outermost boxes. */

@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param point how far from the left edge every number's decimal point is to stand, {@link #NONE}
  *     if they are not lined up
  * @param tag its structure element; none for decoration
+ * @param at where in the layout it was written
  */
 record Lines(
     long width,
@@ -24,6 +25,7 @@ record Lines(
     LineBreaker.Broken broken,
     long point,
     Optional<Tag> tag,
+    Box.Where at,
     Fonts fonts)
     implements Measured {
 
@@ -65,7 +67,7 @@ record Lines(
 
   /** The same paragraph with every number's decimal point at one distance from the left edge. */
   Lines withPointAt(long point) {
-    return new Lines(width, size, leading, rise, align, broken, point, tag, fonts);
+    return new Lines(width, size, leading, rise, align, broken, point, tag, at, fonts);
   }
 
   private List<SetLine> set() {
@@ -74,6 +76,7 @@ record Lines(
 
   @Override
   public void place(long x, long y, PageBuilder page) {
+    page.from(at);
     tag.ifPresent(page::open);
     long baseline = y + rise;
     for (SetLine line : set()) {

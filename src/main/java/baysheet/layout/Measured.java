@@ -154,6 +154,7 @@ sealed interface Measured permits Lines, Measured.Group, Measured.Tagged, Measur
   record Sketch(long width, long height, Box.Drawing drawing, Fonts fonts) implements Leaf {
     @Override
     public void place(long x, long y, PageBuilder page) {
+      page.from(drawing.at());
       page.open(new Tag(Tag.Type.FIGURE, drawing.alternate(), "", 1));
       Strokes strokes = new Strokes(x, y, width, fonts, page);
       drawing.marks().forEach(strokes::add);

@@ -17,21 +17,30 @@ final class PageBuilder {
 
   private final Fonts fonts;
   private final List<Item> items = new ArrayList<>();
+  private final List<Box.Where> origins = new ArrayList<>();
   private final Deque<Node> open = new ArrayDeque<>();
   private int nextElement;
   private int headingDepth;
+  private Box.Where origin;
 
-  PageBuilder(Fonts fonts) {
+  private PageBuilder(Fonts fonts, Box.Where origin) {
     this.fonts = fonts;
+    this.origin = origin;
     open.push(new Node(nextElement++, Tag.of(Type.DOCUMENT)));
   }
 
   /** The page with a measured form's top left corner at the margins. */
-  static Page page(Form form, Measured body, Fonts fonts) {
-    PageBuilder builder = new PageBuilder(fonts);
+  static PlacedPage page(Form form, Measured body, Fonts fonts) {
+    PageBuilder builder = new PageBuilder(fonts, form.body().at());
     body.place(form.margin(), form.margin(), builder);
     Page.Element root = builder.open.pop().element();
-    return new Page(form.paper().width(), form.paper().height(), builder.items, root);
+    Page page = new Page(form.paper().width(), form.paper().height(), builder.items, root);
+    return new PlacedPage(page, builder.origins);
+  }
+
+  /** Says where in the layout the items that follow were written. */
+  void from(Box.Where origin) {
+    this.origin = origin;
   }
 
   /** Goes into an element: a new one, or again the one that was left last if the tag is its. */
@@ -54,6 +63,7 @@ final class PageBuilder {
 
   void add(Item item) {
     items.add(item);
+    origins.add(origin);
   }
 
   void text(Lines.Piece piece, long size, long x, long baseline, boolean read) {
@@ -80,6 +90,7 @@ final class PageBuilder {
   }
 
   void pen(Box.Field field, Item.Area edge) {
+    from(field.at());
     open(new Tag(Type.FORM, field.alternate(), "", 1));
     add(new Item.Pen(element(), field.name(), field.kind(), edge, PEN_STROKE));
     close();

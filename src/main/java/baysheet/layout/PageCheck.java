@@ -1,8 +1,11 @@
 package baysheet.layout;
 
 import baysheet.layout.Item.Area;
+import baysheet.template.Box;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * Walks a finished page and finds what must never be printed: ink beyond the margin, text on text,
@@ -10,15 +13,30 @@ import java.util.List;
  * looks only at the items, not at how they came to be where they are.
  */
 public final class PageCheck {
-  private final Page page;
+  private static final Box.Where UNKNOWN = new Box.Where(1, 1);
+
+  private final PlacedPage page;
   private final Area inside;
   private final long leastText;
-  private final List<String> faults = new ArrayList<>();
+  private final List<Fault> faults = new ArrayList<>();
 
-  private PageCheck(Page page, long margin, long leastText) {
+  private PageCheck(PlacedPage page, long margin, long leastText) {
     this.page = page;
-    inside = new Area(margin, margin, page.width() - 2 * margin, page.height() - 2 * margin);
+    Page paper = page.page();
+    inside = new Area(margin, margin, paper.width() - 2 * margin, paper.height() - 2 * margin);
     this.leastText = leastText;
+  }
+
+  /**
+   * Something that must not be printed.
+   *
+   * @param at where in the layout it was written
+   */
+  public record Fault(String what, Box.Where at) {
+    public Fault {
+      Objects.requireNonNull(what);
+      Objects.requireNonNull(at);
+    }
   }
 
   /**
@@ -29,39 +47,72 @@ public final class PageCheck {
    * @return one line a fault; empty for a page that may be printed
    */
   public static List<String> faults(Page page, long margin, long leastText) {
+    List<Box.Where> nowhere = page.items().stream().map(item -> UNKNOWN).toList();
+    List<Fault> faults = faults(new PlacedPage(page, nowhere), margin, leastText);
+    return faults.stream().map(Fault::what).toList();
+  }
+
+  /** Checks a page of which it is known where in the layout each item was written. */
+  static List<Fault> faults(PlacedPage page, long margin, long leastText) {
     PageCheck check = new PageCheck(page, margin, leastText);
-    page.items().forEach(check::alone);
+    check.eachAlone();
     check.pairs();
     return List.copyOf(check.faults);
   }
 
-  private void alone(Item item) {
-    if (!inside.contains(item.area())) {
-      faults.add("beyond the margin: " + item.describe());
-    }
-    if (item instanceof Item.Glyphs glyphs && glyphs.size() < leastText) {
-      faults.add("smaller than " + PageText.points(leastText) + ": " + item.describe());
+  private void eachAlone() {
+    for (int i = 0; i < page.page().items().size(); i++) {
+      Item item = page.page().items().get(i);
+      if (!inside.contains(item.area())) {
+        faults.add(new Fault("beyond the margin: " + item.describe(), page.origins().get(i)));
+      }
+      if (item instanceof Item.Glyphs glyphs && glyphs.size() < leastText) {
+        String what = "smaller than " + PageText.points(leastText) + ": " + item.describe();
+        faults.add(new Fault(what, page.origins().get(i)));
+      }
     }
   }
 
+  /** Goes down the page and compares each piece with those that begin beside it. */
   private void pairs() {
-    List<Item> solid = page.items().stream().filter(PageCheck::isSolid).toList();
-    for (int i = 0; i < solid.size(); i++) {
-      for (int j = i + 1; j < solid.size(); j++) {
-        if (solid.get(i).area().overlaps(solid.get(j).area())) {
-          fault(solid.get(i), solid.get(j));
+    List<Piece> pieces = pieces();
+    pieces.sort(Comparator.comparingLong(piece -> piece.area.y()));
+    for (int i = 0; i < pieces.size(); i++) {
+      Piece piece = pieces.get(i);
+      long bottom = piece.area.bottom();
+      for (int j = i + 1; j < pieces.size() && pieces.get(j).area.y() < bottom; j++) {
+        if (piece.clashes(pieces.get(j))) {
+          fault(piece, pieces.get(j));
         }
       }
     }
-    for (Item item : page.items()) {
-      for (Area ink : ink(item)) {
-        solid.stream().filter(s -> s.area().overlaps(ink)).forEach(s -> fault(item, s));
-      }
-    }
   }
 
-  private void fault(Item one, Item other) {
-    faults.add("on one another: " + one.describe() + " / " + other.describe());
+  /** The place that is named is the text's or pen's, for a rule may belong to anything around. */
+  private void fault(Piece one, Piece other) {
+    Piece named = other.solid ? other : one;
+    faults.add(
+        new Fault(
+            "on one another: " + item(one).describe() + " / " + item(other).describe(),
+            page.origins().get(named.item)));
+  }
+
+  private Item item(Piece piece) {
+    return page.page().items().get(piece.item);
+  }
+
+  private List<Piece> pieces() {
+    List<Piece> pieces = new ArrayList<>();
+    List<Item> items = page.page().items();
+    for (int i = 0; i < items.size(); i++) {
+      if (isSolid(items.get(i))) {
+        pieces.add(new Piece(i, items.get(i).area(), true));
+      }
+      for (Area ink : ink(items.get(i))) {
+        pieces.add(new Piece(i, ink, false));
+      }
+    }
+    return pieces;
   }
 
   /** What nothing else may touch: text, and the white inside of a box for a pen. */
@@ -89,5 +140,17 @@ public final class PageCheck {
         new Area(out.x(), edge.bottom() - thickness / 2, out.width(), thickness),
         new Area(out.x(), out.y(), thickness, out.height()),
         new Area(edge.right() - thickness / 2, out.y(), thickness, out.height()));
+  }
+
+  /**
+   * A piece of ink, or the white of a box for a pen.
+   *
+   * @param item its number on the page
+   * @param solid whether nothing at all may touch it; two strokes may
+   */
+  private record Piece(int item, Area area, boolean solid) {
+    boolean clashes(Piece other) {
+      return (solid || other.solid) && item != other.item && area.overlaps(other.area);
+    }
   }
 }

@@ -36,6 +36,20 @@ public sealed interface PageFit {
   }
 
   /**
+   * The form fits, but its page must not be printed.
+   *
+   * @param faults at least one
+   */
+  record Unprintable(List<PageCheck.Fault> faults) implements PageFit {
+    public Unprintable {
+      faults = List.copyOf(faults);
+      if (faults.isEmpty()) {
+        throw new IllegalArgumentException("a page without a fault may be printed");
+      }
+    }
+  }
+
+  /**
    * A block and its height.
    *
    * @param what the kind of block and its first words

@@ -26,6 +26,9 @@ public record Form(
     String language,
     String title,
     Box body) {
+  /** No text on any sheet is smaller, in thousandths of a point: even sources must be read. */
+  public static final long LEAST_TEXT = 7_000;
+
   /** A size of paper, in thousandths of a point. */
   public enum Paper {
     A4(595_276, 841_890),

@@ -3,6 +3,8 @@ package baysheet.template;
 import baysheet.report.Problem;
 import baysheet.report.Problems;
 import baysheet.template.Box.Where;
+import freemarker.core.LayoutLanguage;
+import freemarker.core.LayoutLanguage.Refusal;
 import freemarker.core.ParseException;
 import freemarker.template.Configuration;
 import freemarker.template.Template;
@@ -14,8 +16,8 @@ import java.util.Optional;
 
 /** One layout, parsed once and filled for each sheet; safe for use by several threads. */
 final class Layout {
-  /** The largest demo sheet fills to 60 000 characters. */
-  private static final int LONGEST = 4_000_000;
+  /** The largest sheet of the tests fills to 120,000 characters. */
+  private static final int LONGEST = 1_000_000;
 
   private final LayoutSource source;
   private final MarkedText marked;
@@ -39,14 +41,30 @@ final class Layout {
     MarkedText marked = MarkedText.of(source.text());
     try {
       Template template = new Template(name, new StringReader(marked.text()), freemarker);
-      return new Layout(source, marked, Optional.of(template), Optional.empty());
+      Optional<Problem> refused =
+          LayoutLanguage.refusal(template).map(it -> refused(it, source, marked));
+      LayoutLanguage.charge(template);
+      return new Layout(source, marked, Optional.of(template), refused);
     } catch (ParseException e) {
       Where where = marked.original(e.getLineNumber(), e.getColumnNumber());
-      Problem problem = source.cannotFill(where, sentence(e.getEditorMessage()));
-      return new Layout(source, marked, Optional.empty(), Optional.of(problem));
+      return unreadable(source, marked, source.cannotFill(where, sentence(e.getEditorMessage())));
+    } catch (IllegalArgumentException e) {
+      // What the header of a template asks for and the sandbox does not allow.
+      return unreadable(source, marked, source.cannotFill(source.start(), sentence(e.getMessage())));
+    } catch (StackOverflowError e) {
+      return unreadable(source, marked, source.tooDeep());
     } catch (IOException e) {
       throw new UncheckedIOException(name, e);
     }
+  }
+
+  private static Layout unreadable(LayoutSource source, MarkedText marked, Problem why) {
+    return new Layout(source, marked, Optional.empty(), Optional.of(why));
+  }
+
+  private static Problem refused(Refusal refusal, LayoutSource source, MarkedText marked) {
+    Where where = marked.original(refusal.line(), refusal.column());
+    return source.cannotFill(where, refusal.what());
   }
 
   /**
@@ -59,14 +77,18 @@ final class Layout {
 
   /** The box markup that this layout writes for a sheet. */
   Optional<BoundedText> write(SheetText sheet, Problems problems) {
-    unreadable.ifPresent(problems::add);
+    if (unreadable.isPresent()) {
+      problems.add(unreadable.get());
+      return Optional.empty();
+    }
     return template.flatMap(parsed -> write(parsed, sheet, problems));
   }
 
   private Optional<BoundedText> write(Template parsed, SheetText sheet, Problems problems) {
     BoundedText out = new BoundedText(LONGEST);
     try {
-      parsed.process(new Given(sheet), out);
+      FillBudget budget = new FillBudget();
+      LayoutLanguage.fill(parsed.createProcessingEnvironment(new Given(sheet), out), budget);
       return Optional.of(out);
     } catch (TemplateException e) {
       problems.add(source.cannotFill(where(e), sentence(e.getMessageWithoutStackTop())));

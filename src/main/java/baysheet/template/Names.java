@@ -33,7 +33,7 @@ record Names(Map<String, Style> styles, Map<String, PenSize> pens, Style body) {
   private static final long LARGEST = 72_000;
 
   /** A layout that sets no floor still cannot print what nobody can read. */
-  private static final long SMALLEST = 6_000;
+  private static final long SMALLEST = Form.LEAST_TEXT;
 
   Names {
     styles = Map.copyOf(styles);
@@ -78,8 +78,9 @@ record Names(Map<String, Style> styles, Map<String, PenSize> pens, Style body) {
     in.required("name");
     long floor = in.points("floor", SMALLEST);
     long ceiling = in.points("ceiling", LARGEST);
-    if (floor < 1 || ceiling < floor) {
-      faults.badValue(element.at(), "style", "ceiling", "under the floor", "ceiling ≥ floor > 0");
+    if (floor < SMALLEST || ceiling < floor) {
+      faults.badValue(
+          element.at(), "style", "floor, ceiling", "out of order", "7pt ≤ floor ≤ ceiling");
       ceiling = LARGEST;
       floor = SMALLEST;
     }

@@ -35,6 +35,8 @@ final class Sandbox {
     freemarker.setLocale(Locale.ROOT);
     freemarker.setTimeZone(TimeZone.getTimeZone("UTC"));
     freemarker.setNumberFormat("c");
+    freemarker.setArithmeticEngine(new BoundedNumbers());
+    freemarker.setTagSyntax(Configuration.ANGLE_BRACKET_TAG_SYNTAX);
     freemarker.setDefaultEncoding(StandardCharsets.UTF_8.name());
     // A tab is one column, as everywhere in our messages.
     freemarker.setTabSize(1);

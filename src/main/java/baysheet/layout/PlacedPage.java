@@ -1,0 +1,21 @@
+package baysheet.layout;
+
+import baysheet.template.Box;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * A page, and where in the layout each of its items was written.
+ *
+ * @param origins one for each item
+ */
+record PlacedPage(Page page, List<Box.Where> origins) {
+  PlacedPage {
+    Objects.requireNonNull(page);
+    origins = List.copyOf(origins);
+    if (origins.size() != page.items().size()) {
+      throw new IllegalArgumentException(
+          origins.size() + " origins of " + page.items().size() + " items");
+    }
+  }
+}
