@@ -10,8 +10,6 @@ import baysheet.layout.PageFit;
 import baysheet.plan.Planner;
 import baysheet.plan.Sheet;
 import baysheet.record.SheetRecord;
-import baysheet.report.Problem;
-import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
 import baysheet.report.Source;
 import baysheet.resolve.Resolved;
@@ -71,7 +69,15 @@ final class SheetMaker {
 
   private Optional<MadeSheet> fit(Sheet sheet, Path file, Problems problems) {
     Optional<Form> form = layouts.get().fill(LAYOUT, SheetText.of(sheet), problems);
-    if (form.isEmpty() || missesGlyphs(form.get(), file, problems)) {
+    if (form.isEmpty()) {
+      return Optional.empty();
+    }
+    LayoutProblems report =
+        new LayoutProblems(
+            new Source(YamlFiles.shown(file), ""), at -> layouts.get().span(LAYOUT, at));
+    List<MissingGlyph> missing = MissingGlyph.in(form.get(), fonts);
+    if (!missing.isEmpty()) {
+      report.missingGlyphs(missing, problems);
       return Optional.empty();
     }
     PageFit fit = PageFit.fit(form.get(), fonts);
@@ -80,25 +86,7 @@ final class SheetMaker {
           SheetRecord.write(sheet, sheet.heading().paper().word(), fitted.page(), fitted.fit());
       return Optional.of(new MadeSheet(sheet, fitted.page(), fitted.fit(), record));
     }
-    problems.add(Overruns.problem((PageFit.Overrun) fit, start(file)));
+    report.unfit(fit, problems);
     return Optional.empty();
-  }
-
-  /** Characters of files were checked where they stand; these are the layout's own. */
-  private boolean missesGlyphs(Form form, Path file, Problems problems) {
-    List<MissingGlyph> all = MissingGlyph.in(form, fonts);
-    for (MissingGlyph missing : all) {
-      problems.add(
-          Problem.of(
-              ProblemCode.NO_GLYPH,
-              start(file).whole(),
-              "the layout prints U+%04X in \"%s\", which the font lacks (layout line %s)"
-                  .formatted(missing.codePoint(), missing.text(), missing.at().line())));
-    }
-    return !all.isEmpty();
-  }
-
-  private static Source start(Path file) {
-    return new Source(YamlFiles.shown(file), "");
   }
 }

@@ -25,24 +25,31 @@ sealed interface Measured permits Lines, Measured.Group, Measured.Tagged, Measur
   /** Puts everything in this box on the page, its top left corner at a point. */
   void place(long x, long y, PageBuilder page);
 
-  /** Boxes at places within a box, in reading order. */
-  record Group(long width, long height, List<Placed> children) implements Measured {
+  /**
+   * Boxes at places within a box, in reading order. Baseline and middle are found once: asked for
+   * at every level of groups in groups, they would be searched for again and again.
+   */
+  record Group(long width, long height, List<Placed> children, long baseline, long middle)
+      implements Measured {
+    Group(long width, long height, List<Placed> children) {
+      this(width, height, children, firstBaseline(children), firstMiddle(height, children));
+    }
+
     public Group {
       children = List.copyOf(children);
     }
 
-    @Override
-    public long baseline() {
+    private static long firstBaseline(List<Placed> children) {
       for (Placed child : children) {
-        if (child.box().baseline() != NONE) {
-          return child.y() + child.box().baseline();
+        long baseline = child.box().baseline();
+        if (baseline != NONE) {
+          return child.y() + baseline;
         }
       }
       return NONE;
     }
 
-    @Override
-    public long middle() {
+    private static long firstMiddle(long height, List<Placed> children) {
       return children.isEmpty() ? height / 2 : children.get(0).y() + children.get(0).box().middle();
     }
 

@@ -133,7 +133,8 @@ final class Measurer {
     long rise = ascent + (leading - ascent - descent) / 2;
     Box.Align align = text.style().align();
     LineBreaker.Broken broken = breaker.fill(paragraph);
-    return new Lines(width, size, leading, rise, align, broken, Measured.NONE, tag, text.at(), fonts);
+    return new Lines(
+        width, size, leading, rise, align, broken, Measured.NONE, tag, text.at(), fonts);
   }
 
   private static Optional<Tag> paragraphTag(Box.Role role) {

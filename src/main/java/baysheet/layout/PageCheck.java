@@ -13,6 +13,9 @@ import java.util.Objects;
  * looks only at the items, not at how they came to be where they are.
  */
 public final class PageCheck {
+  /** A page with more is wrong altogether, and nobody reads further. */
+  private static final int MOST_FAULTS = 100;
+
   private static final Box.Where UNKNOWN = new Box.Where(1, 1);
 
   private final PlacedPage page;
@@ -44,7 +47,7 @@ public final class PageCheck {
    *
    * @param margin that is kept free, in thousandths of a point
    * @param leastText the smallest size of text, in thousandths of a point
-   * @return one line a fault; empty for a page that may be printed
+   * @return one line a fault, the first hundred; empty for a page that may be printed
    */
   public static List<String> faults(Page page, long margin, long leastText) {
     List<Box.Where> nowhere = page.items().stream().map(item -> UNKNOWN).toList();
@@ -61,7 +64,7 @@ public final class PageCheck {
   }
 
   private void eachAlone() {
-    for (int i = 0; i < page.page().items().size(); i++) {
+    for (int i = 0; i < page.page().items().size() && !isEnough(); i++) {
       Item item = page.page().items().get(i);
       if (!inside.contains(item.area())) {
         faults.add(new Fault("beyond the margin: " + item.describe(), page.origins().get(i)));
@@ -77,15 +80,19 @@ public final class PageCheck {
   private void pairs() {
     List<Piece> pieces = pieces();
     pieces.sort(Comparator.comparingLong(piece -> piece.area.y()));
-    for (int i = 0; i < pieces.size(); i++) {
+    for (int i = 0; i < pieces.size() && !isEnough(); i++) {
       Piece piece = pieces.get(i);
       long bottom = piece.area.bottom();
       for (int j = i + 1; j < pieces.size() && pieces.get(j).area.y() < bottom; j++) {
-        if (piece.clashes(pieces.get(j))) {
+        if (piece.clashes(pieces.get(j)) && !isEnough()) {
           fault(piece, pieces.get(j));
         }
       }
     }
+  }
+
+  private boolean isEnough() {
+    return faults.size() >= MOST_FAULTS;
   }
 
   /** The place that is named is the text's or pen's, for a rule may belong to anything around. */

@@ -81,7 +81,7 @@ public sealed interface PageFit {
   }
 
   /** A point is 1/72 of an inch of 25.4 mm. */
-  private static long millimetresUp(long thousandths) {
+  static long millimetresUp(long thousandths) {
     return -Math.floorDiv(-thousandths * 254, 720_000L);
   }
 }

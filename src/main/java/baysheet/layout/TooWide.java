@@ -14,4 +14,9 @@ public record TooWide(String what, Box.Where at, long by) {
     Objects.requireNonNull(what);
     Objects.requireNonNull(at);
   }
+
+  /** How much wider, in whole millimetres; a part of one counts as one. */
+  public long millimetres() {
+    return PageFit.millimetresUp(by);
+  }
 }

@@ -2,6 +2,7 @@ package baysheet.template;
 
 import baysheet.report.Problem;
 import baysheet.report.Problems;
+import baysheet.report.Span;
 import baysheet.template.Box.Where;
 import freemarker.core.LayoutLanguage;
 import freemarker.core.LayoutLanguage.Refusal;
@@ -47,10 +48,10 @@ final class Layout {
       return new Layout(source, marked, Optional.of(template), refused);
     } catch (ParseException e) {
       Where where = marked.original(e.getLineNumber(), e.getColumnNumber());
-      return unreadable(source, marked, source.cannotFill(where, sentence(e.getEditorMessage())));
+      return unreadable(source, marked, source.cannotFill(where, FreeMarkerMessage.of(e)));
     } catch (IllegalArgumentException e) {
       // What the header of a template asks for and the sandbox does not allow.
-      return unreadable(source, marked, source.cannotFill(source.start(), sentence(e.getMessage())));
+      return unreadable(source, marked, source.cannotFill(source.start(), FreeMarkerMessage.of(e)));
     } catch (StackOverflowError e) {
       return unreadable(source, marked, source.tooDeep());
     } catch (IOException e) {
@@ -91,7 +92,7 @@ final class Layout {
       LayoutLanguage.fill(parsed.createProcessingEnvironment(new Given(sheet), out), budget);
       return Optional.of(out);
     } catch (TemplateException e) {
-      problems.add(source.cannotFill(where(e), sentence(e.getMessageWithoutStackTop())));
+      problems.add(source.cannotFill(where(e), FreeMarkerMessage.of(e)));
     } catch (BoundedText.Overflow e) {
       problems.add(source.tooLong(LONGEST));
     } catch (StackOverflowError e) {
@@ -102,17 +103,14 @@ final class Layout {
     return Optional.empty();
   }
 
+  Span span(Where at) {
+    return source.span(at);
+  }
+
   private Where where(TemplateException e) {
     Integer line = e.getLineNumber();
     Integer column = e.getColumnNumber();
     return line == null || column == null ? source.start() : marked.original(line, column);
-  }
-
-  /** The first paragraph of a message on one line, without a full stop: the rest are hints. */
-  private static String sentence(String message) {
-    String first = String.valueOf(message).strip().split("\n[ \t]*\n", 2)[0];
-    String line = first.replaceAll("\\s+", " ").strip();
-    return line.endsWith(".") ? line.substring(0, line.length() - 1) : line;
   }
 
   /** What a layout finds by its name. */

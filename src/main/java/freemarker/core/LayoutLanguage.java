@@ -245,8 +245,7 @@ public final class LayoutLanguage {
   /** Both texts must be written down: one that comes from a variable could be of any length. */
   private static Optional<Refusal> ofReplacement(MethodCall call) {
     boolean two = call.getParameterCount() == 3;
-    boolean plain =
-        two && isShort(call.getParameterValue(1)) && isShort(call.getParameterValue(2));
+    boolean plain = two && isShort(call.getParameterValue(1)) && isShort(call.getParameterValue(2));
     return plain
         ? Optional.empty()
         : refuse(call, "?replace takes two short texts in quotation marks");

@@ -41,7 +41,7 @@ public final class EverySize {
     if (!measurer.tooWide().isEmpty()) {
       return size == form.smallest() ? List.of("too wide: " + measurer.tooWide()) : List.of();
     }
-    Page page = PageBuilder.page(form, measured, fonts);
+    Page page = PageBuilder.page(form, measured, fonts).page();
     long height = measured.height() + 2 * form.margin();
     Page scroll = new Page(page.width(), height, page.items(), page.structure());
     return PageCheck.faults(scroll, form.margin(), leastText);

@@ -70,7 +70,7 @@ class RemeasuredTest {
   }
 
   private static Page page(Form form, Box body, Measurer measurer) {
-    return PageBuilder.page(form, measurer.whole(body, room(form)), FONTS);
+    return PageBuilder.page(form, measurer.whole(body, room(form)), FONTS).page();
   }
 
   private static Measurer measurer(long size) {

@@ -66,7 +66,7 @@ class LayoutIsolationTest {
     assertEquals(Optional.empty(), fill(HEAD + attempt + FOOT, problems), attempt);
     assertEquals(1, problems.all().size(), () -> problems.all().toString());
     Problem problem = problems.all().get(0);
-    assertEquals("template-error", problem.code(), problem.toString());
+    assertEquals("template-error", problem.code().word(), problem.toString());
     assertEquals(2, problem.at().line(), problem.toString());
   }
 
@@ -82,7 +82,7 @@ class LayoutIsolationTest {
     Problems problems = new Problems();
     String layout = header + HEAD + "${sheet.title}" + FOOT;
     assertEquals(Optional.empty(), fill(layout, problems), header);
-    assertEquals("template-error", problems.all().get(0).code(), problems.all().toString());
+    assertEquals("template-error", problems.all().get(0).code().word(), problems.all().toString());
   }
 
   private static Optional<Form> fill(String layout, Problems problems) {

@@ -1,0 +1,88 @@
+package baysheet.cli;
+
+import baysheet.layout.MissingGlyph;
+import baysheet.layout.PageCheck;
+import baysheet.layout.PageFit;
+import baysheet.layout.TooWide;
+import baysheet.report.Problem;
+import baysheet.report.ProblemCode;
+import baysheet.report.Problems;
+import baysheet.report.Source;
+import baysheet.report.Span;
+import baysheet.template.Box;
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/**
+ * Says why a sheet could not be set on its page.
+ *
+ * @param job the job file
+ * @param layout finds the line of the layout's own files where a box was written
+ */
+record LayoutProblems(Source job, Function<Box.Where, Span> layout) {
+  /** The first few blocks are where something can be won. */
+  private static final int TALLEST = 4;
+
+  /** Where one thing stands wrong, many do. */
+  private static final int MOST = 5;
+
+  private static final String PLACED_HERE = "the layout places it here";
+  private static final String FOR_JOB = "the job";
+
+  /** Characters of files were checked where they stand; these are the layout's own. */
+  void missingGlyphs(List<MissingGlyph> missing, Problems problems) {
+    for (MissingGlyph glyph : missing) {
+      problems.add(
+          Problem.of(
+              ProblemCode.NO_GLYPH,
+              layout.apply(glyph.at()),
+              "the layout prints U+%04X in \"%s\", which the font lacks"
+                  .formatted(glyph.codePoint(), glyph.text())));
+    }
+  }
+
+  /** What keeps a sheet from its page. */
+  void unfit(PageFit fit, Problems problems) {
+    if (fit instanceof PageFit.Overrun overrun && overrun.tooWide().isEmpty()) {
+      problems.add(tooTall(overrun));
+    } else if (fit instanceof PageFit.Overrun overrun) {
+      overrun.tooWide().stream().limit(MOST).map(this::tooWide).forEach(problems::add);
+    } else if (fit instanceof PageFit.Unprintable unprintable) {
+      unprintable.faults().stream().limit(MOST).map(this::unprintable).forEach(problems::add);
+    }
+  }
+
+  private Problem tooTall(PageFit.Overrun overrun) {
+    String tallest =
+        overrun.tallest().stream()
+            .limit(TALLEST)
+            .map(block -> block.what() + " " + block.millimetres() + " mm")
+            .collect(Collectors.joining(", "));
+    return Problem.of(
+            ProblemCode.PAGE_OVERRUN,
+            job.whole(),
+            "the sheet is "
+                + overrun.byMillimetres()
+                + " mm too long for one page at the smallest size")
+        .expecting("less work on one job file; the tallest blocks are " + tallest);
+  }
+
+  /** The word comes from the job or its books, the place from the layout. */
+  private Problem tooWide(TooWide wide) {
+    return Problem.of(
+            ProblemCode.PAGE_TOO_WIDE,
+            job.whole(),
+            "\"%s\" is %s mm wider than its place on the sheet"
+                .formatted(wide.what(), wide.millimetres()))
+        .seeAlso(PLACED_HERE, layout.apply(wide.at()));
+  }
+
+  private Problem unprintable(PageCheck.Fault fault) {
+    return Problem.of(
+            ProblemCode.UNPRINTABLE_PAGE,
+            layout.apply(fault.at()),
+            "the layout makes a page that must not be printed: " + fault.what())
+        .seeAlso(FOR_JOB, job.whole());
+  }
+}
