@@ -16,7 +16,7 @@ import java.util.stream.Collectors;
  */
 public final class Glossary {
   /** Letters, with single spaces, hyphens or apostrophes between them. */
-  static final Pattern TERM = Pattern.compile("\\p{L}+([ '-]\\p{L}+)*");
+  static final Pattern TERM = Pattern.compile("\\p{L}++(?:[ '-]\\p{L}++)*+");
 
   private static final Pattern VOWEL = Pattern.compile("[aeiou].*", Pattern.CASE_INSENSITIVE);
 

@@ -25,7 +25,7 @@ final class StepReader {
   static final ValueReader<String> ITEM = Read.value(PlaceText::item);
   private static final ValueReader<Step.Apply> APPLY = Read.value(StepReader::apply);
   private static final ValueReader<Step.Seizes> SEIZES = Read.oneOf(seizes());
-  private static final Pattern ON = Pattern.compile("(?<product>.*?)\\s*\\bon\\b\\s*(?<item>.*)");
+  private static final Pattern ON = Pattern.compile("(?<product>.*?)\\s*+\\bon\\b\\s*+(?<item>.*)");
 
   private StepReader() {}
 

@@ -16,7 +16,7 @@ import java.util.regex.Pattern;
 
 /** What the readers share: words with a meaning, short names, maps by name. */
 final class Words {
-  private static final Pattern ID = Pattern.compile("[A-Za-z0-9]+(-[A-Za-z0-9]+)*");
+  private static final Pattern ID = Pattern.compile("[A-Za-z0-9]++(?:-[A-Za-z0-9]++)*+");
 
   private Words() {}
 

@@ -1,7 +1,10 @@
 package baysheet.cli;
 
 import baysheet.books.ShopFolder;
+import baysheet.report.Problem;
+import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
+import baysheet.report.Source;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.Deque;
@@ -87,6 +90,15 @@ final class Batch {
     return writers.write(writer -> Day.pdf(writer, sheet));
   }
 
+  /** What is said of a file that took all the memory there is; others go on without it. */
+  static Problem tooMuch(Path file) {
+    return Problem.of(
+            ProblemCode.NOT_ENOUGH_MEMORY,
+            new Source(YamlFiles.shown(file), "").whole(),
+            "working on this file took more memory than there is")
+        .expecting("less in this file, or more memory: java -Xmx1g -jar baysheet.jar");
+  }
+
   /** A fault is kept with its job, to be told in full once the others are done. */
   private Outcome one(Path job, ShopFolder folder) {
     Problems problems = new Problems();
@@ -96,7 +108,10 @@ final class Batch {
           maker.make(job, folder, problems).filter(sheet -> !problems.hasErrors());
       Optional<byte[]> pdf = made.map(this::pdf);
       return new Outcome(job, made, pdf, problems, Optional.empty());
-    } catch (RuntimeException | StackOverflowError e) {
+    } catch (StackOverflowError | OutOfMemoryError e) {
+      problems.add(tooMuch(job));
+      return new Outcome(job, Optional.empty(), Optional.empty(), problems, Optional.empty());
+    } catch (RuntimeException e) {
       return new Outcome(job, Optional.empty(), Optional.empty(), problems, Optional.of(e));
     }
   }

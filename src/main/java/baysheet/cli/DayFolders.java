@@ -21,7 +21,7 @@ final class DayFolders {
   private DayFolders() {}
 
   /** Folders of a shop that hold no jobs. */
-  private static final Set<String> NO_DAYS =
+  static final Set<String> OWN =
       Set.of("vehicles", "procedures", "catalogue", NewShop.SCHEMAS);
 
   /** A job file, under an ending that is read or one that is commonly taken for it. */
@@ -60,7 +60,7 @@ final class DayFolders {
 
   /** Whether a shop's folder is one of those for its books. */
   static boolean holdsNoJobs(Path folder) {
-    return NO_DAYS.contains(folder.getFileName().toString());
+    return OWN.contains(folder.getFileName().toString());
   }
 
   /** The same for every way in which a file can be named. */

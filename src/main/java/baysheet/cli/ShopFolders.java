@@ -140,7 +140,9 @@ final class ShopFolders {
   private <T> Named<T> all(
       Path folder, NamedReader<T> reader, Function<T, String> name, Problems problems) {
     Named<T> found = new Named<>(new LinkedHashMap<>(), new LinkedHashSet<>());
-    List<Path> files = YamlFiles.in(folder);
+    FolderListing listing = FolderListing.ofOptional(folder, problems);
+    listing.unread().forEach(file -> found.faulty.add(YamlFiles.stem(file)));
+    List<Path> files = listing.files();
     List<Outcome<T>> outcomes = atOnce(files, file -> outcome(file, reader));
     for (int i = 0; i < files.size(); i++) {
       problems.addAll(outcomes.get(i).problems());
@@ -156,7 +158,12 @@ final class ShopFolders {
   private <T> Outcome<T> outcome(Path file, NamedReader<T> reader) {
     Problems own = new Problems();
     String name = YamlFiles.name(file);
-    return new Outcome<>(node(file, own).flatMap(node -> reader.read(node, name, own)), own);
+    try {
+      return new Outcome<>(node(file, own).flatMap(node -> reader.read(node, name, own)), own);
+    } catch (StackOverflowError | OutOfMemoryError e) {
+      own.add(Batch.tooMuch(file));
+      return new Outcome<>(Optional.empty(), own);
+    }
   }
 
   /** What came of files that are read on all cores, in the order of the files. */
@@ -174,10 +181,11 @@ final class ShopFolders {
 
   /** The built-in catalogue with the shop's own entries over it. */
   private Optional<Catalogue> catalogue(Path folder, Problems problems) {
-    List<Outcome<CatalogueFile>> own = atOnce(YamlFiles.in(folder), this::ownCatalogue);
+    Problems told = new Problems();
+    List<Outcome<CatalogueFile>> own =
+        atOnce(FolderListing.ofOptional(folder, told).files(), this::ownCatalogue);
     List<Outcome<CatalogueFile>> files = new ArrayList<>(atOnce(BUILT_IN, ShopFolders::builtIn));
     files.addAll(own);
-    Problems told = new Problems();
     files.forEach(file -> told.addAll(file.problems()));
     CatalogueReader.sameNames(
         own.stream().flatMap(file -> file.value().stream()).map(CatalogueFile::node).toList(),

@@ -42,6 +42,12 @@ final class YamlFiles {
     return name.endsWith(ENDING) ? name.substring(0, name.length() - ENDING.length()) : name;
   }
 
+  /** A file's name up to its first point, whatever its ending. */
+  static String stem(Path file) {
+    String name = file.getFileName().toString();
+    return name.indexOf('.') < 1 ? name : name.substring(0, name.indexOf('.'));
+  }
+
   /**
    * How messages call a file: as seen from the current folder where it lies below, with slashes.
    */

@@ -6,6 +6,9 @@ import java.util.Optional;
 
 /** Finds the known name that somebody most likely meant. */
 public final class Nearest {
+  /** Twice the longest name in use; comparing takes the product of two lengths. */
+  private static final int LONGEST_NAME = 80;
+
   private Nearest() {}
 
   /**
@@ -26,6 +29,9 @@ public final class Nearest {
   }
 
   private static Optional<String> within(int farthest, String written, Collection<String> known) {
+    if (written.length() > LONGEST_NAME) {
+      return Optional.empty();
+    }
     String plain = plain(written);
     Optional<String> best = Optional.empty();
     int bestDistance = farthest + 1;
@@ -41,7 +47,7 @@ public final class Nearest {
 
   /** Case and the kind of joint between words are slips of habit, not of spelling: they weigh 0. */
   private static String plain(String name) {
-    return name.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s_-]+", "-");
+    return name.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s_-]++", "-");
   }
 
   /**

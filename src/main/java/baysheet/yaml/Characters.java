@@ -17,6 +17,13 @@ final class Characters {
     this.lines = lines;
   }
 
+  /** Letters of Hebrew, Arabic, Syriac, N'Ko and their like (Unicode bidirectional classes). */
+  static boolean runsFromRightToLeft(int point) {
+    byte direction = Character.getDirectionality(point);
+    return direction == Character.DIRECTIONALITY_RIGHT_TO_LEFT
+        || direction == Character.DIRECTIONALITY_RIGHT_TO_LEFT_ARABIC;
+  }
+
   /** The first character that cannot be seen, or that looks like one that YAML needs and is not. */
   Optional<Problem> firstUnfit() {
     for (int i = 0; i < lines.size(); i++) {

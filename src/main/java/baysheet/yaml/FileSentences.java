@@ -15,6 +15,14 @@ final class FileSentences {
         .expecting("at most " + YamlFile.MAX_BYTES / 1024 + " KiB of text");
   }
 
+  static Problem notAFile(Source source, boolean folder) {
+    return Problem.of(
+            ProblemCode.NOT_A_FILE,
+            source.whole(),
+            folder ? "this is a folder where a file should be" : "this is not a regular file")
+        .expecting("a file of text; pipes and devices are not read");
+  }
+
   static Problem notUtf8(Span at, String why) {
     return Problem.of(ProblemCode.NOT_UTF8, at, why).expecting("a file saved as UTF-8");
   }
@@ -89,6 +97,34 @@ final class FileSentences {
             at,
             "more than " + YamlFile.MAX_DEPTH + " values stand inside one another")
         .expecting("at most " + YamlFile.MAX_DEPTH);
+  }
+
+  static Problem textTooLong(Span at, int length) {
+    return Problem.of(ProblemCode.TEXT_TOO_LONG, at, "this value has " + length + " characters")
+        .expecting("at most " + YamlFile.MAX_TEXT);
+  }
+
+  static Problem tooManyEntries(Span at) {
+    return Problem.of(
+            ProblemCode.LIST_TOO_LONG,
+            at,
+            "more than " + YamlFile.MAX_ENTRIES + " entries stand here together")
+        .expecting("at most " + YamlFile.MAX_ENTRIES);
+  }
+
+  static Problem rightToLeft(Span at, int point) {
+    return Problem.of(
+            ProblemCode.RIGHT_TO_LEFT,
+            at,
+            "this value has a letter of a script that runs from right to left: " + named(point))
+        .expecting("letters of Latin, Greek or Cyrillic; sheets are printed from left to right");
+  }
+
+  static Problem textCut(Span at) {
+    return Problem.of(
+            ProblemCode.TEXT_CUT, at, "the text ends before this #, which begins a comment in YAML")
+        .expecting(
+            "quotes around a text with # in it; two spaces before a comment and one behind #");
   }
 
   static Problem alias(Span at) {

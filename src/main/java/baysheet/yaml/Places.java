@@ -25,6 +25,11 @@ final class Places {
     return join(start, point(to.getLine(), to.getColumn()));
   }
 
+  /** A point of a line, both counted from 1. */
+  Span pointAt(int line, int column) {
+    return source.at(line, column);
+  }
+
   private Span point(int line, int column) {
     if (line < lines.size()) {
       return source.at(line + 1, column + 1);
@@ -62,6 +67,13 @@ final class Places {
   /** A line, counted from 1, without its end; empty where there is none. */
   String line(int line) {
     return line < 1 || line > lines.size() ? "" : lines.get(line - 1);
+  }
+
+  /** What stands behind a span on its last line. */
+  String behind(Span span) {
+    String text = line(span.endLine());
+    int points = text.codePointCount(0, text.length());
+    return text.substring(text.offsetByCodePoints(0, Math.min(span.endColumn() - 1, points)));
   }
 
   /** Where a line's text begins. */

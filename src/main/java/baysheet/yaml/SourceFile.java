@@ -33,6 +33,11 @@ public final class SourceFile {
    * @throws UncheckedIOException naming the path, when there is no such file or it cannot be read
    */
   public static Optional<Source> read(Path path, String shownName, Problems problems) {
+    // Reading a pipe or a device may never end.
+    if (Files.exists(path) && !Files.isRegularFile(path)) {
+      problems.add(FileSentences.notAFile(new Source(shownName, ""), Files.isDirectory(path)));
+      return Optional.empty();
+    }
     byte[] bytes = start(path);
     if (bytes.length > YamlFile.MAX_BYTES) {
       problems.add(FileSentences.tooLarge(new Source(shownName, "")));

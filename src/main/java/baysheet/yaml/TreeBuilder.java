@@ -31,8 +31,8 @@ final class TreeBuilder {
   /** Set when the rest of the file cannot be read, so that the walk ends wherever it is. */
   private boolean broken;
 
-  /** Set when a value stands for another, so that nobody reads a tree that lacks it. */
-  private boolean aliases;
+  /** Set when a value was left out of the tree, so that nobody reads a tree that lacks it. */
+  private boolean incomplete;
 
   private Span reached;
 
@@ -65,7 +65,7 @@ final class TreeBuilder {
     }
     return root.filter(Node::isEmpty).isPresent()
         ? broken(FileSentences.emptyFile(places.whole()))
-        : root.filter(tree -> !aliases);
+        : root.filter(tree -> !incomplete);
   }
 
   private Event next() {
@@ -104,7 +104,7 @@ final class TreeBuilder {
    */
   private Node aliasStandIn(Span at) {
     problems.add(FileSentences.alias(at));
-    aliases = true;
+    incomplete = true;
     return new Scalar("*", true, at);
   }
 
@@ -124,11 +124,17 @@ final class TreeBuilder {
   private Scalar scalar(ScalarEvent event, Span at) {
     String text = event.getValue();
     boolean quoted = event.getScalarStyle() != ScalarStyle.PLAIN;
+    if (text.length() > YamlFile.MAX_TEXT) {
+      problems.add(FileSentences.textTooLong(at, text.length()));
+      incomplete = true;
+      return new Scalar("", true, at);
+    }
     if (!Characters.isPlain(text)) {
       refuseUnfit(text, at);
     }
     if (!quoted) {
       refuseSwallowedItem(at);
+      warnOfCutText(text, at);
     }
     return new Scalar(text, quoted, at);
   }
@@ -139,6 +145,28 @@ final class TreeBuilder {
         .filter(point -> point != '\n' && Characters.isUnfit(point))
         .findFirst()
         .ifPresent(point -> problems.add(FileSentences.controlCharacterIn(at, point)));
+    text.codePoints()
+        .filter(Characters::runsFromRightToLeft)
+        .findFirst()
+        .ifPresent(point -> problems.add(FileSentences.rightToLeft(at, point)));
+  }
+
+  /**
+   * Two spaces before a comment and one behind its sign are the usual form (yamllint's rules of
+   * comments ask for them); {@code Bolt #3 is cracked} has neither, and loses its end.
+   */
+  private void warnOfCutText(String text, Span at) {
+    String behind = places.behind(at);
+    int sign = behind.indexOf('#');
+    if (sign < 1 || text.isEmpty() || !behind.substring(0, sign).isBlank()) {
+      return;
+    }
+    String comment = behind.substring(sign + 1);
+    boolean parted = sign >= 2 || behind.charAt(0) == '\t';
+    if (!parted || !(comment.isEmpty() || Character.isWhitespace(comment.charAt(0)))) {
+      int column = at.endColumn() + sign;
+      problems.add(FileSentences.textCut(places.pointAt(at.endLine(), column)));
+    }
   }
 
   /**
@@ -159,6 +187,9 @@ final class TreeBuilder {
     while (!broken && !parser.checkEvent(Event.ID.SequenceEnd)) {
       Optional<Node> item = node();
       item.ifPresent(items::add);
+      if (items.size() > YamlFile.MAX_ENTRIES) {
+        return broken(FileSentences.tooManyEntries(start));
+      }
       end = item.map(Node::at).orElse(end);
     }
     return broken ? Optional.empty() : Optional.of(new Sequence(items, ending(start, end)));
@@ -172,6 +203,9 @@ final class TreeBuilder {
       Optional<Node> value = key.flatMap(written -> node());
       if (value.isPresent()) {
         add(entries, key.get(), value.get());
+        if (entries.size() > YamlFile.MAX_ENTRIES) {
+          return broken(FileSentences.tooManyEntries(start));
+        }
         end = value.get().at();
       }
     }

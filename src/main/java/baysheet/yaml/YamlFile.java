@@ -24,6 +24,15 @@ public final class YamlFile {
   /** Four times the deepest that any file here is nested; the tree is walked by recursion. */
   public static final int MAX_DEPTH = 40;
 
+  /**
+   * Characters in one value: a page of text. Longer ones are never written by hand, and would make
+   * messages and sheets of any length.
+   */
+  public static final int MAX_TEXT = 4_000;
+
+  /** Entries of one map, or items of one list: ten times the longest that a garage writes. */
+  public static final int MAX_ENTRIES = 2_000;
+
   private YamlFile() {}
 
   /** The file's tree; empty when a problem was added that leaves nothing to read. */

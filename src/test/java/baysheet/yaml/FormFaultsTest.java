@@ -145,7 +145,7 @@ class FormFaultsTest {
     for (int block = 0; block < 0x110000; block += 0x100) {
       StringBuilder text = new StringBuilder("a: '");
       for (int point = block; point < block + 0x100; point++) {
-        if (!Characters.isUnfit(point) && point != '\'') {
+        if (!Characters.isUnfit(point) && !Characters.runsFromRightToLeft(point) && point != '\'') {
           text.appendCodePoint(point);
         }
       }
@@ -163,7 +163,7 @@ class FormFaultsTest {
 
   @Test
   void signsOfTheTradeAndOtherScriptsAreNotRefused() {
-    assertEquals(List.of(), Texts.faults("a: 110 N·m ± 5 %, 90°, Ø 12, ½, 車輪, م, 🔧\n"));
+    assertEquals(List.of(), Texts.faults("a: 110 N·m ± 5 %, 90°, Ø 12, ½, 車輪, Ж, 🔧\n"));
   }
 
   @Test

@@ -2,8 +2,10 @@ package baysheet.yaml;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
 import baysheet.report.Source;
 import java.io.IOException;
@@ -13,9 +15,13 @@ import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 
 class SourceFileTest {
@@ -107,7 +113,27 @@ class SourceFileTest {
 
   @Test
   void aFolderIsNotAFile() {
-    assertEquals("cannot read " + folder, thrownFor(folder).getMessage());
+    assertEquals(Optional.empty(), SourceFile.read(folder, "jobs/shown.yaml", problems));
+    assertEquals(ProblemCode.NOT_A_FILE, problems.all().get(0).code());
+  }
+
+  /** A pipe that nobody writes to would keep the reader waiting for ever. */
+  @Test
+  @DisabledOnOs(OS.WINDOWS)
+  void aPipeIsNotRead() throws IOException, InterruptedException {
+    Path pipe = folder.resolve("2401.yaml");
+    assertEquals(0, new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor());
+    assertTimeoutPreemptively(
+        Duration.ofSeconds(5),
+        () -> assertEquals(Optional.empty(), SourceFile.read(pipe, "2401.yaml", problems)));
+    assertEquals(ProblemCode.NOT_A_FILE, problems.all().get(0).code());
+  }
+
+  @Test
+  @EnabledOnOs(OS.LINUX)
+  void aDeviceIsNotRead() {
+    assertEquals(Optional.empty(), SourceFile.read(Path.of("/dev/zero"), "zero.yaml", problems));
+    assertEquals(ProblemCode.NOT_A_FILE, problems.all().get(0).code());
   }
 
   private UncheckedIOException thrownFor(Path path) {
