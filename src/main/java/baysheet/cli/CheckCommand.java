@@ -81,7 +81,10 @@ final class CheckCommand implements Callable<Integer> {
       boolean whole = Files.isRegularFile(path.resolve(ShopFolders.SHOP_FILE));
       if (whole) {
         Path root = path.toAbsolutePath().normalize();
-        shops.computeIfAbsent(root, key -> new LinkedHashSet<>()).addAll(DayFolders.all(root));
+        FolderListing.beside(root, problems);
+        shops
+            .computeIfAbsent(root, key -> new LinkedHashSet<>())
+            .addAll(DayFolders.all(root, problems));
       } else {
         for (JobGroups group : JobGroups.of(List.of(path), problems)) {
           shops.computeIfAbsent(group.root(), key -> new LinkedHashSet<>()).addAll(group.jobs());

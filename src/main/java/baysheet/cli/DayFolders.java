@@ -1,11 +1,12 @@
 package baysheet.cli;
 
+import baysheet.report.Problems;
+import baysheet.yaml.Read;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -21,8 +22,7 @@ final class DayFolders {
   private DayFolders() {}
 
   /** Folders of a shop that hold no jobs. */
-  static final Set<String> OWN =
-      Set.of("vehicles", "procedures", "catalogue", NewShop.SCHEMAS);
+  static final Set<String> OWN = Set.of("vehicles", "procedures", "catalogue", NewShop.SCHEMAS);
 
   /** A job file, under an ending that is read or one that is commonly taken for it. */
   private static final Pattern JOB_FILE = Pattern.compile("(.+)\\.ya?ml", Pattern.CASE_INSENSITIVE);
@@ -40,17 +40,32 @@ final class DayFolders {
 
   /** Every job file of a shop folder: those in folders that are not its own. */
   static List<Path> all(Path root) {
+    return all(root, new Problems());
+  }
+
+  /** The same; what stands in those folders and is not read is a problem. */
+  static List<Path> all(Path root, Problems problems) {
     List<Path> jobs = new ArrayList<>();
-    try (Stream<Path> folders = Files.list(root)) {
-      folders
-          .filter(Files::isDirectory)
-          .filter(folder -> !holdsNoJobs(folder))
-          .sorted()
-          .forEach(folder -> jobs.addAll(YamlFiles.in(folder)));
+    for (Path folder : within(root)) {
+      if (Files.isDirectory(folder) && !holdsNoJobs(folder) && isOfJobs(folder)) {
+        jobs.addAll(FolderListing.of(folder, problems).files());
+      }
+    }
+    return jobs;
+  }
+
+  /** Folders of other use may stand in a shop folder: one for the sheets, one for layouts. */
+  private static boolean isOfJobs(Path folder) {
+    return date(folder).isPresent() || !numbers(folder).isEmpty();
+  }
+
+  /** What stands in a shop folder itself, by name. */
+  static List<Path> within(Path root) {
+    try (Stream<Path> entries = Files.list(root)) {
+      return entries.sorted().toList();
     } catch (IOException e) {
       throw new UncheckedIOException("cannot list " + root, e);
     }
-    return jobs;
   }
 
   /** The same by number, which is the name of the file. */
@@ -70,11 +85,8 @@ final class DayFolders {
 
   /** The day that a folder is named after. */
   static Optional<LocalDate> date(Path folder) {
-    try {
-      return Optional.of(LocalDate.parse(String.valueOf(whole(folder).getFileName())));
-    } catch (DateTimeParseException e) {
-      return Optional.empty();
-    }
+    return Read.dateOf(String.valueOf(whole(folder).getFileName()))
+        .fold(Optional::of, wrong -> Optional.empty());
   }
 
   /** The numbers of all job files in a folder, of those as well that cannot be read. */

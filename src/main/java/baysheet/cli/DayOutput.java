@@ -1,6 +1,7 @@
 package baysheet.cli;
 
 import baysheet.pdf.PdfMetadata;
+import baysheet.report.Problems;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -42,6 +43,9 @@ final class DayOutput {
   /** Where the old file of all sheets was put, if it was put aside. */
   private Optional<Path> oldAll = Optional.empty();
 
+  /** Files that were meant to be jobs and cannot be read. */
+  private final int unread;
+
   private boolean changed;
   private boolean failed;
 
@@ -64,7 +68,11 @@ final class DayOutput {
     this.place = place;
     this.files = files;
     this.report = report;
-    DayFolders.jobs(place.day()).forEach(job -> jobs.put(DayFolders.whole(job), job));
+    // What is wrong with the folder is said where its jobs are listed.
+    FolderListing listing = FolderListing.ofOptional(place.day(), new Problems());
+    listing.files().forEach(job -> jobs.put(DayFolders.whole(job), job));
+    listing.unread().forEach(job -> missing.add(YamlFiles.stem(job)));
+    this.unread = listing.unread().size();
   }
 
   /**
@@ -186,7 +194,7 @@ final class DayOutput {
    * @param others makes the sheets of jobs that were not named and has them compared
    */
   void close(Batch batch, Consumer<List<Path>> others) {
-    if (place.whole() && jobs.isEmpty()) {
+    if (place.whole() && jobs.isEmpty() && unread == 0) {
       report.say(SummaryLine.unplanned(place.day()));
       oldAll.ifPresent(files::discard);
     } else if (place.whole() && jobs.size() > MOST) {
@@ -212,7 +220,7 @@ final class DayOutput {
       if (!OutFiles.holds(place.all(), pdf)) {
         files.write(place.all(), pdf);
       }
-      report.say(SummaryLine.all(sheets.size(), jobs.size(), missing, place.all()));
+      report.say(SummaryLine.all(sheets.size(), jobs.size() + unread, missing, place.all()));
     }
     // Where writing failed the next run finds it, and makes a new one.
     oldAll.filter(old -> !failed).ifPresent(files::discard);

@@ -65,7 +65,7 @@ record FolderListing(List<Path> files, List<Path> unread) {
           entries.sorted(Comparator.comparing(file -> file.getFileName().toString())).toList();
       return new Sorter(problems).sort(folder, sorted);
     } catch (IOException | SecurityException e) {
-      problems.add(error(folder, ProblemCode.UNREADABLE_FILE, "this folder cannot be listed"));
+      problems.add(error(folder, ProblemCode.CANNOT_READ, "this folder cannot be listed"));
       return new FolderListing(List.of(), List.of());
     }
   }
@@ -84,7 +84,7 @@ record FolderListing(List<Path> files, List<Path> unread) {
     return Files.isReadable(file)
         ? Optional.empty()
         : Optional.of(
-            error(file, ProblemCode.UNREADABLE_FILE, "this file cannot be read")
+            error(file, ProblemCode.CANNOT_READ, "this file cannot be read")
                 .expecting("permission to read it"));
   }
 
@@ -190,7 +190,30 @@ record FolderListing(List<Path> files, List<Path> unread) {
         "not read, as no file of the shop: " + first + (more > 0 ? " and " + more + " more" : ""));
   }
 
-  /** A folder whose name is nearly one of the shop's own is never read by that name. */
+  /** Folders whose names are nearly those of the shop's own are never read by that name. */
+  static void nearlyOwn(Path root, Problems problems) {
+    for (Path folder : DayFolders.within(root)) {
+      if (Files.isDirectory(folder)) {
+        nearlyOwn(folder, DayFolders.OWN).ifPresent(problems::add);
+      }
+    }
+  }
+
+  /** Files beside the shop file that look as if they were read. */
+  static void beside(Path root, Problems problems) {
+    List<String> names =
+        DayFolders.within(root).stream()
+            .filter(file -> !Files.isDirectory(file))
+            .map(file -> file.getFileName().toString())
+            .filter(name -> name.endsWith(ENDING) || isMisnamed(name))
+            .filter(name -> !name.equals(ShopFolders.SHOP_FILE))
+            .toList();
+    if (!names.isEmpty()) {
+      problems.add(notRead(root, names));
+    }
+  }
+
+  /** A folder whose name is nearly one of the shop's own. */
   static Optional<Problem> nearlyOwn(Path folder, Set<String> own) {
     String name = folder.getFileName().toString();
     return own.contains(name)

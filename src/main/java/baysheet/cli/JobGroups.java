@@ -23,10 +23,11 @@ import java.util.stream.Stream;
  *
  * @param root the shop folder
  * @param jobs its job files, in the order named
+ * @param unread files of such folders that were meant to be jobs and cannot be read
  * @param days folders that were named as a whole; their sheets also go into one file. A day for
  *     which nothing is planned may have no folder.
  */
-record JobGroups(Path root, List<Path> jobs, List<Path> days) {
+record JobGroups(Path root, List<Path> jobs, List<Path> unread, List<Path> days) {
 
   /** Sorts what was named into shop folders. A name that leads nowhere does not stop the others. */
   static List<JobGroups> of(List<Path> paths, Problems problems) {
@@ -37,7 +38,10 @@ record JobGroups(Path root, List<Path> jobs, List<Path> days) {
               root ->
                   groups
                       .computeIfAbsent(
-                          root, key -> new JobGroups(key, new ArrayList<>(), new ArrayList<>()))
+                          root,
+                          key ->
+                              new JobGroups(
+                                  key, new ArrayList<>(), new ArrayList<>(), new ArrayList<>()))
                       .add(path, problems));
     }
     return List.copyOf(groups.values());
@@ -120,11 +124,16 @@ record JobGroups(Path root, List<Path> jobs, List<Path> days) {
 
   private void add(Path path, Problems problems) {
     boolean day = Files.isDirectory(path) || !Files.exists(path);
-    List<Path> found = day ? DayFolders.jobs(path) : List.of(path);
+    FolderListing listing =
+        day
+            ? FolderListing.ofOptional(path, problems)
+            : new FolderListing(List.of(path), List.of());
+    List<Path> found = listing.files();
     if (day) {
       days.add(path);
+      unread.addAll(listing.unread());
     }
-    if (found.isEmpty() && DayFolders.date(path).isEmpty()) {
+    if (listing.size() == 0 && DayFolders.date(path).isEmpty()) {
       problems.add(
           Problem.of(
                   ProblemCode.NO_JOBS,

@@ -38,7 +38,7 @@ final class Sheets {
   /** Makes everything that was named; the exit code. */
   int run(List<Path> paths) {
     List<JobGroups> groups = JobGroups.of(paths, report.problems());
-    groups.forEach(group -> report.jobs(group.jobs().size()));
+    groups.forEach(group -> report.jobs(group.jobs().size() + group.unread().size()));
     if (!groups.isEmpty()) {
       report.orTell(
           output.folder(),

@@ -91,6 +91,7 @@ final class ShopFolders {
    * it; a shop file or a catalogue with errors leaves nothing, for any sheet could lack a caution.
    */
   Optional<ShopFolder> read(Path root, Problems problems) {
+    FolderListing.nearlyOwn(root, problems);
     Optional<Shop> shop = shop(root, problems);
     Named<SpecBook> books =
         all(

@@ -22,6 +22,11 @@ public final class Read {
 
   private static final Pattern DAY = Pattern.compile("[0-9]{4}-[0-9]{2}-[0-9]{2}");
 
+  /** Years in which anything a garage writes down can have been, or will be. */
+  private static final int EARLIEST = 1950;
+
+  private static final int LATEST = 2099;
+
   private Read() {}
 
   /** Any text that is not blank, without the spaces around it. */
@@ -89,12 +94,16 @@ public final class Read {
     return value(Read::dateOf);
   }
 
-  private static Outcome<LocalDate> dateOf(String text) {
+  /** The same as {@link #date()}, for names of folders. */
+  public static Outcome<LocalDate> dateOf(String text) {
     if (!DAY.matcher(text).matches()) {
       return Sentences.notADate(text);
     }
     try {
-      return Outcome.ok(LocalDate.parse(text));
+      LocalDate day = LocalDate.parse(text);
+      return EARLIEST <= day.getYear() && day.getYear() <= LATEST
+          ? Outcome.ok(day)
+          : Sentences.notOfThisTime(text, EARLIEST, LATEST);
     } catch (DateTimeParseException noSuchDay) {
       return Sentences.noSuchDay(text);
     }

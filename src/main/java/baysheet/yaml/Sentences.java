@@ -121,6 +121,13 @@ final class Sentences {
         "year, month and day, as in 2026-03-02");
   }
 
+  static <T> Outcome<T> notOfThisTime(String text, int earliest, int latest) {
+    return Outcome.bad(
+        ProblemCode.NOT_A_DATE,
+        text + " is no day that a garage writes down",
+        "a year from " + earliest + " to " + latest);
+  }
+
   static <T> Outcome<T> noSuchDay(String text) {
     return Outcome.bad(
         ProblemCode.NOT_A_DATE,

@@ -155,7 +155,7 @@ class FolderListingTest {
     Files.setPosixFilePermissions(closed, PosixFilePermissions.fromString("---------"));
     assumeFalse(Files.isReadable(closed), "the superuser reads everything");
     FolderListing listing = FolderListing.of(folder, problems);
-    assertEquals(List.of(ProblemCode.UNREADABLE_FILE), codes());
+    assertEquals(List.of(ProblemCode.CANNOT_READ), codes());
     assertEquals(List.of("a.yaml"), names(listing.unread()));
   }
 

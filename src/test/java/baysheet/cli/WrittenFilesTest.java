@@ -212,9 +212,14 @@ class WrittenFilesTest {
   }
 
   @Test
-  void endlessRecursionIsAFaultOfOursToo() {
-    assertEquals(Exit.FAULT, runWith(new StackOverflowError()).exit());
-    assertEquals(ALL_BUT_501, garage.written().keySet());
+  void aJobThatTakesAllMemoryEndsWithAProblemAndTheOthersAreMade() {
+    for (Error tooMuch : List.of(new StackOverflowError(), new OutOfMemoryError("heap"))) {
+      Garage.Run run = runWith(tooMuch);
+      assertEquals(Exit.PROBLEMS, run.exit(), run.err());
+      run.says("2026-04-07/501.yaml:1:1: error: working on this file took more memory");
+      assertFalse(run.err().contains("\tat "), run.err());
+      assertEquals(ALL_BUT_501, garage.written().keySet());
+    }
   }
 
   @Test

@@ -1,0 +1,141 @@
+package baysheet.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** A run counts every job that somebody meant to give it, and names what it does not read. */
+class NothingPassedOverTest {
+  private static final String JOBS = "2026-04-07/";
+
+  @TempDir private Path folder;
+
+  @ParameterizedTest
+  @ValueSource(strings = {"504.yml", "504.YAML", "504.yaml.txt"})
+  void aJobUnderAnotherEndingIsCounted(String name) throws IOException {
+    Garage garage = Garage.in(folder);
+    Files.move(garage.job("503"), garage.job("503").resolveSibling(name));
+    Garage.Run run = garage.sheets();
+    assertEquals(Exit.PROBLEMS, run.exit(), run.err());
+    run.says(JOBS + name + ":1:1: error: only files whose names end in .yaml are read.");
+    run.says("2 of 3 sheets were written");
+    run.says("all  2 of 3 sheets in bay order, without 504");
+  }
+
+  @Test
+  void aFolderInThePlaceOfAJobIsCounted() throws IOException {
+    Garage garage = Garage.in(folder);
+    Files.createDirectory(garage.job("504"));
+    Garage.Run run = garage.sheets();
+    assertEquals(Exit.PROBLEMS, run.exit(), run.err());
+    run.says(JOBS + "504.yaml:1:1: error: this is a folder where a file should be.");
+    run.says("3 of 4 sheets were written");
+  }
+
+  @Test
+  @DisabledOnOs(OS.WINDOWS)
+  void aJobThatIsALinkToNowhereIsCounted() throws IOException {
+    Garage garage = Garage.in(folder);
+    Files.createSymbolicLink(garage.job("504"), garage.root.resolve("gone.yaml"));
+    Garage.Run run = garage.sheets();
+    assertEquals(Exit.PROBLEMS, run.exit(), run.err());
+    run.says(JOBS + "504.yaml:1:1: error: this is a link that leads nowhere");
+    run.says("3 of 4 sheets were written");
+  }
+
+  @Test
+  @DisabledOnOs(OS.WINDOWS)
+  void aPipeNamedAsAJobStopsNothing() throws IOException, InterruptedException {
+    Garage garage = Garage.in(folder);
+    String pipe = garage.job("504").toString();
+    assertEquals(0, new ProcessBuilder("mkfifo", pipe).start().waitFor());
+    garage.sheets().says("3 of 4 sheets were written");
+    Garage.Run alone = garage.run("sheets", pipe, "-o", garage.out.toString());
+    assertEquals(Exit.PROBLEMS, alone.exit(), alone.err());
+    alone.says("this is not a regular file");
+  }
+
+  @Test
+  void aFolderWithinADayIsNamedAndItsSheetsAreMade() throws IOException {
+    Garage garage = Garage.in(folder);
+    garage.write(JOBS + "later/504.yaml", "job: 504\n");
+    Garage.Run run = garage.sheets();
+    assertEquals(Exit.PROBLEMS, run.exit(), run.err());
+    run.says(JOBS + "later:1:1: error: this is a folder that is not read.");
+    run.says("all 3 sheets were written");
+  }
+
+  @Test
+  void notesAreNamedAsNotReadAndNothingElse() throws IOException {
+    Garage garage = Garage.in(folder);
+    garage.write(JOBS + "call-back.txt", "call G. Olmarsh");
+    garage.write(JOBS + ".501.yaml.swp", "x");
+    Garage.Run run = garage.sheets();
+    assertEquals(Exit.DONE, run.exit(), run.err());
+    run.says("warning: not read, as no file of the shop: .501.yaml.swp, call-back.txt.");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "procedures/wheel-off.yml, misnamed-file",
+    "procedures/old/link.yaml, unexpected-file",
+    "vehicles/hollin-wren-2014.YAML, misnamed-file",
+    "vehicles/list.csv, unexpected-file",
+    "catalogue/house.yml, misnamed-file",
+    "Procedures/link.yaml, misnamed-folder",
+    "catalog/house.yaml, misnamed-folder"
+  })
+  void whatIsNotReadInTheFoldersOfBooksIsNamed(String file, String code) {
+    Garage garage = Garage.in(folder);
+    garage.write(file, "procedure: other\n");
+    Garage.Run run = garage.sheets();
+    assertEquals(Exit.PROBLEMS, run.exit(), run.out() + run.err());
+    run.says("baysheet help " + code);
+  }
+
+  /** A catalogue that is not read could hold a caution: no sheet is made without it. */
+  @Test
+  void aCatalogueThatIsNotReadStopsAllSheets() {
+    Garage garage = Garage.in(folder);
+    garage.write("catalogue/house.yml", "cautions: {}\n");
+    garage.sheets().says("0 of 3 sheets were written");
+  }
+
+  @Test
+  void aJobBesideTheShopFileIsNamedByCheck() throws IOException {
+    Garage garage = Garage.in(folder);
+    Files.copy(garage.job("503"), garage.root.resolve("503.yaml"));
+    garage.run("check", garage.root.toString()).says("not read, as no file of the shop: 503.yaml");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"+12345-01-01", "2026-3-2", "1026-03-02", "2026-02-30", "02-03-2026"})
+  void aFolderIsNamedAfterADayOnlyByItsExactDate(String day) throws IOException {
+    Garage garage = Garage.in(folder);
+    Files.move(garage.root.resolve(JOBS), garage.root.resolve(day));
+    Garage.Run run =
+        garage.run("sheets", garage.root.resolve(day).toString(), "-o", garage.out.toString());
+    assertEquals(Exit.PROBLEMS, run.exit(), run.out() + run.err());
+    run.says("is not named after a day");
+    assertFalse(Files.exists(garage.out.resolve(day)), "nothing is written for such a day");
+  }
+
+  @Test
+  void aTextThatASignCutsIsWarnedOf() {
+    Garage garage = Garage.in(folder);
+    garage.change(JOBS + "501.yaml", "customer: D. Nettlefold", "customer: Bolt #3 is cracked");
+    Garage.Run run = garage.sheets();
+    assertEquals(Exit.DONE, run.exit(), run.err());
+    run.says(JOBS + "501.yaml:2:16: warning: the text ends before this #");
+  }
+}
