@@ -6,6 +6,7 @@ import baysheet.report.Problem;
 import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
 import baysheet.resolve.Resolved;
+import baysheet.resolve.Task;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -13,6 +14,12 @@ import java.util.stream.Stream;
 
 /** Thinks a resolved job through to the sheet that a technician works from. */
 public final class Planner {
+  /**
+   * More steps than that are on no page, and no person does them in a day; without a limit the time
+   * for a plan has none either.
+   */
+  private static final int MOST_STEPS = 1000;
+
   private Planner() {}
 
   /**
@@ -23,7 +30,7 @@ public final class Planner {
    */
   public static Optional<Sheet> plan(Resolved resolved, Problems problems) {
     Problems own = new Problems();
-    TaskRule.check(resolved, own);
+    tooMany(resolved).ifPresentOrElse(own::add, () -> TaskRule.check(resolved, own));
     Optional<Sheet> sheet = own.hasErrors() ? Optional.empty() : inOrder(resolved, own);
     problems.addAll(own);
     if (own.hasErrors()) {
@@ -31,6 +38,24 @@ public final class Planner {
     }
     sheet.ifPresent(made -> Playback.prove(made, resolved));
     return sheet.map(made -> inTerms(made, resolved).identified());
+  }
+
+  private static Optional<Problem> tooMany(Resolved resolved) {
+    int steps = 0;
+    for (Task task : resolved.tasks().values()) {
+      steps += task.open().size() + task.work().size() + task.close().size();
+    }
+    return steps <= MOST_STEPS
+        ? Optional.empty()
+        : Optional.of(
+            Problem.error(
+                    "too-many-steps",
+                    resolved.job().work().get(0).at(),
+                    "the works of this job and what gives access to them have %d steps, and a job"
+                            .formatted(steps)
+                        + " has at most "
+                        + MOST_STEPS)
+                .expecting("several job files with less work each"));
   }
 
   private static Sheet inTerms(Sheet sheet, Resolved resolved) {
@@ -41,11 +66,22 @@ public final class Planner {
 
   private static Optional<Sheet> inOrder(Resolved resolved, Problems problems) {
     StepGraph graph = StepGraph.of(resolved);
-    Optional<List<Draft>> order = Sequence.order(graph);
-    if (order.isEmpty()) {
+    Optional<Sequence.Found> found = Sequence.order(graph);
+    if (found.isEmpty()) {
       problems.add(loop(resolved, graph));
     }
-    return order.map(steps -> sheet(resolved, graph, lines(resolved, steps, graph), problems));
+    found.filter(order -> !order.proven()).ifPresent(order -> problems.add(unproven(resolved)));
+    return found.map(
+        order -> sheet(resolved, graph, lines(resolved, order.order(), graph), problems));
+  }
+
+  private static Problem unproven(Resolved resolved) {
+    return Problem.warning(
+            "order-not-proven",
+            resolved.job().work().get(0).at(),
+            "this job has too many possible orders to compare them all: its sequence is correct, but"
+                + " another one may change places less often")
+        .expecting("several job files with less work each, if the technician walks too much");
   }
 
   private static Problem loop(Resolved resolved, StepGraph graph) {

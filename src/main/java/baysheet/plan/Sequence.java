@@ -5,7 +5,6 @@ import baysheet.resolve.TaskId;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.EnumMap;
-import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,27 +16,55 @@ import java.util.Set;
  * own order.
  *
  * <p>Doing whatever can be done at the place where one stands never makes the rest longer, since
- * only precedence holds steps back; so only the choice of the next place has to be searched. The
- * search deepens: no change, one change, two …; at each depth places are tried in the order in
- * which the job comes to them, so the first order found is the wanted one. A state (what is done,
- * and how many changes are left) that failed once is not tried again.
+ * only precedence holds steps back; so only the choice of the next place has to be searched. {@link
+ * VisitSearch} knows whether a choice keeps the number of changes; of those that do, the one is
+ * taken to which the job comes first.
  */
 final class Sequence {
+  /**
+   * Nodes that a search may look at, over all its states. The demo's jobs take less than a
+   * hundredth of it; more would take longer than all the rest of a sheet.
+   */
+  private static final int NODES = 3_000_000;
+
   private final StepGraph graph;
   private final List<List<Integer>> after;
-  private final Map<BitSet, Integer> failed = new HashMap<>();
+  private final VisitSearch search;
 
-  private Sequence(StepGraph graph) {
+  /** For each node, the first of the job's works that waits for it. */
+  private final int[] firstWork;
+
+  /**
+   * An order of all steps.
+   *
+   * @param changes times the place changes
+   * @param proven whether no legal order has fewer changes; else the budget was used up
+   * @param states states that the search looked at
+   */
+  record Found(List<Draft> order, int changes, boolean proven, int states) {}
+
+  private Sequence(StepGraph graph, int budget) {
     this.graph = graph;
     this.after = StepGraph.after(graph.before());
+    this.search = new VisitSearch(graph, budget);
+    this.firstWork = firstWork();
   }
 
   /** The steps in order; empty when they wait for one another in a circle. */
-  static Optional<List<Draft>> order(StepGraph graph) {
-    if (!Loop.in(graph).isEmpty()) {
-      return Optional.empty();
-    }
-    return Optional.of(new Sequence(graph).search());
+  static Optional<Found> order(StepGraph graph) {
+    return order(graph, budget(graph));
+  }
+
+  /** States that a search may look at: the larger a graph is, the longer each of them takes. */
+  static int budget(StepGraph graph) {
+    return NODES / Math.max(1, graph.size());
+  }
+
+  /** The same with another budget of states. */
+  static Optional<Found> order(StepGraph graph, int budget) {
+    return Loop.in(graph).isEmpty()
+        ? Optional.of(new Sequence(graph, budget).search())
+        : Optional.empty();
   }
 
   /** Times the place changes along an order. */
@@ -51,41 +78,61 @@ final class Sequence {
     return changes;
   }
 
-  private List<Draft> search() {
-    for (int changes = 0; changes <= graph.drafts().size(); changes++) {
-      failed.clear();
-      Optional<List<Integer>> found = from(new State(graph), Optional.empty(), changes);
-      if (found.isPresent()) {
-        return found.get().stream().map(graph.drafts()::get).toList();
-      }
-    }
-    throw new IllegalStateException(
-        "no order of " + graph.drafts().size() + " steps without a loop");
+  private Found search() {
+    Optional<List<Integer>> fewest = search.fewest().flatMap(this::nearestToJob);
+    List<Draft> order =
+        fewest.orElseGet(this::good).stream().map(graph.drafts()::get).toList();
+    return new Found(order, changes(order), fewest.isPresent(), search.states());
   }
 
-  private Optional<List<Integer>> from(State state, Optional<Place> here, int changes) {
-    if (state.isDone()) {
-      return Optional.of(state.order);
+  /** The order in so many visits that comes to the job's works first as the job lists them. */
+  private Optional<List<Integer>> nearestToJob(int visits) {
+    State state = new State();
+    for (int left = visits - 1; !state.isDone(); left--) {
+      Optional<State> next = nextWithin(state, left);
+      if (next.isEmpty()) {
+        return Optional.empty();
+      }
+      state = next.get();
     }
-    if (changes + (here.isEmpty() ? 1 : 0) < state.placesLeft(here)) {
-      return Optional.empty();
-    }
-    Integer tried = failed.get(state.done);
-    if (tried != null && tried >= changes) {
-      return Optional.empty();
-    }
-    for (Place next : state.choices()) {
+    return Optional.of(state.order);
+  }
+
+  private Optional<State> nextWithin(State state, int visits) {
+    for (Place place : state.choices()) {
       State moved = state.copy();
-      moved.workAt(next);
-      int left = here.isEmpty() ? changes : changes - 1;
-      Optional<List<Integer>> found =
-          left < 0 ? Optional.empty() : from(moved, Optional.of(next), left);
-      if (found.isPresent()) {
-        return found;
+      moved.workAt(place);
+      if (search.canFinish(moved.done, visits)) {
+        return Optional.of(moved);
       }
     }
-    failed.put(state.done, changes);
     return Optional.empty();
+  }
+
+  private List<Integer> good() {
+    State state = new State();
+    search.goodVisits().forEach(state::workAt);
+    return state.order;
+  }
+
+  /** Closing waits for nobody's turn: only steps that open and do a work are that work's. */
+  private int[] firstWork() {
+    int[] first = new int[graph.size()];
+    int[] order = graph.topological();
+    for (int i = order.length - 1; i >= 0; i--) {
+      int node = order[i];
+      boolean works = graph.isDraft(node) && !closes(node);
+      int own = works ? graph.works().indexOf(step(node).task()) : -1;
+      first[node] = own < 0 ? Integer.MAX_VALUE : own;
+      for (int later : after.get(node)) {
+        first[node] = Math.min(first[node], first[later]);
+      }
+    }
+    return first;
+  }
+
+  private boolean closes(int node) {
+    return step(node).phase() == Sheet.Phase.CLOSE;
   }
 
   private Draft step(int node) {
@@ -101,7 +148,7 @@ final class Sequence {
     /** When the first step of a task was done. */
     private final Map<TaskId, Integer> begun;
 
-    State(StepGraph graph) {
+    State() {
       done = new BitSet(graph.size());
       waiting = graph.before().stream().mapToInt(Set::size).toArray();
       order = new ArrayList<>();
@@ -121,18 +168,7 @@ final class Sequence {
     }
 
     boolean isDone() {
-      return done.cardinality() == graph.size();
-    }
-
-    int placesLeft(Optional<Place> here) {
-      EnumSet<Place> places = EnumSet.noneOf(Place.class);
-      for (int node = done.nextClearBit(0);
-          node < graph.drafts().size();
-          node = done.nextClearBit(node + 1)) {
-        places.add(step(node).place());
-      }
-      here.ifPresent(places::remove);
-      return places.size();
+      return order.size() == graph.drafts().size();
     }
 
     /** Places with something to do, in the order in which the job comes to them. */
@@ -172,11 +208,8 @@ final class Sequence {
         return closes ? 1 : -1;
       }
       int begunLast = closes ? Integer.compare(begun(other), begun(one)) : 0;
-      return begunLast != 0 ? begunLast : Integer.compare(one, other);
-    }
-
-    private boolean closes(int node) {
-      return step(node).phase() == Sheet.Phase.CLOSE;
+      int work = Integer.compare(firstWork[one], firstWork[other]);
+      return begunLast != 0 ? begunLast : work != 0 ? work : Integer.compare(one, other);
     }
 
     private int begun(int node) {

@@ -1,7 +1,11 @@
 package baysheet.plan;
 
 import baysheet.resolve.Resolved;
+import baysheet.resolve.Task;
+import baysheet.resolve.TaskId;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
 import java.util.Set;
 
@@ -19,13 +23,15 @@ import java.util.Set;
  * @param late steps that wait for a moment after the vehicle is down, in order
  * @param evening steps for the evening before
  * @param saved minutes of the steps that sharing made unnecessary
+ * @param works what the job asks for, in its order
  */
 record StepGraph(
     List<Draft> drafts,
     List<Set<Integer>> before,
     List<Draft> late,
     List<Draft> evening,
-    double saved) {
+    double saved,
+    List<TaskId> works) {
 
   static StepGraph of(Resolved resolved) {
     Layers layers = new Layers(resolved);
@@ -33,7 +39,13 @@ record StepGraph(
     CheckSteps checks = CheckSteps.of(resolved, layers, chains);
     List<Set<Integer>> before = StepOrder.before(resolved, layers, chains, checks.drafts());
     checks.link(before);
-    return new StepGraph(checks.drafts(), before, chains.late(), chains.evening(), chains.saved());
+    return new StepGraph(
+        checks.drafts(),
+        before,
+        chains.late(),
+        chains.evening(),
+        chains.saved(),
+        resolved.ranked().stream().filter(Task::asked).map(Task::id).toList());
   }
 
   /** For each node those that come after it, from those that come before each. */
@@ -55,5 +67,36 @@ record StepGraph(
 
   boolean isDraft(int node) {
     return node < drafts.size();
+  }
+
+  /**
+   * The nodes, each behind those that come before it.
+   *
+   * @throws IllegalStateException when they wait for one another in a loop
+   */
+  int[] topological() {
+    List<List<Integer>> after = after(before);
+    int[] waiting = before.stream().mapToInt(Set::size).toArray();
+    Deque<Integer> ready = new ArrayDeque<>();
+    for (int node = 0; node < waiting.length; node++) {
+      if (waiting[node] == 0) {
+        ready.add(node);
+      }
+    }
+    int[] order = new int[waiting.length];
+    int placed = 0;
+    while (!ready.isEmpty()) {
+      int node = ready.remove();
+      order[placed++] = node;
+      for (int later : after.get(node)) {
+        if (--waiting[later] == 0) {
+          ready.add(later);
+        }
+      }
+    }
+    if (placed < order.length) {
+      throw new IllegalStateException((order.length - placed) + " nodes wait in a loop");
+    }
+    return order;
   }
 }

@@ -115,7 +115,7 @@ class AnyShopTest {
     return shop.resolve(RandomShops.JOB, problems)
         .map(StepGraph::of)
         .flatMap(Sequence::order)
-        .map(order -> OptionalInt.of(Sequence.changes(order)))
+        .map(order -> OptionalInt.of(order.changes()))
         .orElse(OptionalInt.empty());
   }
 

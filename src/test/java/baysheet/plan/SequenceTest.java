@@ -32,46 +32,76 @@ class SequenceTest {
         Optional.empty());
   }
 
-  /** Steps at any places, any of which wait for any that have a smaller rank. */
-  private static StepGraph graph(long seed, int size) {
+  /**
+   * Steps at any places and milestones at none, any of which wait for any that have a smaller rank.
+   */
+  private static StepGraph graph(long seed, int size, int milestones) {
     Random random = new Random(seed);
     List<Integer> rank = new ArrayList<>();
     List<Draft> drafts = new ArrayList<>();
     List<Set<Integer>> before = new ArrayList<>();
     for (int i = 0; i < size; i++) {
-      rank.add(random.nextInt(size));
       drafts.add(step(i, PLACES.get(random.nextInt(PLACES.size()))));
     }
-    for (int i = 0; i < size; i++) {
+    for (int i = 0; i < size + milestones; i++) {
+      rank.add(random.nextInt(size + milestones));
+    }
+    for (int i = 0; i < size + milestones; i++) {
       Set<Integer> earlier = new LinkedHashSet<>();
-      for (int j = 0; j < size; j++) {
+      for (int j = 0; j < size + milestones; j++) {
         if (rank.get(j) < rank.get(i) && random.nextInt(3) == 0) {
           earlier.add(j);
         }
       }
       before.add(earlier);
     }
-    return new StepGraph(drafts, before, List.of(), List.of(), 0);
+    return new StepGraph(drafts, before, List.of(), List.of(), 0, List.of());
   }
 
   @Property(tries = 2000)
   void noLegalOrderHasFewerChangesOfPlace(
+      @ForAll long seed,
+      @ForAll @IntRange(min = 1, max = 10) int size,
+      @ForAll @IntRange(min = 0, max = 4) int milestones) {
+    StepGraph graph = graph(seed, size, milestones);
+    Sequence.Found found = Sequence.order(graph).orElseThrow();
+    legal(graph, found.order());
+    assertTrue(found.proven());
+    assertEquals(fewest(graph), found.changes(), found.order().toString());
+  }
+
+  @Property(tries = 500)
+  void withoutABudgetTheOrderIsLegalAndSaidToBeUnproven(
       @ForAll long seed, @ForAll @IntRange(min = 1, max = 10) int size) {
-    StepGraph graph = graph(seed, size);
-    List<Draft> order = Sequence.order(graph).orElseThrow();
-    legal(graph, order);
-    assertEquals(fewest(graph), Sequence.changes(order), order.toString());
+    StepGraph graph = graph(seed, size, 2);
+    Sequence.Found found = Sequence.order(graph, -1).orElseThrow();
+    legal(graph, found.order());
+    assertTrue(!found.proven());
+    assertTrue(found.changes() >= fewest(graph), found.order().toString());
   }
 
   private static void legal(StepGraph graph, List<Draft> order) {
     assertEquals(Set.copyOf(graph.drafts()), Set.copyOf(order));
     assertEquals(graph.drafts().size(), order.size());
     for (int node = 0; node < graph.drafts().size(); node++) {
-      for (int earlier : graph.before().get(node)) {
+      for (int earlier : stepsBefore(graph, node)) {
         int at = order.indexOf(graph.drafts().get(node));
         assertTrue(order.indexOf(graph.drafts().get(earlier)) < at, earlier + " before " + node);
       }
     }
+  }
+
+  /** The steps that come before a node, directly or through milestones. */
+  private static Set<Integer> stepsBefore(StepGraph graph, int node) {
+    Set<Integer> steps = new LinkedHashSet<>();
+    for (int earlier : graph.before().get(node)) {
+      if (graph.isDraft(earlier)) {
+        steps.add(earlier);
+      } else {
+        steps.addAll(stepsBefore(graph, earlier));
+      }
+    }
+    return steps;
   }
 
   /**
@@ -95,7 +125,7 @@ class SequenceTest {
   private static int fewest(StepGraph graph, int[][] fewest, int done, int last) {
     int rest = done & ~(1 << last);
     boolean legal =
-        rest != done && graph.before().get(last).stream().allMatch(one -> (rest >> one & 1) == 1);
+        rest != done && stepsBefore(graph, last).stream().allMatch(one -> (rest >> one & 1) == 1);
     if (!legal) {
       return Integer.MAX_VALUE;
     }
@@ -113,7 +143,7 @@ class SequenceTest {
   @Test
   void stepsThatWaitForOneAnotherHaveNoOrder() {
     List<Draft> drafts = List.of(step(0, Place.ENGINE), step(1, Place.ENGINE));
-    StepGraph loop = new StepGraph(drafts, List.of(Set.of(1), Set.of(0)), List.of(), List.of(), 0);
+    StepGraph loop = new StepGraph(drafts, List.of(Set.of(1), Set.of(0)), List.of(), List.of(), 0, List.of());
     assertEquals(Optional.empty(), Sequence.order(loop));
   }
 }
