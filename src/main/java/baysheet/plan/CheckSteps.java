@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.Deque;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -45,15 +46,20 @@ final class CheckSteps {
   private final List<Draft> drafts;
   private final List<Waiting> waiting = new ArrayList<>();
 
-  private CheckSteps(Resolved resolved, Layers layers, StepChains chains) {
+  /** Whether what is done once is so at each end of the vehicle that is raised in its turn. */
+  private final boolean eachEnd;
+
+  private CheckSteps(Resolved resolved, Layers layers, StepChains chains, boolean endsInTurn) {
     this.resolved = resolved;
     this.layers = layers;
     this.chains = chains;
     this.drafts = new ArrayList<>(chains.drafts());
+    this.eachEnd = endsInTurn && Lifting.ends(resolved, drafts).size() > 1;
   }
 
-  static CheckSteps of(Resolved resolved, Layers layers, StepChains chains) {
-    CheckSteps checks = new CheckSteps(resolved, layers, chains);
+  static CheckSteps of(
+      Resolved resolved, Layers layers, StepChains chains, boolean endsInTurn) {
+    CheckSteps checks = new CheckSteps(resolved, layers, chains, endsInTurn);
     List<Laid> lines =
         chains.drafts().stream().map(draft -> Laid.single(draft, Moment.RAISED)).toList();
     Triggers triggers = new Triggers(resolved, lines);
@@ -70,17 +76,27 @@ final class CheckSteps {
 
   private void add(Catalogue.Rule rule, Catalogue.CheckStep step, List<Integer> bringing) {
     Map<Place, List<Integer>> byPlace = new TreeMap<>();
-    Optional<Place> once = step.once() ? common(bringing) : Optional.empty();
-    for (int node : bringing) {
-      byPlace
-          .computeIfAbsent(once.orElse(drafts.get(node).place()), key -> new ArrayList<>())
-          .add(node);
+    for (List<Integer> nodes : step.once() ? once(bringing) : List.<List<Integer>>of()) {
+      common(nodes).ifPresent(place -> byPlace.put(place, nodes));
+    }
+    for (int node : step.once() ? List.<Integer>of() : bringing) {
+      byPlace.computeIfAbsent(drafts.get(node).place(), key -> new ArrayList<>()).add(node);
     }
     byPlace.forEach(
         (place, nodes) -> {
           waiting.add(new Waiting(drafts.size(), step, nodes, tasks(nodes)));
           drafts.add(Draft.check(place, rule, step));
         });
+  }
+
+  /** All together; but by axle where these are raised in turn and none belongs to neither. */
+  private Collection<List<Integer>> once(List<Integer> nodes) {
+    Map<Optional<Place>, List<Integer>> axles = new LinkedHashMap<>();
+    for (int node : nodes) {
+      Optional<Place> axle = eachEnd ? drafts.get(node).place().axle() : Optional.empty();
+      axles.computeIfAbsent(axle, key -> new ArrayList<>()).add(node);
+    }
+    return axles.containsKey(Optional.<Place>empty()) ? List.of(nodes) : axles.values();
   }
 
   /** The one place, the axle of both sides, or the vehicle. */
@@ -108,7 +124,7 @@ final class CheckSteps {
     for (Waiting check : waiting) {
       Set<Integer> around = around(check);
       List<Integer> later =
-          around.stream().filter(node -> mustWait(drafts.get(node), check.step())).toList();
+          around.stream().filter(node -> mustWait(drafts.get(node), check)).toList();
       Set<Integer> behind = following(later, before);
       before.get(check.node()).addAll(check.by());
       around.stream()
@@ -146,14 +162,21 @@ final class CheckSteps {
   }
 
   /** What must be off still goes on later, and so does the vehicle onto its wheels. */
-  private boolean mustWait(Draft step, Catalogue.CheckStep check) {
+  private boolean mustWait(Draft step, Waiting check) {
     for (ItemAt item : step.doUp()) {
       if (Lifting.holds(resolved, item)
-          || check.whileOff().stream().anyMatch(off -> is(item, off.value()))) {
+          ? carries(item, check)
+          : check.step().whileOff().stream().anyMatch(off -> is(item, off.value()))) {
         return true;
       }
     }
     return false;
+  }
+
+  /** Whether the end of the vehicle that an item carries is up for the work of a check. */
+  private boolean carries(ItemAt item, Waiting check) {
+    return Lifting.ends(resolved, drafts).size() == 1
+        || check.brought().stream().anyMatch(task -> layers.isOpenAround(item, task));
   }
 
   private boolean is(ItemAt item, String name) {

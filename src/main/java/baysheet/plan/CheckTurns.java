@@ -88,8 +88,14 @@ final class CheckTurns {
     return checks;
   }
 
+  /** One look for several places is named by one of them, by their axle or by the vehicle. */
   private static boolean answers(Sheet.SheetStep check, Catalogue.CheckStep step, Brought brought) {
-    return step.once() || check.places().contains(brought.place());
+    return check.places().contains(brought.place())
+        || (step.once()
+            && check.places().stream()
+                .anyMatch(
+                    place ->
+                        place == Place.VEHICLE || place.wheels().contains(brought.place())));
   }
 
   private void says(Sheet.SheetStep check, Catalogue.Rule rule) {
@@ -109,19 +115,21 @@ final class CheckTurns {
       }
     }
     Set<ItemAt> items = items(tasks(step, brought));
+    Set<ItemAt> carrying = carrying(items(tasks(brought)));
     for (Sheet.SheetStep before : printed.steps().subList(0, at(check))) {
-      for (ItemAt item : hiding(before, step, items)) {
+      for (ItemAt item : hiding(before, step, items, carrying)) {
         faults.add(
             "step %s puts %s on before check step %s".formatted(before.n(), item, check.n()));
       }
     }
-    behind(check, step, items);
+    behind(check, step, items, carrying);
   }
 
   /** From the check up to the first thing that had to wait for it, nothing else goes on. */
-  private void behind(Sheet.SheetStep check, Catalogue.CheckStep step, Set<ItemAt> items) {
+  private void behind(
+      Sheet.SheetStep check, Catalogue.CheckStep step, Set<ItemAt> items, Set<ItemAt> carrying) {
     for (Sheet.SheetStep next : printed.steps().subList(at(check), printed.steps().size())) {
-      if (!hiding(next, step, items).isEmpty()) {
+      if (!hiding(next, step, items, carrying).isEmpty()) {
         return;
       }
       if (!bringing.waits(next)) {
@@ -137,7 +145,26 @@ final class CheckTurns {
     return printed.steps().indexOf(step);
   }
 
-  private List<ItemAt> hiding(Sheet.SheetStep step, Catalogue.CheckStep check, Set<ItemAt> items) {
+  /**
+   * What carries the vehicle for some work. Of a vehicle that is raised as a whole that is all; of
+   * one raised end by end only what that work lies behind.
+   */
+  private Set<ItemAt> carrying(Set<ItemAt> ofWork) {
+    Set<ItemAt> all = new LinkedHashSet<>();
+    printed.steps().forEach(step -> all.addAll(step.undo()));
+    all.removeIf(item -> !resolved.thing(item).isOf("support"));
+    boolean whole = all.stream().map(it -> it.place().axle().orElse(it.place())).distinct().count() < 2;
+    if (!whole) {
+      all.retainAll(ofWork);
+    }
+    return all;
+  }
+
+  private List<ItemAt> hiding(
+      Sheet.SheetStep step,
+      Catalogue.CheckStep check,
+      Set<ItemAt> items,
+      Set<ItemAt> carrying) {
     List<String> off = check.whileOff().stream().map(Located::value).toList();
     return step.doUp().stream()
         .filter(items::contains)
@@ -146,17 +173,19 @@ final class CheckTurns {
               List<String> kinds = resolved.thing(item).kinds();
               return off.contains(item.item())
                   || !Collections.disjoint(off, kinds)
-                  || kinds.contains("support");
+                  || carrying.contains(item);
             })
         .toList();
   }
 
   private Collection<Task> tasks(Catalogue.CheckStep step, List<Brought> brought) {
-    return step.allBack()
-        ? resolved.tasks().values()
-        : brought.stream()
-            .map(one -> resolved.tasks().get(new TaskId(one.by().procedure(), one.place())))
-            .toList();
+    return step.allBack() ? resolved.tasks().values() : tasks(brought);
+  }
+
+  private List<Task> tasks(List<Brought> brought) {
+    return brought.stream()
+        .map(one -> resolved.tasks().get(new TaskId(one.by().procedure(), one.place())))
+        .toList();
   }
 
   /**

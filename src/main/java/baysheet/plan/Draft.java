@@ -210,6 +210,34 @@ record Draft(
         more(remarks, remark));
   }
 
+  /** The same step with one more remark behind its text. */
+  Draft remarking(String remark) {
+    return new Draft(
+        task,
+        phase,
+        origin,
+        mirrored,
+        text,
+        undo,
+        doUp,
+        disturb,
+        tighten,
+        circuits,
+        apply,
+        uses,
+        hazards,
+        minutes,
+        impact,
+        seizes,
+        ifStuck,
+        because,
+        good,
+        hold,
+        moment,
+        entry,
+        more(remarks, remark));
+  }
+
   /** Whether it undoes or does up something that another step would. */
   boolean sharesWorkOf(Draft other) {
     return !Collections.disjoint(undo, other.undo) || !Collections.disjoint(doUp, other.doUp);

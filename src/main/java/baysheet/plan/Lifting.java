@@ -1,8 +1,11 @@
 package baysheet.plan;
 
+import baysheet.books.Place;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 
 /** Raising and lowering: undoing and doing up an item of kind {@code support}. */
 final class Lifting {
@@ -26,6 +29,24 @@ final class Lifting {
       }
     }
     return false;
+  }
+
+  /** The ends of the vehicle that some steps raise: an axle, or a place that belongs to none. */
+  static Set<Place> ends(Resolved resolved, List<Draft> steps) {
+    Set<Place> ends = new LinkedHashSet<>();
+    for (Draft step : steps) {
+      for (ItemAt item : step.undo()) {
+        if (holds(resolved, item)) {
+          ends.add(end(item));
+        }
+      }
+    }
+    return ends;
+  }
+
+  /** The end of the vehicle that stands on an item. */
+  static Place end(ItemAt item) {
+    return item.place().axle().orElse(item.place());
   }
 
   static boolean holds(Resolved resolved, ItemAt item) {

@@ -12,7 +12,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -29,27 +28,53 @@ final class Moments {
   }
 
   /**
-   * The lines of a job with their moments: the sequence, the final torques directly behind the last
-   * lowering, and at the end what the procedures leave for later.
+   * The lines of a job with their moments: the sequence, the final torques directly behind the
+   * lowering that they wait for, and at the end what the procedures leave for later.
    */
   static List<Laid> lines(Resolved resolved, List<Draft> order, StepGraph graph) {
     Moments moments = new Moments(resolved, order);
-    List<Laid> sequence = moments.sequence(order);
-    List<Laid> lines = new ArrayList<>(Sides.merge(resolved, sequence, new Waits(graph)));
-    List<Laid> finals = Sides.pair(resolved, moments.finals(sequence));
-    lines.addAll(afterLowering(resolved, lines), moments.onBlocks(finals));
+    List<Laid> merged = Sides.merge(resolved, moments.sequence(order), new Waits(graph));
+    List<Laid> lines = moments.withFinals(merged);
     graph.late().forEach(step -> lines.add(Laid.single(step, step.moment().orElseThrow())));
     return lines;
   }
 
-  private static int afterLowering(Resolved resolved, List<Laid> lines) {
-    int after = lines.size();
-    for (int i = 0; i < lines.size(); i++) {
-      if (Lifting.holds(resolved, lines.get(i).doUp())) {
-        after = i + 1;
+  /**
+   * The same lines with the final torques. Those on the ground come as soon as the vehicle is down:
+   * the other end is not raised while wheels are only snug. Those at ride height come behind the
+   * last lowering.
+   */
+  private List<Laid> withFinals(List<Laid> merged) {
+    List<Laid> lines = new ArrayList<>();
+    List<Waiting> waiting = new ArrayList<>();
+    Set<ItemAt> up = new LinkedHashSet<>();
+    int last = lastLowering(merged);
+    for (int i = 0; i < merged.size(); i++) {
+      Laid line = merged.get(i);
+      lines.add(line);
+      line.all().forEach(step -> waiting.addAll(waits(step, line.moment())));
+      line.undo().stream().filter(this::supports).forEach(up::add);
+      up.removeAll(line.doUp());
+      if (i == last) {
+        lines.addAll(finals(waiting));
+      } else if (up.isEmpty() && Lifting.holds(resolved, line.doUp())) {
+        List<Waiting> due =
+            waiting.stream().filter(one -> one.when() == Fastener.Moment.ON_THE_GROUND).toList();
+        lines.addAll(finals(due));
+        waiting.removeAll(due);
       }
     }
-    return after;
+    return lines;
+  }
+
+  /** The line that brings the vehicle down for good; the last of all where it is never up. */
+  private int lastLowering(List<Laid> lines) {
+    for (int i = lines.size() - 1; i >= 0; i--) {
+      if (Lifting.holds(resolved, lines.get(i).doUp())) {
+        return i;
+      }
+    }
+    return lines.size() - 1;
   }
 
   private List<Laid> sequence(List<Draft> order) {
@@ -84,15 +109,13 @@ final class Moments {
    * Those on the ground before those at ride height; in each, what gave access to others first: the
    * wheel must be tight before anything is tightened through it.
    */
-  private List<Laid> finals(List<Laid> sequence) {
-    List<Waiting> waiting = new ArrayList<>();
-    for (Laid line : sequence) {
-      if (line.moment() == Moment.RAISED) {
-        line.doUp().forEach(item -> waits(line.step(), item).ifPresent(waiting::add));
-      }
-    }
-    waiting.sort(Comparator.comparing(Waiting::when).thenComparing(Waiting::depth));
-    return waiting.stream().map(this::finalTorque).toList();
+  private List<Laid> finals(List<Waiting> waiting) {
+    List<Laid> finals =
+        waiting.stream()
+            .sorted(Comparator.comparing(Waiting::when).thenComparing(Waiting::depth))
+            .map(this::finalTorque)
+            .toList();
+    return onBlocks(Sides.pair(resolved, finals));
   }
 
   /**
@@ -129,12 +152,16 @@ final class Moments {
     return Laid.single(Draft.last(whole, at.origin(), text, List.of()), Moment.ON_THE_GROUND);
   }
 
-  private Optional<Waiting> waits(Draft step, ItemAt item) {
-    if (!(resolved.thing(item) instanceof Bound.OfBook fastener)
-        || fastener.values().moment() == Fastener.Moment.AT_ONCE) {
-      return Optional.empty();
+  private List<Waiting> waits(Draft step, Moment moment) {
+    List<Waiting> waiting = new ArrayList<>();
+    for (ItemAt item : moment == Moment.RAISED ? step.doUp() : List.<ItemAt>of()) {
+      if (resolved.thing(item) instanceof Bound.OfBook fastener
+          && fastener.values().moment() != Fastener.Moment.AT_ONCE) {
+        waiting.add(
+            new Waiting(step, item, fastener.values().moment(), depth(step.task())));
+      }
     }
-    return Optional.of(new Waiting(step, item, fastener.values().moment(), depth(step.task())));
+    return waiting;
   }
 
   /** How many layers of access lie before a task. */

@@ -65,14 +65,33 @@ public final class Planner {
   }
 
   private static Optional<Sheet> inOrder(Resolved resolved, Problems problems) {
-    StepGraph graph = StepGraph.of(resolved);
-    Optional<Sequence.Found> found = Sequence.order(graph);
-    if (found.isEmpty()) {
-      problems.add(loop(resolved, graph));
+    Optional<RaisingOrder.Ordered> ordered = RaisingOrder.of(resolved);
+    if (ordered.isEmpty()) {
+      problems.add(loop(resolved, StepGraph.of(resolved, false)));
     }
-    found.filter(order -> !order.proven()).ifPresent(order -> problems.add(unproven(resolved)));
-    return found.map(
-        order -> sheet(resolved, graph, lines(resolved, order.order(), graph), problems));
+    ordered.ifPresent(order -> notices(resolved, order, problems));
+    return ordered.map(
+        order ->
+            sheet(resolved, order.graph(), lines(resolved, order.found(), order.graph()), problems));
+  }
+
+  private static void notices(
+      Resolved resolved, RaisingOrder.Ordered order, Problems problems) {
+    if (!order.found().proven()) {
+      problems.add(unproven(resolved));
+    }
+    if (order.together()) {
+      problems.add(bothEndsUp(resolved));
+    }
+  }
+
+  private static Problem bothEndsUp(Resolved resolved) {
+    return Problem.warning(
+            "both-ends-up",
+            resolved.job().work().get(0).at(),
+            "this job needs both axles on stands at the same time, and no wheel can be chocked")
+        .expecting("a bay with a lift, or the work on each axle in a job of its own")
+        .seeAlso("bay", resolved.bay().name().at());
   }
 
   private static Problem unproven(Resolved resolved) {
@@ -103,8 +122,8 @@ public final class Planner {
     return problem;
   }
 
-  private static List<Laid> lines(Resolved resolved, List<Draft> order, StepGraph graph) {
-    return new Gates(resolved, Moments.lines(resolved, order, graph)).add();
+  private static List<Laid> lines(Resolved resolved, Sequence.Found found, StepGraph graph) {
+    return new Gates(resolved, Moments.lines(resolved, found.order(), graph)).add();
   }
 
   private static Sheet sheet(

@@ -141,6 +141,7 @@ final class Playback {
     List<ItemAt> undo = at(step.undo(), step, place);
     List<ItemAt> doUp = at(step.doUp(), step, place);
     standsAsSaid(step);
+    keepsAnEndDown(step, undo);
     if (step.phase().isWork() && !isOutOfTurn(step, place)) {
       accessOpen(step, place, undo);
     }
@@ -186,6 +187,28 @@ final class Playback {
               + ", and the vehicle is "
               + (up ? "up" : "on its wheels"));
     }
+  }
+
+  /** While one end is up the wheels of the other are chocked; else the sheet says that none is. */
+  private void keepsAnEndDown(Sheet.SheetStep step, List<ItemAt> undo) {
+    for (ItemAt item : undo) {
+      boolean other = state.off.stream().anyMatch(up -> carries(up) && !isOneEnd(up, item));
+      if (carries(item) && other && !saysBothUp()) {
+        faults.add("step " + step.n() + " raises a second end, and no step before says so");
+      }
+    }
+  }
+
+  /** The first step that raises anything says whether no end stays down. */
+  private boolean saysBothUp() {
+    return printed.steps().stream()
+        .filter(step -> carries(step.undo()))
+        .limit(1)
+        .anyMatch(step -> step.details().contains(Words.BOTH_ENDS_UP));
+  }
+
+  private static boolean isOneEnd(ItemAt one, ItemAt other) {
+    return one.place().axle().orElse(one.place()) == other.place().axle().orElse(other.place());
   }
 
   private boolean carries(Collection<ItemAt> items) {

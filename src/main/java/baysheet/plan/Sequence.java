@@ -47,7 +47,7 @@ final class Sequence {
     this.graph = graph;
     this.after = StepGraph.after(graph.before());
     this.search = new VisitSearch(graph, budget);
-    this.firstWork = firstWork();
+    this.firstWork = graph.firstWork();
   }
 
   /** The steps in order; empty when they wait for one another in a circle. */
@@ -113,22 +113,6 @@ final class Sequence {
     State state = new State();
     search.goodVisits().forEach(state::workAt);
     return state.order;
-  }
-
-  /** Closing waits for nobody's turn: only steps that open and do a work are that work's. */
-  private int[] firstWork() {
-    int[] first = new int[graph.size()];
-    int[] order = graph.topological();
-    for (int i = order.length - 1; i >= 0; i--) {
-      int node = order[i];
-      boolean works = graph.isDraft(node) && !closes(node);
-      int own = works ? graph.works().indexOf(step(node).task()) : -1;
-      first[node] = own < 0 ? Integer.MAX_VALUE : own;
-      for (int later : after.get(node)) {
-        first[node] = Math.min(first[node], first[later]);
-      }
-    }
-    return first;
   }
 
   private boolean closes(int node) {

@@ -34,9 +34,17 @@ record StepGraph(
     List<TaskId> works) {
 
   static StepGraph of(Resolved resolved) {
+    return of(resolved, true);
+  }
+
+  /**
+   * The same, saying whether the ends of a vehicle are raised in turn, so that what is checked once
+   * while it is up is checked at each end.
+   */
+  static StepGraph of(Resolved resolved, boolean endsInTurn) {
     Layers layers = new Layers(resolved);
     StepChains chains = StepChains.of(resolved, layers);
-    CheckSteps checks = CheckSteps.of(resolved, layers, chains);
+    CheckSteps checks = CheckSteps.of(resolved, layers, chains, endsInTurn);
     List<Set<Integer>> before = StepOrder.before(resolved, layers, chains, checks.drafts());
     checks.link(before);
     return new StepGraph(
@@ -58,6 +66,37 @@ record StepGraph(
       }
     }
     return after;
+  }
+
+  /** The same steps with another precedence. */
+  StepGraph with(List<Set<Integer>> otherBefore) {
+    return with(drafts, otherBefore);
+  }
+
+  /** The same with other steps in the place of these, and another precedence. */
+  StepGraph with(List<Draft> otherDrafts, List<Set<Integer>> otherBefore) {
+    return new StepGraph(otherDrafts, otherBefore, late, evening, saved, works);
+  }
+
+  /**
+   * For each node the number of the first work of the job that waits for it; the largest number
+   * where none does. Closing waits for nobody's turn: only steps that open and do a work are that
+   * work's.
+   */
+  int[] firstWork() {
+    List<List<Integer>> after = after(before);
+    int[] first = new int[size()];
+    int[] order = topological();
+    for (int i = order.length - 1; i >= 0; i--) {
+      int node = order[i];
+      boolean doing = isDraft(node) && drafts.get(node).phase() != Sheet.Phase.CLOSE;
+      int own = doing ? works.indexOf(drafts.get(node).task()) : -1;
+      first[node] = own < 0 ? Integer.MAX_VALUE : own;
+      for (int later : after.get(node)) {
+        first[node] = Math.min(first[node], first[later]);
+      }
+    }
+    return first;
   }
 
   /** Number of nodes, milestones included. */

@@ -37,7 +37,22 @@ final class SupportCheck {
   }
 
   static List<Sheet.Support> of(Resolved resolved, List<Laid> lines, Problems problems) {
-    return new SupportCheck(resolved, problems).run(raised(resolved, lines));
+    return new SupportCheck(resolved, problems)
+        .run(raised(resolved, lines), mostUp(resolved, lines));
+  }
+
+  /** Axles that are up at the same time, at most. */
+  private static int mostUp(Resolved resolved, List<Laid> lines) {
+    Set<ItemAt> up = new LinkedHashSet<>();
+    int most = 0;
+    for (Laid line : lines) {
+      line.undo().stream().filter(item -> Lifting.holds(resolved, item)).forEach(up::add);
+      Set<Place> axles = new LinkedHashSet<>();
+      up.forEach(item -> axles.addAll(axles(item.place())));
+      most = Math.max(most, axles.size());
+      up.removeAll(line.doUp());
+    }
+    return most;
   }
 
   /** The axles that are raised, in order. */
@@ -58,7 +73,7 @@ final class SupportCheck {
     return place.axle().map(List::of).orElse(List.of(Place.FRONT, Place.REAR));
   }
 
-  private List<Sheet.Support> run(Set<Place> raised) {
+  private List<Sheet.Support> run(Set<Place> raised, int atOnce) {
     if (raised.isEmpty()) {
       return List.of();
     }
@@ -72,7 +87,7 @@ final class SupportCheck {
     }
     List<Sheet.Support> supports = new ArrayList<>();
     raised.forEach(
-        axle -> stands(mass.get().value(), axle, raised.size()).ifPresent(supports::add));
+        axle -> stands(mass.get().value(), axle, atOnce).ifPresent(supports::add));
     return supports;
   }
 
@@ -104,7 +119,7 @@ final class SupportCheck {
         points(List.of(Place.FRONT, Place.REAR)));
   }
 
-  private Optional<Sheet.Support> stands(Quantity kerbMass, Place axle, int axles) {
+  private Optional<Sheet.Support> stands(Quantity kerbMass, Place axle, int atOnce) {
     Optional<Quantity> load = axleLoad(kerbMass, axle);
     Optional<Shop.Stands> stands = resolved.shop().crib().stands();
     if (load.isEmpty() || stands.isEmpty()) {
@@ -116,7 +131,7 @@ final class SupportCheck {
     Span at = stands.get().rated().at();
     over("a stand", each, rated, at);
     over("the jack", load.get(), resolved.bay().rated().value(), resolved.bay().rated().at());
-    enough(stands.get(), 2 * axles);
+    enough(stands.get(), 2 * atOnce);
     return Optional.of(
         new Sheet.Support(
             Words.place(axle),

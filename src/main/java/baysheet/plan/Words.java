@@ -42,6 +42,11 @@ final class Words {
 
   static final String RAISE = "Raise";
 
+  /** At each step that raises a vehicle of which no wheel stays on the floor. */
+  static final String BOTH_ENDS_UP =
+      "both axles will be on stands and no wheel chocked: work on a level floor; nobody goes under until"
+          + " all stands are tested";
+
   private Words() {}
 
   static String of(Bound thing, Shop.Terms terms) {

@@ -113,9 +113,8 @@ class AnyShopTest {
   private static OptionalInt changes(ShopTexts shop) {
     Problems problems = new Problems();
     return shop.resolve(RandomShops.JOB, problems)
-        .map(StepGraph::of)
-        .flatMap(Sequence::order)
-        .map(order -> OptionalInt.of(order.changes()))
+        .flatMap(RaisingOrder::of)
+        .map(order -> OptionalInt.of(order.found().changes()))
         .orElse(OptionalInt.empty());
   }
 

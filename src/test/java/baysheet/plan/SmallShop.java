@@ -96,6 +96,11 @@ record SmallShop(ShopTexts texts) {
     return texts.resolve(JOB, problems).flatMap(resolved -> Planner.plan(resolved, problems));
   }
 
+  /** What the playback finds in a sheet of the job. */
+  List<String> faults(Sheet sheet) {
+    return Playback.faults(sheet, texts.resolved(JOB));
+  }
+
   List<Problem> problems() {
     Problems problems = new Problems();
     plan(problems);

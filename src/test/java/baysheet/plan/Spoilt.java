@@ -66,7 +66,19 @@ final class Spoilt {
     }
   }
 
+  /** The same sheet with nothing but the text at its steps. */
+  static Sheet withoutDetails(Sheet sheet) {
+    Spoilt spoilt = new Spoilt(sheet);
+    spoilt.put("", sheet.steps().stream().map(step -> changed(step, List.of(), step.hold())).toList());
+    return spoilt.all.get("");
+  }
+
   private static Sheet.SheetStep withoutHold(Sheet.SheetStep step) {
+    return changed(step, step.details(), false);
+  }
+
+  private static Sheet.SheetStep changed(
+      Sheet.SheetStep step, List<String> details, boolean hold) {
     return new Sheet.SheetStep(
         step.n(),
         step.phase(),
@@ -74,7 +86,7 @@ final class Spoilt {
         step.places(),
         step.procedure(),
         step.text(),
-        step.details(),
+        details,
         step.undo(),
         step.doUp(),
         step.disturb(),
@@ -83,7 +95,7 @@ final class Spoilt {
         step.cautions(),
         step.cautionsAbove(),
         step.minutes(),
-        false,
+        hold,
         step.entry(),
         step.because(),
         step.good(),
