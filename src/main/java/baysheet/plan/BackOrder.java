@@ -48,6 +48,7 @@ final class BackOrder {
         later(task.open(), opening.step())
             .filter(off::contains)
             .filter(other -> !opensAnyway(task, other) && !saysWhen(task, other))
+            .filter(other -> !isOppositeElsewhere(item, other))
             .forEach(other -> faults.add(over(step, item, other)));
       }
     }
@@ -56,6 +57,18 @@ final class BackOrder {
 
   private static String over(Sheet.SheetStep step, ItemAt item, ItemAt other) {
     return "step " + step.n() + " does up " + item + " over " + other + ", which is still off";
+  }
+
+  /** Whether another task takes them off the other way round: then neither lies over the other. */
+  private boolean isOppositeElsewhere(ItemAt item, ItemAt other) {
+    return openings.getOrDefault(item, List.of()).stream()
+        .anyMatch(
+            later ->
+                openings.getOrDefault(other, List.of()).stream()
+                    .anyMatch(
+                        earlier ->
+                            earlier.task().equals(later.task())
+                                && earlier.step() < later.step()));
   }
 
   /** Whether what gives access to a task takes an item off: it stays off until after the task. */

@@ -4,22 +4,28 @@ import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
 import baysheet.resolve.TaskId;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** What lies around each task: all that gives access to it, directly or through others. */
 final class Layers {
   private final Resolved resolved;
   private final Map<TaskId, Set<TaskId>> around = new HashMap<>();
   private final Map<TaskId, Set<ItemAt>> opened = new HashMap<>();
+  private final Map<TaskId, Set<TaskId>> earlier = new HashMap<>();
 
   Layers(Resolved resolved) {
     this.resolved = resolved;
     for (Task task : resolved.tasks().values()) {
       opened.put(task.id(), opened(around(task.id())));
+      earlier.put(task.id(), earlier(task.id()));
     }
   }
 
@@ -36,6 +42,24 @@ final class Layers {
     }
     around.put(task, all);
     return all;
+  }
+
+  /** All that is opened before a task: its access, what it comes after, and theirs. */
+  private Set<TaskId> earlier(TaskId task) {
+    Set<TaskId> all = new LinkedHashSet<>();
+    Deque<TaskId> next = new ArrayDeque<>(List.of(task));
+    while (!next.isEmpty()) {
+      Task one = resolved.tasks().get(next.remove());
+      Stream.concat(one.access().stream(), one.after().stream())
+          .filter(all::add)
+          .forEach(next::add);
+    }
+    return all;
+  }
+
+  /** Whether a task is opened before another: it gives access to it, or the other comes after it. */
+  boolean isOpenedBefore(TaskId task, TaskId later) {
+    return earlier.get(later).contains(task);
   }
 
   private Set<ItemAt> opened(Set<TaskId> tasks) {

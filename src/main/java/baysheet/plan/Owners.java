@@ -13,8 +13,9 @@ import java.util.Set;
 
 /**
  * Which task undoes an item and which does it up, where several would. What gives access does both,
- * for it opens first and closes last; else who ranks first undoes, and who has words of its own for
- * doing up does so before one that only mirrors the opening.
+ * for it opens first and closes last; else who comes first by {@code after}, and then who ranks
+ * first, undoes, and who has words of its own for doing up does so before one that only mirrors the
+ * opening.
  */
 final class Owners {
   private final Map<ItemAt, TaskId> undoing = new LinkedHashMap<>();
@@ -47,8 +48,8 @@ final class Owners {
     // says.
     late.forEach((item, tasks) -> tasks.forEach(task -> add(own, item, task)));
     Owners owners = new Owners();
-    undo.forEach((item, tasks) -> owners.undoing.put(item, first(layers, tasks)));
-    own.forEach((item, tasks) -> owners.doingUp.put(item, first(layers, tasks)));
+    undo.forEach((item, tasks) -> owners.undoing.put(item, openedFirst(layers, tasks)));
+    own.forEach((item, tasks) -> owners.doingUp.put(item, outermost(layers, tasks)));
     return owners;
   }
 
@@ -68,8 +69,18 @@ final class Owners {
     all.computeIfAbsent(item, key -> new LinkedHashSet<>()).add(task);
   }
 
+  /** The first that none of the others is opened before; where they run in a circle, as access. */
+  private static TaskId openedFirst(Layers layers, Set<TaskId> tasks) {
+    for (TaskId task : tasks) {
+      if (tasks.stream().noneMatch(other -> layers.isOpenedBefore(other, task))) {
+        return task;
+      }
+    }
+    return outermost(layers, tasks);
+  }
+
   /** The first that no other of them gives access to; access never runs in a circle. */
-  private static TaskId first(Layers layers, Set<TaskId> tasks) {
+  private static TaskId outermost(Layers layers, Set<TaskId> tasks) {
     for (TaskId task : tasks) {
       if (Collections.disjoint(layers.around(task), tasks)) {
         return task;

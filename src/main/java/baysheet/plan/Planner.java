@@ -10,7 +10,6 @@ import baysheet.resolve.Task;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** Thinks a resolved job through to the sheet that a technician works from. */
 public final class Planner {
@@ -104,20 +103,24 @@ public final class Planner {
   }
 
   private static Problem loop(Resolved resolved, StepGraph graph) {
-    List<Draft> circle =
-        Loop.in(graph).stream().filter(graph::isDraft).map(graph.drafts()::get).toList();
-    // The first step once more at the end, so that the circle is seen to close.
+    List<Loop.Wish> wishes = Loop.wishes(graph);
     String written =
-        Stream.concat(circle.stream(), circle.stream().limit(1))
-            .map(step -> "\"" + step.text() + "\" (" + step.task() + ")")
-            .collect(Collectors.joining(" waits for "));
+        wishes.stream()
+            .map(
+                wish ->
+                    "%s wants \"%s\" before \"%s\""
+                        .formatted(wish.task(), wish.earlier().text(), wish.later().text()))
+            .collect(Collectors.joining("; "));
     Problem problem =
-        Problem.of(
-            ProblemCode.ORDER_LOOP,
-            resolved.job().work().get(0).at(),
-            "these steps wait for one another in a circle: " + written);
-    for (Draft step : circle) {
-      problem = problem.seeAlso(step.task().procedure(), step.origin());
+        Problem.error(
+                "order-loop",
+                resolved.job().work().get(0).at(),
+                "no order of steps suits all procedures of this job: " + written)
+            .expecting(
+                "one order in all these procedures, no \"after\" against it, or the works in two job"
+                    + " files");
+    for (Loop.Wish wish : wishes) {
+      problem = problem.seeAlso(wish.earlier().task().procedure(), wish.earlier().origin());
     }
     return problem;
   }

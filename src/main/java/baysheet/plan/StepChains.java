@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -111,7 +112,10 @@ final class StepChains {
     left.forEach((task, steps) -> parts.get(task).get(2).addAll(steps));
     parts.forEach(
         (task, all) ->
-            chains.put(task, new Chains(chain(all.get(0)), chain(all.get(1)), chain(all.get(2)))));
+            chains.put(
+                task,
+                new Chains(
+                    offAlready(task, chain(all.get(0))), chain(all.get(1)), chain(all.get(2)))));
     dropped.forEach(this::warn);
   }
 
@@ -220,6 +224,16 @@ final class StepChains {
       others(part.whole().doUp(), doesUp, part.whole()).forEach(chain::add);
     }
     return chain;
+  }
+
+  /** What a work that comes before a task has taken off is so before any step of its own. */
+  private List<Integer> offAlready(TaskId task, List<Integer> open) {
+    Map<Boolean, List<Integer>> parts =
+        open.stream()
+            .collect(
+                Collectors.partitioningBy(
+                    node -> layers.isOpenedBefore(drafts.get(node).task(), task)));
+    return Stream.concat(parts.get(true).stream(), parts.get(false).stream()).toList();
   }
 
   /** What is done early or late, or is open around a task, keeps out of its chains. */

@@ -7,6 +7,7 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /**
@@ -23,6 +24,7 @@ import java.util.Set;
  * @param late steps that wait for a moment after the vehicle is down, in order
  * @param evening steps for the evening before
  * @param saved minutes of the steps that sharing made unnecessary
+ * @param wantedBy for pairs of nodes of which one comes before the other, a task that wants it so
  * @param works what the job asks for, in its order
  */
 record StepGraph(
@@ -31,7 +33,12 @@ record StepGraph(
     List<Draft> late,
     List<Draft> evening,
     double saved,
+    Map<Edge, TaskId> wantedBy,
     List<TaskId> works) {
+
+  /** Two nodes of which one comes before the other. */
+  record Edge(int earlier, int later) {}
+
 
   static StepGraph of(Resolved resolved) {
     return of(resolved, true);
@@ -45,7 +52,8 @@ record StepGraph(
     Layers layers = new Layers(resolved);
     StepChains chains = StepChains.of(resolved, layers);
     CheckSteps checks = CheckSteps.of(resolved, layers, chains, endsInTurn);
-    List<Set<Integer>> before = StepOrder.before(resolved, layers, chains, checks.drafts());
+    StepOrder order = StepOrder.of(resolved, layers, chains, checks.drafts());
+    List<Set<Integer>> before = order.before();
     checks.link(before);
     return new StepGraph(
         checks.drafts(),
@@ -53,6 +61,7 @@ record StepGraph(
         chains.late(),
         chains.evening(),
         chains.saved(),
+        order.wantedBy(),
         resolved.ranked().stream().filter(Task::asked).map(Task::id).toList());
   }
 
@@ -75,7 +84,7 @@ record StepGraph(
 
   /** The same with other steps in the place of these, and another precedence. */
   StepGraph with(List<Draft> otherDrafts, List<Set<Integer>> otherBefore) {
-    return new StepGraph(otherDrafts, otherBefore, late, evening, saved, works);
+    return new StepGraph(otherDrafts, otherBefore, late, evening, saved, wantedBy, works);
   }
 
   /**

@@ -3,7 +3,11 @@ package baysheet.plan;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
 import baysheet.resolve.TaskId;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -29,6 +33,10 @@ final class StepOrder {
   private final List<Draft> drafts;
   private final Map<Mark, Integer> marks = new LinkedHashMap<>();
   private final List<Set<Integer>> before = new ArrayList<>();
+  private final Map<StepGraph.Edge, TaskId> wantedBy = new HashMap<>();
+
+  /** Pairs of steps that a task only shares, in its order: kept where their owners allow it. */
+  private final Map<StepGraph.Edge, TaskId> wishes = new LinkedHashMap<>();
 
   private StepOrder(Resolved resolved, Layers layers, StepChains chains, List<Draft> drafts) {
     this.resolved = resolved;
@@ -38,15 +46,24 @@ final class StepOrder {
   }
 
   /**
-   * For each draft, and for each milestone behind them, the nodes that come before it.
+   * The order of the steps of all tasks.
    *
    * @param drafts those of the chains, and behind them others that nothing here holds back
    */
-  static List<Set<Integer>> before(
-      Resolved resolved, Layers layers, StepChains chains, List<Draft> drafts) {
+  static StepOrder of(Resolved resolved, Layers layers, StepChains chains, List<Draft> drafts) {
     StepOrder order = new StepOrder(resolved, layers, chains, drafts);
     order.run();
-    return order.before;
+    return order;
+  }
+
+  /** For each draft, and for each milestone behind them, the nodes that come before it. */
+  List<Set<Integer>> before() {
+    return before;
+  }
+
+  /** For each pair of nodes of which one comes before the other, a task that wants it so. */
+  Map<StepGraph.Edge, TaskId> wantedBy() {
+    return wantedBy;
   }
 
   private void run() {
@@ -57,9 +74,30 @@ final class StepOrder {
     for (int i = 0; i < early.size(); i++) {
       linkEarly(early.get(i));
       if (i > 0 && isSameTask(early.get(i - 1), early.get(i))) {
-        edge(early.get(i - 1), early.get(i));
+        edge(early.get(i - 1), early.get(i), drafts.get(early.get(i)).task());
       }
     }
+    wishes.forEach(this::keep);
+  }
+
+  /** Two writers may take the same things off in opposite order: then it is their owner's. */
+  private void keep(StepGraph.Edge wish, TaskId task) {
+    if (!comesBefore(wish.later(), wish.earlier())) {
+      edge(wish.earlier(), wish.later(), task);
+    }
+  }
+
+  private boolean comesBefore(int earlier, int later) {
+    Set<Integer> seen = new HashSet<>();
+    Deque<Integer> next = new ArrayDeque<>(List.of(later));
+    while (!next.isEmpty()) {
+      int node = next.remove();
+      if (node == earlier) {
+        return true;
+      }
+      before.get(node).stream().filter(seen::add).forEach(next::add);
+    }
+    return false;
   }
 
   private boolean isSameTask(int one, int other) {
@@ -78,49 +116,66 @@ final class StepOrder {
     int opened = mark(task.id(), Milestone.OPENED);
     int worked = mark(task.id(), Milestone.WORKED);
     int closed = mark(task.id(), Milestone.CLOSED);
-    run(Optional.empty(), own.open(), opened);
-    run(Optional.of(opened), own.work(), worked);
-    run(Optional.of(worked), own.close(), closed);
+    run(task.id(), Optional.empty(), own.open(), opened);
+    run(task.id(), Optional.of(opened), own.work(), worked);
+    run(task.id(), Optional.of(worked), own.close(), closed);
     for (TaskId access : task.access()) {
       int open = mark(access, Milestone.OPENED);
-      ownOpen(task).forEach(node -> edge(open, node));
-      edge(open, opened);
-      closeAfter(access, own, closed);
+      ownOpen(task).forEach(node -> edge(open, node, task.id()));
+      edge(open, opened, task.id());
+      closeAfter(access, task, closed);
     }
     task.after().forEach(earlier -> openAfter(task, earlier));
   }
 
-  /** Chains the nodes between two milestones. */
-  private void run(Optional<Integer> from, List<Integer> chain, int to) {
-    Optional<Integer> last = from;
+  /**
+   * Chains the nodes between two milestones. Steps of other tasks that follow one another directly
+   * are held by the task's own before and behind them; among themselves they are a wish.
+   */
+  private void run(TaskId task, Optional<Integer> from, List<Integer> chain, int to) {
+    List<Integer> last = new ArrayList<>(from.stream().toList());
+    List<Integer> shared = new ArrayList<>();
     for (int node : chain) {
-      last.ifPresent(earlier -> edge(earlier, node));
-      last = Optional.of(node);
+      last.forEach(earlier -> edge(earlier, node, task));
+      if (isOf(node, task)) {
+        shared.forEach(earlier -> edge(earlier, node, task));
+        shared.clear();
+        last = List.of(node);
+      } else {
+        shared.forEach(
+            earlier -> wishes.putIfAbsent(new StepGraph.Edge(earlier, node), task));
+        shared.add(node);
+      }
     }
-    last.ifPresent(earlier -> edge(earlier, to));
+    Stream.concat(last.stream(), shared.stream()).forEach(earlier -> edge(earlier, to, task));
+  }
+
+  private boolean isOf(int node, TaskId task) {
+    return drafts.get(node).task().equals(task);
   }
 
   private List<Integer> ownOpen(Task task) {
     return chains.of(task.id()).open().stream()
-        .filter(node -> drafts.get(node).task().equals(task.id()))
+        .filter(node -> isOf(node, task.id()))
         .toList();
   }
 
   /** Nothing of an access closes before the tasks behind it are closed. */
-  private void closeAfter(TaskId access, StepChains.Chains own, int closed) {
-    edge(closed, mark(access, Milestone.CLOSED));
+  private void closeAfter(TaskId access, Task task, int closed) {
+    StepChains.Chains own = chains.of(task.id());
+    edge(closed, mark(access, Milestone.CLOSED), task.id());
     Stream<Integer> shared = chains.of(access).close().stream();
     Stream<Integer> working = chains.of(access).work().stream();
     Stream.concat(
             shared.filter(node -> !own.contains(node)),
             working.filter(node -> !drafts.get(node).doUp().isEmpty()))
-        .forEach(node -> edge(closed, node));
+        .forEach(node -> edge(closed, node, task.id()));
   }
 
   private void openAfter(Task task, TaskId earlier) {
     for (int done : doneBefore(task, earlier)) {
-      ownOpen(task).forEach(node -> edge(done, node));
-      edge(done, mark(task.id(), Milestone.OPENED));
+      ownOpen(task).forEach(node -> edge(done, node, task.id()));
+      edge(done, mark(task.id(), Milestone.OPENED), task.id());
     }
   }
 
@@ -135,13 +190,19 @@ final class StepOrder {
     }
     List<Integer> close = chains.of(earlier).close();
     for (int i = 0; i < close.size(); i++) {
-      if (chains.of(task.id()).contains(close.get(i))) {
+      if (closesLater(task.id(), close.get(i))) {
         List<Integer> until = new ArrayList<>(close.subList(0, i));
         until.add(mark(earlier, Milestone.WORKED));
         return until;
       }
     }
     return List.of(mark(earlier, Milestone.CLOSED));
+  }
+
+  /** Whether a step that closes something does so for a task, or for what gives access to it. */
+  private boolean closesLater(TaskId task, int node) {
+    return chains.of(task).contains(node)
+        || layers.around(task).stream().anyMatch(access -> chains.of(access).contains(node));
   }
 
   private static boolean takesNothingOff(Task task) {
@@ -169,7 +230,7 @@ final class StepOrder {
   private void linkEarly(int node) {
     for (int other = 0; other < drafts.size(); other++) {
       if (Lifting.raises(resolved, drafts.get(other))) {
-        edge(node, other);
+        edge(node, other, drafts.get(node).task());
       }
     }
     for (Task task : resolved.ranked()) {
@@ -179,8 +240,8 @@ final class StepOrder {
                   .anyMatch(
                       step -> step.undo().stream().anyMatch(drafts.get(node).undo()::contains));
       if (concerns) {
-        edge(node, mark(task.id(), Milestone.OPENED));
-        ownOpen(task).forEach(opening -> edge(node, opening));
+        edge(node, mark(task.id(), Milestone.OPENED), task.id());
+        ownOpen(task).forEach(opening -> edge(node, opening, task.id()));
       }
     }
   }
@@ -189,9 +250,10 @@ final class StepOrder {
     return marks.get(new Mark(task, milestone));
   }
 
-  private void edge(int earlier, int later) {
+  private void edge(int earlier, int later, TaskId task) {
     if (earlier != later) {
       before.get(later).add(earlier);
+      wantedBy.putIfAbsent(new StepGraph.Edge(earlier, later), task);
     }
   }
 }

@@ -10,6 +10,7 @@ import baysheet.resolve.TaskId;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
@@ -53,7 +54,7 @@ class SearchBudgetTest {
     }
 
     StepGraph graph() {
-      return new StepGraph(steps, before, List.of(), List.of(), 0, List.of());
+      return new StepGraph(steps, before, List.of(), List.of(), 0, Map.of(), List.of());
     }
   }
 

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
@@ -55,7 +56,7 @@ class SequenceTest {
       }
       before.add(earlier);
     }
-    return new StepGraph(drafts, before, List.of(), List.of(), 0, List.of());
+    return new StepGraph(drafts, before, List.of(), List.of(), 0, Map.of(), List.of());
   }
 
   @Property(tries = 2000)
@@ -143,7 +144,7 @@ class SequenceTest {
   @Test
   void stepsThatWaitForOneAnotherHaveNoOrder() {
     List<Draft> drafts = List.of(step(0, Place.ENGINE), step(1, Place.ENGINE));
-    StepGraph loop = new StepGraph(drafts, List.of(Set.of(1), Set.of(0)), List.of(), List.of(), 0, List.of());
+    StepGraph loop = new StepGraph(drafts, List.of(Set.of(1), Set.of(0)), List.of(), List.of(), 0, Map.of(), List.of());
     assertEquals(Optional.empty(), Sequence.order(loop));
   }
 }
