@@ -231,7 +231,10 @@ final class LayOut {
     }
     off.keySet()
         .removeIf(
-            item -> resolved.thing(item) instanceof Bound.OfBook || Lifting.holds(resolved, item));
+            item ->
+                resolved.thing(item) instanceof Bound.OfBook
+                    || resolved.thing(item).isTemporary()
+                    || Lifting.holds(resolved, item));
     return TallyRows.of(resolved, off, on);
   }
 

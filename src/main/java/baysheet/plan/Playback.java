@@ -152,8 +152,9 @@ final class Playback {
       state.everOff.add(item);
     }
     for (ItemAt item : doUp) {
-      if (state.everOff.contains(item) && !state.off.remove(item)) {
-        faults.add("step " + step.n() + " does up " + item + ", which is on already");
+      if (!state.off.remove(item)) {
+        String why = state.everOff.contains(item) ? "is on already" : "was never off";
+        faults.add("step " + step.n() + " does up " + item + ", which " + why);
       }
       state.back.add(item);
       faults.addAll(backOrder.faults(step, item, state.off));

@@ -8,6 +8,7 @@ import baysheet.report.Span;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -21,20 +22,36 @@ import java.util.stream.Stream;
  */
 final class TaskRule {
   private final Task task;
+
+  /** What any task of the job takes off. */
+  private final Set<ItemAt> offInJob;
+
   private final Problems problems;
   private final Map<ItemAt, Span> off = new LinkedHashMap<>();
   private final Set<ItemAt> everOff = new LinkedHashSet<>();
 
-  private TaskRule(Task task, Problems problems) {
+  private TaskRule(Task task, Set<ItemAt> offInJob, Problems problems) {
     this.task = task;
+    this.offInJob = offInJob;
     this.problems = problems;
   }
 
   /** Adds what does not make sense in any of the tasks. */
   static void check(Resolved resolved, Problems problems) {
+    Set<ItemAt> offInJob = offInJob(resolved);
     for (Task task : resolved.ranked()) {
-      new TaskRule(task, problems).run(Mirror.closing(resolved, task));
+      new TaskRule(task, offInJob, problems).run(Mirror.closing(resolved, task));
     }
+  }
+
+  private static Set<ItemAt> offInJob(Resolved resolved) {
+    Set<ItemAt> off = new HashSet<>();
+    for (Task task : resolved.tasks().values()) {
+      Stream.of(task.open(), task.work(), task.close())
+          .flatMap(List::stream)
+          .forEach(step -> off.addAll(step.undo()));
+    }
+    return off;
   }
 
   private void run(List<Draft> closing) {
@@ -62,6 +79,13 @@ final class TaskRule {
       boolean wasOff = off.remove(item) != null;
       if (everOff.contains(item) && !wasOff) {
         problems.add(twice(step, item + " is put on, and it is on already", step.origin()));
+      } else if (!offInJob.contains(item)) {
+        problems.add(
+            Problem.error(
+                    "never-off",
+                    step.origin(),
+                    item + " is put on, and no step of this job takes it off")
+                .expecting("a step that undoes it first, or no do-up of it"));
       }
     }
   }

@@ -59,7 +59,7 @@ final class Words {
           .formatted(
               plural(of(thing, terms), fastener.values().count().value()), pronoun(fastener));
     }
-    return "Put back the " + of(thing, terms);
+    return (thing.isTemporary() ? "Take away the " : "Put back the ") + of(thing, terms);
   }
 
   private static String pronoun(Bound.OfBook fastener) {
@@ -223,8 +223,12 @@ final class Words {
   }
 
   static String handledElsewhere(Resolved resolved, ItemAt item, boolean undone) {
-    String words = of(resolved.thing(item), resolved.shop().terms());
-    return "the " + words + (undone ? " is off already" : " goes on in another step");
+    Bound thing = resolved.thing(item);
+    String words = "the " + of(thing, resolved.shop().terms());
+    if (thing.isTemporary()) {
+      return words + (undone ? " is in place already" : " is taken away in another step");
+    }
+    return words + (undone ? " is off already" : " goes on in another step");
   }
 
   /** Both of a pair by what they have in common, with the sides told. */

@@ -46,6 +46,11 @@ public sealed interface Bound {
     return false;
   }
 
+  /** Whether it is set up for the work alone, as a prop or a strap. */
+  default boolean isTemporary() {
+    return isOf("temporary");
+  }
+
   /**
    * A fastener of the spec book.
    *

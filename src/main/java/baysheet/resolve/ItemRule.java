@@ -65,12 +65,18 @@ final class ItemRule {
   }
 
   private BoundStep bind(Step step, Place place) {
+    List<ItemAt> disturbed = items(step.disturb(), place);
     return new BoundStep(
         step,
-        items(step.undo(), place),
+        Stream.concat(items(step.undo(), place).stream(), putInPlace(disturbed)).toList(),
         items(step.doUp(), place),
-        items(step.disturb(), place),
+        disturbed,
         step.apply().stream().map(apply -> apply(apply, place)).toList());
+  }
+
+  /** What is set up for the work alone counts as undone until it is taken away again. */
+  private Stream<ItemAt> putInPlace(List<ItemAt> disturbed) {
+    return disturbed.stream().filter(item -> things.get(item).isTemporary());
   }
 
   private List<ItemAt> items(List<Located<String>> names, Place place) {
