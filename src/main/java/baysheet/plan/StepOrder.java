@@ -205,10 +205,12 @@ final class StepOrder {
         || layers.around(task).stream().anyMatch(access -> chains.of(access).contains(node));
   }
 
-  private static boolean takesNothingOff(Task task) {
+  private boolean takesNothingOff(Task task) {
     return Stream.of(task.open(), task.work(), task.close())
         .flatMap(List::stream)
-        .allMatch(step -> step.undo().isEmpty() && step.doUp().isEmpty());
+        .flatMap(step -> Stream.of(step.undo(), step.doUp()))
+        .flatMap(List::stream)
+        .allMatch(item -> resolved.thing(item).isTemporary());
   }
 
   /** Whether neither lies behind the other, and something behind both. */
