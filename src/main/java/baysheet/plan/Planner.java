@@ -47,8 +47,7 @@ public final class Planner {
     return steps <= MOST_STEPS
         ? Optional.empty()
         : Optional.of(
-            Problem.error(
-                    "too-many-steps",
+            Problem.of(ProblemCode.TOO_MANY_STEPS,
                     resolved.job().work().get(0).at(),
                     "the works of this job and what gives access to them have %d steps, and a job"
                             .formatted(steps)
@@ -85,8 +84,7 @@ public final class Planner {
   }
 
   private static Problem bothEndsUp(Resolved resolved) {
-    return Problem.warning(
-            "both-ends-up",
+    return Problem.of(ProblemCode.BOTH_ENDS_UP,
             resolved.job().work().get(0).at(),
             "this job needs both axles on stands at the same time, and no wheel can be chocked")
         .expecting("a bay with a lift, or the work on each axle in a job of its own")
@@ -94,8 +92,7 @@ public final class Planner {
   }
 
   private static Problem unproven(Resolved resolved) {
-    return Problem.warning(
-            "order-not-proven",
+    return Problem.of(ProblemCode.ORDER_NOT_PROVEN,
             resolved.job().work().get(0).at(),
             "this job has too many possible orders to compare them all: its sequence is correct, but"
                 + " another one may change places less often")
@@ -112,8 +109,7 @@ public final class Planner {
                         .formatted(wish.task(), wish.earlier().text(), wish.later().text()))
             .collect(Collectors.joining("; "));
     Problem problem =
-        Problem.error(
-                "order-loop",
+        Problem.of(ProblemCode.ORDER_LOOP,
                 resolved.job().work().get(0).at(),
                 "no order of steps suits all procedures of this job: " + written)
             .expecting(

@@ -52,7 +52,7 @@ class JobOrderTest {
     SmallShop long4 = SHOP.procedure("long", "at: wheel\nopen: [%s]".formatted(steps));
     List<String> codes = new ArrayList<>();
     for (Problem problem : long4.job("hoist", "long at front", "long at rear").problems()) {
-      codes.add(problem.code());
+      codes.add(problem.code().word());
     }
     assertEquals(List.of("too-many-steps"), codes);
     assertTrue(long4.job("hoist", "long at front", "long at rear-left").plan(new Problems()).isPresent());

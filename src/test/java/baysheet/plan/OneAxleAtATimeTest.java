@@ -78,7 +78,7 @@ class OneAxleAtATimeTest {
     Sheet.SheetStep first = shop.sheet().steps().get(0);
     assertEquals("Jack it up", first.text());
     assertTrue(first.details().contains(Words.BOTH_ENDS_UP), first.details().toString());
-    assertEquals(List.of("both-ends-up"), shop.problems().stream().map(Problem::code).toList());
+    assertEquals(List.of("both-ends-up"), shop.problems().stream().map(problem -> problem.code().word()).toList());
   }
 
   @Test
@@ -101,7 +101,7 @@ class OneAxleAtATimeTest {
     assertEquals(
         List.of(), shop.job("floor", "deep at front-left", "deep at rear-right").problems());
     List<String> codes =
-        shop.job("floor", "below at vehicle").problems().stream().map(Problem::code).toList();
+        shop.job("floor", "below at vehicle").problems().stream().map(problem -> problem.code().word()).toList();
     assertTrue(codes.contains("no-stands"), codes.toString());
   }
 

@@ -88,7 +88,7 @@ class SharedItemsTest {
                 "down", "at: wheel\nopen: [{do: 2 off, undo: two}, {do: Own off, undo: three}, {do: 1 off, undo: one}]")
             .job("hoist", "up at front-left", "down at front-left");
     Problem problem = shop.problems().get(0);
-    assertEquals("order-loop", problem.code());
+    assertEquals("order-loop", problem.code().word());
     assertEquals(1, shop.problems().size());
     assertTrue(problem.what().contains("\"One off\"") && problem.what().contains("\"Two off\""), problem.what());
     assertTrue(!problem.what().contains("Own off"), problem.what());
@@ -102,7 +102,7 @@ class SharedItemsTest {
         SHOP.procedure("hen", "at: wheel\nafter: [egg]", "Hen", "one")
             .procedure("egg", "at: wheel\nafter: [hen]", "Egg", "two")
             .job("hoist", "hen at front-left", "egg at front-left");
-    assertEquals(List.of("order-loop"), shop.problems().stream().map(Problem::code).toList());
+    assertEquals(List.of("order-loop"), shop.problems().stream().map(problem -> problem.code().word()).toList());
     String what = shop.problems().get(0).what();
     assertTrue(what.contains("hen at front-left") && what.contains("egg at front-left"), what);
   }

@@ -37,11 +37,13 @@ record SmallShop(ShopTexts texts) {
         feet: {name: vehicle on its wheels, kinds: [support]}
         roller: {name: roller, kinds: [wheel]}
         stay: {name: stay, kinds: [temporary], back: Take the stay away}
-        one: {name: one, kinds: [part]}
-        two: {name: two, kinds: [part]}
-        three: {name: three, kinds: [part]}
-        four: {name: four, kinds: [part]}
-        lid: {name: lid, kinds: [part]}
+        one: {name: one, kinds: []}
+        two: {name: two, kinds: []}
+        three: {name: three, kinds: []}
+        four: {name: four, kinds: []}
+        lid: {name: lid, kinds: []}
+        roller-nut: {name: roller nut, kinds: [fastener]}
+        deep-bolt: {name: deep bolt, kinds: [fastener]}
       """;
 
   /** With a hoist that lifts the whole vehicle and a jack that lifts an axle, under own names. */

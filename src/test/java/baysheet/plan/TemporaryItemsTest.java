@@ -84,7 +84,7 @@ class TemporaryItemsTest {
     SmallShop shop =
         SHOP.procedure("odd", "at: wheel\nopen: [{do: Odd, undo: one}]\nclose: [{do: On, do-up: [one, two]}]")
             .job("hoist", "odd at front-left");
-    assertEquals(List.of("never-off"), shop.problems().stream().map(Problem::code).toList());
+    assertEquals(List.of("never-off"), shop.problems().stream().map(problem -> problem.code().word()).toList());
   }
 
   @Test
