@@ -67,8 +67,7 @@ final class BackOrder {
                 openings.getOrDefault(other, List.of()).stream()
                     .anyMatch(
                         earlier ->
-                            earlier.task().equals(later.task())
-                                && earlier.step() < later.step()));
+                            earlier.task().equals(later.task()) && earlier.step() < later.step()));
   }
 
   /** Whether what gives access to a task takes an item off: it stays off until after the task. */

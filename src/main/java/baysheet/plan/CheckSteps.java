@@ -57,8 +57,7 @@ final class CheckSteps {
     this.eachEnd = endsInTurn && Lifting.ends(resolved, drafts).size() > 1;
   }
 
-  static CheckSteps of(
-      Resolved resolved, Layers layers, StepChains chains, boolean endsInTurn) {
+  static CheckSteps of(Resolved resolved, Layers layers, StepChains chains, boolean endsInTurn) {
     CheckSteps checks = new CheckSteps(resolved, layers, chains, endsInTurn);
     List<Laid> lines =
         chains.drafts().stream().map(draft -> Laid.single(draft, Moment.RAISED)).toList();

@@ -94,8 +94,7 @@ final class CheckTurns {
         || (step.once()
             && check.places().stream()
                 .anyMatch(
-                    place ->
-                        place == Place.VEHICLE || place.wheels().contains(brought.place())));
+                    place -> place == Place.VEHICLE || place.wheels().contains(brought.place())));
   }
 
   private void says(Sheet.SheetStep check, Catalogue.Rule rule) {
@@ -153,7 +152,8 @@ final class CheckTurns {
     Set<ItemAt> all = new LinkedHashSet<>();
     printed.steps().forEach(step -> all.addAll(step.undo()));
     all.removeIf(item -> !resolved.thing(item).isOf("support"));
-    boolean whole = all.stream().map(it -> it.place().axle().orElse(it.place())).distinct().count() < 2;
+    boolean whole =
+        all.stream().map(it -> it.place().axle().orElse(it.place())).distinct().count() < 2;
     if (!whole) {
       all.retainAll(ofWork);
     }
@@ -161,10 +161,7 @@ final class CheckTurns {
   }
 
   private List<ItemAt> hiding(
-      Sheet.SheetStep step,
-      Catalogue.CheckStep check,
-      Set<ItemAt> items,
-      Set<ItemAt> carrying) {
+      Sheet.SheetStep step, Catalogue.CheckStep check, Set<ItemAt> items, Set<ItemAt> carrying) {
     List<String> off = check.whileOff().stream().map(Located::value).toList();
     return step.doUp().stream()
         .filter(items::contains)

@@ -57,7 +57,9 @@ final class Layers {
     return all;
   }
 
-  /** Whether a task is opened before another: it gives access to it, or the other comes after it. */
+  /**
+   * Whether a task is opened before another: it gives access to it, or the other comes after it.
+   */
   boolean isOpenedBefore(TaskId task, TaskId later) {
     return earlier.get(later).contains(task);
   }

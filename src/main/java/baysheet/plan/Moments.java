@@ -157,8 +157,7 @@ final class Moments {
     for (ItemAt item : moment == Moment.RAISED ? step.doUp() : List.<ItemAt>of()) {
       if (resolved.thing(item) instanceof Bound.OfBook fastener
           && fastener.values().moment() != Fastener.Moment.AT_ONCE) {
-        waiting.add(
-            new Waiting(step, item, fastener.values().moment(), depth(step.task())));
+        waiting.add(new Waiting(step, item, fastener.values().moment(), depth(step.task())));
       }
     }
     return waiting;

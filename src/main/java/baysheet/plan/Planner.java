@@ -47,7 +47,8 @@ public final class Planner {
     return steps <= MOST_STEPS
         ? Optional.empty()
         : Optional.of(
-            Problem.of(ProblemCode.TOO_MANY_STEPS,
+            Problem.of(
+                    ProblemCode.TOO_MANY_STEPS,
                     resolved.job().work().get(0).at(),
                     "the works of this job and what gives access to them have %d steps, and a job"
                             .formatted(steps)
@@ -70,11 +71,11 @@ public final class Planner {
     ordered.ifPresent(order -> notices(resolved, order, problems));
     return ordered.map(
         order ->
-            sheet(resolved, order.graph(), lines(resolved, order.found(), order.graph()), problems));
+            sheet(
+                resolved, order.graph(), lines(resolved, order.found(), order.graph()), problems));
   }
 
-  private static void notices(
-      Resolved resolved, RaisingOrder.Ordered order, Problems problems) {
+  private static void notices(Resolved resolved, RaisingOrder.Ordered order, Problems problems) {
     if (!order.found().proven()) {
       problems.add(unproven(resolved));
     }
@@ -84,7 +85,8 @@ public final class Planner {
   }
 
   private static Problem bothEndsUp(Resolved resolved) {
-    return Problem.of(ProblemCode.BOTH_ENDS_UP,
+    return Problem.of(
+            ProblemCode.BOTH_ENDS_UP,
             resolved.job().work().get(0).at(),
             "this job needs both axles on stands at the same time, and no wheel can be chocked")
         .expecting("a bay with a lift, or the work on each axle in a job of its own")
@@ -92,7 +94,8 @@ public final class Planner {
   }
 
   private static Problem unproven(Resolved resolved) {
-    return Problem.of(ProblemCode.ORDER_NOT_PROVEN,
+    return Problem.of(
+            ProblemCode.ORDER_NOT_PROVEN,
             resolved.job().work().get(0).at(),
             "this job has too many possible orders to compare them all: its sequence is correct, but"
                 + " another one may change places less often")
@@ -109,7 +112,8 @@ public final class Planner {
                         .formatted(wish.task(), wish.earlier().text(), wish.later().text()))
             .collect(Collectors.joining("; "));
     Problem problem =
-        Problem.of(ProblemCode.ORDER_LOOP,
+        Problem.of(
+                ProblemCode.ORDER_LOOP,
                 resolved.job().work().get(0).at(),
                 "no order of steps suits all procedures of this job: " + written)
             .expecting(

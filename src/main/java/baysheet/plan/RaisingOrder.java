@@ -68,7 +68,8 @@ final class RaisingOrder {
       Draft step = graph.drafts().get(node);
       for (ItemAt item : step.undo()) {
         if (Lifting.holds(resolved, item)) {
-          ends.computeIfAbsent(Lifting.end(item), key -> new LinkedHashSet<>()).addAll(stepsOf(step));
+          ends.computeIfAbsent(Lifting.end(item), key -> new LinkedHashSet<>())
+              .addAll(stepsOf(step));
         }
       }
     }

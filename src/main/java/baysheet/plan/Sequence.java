@@ -80,8 +80,7 @@ final class Sequence {
 
   private Found search() {
     Optional<List<Integer>> fewest = search.fewest().flatMap(this::nearestToJob);
-    List<Draft> order =
-        fewest.orElseGet(this::good).stream().map(graph.drafts()::get).toList();
+    List<Draft> order = fewest.orElseGet(this::good).stream().map(graph.drafts()::get).toList();
     return new Found(order, changes(order), fewest.isPresent(), search.states());
   }
 

@@ -39,7 +39,6 @@ record StepGraph(
   /** Two nodes of which one comes before the other. */
   record Edge(int earlier, int later) {}
 
-
   static StepGraph of(Resolved resolved) {
     return of(resolved, true);
   }

@@ -142,8 +142,7 @@ final class StepOrder {
         shared.clear();
         last = List.of(node);
       } else {
-        shared.forEach(
-            earlier -> wishes.putIfAbsent(new StepGraph.Edge(earlier, node), task));
+        shared.forEach(earlier -> wishes.putIfAbsent(new StepGraph.Edge(earlier, node), task));
         shared.add(node);
       }
     }
@@ -155,9 +154,7 @@ final class StepOrder {
   }
 
   private List<Integer> ownOpen(Task task) {
-    return chains.of(task.id()).open().stream()
-        .filter(node -> isOf(node, task.id()))
-        .toList();
+    return chains.of(task.id()).open().stream().filter(node -> isOf(node, task.id())).toList();
   }
 
   /** Nothing of an access closes before the tasks behind it are closed. */

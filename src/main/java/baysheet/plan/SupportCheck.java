@@ -86,8 +86,7 @@ final class SupportCheck {
       return List.of(lift(mass.get().value()));
     }
     List<Sheet.Support> supports = new ArrayList<>();
-    raised.forEach(
-        axle -> stands(mass.get().value(), axle, atOnce).ifPresent(supports::add));
+    raised.forEach(axle -> stands(mass.get().value(), axle, atOnce).ifPresent(supports::add));
     return supports;
   }
 

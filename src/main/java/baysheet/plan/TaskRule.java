@@ -81,7 +81,8 @@ final class TaskRule {
         problems.add(twice(step, item + " is put on, and it is on already", step.origin()));
       } else if (!offInJob.contains(item)) {
         problems.add(
-            Problem.of(ProblemCode.NEVER_OFF,
+            Problem.of(
+                    ProblemCode.NEVER_OFF,
                     step.origin(),
                     item + " is put on, and no step of this job takes it off")
                 .expecting("a step that undoes it first, or no do-up of it"));

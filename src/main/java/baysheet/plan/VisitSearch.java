@@ -248,7 +248,10 @@ final class VisitSearch {
     BitSet fresh = (BitSet) done.clone();
     fresh.andNot(from.done());
     List<Place> visits = new ArrayList<>(from.visits());
-    fresh.stream().filter(graph::isDraft).limit(1).forEach(node -> visits.add(graph.drafts().get(node).place()));
+    fresh.stream()
+        .filter(graph::isDraft)
+        .limit(1)
+        .forEach(node -> visits.add(graph.drafts().get(node).place()));
     return new Reached(done, lowerBound(done), visits);
   }
 }

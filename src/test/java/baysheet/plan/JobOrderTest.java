@@ -21,8 +21,10 @@ class JobOrderTest {
 
   @Test
   void aWorkWithoutAccessDoesNotOvertakeOneThatHasSome() {
-    SHOP.job("hoist", "deep at front-left", "shallow at engine").assertInOrder("Hoist", "Deep", "Shallow");
-    SHOP.job("hoist", "shallow at engine", "deep at front-left").assertInOrder("Shallow", "Hoist", "Deep");
+    SHOP.job("hoist", "deep at front-left", "shallow at engine")
+        .assertInOrder("Hoist", "Deep", "Shallow");
+    SHOP.job("hoist", "shallow at engine", "deep at front-left")
+        .assertInOrder("Shallow", "Hoist", "Deep");
   }
 
   @Test
@@ -47,15 +49,15 @@ class JobOrderTest {
   @Test
   void moreThanAThousandStepsAreRefused() {
     String steps =
-        String.join(
-            ", ", IntStream.range(0, 300).mapToObj(i -> "{do: Look " + i + "}").toList());
+        String.join(", ", IntStream.range(0, 300).mapToObj(i -> "{do: Look " + i + "}").toList());
     SmallShop long4 = SHOP.procedure("long", "at: wheel\nopen: [%s]".formatted(steps));
     List<String> codes = new ArrayList<>();
     for (Problem problem : long4.job("hoist", "long at front", "long at rear").problems()) {
       codes.add(problem.code().word());
     }
     assertEquals(List.of("too-many-steps"), codes);
-    assertTrue(long4.job("hoist", "long at front", "long at rear-left").plan(new Problems()).isPresent());
+    assertTrue(
+        long4.job("hoist", "long at front", "long at rear-left").plan(new Problems()).isPresent());
   }
 
   private static List<List<Integer>> orders(int size) {

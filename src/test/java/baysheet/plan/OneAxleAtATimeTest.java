@@ -3,7 +3,6 @@ package baysheet.plan;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import baysheet.report.Problem;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -35,16 +34,26 @@ class OneAxleAtATimeTest {
   @Test
   void oneEndIsDownBeforeTheOtherGoesUp() {
     assertEquals(
-        List.of("Jack it up [front]", "Deep [front-left]", "Put back the vehicle on its wheels [front]",
-            "Jack it up [rear]", "Deep [rear-right]", "Put back the vehicle on its wheels [rear]"),
+        List.of(
+            "Jack it up [front]",
+            "Deep [front-left]",
+            "Put back the vehicle on its wheels [front]",
+            "Jack it up [rear]",
+            "Deep [rear-right]",
+            "Put back the vehicle on its wheels [rear]"),
         mainSteps(SHOP.job("floor", "deep at front-left", "deep at rear-right")));
   }
 
   @Test
   void theEndOfTheFirstWorkComesFirst() {
     assertEquals(
-        List.of("Jack it up [rear]", "Deep [rear-right]", "Put back the vehicle on its wheels [rear]",
-            "Jack it up [front]", "Deep [front-left]", "Put back the vehicle on its wheels [front]"),
+        List.of(
+            "Jack it up [rear]",
+            "Deep [rear-right]",
+            "Put back the vehicle on its wheels [rear]",
+            "Jack it up [front]",
+            "Deep [front-left]",
+            "Put back the vehicle on its wheels [front]"),
         mainSteps(SHOP.job("floor", "deep at rear-right", "deep at front-left")));
   }
 
@@ -69,7 +78,8 @@ class OneAxleAtATimeTest {
     SmallShop shop =
         SHOP.procedure("deep", "at: wheel\nbehind: [roller-off]", "Deep", "deep-bolt", "one")
             .job("floor", "deep at front-left", "deep at rear-right");
-    assertTrue(shop.at("Tighten the deep bolt") > shop.at("Put back the vehicle on its wheels [rear]"));
+    assertTrue(
+        shop.at("Tighten the deep bolt") > shop.at("Put back the vehicle on its wheels [rear]"));
   }
 
   @Test
@@ -78,7 +88,9 @@ class OneAxleAtATimeTest {
     Sheet.SheetStep first = shop.sheet().steps().get(0);
     assertEquals("Jack it up", first.text());
     assertTrue(first.details().contains(Words.BOTH_ENDS_UP), first.details().toString());
-    assertEquals(List.of("both-ends-up"), shop.problems().stream().map(problem -> problem.code().word()).toList());
+    assertEquals(
+        List.of("both-ends-up"),
+        shop.problems().stream().map(problem -> problem.code().word()).toList());
   }
 
   @Test
@@ -86,7 +98,8 @@ class OneAxleAtATimeTest {
     SmallShop shop = SHOP.job("floor", "deep at front-left", "deep at rear-right");
     assertEquals(List.of(), shop.problems());
     assertTrue(
-        shop.sheet().steps().stream().noneMatch(step -> step.details().contains(Words.BOTH_ENDS_UP)));
+        shop.sheet().steps().stream()
+            .noneMatch(step -> step.details().contains(Words.BOTH_ENDS_UP)));
   }
 
   @Test
@@ -101,7 +114,9 @@ class OneAxleAtATimeTest {
     assertEquals(
         List.of(), shop.job("floor", "deep at front-left", "deep at rear-right").problems());
     List<String> codes =
-        shop.job("floor", "below at vehicle").problems().stream().map(problem -> problem.code().word()).toList();
+        shop.job("floor", "below at vehicle").problems().stream()
+            .map(problem -> problem.code().word())
+            .toList();
     assertTrue(codes.contains("no-stands"), codes.toString());
   }
 

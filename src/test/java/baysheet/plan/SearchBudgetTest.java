@@ -86,7 +86,8 @@ class SearchBudgetTest {
       for (int i = 1; i < length; i++) {
         Place here = shape.steps.get(last).place();
         Place next = shape.any();
-        int step = shape.add(next == here ? PLACES.get((next.ordinal() + 1) % PLACES.size()) : next);
+        int step =
+            shape.add(next == here ? PLACES.get((next.ordinal() + 1) % PLACES.size()) : next);
         shape.before.get(step).add(last);
         last = step;
       }
@@ -148,7 +149,9 @@ class SearchBudgetTest {
     assertTrue(found.changes() < graph.drafts().size() / 4, found.changes() + " changes");
   }
 
-  /** The search without proof looks at some states at each visit, and there are fewer than steps. */
+  /**
+   * The search without proof looks at some states at each visit, and there are fewer than steps.
+   */
   private static void bounded(StepGraph graph) {
     int most = Sequence.budget(graph) + VisitSearch.BEAM * graph.drafts().size();
     Sequence.Found found = Sequence.order(graph).orElseThrow();

@@ -144,7 +144,9 @@ class SequenceTest {
   @Test
   void stepsThatWaitForOneAnotherHaveNoOrder() {
     List<Draft> drafts = List.of(step(0, Place.ENGINE), step(1, Place.ENGINE));
-    StepGraph loop = new StepGraph(drafts, List.of(Set.of(1), Set.of(0)), List.of(), List.of(), 0, Map.of(), List.of());
+    StepGraph loop =
+        new StepGraph(
+            drafts, List.of(Set.of(1), Set.of(0)), List.of(), List.of(), 0, Map.of(), List.of());
     assertEquals(Optional.empty(), Sequence.order(loop));
   }
 }

@@ -45,9 +45,22 @@ class SharedItemsTest {
   void whatTheEarlierWorkLiesBehindComesOffForBoth() {
     SHOP.procedure("disc-out", "at: wheel\nbehind: [roller-off]", "Disc out", "one", "two")
         .procedure("ring", "at: wheel\nbehind: [disc-out]", "Ring", "three")
-        .procedure("plate", "at: wheel\nbehind: [roller-off]\nafter: [ring]", "Plate", "one", "two", "four")
+        .procedure(
+            "plate",
+            "at: wheel\nbehind: [roller-off]\nafter: [ring]",
+            "Plate",
+            "one",
+            "two",
+            "four")
         .job("hoist", "plate at front-left", "ring at front-left")
-        .assertInOrder("Disc out", "Ring", "Put back the three", "Plate", "Put back the four", "Put back the two", "Put back the one");
+        .assertInOrder(
+            "Disc out",
+            "Ring",
+            "Put back the three",
+            "Plate",
+            "Put back the four",
+            "Put back the two",
+            "Put back the one");
   }
 
   @Test
@@ -56,7 +69,13 @@ class SharedItemsTest {
         .procedure("ring", "at: wheel\nbehind: [disc-out]\nafter: [plate]", "Ring", "three")
         .procedure("plate", "at: wheel\nbehind: [roller-off]", "Plate", "one", "two", "four")
         .job("hoist", "ring at front-left", "plate at front-left")
-        .assertInOrder("Plate", "Put back the four", "Ring", "Put back the three", "Put back the two", "Put back the one");
+        .assertInOrder(
+            "Plate",
+            "Put back the four",
+            "Ring",
+            "Put back the three",
+            "Put back the two",
+            "Put back the one");
   }
 
   @Test
@@ -64,18 +83,25 @@ class SharedItemsTest {
     SHOP.procedure("first", "at: wheel", "First", "one", "two")
         .procedure("second", "at: wheel\nafter: [first]", "Second", "one", "three")
         .job("hoist", "second at front-left", "first at front-left")
-        .assertInOrder("First", "Put back the two", "Second", "Put back the three", "Put back the one");
+        .assertInOrder(
+            "First", "Put back the two", "Second", "Put back the three", "Put back the one");
   }
 
   /** Each writer has his own order, and either is possible; so the first work's is kept. */
   @Test
   void theSameThingsInOppositeOrderComeOffInOne() {
-    SHOP.procedure(
-            "up", "at: wheel\nopen: [{do: One off, undo: one}, {do: Two off, undo: two}]")
+    SHOP.procedure("up", "at: wheel\nopen: [{do: One off, undo: one}, {do: Two off, undo: two}]")
         .procedure(
-            "down", "at: wheel\nopen: [{do: 2 off, undo: two}, {do: 1 off, undo: one}, {do: 3 off, undo: three}]")
+            "down",
+            "at: wheel\nopen: [{do: 2 off, undo: two}, {do: 1 off, undo: one}, {do: 3 off, undo: three}]")
         .job("hoist", "up at front-left", "down at front-left")
-        .assertInOrder("One off", "Two off", "3 off", "Put back the three", "Put back the two", "Put back the one");
+        .assertInOrder(
+            "One off",
+            "Two off",
+            "3 off",
+            "Put back the three",
+            "Put back the two",
+            "Put back the one");
   }
 
   /** Here something of its own lies between, so that only the writers know. */
@@ -85,14 +111,20 @@ class SharedItemsTest {
         SHOP.procedure(
                 "up", "at: wheel\nopen: [{do: One off, undo: one}, {do: Two off, undo: two}]")
             .procedure(
-                "down", "at: wheel\nopen: [{do: 2 off, undo: two}, {do: Own off, undo: three}, {do: 1 off, undo: one}]")
+                "down",
+                "at: wheel\nopen: [{do: 2 off, undo: two}, {do: Own off, undo: three}, {do: 1 off, undo: one}]")
             .job("hoist", "up at front-left", "down at front-left");
     Problem problem = shop.problems().get(0);
     assertEquals("order-loop", problem.code().word());
     assertEquals(1, shop.problems().size());
-    assertTrue(problem.what().contains("\"One off\"") && problem.what().contains("\"Two off\""), problem.what());
+    assertTrue(
+        problem.what().contains("\"One off\"") && problem.what().contains("\"Two off\""),
+        problem.what());
     assertTrue(!problem.what().contains("Own off"), problem.what());
-    assertTrue(problem.what().contains("up at front-left") && problem.what().contains("down at front-left"), problem.what());
+    assertTrue(
+        problem.what().contains("up at front-left")
+            && problem.what().contains("down at front-left"),
+        problem.what());
     assertEquals(2, problem.related().size(), problem.related().toString());
   }
 
@@ -102,7 +134,9 @@ class SharedItemsTest {
         SHOP.procedure("hen", "at: wheel\nafter: [egg]", "Hen", "one")
             .procedure("egg", "at: wheel\nafter: [hen]", "Egg", "two")
             .job("hoist", "hen at front-left", "egg at front-left");
-    assertEquals(List.of("order-loop"), shop.problems().stream().map(problem -> problem.code().word()).toList());
+    assertEquals(
+        List.of("order-loop"),
+        shop.problems().stream().map(problem -> problem.code().word()).toList());
     String what = shop.problems().get(0).what();
     assertTrue(what.contains("hen at front-left") && what.contains("egg at front-left"), what);
   }

@@ -65,8 +65,7 @@ record SmallShop(ShopTexts texts) {
 
   /** One more procedure, whose opening is one step that takes some items off. */
   SmallShop procedure(String name, String head, String opening, String... undo) {
-    return procedure(
-        name, head + "\nopen: [{do: %s, undo: %s}]".formatted(opening, List.of(undo)));
+    return procedure(name, head + "\nopen: [{do: %s, undo: %s}]".formatted(opening, List.of(undo)));
   }
 
   /** One more procedure; its name and title are added. */
@@ -79,7 +78,8 @@ record SmallShop(ShopTexts texts) {
   /** The job's works in some bay. */
   SmallShop job(String bay, String... works) {
     return with(
-        JOB, "job: 1\nvehicle: {book: any}\nbay: %s\nby: T1\nwork: %s\n".formatted(bay, list(works)));
+        JOB,
+        "job: 1\nvehicle: {book: any}\nbay: %s\nby: T1\nwork: %s\n".formatted(bay, list(works)));
   }
 
   private static String list(String... texts) {

@@ -69,7 +69,8 @@ final class Spoilt {
   /** The same sheet with nothing but the text at its steps. */
   static Sheet withoutDetails(Sheet sheet) {
     Spoilt spoilt = new Spoilt(sheet);
-    spoilt.put("", sheet.steps().stream().map(step -> changed(step, List.of(), step.hold())).toList());
+    spoilt.put(
+        "", sheet.steps().stream().map(step -> changed(step, List.of(), step.hold())).toList());
     return spoilt.all.get("");
   }
 
@@ -77,8 +78,7 @@ final class Spoilt {
     return changed(step, step.details(), false);
   }
 
-  private static Sheet.SheetStep changed(
-      Sheet.SheetStep step, List<String> details, boolean hold) {
+  private static Sheet.SheetStep changed(Sheet.SheetStep step, List<String> details, boolean hold) {
     return new Sheet.SheetStep(
         step.n(),
         step.phase(),

@@ -3,7 +3,6 @@ package baysheet.plan;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import baysheet.report.Problem;
 import baysheet.report.Problems;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.ShopTexts;
@@ -15,21 +14,29 @@ import org.junit.jupiter.api.Test;
 class TemporaryItemsTest {
   private static final SmallShop SHOP =
       SmallShop.empty()
-          .procedure("stayed", "at: wheel\nbehind: [roller-off]\nopen: [{do: Stay in, disturb: stay}]")
+          .procedure(
+              "stayed", "at: wheel\nbehind: [roller-off]\nopen: [{do: Stay in, disturb: stay}]")
           .procedure("deep", "at: wheel\nbehind: [stayed]", "Deep", "one");
 
   @Test
   void theItemsOwnWordsTakeItAwayWhereTheStepHasNone() {
     SHOP.job("floor", "deep at rear-left")
         .assertInOrder(
-            "Jack it up", "Roller off", "Stay in", "Deep", "Put back the one", "Take the stay away",
-            "Put back the roller", "Put back the vehicle");
+            "Jack it up",
+            "Roller off",
+            "Stay in",
+            "Deep",
+            "Put back the one",
+            "Take the stay away",
+            "Put back the roller",
+            "Put back the vehicle");
   }
 
   @Test
   void anItemWithoutWordsIsTakenAwayAllTheSame() {
     SmallShop shop =
-        new SmallShop(SHOP.texts().replacing("catalogue/own.yaml", ", back: Take the stay away", ""));
+        new SmallShop(
+            SHOP.texts().replacing("catalogue/own.yaml", ", back: Take the stay away", ""));
     shop.job("floor", "deep at rear-left").assertInOrder("Stay in", "Deep", "Take away the stay");
   }
 
@@ -47,7 +54,9 @@ class TemporaryItemsTest {
   @Test
   void twoWorksThatNeedItShareIt() {
     SmallShop shop =
-        SHOP.procedure("stayed-too", "at: wheel\nbehind: [roller-off]\nopen: [{do: Stay also, disturb: stay}, {do: Two off, undo: two}]")
+        SHOP.procedure(
+                "stayed-too",
+                "at: wheel\nbehind: [roller-off]\nopen: [{do: Stay also, disturb: stay}, {do: Two off, undo: two}]")
             .job("floor", "deep at rear-left", "stayed-too at rear-left");
     assertEquals(
         1, shop.steps().stream().filter(step -> step.startsWith("Take the stay away")).count());
@@ -75,21 +84,28 @@ class TemporaryItemsTest {
     Sheet sheet = shop.sheet();
     Sheet left = Spoilt.all(sheet).get("without step " + (shop.at("Take the stay away") + 1));
     List<String> faults = shop.faults(left);
-    assertTrue(faults.stream().anyMatch(fault -> fault.contains("stay@rear-left")), faults.toString());
+    assertTrue(
+        faults.stream().anyMatch(fault -> fault.contains("stay@rear-left")), faults.toString());
   }
 
   /** A misspelt or forgotten undo: nobody can put on what was never off. */
   @Test
   void puttingOnWhatNothingTakesOffIsAnError() {
     SmallShop shop =
-        SHOP.procedure("odd", "at: wheel\nopen: [{do: Odd, undo: one}]\nclose: [{do: On, do-up: [one, two]}]")
+        SHOP.procedure(
+                "odd",
+                "at: wheel\nopen: [{do: Odd, undo: one}]\nclose: [{do: On, do-up: [one, two]}]")
             .job("hoist", "odd at front-left");
-    assertEquals(List.of("never-off"), shop.problems().stream().map(problem -> problem.code().word()).toList());
+    assertEquals(
+        List.of("never-off"),
+        shop.problems().stream().map(problem -> problem.code().word()).toList());
   }
 
   @Test
   void whatAnotherWorkOfTheJobTakesOffMayBePutOn() {
-    SHOP.procedure("odd", "at: wheel\nopen: [{do: Odd, undo: one}]\nclose: [{do: Both on, do-up: [one, two]}]")
+    SHOP.procedure(
+            "odd",
+            "at: wheel\nopen: [{do: Odd, undo: one}]\nclose: [{do: Both on, do-up: [one, two]}]")
         .procedure("other", "at: wheel\nbehind: [odd]", "Other", "two")
         .job("hoist", "other at front-left")
         .assertInOrder("Odd", "Other", "Both on");
