@@ -146,7 +146,8 @@ final class Evening {
    * nobody reaches the evening before.
    */
   private static boolean isSoaked(Bound thing) {
-    return !thing.isOf("brake-hydraulic")
+    return !thing.isTemporary()
+        && !thing.isOf("brake-hydraulic")
         && !thing.isOf("brake-friction")
         && !thing.isOf("covered");
   }

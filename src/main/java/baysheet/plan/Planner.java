@@ -50,7 +50,7 @@ public final class Planner {
             Problem.of(
                     ProblemCode.TOO_MANY_STEPS,
                     resolved.job().work().get(0).at(),
-                    "the works of this job and what gives access to them have %d steps, and a job"
+                    "the works of this job and what gives access to them have %s steps, and a job"
                             .formatted(steps)
                         + " has at most "
                         + MOST_STEPS)

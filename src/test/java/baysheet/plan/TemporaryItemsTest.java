@@ -88,6 +88,23 @@ class TemporaryItemsTest {
         faults.stream().anyMatch(fault -> fault.contains("stay@rear-left")), faults.toString());
   }
 
+  /** It is brought by who does the work, so it is neither soaked nor among what came off. */
+  @Test
+  void itIsNoPartOfTheVehicle() {
+    Sheet sheet =
+        SHOP.procedure(
+                "stayed",
+                "at: wheel\nbehind: [roller-off]\nopen: [{do: Stay in, undo: two, disturb: stay, seizes: likely}]")
+            .job("floor", "deep at rear-left")
+            .sheet();
+    assertTrue(
+        sheet.evening().stream().anyMatch(line -> line.contains("seats of two (")),
+        sheet.evening().toString());
+    assertTrue(
+        sheet.tally().stream().noneMatch(row -> row.item().equals("stay")),
+        sheet.tally().toString());
+  }
+
   /** A misspelt or forgotten undo: nobody can put on what was never off. */
   @Test
   void puttingOnWhatNothingTakesOffIsAnError() {
