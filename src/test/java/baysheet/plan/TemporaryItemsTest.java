@@ -95,7 +95,10 @@ class TemporaryItemsTest {
         SHOP.procedure(
                 "stayed",
                 "at: wheel\nbehind: [roller-off]\nopen: [{do: Stay in, undo: two, disturb: stay, seizes: likely}]")
-            .job("floor", "deep at rear-left")
+            .with(
+                "catalogue/states.yaml",
+                "states: {rusty: {likely: 2.0, possible: 1.5, source: us}}")
+            .job("floor\nstate: rusty", "deep at rear-left")
             .sheet();
     assertTrue(
         sheet.evening().stream().anyMatch(line -> line.contains("seats of two (")),
