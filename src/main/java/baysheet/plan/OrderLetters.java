@@ -1,6 +1,7 @@
 package baysheet.plan;
 
 import baysheet.books.Fastener;
+import baysheet.plan.TorqueLine.Arrangement;
 import baysheet.torque.TighteningOrder;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -13,7 +14,9 @@ final class OrderLetters {
   // Fewer than four have no order worth a drawing.
   private static final int FEWEST_DRAWN = 4;
 
-  private record Shape(boolean circle, List<Integer> rows, List<Integer> order) {}
+  private static final int ALPHABET = 26;
+
+  private record Shape(Arrangement arrangement, List<Integer> rows, List<Integer> order) {}
 
   private final Map<Shape, String> letters = new LinkedHashMap<>();
 
@@ -40,10 +43,26 @@ final class OrderLetters {
       return Optional.empty();
     }
     List<Integer> rows = rows(fastener);
-    Shape shape = new Shape(rows.isEmpty(), rows, order);
-    String letter =
-        letters.computeIfAbsent(shape, key -> String.valueOf((char) ('a' + letters.size())));
-    return Optional.of(new TorqueLine.OrderDrawing(letter, rows.isEmpty(), rows));
+    Arrangement arrangement = arrangement(fastener);
+    Shape shape = new Shape(arrangement, rows, order);
+    String letter = letters.computeIfAbsent(shape, key -> letter(letters.size()));
+    return Optional.of(new TorqueLine.OrderDrawing(letter, arrangement, rows));
+  }
+
+  /** a, b … z, aa, ab … */
+  private static String letter(int index) {
+    String last = String.valueOf((char) ('a' + index % ALPHABET));
+    return index < ALPHABET ? last : letter(index / ALPHABET - 1) + last;
+  }
+
+  private static Arrangement arrangement(Fastener fastener) {
+    Fastener.Order order = fastener.order().orElseThrow().value();
+    if (order instanceof Fastener.Order.Rows) {
+      return Arrangement.ROWS;
+    }
+    return order instanceof Fastener.Order.Given
+        ? Arrangement.NUMBERED_BY_THE_SOURCE
+        : Arrangement.CIRCLE;
   }
 
   private static List<Integer> rows(Fastener fastener) {

@@ -216,11 +216,23 @@ public record TorqueLine(
 
   /**
    * Where the positions are, seen from the front of the fasteners; lines with one order share it.
+   *
+   * @param rows how many fasteners stand in each row, front row first; none for other arrangements
    */
-  public record OrderDrawing(String letter, boolean circle, List<Integer> rows) {
+  public record OrderDrawing(String letter, Arrangement arrangement, List<Integer> rows) {
     public OrderDrawing {
       rows = List.copyOf(rows);
     }
+  }
+
+  /** How the positions of a tightening sequence are numbered. */
+  public enum Arrangement {
+    /** On a circle, clockwise from the top. */
+    CIRCLE,
+    /** Row by row, from the front left. */
+    ROWS,
+    /** As the source numbers them; it does not say where they are. */
+    NUMBERED_BY_THE_SOURCE
   }
 
   /** Something to think about before using the figure. */

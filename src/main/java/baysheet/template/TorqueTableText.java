@@ -120,6 +120,10 @@ public record TorqueTableText(
    * @param lines the torque lines that it belongs to
    * @param height thousandths of the width
    * @param least the least width at which its figures can be read, in millimetres
+   * @param positions none where the sequence is not drawn but only listed
+   * @param wide whether it needs the width of the page
+   * @param turns the sequence as a list, ten turns a line
+   * @param numbering how the list numbers the positions
    * @param says what it shows, for a screen reader
    */
   public record DrawingText(
@@ -130,9 +134,13 @@ public record TorqueTableText(
       int radius,
       int figure,
       List<PositionText> positions,
+      boolean wide,
+      List<String> turns,
+      String numbering,
       String says) {
     public DrawingText {
       positions = List.copyOf(positions);
+      turns = List.copyOf(turns);
     }
   }
 

@@ -47,7 +47,7 @@ final class TorqueWords {
     block("While raised", TorqueWords::isRaised).ifPresent(blocks::add);
     block("On the ground or at ride height", line -> !isRaised(line)).ifPresent(blocks::add);
     return new TorqueTableText(
-        blocks, OrderPicture.all(lines), String.valueOf(marks()), commonUnit(), shopBand());
+        blocks, SequenceDrawing.all(lines), String.valueOf(marks()), commonUnit(), shopBand());
   }
 
   private static boolean isRaised(TorqueLine line) {

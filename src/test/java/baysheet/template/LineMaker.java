@@ -3,6 +3,7 @@ package baysheet.template;
 import baysheet.books.Moment;
 import baysheet.books.Place;
 import baysheet.plan.TorqueLine;
+import baysheet.plan.TorqueLine.Arrangement;
 import baysheet.plan.TorqueLine.Kind;
 import baysheet.plan.TorqueLine.StageLine;
 import baysheet.report.ProblemCode;
@@ -71,14 +72,22 @@ final class LineMaker {
 
   LineMaker circle(String letter) {
     order = TighteningOrder.circle(count);
-    drawing = Optional.of(new TorqueLine.OrderDrawing(letter, true, List.of()));
+    drawing = Optional.of(new TorqueLine.OrderDrawing(letter, Arrangement.CIRCLE, List.of()));
     passes = Passes.HALF_THEN_FULL;
     return this;
   }
 
   LineMaker rows(String letter, Integer... rows) {
     order = TighteningOrder.rows(List.of(rows));
-    drawing = Optional.of(new TorqueLine.OrderDrawing(letter, false, List.of(rows)));
+    drawing = Optional.of(new TorqueLine.OrderDrawing(letter, Arrangement.ROWS, List.of(rows)));
+    return this;
+  }
+
+  LineMaker given(String letter, List<Integer> positions) {
+    order = positions;
+    drawing =
+        Optional.of(
+            new TorqueLine.OrderDrawing(letter, Arrangement.NUMBERED_BY_THE_SOURCE, List.of()));
     return this;
   }
 

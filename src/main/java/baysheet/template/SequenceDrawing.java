@@ -1,20 +1,24 @@
 package baysheet.template;
 
 import baysheet.plan.TorqueLine;
+import baysheet.plan.TorqueLine.Arrangement;
 import baysheet.plan.TorqueLine.OrderDrawing;
 import baysheet.template.TorqueTableText.DrawingText;
 import baysheet.template.TorqueTableText.PositionText;
 import baysheet.torque.Point;
 import baysheet.torque.TighteningOrder;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
-/** Drawings of tightening orders: at each position its turn, seen from the front. */
-final class OrderPicture {
+/**
+ * Tightening sequences as drawings, at each position its turn, seen from the front; and as numbered
+ * lists, for those that are too large to draw or whose source does not say where the positions are.
+ */
+final class SequenceDrawing {
   /** Half the height of a ring that holds two figures of 8 pt, in millimetres. */
   private static final double RING = 2.4;
 
@@ -30,7 +34,22 @@ final class OrderPicture {
   /** Room for the line of the outermost rings, in millimetres. */
   private static final double EDGE = 0.3;
 
-  private OrderPicture() {}
+  /** A drawing with more positions is slower to follow than a list. */
+  private static final int MOST_DRAWN = 64;
+
+  /** A wider drawing leaves no room for words beside it in a third of a page, in millimetres. */
+  private static final double NARROW = 45;
+
+  /** A wider drawing fits no paper within its margins, in millimetres. */
+  private static final double WIDEST = 190;
+
+  /** The box markup draws nothing that is taller than this many widths. */
+  private static final double TALLEST = 4;
+
+  /** So many turns stand on one line of a list, so that the place is found again. */
+  private static final int TURNS_A_LINE = 10;
+
+  private SequenceDrawing() {}
 
   /** One drawing for each letter, in the order of the letters. */
   static List<DrawingText> all(List<TorqueLine> lines) {
@@ -41,8 +60,11 @@ final class OrderPicture {
           .ifPresent(
               letter -> byLetter.computeIfAbsent(letter, any -> new ArrayList<>()).add(line));
     }
+    // After z comes aa.
+    Comparator<String> letters =
+        Comparator.comparingInt(String::length).thenComparing(Comparator.naturalOrder());
     return byLetter.entrySet().stream()
-        .sorted(Map.Entry.comparingByKey())
+        .sorted(Map.Entry.comparingByKey(letters))
         .map(entry -> of(entry.getKey(), entry.getValue()))
         .toList();
   }
@@ -50,11 +72,9 @@ final class OrderPicture {
   private static DrawingText of(String letter, List<TorqueLine> lines) {
     TorqueLine first = lines.get(0);
     OrderDrawing drawing = first.drawing().orElseThrow();
+    List<Integer> order = first.order();
     Scale scale = scale(drawing, first.count());
-    List<Point> points =
-        drawing.circle()
-            ? TighteningOrder.circlePositions(first.count())
-            : TighteningOrder.rowPositions(drawing.rows());
+    boolean drawn = scale.isDrawn() && order.size() <= MOST_DRAWN && isKnown(drawing);
     return new DrawingText(
         letter,
         Phrases.counted("line", lines.stream().map(TorqueLine::n).toList()),
@@ -62,8 +82,21 @@ final class OrderPicture {
         (int) scale.width(),
         scale.thousandths(RING),
         scale.thousandths(FIGURE),
-        positions(points, first.order(), scale),
-        says(letter, drawing, first.order()));
+        drawn ? positions(points(drawing, first.count()), order, scale) : List.of(),
+        drawn && scale.width() > NARROW,
+        turns(order),
+        numbering(drawing.arrangement()),
+        says(letter, drawing, order));
+  }
+
+  private static boolean isKnown(OrderDrawing drawing) {
+    return drawing.arrangement() != Arrangement.NUMBERED_BY_THE_SOURCE;
+  }
+
+  private static List<Point> points(OrderDrawing drawing, int count) {
+    return drawing.arrangement() == Arrangement.ROWS
+        ? TighteningOrder.rowPositions(drawing.rows())
+        : TighteningOrder.circlePositions(count);
   }
 
   private static List<PositionText> positions(
@@ -79,18 +112,32 @@ final class OrderPicture {
         .toList();
   }
 
+  /** {@code 1–10: 1, 33, 17 …}: which turns, then their positions. */
+  private static List<String> turns(List<Integer> order) {
+    List<String> lines = new ArrayList<>();
+    for (int from = 0; from < order.size(); from += TURNS_A_LINE) {
+      int to = Math.min(order.size(), from + TURNS_A_LINE);
+      String turns = to - from == 1 ? String.valueOf(to) : (from + 1) + "–" + to;
+      lines.add(turns + ": " + Phrases.numbers(order.subList(from, to)));
+    }
+    return List.copyOf(lines);
+  }
+
+  private static String numbering(Arrangement arrangement) {
+    return switch (arrangement) {
+      case CIRCLE -> "positions numbered clockwise from the top";
+      case ROWS -> "positions numbered row by row from the front left";
+      case NUMBERED_BY_THE_SOURCE -> "positions numbered as in the source of the torque";
+    };
+  }
+
   private static String says(String letter, OrderDrawing drawing, List<Integer> order) {
-    String shape =
-        drawing.circle()
-            ? "on a circle, numbered clockwise from the top"
-            : "in rows, numbered from the front left";
-    return "Order of tightening %s: positions %s %s, seen from the front of the fasteners"
-        .formatted(
-            letter, order.stream().map(String::valueOf).collect(Collectors.joining(", ")), shape);
+    return "Order of tightening %s: positions %s; %s, seen from the front of the fasteners"
+        .formatted(letter, Phrases.numbers(order), numbering(drawing.arrangement()));
   }
 
   private static Scale scale(OrderDrawing drawing, int count) {
-    if (drawing.circle()) {
+    if (drawing.arrangement() != Arrangement.ROWS) {
       // The chord between neighbours on a circle of radius R is 2 R sin(π/n).
       double radius = Math.max(SMALLEST_CIRCLE, PITCH / 2 / StrictMath.sin(Math.PI / count));
       return Scale.of(radius, radius);
@@ -109,6 +156,10 @@ final class OrderPicture {
     static Scale of(double across, double down) {
       double border = 2 * (RING + EDGE);
       return new Scale(across, down, Math.ceil(2 * across + border), 2 * down + border);
+    }
+
+    boolean isDrawn() {
+      return width <= WIDEST && height <= TALLEST * width;
     }
 
     int x(Point point) {
