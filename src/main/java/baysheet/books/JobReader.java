@@ -12,7 +12,10 @@ import baysheet.yaml.Outcome;
 import baysheet.yaml.Read;
 import baysheet.yaml.Sequence;
 import baysheet.yaml.ValueReader;
+import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
@@ -40,6 +43,21 @@ public final class JobReader {
   public static Optional<Job> read(Node node, String fileName, Problems problems) {
     Optional<Job> job = read(node, problems);
     job.ifPresent(it -> Words.sameAsFile(it.number(), fileName, problems));
+    return job;
+  }
+
+  /**
+   * The same, told what each work that is not written right could mean.
+   *
+   * @param procedures those of the shop
+   */
+  public static Optional<Job> read(
+      Node node, String fileName, Collection<Procedure> procedures, Problems problems) {
+    Problems found = new Problems();
+    Optional<Job> job = read(node, fileName, found);
+    Map<String, Place.Kind> kinds = new LinkedHashMap<>();
+    procedures.forEach(it -> kinds.put(it.name().value(), it.at().value()));
+    WorkPlaces.advise(found, node, kinds, problems);
     return job;
   }
 

@@ -163,6 +163,15 @@ final class Sentences {
         .seeAlso("the torque", torque);
   }
 
+  static Problem absentAndGiven(Located<String> absent, Located<String> given) {
+    return Problem.of(
+            ProblemCode.ABSENT_AND_GIVEN,
+            absent.at(),
+            quoted(absent.value()) + " is said to be absent and is listed as well")
+        .expecting("one of the two")
+        .seeAlso("listed here", given.at());
+  }
+
   // --- shop ---
 
   static Problem neitherOf(String whatItIs, List<String> keys, Span at) {

@@ -58,10 +58,16 @@ public record SpecBook(
       Optional<Located<String>> grade,
       Span at) {}
 
-  /** The fasteners of one place or set of places, by name. */
-  public record Group(Located<PlaceGroup> places, Map<String, Entry> fasteners) {
+  /**
+   * The fasteners of one place or set of places, by name.
+   *
+   * @param absent fasteners and other items that this vehicle does not have there
+   */
+  public record Group(
+      Located<PlaceGroup> places, Map<String, Entry> fasteners, List<Located<String>> absent) {
     public Group {
       fasteners = Collections.unmodifiableMap(new LinkedHashMap<>(fasteners));
+      absent = List.copyOf(absent);
     }
   }
 

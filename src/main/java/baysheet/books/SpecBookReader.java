@@ -128,11 +128,28 @@ public final class SpecBookReader {
 
   private static List<SpecBook.Group> fasteners(MapReader map, boolean whole) {
     ValueReader<FastenerText> fastener = whole ? FastenerReader.WHOLE : FastenerReader.PARTIAL;
-    ValueReader<List<Keyed<String, FastenerText>>> group =
-        Read.map("the fasteners of a place", Read::nameOf, fastener);
+    ValueReader<Group> group =
+        Read.record("the fasteners of a place", inside -> Optional.of(group(inside, fastener)));
     return map.entries("fasteners", PlaceText::group, group).stream()
-        .map(entry -> new SpecBook.Group(entry.key(), entries(entry.value().value())))
+        .map(entry -> entry.value().value().at(entry.key()))
         .toList();
+  }
+
+  /** What stands under a place. */
+  private record Group(Map<String, SpecBook.Entry> fasteners, List<Located<String>> absent) {
+    SpecBook.Group at(Located<PlaceGroup> places) {
+      return new SpecBook.Group(places, fasteners, absent);
+    }
+  }
+
+  private static Group group(MapReader map, ValueReader<FastenerText> fastener) {
+    List<Located<String>> absent = Words.once(map.listOrOne("absent", Read.name()), map.problems());
+    Map<String, SpecBook.Entry> fasteners = entries(map.rest(Read::nameOf, fastener));
+    for (Located<String> name : absent) {
+      Optional.ofNullable(fasteners.get(name.value()))
+          .ifPresent(given -> map.problems().add(Sentences.absentAndGiven(name, given.name())));
+    }
+    return new Group(fasteners, absent);
   }
 
   private static Map<String, SpecBook.Entry> entries(List<Keyed<String, FastenerText>> written) {

@@ -50,7 +50,10 @@ final class SheetMaker {
   /** The job with everything bound; empty when problems with errors were added. */
   Optional<Resolved> resolve(Path file, ShopFolder folder, Problems problems) {
     Optional<Node> node = folders.node(file, problems);
-    Optional<Job> job = node.flatMap(tree -> JobReader.read(tree, YamlFiles.name(file), problems));
+    Optional<Job> job =
+        node.flatMap(
+            tree ->
+                JobReader.read(tree, YamlFiles.name(file), folder.procedures().values(), problems));
     if (job.isEmpty()) {
       return Optional.empty();
     }

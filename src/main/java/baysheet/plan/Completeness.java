@@ -112,7 +112,7 @@ final class Completeness {
   private void parts() {
     Map<String, Integer> wanted = new LinkedHashMap<>();
     for (Task task : resolved.tasks().values()) {
-      for (Procedure.Part part : task.procedure().parts()) {
+      for (Procedure.Part part : task.parts()) {
         wanted.merge(part.name().value(), part.count().value(), Integer::sum);
       }
     }

@@ -89,7 +89,7 @@ record Draft(
         step.hold(),
         step.moment().map(Located::value),
         step.measure().map(Located::value),
-        List.of());
+        bound.absent().stream().map(Words::absent).toList());
   }
 
   /** A step that only does items up, worded by whoever makes it. */

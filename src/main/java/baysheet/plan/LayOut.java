@@ -167,7 +167,7 @@ final class LayOut {
     }
     Map<String, Integer> parts = new LinkedHashMap<>();
     for (Task task : resolved.tasks().values()) {
-      for (Procedure.Part part : task.procedure().parts()) {
+      for (Procedure.Part part : task.parts()) {
         parts.merge(part.name().value(), part.count().value(), Integer::sum);
       }
     }

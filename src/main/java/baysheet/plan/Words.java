@@ -222,6 +222,11 @@ final class Words {
     return figure + ", from data";
   }
 
+  /** Of something that a step's text may name. */
+  static String absent(String item) {
+    return "this vehicle has no " + item;
+  }
+
   static String handledElsewhere(Resolved resolved, ItemAt item, boolean undone) {
     Bound thing = resolved.thing(item);
     String words = "the " + of(thing, resolved.shop().terms());

@@ -13,6 +13,8 @@ import java.util.stream.Stream;
  * lower case with hyphens; a code that was once printed keeps its name.
  */
 public enum ProblemCode {
+  ABSENT_AND_GIVEN,
+  ABSENT_ITEM,
   ACCESS_LOOP,
   ALIAS_NOT_ALLOWED,
   AMBIGUOUS_PLACE,
@@ -54,6 +56,7 @@ public enum ProblemCode {
   MISNAMED_FILE,
   MISNAMED_FOLDER,
   MISSING_COLON,
+  MISSING_FASTENER,
   MISSING_KEY,
   MISSING_PLACE,
   MORE_PROBLEMS,
@@ -70,6 +73,7 @@ public enum ProblemCode {
   NO_STANDS,
   NO_STEPS,
   NO_WORK,
+  NOTHING_TO_DO,
   NOT_A_DATE,
   NOT_A_DAY,
   NOT_A_FILE,

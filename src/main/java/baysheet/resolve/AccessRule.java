@@ -5,6 +5,7 @@ import baysheet.books.Job;
 import baysheet.books.Place;
 import baysheet.books.Procedure;
 import baysheet.books.ShopFolder;
+import baysheet.books.WorkPlaces;
 import baysheet.report.Located;
 import baysheet.report.Problem;
 import baysheet.report.ProblemCode;
@@ -45,7 +46,7 @@ final class AccessRule {
   Set<TaskId> asked(List<Located<Job.Work>> works) {
     Set<TaskId> asked = new LinkedHashSet<>();
     for (Located<Job.Work> work : works) {
-      for (TaskId id : tasks(work.value().procedure(), work.value().place(), work)) {
+      for (TaskId id : asked(work)) {
         origins.putIfAbsent(id, work);
         if (!asked.add(id)) {
           problems.add(Problem.of(ProblemCode.WORK_TWICE, work.at(), id + " is asked for twice"));
@@ -53,6 +54,30 @@ final class AccessRule {
       }
     }
     return asked;
+  }
+
+  /** The work's tasks, if the place that it names is one at which the procedure is done. */
+  private List<TaskId> asked(Located<Job.Work> work) {
+    Place from = work.value().place();
+    List<TaskId> tasks = tasks(work.value().procedure(), from, work);
+    boolean inside =
+        tasks.stream().allMatch(id -> id.place() == from || id.place().outward().contains(from));
+    if (inside) {
+      return tasks;
+    }
+    problems.add(elsewhere(work, tasks.get(0)));
+    return List.of();
+  }
+
+  /** Done where the job does not say, the job's place would be dropped. */
+  private Problem elsewhere(Located<Job.Work> work, TaskId id) {
+    String places = WorkPlaces.phrase(id.place().kind());
+    return Problem.of(
+            ProblemCode.PLACE_UNCLEAR,
+            work.at(),
+            "%s is done at %s, not at %s"
+                .formatted(work.value().procedure(), places, work.value().place()))
+        .expecting(work.value().procedure() + " at " + places);
   }
 
   /** Every task of the closure with its direct access; what is asked for comes first. */
@@ -126,7 +151,7 @@ final class AccessRule {
                       + kind.word()
                       + ", and which one does not follow from "
                       + from)
-              .expecting("\"" + name + " at …\" with a place"));
+              .expecting(name + " at " + WorkPlaces.phrase(kind)));
     }
     String served = procedure.get().name().value();
     return places.stream().map(place -> new TaskId(served, place)).toList();

@@ -7,6 +7,7 @@ import baysheet.books.SpecBook;
 import baysheet.report.Located;
 import baysheet.torque.Quantity;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -22,8 +23,10 @@ import java.util.stream.Stream;
  *
  * @param books the book itself, then what it is like, and so on
  * @param entries fasteners by group and name, the derived book's keys over those of the one below
+ * @param absent fasteners and items that the vehicle does not have, where the book says so
  */
-public record EffectiveBook(List<SpecBook> books, Map<Key, Merged> entries) {
+public record EffectiveBook(
+    List<SpecBook> books, Map<Key, Merged> entries, Map<Key, Located<String>> absent) {
   /** A fastener under its group. */
   public record Key(PlaceGroup group, String name) {}
 
@@ -43,6 +46,7 @@ public record EffectiveBook(List<SpecBook> books, Map<Key, Merged> entries) {
   public EffectiveBook {
     books = List.copyOf(books);
     entries = Collections.unmodifiableMap(new LinkedHashMap<>(entries));
+    absent = Collections.unmodifiableMap(new LinkedHashMap<>(absent));
     if (books.isEmpty()) {
       throw new IllegalArgumentException("no book");
     }
@@ -114,6 +118,32 @@ public record EffectiveBook(List<SpecBook> books, Map<Key, Merged> entries) {
   /** The entries of a name, whatever their places. */
   Stream<Map.Entry<Key, Merged>> named(String name) {
     return entries.entrySet().stream().filter(entry -> entry.getKey().name().equals(name));
+  }
+
+  /**
+   * Where the book says that the vehicle has no such item at a place, if it does; an entry that
+   * holds for fewer places stands against it.
+   */
+  Optional<Located<String>> absent(String name, Place from) {
+    for (Place place : from.outward()) {
+      Optional<Key> none = nearest(absent.keySet(), name, place);
+      Optional<Key> entry = nearest(entries.keySet(), name, place);
+      if (none.isPresent() || entry.isPresent()) {
+        return none.filter(key -> entry.isEmpty() || size(key) < size(entry.get()))
+            .map(absent::get);
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static Optional<Key> nearest(Set<Key> keys, String name, Place place) {
+    return keys.stream()
+        .filter(key -> key.name().equals(name) && key.group().contains(place))
+        .min(Comparator.comparingInt(EffectiveBook::size));
+  }
+
+  private static int size(Key key) {
+    return key.group().places().size();
   }
 
   private <T> Optional<T> first(Function<SpecBook, Optional<T>> of) {

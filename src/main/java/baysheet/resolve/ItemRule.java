@@ -12,12 +12,16 @@ import baysheet.report.Nearest;
 import baysheet.report.Problem;
 import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
+import baysheet.report.Span;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -54,24 +58,56 @@ final class ItemRule {
     return fastenersNamed;
   }
 
-  /** The steps with their items bound; what cannot be bound is a problem and left out. */
-  List<BoundStep> bind(List<Step> steps, Place place) {
-    return steps.stream().map(step -> bind(step, place)).toList();
+  /**
+   * For which task steps are bound, and the line of the job that asks for it.
+   *
+   * @param work points into the job
+   */
+  record Asking(TaskId task, Span work) {
+    Place place() {
+      return task.place();
+    }
   }
 
-  /** The items in whose place new parts go on. */
-  List<ItemAt> renewed(List<Procedure.Part> parts, Place place) {
-    return items(parts.stream().flatMap(part -> part.renews().stream()).toList(), place);
+  /** What became of a name. */
+  private sealed interface Found {
+    record Item(ItemAt item) implements Found {}
+
+    /** The book says that the vehicle has none. */
+    record Absent(String words) implements Found {}
+
+    /** It is told. */
+    record Nothing() implements Found {}
   }
 
-  private BoundStep bind(Step step, Place place) {
-    List<ItemAt> disturbed = items(step.disturb(), place);
-    return new BoundStep(
-        step,
-        Stream.concat(items(step.undo(), place).stream(), putInPlace(disturbed)).toList(),
-        items(step.doUp(), place),
-        disturbed,
-        step.apply().stream().map(apply -> apply(apply, place)).toList());
+  /**
+   * The steps with their items bound; what cannot be bound is a problem and left out. A step that
+   * concerns nothing but what the vehicle does not have falls away.
+   */
+  List<BoundStep> bind(List<Step> steps, Asking asking) {
+    return steps.stream().flatMap(step -> bind(step, asking).stream()).toList();
+  }
+
+  private Optional<BoundStep> bind(Step step, Asking asking) {
+    Set<String> absent = new LinkedHashSet<>();
+    List<ItemAt> undone = items(step.undo(), asking, absent);
+    List<ItemAt> put = items(step.doUp(), asking, absent);
+    List<ItemAt> disturbed = items(step.disturb(), asking, absent);
+    BoundStep bound =
+        new BoundStep(
+            step,
+            Stream.concat(undone.stream(), putInPlace(disturbed)).toList(),
+            put,
+            disturbed,
+            applied(step.apply(), asking, absent),
+            List.copyOf(absent));
+    if (absent.isEmpty() || hasItems(bound)) {
+      return Optional.of(bound);
+    }
+    if (doesMore(step)) {
+      problems.add(withoutItem(step, absent, asking));
+    }
+    return Optional.empty();
   }
 
   /** What is set up for the work alone counts as undone until it is taken away again. */
@@ -79,35 +115,95 @@ final class ItemRule {
     return disturbed.stream().filter(item -> things.get(item).isTemporary());
   }
 
-  private List<ItemAt> items(List<Located<String>> names, Place place) {
-    return names.stream().map(name -> item(name, place)).flatMap(Optional::stream).toList();
+  private static boolean hasItems(BoundStep step) {
+    return !step.undo().isEmpty()
+        || !step.doUp().isEmpty()
+        || !step.disturb().isEmpty()
+        || !step.apply().isEmpty();
   }
 
-  private BoundStep.BoundApply apply(Located<Step.Apply> apply, Place place) {
-    Optional<ItemAt> on =
-        apply.value().item().flatMap(name -> item(new Located<>(name, apply.at()), place));
-    return new BoundStep.BoundApply(apply.value().product(), on);
+  /** Whether it does what would be missed, whatever the vehicle has. */
+  private static boolean doesMore(Step step) {
+    return !step.openCircuit().isEmpty() || step.measure().isPresent() || step.hold();
+  }
+
+  private Problem withoutItem(Step step, Set<String> absent, Asking asking) {
+    return Problem.of(
+            ProblemCode.ABSENT_ITEM,
+            asking.work(),
+            "the spec book %s says that there is no %s at the %s, and a step of %s does more than take it off or put it on: \"%s\""
+                .formatted(
+                    book.own().vehicle().value(),
+                    String.join(" and no ", absent),
+                    words(asking.place()),
+                    asking.task().procedure(),
+                    step.text().value()))
+        .expecting("a procedure for vehicles without it")
+        .seeAlso("the step", step.at());
+  }
+
+  /** The new parts that this vehicle has a place for. */
+  List<Procedure.Part> parts(List<Procedure.Part> parts, Asking asking) {
+    return parts.stream().filter(part -> !isAbsent(part, asking)).toList();
+  }
+
+  private boolean isAbsent(Procedure.Part part, Asking asking) {
+    return part.renews().filter(name -> item(name, asking) instanceof Found.Absent).isPresent();
+  }
+
+  /** The items in whose place new parts go on. */
+  List<ItemAt> renewed(List<Procedure.Part> parts, Asking asking) {
+    List<Located<String>> names = parts.stream().flatMap(part -> part.renews().stream()).toList();
+    return items(names, asking, new LinkedHashSet<>());
+  }
+
+  private List<ItemAt> items(List<Located<String>> names, Asking asking, Set<String> absent) {
+    List<ItemAt> items = new ArrayList<>();
+    for (Located<String> name : names) {
+      Found found = item(name, asking);
+      if (found instanceof Found.Item it) {
+        items.add(it.item());
+      } else if (found instanceof Found.Absent none) {
+        absent.add(none.words());
+      }
+    }
+    return items;
+  }
+
+  /** A product for something that the vehicle does not have is not applied. */
+  private List<BoundStep.BoundApply> applied(
+      List<Located<Step.Apply>> applied, Asking asking, Set<String> absent) {
+    List<BoundStep.BoundApply> bound = new ArrayList<>();
+    for (Located<Step.Apply> apply : applied) {
+      List<Located<String>> on =
+          apply.value().item().stream().map(name -> new Located<>(name, apply.at())).toList();
+      List<ItemAt> items = items(on, asking, absent);
+      if (on.isEmpty() || !items.isEmpty()) {
+        bound.add(new BoundStep.BoundApply(apply.value().product(), items.stream().findFirst()));
+      }
+    }
+    return bound;
   }
 
   /**
    * A name alone is at the procedure's place; behind {@code at} stands a place or a kind of place.
    */
-  private Optional<ItemAt> item(Located<String> written, Place place) {
+  private Found item(Located<String> written, Asking asking) {
     int at = written.value().indexOf(AT);
     if (at < 0) {
-      return around(written.value(), place, written);
+      return around(written, asking.place(), asking);
     }
-    List<Place> places = places(written.value().substring(at + AT.length()), place);
+    List<Place> places = places(written.value().substring(at + AT.length()), asking.place());
     if (places.size() != 1) {
       problems.add(
           Problem.of(
                   ProblemCode.PLACE_UNCLEAR,
                   written.at(),
-                  "\"" + written.value() + "\" is no single place seen from " + place)
+                  "\"" + written.value() + "\" is no single place seen from " + asking.place())
               .expecting("a place such as front-left, or axle, side, engine or vehicle"));
-      return Optional.empty();
+      return new Found.Nothing();
     }
-    return around(written.value().substring(0, at), places.get(0), written);
+    return around(written.map(Step::withoutPlace), places.get(0), asking);
   }
 
   private static List<Place> places(String word, Place from) {
@@ -121,31 +217,44 @@ final class ItemRule {
                     .toList());
   }
 
-  private Optional<ItemAt> around(String name, Place place, Located<String> written) {
-    Optional<ItemAt> fastener = fasteners.home(name, place).map(home -> new ItemAt(name, home));
-    fastener.ifPresent(fastenersNamed::add);
-    if (fastener.isPresent()) {
-      return fastener.filter(item -> known(item, written));
+  private Found around(Located<String> written, Place place, Asking asking) {
+    String name = written.value();
+    if (book.absent(name, place).isPresent()) {
+      return new Found.Absent(british(name));
     }
-    Catalogue.Item item = catalogue.items().get(name);
-    if (item == null && !known.all(Sort.ITEM).contains(name)) {
-      problems.add(known.noItem(new Located<>(name, written.at())));
-      return Optional.empty();
-    }
-    if (item == null || isFastener(item)) {
-      tellOnce(lacking(name, place, written), name, place);
-      return Optional.empty();
-    }
-    ItemAt here = new ItemAt(name, place);
-    things.putIfAbsent(here, new Bound.OfCatalogue(here, item));
-    return Optional.of(here);
+    Optional<Place> home = fasteners.home(name, place);
+    return home.isPresent()
+        ? fastener(new ItemAt(name, home.get()), written)
+        : other(written, place, asking);
   }
 
-  private boolean known(ItemAt item, Located<String> written) {
+  private String british(String name) {
+    Catalogue.Item item = catalogue.items().get(name);
+    return item == null ? name.replace('-', ' ') : item.british().value();
+  }
+
+  private Found fastener(ItemAt item, Located<String> written) {
+    fastenersNamed.add(item);
     if (!things.containsKey(item)) {
       fasteners.bind(item, written.at()).ifPresent(bound -> things.put(item, bound));
     }
-    return things.containsKey(item);
+    return things.containsKey(item) ? new Found.Item(item) : new Found.Nothing();
+  }
+
+  private Found other(Located<String> written, Place place, Asking asking) {
+    String name = written.value();
+    Catalogue.Item item = catalogue.items().get(name);
+    if (item == null && !known.all(Sort.ITEM).contains(name)) {
+      problems.add(known.noItem(written));
+      return new Found.Nothing();
+    }
+    if (item == null || isFastener(item)) {
+      tellOnce(lacking(written, place, asking), name, place);
+      return new Found.Nothing();
+    }
+    ItemAt here = new ItemAt(name, place);
+    things.putIfAbsent(here, new Bound.OfCatalogue(here, item));
+    return new Found.Item(here);
   }
 
   /** The catalogue words a fastener, but only a book can say how it is tightened. */
@@ -167,19 +276,53 @@ final class ItemRule {
         .anyMatch(own -> Nearest.of(own, List.of(name)).isPresent());
   }
 
-  private Problem lacking(String name, Place place, Located<String> written) {
+  /**
+   * The gap is in the book and shows in the job, so it is told there, with the line that would
+   * close it. Figures are left out: nobody should paste one that was made up here.
+   */
+  private Problem lacking(Located<String> written, Place place, Asking asking) {
+    String name = written.value();
+    String group = group(place);
     Problem problem =
         Problem.of(
-            ProblemCode.UNKNOWN_ITEM,
-            written.at(),
-            "spec book \"%s\" has no fastener \"%s\" at %s"
-                .formatted(book.own().vehicle().value(), name, place));
+                ProblemCode.MISSING_FASTENER,
+                asking.work(),
+                "the spec book %s has no fastener \"%s\" at the %s, and %s needs it"
+                    .formatted(
+                        book.own().vehicle().value(),
+                        name,
+                        words(place),
+                        asking.task().procedure()))
+            .expecting(
+                "under %s in the book: %s: {count: …, thread: …, head: …, torque: unknown}, or absent: [%s] if this vehicle has none"
+                    .formatted(group, name, name))
+            .near(Nearest.slip(name, around(place)))
+            .seeAlso("the step", written.at());
     return book.named(name)
         .findFirst()
         .map(
             other ->
                 problem.seeAlso(
-                    "it has one under " + other.getKey().group(), other.getValue().name().at()))
-        .orElse(problem.seeAlso("spec book", book.own().vehicle().at()));
+                    "the book has one under " + other.getKey().group(),
+                    other.getValue().name().at()))
+        .orElse(problem.seeAlso("the book", book.own().vehicle().at()));
+  }
+
+  /** The fasteners that the book has around a place. */
+  private Set<String> around(Place place) {
+    return book.names().stream()
+        .filter(name -> fasteners.home(name, place).isPresent())
+        .collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  /** Under which a fastener of a place usually stands. */
+  private static String group(Place place) {
+    return place.kind() == Place.Kind.WHEEL
+        ? place.axle().orElseThrow().word() + "-wheels"
+        : place.word();
+  }
+
+  private static String words(Place place) {
+    return place.word().replace('-', ' ');
   }
 }

@@ -1,6 +1,7 @@
 package baysheet.resolve;
 
 import baysheet.books.FastenerText;
+import baysheet.books.Place;
 import baysheet.books.ShopFolder;
 import baysheet.books.SpecBook;
 import baysheet.report.Located;
@@ -13,6 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** A book takes everything from the book it is {@code like}, then lays its own keys over it. */
@@ -37,7 +39,7 @@ final class LikeRule {
       stack.add(below);
       top = below;
     }
-    return Optional.of(new EffectiveBook(stack, merge(stack)));
+    return Optional.of(merge(stack));
   }
 
   private static Problem unknown(Located<String> like, ShopFolder folder) {
@@ -57,23 +59,39 @@ final class LikeRule {
         "books are like one another in a circle: " + circle + " → " + again.vehicle().value());
   }
 
-  private static Map<EffectiveBook.Key, EffectiveBook.Merged> merge(List<SpecBook> stack) {
+  private static EffectiveBook merge(List<SpecBook> stack) {
     Map<EffectiveBook.Key, EffectiveBook.Merged> merged = new LinkedHashMap<>();
+    Map<EffectiveBook.Key, Located<String>> absent = new LinkedHashMap<>();
     for (int level = stack.size() - 1; level >= 0; level--) {
       SpecBook book = stack.get(level);
       for (SpecBook.Group group : book.fasteners()) {
+        group.absent().forEach(name -> drop(merged.keySet(), group, name.value()));
+        group.fasteners().keySet().forEach(name -> drop(absent.keySet(), group, name));
+      }
+      for (SpecBook.Group group : book.fasteners()) {
+        group.absent().forEach(name -> absent.put(key(group, name.value()), name));
         group
             .fasteners()
             .values()
             .forEach(
                 entry ->
                     merged.merge(
-                        new EffectiveBook.Key(group.places().value(), entry.name().value()),
+                        key(group, entry.name().value()),
                         alone(book, group, entry),
                         LikeRule::over));
       }
     }
-    return merged;
+    return new EffectiveBook(stack, merged, absent);
+  }
+
+  /** What a book says of some places stands against what the books below say of any of them. */
+  private static void drop(Set<EffectiveBook.Key> below, SpecBook.Group group, String name) {
+    List<Place> places = group.places().value().places();
+    below.removeIf(key -> key.name().equals(name) && places.containsAll(key.group().places()));
+  }
+
+  private static EffectiveBook.Key key(SpecBook.Group group, String name) {
+    return new EffectiveBook.Key(group.places().value(), name);
   }
 
   private static EffectiveBook.Merged alone(

@@ -33,6 +33,9 @@ final class NameRule {
     book.fasteners().stream()
         .flatMap(group -> group.fasteners().values().stream())
         .forEach(fastener -> known.fastener(fastener.name(), problems));
+    book.fasteners().stream()
+        .flatMap(group -> group.absent().stream())
+        .forEach(name -> known.check(Sort.ITEM, Sort.FASTENER, name, problems));
   }
 
   void check(Procedure procedure) {

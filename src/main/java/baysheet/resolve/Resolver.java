@@ -2,7 +2,6 @@ package baysheet.resolve;
 
 import baysheet.books.Bay;
 import baysheet.books.Job;
-import baysheet.books.Place;
 import baysheet.books.Procedure;
 import baysheet.books.Shop;
 import baysheet.books.ShopFolder;
@@ -100,31 +99,45 @@ public final class Resolver {
       names.check(procedure);
       List<TaskId> direct = List.copyOf(access.get(id));
       List<TaskId> after = after(id, access, folder);
-      tasks.put(id, task(id, procedure, tasks.size(), asked.contains(id), direct, after, items));
+      ItemRule.Asking asking = new ItemRule.Asking(id, rule.origin(id).at());
+      Task task = task(asking, procedure, tasks.size(), asked.contains(id), direct, after, items);
+      tasks.put(id, task);
+      if (task.asked() && task.isEmpty() && !problems.hasErrors()) {
+        problems.add(nothingToDo(asking));
+      }
     }
     return tasks;
   }
 
+  private static Problem nothingToDo(ItemRule.Asking asking) {
+    return Problem.of(
+        ProblemCode.NOTHING_TO_DO,
+        asking.work(),
+        "nothing is left to do for "
+            + asking.task()
+            + ": the spec book says that the vehicle has none of what its steps are about");
+  }
+
   private static Task task(
-      TaskId id,
+      ItemRule.Asking asking,
       Procedure procedure,
       int rank,
       boolean asked,
       List<TaskId> access,
       List<TaskId> after,
       ItemRule items) {
-    Place place = id.place();
     return new Task(
-        id,
+        asking.task(),
         procedure,
         rank,
         asked,
         access,
         after,
-        items.bind(procedure.open(), place),
-        items.bind(procedure.work(), place),
-        items.bind(procedure.close(), place),
-        items.renewed(procedure.parts(), place));
+        items.bind(procedure.open(), asking),
+        items.bind(procedure.work(), asking),
+        items.bind(procedure.close(), asking),
+        items.parts(procedure.parts(), asking),
+        items.renewed(procedure.parts(), asking));
   }
 
   /** Tasks that must be finished before this one: by its own word or by theirs. */
@@ -174,6 +187,14 @@ public final class Resolver {
   private static Problem unused(Job.Replacement change, Set<ItemAt> named, EffectiveBook book) {
     String name = change.item().value();
     List<String> touched = named.stream().map(ItemAt::item).distinct().toList();
+    if (book.absent(name, change.place()).isPresent()) {
+      return Problem.of(
+              ProblemCode.OVERRIDE_UNUSED,
+              change.item().at(),
+              "the spec book says that this vehicle has no \"%s\" at %s"
+                  .formatted(name, change.place()))
+          .seeAlso("it says so here", book.absent(name, change.place()).get().at());
+    }
     String what =
         book.names().contains(name)
             ? "no step of this job touches \"" + name + "\" at " + change.place()

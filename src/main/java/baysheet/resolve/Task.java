@@ -11,6 +11,7 @@ import java.util.Objects;
  * @param asked whether the job names it, or it is only access
  * @param access what is opened before and closed after it, directly
  * @param after what must be finished before it is opened
+ * @param parts new parts, but for those whose place this vehicle does not have
  * @param renewed items in whose place one of its new parts goes on
  */
 public record Task(
@@ -23,6 +24,7 @@ public record Task(
     List<BoundStep> open,
     List<BoundStep> work,
     List<BoundStep> close,
+    List<Procedure.Part> parts,
     List<ItemAt> renewed) {
   public Task {
     Objects.requireNonNull(id);
@@ -32,6 +34,12 @@ public record Task(
     open = List.copyOf(open);
     work = List.copyOf(work);
     close = List.copyOf(close);
+    parts = List.copyOf(parts);
     renewed = List.copyOf(renewed);
+  }
+
+  /** Whether nothing of it is left to do on this vehicle. */
+  boolean isEmpty() {
+    return open.isEmpty() && work.isEmpty() && close.isEmpty();
   }
 }

@@ -19,6 +19,7 @@ class ExplainedExamplesTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
+        "absent-and-given",
         "bad-class",
         "bad-drive",
         "bad-head",

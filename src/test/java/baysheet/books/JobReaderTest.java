@@ -8,10 +8,13 @@ import baysheet.report.Problems;
 import baysheet.torque.Quantity;
 import baysheet.torque.Tightening;
 import baysheet.torque.Unit;
+import baysheet.yaml.Node;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class JobReaderTest {
   private static final Job WHOLE =
@@ -97,5 +100,45 @@ class JobReaderTest {
 
   private static Optional<Job> read(String text, Problems problems) {
     return Shelf.parse(text, problems).flatMap(node -> JobReader.read(node, problems));
+  }
+
+  /** The trade says "oil service"; the file wants the name and where. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "oil service | oil-service at engine | ",
+        "oil-service | oil-service at engine | ",
+        "Oil Service at engine | oil-service at engine | ",
+        "oil-servise | oil-service at engine | ",
+        "oil-service at the engine | oil-service at engine | ",
+        "axle bush | | axle-bush at front or rear",
+        "axle-bush at rear left | | axle-bush at front or rear",
+        "wash | | a name and its place, as in lower-arm at front-left",
+      })
+  void workThatIsNotWrittenRightIsToldWhatItCouldMean(String work, String near, String expected) {
+    Problems problems = new Problems();
+    Node job =
+        Shelf.parse(
+                "job: 7\nvehicle: {book: b}\nbay: 1\nby: T1\nwork:\n  - " + work + "\n", problems)
+            .orElseThrow();
+    JobReader.read(
+        job, "7", List.of(done("oil-service", "engine"), done("axle-bush", "axle")), problems);
+    assertEquals(1, problems.all().size(), problems.all().toString());
+    Problem problem = problems.all().get(0);
+    assertEquals(6, problem.at().line());
+    if (near != null) {
+      assertEquals(Optional.of(near), problem.nearest());
+    } else {
+      assertEquals(Optional.of(expected), problem.expected());
+    }
+  }
+
+  private static Procedure done(String name, String at) {
+    String text = "procedure: %s\ntitle: t\nat: %s\nwork: [{do: Look}]\n".formatted(name, at);
+    Problems problems = new Problems();
+    return Shelf.parse(text, problems)
+        .flatMap(node -> ProcedureReader.read(node, problems))
+        .orElseThrow();
   }
 }

@@ -7,6 +7,7 @@ import baysheet.books.Place;
 import baysheet.report.Problem;
 import baysheet.report.Problems;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** What gives access to a work, at which place, and what runs in a circle. */
@@ -49,7 +50,33 @@ class AccessTest {
             "wheel-off at front-left",
             "raise-lift at vehicle",
             "wheel-off at front-right"),
-        tasks(Bench.shop().replacing(Bench.JOB, "arm at front-left", "bar at front-right")));
+        tasks(Bench.shop().replacing(Bench.JOB, "arm at front-left", "bar at front")));
+  }
+
+  /** The bar runs across; "right" would be dropped. */
+  @Test
+  void aPlaceAtWhichAProcedureIsNotDoneIsTold() {
+    Problems problems = new Problems();
+    Bench.shop()
+        .replacing(Bench.JOB, "arm at front-left", "bar at front-right")
+        .resolve(Bench.JOB, problems);
+    assertEquals(List.of("2026-03-02/7.yaml:6:5 place-unclear"), ShopTexts.told(problems));
+    assertEquals(Optional.of("bar at front or rear"), problems.all().get(0).expected());
+  }
+
+  @Test
+  void workAtTheEngineMayBeAskedForAtTheVehicleButNotAtAWheel() {
+    ShopTexts shop =
+        Bench.shop()
+            .with("procedures/oil.yaml", Bench.work("oil", "engine", "[raise]", "drain"))
+            .replacing("catalogue/own.yaml", "  wheel:", "  drain: {name: drain}\n  wheel:");
+    assertEquals(
+        "oil at engine",
+        tasks(shop.replacing(Bench.JOB, "arm at front-left", "oil at vehicle")).get(0));
+    Problems problems = new Problems();
+    shop.replacing(Bench.JOB, "arm at front-left", "oil at front-left")
+        .resolve(Bench.JOB, problems);
+    assertEquals(Optional.of("oil at engine"), problems.all().get(0).expected());
   }
 
   @Test

@@ -2,8 +2,11 @@ package baysheet.resolve;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import baysheet.books.SpecBookReader;
 import baysheet.report.Problem;
 import baysheet.report.Problems;
+import baysheet.report.Source;
+import baysheet.yaml.YamlFile;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -66,10 +69,51 @@ class NamesTest {
   void aFastenerOfAnotherPlaceIsNamedWithThatPlace() {
     ShopTexts shop = Bench.shop().replacing("vehicles/heron.yaml", "front-wheels:", "rear-wheels:");
     Problem problem = problems(shop).get(0);
+    assertEquals("2026-03-02/7.yaml:6:5 missing-fastener", problem.at() + " " + problem.code());
     assertEquals(
-        "procedures/arm.yaml:6:29 unknown-item", problem.at() + " " + problem.code().word());
-    assertEquals("it has one under rear-wheels", problem.related().get(0).value());
-    assertEquals("vehicles/heron.yaml:9:5", problem.related().get(0).at().toString());
+        "the spec book heron has no fastener \"arm-bolt\" at the front left, and arm needs it",
+        problem.what());
+    assertEquals("the step", problem.related().get(0).value());
+    assertEquals("procedures/arm.yaml:6:29", problem.related().get(0).at().toString());
+    assertEquals("the book has one under rear-wheels", problem.related().get(1).value());
+    assertEquals("vehicles/heron.yaml:9:5", problem.related().get(1).at().toString());
+  }
+
+  /** The wheel nut is there too, but nobody writes wheel-nut for arm-bolt. */
+  @Test
+  void aMissingFastenerComesWithTheLineToPasteAndNoFarFetchedName() {
+    Problem problem = problems(lacking()).get(0);
+    assertEquals(
+        Optional.of(
+            "under front-wheels in the book: arm-bolt: {count: …, thread: …, head: …, torque: unknown},"
+                + " or absent: [arm-bolt] if this vehicle has none"),
+        problem.expected());
+    assertEquals(Optional.empty(), problem.nearest());
+  }
+
+  /** What is pasted and not filled in is told, never taken for a figure. */
+  @Test
+  void theLineToPasteIsNoFigure() {
+    String expected = problems(lacking()).get(0).expected().orElseThrow();
+    String line = expected.substring(expected.indexOf("arm-bolt:"), expected.indexOf("}") + 1);
+    Problems problems = new Problems();
+    YamlFile.parse(
+            new Source(
+                "b", "vehicle: b\nname: B\nsource: s\nfasteners:\n  front-wheels:\n    " + line),
+            problems)
+        .flatMap(node -> SpecBookReader.read(node, problems));
+    assertEquals(
+        List.of("not-a-number", "bad-thread", "bad-head"),
+        problems.all().stream().map(it -> it.code().word()).toList());
+  }
+
+  @Test
+  void aMissingFastenerOffersANameThatIsNearAndThere() {
+    ShopTexts shop =
+        lacking()
+            .replacing("vehicles/heron.yaml", "knee-screw:", "arm-bolts:")
+            .replacing("catalogue/own.yaml", "knee-screw:", "arm-bolts:");
+    assertEquals(Optional.of("arm-bolts"), problems(shop).get(0).nearest());
   }
 
   /** The catalogue words the bolt, and the book has another one. */
@@ -103,9 +147,9 @@ class NamesTest {
                 "open:",
                 "close:\n  - {do: Put it on, do-up: arm-bolt}\nopen:")
             .replacing(Bench.JOB, "front-left", "front");
-    assertEquals(List.of("procedures/arm.yaml:8:29"), spots(shop));
+    assertEquals(List.of("2026-03-02/7.yaml:6:5"), spots(shop));
     assertEquals(
-        List.of("procedures/arm.yaml:8:29", "procedures/arm.yaml:8:29"),
+        List.of("2026-03-02/7.yaml:6:5", "2026-03-02/7.yaml:7:5"),
         spots(shop.replacing(Bench.JOB, "at front", "at front\n  - arm at rear-left")));
   }
 

@@ -1,0 +1,74 @@
+package baysheet.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import baysheet.plan.CheckLine;
+import baysheet.plan.Sheet;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What the book says that a vehicle does not have stands nowhere on its sheet. */
+class AbsentOnTheSheetTest {
+  private static final String BOOK = "vehicles/larkfell-pipit-2015.yaml";
+
+  @TempDir private Path folder;
+
+  private static List<Sheet.SheetStep> steps(MadeSheet made) {
+    return made.sheet().sections().stream().flatMap(it -> it.steps().stream()).toList();
+  }
+
+  private static boolean named(MadeSheet made, String item) {
+    return steps(made).stream()
+        .anyMatch(
+            step -> (step.undo() + " " + step.doUp() + " " + step.disturb()).contains(item + "@"));
+  }
+
+  /** Front discs: the screw's step is also the disc's, so it stays and says so. */
+  @Test
+  void aScrewThatThereIsNotHasNoRowAndNoStepOfItsOwn() {
+    CopyOfTheDemo demo = CopyOfTheDemo.in(folder);
+    assertTrue(named(demo.made("2401"), "disc-screw"));
+    int rows = demo.made("2401").sheet().torque().size();
+    demo.replacing(BOOK, "    disc-screw:", "    # disc-screw:")
+        .replacing(BOOK, "  front-wheels:\n", "  front-wheels:\n    absent: [disc-screw]\n");
+    MadeSheet made = demo.made("2401");
+    assertFalse(named(made, "disc-screw"));
+    assertEquals(rows - 1, made.sheet().torque().size());
+    assertTrue(
+        made.sheet().torque().stream().noneMatch(line -> line.fastener().equals("disc-screw")));
+    assertTrue(named(made, "brake-disc"), "the disc still comes off");
+    // Both directions: the screw is taken out in the disc's step, and put in with it.
+    List<String> said =
+        steps(made).stream()
+            .flatMap(step -> step.details().stream())
+            .filter(detail -> detail.equals("this vehicle has no disc locating screw"))
+            .toList();
+    assertFalse(said.isEmpty());
+  }
+
+  /** An access of which nothing is left: what was behind it is reached all the same. */
+  @Test
+  void aTrayThatThereIsNotIsNeitherTakenOffNorLookedAt() {
+    CopyOfTheDemo demo = CopyOfTheDemo.in(folder);
+    MadeSheet before = demo.made("2404");
+    assertTrue(named(before, "undertray"));
+    assertTrue(checks(before).contains("panels-tight"));
+    String book = "vehicles/" + before.sheet().heading().book() + ".yaml";
+    demo.replacing(
+        book, "    undertray-screw:", "    absent: [undertray, undertray-screw]\n    # was:");
+    MadeSheet made = demo.made("2404");
+    assertFalse(named(made, "undertray"));
+    assertFalse(named(made, "undertray-screw"));
+    assertFalse(checks(made).contains("panels-tight"));
+    assertTrue(steps(made).stream().noneMatch(step -> step.procedure().equals("undertray")));
+    assertTrue(named(made, "on-its-wheels"), "it is raised all the same");
+  }
+
+  private static List<String> checks(MadeSheet made) {
+    return made.sheet().checks().stream().map(CheckLine::name).toList();
+  }
+}
