@@ -55,6 +55,7 @@ public final class Main {
       case "check" -> List.of(new CheckCommand(console).spec());
       case "explain" -> List.of(new ExplainCommand(console).spec());
       case "torque" -> List.of(new TorqueCommand(console, today).spec());
+      case "names" -> List.of(new NamesCommand(console).spec());
       case "start" -> List.of(new StartCommand(console, today).spec());
       default ->
           List.of(
@@ -63,6 +64,7 @@ public final class Main {
               new ExplainCommand(console).spec(),
               new TorqueCommand(console, today).spec(),
               new StartCommand(console, today).spec(),
+              new NamesCommand(console).spec(),
               new HelpCommand(console).spec());
     };
   }

@@ -213,6 +213,15 @@ final class ShopFolders {
     return CatalogueReader.read(node, problems).map(read -> new CatalogueFile(node, read));
   }
 
+  /** The catalogue that comes with the program, file by file. */
+  static List<Catalogue> builtInCatalogue() {
+    return BUILT_IN.stream()
+        .map(ShopFolders::builtIn)
+        .flatMap(file -> file.value().stream())
+        .map(CatalogueFile::catalogue)
+        .toList();
+  }
+
   private static Outcome<CatalogueFile> builtIn(String file) {
     Problems own = new Problems();
     String text = new String(Fonts.resource("/baysheet/catalogue/" + file), StandardCharsets.UTF_8);

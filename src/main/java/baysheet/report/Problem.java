@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param what what is wrong, one sentence without a full stop
  * @param expected what would have been right, where that can be said
  * @param nearest the known name most like what was written
+ * @param line what to write, as it would stand in the file, on one line
  * @param related further places to look at, each with a phrase that says what is there
  */
 public record Problem(
@@ -21,6 +22,7 @@ public record Problem(
     String what,
     Optional<String> expected,
     Optional<String> nearest,
+    Optional<String> line,
     List<Located<String>> related) {
   /** A longer sentence is cut: names and values in it come from files and may have any length. */
   private static final int LONGEST = 600;
@@ -31,29 +33,36 @@ public record Problem(
     what = TerminalText.bounded(what, LONGEST);
     expected = expected.map(text -> TerminalText.bounded(text, LONGEST));
     nearest = nearest.map(text -> TerminalText.bounded(text, LONGEST));
+    line = line.map(text -> TerminalText.bounded(text, LONGEST));
     related = List.copyOf(related);
   }
 
   /** A problem with nothing but its sentence. */
   public static Problem of(ProblemCode code, Span at, String what) {
-    return new Problem(code, at, what, Optional.empty(), Optional.empty(), List.of());
+    return new Problem(
+        code, at, what, Optional.empty(), Optional.empty(), Optional.empty(), List.of());
   }
 
   /** The same problem, saying what was expected. */
   public Problem expecting(String text) {
-    return new Problem(code, at, what, Optional.of(text), nearest, related);
+    return new Problem(code, at, what, Optional.of(text), nearest, line, related);
   }
 
   /** The same problem, with the nearest known name when there is one. */
   public Problem near(Optional<String> name) {
-    return new Problem(code, at, what, expected, name, related);
+    return new Problem(code, at, what, expected, name, line, related);
+  }
+
+  /** The same problem, with a line that would put it right once its gaps are filled in. */
+  public Problem writing(String text) {
+    return new Problem(code, at, what, expected, nearest, Optional.of(text), related);
   }
 
   /** The same problem, pointing at one more place. */
   public Problem seeAlso(String word, Span place) {
     List<Located<String>> more = new ArrayList<>(related);
     more.add(new Located<>(word, place));
-    return new Problem(code, at, what, expected, nearest, more);
+    return new Problem(code, at, what, expected, nearest, line, more);
   }
 
   /** Whether this stops the job. */

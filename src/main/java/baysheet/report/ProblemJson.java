@@ -17,7 +17,7 @@ import java.util.Optional;
  *
  * <pre>{@code
  * {"format": 1,
- *  "problems": [{"code", "severity": "error" | "warning", "at", "what", "expected"?, "nearest"?,
+ *  "problems": [{"code", "severity": "error" | "warning", "at", "what", "expected"?, "line"?, "nearest"?,
  *                "related": [{"word", "at"}]}],
  *  "errors", "warnings", "files", "consequence"}
  * at: {"file", "line", "column", "endLine", "endColumn"}
@@ -75,6 +75,7 @@ public final class ProblemJson {
     place(problem.at());
     json.writeStringField("what", problem.what());
     optional("expected", problem.expected());
+    optional("line", problem.line());
     optional("nearest", problem.nearest());
     json.writeArrayFieldStart("related");
     for (Located<String> related : problem.related()) {

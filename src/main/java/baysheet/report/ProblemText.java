@@ -88,6 +88,10 @@ public final class ProblemText {
     written(problem.at(), lines).ifPresent(line -> note("You wrote: " + line));
     problem.nearest().ifPresent(name -> note("Did you mean " + name + "?"));
     problem.expected().ifPresent(text -> note(sentence("Expected: " + text)));
+    // To be copied, so it is not broken.
+    problem
+        .line()
+        .ifPresent(text -> out.append(WRAPPED_INDENT).append(TerminalText.safe(text)).append('\n'));
     problem.related().forEach(place -> note(capitalized(place.value()) + ": " + where(place.at())));
     note("More: baysheet help " + problem.code().word());
     out.append('\n');

@@ -294,8 +294,9 @@ final class ItemRule {
                         words(place),
                         asking.task().procedure()))
             .expecting(
-                "under %s in the book: %s: {count: …, thread: …, head: …, torque: unknown}, or absent: [%s] if this vehicle has none"
-                    .formatted(group, name, name))
+                "absent: [%s] in the book if this vehicle has none, otherwise under %s the line below"
+                    .formatted(name, group))
+            .writing(name + ": {count: …, thread: …, head: …, torque: unknown}")
             .near(Nearest.slip(name, around(place)))
             .seeAlso("the step", written.at());
     return book.named(name)

@@ -85,17 +85,18 @@ class NamesTest {
     Problem problem = problems(lacking()).get(0);
     assertEquals(
         Optional.of(
-            "under front-wheels in the book: arm-bolt: {count: …, thread: …, head: …, torque: unknown},"
-                + " or absent: [arm-bolt] if this vehicle has none"),
+            "absent: [arm-bolt] in the book if this vehicle has none, otherwise under front-wheels"
+                + " the line below"),
         problem.expected());
+    assertEquals(
+        Optional.of("arm-bolt: {count: …, thread: …, head: …, torque: unknown}"), problem.line());
     assertEquals(Optional.empty(), problem.nearest());
   }
 
   /** What is pasted and not filled in is told, never taken for a figure. */
   @Test
   void theLineToPasteIsNoFigure() {
-    String expected = problems(lacking()).get(0).expected().orElseThrow();
-    String line = expected.substring(expected.indexOf("arm-bolt:"), expected.indexOf("}") + 1);
+    String line = problems(lacking()).get(0).line().orElseThrow();
     Problems problems = new Problems();
     YamlFile.parse(
             new Source(
