@@ -8,7 +8,6 @@ import baysheet.books.Procedure;
 import baysheet.books.ShopFolder;
 import baysheet.books.Step;
 import baysheet.report.Located;
-import baysheet.report.Nearest;
 import baysheet.report.Problem;
 import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
@@ -20,8 +19,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -38,7 +35,7 @@ final class ItemRule {
   private final Problems problems;
   private final Map<ItemAt, Bound> things = new LinkedHashMap<>();
   private final Set<ItemAt> fastenersNamed = new LinkedHashSet<>();
-  private final Set<List<String>> told = new LinkedHashSet<>();
+  private final MissingFasteners missing;
 
   ItemRule(EffectiveBook book, ShopFolder folder, FastenerRule fasteners, Problems problems) {
     this.book = book;
@@ -46,6 +43,7 @@ final class ItemRule {
     this.known = folder.names();
     this.fasteners = fasteners;
     this.problems = problems;
+    this.missing = new MissingFasteners(book, folder.names(), fasteners, problems);
   }
 
   /** Everything bound so far. */
@@ -135,7 +133,7 @@ final class ItemRule {
                 .formatted(
                     book.own().vehicle().value(),
                     String.join(" and no ", absent),
-                    words(asking.place()),
+                    asking.place().word().replace('-', ' '),
                     asking.task().procedure(),
                     step.text().value()))
         .expecting("a procedure for vehicles without it")
@@ -249,7 +247,7 @@ final class ItemRule {
       return new Found.Nothing();
     }
     if (item == null || isFastener(item)) {
-      tellOnce(lacking(written, place, asking), name, place);
+      missing.report(written, place, asking);
       return new Found.Nothing();
     }
     ItemAt here = new ItemAt(name, place);
@@ -260,70 +258,5 @@ final class ItemRule {
   /** The catalogue words a fastener, but only a book can say how it is tightened. */
   private static boolean isFastener(Catalogue.Item item) {
     return item.kinds().stream().anyMatch(kind -> kind.value().equals("fastener"));
-  }
-
-  /** What a book lacks is one gap to fill, however many steps and sides ask for it. */
-  private void tellOnce(Problem problem, String name, Place place) {
-    if (told.add(List.of(name, place.axle().orElse(place).word())) && !isMisspelt(name)) {
-      problems.add(problem);
-    }
-  }
-
-  /** Whether the book has it under a name that nothing asks for; that is told already. */
-  private boolean isMisspelt(String name) {
-    return book.names().stream()
-        .filter(own -> !known.knows(Sort.FASTENER, own))
-        .anyMatch(own -> Nearest.of(own, List.of(name)).isPresent());
-  }
-
-  /**
-   * The gap is in the book and shows in the job, so it is told there, with the line that would
-   * close it. Figures are left out: nobody should paste one that was made up here.
-   */
-  private Problem lacking(Located<String> written, Place place, Asking asking) {
-    String name = written.value();
-    String group = group(place);
-    Problem problem =
-        Problem.of(
-                ProblemCode.MISSING_FASTENER,
-                asking.work(),
-                "the spec book %s has no fastener \"%s\" at the %s, and %s needs it"
-                    .formatted(
-                        book.own().vehicle().value(),
-                        name,
-                        words(place),
-                        asking.task().procedure()))
-            .expecting(
-                "absent: [%s] in the book if this vehicle has none, otherwise under %s the line below"
-                    .formatted(name, group))
-            .writing(name + ": {count: …, thread: …, head: …, torque: unknown}")
-            .near(Nearest.slip(name, around(place)))
-            .seeAlso("the step", written.at());
-    return book.named(name)
-        .findFirst()
-        .map(
-            other ->
-                problem.seeAlso(
-                    "the book has one under " + other.getKey().group(),
-                    other.getValue().name().at()))
-        .orElse(problem.seeAlso("the book", book.own().vehicle().at()));
-  }
-
-  /** The fasteners that the book has around a place. */
-  private Set<String> around(Place place) {
-    return book.names().stream()
-        .filter(name -> fasteners.home(name, place).isPresent())
-        .collect(Collectors.toCollection(TreeSet::new));
-  }
-
-  /** Under which a fastener of a place usually stands. */
-  private static String group(Place place) {
-    return place.kind() == Place.Kind.WHEEL
-        ? place.axle().orElseThrow().word() + "-wheels"
-        : place.word();
-  }
-
-  private static String words(Place place) {
-    return place.word().replace('-', ' ');
   }
 }
