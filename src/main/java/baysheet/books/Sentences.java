@@ -27,26 +27,29 @@ final class Sentences {
     return Problem.of(
             ProblemCode.NAME_DIFFERS,
             name.at(),
-            quoted(name.value()) + " is not the name of its file, " + quoted(fileName))
-        .expecting(fileName + ", or another file name");
+            "the name "
+                + quoted(name.value())
+                + " differs from the name of the file, "
+                + quoted(fileName))
+        .expecting(fileName + "; or rename the file");
   }
 
   static Problem namesItself(Span at, String name, String key) {
     return Problem.of(
             ProblemCode.NAMES_ITSELF, at, quoted(name) + " names itself under " + quoted(key))
-        .expecting("another name, or the line left out");
+        .expecting("another name; or delete the line");
   }
 
   static Problem listedTwice(Located<?> again, Located<?> first) {
     return Problem.of(
-            ProblemCode.LISTED_TWICE, again.at(), quoted(again.value()) + " stands here twice")
-        .seeAlso("first written here", first.at());
+            ProblemCode.LISTED_TWICE, again.at(), quoted(again.value()) + " is listed twice")
+        .seeAlso("first listed", first.at());
   }
 
   static <T> Outcome<T> unknownPlace(String text, Collection<String> known) {
     return new Outcome.Bad<>(
         ProblemCode.UNKNOWN_PLACE,
-        quoted(text) + " is no place on a vehicle",
+        quoted(text) + " is not a place on a vehicle",
         "one of " + join(known),
         Nearest.of(text, known));
   }
@@ -54,44 +57,48 @@ final class Sentences {
   static <T> Outcome<T> missingPlace(String text) {
     return Outcome.bad(
         ProblemCode.MISSING_PLACE,
-        quoted(text) + " does not say where",
-        "a name and its place, as in lower-arm at front-left");
+        quoted(text) + " has no place",
+        "a name and its place, such as lower-arm at front-left");
   }
 
   static <T> Outcome<T> notAnId(String text) {
     return Outcome.bad(
         ProblemCode.NOT_A_NAME,
-        quoted(text) + " cannot serve as a name here",
-        "letters a to z, digits and single hyphens, as in T1, floor or 2417");
+        quoted(text) + " cannot be used as a name",
+        "letters a to z, digits and single hyphens, such as T1, floor or 2417");
   }
 
   static <T> Outcome<T> notATerm(String text) {
     return Outcome.bad(
-        quoted(text) + " is no term of the trade", "one or a few words without a figure");
+        quoted(text) + " is not a term of the trade", "one or a few words without a number");
   }
 
   static <T> Outcome<T> notARevision(String text) {
     return Outcome.bad(
-        ProblemCode.BAD_VALUE, quoted(text) + " is no revision", "one capital letter, as in A");
+        ProblemCode.BAD_VALUE,
+        quoted(text) + " is not a revision",
+        "one capital letter, such as A");
   }
 
   static <T> Outcome<T> notYears(String text) {
     return Outcome.bad(
         ProblemCode.BAD_VALUE,
-        quoted(text) + " are no years",
-        "a year or a range: 2017, or 2015..2019");
+        quoted(text) + " is not a year or a range of years",
+        "a year such as 2017, or a range such as 2015..2019");
   }
 
   static <T> Outcome<T> notProtection(String text) {
     return Outcome.bad(
         ProblemCode.BAD_VALUE,
-        quoted(text) + " is no number of ISO 7010 for protection",
-        "such as M004");
+        quoted(text) + " is not an ISO 7010 number of protective equipment",
+        "a number such as M004");
   }
 
   static <T> Outcome<T> notAFactor(String text) {
     return Outcome.bad(
-        ProblemCode.BAD_VALUE, quoted(text) + " is no factor", "a figure from 1 to 10: 1.5");
+        ProblemCode.BAD_VALUE,
+        quoted(text) + " is not a factor",
+        "a number from 1 to 10, such as 1.5");
   }
 
   // --- figures ---
@@ -116,21 +123,23 @@ final class Sentences {
         thousands.print()
             + ", or "
             + new Quantity(new BigDecimal(decimals), written.unit()).print()
-            + " where the point stands before decimals");
+            + " if it is a decimal point");
   }
 
   static <T> Outcome<T> notAUnit(String text, String phrase, Collection<String> known) {
     return Outcome.bad(
-        ProblemCode.BAD_UNIT, quoted(text) + " is no unit for " + phrase, "one of " + join(known));
+        ProblemCode.BAD_UNIT,
+        quoted(text) + " is not a unit for " + phrase,
+        "one of " + join(known));
   }
 
   static Problem tooManyUnits(Span at) {
-    return Problem.of(ProblemCode.BAD_UNIT, at, "this is not one unit or two")
-        .expecting("the unit to print big, and at most one to print small");
+    return Problem.of(ProblemCode.BAD_UNIT, at, "one or two units are expected here")
+        .expecting("the unit to print large, and at most one to print small");
   }
 
   static Problem massOutsideWheelbase(Span at, Span wheelbase) {
-    return Problem.of(ProblemCode.OUT_OF_RANGE, at, "the centre of mass lies outside the wheelbase")
+    return Problem.of(ProblemCode.OUT_OF_RANGE, at, "the centre of mass is outside the wheelbase")
         .expecting("less than the wheelbase")
         .seeAlso("the wheelbase", wheelbase);
   }
@@ -138,28 +147,31 @@ final class Sentences {
   // --- fasteners ---
 
   static Problem orderForOne(Span at, int count) {
-    return Problem.of(ProblemCode.BAD_ORDER, at, count + " of them have no order to speak of")
-        .expecting("no order, or the right count");
+    return Problem.of(
+            ProblemCode.BAD_ORDER,
+            at,
+            count + (count == 1 ? " fastener has" : " fasteners have") + " no tightening sequence")
+        .expecting("no key order, or the right count");
   }
 
   static Problem rowsDoNotSum(Span at, int sum, Located<Integer> count) {
     return Problem.of(
             ProblemCode.BAD_ORDER,
             at,
-            "the rows hold " + sum + " fasteners and the count is " + count.value())
+            "the rows hold " + sum + " fasteners, but the count is " + count.value())
         .seeAlso("the count", count.at());
   }
 
   static Problem orderOfOrders(Span at) {
-    return Problem.of(
-            ProblemCode.BAD_ORDER, at, "lists inside a list do not say what their figures mean")
-        .expecting("circle, the positions one after another as in [3, 1, 2, 4], or {rows: [5, 5]}");
+    return Problem.of(ProblemCode.BAD_ORDER, at, "a list of lists is not a tightening sequence")
+        .expecting(
+            "circle, the positions in their sequence such as [3, 1, 2, 4], or {rows: [5, 5]}");
   }
 
   static Problem passesOfStages(Span at, Span torque) {
     return Problem.of(
-            ProblemCode.BAD_PASSES, at, "passes divide one plain torque, and this is none")
-        .expecting("either passes or a list of stages")
+            ProblemCode.BAD_PASSES, at, "passes need one plain torque, but this is not one")
+        .expecting("passes or a list of stages, not both")
         .seeAlso("the torque", torque);
   }
 
@@ -180,16 +192,17 @@ final class Sentences {
   }
 
   static Problem pointsOutOfPlace(Span at) {
-    return Problem.of(ProblemCode.BAD_POINTS, at, "points say nothing about this form of socket")
-        .expecting("6 or 12 at hex, 12 or nothing at 12-point, nothing elsewhere");
+    return Problem.of(ProblemCode.BAD_POINTS, at, "points are not used for this form of socket")
+        .expecting("6 or 12 for hex, 12 or nothing for 12-point, nothing for other forms");
   }
 
   static <T> Outcome<T> notPoints(String text) {
-    return Outcome.bad(ProblemCode.BAD_POINTS, quoted(text) + " is no number of points", "6 or 12");
+    return Outcome.bad(
+        ProblemCode.BAD_POINTS, quoted(text) + " is not a number of points", "6 or 12");
   }
 
   static Problem empty(Span at, String what) {
-    return Problem.of(ProblemCode.EMPTY_VALUE, at, "there is nothing in it").expecting(what);
+    return Problem.of(ProblemCode.EMPTY_VALUE, at, "this is empty").expecting(what);
   }
 
   // --- procedures and jobs ---
@@ -200,41 +213,42 @@ final class Sentences {
   }
 
   static Problem noWork(Span at) {
-    return Problem.of(ProblemCode.NO_WORK, at, "the job asks for no work")
-        .expecting("at least one procedure at its place, as in lower-arm at front-left");
+    return Problem.of(ProblemCode.NO_WORK, at, "the job has no work")
+        .expecting("at least one procedure with its place, such as lower-arm at front-left");
   }
 
   static Problem alone(Located<String> with, Located<String> by) {
     return Problem.of(
             ProblemCode.SAME_PERSON,
             with.at(),
-            quoted(with.value()) + " cannot work with themselves")
-        .expecting("somebody else, or the line left out")
-        .seeAlso("who does the job", by.at());
+            quoted(with.value()) + " is named under both by: and with:")
+        .expecting("somebody else; or delete the line")
+        .seeAlso("by", by.at());
   }
 
   static <T> Outcome<T> appliedToNothing(String text) {
     return Outcome.bad(
         ProblemCode.BAD_VALUE,
-        quoted(text) + " does not say what it goes on",
-        "a product, or a product and its item: brake grease on caliper-guide-pin");
+        quoted(text) + " does not say what it is applied to",
+        "a product, or a product and its item, such as brake grease on caliper-guide-pin");
   }
 
   // --- catalogue ---
 
   static Problem emptyTrigger(Span at) {
-    return Problem.of(ProblemCode.EMPTY_TRIGGER, at, "this would always hold")
-        .expecting("at least one key, such as undo or kind");
+    return Problem.of(
+            ProblemCode.EMPTY_TRIGGER,
+            at,
+            "this trigger has no condition, so it would always apply")
+        .expecting("at least one key such as undo or kind");
   }
 
   static Problem stepAtAnotherMoment(Span at, Located<Moment> moment) {
     return Problem.of(
             ProblemCode.STEP_AT_OTHER_MOMENT,
             at,
-            "a check due "
-                + moment.value().word()
-                + " has its place and is no step of the sequence")
-        .expecting("moment: raised, or no step")
+            "a check due " + moment.value().word() + " cannot be a step of the sequence")
+        .expecting("moment: raised, or no key step")
         .seeAlso("moment", moment.at());
   }
 
@@ -242,9 +256,9 @@ final class Sentences {
     return Problem.of(
             ProblemCode.IN_TWO_FILES,
             again.at(),
-            quoted(again.text()) + " stands under " + section + " in two of the shop's files")
+            quoted(again.text()) + " is listed under " + section + " in two files of the shop")
         .expecting("each name in one file only")
-        .seeAlso("first written here", first.at());
+        .seeAlso("first listed", first.at());
   }
 
   private static String quoted(Object text) {

@@ -95,8 +95,8 @@ final class Batch {
     return Problem.of(
             ProblemCode.NOT_ENOUGH_MEMORY,
             new Source(YamlFiles.shown(file), "").whole(),
-            "working on this file took more memory than there is")
-        .expecting("less in this file, or more memory: java -Xmx1g -jar baysheet.jar");
+            "the work on this file needed more memory than the program has")
+        .expecting("a smaller file, or more memory: java -Xmx1g -jar baysheet.jar");
   }
 
   /** A fault is kept with its job, to be told in full once the others are done. */

@@ -56,7 +56,8 @@ final class DayFolders {
 
   /** Folders of other use may stand in a shop folder: one for the sheets, one for layouts. */
   private static boolean isOfJobs(Path folder) {
-    return date(folder).isPresent() || !numbers(folder).isEmpty();
+    boolean misnamed = FolderListing.nearlyOwn(folder, OWN).isPresent();
+    return date(folder).isPresent() || !misnamed && !numbers(folder).isEmpty();
   }
 
   /** What stands in a shop folder itself, by name. */

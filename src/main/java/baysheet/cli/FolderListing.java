@@ -57,7 +57,7 @@ record FolderListing(List<Path> files, List<Path> unread) {
   static FolderListing of(Path folder, Problems problems) {
     if (!Files.isDirectory(folder)) {
       problems.add(
-          error(folder, ProblemCode.NOT_A_FOLDER, whatIs(folder) + " where a folder should be"));
+          error(folder, ProblemCode.NOT_A_FOLDER, whatIs(folder) + ", but a folder is expected"));
       return new FolderListing(List.of(), List.of());
     }
     try (Stream<Path> entries = Files.list(folder)) {
@@ -79,7 +79,7 @@ record FolderListing(List<Path> files, List<Path> unread) {
   static Optional<Problem> unfit(Path file) {
     if (!Files.isRegularFile(file)) {
       return Optional.of(
-          error(file, ProblemCode.NOT_A_FILE, whatIs(file) + " where a file should be"));
+          error(file, ProblemCode.NOT_A_FILE, whatIs(file) + ", but a file is expected"));
     }
     return Files.isReadable(file)
         ? Optional.empty()
@@ -162,18 +162,18 @@ record FolderListing(List<Path> files, List<Path> unread) {
     return error(
             entry,
             ProblemCode.MISNAMED_FILE,
-            "only files whose names end in " + ENDING + " are read")
+            "this file is not read, because its name does not end in " + ENDING)
         .expecting("the name " + right);
   }
 
   private static Problem unexpected(Path entry) {
     return error(entry, ProblemCode.UNEXPECTED_FILE, whatIs(entry) + " that is not read")
-        .expecting("files whose names end in " + ENDING + " beside one another, and nothing else");
+        .expecting("only files with names that end in " + ENDING);
   }
 
   private static String whatIs(Path path) {
     if (Files.isSymbolicLink(path) && !Files.exists(path)) {
-      return "this is a link that leads nowhere";
+      return "this is a link to something that does not exist";
     }
     if (Files.isDirectory(path)) {
       return "this is a folder";
@@ -187,7 +187,9 @@ record FolderListing(List<Path> files, List<Path> unread) {
     return Problem.of(
         ProblemCode.IGNORED_FILE,
         at(folder),
-        "not read, as no file of the shop: " + first + (more > 0 ? " and " + more + " more" : ""));
+        (names.size() == 1 ? "this file is not read: " : "these files are not read: ")
+            + first
+            + (more > 0 ? " and " + more + " more" : ""));
   }
 
   /** Folders whose names are nearly those of the shop's own are never read by that name. */
@@ -221,7 +223,10 @@ record FolderListing(List<Path> files, List<Path> unread) {
         : Nearest.of(name, own)
             .map(
                 near ->
-                    error(folder, ProblemCode.MISNAMED_FOLDER, "no folder of this name is read")
+                    error(
+                            folder,
+                            ProblemCode.MISNAMED_FOLDER,
+                            "a folder with this name is not read")
                         .expecting("the name " + near));
   }
 

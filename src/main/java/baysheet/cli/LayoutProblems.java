@@ -10,6 +10,8 @@ import baysheet.report.Problems;
 import baysheet.report.Source;
 import baysheet.report.Span;
 import baysheet.template.Box;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -27,7 +29,10 @@ record LayoutProblems(Source job, Function<Box.Where, Span> layout) {
   /** Where one thing stands wrong, many do. */
   private static final int MOST = 5;
 
-  private static final String PLACED_HERE = "the layout places it here";
+  /** Enough of a word to find it in a file. */
+  private static final int LONGEST_QUOTE = 60;
+
+  private static final String PLACED_HERE = "printed by the layout";
   private static final String FOR_JOB = "the job";
 
   /** Characters of files were checked where they stand; these are the layout's own. */
@@ -37,7 +42,7 @@ record LayoutProblems(Source job, Function<Box.Where, Span> layout) {
           Problem.of(
               ProblemCode.NO_GLYPH,
               layout.apply(glyph.at()),
-              "the layout prints U+%04X in \"%s\", which the font lacks"
+              "the layout prints U+%04X in \"%s\", which the font does not contain"
                   .formatted(glyph.codePoint(), glyph.text())));
     }
   }
@@ -47,7 +52,8 @@ record LayoutProblems(Source job, Function<Box.Where, Span> layout) {
     if (fit instanceof PageFit.Overrun overrun && overrun.tooWide().isEmpty()) {
       problems.add(tooTall(overrun));
     } else if (fit instanceof PageFit.Overrun overrun) {
-      overrun.tooWide().stream().limit(MOST).map(this::tooWide).forEach(problems::add);
+      problems.add(
+          tooWide(Collections.max(overrun.tooWide(), Comparator.comparingLong(TooWide::by))));
     } else if (fit instanceof PageFit.Unprintable unprintable) {
       unprintable.faults().stream().limit(MOST).map(this::unprintable).forEach(problems::add);
     }
@@ -64,18 +70,26 @@ record LayoutProblems(Source job, Function<Box.Where, Span> layout) {
             job.whole(),
             "the sheet is "
                 + overrun.byMillimetres()
-                + " mm too long for one page at the smallest size")
-        .expecting("less work on one job file; the tallest blocks are " + tallest);
+                + " mm too long for one page at the smallest text size")
+        .expecting("less work in this job; the tallest parts are: " + tallest);
   }
 
-  /** The word comes from the job or its books, the place from the layout. */
+  /**
+   * The widest, for it may have narrowed the columns of the others. The word comes from the job or
+   * its books, the place from the layout.
+   */
   private Problem tooWide(TooWide wide) {
     return Problem.of(
             ProblemCode.PAGE_TOO_WIDE,
             job.whole(),
             "\"%s\" is %s mm wider than its place on the sheet"
-                .formatted(wide.what(), wide.millimetres()))
+                .formatted(quoted(wide.what()), wide.millimetres()))
+        .expecting("shorter words, or spaces or hyphens between them")
         .seeAlso(PLACED_HERE, layout.apply(wide.at()));
+  }
+
+  private static String quoted(String text) {
+    return text.length() <= LONGEST_QUOTE ? text : text.substring(0, LONGEST_QUOTE) + "…";
   }
 
   private Problem unprintable(PageCheck.Fault fault) {

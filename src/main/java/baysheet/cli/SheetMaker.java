@@ -57,9 +57,13 @@ final class SheetMaker {
     if (job.isEmpty()) {
       return Optional.empty();
     }
-    JobIdentity identity = new JobIdentity(job.get(), file, folders, problems);
+    Problems later = new Problems();
+    JobIdentity identity = new JobIdentity(job.get(), file, folders, later);
     identity.checkNumber();
-    return identity.date().flatMap(date -> Resolver.resolve(job.get(), folder, date, problems));
+    Optional<Resolved> resolved =
+        identity.date().flatMap(date -> Resolver.resolve(job.get(), folder, date, later));
+    problems.addElsewhere(later);
+    return resolved.filter(all -> !problems.hasErrors());
   }
 
   /** The finished page of a job; empty when problems with errors were added. */

@@ -13,8 +13,11 @@ public sealed interface Item {
   /** The smallest rectangle around it. */
   Area area();
 
-  /** The line that prints it for people. */
+  /** The line that prints it in a comparison of pages. */
   String describe();
+
+  /** What a sentence calls it. */
+  String called();
 
   /**
    * A stretch of text in one font on one line.
@@ -37,6 +40,9 @@ public sealed interface Item {
       long descent,
       String text)
       implements Item {
+    /** Enough of a text to find it on the page. */
+    private static final int LONGEST_QUOTE = 40;
+
     public Glyphs {
       Objects.requireNonNull(text);
     }
@@ -50,6 +56,13 @@ public sealed interface Item {
     public String describe() {
       String face = bold ? "bold" : "regular";
       return "text      %s %s %s %s".formatted(area(), PageText.points(size), face, text);
+    }
+
+    @Override
+    public String called() {
+      return "the text \""
+          + (text.length() <= LONGEST_QUOTE ? text : text.substring(0, LONGEST_QUOTE) + "…")
+          + "\"";
     }
   }
 
@@ -69,6 +82,11 @@ public sealed interface Item {
     public String describe() {
       return "line      %s %s".formatted(area(), PageText.points(thickness));
     }
+
+    @Override
+    public String called() {
+      return "a line";
+    }
   }
 
   /** The outline of a rectangle; the stroke runs along its edges, half in and half out. */
@@ -86,6 +104,11 @@ public sealed interface Item {
     public String describe() {
       return "rectangle %s %s".formatted(area(), PageText.points(thickness));
     }
+
+    @Override
+    public String called() {
+      return "a border";
+    }
   }
 
   /** The outline of a circle. */
@@ -99,6 +122,11 @@ public sealed interface Item {
     @Override
     public String describe() {
       return "circle    %s %s".formatted(area(), PageText.points(thickness));
+    }
+
+    @Override
+    public String called() {
+      return "a circle";
     }
   }
 
@@ -117,6 +145,11 @@ public sealed interface Item {
     @Override
     public String describe() {
       return "triangle  %s".formatted(area());
+    }
+
+    @Override
+    public String called() {
+      return "a triangle";
     }
   }
 
@@ -140,6 +173,11 @@ public sealed interface Item {
     @Override
     public String describe() {
       return "pen       %s %s %s".formatted(edge, kind, name);
+    }
+
+    @Override
+    public String called() {
+      return "the box for a pen \"" + name + "\"";
     }
   }
 

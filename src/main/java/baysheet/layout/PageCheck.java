@@ -67,10 +67,10 @@ public final class PageCheck {
     for (int i = 0; i < page.page().items().size() && !isEnough(); i++) {
       Item item = page.page().items().get(i);
       if (!inside.contains(item.area())) {
-        faults.add(new Fault("beyond the margin: " + item.describe(), page.origins().get(i)));
+        faults.add(new Fault("beyond the margin: " + item.called(), page.origins().get(i)));
       }
       if (item instanceof Item.Glyphs glyphs && glyphs.size() < leastText) {
-        String what = "smaller than " + PageText.points(leastText) + ": " + item.describe();
+        String what = "smaller than " + PageText.points(leastText) + " pt: " + item.called();
         faults.add(new Fault(what, page.origins().get(i)));
       }
     }
@@ -100,7 +100,7 @@ public final class PageCheck {
     Piece named = other.solid ? other : one;
     faults.add(
         new Fault(
-            "on one another: " + item(one).describe() + " / " + item(other).describe(),
+            "on one another: " + item(one).called() + " and " + item(other).called(),
             page.origins().get(named.item)));
   }
 

@@ -97,8 +97,8 @@ final class SupportCheck {
             book,
             "the vehicle is raised, but the spec book has no "
                 + key
-                + ": nobody can say whether its supports carry it")
-        .expecting(key)
+                + ", so the load on its supports is not known")
+        .expecting("the key " + key)
         .seeAlso("job", resolved.job().at());
   }
 
@@ -145,7 +145,7 @@ final class SupportCheck {
     return Problem.of(
         ProblemCode.NO_STANDS,
         resolved.shop().at(),
-        "the vehicle is raised with a jack, but the crib has no stands");
+        "the vehicle is raised with a jack, but the shop has no stands");
   }
 
   /** A rating for a pair is halved before it is compared with one stand's load. */
@@ -160,7 +160,7 @@ final class SupportCheck {
           Problem.of(
                   ProblemCode.NO_STANDS,
                   stands.count().at(),
-                  "the crib has %s stands, the job needs %s"
+                  "the job needs %2$s stands, but the shop has %1$s"
                       .formatted(stands.count().value(), needed))
               .seeAlso("job", resolved.job().at()));
     }
@@ -200,7 +200,7 @@ final class SupportCheck {
           Problem.of(
                   ProblemCode.OVERLOADED,
                   at,
-                  "%s would carry %s and is rated for %s"
+                  "%s would carry %s, but is rated for %s"
                       .formatted(what, shown(load).print(), rating(rated).print()))
               .seeAlso("job", resolved.job().at()));
     }

@@ -18,7 +18,7 @@ import java.util.stream.Stream;
 
 /**
  * Whether each procedure makes sense by itself: what it takes off was on, goes back on once, and
- * comes off while somebody works at it. A slip here is the writer's, and is told at the step.
+ * comes off while somebody works at it. A slip here is the writer's, and is reported at the step.
  */
 final class TaskRule {
   private final Task task;
@@ -29,6 +29,9 @@ final class TaskRule {
   private final Problems problems;
   private final Map<ItemAt, Span> off = new LinkedHashMap<>();
   private final Set<ItemAt> everOff = new LinkedHashSet<>();
+
+  /** Removing an item twice also refits it twice: one slip, one message. */
+  private final Set<ItemAt> reported = new LinkedHashSet<>();
 
   private TaskRule(Task task, Set<ItemAt> offInJob, Problems problems) {
     this.task = task;
@@ -63,29 +66,34 @@ final class TaskRule {
     off.forEach(
         (item, at) ->
             problems.add(
-                Problem.of(ProblemCode.LEFT_OFF, at, item + " comes off and does not go on again")
-                    .expecting("a step that does it up after it came off, or none at all")));
+                Problem.of(ProblemCode.LEFT_OFF, at, named(item) + " is removed and never refitted")
+                    .expecting(
+                        "a step with do-up after the one with undo, or no step with do-up")));
   }
 
   private void play(Draft step) {
     inTime(step);
     for (ItemAt item : step.undo()) {
-      if (off.putIfAbsent(item, step.origin()) != null) {
-        problems.add(twice(step, item + " is taken off, and it is off already", off.get(item)));
+      if (off.putIfAbsent(item, step.origin()) != null && reported.add(item)) {
+        String what = named(item) + " is removed, but it is already off";
+        problems.add(twice(step, what, off.get(item)));
       }
       everOff.add(item);
     }
     for (ItemAt item : step.doUp()) {
       boolean wasOff = off.remove(item) != null;
       if (everOff.contains(item) && !wasOff) {
-        problems.add(twice(step, item + " is put on, and it is on already", step.origin()));
+        if (reported.add(item)) {
+          String what = named(item) + " is refitted, but it is already on";
+          problems.add(twice(step, what, step.origin()));
+        }
       } else if (!offInJob.contains(item)) {
         problems.add(
             Problem.of(
                     ProblemCode.NEVER_OFF,
                     step.origin(),
-                    item + " is put on, and no step of this job takes it off")
-                .expecting("a step that undoes it first, or no do-up of it"));
+                    named(item) + " is refitted, but no step of this job removes it")
+                .expecting("a step with undo before it, or no do-up of it"));
       }
     }
   }
@@ -93,8 +101,12 @@ final class TaskRule {
   private Problem twice(Draft step, String what, Span first) {
     Problem problem =
         Problem.of(ProblemCode.DONE_TWICE, step.origin(), what)
-            .expecting("each item taken off once and put on once in a procedure");
-    return first.equals(step.origin()) ? problem : problem.seeAlso("taken off", first);
+            .expecting("each item removed once and refitted once in a procedure");
+    return first.equals(step.origin()) ? problem : problem.seeAlso("removed", first);
+  }
+
+  private static String named(ItemAt item) {
+    return item.item() + " at " + item.place();
   }
 
   /**
@@ -111,9 +123,9 @@ final class TaskRule {
           Problem.of(
                   ProblemCode.WRONG_MOMENT,
                   step.origin(),
-                  "nothing is %s at the moment %s"
-                      .formatted(takesOff ? "taken off" : "put on", moment.word()))
-              .expecting("no moment, or one at which the work is done"));
+                  "nothing can be %s at the moment %s"
+                      .formatted(takesOff ? "removed" : "refitted", moment.word()))
+              .expecting("no key moment, or the moment at which the work is done"));
     }
   }
 }

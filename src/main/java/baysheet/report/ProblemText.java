@@ -116,7 +116,7 @@ public final class ProblemText {
   }
 
   private static String sentence(String text) {
-    return text.endsWith(".") || text.endsWith("?") || text.endsWith("!") ? text : text + ".";
+    return text.endsWith(".") || text.endsWith("?") ? text : text + ".";
   }
 
   private static String capitalized(String text) {

@@ -49,7 +49,7 @@ final class AccessRule {
       for (TaskId id : asked(work)) {
         origins.putIfAbsent(id, work);
         if (!asked.add(id)) {
-          problems.add(Problem.of(ProblemCode.WORK_TWICE, work.at(), id + " is asked for twice"));
+          problems.add(Problem.of(ProblemCode.WORK_TWICE, work.at(), id + " is listed twice"));
         }
       }
     }
@@ -126,8 +126,11 @@ final class AccessRule {
     List<TaskId> circle = new ArrayList<>(path);
     circle = circle.subList(circle.indexOf(again), circle.size());
     String written =
-        circle.stream().map(TaskId::toString).collect(Collectors.joining(" → ")) + " → " + again;
-    return Problem.of(ProblemCode.ACCESS_LOOP, access.at(), "access runs in a circle: " + written);
+        circle.stream().map(TaskId::toString).collect(Collectors.joining(", ")) + ", " + again;
+    return Problem.of(
+        ProblemCode.ACCESS_LOOP,
+        access.at(),
+        "these procedures need access by each other in a loop: " + written);
   }
 
   private Procedure procedure(TaskId id) {
@@ -147,10 +150,11 @@ final class AccessRule {
                   ProblemCode.PLACE_UNCLEAR,
                   asking.at(),
                   name
-                      + " is done at a "
+                      + " is done at one "
                       + kind.word()
-                      + ", and which one does not follow from "
-                      + from)
+                      + ", and \""
+                      + from
+                      + "\" does not say which")
               .expecting(name + " at " + WorkPlaces.phrase(kind)));
     }
     String served = procedure.get().name().value();
@@ -163,14 +167,24 @@ final class AccessRule {
     // By its own name a procedure is no more possible in a bay that lacks what it needs.
     List<Procedure> serving = own == null ? servers(name) : List.of(own);
     List<Procedure> here = serving.stream().filter(this::isPossible).toList();
+    Located<String> named = new Located<>(name, asking.at());
+    if (own == null && here.isEmpty() && isInFaultyFile(named)) {
+      problems.stop();
+      return Optional.empty();
+    }
     if (here.size() != 1) {
       problems.add(
-          serving.isEmpty()
-              ? folder.names().noProcedure(new Located<>(name, asking.at()))
-              : unserved(name, here, asking));
+          serving.isEmpty() ? folder.names().noProcedure(named) : unserved(name, here, asking));
       return Optional.empty();
     }
     return Optional.of(here.get(0));
+  }
+
+  /** A file with errors may be the procedure; or serve this role, if the name is not a slip. */
+  private boolean isInFaultyFile(Located<String> name) {
+    Set<String> faulty = folder.faulty().procedures();
+    return faulty.contains(name.value())
+        || !faulty.isEmpty() && folder.names().noProcedure(name).nearest().isEmpty();
   }
 
   private boolean isPossible(Procedure procedure) {
@@ -189,6 +203,6 @@ final class AccessRule {
             ? "no procedure serves \"" + name + "\" with a " + bay.equipment().word()
             : "several procedures serve \"" + name + "\" with a " + bay.equipment().word();
     return Problem.of(
-        ProblemCode.NO_ACCESS, asking.at(), which + ", which bay " + bay.name().value() + " has");
+        ProblemCode.NO_ACCESS, asking.at(), which + ", the equipment of bay " + bay.name().value());
   }
 }

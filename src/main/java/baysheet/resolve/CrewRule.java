@@ -34,8 +34,8 @@ final class CrewRule {
           Problem.of(
                   ProblemCode.APPRENTICE_ALONE,
                   job.by().at(),
-                  job.by().value() + " is an apprentice and cannot answer for a job")
-              .expecting("a technician under by:, the apprentice under with:"));
+                  job.by().value() + " is an apprentice and cannot be responsible for a job")
+              .expecting("a technician under by: and the apprentice under with:"));
     }
     return person;
   }

@@ -83,9 +83,10 @@ final class FastenerRule {
     return Problem.of(
             ProblemCode.AMBIGUOUS_PLACE,
             asked,
-            item.item() + " at " + item.place() + " stands under both " + groups)
-        .seeAlso("one", found.get(0).getValue().name().at())
-        .seeAlso("other", found.get(1).getValue().name().at());
+            "%s at %s is listed under both %s, and neither is more specific"
+                .formatted(item.item(), item.place(), groups))
+        .seeAlso("first entry", found.get(0).getValue().name().at())
+        .seeAlso("second entry", found.get(1).getValue().name().at());
   }
 
   private static Problem ambiguous(
@@ -93,10 +94,10 @@ final class FastenerRule {
     return Problem.of(
             ProblemCode.AMBIGUOUS_PLACE,
             asked,
-            "%s at %s is overridden both at %s and at %s"
+            "%s at %s is overridden at both %s and %s"
                 .formatted(item.item(), item.place(), one.place(), other.place()))
-        .seeAlso("one", one.item().at())
-        .seeAlso("other", other.item().at());
+        .seeAlso("first override", one.item().at())
+        .seeAlso("second override", other.item().at());
   }
 
   private Optional<Bound> bind(ItemAt item, EffectiveBook.Merged merged) {
@@ -140,7 +141,7 @@ final class FastenerRule {
   static Problem incomplete(String what, EffectiveBook.Merged merged) {
     String lacks = merged.text().count().isEmpty() ? "count" : "torque";
     return Problem.of(ProblemCode.MISSING_KEY, merged.name().at(), what + " has no " + lacks)
-        .expecting(lacks + ": here, or in the book this one is like");
+        .expecting("the key " + lacks + ", here or in the book under like:");
   }
 
   /**

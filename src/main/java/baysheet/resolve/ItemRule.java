@@ -197,7 +197,8 @@ final class ItemRule {
           Problem.of(
                   ProblemCode.PLACE_UNCLEAR,
                   written.at(),
-                  "\"" + written.value() + "\" is no single place seen from " + asking.place())
+                  "\"%s\" is not one place, as seen from %s"
+                      .formatted(written.value(), asking.place()))
               .expecting("a place such as front-left, or axle, side, engine or vehicle"));
       return new Found.Nothing();
     }

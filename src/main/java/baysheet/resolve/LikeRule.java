@@ -10,6 +10,8 @@ import baysheet.report.Problem;
 import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -28,12 +30,16 @@ final class LikeRule {
     while (top.like().isPresent()) {
       Located<String> like = top.like().get();
       SpecBook below = folder.books().get(like.value());
+      if (folder.faulty().books().contains(like.value())) {
+        problems.stop();
+        return Optional.empty();
+      }
       if (below == null) {
         problems.add(unknown(like, folder));
         return Optional.empty();
       }
       if (stack.contains(below)) {
-        problems.add(loop(stack, below, like));
+        problems.add(loop(stack.subList(stack.indexOf(below), stack.size())));
         return Optional.empty();
       }
       stack.add(below);
@@ -48,15 +54,21 @@ final class LikeRule {
         .near(Nearest.of(like.value(), folder.books().keySet()));
   }
 
-  private static Problem loop(List<SpecBook> stack, SpecBook again, Located<String> like) {
-    String circle =
-        stack.subList(stack.indexOf(again), stack.size()).stream()
-            .map(book -> book.vehicle().value())
-            .collect(Collectors.joining(" → "));
+  /** The same for each book of the loop, so that it is reported once. */
+  private static Problem loop(List<SpecBook> loop) {
+    SpecBook first = Collections.min(loop, Comparator.comparing(LikeRule::name));
+    List<SpecBook> ordered = new ArrayList<>(loop);
+    Collections.rotate(ordered, -loop.indexOf(first));
+    ordered.add(first);
     return Problem.of(
         ProblemCode.LIKE_LOOP,
-        like.at(),
-        "books are like one another in a circle: " + circle + " → " + again.vehicle().value());
+        first.like().orElseThrow().at(),
+        "these spec books are like each other in a loop: "
+            + ordered.stream().map(LikeRule::name).collect(Collectors.joining(", ")));
+  }
+
+  private static String name(SpecBook book) {
+    return book.vehicle().value();
   }
 
   private static EffectiveBook merge(List<SpecBook> stack) {

@@ -75,13 +75,17 @@ public final class Resolver {
   private static Optional<EffectiveBook> book(Job job, ShopFolder folder, Problems problems) {
     Located<String> name = job.vehicle().book();
     SpecBook book = folder.books().get(name.value());
+    if (folder.faulty().books().contains(name.value())) {
+      problems.stop();
+      return Optional.empty();
+    }
     if (book == null) {
       problems.add(
           Problem.of(
                   ProblemCode.UNKNOWN_BOOK,
                   name.at(),
                   "there is no spec book \"" + name.value() + "\"")
-              .expecting("a file vehicles/" + name.value() + ".yaml that can be read")
+              .expecting("a file vehicles/" + name.value() + ".yaml")
               .near(Nearest.of(name.value(), folder.books().keySet())));
       return Optional.empty();
     }
@@ -186,28 +190,31 @@ public final class Resolver {
 
   private static Problem unused(Job.Replacement change, Set<ItemAt> named, EffectiveBook book) {
     String name = change.item().value();
-    List<String> touched = named.stream().map(ItemAt::item).distinct().toList();
     if (book.absent(name, change.place()).isPresent()) {
       return Problem.of(
               ProblemCode.OVERRIDE_UNUSED,
               change.item().at(),
               "the spec book says that this vehicle has no \"%s\" at %s"
                   .formatted(name, change.place()))
-          .seeAlso("it says so here", book.absent(name, change.place()).get().at());
+          .seeAlso("spec book", book.absent(name, change.place()).get().at());
     }
+    boolean known = book.names().contains(name);
+    List<String> used =
+        named.stream()
+            .map(item -> item.item() + (known ? " at " + item.place() : ""))
+            .distinct()
+            .toList();
     String what =
-        book.names().contains(name)
-            ? "no step of this job touches \"" + name + "\" at " + change.place()
+        known
+            ? "no step of this job uses \"" + name + "\" at " + change.place()
             : "spec book \"%s\" has no fastener \"%s\""
                 .formatted(book.own().vehicle().value(), name);
     return Problem.of(
-            book.names().contains(name)
-                ? ProblemCode.OVERRIDE_UNUSED
-                : ProblemCode.UNKNOWN_FASTENER,
+            known ? ProblemCode.OVERRIDE_UNUSED : ProblemCode.UNKNOWN_FASTENER,
             change.item().at(),
             what)
-        .expecting("one of " + String.join(", ", touched))
-        .near(Nearest.of(name, touched))
+        .expecting("one of " + String.join(", ", used))
+        .near(known ? Optional.empty() : Nearest.of(name, used))
         .seeAlso("spec book", book.own().vehicle().at());
   }
 }

@@ -1,5 +1,6 @@
 package baysheet.template;
 
+import freemarker.core.InvalidReferenceException;
 import freemarker.core.ParseException;
 import freemarker.template.TemplateException;
 import java.util.List;
@@ -28,6 +29,9 @@ final class FreeMarkerMessage {
   }
 
   static String of(TemplateException e) {
+    if (e instanceof InvalidReferenceException) {
+      return "\"" + e.getBlamedExpressionString() + "\" has no value";
+    }
     // A calculation that the sandbox stopped: FreeMarker only says that something was thrown.
     return e.getCause() instanceof ArithmeticException cause
         ? cause.getMessage()

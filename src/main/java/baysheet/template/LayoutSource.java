@@ -98,23 +98,26 @@ final class LayoutSource {
     }
 
     void notWellFormed(Where where, String message) {
-      add(where, "the markup does not hold together in or after this element: " + message, "");
+      add(where, "the markup is not well-formed at or after this element: " + message, "");
     }
 
     void tooDeep(Where where, int limit) {
-      add(where, "elements stand in one another more than " + limit + " deep", "");
+      add(where, "elements are nested more than " + limit + " deep", "");
     }
 
     void rootIsNotForm(Where where, String name) {
-      add(where, "a layout starts with <form>, not with <" + name + ">", "<form>");
+      add(where, "a layout must start with <form>, not with <" + name + ">", "<form>");
     }
 
     void unknownElement(Where where, String name, String parent, List<String> known) {
-      add(where, "<" + parent + "> has no use for <" + name + ">", "one of " + tags(known));
+      add(where, "<" + parent + "> cannot contain <" + name + ">", "one of " + tags(known));
     }
 
     void strayText(Where where, String name, String text) {
-      add(where, "<" + name + "> holds loose text \"" + brief(text) + "\"", "<text> around it");
+      add(
+          where,
+          "<" + name + "> contains text that is not in <text>: \"" + brief(text) + "\"",
+          "<text> around it");
     }
 
     void nothingInside(Where where, String name, String wanted) {
@@ -139,12 +142,13 @@ final class LayoutSource {
     }
 
     void undeclared(Where where, String kind, String name, List<String> known) {
-      String wanted = known.isEmpty() ? "one declared first" : "one of " + String.join(", ", known);
+      String wanted =
+          known.isEmpty() ? "a declaration of it before" : "one of " + String.join(", ", known);
       add(where, "there is no " + kind + " \"" + name + "\" in this layout", wanted);
     }
 
     void twice(Where where, String kind, String name) {
-      add(where, "the " + kind + " \"" + name + "\" is there already", "a name of its own");
+      add(where, "the " + kind + " \"" + name + "\" is declared twice", "another name");
     }
 
     private void add(Where where, String what, String expected) {

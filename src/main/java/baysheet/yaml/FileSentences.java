@@ -11,7 +11,7 @@ final class FileSentences {
   private FileSentences() {}
 
   static Problem tooLarge(Source source) {
-    return Problem.of(ProblemCode.TOO_LARGE, source.whole(), "the file is too large to be read")
+    return Problem.of(ProblemCode.TOO_LARGE, source.whole(), "the file is too large")
         .expecting("at most " + YamlFile.MAX_BYTES / 1024 + " KiB of text");
   }
 
@@ -19,8 +19,8 @@ final class FileSentences {
     return Problem.of(
             ProblemCode.NOT_A_FILE,
             source.whole(),
-            folder ? "this is a folder where a file should be" : "this is not a regular file")
-        .expecting("a file of text; pipes and devices are not read");
+            folder ? "this is a folder, but a file is expected" : "this is not a regular file")
+        .expecting("a text file; pipes and devices are not read");
   }
 
   static Problem notUtf8(Span at, String why) {
@@ -36,9 +36,9 @@ final class FileSentences {
     String byteName = "the byte " + String.format(Locale.ROOT, "%02X", octet);
     return octet >= 0xA0
         ? byteName
-            + " is not UTF-8; an older editor may have meant "
+            + " is not valid UTF-8; in an older encoding it means "
             + Sentences.quoted(latin(octet))
-        : byteName + " is not UTF-8";
+        : byteName + " is not valid UTF-8";
   }
 
   private static String latin(int octet) {
@@ -49,8 +49,8 @@ final class FileSentences {
     return Problem.of(
             ProblemCode.CONTROL_CHARACTER,
             at,
-            "a character that cannot be seen stands here: " + named(point))
-        .expecting("letters, figures, signs and plain spaces only");
+            "the line contains an invisible character: " + named(point))
+        .expecting("letters, digits, signs and plain spaces only");
   }
 
   /** In a value such a character may come of a backslash, as the tab in {@code "C:\temp"}. */
@@ -58,14 +58,14 @@ final class FileSentences {
     return Problem.of(
             ProblemCode.CONTROL_CHARACTER,
             at,
-            "a character that cannot be seen stands in this value: " + named(point))
-        .expecting("letters, figures, signs and plain spaces; \\\\ for \\ between double quotes");
+            "the value contains an invisible character: " + named(point))
+        .expecting("letters, digits, signs and plain spaces; \\\\ for \\ inside double quotes");
   }
 
   static Problem oddSpace(Span at, int point) {
     return Problem.of(
-            ProblemCode.CONTROL_CHARACTER, at, "this space is not a plain one: " + named(point))
-        .expecting("plain spaces before a text and behind a colon or hyphen");
+            ProblemCode.CONTROL_CHARACTER, at, "this is not a plain space: " + named(point))
+        .expecting("plain spaces before a text and after a colon or hyphen");
   }
 
   private static String named(int point) {
@@ -75,27 +75,30 @@ final class FileSentences {
   }
 
   static Problem tabIndent(Span at, int more) {
-    String others = more == 0 ? "" : ", and " + more + " more " + (more == 1 ? "line" : "lines");
-    return Problem.of(ProblemCode.TAB_INDENT, at, "this line is indented with a tab" + others)
-        .expecting("spaces");
+    String what =
+        switch (more) {
+          case 0 -> "this line is indented with a tab";
+          case 1 -> "this line and 1 more line are indented with tabs";
+          default -> "this line and " + more + " more lines are indented with tabs";
+        };
+    return Problem.of(ProblemCode.TAB_INDENT, at, what).expecting("spaces");
   }
 
   static Problem emptyFile(Span at) {
-    return Problem.of(
-            ProblemCode.EMPTY_FILE, at, "the file has nothing in it but comments or blank lines")
+    return Problem.of(ProblemCode.EMPTY_FILE, at, "the file contains only comments or blank lines")
         .expecting("keys with values");
   }
 
   static Problem severalDocuments(Span at) {
-    return Problem.of(ProblemCode.SEVERAL_DOCUMENTS, at, "a second document begins here")
-        .expecting("one document a file: no line of ---, or only as the first");
+    return Problem.of(ProblemCode.SEVERAL_DOCUMENTS, at, "a second document starts here")
+        .expecting("one document in each file: no line ---, or only as the first line");
   }
 
   static Problem tooDeep(Span at) {
     return Problem.of(
             ProblemCode.TOO_DEEP,
             at,
-            "more than " + YamlFile.MAX_DEPTH + " values stand inside one another")
+            "more than " + YamlFile.MAX_DEPTH + " lists and maps are nested here")
         .expecting("at most " + YamlFile.MAX_DEPTH);
   }
 
@@ -108,7 +111,7 @@ final class FileSentences {
     return Problem.of(
             ProblemCode.LIST_TOO_LONG,
             at,
-            "more than " + YamlFile.MAX_ENTRIES + " entries stand here together")
+            "this list or map has more than " + YamlFile.MAX_ENTRIES + " entries")
         .expecting("at most " + YamlFile.MAX_ENTRIES);
   }
 
@@ -116,42 +119,46 @@ final class FileSentences {
     return Problem.of(
             ProblemCode.RIGHT_TO_LEFT,
             at,
-            "this value has a letter of a script that runs from right to left: " + named(point))
-        .expecting("letters of Latin, Greek or Cyrillic; sheets are printed from left to right");
+            "the value contains a letter of a right-to-left script: " + named(point))
+        .expecting("Latin, Greek or Cyrillic letters; sheets are printed from left to right");
   }
 
   static Problem textCut(Span at) {
     return Problem.of(
-            ProblemCode.TEXT_CUT, at, "the text ends before this #, which begins a comment in YAML")
+            ProblemCode.TEXT_CUT,
+            at,
+            "the text ends before this #, because it starts a comment in YAML")
         .expecting(
-            "quotes around a text with # in it; two spaces before a comment and one behind #");
+            "quotes around a text that contains #; or, for a comment, two spaces before # and one after it");
   }
 
   static Problem alias(Span at) {
-    return Problem.of(
-            ProblemCode.ALIAS_NOT_ALLOWED, at, "a value cannot stand for another one with *")
+    return Problem.of(ProblemCode.ALIAS_NOT_ALLOWED, at, "an alias (*) is not allowed")
         .expecting("the value itself, or quotes around a text that begins with *");
   }
 
   static Problem anchor(Span at) {
-    return Problem.of(ProblemCode.ALIAS_NOT_ALLOWED, at, "a value cannot be given a name with &")
+    return Problem.of(ProblemCode.ALIAS_NOT_ALLOWED, at, "an anchor (&) is not allowed")
         .expecting("the value alone, or quotes around a text that begins with &");
   }
 
   static Problem mergeKey(Span at) {
-    return Problem.of(ProblemCode.ALIAS_NOT_ALLOWED, at, "keys cannot be taken over with <<")
+    return Problem.of(ProblemCode.ALIAS_NOT_ALLOWED, at, "a merge key (<<) is not allowed")
         .expecting("each key written out");
   }
 
   static Problem tag(Span at) {
-    return Problem.of(ProblemCode.TAG_NOT_ALLOWED, at, "a value cannot be given a type with !")
+    return Problem.of(ProblemCode.TAG_NOT_ALLOWED, at, "a tag (!) is not allowed")
         .expecting("the value alone, or quotes around a text that begins with !");
   }
 
   static Problem keyNotText(Node key) {
     return key instanceof Scalar
         ? keyMissing(key.at())
-        : Problem.of(ProblemCode.KEY_NOT_TEXT, key.at(), "a key cannot be " + key.shape())
+        : Problem.of(
+                ProblemCode.KEY_NOT_TEXT,
+                key.at(),
+                "a key must be a word, but this is " + key.shape())
             .expecting("a word, or quotes around a text that begins with { or [");
   }
 
@@ -162,9 +169,11 @@ final class FileSentences {
 
   static Problem duplicateKey(Scalar key, Span first) {
     return Problem.of(
-            ProblemCode.DUPLICATE_KEY, key.at(), Sentences.quoted(key.text()) + " is written twice")
+            ProblemCode.DUPLICATE_KEY,
+            key.at(),
+            Sentences.quoted(key.text()) + " is used twice in this map")
         .expecting("each key once")
-        .seeAlso("first written here", first);
+        .seeAlso("first used", first);
   }
 
   static Problem badIndent(Span at, Places places) {
@@ -173,15 +182,14 @@ final class FileSentences {
     return Problem.of(
             ProblemCode.BAD_INDENT,
             at,
-            "this line is indented like none of the lines it could belong to")
+            "the indentation of this line matches none of the lines above it")
         .expecting(
-            "the same number of spaces before everything that belongs together;"
-                + (" here are " + here + ", on the line above " + above));
+            "the same number of spaces for all keys of a map; this line has "
+                + (here + ", the line above it has " + above));
   }
 
   static Problem badEscape(Span at) {
-    return Problem.of(
-            ProblemCode.BAD_ESCAPE, at, "this backslash means nothing between double quotes")
+    return Problem.of(ProblemCode.BAD_ESCAPE, at, "this escape sequence does not exist")
         .expecting("\\\\ for a backslash, or single quotes around the text");
   }
 }

@@ -9,7 +9,7 @@ import java.util.List;
 
 /** What the typed readers say. */
 final class Sentences {
-  /** A longer text is cut in a sentence; the excerpt below it shows the whole line anyway. */
+  /** A longer text is cut in a sentence; the line itself is repeated below it. */
   private static final int LONGEST_QUOTE = 40;
 
   private Sentences() {}
@@ -21,7 +21,7 @@ final class Sentences {
         .near(Nearest.of(key, known))
         .expecting(
             hasNoColon(entry)
-                ? "quotes around a text with a comma in it, where it stands between { and }"
+                ? "quotes around a text that contains a comma, inside { }"
                 : oneOf(known));
   }
 
@@ -42,19 +42,19 @@ final class Sentences {
 
   static Problem emptyValue(Scalar key) {
     return Problem.of(ProblemCode.EMPTY_VALUE, key.at(), quoted(key.text()) + " has no value")
-        .expecting("a value after the colon, or the whole line left out");
+        .expecting("a value after the colon; or delete the line");
   }
 
   static Problem nothingWritten(Span at) {
-    return Problem.of(ProblemCode.EMPTY_VALUE, at, "nothing is written here")
-        .expecting("a value, or the whole line left out");
+    return Problem.of(ProblemCode.EMPTY_VALUE, at, "a value is missing here")
+        .expecting("a value; or delete the line");
   }
 
   static Problem wrongShape(String wanted, Node node) {
     return Problem.of(
             ProblemCode.WRONG_SHAPE,
             node.at(),
-            wanted + " belongs here, and this is " + node.shape())
+            "this is " + node.shape() + ", but " + wanted + " is expected")
         .expecting(wanted);
   }
 
@@ -64,35 +64,33 @@ final class Sentences {
     return Problem.of(
             ProblemCode.WRONG_SHAPE,
             node.at(),
-            whatItIs + " is written as keys with values, and this is " + node.shape())
+            whatItIs + " must be keys with values, but this is " + node.shape())
         .expecting(
-            colon
-                ? "a space behind the colon: \"key: value\""
-                : "lines of the form \"key: value\"");
+            colon ? "a space after the colon: \"key: value\"" : "lines of the form \"key: value\"");
   }
 
   static String underKey(String key) {
-    return "what stands under " + quoted(key);
+    return "the value of " + quoted(key);
   }
 
   static Problem sameKey(Span at, Span first) {
     return Problem.of(ProblemCode.DUPLICATE_KEY, at, "this key means the same as an earlier one")
-        .seeAlso("first written here", first);
+        .seeAlso("first used", first);
   }
 
   static Problem keysClash(String whatItIs, List<String> keys, List<Span> written) {
     return Problem.of(
             ProblemCode.KEYS_CLASH,
             written.get(1),
-            whatItIs + " takes at most one of " + join(keys))
-        .seeAlso("the first of them", written.get(0));
+            whatItIs + " can have only one of the keys " + join(keys))
+        .seeAlso("the other key", written.get(0));
   }
 
   static Outcome<String> notAName(String text) {
     return Outcome.bad(
         ProblemCode.NOT_A_NAME,
         quoted(text) + " is not a name",
-        "small letters a to z, digits and single hyphens, as in front-left");
+        "lower-case letters a to z, digits and single hyphens, such as front-left");
   }
 
   static Outcome<Integer> notANumber(String text, int least, int most) {
@@ -102,7 +100,7 @@ final class Sentences {
 
   static Outcome<Integer> outOfRange(String text, int least, int most) {
     return Outcome.bad(
-        ProblemCode.OUT_OF_RANGE, text + " is outside what makes sense here", range(least, most));
+        ProblemCode.OUT_OF_RANGE, text + " is outside the plausible range", range(least, most));
   }
 
   private static String range(int least, int most) {
@@ -118,7 +116,7 @@ final class Sentences {
     return Outcome.bad(
         ProblemCode.NOT_A_DATE,
         quoted(text) + " is not a date",
-        "year, month and day, as in 2026-03-02");
+        "year, month and day, such as 2026-03-02");
   }
 
   static <T> Outcome<T> notOfThisTime(String text, int earliest, int latest) {
@@ -131,14 +129,14 @@ final class Sentences {
   static <T> Outcome<T> noSuchDay(String text) {
     return Outcome.bad(
         ProblemCode.NOT_A_DATE,
-        "there is no day " + text,
-        "a day of the calendar, as in 2026-03-02");
+        quoted(text) + " is not a day of the calendar",
+        "a date such as 2026-03-02");
   }
 
   static <T> Outcome.Bad<T> notOneOf(String text, Collection<String> known) {
     return new Outcome.Bad<>(
         ProblemCode.NOT_ONE_OF,
-        quoted(text) + " is not one of the words known here",
+        quoted(text) + " is not one of the words that are allowed here",
         oneOf(known),
         Nearest.of(text, known));
   }
@@ -156,7 +154,7 @@ final class Sentences {
   }
 
   private static String oneOf(Collection<String> known) {
-    return known.isEmpty() ? "no key at all" : (known.size() == 1 ? "" : "one of ") + join(known);
+    return known.isEmpty() ? "no key" : (known.size() == 1 ? "" : "one of ") + join(known);
   }
 
   private static String join(Collection<String> words) {

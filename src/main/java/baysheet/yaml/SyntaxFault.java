@@ -80,8 +80,11 @@ final class SyntaxFault {
   }
 
   private Problem unclosedQuote() {
-    return Problem.of(ProblemCode.UNCLOSED_QUOTE, contextOrFound(), "this quote is never closed")
-        .expecting("the same quote mark again at the end of the text");
+    return Problem.of(
+            ProblemCode.UNCLOSED_QUOTE,
+            contextOrFound(),
+            "the quote that starts here is not closed")
+        .expecting("the same quote mark at the end of the text");
   }
 
   private Problem unclosedList() {
@@ -94,10 +97,10 @@ final class SyntaxFault {
 
   private Problem unclosed(String shape, String open, String close) {
     String what =
-        "the " + shape + " that begins here with " + open + " is not closed, or a comma is missing";
+        "the " + shape + " that starts here with " + open + " is not closed, or a comma is missing";
     return Problem.of(ProblemCode.UNCLOSED_BRACKET, contextOrFound(), what)
         .expecting("a comma between two values, and " + close + " at the end")
-        .seeAlso("reading stopped here", found);
+        .seeAlso("reading stopped", found);
   }
 
   /**
@@ -122,8 +125,8 @@ final class SyntaxFault {
   }
 
   private Problem strayColon() {
-    return Problem.of(ProblemCode.STRAY_COLON, found, "a second colon stands in this value")
-        .expecting("quotes around a text that has a colon and a space in it");
+    return Problem.of(ProblemCode.STRAY_COLON, found, "the value contains a second colon")
+        .expecting("quotes around a text that contains a colon and a space");
   }
 
   private Problem missingColonAtContext() {
@@ -132,16 +135,19 @@ final class SyntaxFault {
 
   private Problem missingColon(Span at) {
     return places.line(at.line()).contains(":")
-        ? Problem.of(ProblemCode.MISSING_COLON, at, "the colon of this line has no space behind it")
-            .expecting("\"key: value\", with a space")
-        : Problem.of(ProblemCode.MISSING_COLON, at, "this line has no colon behind its key")
-            .expecting("\"key: value\"; the second line of a long text is indented under its key");
+        ? Problem.of(ProblemCode.MISSING_COLON, at, "the colon of this line has no space after it")
+            .expecting("\"key: value\" with a space")
+        : Problem.of(ProblemCode.MISSING_COLON, at, "this line has no colon after its key")
+            .expecting("\"key: value\"; indent the next lines of a long text further than its key");
   }
 
   private Problem listBesideKey() {
     return Problem.of(
-            ProblemCode.BAD_INDENT, found, "a list with - cannot begin on the line of its key")
-        .expecting("a line of its own for every -, or [ ] around the list; quotes around a text");
+            ProblemCode.BAD_INDENT,
+            found,
+            "a list with hyphens cannot start on the line of its key")
+        .expecting(
+            "each item on a line of its own, or [ ] around the list, or quotes around a text");
   }
 
   /** What ended before may be a quoted text; or a long text, by a line that is indented less. */
@@ -150,13 +156,14 @@ final class SyntaxFault {
       return badIndent();
     }
     return Problem.of(
-            ProblemCode.UNCLOSED_QUOTE, found, "something stands behind the closing quote")
-        .expecting("quotes around the whole value; '' for a single quote between single quotes");
+            ProblemCode.UNCLOSED_QUOTE, found, "there is more text after the closing quote")
+        .expecting("quotes around the whole value; '' for a single quote inside single quotes");
   }
 
   private Problem strayBracket() {
-    return Problem.of(ProblemCode.UNCLOSED_BRACKET, found, "this bracket closes nothing")
-        .expecting("no bracket, or the one that opens it");
+    return Problem.of(
+            ProblemCode.UNCLOSED_BRACKET, found, "this closing bracket has no opening bracket")
+        .expecting("no bracket, or its opening bracket");
   }
 
   private Problem badIndent() {
@@ -164,7 +171,7 @@ final class SyntaxFault {
   }
 
   private Problem tab() {
-    return Problem.of(ProblemCode.TAB_INDENT, found, "a tab stands before this value")
+    return Problem.of(ProblemCode.TAB_INDENT, found, "there is a tab before this value")
         .expecting("spaces");
   }
 
@@ -179,8 +186,8 @@ final class SyntaxFault {
 
   private Problem blockHeader() {
     return Problem.of(
-            ProblemCode.YAML_SYNTAX, found, "the text behind | or > begins on the next line")
-        .expecting("a new line, indented; or quotes around a text that begins with | or >");
+            ProblemCode.YAML_SYNTAX, found, "a text after | or > must start on the next line")
+        .expecting("an indented new line, or quotes around a text that begins with | or >");
   }
 
   /**
@@ -194,12 +201,15 @@ final class SyntaxFault {
     }
     return places.indentOf(found.line()) < places.indentOf(above)
         ? badIndent()
-        : Problem.of(ProblemCode.YAML_SYNTAX, found, "the file's value has ended before this")
-            .expecting("one map of keys and values in a file");
+        : Problem.of(
+                ProblemCode.YAML_SYNTAX,
+                found,
+                "there is more text after the end of the file's value")
+            .expecting("one map of keys and values in each file");
   }
 
   private Problem plain() {
-    return Problem.of(ProblemCode.YAML_SYNTAX, found, "this cannot be read as YAML")
-        .expecting("\"key: value\", \"- item\", or quotes around a text with signs in it");
+    return Problem.of(ProblemCode.YAML_SYNTAX, found, "this is not valid YAML")
+        .expecting("\"key: value\", \"- item\", or quotes around a text with special characters");
   }
 }

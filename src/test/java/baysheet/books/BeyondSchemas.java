@@ -22,10 +22,10 @@ record BeyondSchemas(String code, String what, String because) {
           of("bad-order", "rows hold", "it compares a sum with the count"),
           of(
               "bad-order",
-              "leaves out|names position 5|have no order",
+              "leaves out|names position 5|no tightening sequence",
               "it compares with the count"),
           of("bad-passes", "do not rise", "it compares the shares"),
-          of("bad-passes", "divide one plain torque", "it compares with the torque"),
+          of("bad-passes", "need one plain torque", "it compares with the torque"),
           of("bad-torque", "leaves the fastener loose", "the last of a list of any length"),
           of("bad-wrench", "", "it compares the ends and the units of the scale"),
           of("bad-(torque|head)", "runs downwards", "it compares the ends"),
@@ -33,7 +33,7 @@ record BeyondSchemas(String code, String what, String because) {
           of("out-of-range", "(less|more) than .* can be", "bounds across units"),
           of("point-or-thousands", "", "it compares with the bounds"),
           of("bad-time", "does not rise", "it compares the figures"),
-          of("bad-value", "are no years", "it compares the ends"),
+          of("bad-value", "is not a year or a range", "it compares the ends"),
           of("out-of-range", "outside the wheelbase", "it compares two lengths"),
           of("not-a-number", "\"05\"", "05 is 5 to an editor"),
           of("bad-class", "10.90", "10.90 is 10.9 to an editor"));

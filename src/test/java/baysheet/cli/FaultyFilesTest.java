@@ -66,7 +66,7 @@ class FaultyFilesTest {
             "&a [x, x]\nb: &b [*a, *a, *a]\nc: &c [*b, *b, *b]\nd: [*c, *c, *c]"),
         new Fault("access-loop", "procedures/skirt.yaml:4:10", FaultyFilesTest::loop),
         new Fault("too-large", JOB + ":1:1", FaultyFilesTest::sparse),
-        new Fault("unknown-book", JOB + ":3:17", FaultyFilesTest::spoiltBook));
+        new Fault("bad-quantity", "vehicles/dove.yaml:3:12", FaultyFilesTest::spoiltBook));
   }
 
   private static Fault changed(String code, String at, String what, String with) {
@@ -116,12 +116,13 @@ class FaultyFilesTest {
   }
 
   @Test
-  void whatIsWrongInASpoiltBookIsToldToo() {
+  void anErrorInABookIsReportedThereAndNotAgainAtItsJobs() {
     Garage garage = Garage.in(folder);
     spoiltBook(garage);
     Garage.Run run = garage.sheets();
     run.reports("vehicles/dove.yaml:3:12", "bad-quantity");
     run.says("has no unit");
+    run.says(" in 1 file: 2 of 3 sheets");
   }
 
   @Test

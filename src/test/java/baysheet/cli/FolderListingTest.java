@@ -91,7 +91,7 @@ class FolderListingTest {
     assertEquals(List.of("a.yaml", "b.yaml"), names(listing.files()));
     assertEquals(List.of("c.yaml"), names(listing.unread()));
     assertEquals(List.of(ProblemCode.NOT_A_FILE, ProblemCode.UNEXPECTED_FILE), codes());
-    problems.all().forEach(it -> assertTrue(it.what().contains("leads nowhere"), it.what()));
+    problems.all().forEach(it -> assertTrue(it.what().contains("does not exist"), it.what()));
   }
 
   @Test

@@ -77,6 +77,7 @@ final class Garage {
     return text.toString()
         .replace('\\', '/')
         .replace(root.toString().replace('\\', '/') + "/", "")
+        .replace(root.toString().replace('\\', '/'), "SHOP")
         .replace(out.toString().replace('\\', '/'), "OUT");
   }
 

@@ -27,7 +27,10 @@ class NothingPassedOverTest {
     Files.move(garage.job("503"), garage.job("503").resolveSibling(name));
     Garage.Run run = garage.sheets();
     assertEquals(Exit.PROBLEMS, run.exit(), run.err());
-    run.says(JOBS + name + ":1:1: error: only files whose names end in .yaml are read.");
+    run.says(
+        JOBS
+            + name
+            + ":1:1: error: this file is not read, because its name does not end in .yaml.");
     run.says("2 of 3 sheets were written");
     run.says("all  2 of 3 sheets in bay order, without 504");
   }
@@ -38,7 +41,7 @@ class NothingPassedOverTest {
     Files.createDirectory(garage.job("504"));
     Garage.Run run = garage.sheets();
     assertEquals(Exit.PROBLEMS, run.exit(), run.err());
-    run.says(JOBS + "504.yaml:1:1: error: this is a folder where a file should be.");
+    run.says(JOBS + "504.yaml:1:1: error: this is a folder, but a file is expected.");
     run.says("3 of 4 sheets were written");
   }
 
@@ -49,7 +52,7 @@ class NothingPassedOverTest {
     Files.createSymbolicLink(garage.job("504"), garage.root.resolve("gone.yaml"));
     Garage.Run run = garage.sheets();
     assertEquals(Exit.PROBLEMS, run.exit(), run.err());
-    run.says(JOBS + "504.yaml:1:1: error: this is a link that leads nowhere");
+    run.says(JOBS + "504.yaml:1:1: error: this is a link to something that does not exist");
     run.says("3 of 4 sheets were written");
   }
 
@@ -82,7 +85,7 @@ class NothingPassedOverTest {
     garage.write(JOBS + ".501.yaml.swp", "x");
     Garage.Run run = garage.sheets();
     assertEquals(Exit.DONE, run.exit(), run.err());
-    run.says("warning: not read, as no file of the shop: .501.yaml.swp, call-back.txt.");
+    run.says("warning: these files are not read: .501.yaml.swp, call-back.txt.");
   }
 
   @ParameterizedTest
@@ -115,7 +118,7 @@ class NothingPassedOverTest {
   void aJobBesideTheShopFileIsNamedByCheck() throws IOException {
     Garage garage = Garage.in(folder);
     Files.copy(garage.job("503"), garage.root.resolve("503.yaml"));
-    garage.run("check", garage.root.toString()).says("not read, as no file of the shop: 503.yaml");
+    garage.run("check", garage.root.toString()).says("this file is not read: 503.yaml");
   }
 
   @ParameterizedTest

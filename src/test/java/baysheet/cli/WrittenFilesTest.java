@@ -216,7 +216,7 @@ class WrittenFilesTest {
     for (Error tooMuch : List.of(new StackOverflowError(), new OutOfMemoryError("heap"))) {
       Garage.Run run = runWith(tooMuch);
       assertEquals(Exit.PROBLEMS, run.exit(), run.err());
-      run.says("2026-04-07/501.yaml:1:1: error: working on this file took more memory");
+      run.says("2026-04-07/501.yaml:1:1: error: the work on this file needed more memory");
       assertFalse(run.err().contains("\tat "), run.err());
       assertEquals(ALL_BUT_501, garage.written().keySet());
     }

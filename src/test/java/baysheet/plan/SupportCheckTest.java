@@ -153,14 +153,14 @@ class SupportCheckTest {
     assertEquals(
         List.of(
             "shop.yaml:7:30 overloaded:"
-                + " the lift would carry 1501 kg and is rated for 1500 kg"),
+                + " the lift would carry 1501 kg, but is rated for 1500 kg"),
         refused(onLift(loaded(shop(), "rear: 1 kg"))));
   }
 
   @Test
   void anOverloadedStandStopsTheJob() {
     assertEquals(
-        List.of("shop.yaml:5:19 overloaded: a stand would carry 450 kg and is rated for 449 kg"),
+        List.of("shop.yaml:5:19 overloaded: a stand would carry 450 kg, but is rated for 449 kg"),
         refused(shop().replacing("shop.yaml", "rated: 500 kg", "rated: 449 kg")));
   }
 
@@ -168,7 +168,7 @@ class SupportCheckTest {
   void aRatingForAPairIsHalved() {
     ShopTexts pair = shop().replacing("shop.yaml", "each: yes", "each: no");
     assertEquals(
-        List.of("shop.yaml:5:19 overloaded: a stand would carry 450 kg and is rated for 250 kg"),
+        List.of("shop.yaml:5:19 overloaded: a stand would carry 450 kg, but is rated for 250 kg"),
         refused(pair));
     assertEquals(
         "front on 2 stands: 900 kg, each 450 kg of 450 kg",
@@ -188,7 +188,7 @@ class SupportCheckTest {
   @Test
   void anOverloadedJackStopsTheJob() {
     assertEquals(
-        List.of("shop.yaml:8:33 overloaded: the jack would carry 900 kg and is rated for 899 kg"),
+        List.of("shop.yaml:8:33 overloaded: the jack would carry 900 kg, but is rated for 899 kg"),
         refused(shop().replacing("shop.yaml", "rated: 1000 kg", "rated: 899 kg")));
   }
 
@@ -203,7 +203,7 @@ class SupportCheckTest {
             + " rear on 2 stands: 600 kg, each 300 kg of 500 kg",
         carried(both));
     assertEquals(
-        List.of("shop.yaml:5:45 no-stands: the crib has 3 stands, the job needs 4"),
+        List.of("shop.yaml:5:45 no-stands: the job needs 4 stands, but the shop has 3"),
         refused(both.replacing("shop.yaml", "count: 4", "count: 3")));
   }
 
@@ -222,7 +222,7 @@ class SupportCheckTest {
     assertEquals(
         List.of(
             "shop.yaml:1:1 no-stands:"
-                + " the vehicle is raised with a jack, but the crib has no stands"),
+                + " the vehicle is raised with a jack, but the shop has no stands"),
         refused(
             shop().replacing("shop.yaml", "  stands: {rated: 500 kg, each: yes, count: 4}\n", "")));
   }
@@ -233,7 +233,7 @@ class SupportCheckTest {
     assertEquals(
         List.of(
             "vehicles/heron.yaml:1:10 load-unknown: the vehicle is raised, but the spec book has no"
-                + " kerb-mass: nobody can say whether its supports carry it"),
+                + " kerb-mass, so the load on its supports is not known"),
         refused(light));
     assertEquals("", carried(light.replacing("procedures/cover.yaml", "behind: [raise]\n", "")));
   }

@@ -1,6 +1,7 @@
 package baysheet.report;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -18,10 +19,14 @@ class ProblemCodeTest {
 
   @ParameterizedTest
   @EnumSource
-  void aCodeHasAPageThatBeginsWithItAndIsShort(ProblemCode code) {
-    List<String> lines = code.page().lines().toList();
-    assertEquals("# " + code.word(), lines.get(0));
-    assertTrue(lines.size() > 4 && lines.size() < 40, code + " has " + lines.size() + " lines");
+  void aPageHasItsCodeItsMeaningAnExampleAndTheCorrection(ProblemCode code) {
+    List<String> parts = List.of(code.page().split("(?m)^```[a-z]*\n", -1));
+    assertEquals(5, parts.size(), "two examples on the page about " + code);
+    assertTrue(parts.get(0).startsWith("# " + code.word() + "\n\n"), parts.get(0));
+    assertTrue(parts.get(0).endsWith("\n\nExample:\n\n"), parts.get(0));
+    assertTrue(parts.get(2).endsWith("\n\nCorrected:\n\n"), parts.get(2));
+    assertNotEquals(parts.get(1), parts.get(3));
+    assertTrue(code.page().lines().count() < 40, code + " is too long");
   }
 
   @Test

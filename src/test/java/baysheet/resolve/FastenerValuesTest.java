@@ -124,7 +124,7 @@ class FastenerValuesTest {
     Problem problem = problems.all().get(0);
     assertEquals("vehicles/heron.yaml:2:7 like-loop", problem.at() + " " + problem.code().word());
     assertEquals(
-        "books are like one another in a circle: heron-van → heron → heron-van", problem.what());
+        "these spec books are like each other in a loop: heron, heron-van, heron", problem.what());
   }
 
   @Test

@@ -11,7 +11,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -76,13 +75,6 @@ class ExplainedExamplesTest {
     assertEquals(2, examples.size());
     assertTrue(codes(examples.get(0)).contains(code), code + ": " + codes(examples.get(0)));
     assertEquals(List.of(), codes(examples.get(1)));
-  }
-
-  @Test
-  void pagesOfFaultsThatTakeAWholeFileSayWhatTheyLookLike() {
-    for (String code : List.of("too-deep", "not-utf8", "empty-file")) {
-      assertTrue(ProblemCode.of(code).orElseThrow().page().contains("An example is"), code);
-    }
   }
 
   private static List<String> examples(String code) {

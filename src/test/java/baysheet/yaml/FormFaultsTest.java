@@ -92,7 +92,7 @@ class FormFaultsTest {
     assertEquals(List.of("2:18 duplicate-key", "4:1 duplicate-key"), Texts.told(problems));
     Problem inner = problems.all().get(0);
     assertEquals("2:6", placeOf(inner.related().get(0).at()));
-    assertEquals("\"b\" is written twice", inner.what());
+    assertEquals("\"b\" is used twice in this map", inner.what());
   }
 
   @Test
@@ -113,8 +113,7 @@ class FormFaultsTest {
     Problems problems = new Problems();
     Texts.parse("a:\n\tb: 1\n\tc: 2\n\td: 3\n", problems);
     assertEquals(1, problems.all().size());
-    assertEquals(
-        "this line is indented with a tab, and 2 more lines", problems.all().get(0).what());
+    assertEquals("this line and 2 more lines are indented with tabs", problems.all().get(0).what());
   }
 
   @Test
@@ -158,7 +157,7 @@ class FormFaultsTest {
     Problems problems = new Problems();
     Texts.parse("a:\n   b: 1\n\n  c: 1\n", problems);
     String expected = problems.all().get(0).expected().orElseThrow();
-    assertTrue(expected.endsWith("; here are 2, on the line above 3"), expected);
+    assertTrue(expected.endsWith("; this line has 2, the line above it has 3"), expected);
   }
 
   @Test

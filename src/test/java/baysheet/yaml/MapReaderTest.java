@@ -42,7 +42,7 @@ class MapReaderTest {
     map.optional("rated");
     map.done();
     String expected = only("1:22 unknown-key").expected().orElseThrow();
-    assertTrue(expected.startsWith("quotes around a text with a comma"), expected);
+    assertTrue(expected.startsWith("quotes around a text that contains a comma"), expected);
   }
 
   @Test
@@ -149,7 +149,7 @@ class MapReaderTest {
   void freeKeysUnderAValueThatIsNoMapAreToldByTheirKey() {
     reader("bays: 3\n").entries("bays", Read::nameOf, Read.text());
     assertEquals(
-        "what stands under \"bays\" is written as keys with values, and this is a single value",
+        "the value of \"bays\" must be keys with values, but this is a single value",
         only("1:7 wrong-shape").what());
   }
 
@@ -168,7 +168,7 @@ class MapReaderTest {
     MapReader map = reader("jack: a\nname: x\nlift: b\n");
     map.atMostOneOf(List.of("lift", "jack"));
     Problem problem = only("3:1 keys-clash");
-    assertEquals("a bay takes at most one of lift, jack", problem.what());
+    assertEquals("a bay can have only one of the keys lift, jack", problem.what());
     assertEquals(1, problem.related().get(0).at().line());
   }
 
@@ -182,7 +182,7 @@ class MapReaderTest {
   void aColonWithoutItsSpaceIsNamedWhereAMapIsMissing() {
     assertEquals(Optional.empty(), MapReader.of(Texts.tree("bay:1\n"), "a bay", problems));
     String expected = only("1:1 wrong-shape").expected().orElseThrow();
-    assertTrue(expected.startsWith("a space behind the colon"), expected);
+    assertTrue(expected.startsWith("a space after the colon"), expected);
   }
 
   private MapReader reader(String text) {

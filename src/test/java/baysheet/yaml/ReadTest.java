@@ -124,7 +124,7 @@ class ReadTest {
   void aListOrMapIsNoSingleValue() {
     Problem problem = onlyProblem("[a]", Read.text());
     assertEquals("wrong-shape", problem.code().word());
-    assertEquals("a single value belongs here, and this is a list", problem.what());
+    assertEquals("this is a list, but a single value is expected", problem.what());
     assertEquals(List.of("1:1 wrong-shape"), Texts.faults("{a: b}", Read.text()));
   }
 

@@ -50,7 +50,7 @@ class SourceFileTest {
     assertEquals(Optional.empty(), read(bytes));
     assertEquals(List.of("3:6 not-utf8"), Texts.told(problems));
     assertEquals(
-        "the byte B0 is not UTF-8; an older editor may have meant \"°\"",
+        "the byte B0 is not valid UTF-8; in an older encoding it means \"°\"",
         problems.all().get(0).what());
     assertEquals("b: 90\uFFFD", problems.all().get(0).at().source().lines().get(2));
   }
