@@ -28,11 +28,12 @@ import org.junit.jupiter.params.provider.MethodSource;
 class ProblemCasesTest {
   private static final Path CASES = Path.of("src/test/resources/cases/problem");
 
-  /** Produced by the machine or by a fault of the tool; or printed on the sheet itself. */
+  /** Produced by the machine, by a fault of the tool or by very large jobs; or on the sheet. */
   private static final Set<ProblemCode> WITHOUT_CASE =
       EnumSet.of(
           ProblemCode.TOOL_FAULT,
           ProblemCode.NOT_ENOUGH_MEMORY,
+          ProblemCode.ORDER_NOT_PROVEN,
           ProblemCode.DOES_NOT_FIT,
           ProblemCode.THREAD_TREATMENT,
           ProblemCode.WRENCH);
