@@ -114,7 +114,7 @@ class JobReaderTest {
         "oil-service at the engine | oil-service at engine | ",
         "axle bush | | axle-bush at front or rear",
         "axle-bush at rear left | | axle-bush at front or rear",
-        "wash | | a name and its place, as in lower-arm at front-left",
+        "wash | | a name and its place, such as lower-arm at front-left",
       })
   void workThatIsNotWrittenRightIsToldWhatItCouldMean(String work, String near, String expected) {
     Problems problems = new Problems();

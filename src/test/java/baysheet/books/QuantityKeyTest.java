@@ -219,7 +219,7 @@ class QuantityKeyTest {
   }
 
   static List<Meant> asked() {
-    String decimals = " where the point stands before decimals";
+    String decimals = " if it is a decimal point";
     return Stream.of(
             "ODOMETER;88.410 km;88410 km, or 88.41 km",
             "ODOMETER;88.415 mi;88415 mi, or 88.4150 mi",
