@@ -70,9 +70,20 @@ final class Slips {
     Entry renamed = new Entry(misspelt, entry.value());
     add(whole.apply(replaced(map, entry, List.of(renamed))), key + " misspelt", map);
     for (Node wrong : wrong(entry.key().at())) {
+      if (isDateObject(entry.value(), wrong)) {
+        continue;
+      }
       Entry other = new Entry(entry.key(), wrong);
       add(whole.apply(replaced(map, entry, List.of(other))), key + " as " + shown(wrong), map);
     }
+  }
+
+  /** To a validator a map without keys may be the date object of a loader. */
+  private static boolean isDateObject(Node right, Node wrong) {
+    return right instanceof Scalar scalar
+        && scalar.text().matches("[0-9]{4}-[0-9]{2}-[0-9]{2}")
+        && wrong instanceof Mapping map
+        && map.entries().isEmpty();
   }
 
   private void add(Node file, String what, Mapping map) {
