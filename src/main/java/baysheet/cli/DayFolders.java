@@ -84,6 +84,12 @@ final class DayFolders {
     return file.toAbsolutePath().normalize();
   }
 
+  /** Whether a folder is directly in a shop folder, as the days of a shop are. */
+  static boolean isInShop(Path folder) {
+    Path above = whole(folder).getParent();
+    return above != null && Files.isRegularFile(above.resolve(ShopFolders.SHOP_FILE));
+  }
+
   /** The day that a folder is named after. */
   static Optional<LocalDate> date(Path folder) {
     return Read.dateOf(String.valueOf(whole(folder).getFileName()))

@@ -82,8 +82,11 @@ final class DayOutput {
    */
   void open(Set<String> kept) {
     report.orTell(place.day(), this::removeParts);
-    OldSheets old = new OldSheets(place.folder(), place.shop(), kept);
-    report.orTell(place.day(), () -> old.find().forEach(job -> withdraw(old, job)));
+    // A folder elsewhere, of an archive say, may have the name of a day without being it.
+    if (DayFolders.isInShop(place.day())) {
+      OldSheets old = new OldSheets(place.folder(), place.shop(), kept);
+      report.orTell(place.day(), () -> old.find().forEach(job -> withdraw(old, job)));
+    }
   }
 
   private void removeParts() {

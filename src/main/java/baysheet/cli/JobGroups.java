@@ -63,12 +63,9 @@ record JobGroups(Path root, List<Path> jobs, List<Path> unread, List<Path> days)
     return root.filter(it -> noDay.isEmpty());
   }
 
-  /** A day without a folder in a shop folder: a run every morning must not fail on a Sunday. */
+  /** A day of the shop without jobs, or without a folder: no run must fail on a Sunday. */
   private static boolean isUnplanned(Path path) {
-    Path folder = DayFolders.whole(path).getParent();
-    return folder != null
-        && DayFolders.date(path).isPresent()
-        && Files.isRegularFile(folder.resolve(ShopFolders.SHOP_FILE));
+    return DayFolders.date(path).isPresent() && DayFolders.isInShop(path);
   }
 
   private static Problem notThere(Path path) {
@@ -129,11 +126,12 @@ record JobGroups(Path root, List<Path> jobs, List<Path> unread, List<Path> days)
             ? FolderListing.ofOptional(path, problems)
             : new FolderListing(List.of(path), List.of());
     List<Path> found = listing.files();
-    if (day) {
+    boolean planned = listing.size() > 0 || isUnplanned(path);
+    if (day && planned) {
       days.add(path);
       unread.addAll(listing.unread());
     }
-    if (listing.size() == 0 && DayFolders.date(path).isEmpty()) {
+    if (!planned) {
       problems.add(
           Problem.of(
                   ProblemCode.NO_JOBS,

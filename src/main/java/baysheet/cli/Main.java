@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import picocli.CommandLine;
@@ -20,7 +21,11 @@ public final class Main {
   public static void main(String[] arguments) {
     boolean colour = System.console() != null && System.getenv("NO_COLOR") == null;
     Console console = new Console(utf8(System.out), utf8(System.err), colour);
-    System.exit(run(arguments, console, LocalDate::now));
+    Optional<String> lost =
+        TerminalEncoding.ofThisMachine()
+            .complaint(List.of(arguments), System.getProperty("user.dir", ""));
+    lost.ifPresent(console::complain);
+    System.exit(lost.isPresent() ? Exit.USAGE : run(arguments, console, LocalDate::now));
   }
 
   private static PrintWriter utf8(PrintStream stream) {
@@ -44,7 +49,16 @@ public final class Main {
         CommandLine.Help.defaultColorScheme(console.coloured() ? Ansi.ON : Ansi.OFF));
     line.setExecutionExceptionHandler((fault, command, result) -> failed(fault, console));
     line.setParameterExceptionHandler((wrong, given) -> misused(wrong, console));
-    return line.execute(arguments);
+    return written(line.execute(arguments), console);
+  }
+
+  /** Output that did not reach its file or terminal is a failure, whatever it says. */
+  private static int written(int exit, Console console) {
+    boolean lost = console.out().checkError();
+    if (lost) {
+      console.complain("the output could not be written in full");
+    }
+    return (lost || console.err().checkError()) && exit != Exit.FAULT ? Exit.FILES : exit;
   }
 
   /** The called one alone, for reading the options of all takes longer than planning a sheet. */

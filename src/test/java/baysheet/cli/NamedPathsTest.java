@@ -176,4 +176,31 @@ class NamedPathsTest {
       assertEquals(Exit.FILES, run.exit(), path);
     }
   }
+
+  @Test
+  void theFolderOfSheetsIsNoDay() throws IOException {
+    String out = garage.root.resolve("out").toString();
+    String day = garage.root.resolve(Garage.DAY).toString();
+    assertEquals(Exit.DONE, garage.run("sheets", day, "-o", out).exit());
+    Garage.Run check = garage.run("check", garage.root.toString());
+    assertEquals(Exit.DONE, check.exit(), check.err());
+    Garage.Run run = garage.run("sheets", out + "/" + Garage.DAY, "-o", out);
+    assertEquals(Exit.PROBLEMS, run.exit());
+    run.reports("out/2026-04-07:1:1", "no-jobs");
+    assertTrue(Files.exists(Path.of(out, Garage.DAY, "501.pdf")));
+  }
+
+  @Test
+  void anotherFolderOfTheSameNameWithdrawsNothing() throws IOException {
+    garage.sheets();
+    garage.write(
+        "archive/2026-04-07/499.yaml",
+        Files.readString(garage.job("502")).replace("job: 502", "job: 499"));
+    Garage.Run run =
+        garage.run("sheets", garage.root.resolve("archive/2026-04-07") + "", "-o", garage.out + "");
+    assertEquals(Exit.DONE, run.exit(), run.err());
+    assertTrue(
+        garage.written().keySet().containsAll(Set.of("2026-04-07/499.pdf", "2026-04-07/501.pdf")));
+    assertFalse(run.out().contains("withdrawn"), run.out());
+  }
 }

@@ -1,0 +1,188 @@
+package baysheet.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * Follows README's walkthrough word by word, as somebody does who has nothing else: every command
+ * is run, every file is written as it stands there, and whatever is said to come out must come out.
+ */
+class WalkthroughTest {
+  private static final String FROM = "## Your first own vehicle";
+  private static final String TO = "**Completion in the editor.**";
+
+  /** A command with what it is said to print behind it, in a block or within a sentence. */
+  private static final Pattern COMMAND =
+      Pattern.compile("(?m)^baysheet ([^#\n]+?)(?: +# (.*))?$|`baysheet ([^`]+)`");
+
+  /** Before a block: the file that it is to be written to, or added to. */
+  private static final Pattern FILE =
+      Pattern.compile("(Write this to|Add this at the end of) `(my-garage/[^`]+)`");
+
+  private static final Pattern BLOCK =
+      Pattern.compile("(?ms)^( *)```(\\w*)\n(.*?)^ *```$|`baysheet [^`]+`|`out/DAY/[^`]+`");
+
+  @TempDir private Path folder;
+  private LocalDate today;
+  private String lastOut = "";
+  private String lastErr = "";
+  private final List<String> done = new ArrayList<>();
+
+  @ParameterizedTest
+  @ValueSource(strings = {"2026-04-07", "2031-12-31"})
+  void everyWordOfItHolds(String day) throws IOException {
+    today = LocalDate.parse(day);
+    String text = section();
+    Matcher piece = BLOCK.matcher(text);
+    int end = 0;
+    while (piece.find()) {
+      String before = text.substring(end, piece.start());
+      end = piece.end();
+      if (piece.group(3) == null) {
+        inSentence(piece.group(), text.substring(piece.end()));
+      } else {
+        block(piece.group(2), unindented(piece.group(3), piece.group(1).length()), before);
+      }
+    }
+    assertEquals(
+        List.of(
+            "start my-garage",
+            "check my-garage",
+            "write my-garage/vehicles/our-van-2016.yaml",
+            "write my-garage/DAY/1002.yaml",
+            "check my-garage",
+            "3 errors",
+            "write my-garage/vehicles/our-van-2016.yaml",
+            "check my-garage",
+            "sheets my-garage/DAY",
+            "out/DAY/1002.pdf",
+            "explain my-garage/DAY/1002.yaml"),
+        done);
+  }
+
+  private static String section() throws IOException {
+    String readme = Files.readString(Path.of("README.md"));
+    return readme.substring(readme.indexOf(FROM), readme.indexOf(TO));
+  }
+
+  private static String unindented(String block, int spaces) {
+    return block
+        .lines()
+        .map(line -> line.substring(Math.min(spaces, line.length())))
+        .reduce("", (all, line) -> all + line + "\n");
+  }
+
+  private void block(String language, String block, String before) throws IOException {
+    switch (language) {
+      case "sh" -> block.lines().filter(line -> line.startsWith("baysheet")).forEach(this::line);
+      case "yaml" -> write(block, before);
+      default -> {
+        assertTrue(lastErr.contains(block), "not said:\n" + block + "\nbut:\n" + lastErr);
+        assertTrue(lastErr.contains("3 errors in "), lastErr);
+        assertTrue(
+            lastErr.contains("\"caliper-guide-bolt\"") && lastErr.contains("\"disc-screw\""));
+        done.add("3 errors");
+      }
+    }
+  }
+
+  /** A line of a block: the comment is what comes out. */
+  private void line(String line) {
+    Matcher command = COMMAND.matcher(line);
+    assertTrue(command.matches(), line);
+    assertEquals(Exit.DONE, run(command.group(1).strip()), lastErr);
+    assertTrue(lastOut.startsWith(command.group(2)), lastOut + "\nREADME: " + line);
+  }
+
+  private void write(String block, String before) throws IOException {
+    Matcher file = FILE.matcher(before);
+    assertTrue(file.find(), "no file is named for\n" + block);
+    Path path = folder.resolve(dated(file.group(2)));
+    assertTrue(Files.isDirectory(path.getParent()), path + " has no folder");
+    boolean anew = file.group(1).startsWith("Write");
+    assertEquals(anew, Files.notExists(path), path.toString());
+    Files.writeString(
+        path, block, anew ? StandardOpenOption.CREATE_NEW : StandardOpenOption.APPEND);
+    done.add("write " + file.group(2));
+  }
+
+  private void inSentence(String code, String after) throws IOException {
+    if (code.startsWith("`out/")) {
+      String file = code.replace("`", "");
+      sheet(folder.resolve(dated(file)));
+      done.add(file);
+      return;
+    }
+    int exit = run(code.replaceAll("^`baysheet |`$", ""));
+    Matcher said = Pattern.compile("^ now says `([^`]+)`").matcher(after);
+    Optional<String> expected = said.find() ? Optional.of(said.group(1)) : Optional.empty();
+    expected.ifPresent(words -> assertEquals(words, lastOut.strip(), lastErr));
+    // The third check is the one that finds what is missing.
+    boolean faulty = after.startsWith(" names each fastener that the work needs");
+    assertEquals(faulty ? Exit.PROBLEMS : Exit.DONE, exit, lastErr);
+  }
+
+  /** The empty box is the unknown figure's; all others can be set with what the garage has. */
+  private void sheet(Path file) {
+    Paper paper = Paper.of(Garage.bytes(file));
+    assertEquals(1, paper.pages());
+    JsonTree record = JsonTree.of(paper.attached().get("1002.json"));
+    int rows = 0;
+    for (JsonTree row : record.list("torque")) {
+      rows++;
+      boolean unknown = row.text("fastener").equals("disc-screw");
+      for (JsonTree stage : row.list("stages")) {
+        assertEquals(!unknown, stage.has("wrench") && stage.has("setting"), row.toString());
+      }
+    }
+    assertEquals(4, rows);
+    assertFalse(paper.text().contains("lapsed"), paper.text());
+  }
+
+  private String dated(String text) {
+    return text.replace("DAY", today.toString());
+  }
+
+  /** Runs a command as if the current folder were that of the test. */
+  private int run(String command) {
+    done.add(command);
+    List<String> arguments = new ArrayList<>();
+    for (String word : dated(command).split(" ")) {
+      arguments.add(word.startsWith("my-garage") ? folder.resolve(word).toString() : word);
+    }
+    if (arguments.get(0).equals("sheets")) {
+      arguments.addAll(List.of("-o", folder.resolve("out").toString()));
+    }
+    StringWriter out = new StringWriter();
+    StringWriter err = new StringWriter();
+    Console console = new Console(new PrintWriter(out), new PrintWriter(err), false);
+    int exit = Main.run(arguments.toArray(String[]::new), console, () -> today);
+    lastOut = shown(out);
+    lastErr = shown(err);
+    return exit;
+  }
+
+  private String shown(StringWriter text) {
+    return text.toString()
+        .replace("\r\n", "\n")
+        .replace('\\', '/')
+        .replace(folder.toString().replace('\\', '/') + "/", "");
+  }
+}
