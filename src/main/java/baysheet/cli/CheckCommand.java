@@ -8,6 +8,7 @@ import baysheet.report.Problems;
 import baysheet.report.Source;
 import baysheet.resolve.FolderCheck;
 import baysheet.template.Layouts;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -117,6 +118,9 @@ final class CheckCommand implements Callable<Integer> {
   }
 
   private static Problem fault(Path job, Throwable fault) {
+    if (fault instanceof UncheckedIOException files) {
+      return YamlFiles.cannotRead(job, files.getCause());
+    }
     return Problem.of(
         ProblemCode.TOOL_FAULT,
         new Source(YamlFiles.shown(job), "").whole(),

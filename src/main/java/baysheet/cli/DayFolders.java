@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -69,9 +70,14 @@ final class DayFolders {
     }
   }
 
-  /** The same by number, which is the name of the file. */
+  /** The same by number. */
   static Map<String, List<Path>> byNumber(Path root) {
-    return all(root).stream().collect(Collectors.groupingBy(YamlFiles::name));
+    return all(root).stream().collect(Collectors.groupingBy(DayFolders::number));
+  }
+
+  /** The name of a job's file. Some file systems take names that differ in capitals for one. */
+  static String number(Path job) {
+    return YamlFiles.name(job).toLowerCase(Locale.ROOT);
   }
 
   /** Whether a shop's folder is one of those for its books. */

@@ -60,7 +60,15 @@ final class DayOutput {
   record Place(Path day, boolean whole, Path folder, String shop) {
     /** The file that holds all sheets of the day. */
     Path all() {
-      return folder.resolve(Targets.ALL + ".pdf");
+      return sheet(Targets.ALL);
+    }
+
+    Path sheet(String job) {
+      return folder.resolve(job + ".pdf");
+    }
+
+    Path record(String job) {
+      return folder.resolve(job + ".json");
     }
   }
 
@@ -125,13 +133,15 @@ final class DayOutput {
    * Writes a sheet, unless it lies there already.
    *
    * @param record whether its record is wanted beside it; one that lies there is kept in step
+   * @return the sheet's file
    * @throws UncheckedIOException naming the path
    */
-  void write(MadeSheet sheet, byte[] pdf, Path target, boolean record) {
-    Path beside = target.resolveSibling(sheet.sheet().heading().job() + ".json");
+  Path write(MadeSheet sheet, byte[] pdf, boolean record) {
+    Path target = place.sheet(sheet.sheet().heading().job());
+    Path beside = place.record(sheet.sheet().heading().job());
     boolean both = record || Files.isRegularFile(beside);
     if (OutFiles.holds(target, pdf) && (!both || OutFiles.holds(beside, sheet.record()))) {
-      return;
+      return target;
     }
     setAllAside();
     if (both) {
@@ -140,6 +150,7 @@ final class DayOutput {
       files.write(target, pdf);
     }
     changed = true;
+    return target;
   }
 
   /** A job of the day whose sheet lies in its place now. */
@@ -168,7 +179,7 @@ final class DayOutput {
   /** Where the whole day is made it is said with the problems why a sheet is older than its job. */
   private void leftOut(Path job) {
     String number = YamlFiles.name(job);
-    boolean old = Files.exists(place.all().resolveSibling(number + ".pdf"));
+    boolean old = Files.exists(place.sheet(number));
     (old && !place.whole() ? outOfDate : missing).add(number);
   }
 
@@ -234,7 +245,7 @@ final class DayOutput {
    * what its job file gives.
    */
   void compare(Batch.Outcome outcome) {
-    Path sheet = place.all().resolveSibling(YamlFiles.name(outcome.job()) + ".pdf");
+    Path sheet = place.sheet(YamlFiles.name(outcome.job()));
     if (outcome.pdf().filter(pdf -> OutFiles.holds(sheet, pdf)).isPresent()) {
       outcome.made().ifPresent(this::keep);
     } else {

@@ -25,15 +25,15 @@ record JobIdentity(Job job, Path file, ShopFolders folders, Problems problems) {
                       .formatted(number.value(), Targets.ALL))
               .expecting("a number such as 2417"));
     }
-    folders.sameNumber(file).ifPresent(other -> problems.add(onTwoDays(number, other)));
+    folders.sameNumber(file).ifPresent(other -> problems.add(twice(number, other)));
   }
 
-  private static Problem onTwoDays(Located<String> number, Path other) {
+  private static Problem twice(Located<String> number, Path other) {
     return Problem.of(
-            ProblemCode.NUMBER_ON_TWO_DAYS,
+            ProblemCode.NUMBER_TWICE,
             number.at(),
-            "job " + number.value() + " is also planned for another day")
-        .expecting("a number that no other job of the shop has")
+            "another job of the shop also has the number " + number.value())
+        .expecting("a number that no other job has")
         .seeAlso("the other job", new Source(YamlFiles.shown(other), "").whole());
   }
 

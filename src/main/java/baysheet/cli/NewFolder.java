@@ -12,6 +12,8 @@ import java.util.stream.Stream;
 
 /** Fills a new or empty folder with files, with all of them or with none. */
 final class NewFolder {
+  private static final String TEMPORARY = ".start";
+
   private NewFolder() {}
 
   /**
@@ -19,6 +21,13 @@ final class NewFolder {
    */
   static boolean isFree(Path folder) {
     return !Files.exists(folder) || (Files.isDirectory(folder) && entries(folder).isEmpty());
+  }
+
+  /** Whether an earlier attempt to fill the folder was killed. */
+  static boolean isInterrupted(Path folder) {
+    return Files.isDirectory(folder)
+        && entries(folder).stream()
+            .anyMatch(entry -> entry.getFileName().toString().startsWith(TEMPORARY));
   }
 
   /**
@@ -44,7 +53,7 @@ final class NewFolder {
   }
 
   private static void fill(Path folder, Map<String, String> files) throws IOException {
-    Path within = Files.createTempDirectory(folder, ".start");
+    Path within = Files.createTempDirectory(folder, TEMPORARY);
     for (Map.Entry<String, String> file : files.entrySet()) {
       Path path = within.resolve(file.getKey());
       Files.createDirectories(path.getParent());

@@ -86,17 +86,15 @@ final class Sheets {
   private void write(Batch.Outcome outcome, DayOutput day) {
     report.problems().addAll(outcome.problems());
     outcome.fault().ifPresent(what -> report.fault(outcome.job(), what));
-    Optional<Path> target =
-        outcome.made().flatMap(made -> targets.sheet(outcome.job(), made.sheet().heading().job()));
-    if (target.isEmpty()
-        || !report.orTell(outcome.job(), () -> write(outcome, target.get(), day))) {
-      day.notDone(outcome.job(), target.isPresent());
+    boolean isMade = outcome.made().isPresent();
+    if (!isMade || !report.orTell(outcome.job(), () -> writeMade(outcome, day))) {
+      day.notDone(outcome.job(), isMade);
     }
   }
 
-  private void write(Batch.Outcome outcome, Path target, DayOutput day) {
+  private void writeMade(Batch.Outcome outcome, DayOutput day) {
     MadeSheet made = outcome.made().orElseThrow();
-    day.write(made, outcome.pdf().orElseThrow(), target, output.record());
+    Path target = day.write(made, outcome.pdf().orElseThrow(), output.record());
     day.done(outcome.job(), made);
     report.written(SummaryLine.of(made, target));
   }

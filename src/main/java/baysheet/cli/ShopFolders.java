@@ -78,7 +78,7 @@ final class ShopFolders {
   Optional<Path> sameNumber(Path job) {
     return rootOf(job)
         .map(root -> numbers.computeIfAbsent(root, DayFolders::byNumber))
-        .map(known -> known.getOrDefault(YamlFiles.name(job), List.of()))
+        .map(known -> known.getOrDefault(DayFolders.number(job), List.of()))
         .flatMap(
             same ->
                 same.stream()

@@ -72,6 +72,10 @@ final class StartCommand implements Callable<Integer> {
   }
 
   private void start(Path folder, LocalDate day) {
+    if (NewFolder.isInterrupted(folder)) {
+      throw wrong(
+          folder + " is what an interrupted start left; delete the folder, then run this again");
+    }
     if (!NewFolder.isFree(folder)) {
       throw wrong(folder + " is there already and not empty; a new shop needs a folder of its own");
     }

@@ -6,7 +6,6 @@ import baysheet.report.Problems;
 import baysheet.report.Source;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -19,7 +18,7 @@ final class Targets {
   private final Problems problems;
 
   /** What each file is made from. */
-  private final Map<String, Path> taken = new LinkedHashMap<>();
+  private final Map<Path, Path> taken = new LinkedHashMap<>();
 
   Targets(Path out, Problems problems) {
     this.out = out;
@@ -30,28 +29,19 @@ final class Targets {
    * The folder for the sheets of a day; empty, with a problem, when another day of the run has it.
    */
   Optional<Path> day(Path day) {
-    return take(out.resolve(String.valueOf(DayFolders.whole(day).getFileName())), day);
-  }
-
-  /** The file for a job's sheet; empty, with a problem, when another one of the run has it. */
-  Optional<Path> sheet(Path job, String number) {
-    return take(out.resolve(DayFolders.day(job)).resolve(number + ".pdf"), job);
-  }
-
-  /** Some file systems take names that differ only in capitals for one. */
-  private Optional<Path> take(Path target, Path from) {
-    Path own = DayFolders.whole(from);
-    Path before = taken.putIfAbsent(target.toString().toLowerCase(Locale.ROOT), own);
+    Path own = DayFolders.whole(day);
+    Path target = out.resolve(String.valueOf(own.getFileName()));
+    Path before = taken.putIfAbsent(target, own);
     if (before == null || before.equals(own)) {
       return Optional.of(target);
     }
     problems.add(
         Problem.of(
                 ProblemCode.SAME_SHEET,
-                new Source(YamlFiles.shown(from), "").whole(),
+                new Source(YamlFiles.shown(day), "").whole(),
                 "%s is written to already, for %s"
                     .formatted(YamlFiles.shown(target), YamlFiles.shown(before)))
-            .expecting("another job number, or a run of its own with another --out"));
+            .expecting("a run of its own with another --out"));
     return Optional.empty();
   }
 }

@@ -84,7 +84,7 @@ public enum ProblemCode {
   NOT_ONE_OF,
   NOT_UTF8,
   NOT_YES_NO,
-  NUMBER_ON_TWO_DAYS,
+  NUMBER_TWICE,
   ORDER_LOOP,
   ORDER_NOT_PROVEN(Severity.WARNING),
   OUT_OF_RANGE,

@@ -157,6 +157,12 @@ class StartCommandTest {
     refused().says("not empty");
   }
 
+  @Test
+  void whatAnInterruptedStartLeftIsCalledThat() throws IOException {
+    Files.createDirectories(mine.resolve(".start123456/procedures"));
+    refused().says("is what an interrupted start left; delete the folder");
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"2026-02-30", "tomorrow", "02.03.2026", ""})
   void aDayThatIsNoneIsAMistake(String day) {

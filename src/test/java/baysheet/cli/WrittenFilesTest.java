@@ -130,9 +130,10 @@ class WrittenFilesTest {
     garage.write("2026-04-07/a7.yaml", job.replace("job: 502", "job: a7"));
     Garage.Run run = garage.sheets();
     assertEquals(Exit.PROBLEMS, run.exit(), run.err());
-    run.reports("2026-04-07/a7.yaml:1:1", "same-sheet");
-    run.says("4 of 5 sheets were written");
-    assertEquals(4, Paper.of(Garage.bytes(garage.made("all.pdf"))).pages());
+    run.reports("2026-04-07/a7.yaml:1:6", "number-twice");
+    run.reports("2026-04-07/A7.yaml:1:6", "number-twice");
+    run.says("3 of 5 sheets were written");
+    assertEquals(3, Paper.of(Garage.bytes(garage.made("all.pdf"))).pages());
   }
 
   @Test
@@ -140,14 +141,12 @@ class WrittenFilesTest {
     garage.write("2026-03-31/502.yaml", Files.readString(garage.job("502")));
     Garage.Run run = garage.sheets();
     assertEquals(Exit.PROBLEMS, run.exit(), run.err());
-    run.reports("2026-04-07/502.yaml:1:6", "number-on-two-days");
+    run.reports("2026-04-07/502.yaml:1:6", "number-twice");
     run.says("2026-03-31/502.yaml");
     assertEquals(
         Set.of("2026-04-07/501.pdf", "2026-04-07/503.pdf", "2026-04-07/all.pdf"),
         garage.written().keySet());
-    garage
-        .run("check", garage.root.toString())
-        .reports("2026-03-31/502.yaml:1:6", "number-on-two-days");
+    garage.run("check", garage.root.toString()).reports("2026-03-31/502.yaml:1:6", "number-twice");
   }
 
   @Test
