@@ -13,7 +13,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -25,8 +24,8 @@ final class DayFolders {
   /** Folders of a shop that hold no jobs. */
   static final Set<String> OWN = Set.of("vehicles", "procedures", "catalogue", NewShop.SCHEMAS);
 
-  /** A job file, under an ending that is read or one that is commonly taken for it. */
-  private static final Pattern JOB_FILE = Pattern.compile("(.+)\\.ya?ml", Pattern.CASE_INSENSITIVE);
+  /** What follows the number in the name of a job file, also where it is misspelt. */
+  private static final Pattern ENDING = Pattern.compile("\\.ya?ml.*$", Pattern.CASE_INSENSITIVE);
 
   /** The name of the folder in which a job file stands. */
   static String day(Path file) {
@@ -104,17 +103,9 @@ final class DayFolders {
 
   /** The numbers of all job files in a folder, of those as well that cannot be read. */
   static Set<String> numbers(Path folder) {
-    if (!Files.isDirectory(folder)) {
-      return Set.of();
-    }
-    try (Stream<Path> files = Files.list(folder)) {
-      return files
-          .map(file -> JOB_FILE.matcher(file.getFileName().toString()))
-          .filter(Matcher::matches)
-          .map(name -> name.group(1))
-          .collect(Collectors.toSet());
-    } catch (IOException e) {
-      throw new UncheckedIOException("cannot list " + folder, e);
-    }
+    FolderListing listing = FolderListing.ofOptional(folder, new Problems());
+    return Stream.concat(listing.files().stream(), listing.unread().stream())
+        .map(file -> ENDING.matcher(file.getFileName().toString()).replaceFirst(""))
+        .collect(Collectors.toSet());
   }
 }

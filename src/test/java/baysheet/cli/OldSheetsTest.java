@@ -107,6 +107,24 @@ class OldSheetsTest {
     assertEquals(Set.of("501.pdf", "502.pdf", "503.pdf", "all.pdf"), names());
   }
 
+  @ParameterizedTest
+  @ValueSource(strings = {"502.yml", "502.YAML", "502.yaml.txt"})
+  void aJobWhoseFileIsMisnamedKeepsItsSheet(String name) throws IOException {
+    garage.sheets();
+    Files.move(garage.job("502"), garage.root.resolve(Garage.DAY).resolve(name));
+    assertEquals(Exit.PROBLEMS, garage.sheets().exit());
+    assertEquals(Set.of("501.pdf", "502.pdf", "503.pdf", "all.pdf"), names());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"502.yaml.bak", "502.yaml~", "502-cancelled.md"})
+  void aJobThatWasPutAwayUnderAnotherNameIsCancelled(String name) throws IOException {
+    garage.sheets();
+    Files.move(garage.job("502"), garage.root.resolve(Garage.DAY).resolve(name));
+    garage.sheets().says("OUT/2026-04-07/withdrawn/502.pdf");
+    assertEquals(Set.of("501.pdf", "503.pdf", "all.pdf", "withdrawn/502.pdf"), names());
+  }
+
   @Test
   void aFileThatIsNoSheetOfTheShopStays() throws IOException {
     garage.sheets();

@@ -94,7 +94,7 @@ class WalkthroughTest {
       case "sh" -> block.lines().filter(line -> line.startsWith("baysheet")).forEach(this::line);
       case "yaml" -> write(block, before);
       default -> {
-        assertTrue(lastErr.contains(block), "not said:\n" + block + "\nbut:\n" + lastErr);
+        assertTrue(lastErr.contains(dated(block)), "not said:\n" + block + "\nbut:\n" + lastErr);
         assertTrue(lastErr.contains("3 errors in "), lastErr);
         assertTrue(
             lastErr.contains("\"caliper-guide-bolt\"") && lastErr.contains("\"disc-screw\""));
