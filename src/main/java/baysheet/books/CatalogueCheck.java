@@ -3,8 +3,10 @@ package baysheet.books;
 import baysheet.books.KnownNames.Sort;
 import baysheet.report.Located;
 import baysheet.report.Problems;
+import baysheet.report.Source;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * What must fit together between the catalogue and the rest of the folder: a trigger with a
@@ -19,11 +21,24 @@ public final class CatalogueCheck {
     this.problems = problems;
   }
 
-  /** Tells every name of the catalogue that nothing has. */
+  /** Tells every name of the catalogue that nothing has; the whole of it is the shop's own. */
   public static void check(ShopFolder folder, Problems problems) {
+    check(folder, Set.of(), problems);
+  }
+
+  /**
+   * Tells every name of the catalogue that nothing has.
+   *
+   * @param builtIn the files that come with the program; what they offer need not be used
+   */
+  public static void check(ShopFolder folder, Set<Source> builtIn, Problems problems) {
     CatalogueCheck check = new CatalogueCheck(folder.names(), problems);
     Catalogue catalogue = folder.catalogue();
     catalogue.items().values().forEach(item -> check.all(Sort.KIND, item.kinds()));
+    catalogue.items().values().stream()
+        .map(Catalogue.Item::name)
+        .filter(name -> !builtIn.contains(name.at().source()))
+        .forEach(name -> folder.names().unasked(name, problems));
     catalogue.cautions().values().forEach(caution -> caution.when().forEach(check::trigger));
     catalogue.rules().values().forEach(check::rule);
     catalogue.vocabulary().tools().values().forEach(it -> check.all(Sort.TOOL, it.like()));

@@ -1,6 +1,7 @@
 package baysheet.books;
 
 import baysheet.report.Located;
+import baysheet.report.Nearest;
 import baysheet.report.Problems;
 import baysheet.yaml.Entry;
 import baysheet.yaml.MapReader;
@@ -16,7 +17,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** Reads a catalogue file, built in or the shop's own. */
 public final class CatalogueReader {
@@ -81,6 +85,36 @@ public final class CatalogueReader {
         }
       }
     }
+  }
+
+  /**
+   * Tells names of a shop's file that are a slip of the pen away from a built-in one: meant to take
+   * its place, the entry would be passed over.
+   *
+   * @param builtIn the files that come with the program
+   */
+  public static void nearNames(Node file, List<Node> builtIn, Problems problems) {
+    for (Entry section : entries(file)) {
+      Set<String> known = names(section.key().text(), builtIn);
+      for (Entry entry : entries(section.value())) {
+        String own = entry.key().text().strip();
+        Optional<String> near =
+            known.contains(own) || section.key().text().equals("terms")
+                ? Optional.empty()
+                : Nearest.slip(own, known);
+        near.ifPresent(
+            it -> problems.add(Sentences.nearBuiltIn(section.key().text(), entry.key(), it)));
+      }
+    }
+  }
+
+  private static Set<String> names(String section, List<Node> files) {
+    return files.stream()
+        .flatMap(file -> entries(file).stream())
+        .filter(entry -> entry.key().text().equals(section))
+        .flatMap(entry -> entries(entry.value()).stream())
+        .map(entry -> entry.key().text())
+        .collect(Collectors.toCollection(TreeSet::new));
   }
 
   private static List<Entry> entries(Node node) {

@@ -73,6 +73,12 @@ public final class KnownNames {
   /** Sorts of which a file that cannot be used may have more. */
   private final Set<Sort> open = new LinkedHashSet<>();
 
+  /** Items and fasteners that a step or a trigger names, or a book calls absent. */
+  private final Set<String> asked = new TreeSet<>();
+
+  /** Fasteners of books. */
+  private final Set<String> inBooks = new TreeSet<>();
+
   /** Tools and products that cautions and checks go by. */
   private final Set<String> ruling = new TreeSet<>();
 
@@ -122,6 +128,9 @@ public final class KnownNames {
   }
 
   private void add(Trigger trigger) {
+    asked.addAll(trigger.names(Trigger.Condition.UNDO));
+    asked.addAll(trigger.names(Trigger.Condition.DO_UP));
+    asked.addAll(trigger.names(Trigger.Condition.DISTURB));
     ruling.addAll(trigger.names(Trigger.Condition.USES));
     ruling.addAll(trigger.names(Trigger.Condition.APPLY));
   }
@@ -140,13 +149,18 @@ public final class KnownNames {
   }
 
   private void add(SpecBook book) {
-    book.fasteners().forEach(group -> names.get(Sort.ITEM).addAll(group.fasteners().keySet()));
+    for (SpecBook.Group group : book.fasteners()) {
+      names.get(Sort.ITEM).addAll(group.fasteners().keySet());
+      inBooks.addAll(group.fasteners().keySet());
+      group.absent().forEach(name -> asked.add(name.value()));
+    }
   }
 
   private void add(Procedure procedure) {
     names.get(Sort.PROCEDURE).add(procedure.name().value());
     procedure.serves().ifPresent(role -> names.get(Sort.ROLE).add(role.value()));
     procedure.steps().flatMap(Step::items).forEach(it -> names.get(Sort.FASTENER).add(it.value()));
+    procedure.steps().flatMap(Step::items).forEach(it -> asked.add(it.value()));
   }
 
   /** The names of a sort, in alphabetical order. */
@@ -208,6 +222,25 @@ public final class KnownNames {
             sort.code, name.at(), "there is no " + sort.word + " \"" + name.value() + "\"")
         .expecting(sort.expected)
         .near(Nearest.of(name.value(), known));
+  }
+
+  /**
+   * Tells an item of the shop's catalogue that nothing names and that is a slip of the pen away
+   * from a fastener of a book: what it says of its kinds would be passed over.
+   */
+  void unasked(Located<String> item, Problems problems) {
+    String name = item.value();
+    boolean named = asked.contains(name) || inBooks.contains(name);
+    Optional<String> near = named ? Optional.empty() : Nearest.slip(name, inBooks);
+    near.ifPresent(fastener -> problems.add(Sentences.nearItem(item, fastener)));
+  }
+
+  /** Tells a role that is a slip of the pen away from another one: nothing would ask for it. */
+  public void role(Located<String> role, Problems problems) {
+    Set<String> others = new TreeSet<>(names.get(Sort.ROLE));
+    others.remove(role.value());
+    Nearest.slip(role.value(), others)
+        .ifPresent(near -> problems.add(Sentences.nearRole(role, near)));
   }
 
   /** Tells a tool that is misspelt, or that cautions would not know. */

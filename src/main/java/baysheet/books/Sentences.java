@@ -252,6 +252,36 @@ final class Sentences {
         .seeAlso("moment", moment.at());
   }
 
+  static Problem nearBuiltIn(String section, Scalar own, String near) {
+    return Problem.of(
+            ProblemCode.NEAR_NAME,
+            own.at(),
+            "there is a built-in entry %s under %s, and this one would stand beside it"
+                .formatted(quoted(near), section))
+        .expecting("the same name to take its place, or one that nobody takes for it")
+        .near(Optional.of(near));
+  }
+
+  static Problem nearItem(Located<String> item, String near) {
+    return Problem.of(
+            ProblemCode.NEAR_NAME,
+            item.at(),
+            "a spec book has a fastener %s, and nothing names %s"
+                .formatted(quoted(near), quoted(item.value())))
+        .expecting("the name of the fastener, or one that nobody takes for it")
+        .near(Optional.of(near));
+  }
+
+  static Problem nearRole(Located<String> role, String near) {
+    return Problem.of(
+            ProblemCode.NEAR_NAME,
+            role.at(),
+            "other procedures serve %s, and no procedure asks for %s"
+                .formatted(quoted(near), quoted(role.value())))
+        .expecting("the same role, or one that nobody takes for it")
+        .near(Optional.of(near));
+  }
+
   static Problem inTwoFiles(String section, Scalar again, Scalar first) {
     return Problem.of(
             ProblemCode.IN_TWO_FILES,

@@ -11,7 +11,6 @@ import baysheet.report.Source;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -100,7 +99,7 @@ final class NamesCommand implements Callable<Integer> {
   /** The shop's names over the built-in ones, or these alone. */
   private Optional<NameSort.Origin> origin(Problems problems) {
     List<Catalogue> builtIn = ShopFolders.builtInCatalogue();
-    Set<Source> sources = sources(builtIn);
+    Set<Source> sources = ShopFolders.builtInFiles();
     Optional<Path> root = root();
     if (root.isEmpty()) {
       Catalogue merged = CatalogueReader.merge(builtIn);
@@ -125,17 +124,6 @@ final class NamesCommand implements Callable<Integer> {
                           named.get() + " is no shop folder: it has no " + ShopFolders.SHOP_FILE)));
     }
     return ShopFolders.rootOf(Path.of("")).or(() -> ShopFolders.rootOf(Path.of("jobs")));
-  }
-
-  private static Set<Source> sources(List<Catalogue> catalogues) {
-    Set<Source> sources = new HashSet<>();
-    NameSort.Origin alone =
-        new NameSort.Origin(CatalogueReader.merge(catalogues), List.of(), List.of(), Set.of());
-    alone.catalogue().items().values().forEach(it -> sources.add(it.name().at().source()));
-    alone.catalogue().cautions().values().forEach(it -> sources.add(it.name().at().source()));
-    alone.catalogue().states().values().forEach(it -> sources.add(it.name().at().source()));
-    alone.catalogue().vocabulary().kinds().values().forEach(it -> sources.add(it.at().source()));
-    return sources;
   }
 
   /** Columns as wide as their widest word; the last one is left as it is. */

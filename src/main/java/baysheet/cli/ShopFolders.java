@@ -17,7 +17,6 @@ import baysheet.yaml.Node;
 import baysheet.yaml.SourceFile;
 import baysheet.yaml.YamlFile;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -29,6 +28,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /** Finds shop folders and reads them. */
 final class ShopFolders {
@@ -117,7 +117,7 @@ final class ShopFolders {
   /** A catalogue with an error leaves nothing: any sheet could lack a caution. */
   private static boolean isWhole(ShopFolder folder, Problems problems) {
     Problems own = new Problems();
-    CatalogueCheck.check(folder, own);
+    CatalogueCheck.check(folder, builtInFiles(), own);
     problems.addAll(own);
     return !own.hasErrors();
   }
@@ -188,9 +188,9 @@ final class ShopFolders {
     List<Outcome<CatalogueFile>> files = new ArrayList<>(atOnce(BUILT_IN, ShopFolders::builtIn));
     files.addAll(own);
     files.forEach(file -> told.addAll(file.problems()));
-    CatalogueReader.sameNames(
-        own.stream().flatMap(file -> file.value().stream()).map(CatalogueFile::node).toList(),
-        told);
+    CatalogueReader.sameNames(nodes(own), told);
+    List<Node> builtIn = nodes(files.subList(0, BUILT_IN.size()));
+    nodes(own).forEach(file -> CatalogueReader.nearNames(file, builtIn, told));
     problems.addAll(told);
     return told.hasErrors()
         ? Optional.empty()
@@ -200,6 +200,10 @@ final class ShopFolders {
                     .flatMap(file -> file.value().stream())
                     .map(CatalogueFile::catalogue)
                     .toList()));
+  }
+
+  private static List<Node> nodes(List<Outcome<CatalogueFile>> files) {
+    return files.stream().flatMap(file -> file.value().stream()).map(CatalogueFile::node).toList();
   }
 
   /** A catalogue, and its file as a tree. */
@@ -213,6 +217,11 @@ final class ShopFolders {
     return CatalogueReader.read(node, problems).map(read -> new CatalogueFile(node, read));
   }
 
+  /** The files of the catalogue that comes with the program. */
+  static Set<Source> builtInFiles() {
+    return BUILT_IN.stream().map(ShopFolders::source).collect(Collectors.toSet());
+  }
+
   /** The catalogue that comes with the program, file by file. */
   static List<Catalogue> builtInCatalogue() {
     return BUILT_IN.stream()
@@ -224,10 +233,12 @@ final class ShopFolders {
 
   private static Outcome<CatalogueFile> builtIn(String file) {
     Problems own = new Problems();
-    String text = new String(Fonts.resource("/baysheet/catalogue/" + file), StandardCharsets.UTF_8);
-    Source source = new Source("catalogue/" + file, text);
     return new Outcome<>(
-        YamlFile.parse(source, own).flatMap(node -> catalogueFile(node, own)), own);
+        YamlFile.parse(source(file), own).flatMap(node -> catalogueFile(node, own)), own);
+  }
+
+  private static Source source(String file) {
+    return new Source("catalogue/" + file, Shipped.text("/baysheet/catalogue/" + file));
   }
 
   /** A file as a tree, every character of which can be printed. */

@@ -63,6 +63,7 @@ public enum ProblemCode {
   MORE_WARNINGS(Severity.WARNING),
   NAME_DIFFERS,
   NAMES_ITSELF,
+  NEAR_NAME,
   NEEDS_QUOTES,
   NEVER_OFF,
   NO_ACCESS,

@@ -40,6 +40,7 @@ final class NameRule {
 
   void check(Procedure procedure) {
     procedure.behind().forEach(access -> procedure(access.map(Procedure.Access::procedure)));
+    procedure.serves().ifPresent(role -> known.role(role, problems));
     procedure.after().forEach(this::procedure);
     procedure.before().forEach(this::procedure);
     procedure.uses().forEach(use -> known.tool(use, problems));

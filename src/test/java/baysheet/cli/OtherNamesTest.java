@@ -65,6 +65,7 @@ class OtherNamesTest {
           "procedure/close/apply",
           "procedure/parts/renews",
           "book/fasteners/*/*:",
+          "book/fasteners/*/absent",
           "job/override/*:");
 
   @TempDir private Path shipped;
