@@ -42,6 +42,9 @@ public final class CatalogueReader {
   private static final ValueReader<String> TERM = Read.value(CatalogueReader::term);
   private static final ValueReader<String> PROTECTION = Read.value(CatalogueReader::protection);
 
+  /** Sections of which both entries hold, so that nothing is passed over. */
+  private static final Set<String> STANDS_BESIDE = Set.of("cautions", "consequences", "terms");
+
   private CatalogueReader() {}
 
   /** The catalogue; empty when a problem was added that leaves none. */
@@ -95,13 +98,13 @@ public final class CatalogueReader {
    */
   public static void nearNames(Node file, List<Node> builtIn, Problems problems) {
     for (Entry section : entries(file)) {
+      if (STANDS_BESIDE.contains(section.key().text())) {
+        continue;
+      }
       Set<String> known = names(section.key().text(), builtIn);
       for (Entry entry : entries(section.value())) {
         String own = entry.key().text().strip();
-        Optional<String> near =
-            known.contains(own) || section.key().text().equals("terms")
-                ? Optional.empty()
-                : Nearest.slip(own, known);
+        Optional<String> near = known.contains(own) ? Optional.empty() : Nearest.slip(own, known);
         near.ifPresent(
             it -> problems.add(Sentences.nearBuiltIn(section.key().text(), entry.key(), it)));
       }

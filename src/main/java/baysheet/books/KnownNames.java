@@ -76,6 +76,9 @@ public final class KnownNames {
   /** Items and fasteners that a step or a trigger names, or a book calls absent. */
   private final Set<String> asked = new TreeSet<>();
 
+  /** Roles and procedures that a procedure is behind. */
+  private final Set<String> roles = new TreeSet<>();
+
   /** Fasteners of books. */
   private final Set<String> inBooks = new TreeSet<>();
 
@@ -159,6 +162,7 @@ public final class KnownNames {
   private void add(Procedure procedure) {
     names.get(Sort.PROCEDURE).add(procedure.name().value());
     procedure.serves().ifPresent(role -> names.get(Sort.ROLE).add(role.value()));
+    procedure.behind().forEach(access -> roles.add(access.value().procedure()));
     procedure.steps().flatMap(Step::items).forEach(it -> names.get(Sort.FASTENER).add(it.value()));
     procedure.steps().flatMap(Step::items).forEach(it -> asked.add(it.value()));
   }
@@ -235,12 +239,11 @@ public final class KnownNames {
     near.ifPresent(fastener -> problems.add(Sentences.nearItem(item, fastener)));
   }
 
-  /** Tells a role that is a slip of the pen away from another one: nothing would ask for it. */
+  /** Tells a role that no procedure asks for and that is a slip of the pen away from one. */
   public void role(Located<String> role, Problems problems) {
-    Set<String> others = new TreeSet<>(names.get(Sort.ROLE));
-    others.remove(role.value());
-    Nearest.slip(role.value(), others)
-        .ifPresent(near -> problems.add(Sentences.nearRole(role, near)));
+    Optional<String> near =
+        roles.contains(role.value()) ? Optional.empty() : Nearest.slip(role.value(), roles);
+    near.ifPresent(asked -> problems.add(Sentences.nearRole(role, asked)));
   }
 
   /** Tells a tool that is misspelt, or that cautions would not know. */

@@ -253,32 +253,23 @@ final class Sentences {
   }
 
   static Problem nearBuiltIn(String section, Scalar own, String near) {
-    return Problem.of(
-            ProblemCode.NEAR_NAME,
-            own.at(),
-            "there is a built-in entry %s under %s, and this one would stand beside it"
-                .formatted(quoted(near), section))
-        .expecting("the same name to take its place, or one that nobody takes for it")
-        .near(Optional.of(near));
+    String what = "there is a built-in entry %s under %s, and this one would stand beside it";
+    return near(own.at(), what.formatted(quoted(near), section), near);
   }
 
   static Problem nearItem(Located<String> item, String near) {
-    return Problem.of(
-            ProblemCode.NEAR_NAME,
-            item.at(),
-            "a spec book has a fastener %s, and nothing names %s"
-                .formatted(quoted(near), quoted(item.value())))
-        .expecting("the name of the fastener, or one that nobody takes for it")
-        .near(Optional.of(near));
+    String what = "a spec book has a fastener %s, and nothing names %s";
+    return near(item.at(), what.formatted(quoted(near), quoted(item.value())), near);
   }
 
   static Problem nearRole(Located<String> role, String near) {
-    return Problem.of(
-            ProblemCode.NEAR_NAME,
-            role.at(),
-            "other procedures serve %s, and no procedure asks for %s"
-                .formatted(quoted(near), quoted(role.value())))
-        .expecting("the same role, or one that nobody takes for it")
+    String what = "procedures ask for %s, and none asks for %s";
+    return near(role.at(), what.formatted(quoted(near), quoted(role.value())), near);
+  }
+
+  private static Problem near(Span at, String what, String near) {
+    return Problem.of(ProblemCode.NEAR_NAME, at, what)
+        .expecting("the same name, or one that nobody takes for it")
         .near(Optional.of(near));
   }
 

@@ -7,6 +7,7 @@ import baysheet.books.Procedure;
 import baysheet.books.ShopFolder;
 import baysheet.books.WorkPlaces;
 import baysheet.report.Located;
+import baysheet.report.Nearest;
 import baysheet.report.Problem;
 import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
@@ -202,7 +203,23 @@ final class AccessRule {
         here.isEmpty()
             ? "no procedure serves \"" + name + "\" with a " + bay.equipment().word()
             : "several procedures serve \"" + name + "\" with a " + bay.equipment().word();
-    return Problem.of(
-        ProblemCode.NO_ACCESS, asking.at(), which + ", the equipment of bay " + bay.name().value());
+    Problem problem =
+        Problem.of(
+            ProblemCode.NO_ACCESS,
+            asking.at(),
+            which + ", the equipment of bay " + bay.name().value());
+    return misspelt(name)
+        .filter(role -> here.isEmpty())
+        .map(role -> problem.seeAlso("a procedure serves \"" + role.value() + "\"", role.at()))
+        .orElse(problem);
+  }
+
+  /** A role that a procedure possible in this bay serves, one slip of the pen away. */
+  private Optional<Located<String>> misspelt(String name) {
+    return folder.procedures().values().stream()
+        .filter(this::isPossible)
+        .flatMap(procedure -> procedure.serves().stream())
+        .filter(role -> Nearest.slip(role.value(), List.of(name)).isPresent())
+        .findFirst();
   }
 }

@@ -145,11 +145,8 @@ class MisspeltNamesTest {
   /** Names to which nothing refers, or that are the same as another key in the same place. */
   private static final Map<String, String> FREE =
       Map.ofEntries(
-          Map.entry(
-              "catalogue/cautions/*:",
-              "steps may name it; one that is near a built-in one is told"),
-          Map.entry(
-              "catalogue/consequences/*:", "nothing names it; one near a built-in one is told"),
+          Map.entry("catalogue/cautions/*:", "beside a built-in one both hold"),
+          Map.entry("catalogue/consequences/*:", "beside a built-in one both hold"),
           Map.entry("catalogue/terms/*:", "words of sentences, not names"),
           Map.entry("shop/crib/wrenches/name", "nothing names a wrench"),
           Map.entry("procedure/close/measure", "as under open and work"),

@@ -182,4 +182,30 @@ class AccessTest {
     assertEquals(List.of(bar), resolved.tasks().get(new TaskId("arm", Place.FRONT_LEFT)).after());
     assertEquals(List.of(), resolved.tasks().get(new TaskId("arm", Place.REAR_LEFT)).after());
   }
+
+  @Test
+  void aRoleThatIsMisspeltWhereItIsServedIsPointedAt() {
+    Problems problems = new Problems();
+    Bench.shop()
+        .replacing(Bench.JOB, "bay: 1", "bay: floor")
+        .replacing("procedures/raise-jack.yaml", "serves: raise", "serves: raisee")
+        .resolve(Bench.JOB, problems);
+    assertEquals(List.of("procedures/wheel-off.yaml:4:10 no-access"), ShopTexts.told(problems));
+    assertEquals(
+        "procedures/raise-jack.yaml:4:9", problems.all().get(0).related().get(0).at().toString());
+  }
+
+  /** A role in after: counts like the name of the procedure that serves it. */
+  @Test
+  void whatComesAfterARoleComesAfterTheProcedureThatServesIt() {
+    ShopTexts shop =
+        Bench.shop()
+            .replacing("procedures/bar.yaml", "behind:", "serves: bar-work\nbehind:")
+            .replacing("procedures/arm.yaml", "behind:", "after: [bar-work]\nbehind:")
+            .replacing(
+                Bench.JOB, "  - arm at front-left", "  - arm at front-left\n  - bar at front");
+    assertEquals(
+        List.of(new TaskId("bar", Place.FRONT)),
+        shop.resolved(Bench.JOB).tasks().get(new TaskId("arm", Place.FRONT_LEFT)).after());
+  }
 }
