@@ -95,7 +95,7 @@ final class Json {
   }
 
   void texts(String key, List<?> items) throws IOException {
-    list(key, items, item -> out.writeString(item.toString()));
+    list(key, items, item -> out.writeString(words(item)));
   }
 
   void numbers(String key, List<? extends Number> items) throws IOException {
@@ -103,7 +103,12 @@ final class Json {
   }
 
   void text(String key, Object value) throws IOException {
-    out.writeStringField(key, value.toString());
+    out.writeStringField(key, words(value));
+  }
+
+  /** A sheet keeps figure and unit on one line by the space between them; data have plain ones. */
+  private static String words(Object value) {
+    return value.toString().replace('\u00A0', ' ').replace('\u202F', ' ');
   }
 
   void text(String key, Optional<?> value) throws IOException {

@@ -145,7 +145,7 @@ public final class SheetRecord {
           json.text("name", tool.name());
           json.truth("special", tool.special());
           json.truth("owned", tool.owned());
-          json.truth("if-stuck", tool.ifStuck());
+          json.truth("ifStuck", tool.ifStuck());
         });
   }
 

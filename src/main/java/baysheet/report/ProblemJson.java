@@ -73,7 +73,7 @@ public final class ProblemJson {
     json.writeStringField("code", problem.code().word());
     json.writeStringField("severity", problem.code().severity().name().toLowerCase(Locale.ROOT));
     place(problem.at());
-    json.writeStringField("what", problem.what());
+    json.writeStringField("what", TerminalText.plainSpaces(problem.what()));
     optional("expected", problem.expected());
     optional("line", problem.line());
     optional("nearest", problem.nearest());
@@ -90,7 +90,7 @@ public final class ProblemJson {
 
   private void optional(String key, Optional<String> value) throws IOException {
     if (value.isPresent()) {
-      json.writeStringField(key, value.get());
+      json.writeStringField(key, TerminalText.plainSpaces(value.get()));
     }
   }
 

@@ -7,9 +7,9 @@ public final class TerminalText {
   private TerminalText() {}
 
   /**
-   * The text with a tab as a space, and with a replacement character for everything that a terminal
-   * would obey instead of showing: a file must not be able to move the cursor, change colours or
-   * turn the direction of writing.
+   * The text with tabs and special spaces as plain ones, and with a replacement character for
+   * everything that a terminal would obey instead of showing: a file must not be able to move the
+   * cursor, change colours or turn the direction of writing.
    */
   public static String safe(String text) {
     return text.codePoints()
@@ -19,7 +19,7 @@ public final class TerminalText {
   }
 
   private static int safe(int point) {
-    if (point == '\t') {
+    if (point == '\t' || Character.getType(point) == Character.SPACE_SEPARATOR) {
       return ' ';
     }
     int type = Character.getType(point);
@@ -30,6 +30,11 @@ public final class TerminalText {
             || type == Character.PARAGRAPH_SEPARATOR
             || type == Character.FORMAT && point != 0x200C && point != 0x200D;
     return obeyed ? 0xFFFD : point;
+  }
+
+  /** The text with every kind of space as a plain one, so that it can be compared and found. */
+  static String plainSpaces(String text) {
+    return text.replaceAll("\\p{Zs}", " ");
   }
 
   /** The text, cut to a number of code points; the last of them says that something is missing. */

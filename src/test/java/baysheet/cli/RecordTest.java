@@ -171,7 +171,7 @@ class RecordTest {
             .filter(it -> it.has("insert"))
             .map(it -> it.text("head") + " " + it.text("insert"))
             .toList();
-    assertEquals(List.of(nut.text("head") + " crow-foot, reach 60\u00a0mm"), inserts);
+    assertEquals(List.of(nut.text("head") + " crow-foot, reach 60 mm"), inserts);
     assertOnPaper(made.paper("503").text(), "hex 15 mm crow-foot, reach 60 mm");
   }
 
