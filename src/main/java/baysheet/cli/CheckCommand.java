@@ -3,9 +3,7 @@ package baysheet.cli;
 import baysheet.books.ShopFolder;
 import baysheet.layout.Fonts;
 import baysheet.report.Problem;
-import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
-import baysheet.report.Source;
 import baysheet.resolve.FolderCheck;
 import baysheet.template.Layouts;
 import java.io.UncheckedIOException;
@@ -118,12 +116,8 @@ final class CheckCommand implements Callable<Integer> {
   }
 
   private static Problem fault(Path job, Throwable fault) {
-    if (fault instanceof UncheckedIOException files) {
-      return YamlFiles.cannotRead(job, files.getCause());
-    }
-    return Problem.of(
-        ProblemCode.TOOL_FAULT,
-        new Source(YamlFiles.shown(job), "").whole(),
-        "a fault of the tool itself; no sheet would be made: " + fault.getMessage());
+    return fault instanceof UncheckedIOException files
+        ? YamlFiles.cannotRead(job, files.getCause())
+        : RunReport.internalError(job);
   }
 }

@@ -4,6 +4,7 @@ import baysheet.report.Problem;
 import baysheet.report.ProblemJson;
 import baysheet.report.ProblemText;
 import baysheet.report.Summary;
+import baysheet.report.TerminalText;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.util.List;
@@ -11,9 +12,16 @@ import java.util.List;
 /**
  * Where the program speaks: results on one stream, problems on the other.
  *
- * @param coloured whether problems may be coloured
+ * @param coloured whether the terminal shows bold text
+ * @param traces whether the stack trace of an internal error is printed, for a report of it
  */
-record Console(PrintWriter out, PrintWriter err, boolean coloured) {
+record Console(PrintWriter out, PrintWriter err, boolean coloured, boolean traces) {
+  /** The environment variable that asks for stack traces. */
+  static final String TRACE = "BAYSHEET_TRACE";
+
+  Console(PrintWriter out, PrintWriter err, boolean coloured) {
+    this(out, err, coloured, false);
+  }
 
   void say(String line) {
     out.println(line);
@@ -26,9 +34,23 @@ record Console(PrintWriter out, PrintWriter err, boolean coloured) {
     out.flush();
   }
 
-  void complain(String line) {
-    err.println(line);
+  /** One sentence about the command line or the machine, after the name of the program. */
+  void complain(String sentence) {
+    err.println(TerminalText.safe("baysheet: " + sentence));
     err.flush();
+  }
+
+  /** How to report an internal error, or what the report needs. */
+  void trace(Throwable internal) {
+    if (traces) {
+      internal.printStackTrace(err);
+      err.flush();
+    } else {
+      complain(
+          "to report this error, set "
+              + TRACE
+              + "=1, run the command again and send what it prints");
+    }
   }
 
   /** A file that could not be read or written, in one line. */

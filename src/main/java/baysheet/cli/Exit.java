@@ -23,8 +23,16 @@ final class Exit {
 
   /** What a run ends with that came to nothing worse than these problems. */
   static int of(Problems problems) {
-    boolean unread =
-        problems.all().stream().anyMatch(problem -> problem.code() == ProblemCode.CANNOT_READ);
-    return unread ? FILES : problems.hasErrors() ? PROBLEMS : DONE;
+    if (has(problems, ProblemCode.TOOL_FAULT)) {
+      return FAULT;
+    }
+    if (has(problems, ProblemCode.CANNOT_READ)) {
+      return FILES;
+    }
+    return problems.hasErrors() ? PROBLEMS : DONE;
+  }
+
+  private static boolean has(Problems problems, ProblemCode code) {
+    return problems.all().stream().anyMatch(problem -> problem.code() == code);
   }
 }

@@ -20,7 +20,9 @@ public final class Main {
   /** Runs the command line and leaves with its exit code. */
   public static void main(String[] arguments) {
     boolean colour = System.console() != null && System.getenv("NO_COLOR") == null;
-    Console console = new Console(utf8(System.out), utf8(System.err), colour);
+    Console console =
+        new Console(
+            utf8(System.out), utf8(System.err), colour, System.getenv(Console.TRACE) != null);
     Optional<String> lost =
         TerminalEncoding.ofThisMachine()
             .complaint(List.of(arguments), System.getProperty("user.dir", ""));
@@ -84,17 +86,16 @@ public final class Main {
   }
 
   /**
-   * A file that cannot be read or written is told in one line; anything else is a fault of ours.
+   * A file that cannot be read or written is reported in one line; anything else is an internal
+   * error.
    */
   private static int failed(Exception fault, Console console) {
     if (fault instanceof UncheckedIOException files) {
       console.complain(files);
       return Exit.FILES;
     }
-    console.complain(
-        "This is a fault of baysheet itself, not of your files. Please report all of this:");
-    fault.printStackTrace(console.err());
-    console.err().flush();
+    console.complain("an internal error stopped the command; your files are not the cause");
+    console.trace(fault);
     return Exit.FAULT;
   }
 
@@ -102,7 +103,7 @@ public final class Main {
     String command = wrong.getCommandLine().getCommandSpec().qualifiedName();
     console.complain(wrong.getMessage());
     CommandLine.UnmatchedArgumentException.printSuggestions(wrong, console.err());
-    console.complain("\"" + command + " --help\" shows what it takes.");
+    console.complain("the options are listed by: " + command + " --help");
     return Exit.USAGE;
   }
 

@@ -1,6 +1,9 @@
 package baysheet.cli;
 
+import baysheet.report.Problem;
+import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
+import baysheet.report.Source;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -67,6 +70,9 @@ final class RunReport {
 
   /** Says what went wrong and what came of it; the exit code. */
   int end() {
+    faults.stream()
+        .filter(fault -> !fault.ofFiles())
+        .forEach(fault -> problems.add(internalError(fault.at())));
     console.problems(problems.all(), consequence(), false);
     // The folder that cannot be written to is the same for all sheets.
     Set<String> told = new HashSet<>();
@@ -98,16 +104,19 @@ final class RunReport {
         .formatted(written, jobs, written == 0 ? "all were" : "the others were");
   }
 
+  /** The tool itself failed; what is in the error is for those who mend it. */
+  static Problem internalError(Path job) {
+    return Problem.of(
+        ProblemCode.TOOL_FAULT,
+        new Source(YamlFiles.shown(job), "").whole(),
+        "an internal error of baysheet stopped the work on this job; your files are not the cause");
+  }
+
   private void tell(Fault fault) {
     if (fault.what() instanceof UncheckedIOException files) {
       console.complain(files);
       return;
     }
-    console.complain(
-        "This is a fault of baysheet itself, not of your files. No sheet was made for "
-            + YamlFiles.shown(fault.at())
-            + ". Please report all of this:");
-    fault.what().printStackTrace(console.err());
-    console.err().flush();
+    console.trace(fault.what());
   }
 }

@@ -85,7 +85,7 @@ class ProblemCasesTest {
   void nothingOfTheToolItselfIsPrinted(Path file) throws IOException {
     String printed = ProblemCase.read(file).prints();
     for (String inner :
-        List.of("Exception", "[at=", "Optional", "=[", "\tat ", "[^", "\\s", "java.")) {
+        List.of("Exception", "[at=", "Optional", "=[", "\tat ", "[^", "\\s", "java.", "\u00A0")) {
       assertFalse(printed.contains(inner), inner + " in\n" + printed);
     }
     printed.lines().forEach(line -> assertTrue(line.length() <= 300, line));

@@ -200,14 +200,23 @@ class WrittenFilesTest {
   }
 
   @Test
-  void aFaultOfOursIsToldInFullAndTheOthersAreMade() {
-    Garage.Run run = runWith(new IllegalStateException("nothing undoes item 7"));
+  void anInternalErrorIsReportedAtItsJobWithoutTraceAndTheOthersAreMade() {
+    Garage.Run run = runWith(new IllegalStateException("Item[name=nut, at=Where[line=7]]"), false);
     assertEquals(Exit.FAULT, run.exit());
-    run.says("This is a fault of baysheet itself");
-    run.says("2026-04-07/501.yaml");
+    run.reports("2026-04-07/501.yaml:1:1", "tool-fault");
+    run.says("set BAYSHEET_TRACE=1, run the command again");
+    for (String inner : List.of("\tat ", "java.lang", "Exception", "Where[")) {
+      assertFalse(run.err().contains(inner), inner + " in\n" + run.err());
+    }
+    assertEquals(ALL_BUT_501, garage.written().keySet());
+  }
+
+  @Test
+  void theTraceOfAnInternalErrorIsPrintedForAReport() {
+    Garage.Run run = runWith(new IllegalStateException("nothing undoes item 7"), true);
+    assertEquals(Exit.FAULT, run.exit());
     run.says("java.lang.IllegalStateException: nothing undoes item 7");
     run.says("\tat ");
-    assertEquals(ALL_BUT_501, garage.written().keySet());
   }
 
   @Test
@@ -233,13 +242,17 @@ class WrittenFilesTest {
 
   /** A run in which making the sheet of job 501 ends so. */
   private Garage.Run runWith(Throwable fault) {
+    return runWith(fault, false);
+  }
+
+  private Garage.Run runWith(Throwable fault, boolean traces) {
     Fonts fonts = Fonts.builtIn();
     ShopFolders folders = new ShopFolders(fonts);
     SheetMaker maker = new SheetMaker(folders, Layouts.builtIn(), fonts, Optional.empty());
     Batch.Maker failing = (job, shop, problems) -> made(maker, fault, job, shop, problems);
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
-    Console console = new Console(new PrintWriter(out), new PrintWriter(err), false);
+    Console console = new Console(new PrintWriter(out), new PrintWriter(err), false, traces);
     Sheets sheets =
         new Sheets(
             console,
