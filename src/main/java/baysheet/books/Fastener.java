@@ -2,15 +2,15 @@ package baysheet.books;
 
 import baysheet.report.Located;
 import baysheet.report.Span;
-import baysheet.torque.Believability;
-import baysheet.torque.Doubt;
 import baysheet.torque.Head;
 import baysheet.torque.Passes;
+import baysheet.torque.Plausibility;
 import baysheet.torque.Quantity;
 import baysheet.torque.Reach;
 import baysheet.torque.StrengthClass;
 import baysheet.torque.Thread;
 import baysheet.torque.Tightening;
+import baysheet.torque.TorquePlausibility;
 import baysheet.torque.Treatment;
 import java.util.List;
 import java.util.Locale;
@@ -56,10 +56,13 @@ public record Fastener(
     Optional<Located<String>> note,
     Optional<Located<String>> source,
     Span at) {
-  /** Why the torque cannot belong to the thread and class, where it cannot. */
-  public Optional<Doubt> doubt() {
-    return Believability.of(
-        tightening.value(), thread.map(Located::value), strength.map(Located::value));
+  /** Whether the torque can belong to the thread and class. */
+  public Plausibility plausibility() {
+    return TorquePlausibility.of(
+        tightening.value(),
+        thread.map(Located::value),
+        strength.map(Located::value),
+        threads.value());
   }
 
   /** Whether no book gives a torque for it. */

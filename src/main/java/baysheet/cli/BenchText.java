@@ -1,9 +1,8 @@
 package baysheet.cli;
 
 import baysheet.record.BenchTorque;
-import baysheet.torque.Preload;
+import baysheet.torque.Stage;
 import baysheet.torque.StrengthClass;
-import baysheet.torque.Thread;
 import baysheet.torque.Unit;
 import java.util.List;
 import java.util.Locale;
@@ -13,60 +12,127 @@ final class BenchText {
   private static final List<Unit> BOTH = List.of(Unit.NEWTON_METRE, Unit.POUND_FORCE_FOOT);
 
   private final BenchTorque bench;
+  private final boolean wrenches;
   private final Rows rows = new Rows();
 
-  private BenchText(BenchTorque bench) {
+  private BenchText(BenchTorque bench, boolean wrenches) {
     this.bench = bench;
+    this.wrenches = wrenches;
   }
 
   /**
    * The text.
    *
-   * @param whoseBand whose the band is when the value has none
    * @param wrenches whether wrenches were named at all
+   * @param notes what else was seen, such as an unusual size across flats
    */
-  static String print(BenchTorque bench, String whoseBand, boolean wrenches) {
-    return new BenchText(bench).all(whoseBand, wrenches);
+  static String print(BenchTorque bench, boolean wrenches, List<String> notes) {
+    return new BenchText(bench, wrenches).all(notes);
   }
 
-  private String all(String whoseBand, boolean wrenches) {
-    SettingRows told = new SettingRows(rows);
-    rows.heading(bench.target().written());
-    told.converted(bench.target(), bench.band(), BOTH);
-    told.band(bench.target(), bench.band(), whoseBand);
-    told.reach(bench.target().nominal(), bench.reach(), bench.choice());
-    if (wrenches) {
-      told.wrenches(bench.choice());
-      told.setting(bench.choice(), bench.band());
+  private String all(List<String> notes) {
+    rows.heading(bench.written());
+    for (int i = 0; i < bench.stages().size(); i++) {
+      if (bench.stages().size() > 1) {
+        rows.row("stage " + (i + 1), bench.stages().get(i).stage().print());
+      }
+      stage(bench.stages().get(i));
     }
-    bench.thread().ifPresent(this::load);
+    bench.accuracy().ifPresent(this::accuracy);
+    bench.joint().ifPresent(this::joint);
+    rows.rows("note", notes);
     bench.warnings().forEach(warning -> rows.row("warning", warning.text()));
     rows.row("", "This is arithmetic on what was typed; it does not say that the value is right.");
     return rows.print();
   }
 
-  private void load(Thread thread) {
+  private void stage(BenchTorque.BenchStage stage) {
+    SettingRows told = new SettingRows(rows);
+    if (stage.worked().isEmpty()) {
+      told.unset(stage.stage() instanceof Stage.Angle);
+      return;
+    }
+    BenchTorque.Worked worked = stage.worked().get();
+    told.converted(worked.target(), worked.band(), BOTH);
+    told.band(worked.target(), worked.band(), whose(worked.whose()));
+    if (worked.choice().isEmpty()) {
+      told.doubtful();
+    } else if (wrenches) {
+      told.reach(worked.target().nominal(), bench.reach(), worked.choice().get());
+      told.wrenches(worked.choice().get());
+      told.setting(worked.choice().get(), worked.band());
+    }
+  }
+
+  private static String whose(BenchTorque.BandSource source) {
+    return switch (source) {
+      case BOOK -> "as written with the value";
+      case OPTION -> "as typed";
+      case SHOP -> "the shop's, for the value has none (common practice, no source)";
+      case DEFAULT -> "the usual one, for the value has none (common practice, no source)";
+    };
+  }
+
+  private void accuracy(BenchTorque.Accuracy accuracy) {
+    String percent = SettingRows.plain(accuracy.percent()) + "\u00A0%";
+    rows.row(
+        "accuracy",
+        accuracy.assumed()
+            ? percent
+                + " taken, as ISO 6789-1 permits: 6\u00A0% up to a maximum of 10\u00A0N·m, else"
+                + " 4\u00A0%"
+            : percent + " as typed");
+  }
+
+  private void joint(BenchTorque.Joint joint) {
+    if (joint.pitchAssumed()) {
+      rows.row(
+          "thread",
+          joint.thread().designation()
+              + " without a pitch: taken as coarse, "
+              + SettingRows.plain(java.math.BigDecimal.valueOf(joint.thread().pitchMm()))
+              + "\u00A0mm (ISO 261)");
+    }
+    if (joint.clampLoadKn().isEmpty()) {
+      rows.row(
+          "clamp load",
+          "none: a fastener tightened in stages or by angle may go beyond its proof load");
+      return;
+    }
+    double load = joint.clampLoadKn().getAsDouble();
     rows.row(
         "clamp load",
         String.format(
             Locale.ROOT,
-            "%.1f\u00A0kN on %s at friction %.2f in thread and under the head (VDI 2230 form)",
-            bench.clampLoadKn().orElseThrow(),
-            thread.designation(),
-            Preload.USUAL_FRICTION));
-    bench.strength().ifPresent(this::share);
-  }
-
-  private void share(StrengthClass strength) {
+            "%.1f\u00A0kN on %s at friction %s in thread and under the head (VDI 2230 form)",
+            load,
+            joint.thread().designation(),
+            friction(joint.friction())));
     rows.row(
         "",
-        bench.percentOfProof().isPresent()
+        String.format(
+            Locale.ROOT,
+            "a torque wrench scatters by about ±25 to 30\u00A0%%: %.1f to %.1f\u00A0kN",
+            load * (100 - BenchTorque.Joint.SCATTER_PERCENT) / 100,
+            load * (100 + BenchTorque.Joint.SCATTER_PERCENT) / 100));
+    joint.strength().ifPresent(strength -> share(joint, strength));
+  }
+
+  private static String friction(double friction) {
+    String two = String.format(Locale.ROOT, "%.2f", friction);
+    return Double.parseDouble(two) == friction ? two : String.valueOf(friction);
+  }
+
+  private void share(BenchTorque.Joint joint, StrengthClass strength) {
+    rows.row(
+        "",
+        joint.percentOfProof().isPresent()
             ? String.format(
                 Locale.ROOT,
                 "%.0f\u00A0%% of the proof load of class %s, %.1f\u00A0kN",
-                bench.percentOfProof().getAsDouble(),
+                joint.percentOfProof().getAsDouble(),
                 strength.label(),
-                bench.proofLoadKn().orElseThrow())
+                joint.proofLoadKn().orElseThrow())
             : "class " + strength.label() + " is not made in this size: no proof load");
   }
 }

@@ -3,8 +3,8 @@ package baysheet.cli;
 import baysheet.books.ShopFolder;
 import baysheet.layout.Fonts;
 import baysheet.plan.Planner;
-import baysheet.plan.Sheet;
 import baysheet.plan.TorqueLine;
+import baysheet.plan.TracedPlan;
 import baysheet.report.Problems;
 import baysheet.resolve.Resolved;
 import baysheet.template.Layouts;
@@ -73,22 +73,22 @@ final class ExplainCommand implements Callable<Integer> {
     Optional<ShopFolder> folder = folders.read(group.root(), problems);
     Optional<Resolved> resolved =
         folder.flatMap(it -> maker.resolve(group.jobs().get(0), it, problems));
-    Optional<Sheet> sheet = resolved.flatMap(it -> Planner.plan(it, problems));
-    sheet.filter(it -> !problems.hasErrors()).ifPresent(it -> tell(resolved.get(), it));
+    Optional<TracedPlan> plan = resolved.flatMap(it -> Planner.traced(it, problems));
+    plan.filter(it -> !problems.hasErrors()).ifPresent(it -> tell(resolved.get(), it));
     return Exit.DONE;
   }
 
-  private void tell(Resolved resolved, Sheet sheet) {
+  private void tell(Resolved resolved, TracedPlan plan) {
     List<TorqueLine> lines =
-        sheet.torque().stream()
+        plan.sheet().torque().stream()
             .filter(line -> number().map(n -> n == line.n()).orElse(true))
             .toList();
     if (lines.isEmpty()) {
-      throw wrong("the job has torque lines 1 to " + sheet.torque().size());
+      throw wrong("the job has torque lines 1 to " + plan.sheet().torque().size());
     }
     String gap = "";
     for (TorqueLine line : lines) {
-      console.print(gap + LineChain.print(resolved, line));
+      console.print(gap + LineChain.print(resolved, line, plan.selection(line)));
       gap = "\n";
     }
   }

@@ -4,22 +4,24 @@ import baysheet.books.Fastener;
 import baysheet.books.Place;
 import baysheet.books.Shop;
 import baysheet.plan.TorqueLine;
-import baysheet.plan.Wrenches;
+import baysheet.plan.WrenchSelection;
 import baysheet.report.Located;
 import baysheet.resolve.Bound;
 import baysheet.resolve.EffectiveBook;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
+import baysheet.torque.AcrossFlats;
 import baysheet.torque.Band;
-import baysheet.torque.Believability;
 import baysheet.torque.Stage;
 import baysheet.torque.Target;
 import baysheet.torque.Tightening;
 import baysheet.torque.WrenchChoice;
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Tells of one torque line how it came about, from the line of a file to the printed setting. */
@@ -29,20 +31,26 @@ final class LineChain {
 
   private final Resolved resolved;
   private final TorqueLine line;
+  private final WrenchSelection selection;
   private final Bound.OfBook thing;
   private final Fastener fastener;
   private final Rows rows = new Rows();
 
-  private LineChain(Resolved resolved, TorqueLine line) {
+  private LineChain(Resolved resolved, TorqueLine line, WrenchSelection selection) {
     this.resolved = resolved;
+    this.selection = selection;
     this.line = line;
     this.thing = (Bound.OfBook) resolved.thing(new ItemAt(line.fastener(), line.places().get(0)));
     this.fastener = thing.values();
   }
 
-  /** The chain as plain text. */
-  static String print(Resolved resolved, TorqueLine line) {
-    return new LineChain(resolved, line).all();
+  /**
+   * The chain as plain text.
+   *
+   * @param selection what the plan selected for the line: nothing is chosen here
+   */
+  static String print(Resolved resolved, TorqueLine line, WrenchSelection selection) {
+    return new LineChain(resolved, line, selection).all();
   }
 
   private String all() {
@@ -56,7 +64,8 @@ final class LineChain {
     } else {
       rows.row("setting", "none: the book gives no torque, and none is guessed");
     }
-    rows.row("believable", belief());
+    rows.row("plausible", fastener.plausibility().sentence());
+    acrossFlats();
     line.warnings().forEach(warning -> rows.row("warning", warning.text()));
     return rows.print();
   }
@@ -112,54 +121,73 @@ final class LineChain {
   }
 
   private void stages(List<Stage> stages) {
+    Iterator<WrenchChoice> choices = selection.stages().iterator();
     int n = 1;
     for (Stage stage : stages) {
       if (stages.size() > 1) {
         rows.row("stage " + n++, stage.print());
       }
       if (stage instanceof Stage.Torque torque) {
-        torque(torque.target());
+        // A figure in doubt has no choices: the plan looked at no wrench for it.
+        torque(torque.target(), choices.hasNext() ? Optional.of(choices.next()) : Optional.empty());
       } else {
-        rows.row("setting", "none: turned by hand with an angle gauge or let go, no torque wrench");
+        new SettingRows(rows).unset(stage instanceof Stage.Angle);
       }
     }
+    socket();
+    passes();
   }
 
-  private void torque(Target target) {
+  private void torque(Target target, Optional<WrenchChoice> choice) {
     Shop shop = resolved.shop();
     Band band = target.bandOr(shop.band());
-    WrenchChoice choice = Wrenches.choose(resolved, fastener, target);
     SettingRows told = new SettingRows(rows);
     told.converted(target, band, shop.torqueUnits());
     told.band(target, band, WHOSE_BAND);
-    told.reach(target.nominal(), fastener.reach(), choice);
-    told.wrenches(choice);
-    told.setting(choice, band);
-    passes();
+    if (choice.isEmpty()) {
+      told.doubtful();
+      return;
+    }
+    told.reach(target.nominal(), fastener.reach(), choice.get());
+    told.wrenches(choice.get());
+    told.setting(choice.get(), band);
+  }
+
+  private void socket() {
+    selection
+        .socket()
+        .filter(socket -> !socket.reasons().isEmpty())
+        .ifPresent(socket -> rows.row("socket", String.join("; ", socket.reasons())));
+    rows.rows("adapter", selection.adapters());
   }
 
   private void passes() {
     if (!line.rounds().isEmpty()) {
       String rounds =
-          line.rounds().stream().map(LineChain::round).collect(Collectors.joining(", then "));
+          line.rounds().stream().map(this::round).collect(Collectors.joining(", then "));
       rows.row("passes", rounds + (line.passes().checkRound() ? ", then one round to check" : ""));
     }
   }
 
-  private static String round(TorqueLine.Round round) {
+  private String round(TorqueLine.Round round) {
     String mark =
         round
             .setting()
-            .map(setting -> round.wrench().orElseThrow() + " at " + setting.print())
-            .orElse("no wrench");
+            .map(setting -> wrench(round) + " at " + setting.print())
+            .orElse(line.inDoubt() ? "not set" : "no wrench");
     return SettingRows.rounded(round.torque()) + " (" + mark + ")";
   }
 
-  private String belief() {
-    return Believability.explain(
-            fastener.tightening().value(),
-            fastener.thread().map(Located::value),
-            fastener.strength().map(Located::value))
-        .sentence();
+  private static String wrench(TorqueLine.Round round) {
+    String name = round.wrench().orElseThrow();
+    return round.with().map(with -> name + " with " + with).orElse(name);
+  }
+
+  /** Makers differ, so another size than the standard's is no fault: it is only mentioned. */
+  private void acrossFlats() {
+    if (fastener.thread().isPresent() && fastener.head().isPresent()) {
+      AcrossFlats.note(fastener.thread().get().value(), fastener.head().get().value())
+          .ifPresent(note -> rows.row("head", note));
+    }
   }
 }

@@ -1,8 +1,12 @@
 package baysheet.cli;
 
+import baysheet.torque.Unit;
 import java.util.List;
 import java.util.Optional;
+import java.util.Stack;
 import java.util.concurrent.Callable;
+import java.util.regex.Pattern;
+import picocli.CommandLine;
 import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
@@ -14,6 +18,8 @@ import picocli.CommandLine.Model.PositionalParamSpec;
  */
 final class Options {
   private static final String VERSION = "baysheet 0.1.0";
+
+  private static final Pattern BARE_FIGURE = Pattern.compile("[0-9][0-9./-]*");
 
   private Options() {}
 
@@ -48,15 +54,30 @@ final class Options {
     return OptionSpec.builder(name).paramLabel(label).type(type).description(description).build();
   }
 
-  /** An option with a quantity, whose figure and unit may stand apart. */
+  /**
+   * An option with a quantity. Its unit may stand apart from its figure, and only a unit is taken
+   * then: what else follows is none of the option's.
+   */
   static OptionSpec quantity(String name, String label, String description) {
     return OptionSpec.builder(name)
         .paramLabel(label)
-        .arity("1..2")
-        .type(List.class)
-        .auxiliaryTypes(String.class)
+        .arity("1")
+        .type(String.class)
+        .parameterConsumer(Options::quantityOf)
         .description(description)
         .build();
+  }
+
+  private static void quantityOf(Stack<String> words, ArgSpec option, CommandSpec command) {
+    if (words.isEmpty()) {
+      throw new CommandLine.ParameterException(
+          command.commandLine(),
+          ((OptionSpec) option).longestName() + " takes a " + option.paramLabel());
+    }
+    String figure = words.pop();
+    boolean apart = BARE_FIGURE.matcher(figure).matches() && !words.isEmpty();
+    option.setValue(
+        apart && Unit.of(words.peek()).isPresent() ? figure + " " + words.pop() : figure);
   }
 
   /** All that stands without an option before it. */

@@ -51,7 +51,24 @@ final class SettingRows {
         band.origin() == Band.Origin.BOOK
             ? "as written with the value"
             : percent(target.nominal(), band) + " either way, " + otherwise;
-    rows.row("band", rounded(band.low()) + " to " + rounded(band.high()) + ": " + whose);
+    // Towards the middle: what is told of a band is never outside it.
+    String low = rounded(band.low(), RoundingMode.CEILING);
+    String high = rounded(band.high(), RoundingMode.FLOOR);
+    rows.row("band", low + " to " + high + ": " + whose);
+  }
+
+  /** A figure that does not fit its thread and class is asked about, never set. */
+  void doubtful() {
+    rows.row("setting", "none: the figure is in doubt; find the right one first");
+  }
+
+  /** A stage without a torque. */
+  void unset(boolean angle) {
+    rows.row(
+        "setting",
+        angle
+            ? "none: mark the head and turn it by hand with an angle gauge, no torque wrench"
+            : "none: slackened by hand, no torque wrench");
   }
 
   private static String percent(Quantity nominal, Band band) {
@@ -134,14 +151,21 @@ final class SettingRows {
         : "none: no wrench has it on its scale, borrow one";
   }
 
-  /** To hundredths; a figure as it was written keeps what it has. */
+  /** To hundredths, larger units to thousandths; a figure as it was written keeps what it has. */
   static String rounded(Quantity quantity) {
+    return rounded(quantity, RoundingMode.HALF_UP);
+  }
+
+  private static String rounded(Quantity quantity, RoundingMode towards) {
+    int decimals =
+        switch (quantity.unit()) {
+          case KILOGRAM_FORCE_METRE, DECANEWTON_METRE -> DECIMALS + 1;
+          default -> DECIMALS;
+        };
     BigDecimal value = quantity.value();
-    return value.scale() <= DECIMALS
+    return value.scale() <= decimals
         ? quantity.print()
-        : new Quantity(
-                new BigDecimal(plain(value.setScale(DECIMALS, RoundingMode.HALF_UP))),
-                quantity.unit())
+        : new Quantity(new BigDecimal(plain(value.setScale(decimals, towards))), quantity.unit())
             .print();
   }
 

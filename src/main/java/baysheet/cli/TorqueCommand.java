@@ -4,22 +4,28 @@ import baysheet.books.Shop;
 import baysheet.layout.Fonts;
 import baysheet.plan.TorqueLine;
 import baysheet.record.BenchTorque;
+import baysheet.record.BenchTorque.BandSource;
+import baysheet.record.BenchTorque.BenchStage;
+import baysheet.record.BenchTorque.Joint;
+import baysheet.record.BenchTorque.Worked;
 import baysheet.report.Located;
 import baysheet.report.Nearest;
 import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
+import baysheet.torque.AcrossFlats;
 import baysheet.torque.Band;
-import baysheet.torque.Believability;
 import baysheet.torque.Dimension;
 import baysheet.torque.Friction;
+import baysheet.torque.Head;
+import baysheet.torque.Plausibility;
 import baysheet.torque.Quantity;
-import baysheet.torque.QuantityText;
 import baysheet.torque.Reach;
 import baysheet.torque.Stage;
 import baysheet.torque.StrengthClass;
 import baysheet.torque.Target;
 import baysheet.torque.Thread;
 import baysheet.torque.Tightening;
+import baysheet.torque.TorquePlausibility;
 import baysheet.torque.Treatment;
 import baysheet.torque.Unit;
 import baysheet.torque.Wrench;
@@ -37,7 +43,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 
-/** The command that works out one torque at the bench, without a job. */
+/** The command that works out one tightening at the bench, without a job. */
 final class TorqueCommand implements Callable<Integer> {
   private static final Quantity USUAL_BAND = Quantity.of("5", Unit.PERCENT);
   private static final Quantity STRAIGHT_ON = Quantity.of("0", Unit.DEGREE);
@@ -51,13 +57,26 @@ final class TorqueCommand implements Callable<Integer> {
           "VALUE",
           "1..*",
           String.class,
-          "The torque with its unit: 110 N·m, 81 lbf-ft, 100..120 N·m, 110 N·m +/- 5 %%.");
+          "The torque with its unit: 110 N·m, 81 lbf-ft, 100..120 N·m, 110 N·m +/- 5 %%; or stages:"
+              + " 25 N·m, 50 N·m, +90°.");
 
   private final OptionSpec thread =
       text("--thread", "THREAD", "Such as M12x1.5 or 1/2-20 UNF; gives the clamp load.");
 
   private final OptionSpec strength =
-      text("--class", "CLASS", "Such as 10.9 or \"grade 5\"; gives the share of the proof load.");
+      text(
+          "--class",
+          "CLASS",
+          "Such as 10.9, \"grade 5\" or A2-70; gives the share of the proof load.");
+
+  private final OptionSpec head =
+      text("--head", "HEAD", "Such as \"hex 18 mm\"; is compared with the thread.");
+
+  private final OptionSpec friction =
+      text(
+          "--friction",
+          "COEFFICIENT",
+          "In thread and under the head, where it is known, such as 0.14.");
 
   private final OptionSpec treatment =
       text(
@@ -65,7 +84,7 @@ final class TorqueCommand implements Callable<Integer> {
           "WORD",
           "What the torque is published for: dry, oiled, locking-compound …");
 
-  private final OptionSpec used = text("--used", "WORD", "What is on the thread in truth.");
+  private final OptionSpec used = text("--used", "WORD", "What the thread has on it instead.");
 
   private final OptionSpec reach =
       Options.quantity(
@@ -82,14 +101,10 @@ final class TorqueCommand implements Callable<Integer> {
   private final OptionSpec folder =
       Options.one("--shop", "DIR", Path.class, "Take wrenches and band from this shop folder.");
 
-  private final OptionSpec name = text("--wrench", "NAME", "Only this wrench of the crib.");
+  private final OptionSpec name = text("--wrench", "NAME", "Only this wrench of the shop.");
 
   private final OptionSpec day =
-      Options.one(
-          "--on",
-          "DATE",
-          LocalDate.class,
-          "The day on which calibrations must hold (default: today).");
+      text("--on", "DATE", "The day on which calibrations must hold (default: today).");
 
   private final OptionSpec json = Options.flag("--json", "Print the figures as JSON.");
   private final BenchWrench own = new BenchWrench();
@@ -108,8 +123,8 @@ final class TorqueCommand implements Callable<Integer> {
     List<ArgSpec> takes =
         new ArrayList<>(
             List.of(
-                value, thread, strength, treatment, used, reach, angle, band, folder, name, day,
-                json));
+                value, thread, strength, head, friction, treatment, used, reach, angle, band,
+                folder, name, day, json));
     takes.addAll(own.options());
     return Options.command(
         "torque",
@@ -124,17 +139,20 @@ final class TorqueCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    Typed typed = new Typed(spec.commandLine());
+    Tightening.Stages stages = typed.read(StagesText.parse(String.join(" ", Options.all(value))));
+    new IgnoredOptions(typed).refuse(stages);
     Problems problems = new Problems();
     Optional<Shop> shop = shop(problems);
     if (problems.hasErrors()) {
       console.problems(problems.all(), "the shop folder was not used", false);
       return Exit.of(problems);
     }
-    BenchTorque bench = bench(new Typed(spec.commandLine()), shop);
+    BenchTorque bench = bench(typed, stages, shop);
     console.print(
         Options.isGiven(json)
             ? new String(bench.json(), StandardCharsets.UTF_8)
-            : BenchText.print(bench, whoseBand(shop), hasWrench(shop)));
+            : BenchText.print(bench, shop.isPresent() || own.given(), notes(typed)));
     return Exit.DONE;
   }
 
@@ -143,44 +161,105 @@ final class TorqueCommand implements Callable<Integer> {
         .flatMap(root -> new ShopFolders(Fonts.builtIn()).shop(root, problems));
   }
 
-  private boolean hasWrench(Optional<Shop> shop) {
-    return shop.isPresent() || own.given();
+  private static boolean isGiven(OptionSpec option) {
+    return Options.given(option).isPresent();
   }
 
-  private BenchTorque bench(Typed typed, Optional<Shop> shop) {
-    Target target = typed.read(QuantityText.target(String.join(" ", Options.all(value))));
-    Band accepted =
-        target.bandOr(
-            typed
-                .quantity(band, Dimension.SHARE)
-                .or(() -> shop.map(Shop::band))
-                .orElse(USUAL_BAND));
+  private BenchTorque bench(Typed typed, Tightening.Stages stages, Optional<Shop> shop) {
+    Joining joining = joining(typed, stages);
     Optional<Reach> extension = reach(typed);
-    LocalDate when = Options.<LocalDate>given(day).orElseGet(today);
-    WrenchChoice choice =
-        WrenchChoice.choose(
-            target.nominal(),
-            accepted,
-            extension,
-            wrenches(typed, shop, when),
-            when,
-            shop.map(Shop::calibrationMonths).orElse(USUAL_MONTHS));
+    LocalDate when = typed.word(day, IsoDate::parse).orElseGet(today);
+    List<Wrench> wrenches = wrenches(typed, shop, when);
+    int months = shop.map(Shop::calibrationMonths).orElse(USUAL_MONTHS);
+    // A figure in doubt is asked about: nothing lies ready to be set.
+    Optional<Chooser> chooser =
+        joining.plausibility().isDoubtful()
+            ? Optional.empty()
+            : Optional.of(
+                (target, accepted) ->
+                    WrenchChoice.choose(target, accepted, extension, wrenches, when, months));
+    List<BenchStage> worked =
+        stages.stages().stream().map(it -> stage(typed, it, shop, chooser)).toList();
+    return new BenchTorque(
+        stages.print(),
+        worked,
+        extension,
+        own.given() ? Optional.of(own.accuracy(typed)) : Optional.empty(),
+        joining.joint(),
+        warnings(typed, joining));
+  }
+
+  /** How a wrench is chosen for a torque and its band. */
+  private interface Chooser {
+    WrenchChoice choose(Quantity target, Band accepted);
+  }
+
+  /** A band and whose it is. */
+  private record Accepted(Band band, BandSource source) {}
+
+  private BenchStage stage(
+      Typed typed, Stage stage, Optional<Shop> shop, Optional<Chooser> chooser) {
+    return new BenchStage(
+        stage,
+        stage instanceof Stage.Torque torque
+            ? Optional.of(worked(torque.target(), accepted(typed, torque.target(), shop), chooser))
+            : Optional.empty());
+  }
+
+  private static Worked worked(Target target, Accepted accepted, Optional<Chooser> chooser) {
+    return new Worked(
+        target,
+        accepted.band(),
+        accepted.source(),
+        chooser.map(it -> it.choose(target.nominal(), accepted.band())));
+  }
+
+  private Accepted accepted(Typed typed, Target target, Optional<Shop> shop) {
+    if (target.band().isPresent()) {
+      return new Accepted(target.band().get(), BandSource.BOOK);
+    }
+    Optional<Quantity> given = typed.quantity(band, Dimension.SHARE);
+    if (given.isPresent()) {
+      return new Accepted(target.bandOr(given.get()), BandSource.OPTION);
+    }
+    return shop.map(it -> new Accepted(target.bandOr(it.band()), BandSource.SHOP))
+        .orElseGet(() -> new Accepted(target.bandOr(USUAL_BAND), BandSource.DEFAULT));
+  }
+
+  /** What is known of the fastener, and how the torque compares with it. */
+  private record Joining(
+      Optional<Joint> joint, Optional<StrengthClass> strength, Plausibility plausibility) {
+    Optional<Thread> thread() {
+      return joint.map(Joint::thread);
+    }
+  }
+
+  private Joining joining(Typed typed, Tightening.Stages stages) {
     Optional<Thread> cut = typed.word(thread, Thread::parse);
     Optional<StrengthClass> strong = typed.word(strength, StrengthClass::parse);
-    return new BenchTorque(
-        target, accepted, extension, choice, cut, strong, warnings(typed, target, cut, strong));
+    Optional<Double> known = typed.word(friction, FrictionText::parse);
+    Treatment published = typed.word(treatment, Treatment::parse).orElse(Treatment.NOT_STATED);
+    Optional<Joint> joint =
+        cut.map(
+            it ->
+                new Joint(
+                    it,
+                    it.isPitchAssumed(),
+                    strong,
+                    known.orElseGet(() -> Friction.usual(strong)),
+                    stages.plainTorque().map(Target::nominal)));
+    Plausibility plausibility =
+        known
+            .map(it -> TorquePlausibility.of(stages, cut, strong, it))
+            .orElseGet(() -> TorquePlausibility.of(stages, cut, strong, published));
+    return new Joining(joint, strong, plausibility);
   }
 
   private Optional<Reach> reach(Typed typed) {
     Optional<Quantity> angled = typed.quantity(angle, Dimension.ANGLE);
-    Optional<Quantity> length = typed.quantity(reach, Dimension.LENGTH);
-    if (angled.isPresent() && length.isEmpty()) {
-      throw typed.wrong("--angle says how an extension stands: give its --reach as well");
-    }
-    if (length.isPresent() && own.given() && !own.hasLength()) {
-      throw typed.wrong("with --reach the wrench's --length counts: give it as well");
-    }
-    return length.map(it -> new Reach(it, angled.orElse(STRAIGHT_ON)));
+    return typed
+        .quantity(reach, Dimension.LENGTH)
+        .map(it -> new Reach(it, angled.orElse(STRAIGHT_ON)));
   }
 
   private List<Wrench> wrenches(Typed typed, Optional<Shop> shop, LocalDate when) {
@@ -204,34 +283,74 @@ final class TorqueCommand implements Callable<Integer> {
   }
 
   private static String unknown(String wanted, List<String> names) {
-    if (names.isEmpty()) {
-      return "--wrench takes a wrench of a crib: give its --shop as well";
-    }
     String nearest = Nearest.of(wanted, names).map(it -> "; did you mean " + it + "?").orElse("");
-    return "the crib has no wrench \"" + wanted + "\", only " + String.join(", ", names) + nearest;
+    return "the shop has no wrench \"" + wanted + "\", only " + String.join(", ", names) + nearest;
   }
 
-  private List<TorqueLine.Warning> warnings(
-      Typed typed, Target target, Optional<Thread> cut, Optional<StrengthClass> strong) {
+  private List<TorqueLine.Warning> warnings(Typed typed, Joining joining) {
     List<TorqueLine.Warning> warnings = new ArrayList<>();
-    Tightening whole = new Tightening.Stages(List.of(new Stage.Torque(target)));
-    Believability.of(whole, cut, strong)
-        .ifPresent(
-            it -> warnings.add(new TorqueLine.Warning(ProblemCode.DOES_NOT_FIT, it.sentence())));
+    Plausibility plausibility = joining.plausibility();
+    if (plausibility.isDoubtful()) {
+      warnings.add(new TorqueLine.Warning(ProblemCode.DOES_NOT_FIT, plausibility.sentence()));
+    } else if (plausibility.isHigh()) {
+      warnings.add(new TorqueLine.Warning(ProblemCode.HIGH_TORQUE, plausibility.sentence()));
+    }
     Treatment published = typed.word(treatment, Treatment::parse).orElse(Treatment.NOT_STATED);
     typed
         .word(used, Treatment::parse)
-        .flatMap(now -> Friction.warning(published, now))
+        .flatMap(now -> Friction.warning(published, now, joining.thread(), joining.strength()))
         .ifPresent(it -> warnings.add(new TorqueLine.Warning(ProblemCode.THREAD_TREATMENT, it)));
     return warnings;
   }
 
-  private String whoseBand(Optional<Shop> shop) {
-    if (!Options.all(band).isEmpty()) {
-      return "as typed";
+  private List<String> notes(Typed typed) {
+    Optional<Thread> cut = typed.word(thread, Thread::parse);
+    return typed
+        .word(head, Head::parse)
+        .flatMap(turned -> cut.flatMap(it -> AcrossFlats.note(it, turned)))
+        .map(List::of)
+        .orElseGet(List::of);
+  }
+
+  /** Options that would not be looked at: whoever typed one relies on it. */
+  private final class IgnoredOptions {
+    private final Typed typed;
+
+    IgnoredOptions(Typed typed) {
+      this.typed = typed;
     }
-    return shop.isPresent()
-        ? "the shop's, for the value has none (common practice, no source)"
-        : "for neither the value nor a shop states one (common practice, no source)";
+
+    void refuse(Tightening.Stages stages) {
+      // What the options say is read first: a slip in one is told before it is called useless.
+      joining(typed, stages);
+      reach(typed);
+      typed.word(day, IsoDate::parse);
+      boolean toleranced = stages.torques().stream().allMatch(it -> it.band().isPresent());
+      refuse(band, toleranced, "the value has a tolerance of its own");
+      needs(strength, isGiven(thread), "--thread");
+      needs(friction, isGiven(thread), "--thread");
+      needs(head, isGiven(thread), "--thread");
+      boolean compared = isGiven(thread) && isGiven(strength) && !isGiven(friction);
+      needs(treatment, compared || isGiven(used), "--used, or --thread and --class");
+      needs(angle, isGiven(reach), "the --reach of the extension");
+      needs(name, isGiven(folder), "--shop");
+      refuse(name, own.given(), "another wrench is described with --from, --to and --step");
+      needs(day, isGiven(folder), "--shop, whose calibrations it is about");
+      refuse(day, own.given(), "nothing is known of the calibration of the wrench described");
+      needs(reach, isGiven(folder) || own.given(), "a wrench: --shop, or --from, --to, --step");
+      if (own.given()) {
+        own.refuse(typed, isGiven(reach));
+      }
+    }
+
+    private void needs(OptionSpec option, boolean present, String what) {
+      refuse(option, !present, "it needs " + what);
+    }
+
+    private void refuse(OptionSpec option, boolean ignored, String why) {
+      if (isGiven(option) && ignored) {
+        throw typed.wrong(option.longestName() + " would be ignored: " + why);
+      }
+    }
   }
 }

@@ -5,7 +5,6 @@ import baysheet.torque.Misread;
 import baysheet.torque.Quantity;
 import baysheet.torque.QuantityText;
 import baysheet.torque.Reading;
-import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import picocli.CommandLine;
@@ -19,12 +18,9 @@ final class Typed {
     this.command = command;
   }
 
-  /** A quantity whose figure and unit may stand apart; empty when nothing was typed. */
+  /** A quantity behind an option; empty when nothing was typed. */
   Optional<Quantity> quantity(OptionSpec option, Dimension expected) {
-    List<String> words = Options.all(option);
-    return words.isEmpty()
-        ? Optional.empty()
-        : Optional.of(named(option, QuantityText.quantity(String.join(" ", words), expected)));
+    return word(option, text -> QuantityText.quantity(text, expected));
   }
 
   /** One word behind an option; empty when nothing was typed. */

@@ -161,7 +161,7 @@ final class Checks {
   }
 
   private static boolean isAsked(Fastener fastener) {
-    return fastener.isUnknown() || fastener.doubt().isPresent();
+    return fastener.isUnknown() || fastener.plausibility().isDoubtful();
   }
 
   private CheckLine asked(Bound.OfBook thing, List<Place> where) {

@@ -19,7 +19,8 @@ import java.util.stream.Stream;
  * override, not taken from the line's warnings.
  */
 final class DoubtsAsked {
-  private static final Predicate<Fastener> DOUBTED = fastener -> fastener.doubt().isPresent();
+  private static final Predicate<Fastener> DOUBTED =
+      fastener -> fastener.plausibility().isDoubtful();
 
   private DoubtsAsked() {}
 

@@ -13,9 +13,11 @@ import baysheet.resolve.TaskId;
 import baysheet.torque.Wrench;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -99,9 +101,10 @@ final class LaidOut {
       needs("wheel chocks", what);
     }
     crowFoot(line).ifPresent(tool -> needs(tool, what));
+    line.rounds().forEach(round -> round.wrench().ifPresent(wrench -> joined(line, wrench)));
     for (TorqueLine.StageLine stage : line.stages()) {
       if (stage instanceof TorqueLine.StageLine.Torque torque) {
-        adapter(line, torque).ifPresent(tool -> needs(tool, what));
+        torque.wrench().ifPresent(wrench -> joined(line, wrench));
       } else {
         needs("angle gauge", what);
       }
@@ -121,20 +124,33 @@ final class LaidOut {
         .map(LaidOut::typed);
   }
 
-  private Optional<String> adapter(TorqueLine line, TorqueLine.StageLine.Torque torque) {
+  /**
+   * A wrench goes on the line's socket, on another for the same head that is laid out, or on one of
+   * these by an adapter that is.
+   */
+  private void joined(TorqueLine line, String wrench) {
     Optional<String> square =
         resolved.shop().crib().wrenches().stream()
             .map(Located::value)
-            .filter(wrench -> torque.wrench().equals(Optional.of(wrench.name())))
+            .filter(known -> known.name().equals(wrench))
             .map(Wrench::drive)
             .map(drive -> drive.print())
             .findFirst();
-    return square.flatMap(
-        from ->
-            line.socket()
-                .map(TorqueLine.SocketNeed::drive)
-                .filter(to -> !to.equals(from))
-                .map(to -> typed("adapter " + from + " to " + to)));
+    if (square.isEmpty() || line.socket().isEmpty()) {
+      return;
+    }
+    Set<String> squares = new HashSet<>(Set.of(line.socket().get().drive()));
+    sheet.sockets().stream()
+        .filter(socket -> line.head().equals(Optional.of(socket.head())))
+        .filter(socket -> socket.insert().isPresent() == line.socket().get().insert().isPresent())
+        .forEach(socket -> squares.add(socket.drive()));
+    boolean goesOn =
+        squares.contains(square.get())
+            || squares.stream()
+                .anyMatch(to -> tools.containsKey(typed("adapter " + square.get() + " to " + to)));
+    if (!goesOn) {
+      faults.add("torque line " + line.n() + ": no socket laid out goes on wrench " + wrench);
+    }
   }
 
   /** As it is typed in the crib. */

@@ -5,13 +5,11 @@ import baysheet.books.Fastener;
 import baysheet.books.Procedure;
 import baysheet.books.Shop;
 import baysheet.books.SpecBook;
-import baysheet.report.Located;
 import baysheet.resolve.Bound;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
 import baysheet.torque.Treatment;
-import baysheet.torque.Wrench;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -40,7 +38,7 @@ final class LayOut {
    * Special tools first, each group in the order in which the sequence comes to it; what checks ask
    * for follows, and last what only ways out do.
    */
-  List<Sheet.ToolLine> tools(List<TorqueLine> torque, List<CheckLine> checks) {
+  List<Sheet.ToolLine> tools(List<TorqueTable.Selected> torque, List<CheckLine> checks) {
     Set<Procedure.Use> uses = new LinkedHashSet<>(forTightening(torque));
     for (Task task : resolved.tasks().values()) {
       task.procedure().uses().forEach(use -> uses.add(use.value()));
@@ -81,9 +79,10 @@ final class LayOut {
    * reckons with its length; an adapter where wrench and socket differ in square; what the wheels
    * stand on at ride height.
    */
-  private List<Procedure.Use> forTightening(List<TorqueLine> torque) {
+  private List<Procedure.Use> forTightening(List<TorqueTable.Selected> torque) {
     Set<String> names = new LinkedHashSet<>();
-    for (TorqueLine line : torque) {
+    for (TorqueTable.Selected selected : torque) {
+      TorqueLine line = selected.line();
       for (TorqueLine.StageLine stage : line.stages()) {
         if (stage instanceof TorqueLine.StageLine.Angle) {
           names.add(Words.ANGLE_GAUGE);
@@ -94,14 +93,14 @@ final class LayOut {
         // It stands between wrench and nut, by the nut's size and the length the book gives.
         names.add(Words.crowFoot(fastener.head().get().value(), fastener.reach().get()));
       }
-      line.socket().ifPresent(socket -> names.addAll(adapters(line, socket.drive())));
+      names.addAll(selected.selection().adapters());
     }
     List<Procedure.Use> uses = new ArrayList<>();
     names.forEach(name -> uses.add(new Procedure.Use(name, true)));
     if (!torque.isEmpty()) {
       uses.add(new Procedure.Use(PAINT_PEN, false));
     }
-    if (torque.stream().anyMatch(TorqueLine::rideHeight)) {
+    if (torque.stream().anyMatch(selected -> selected.line().rideHeight())) {
       Words.UNDER_WHEELS.forEach(name -> uses.add(new Procedure.Use(name, false)));
     }
     return uses;
@@ -110,31 +109,6 @@ final class LayOut {
   private Fastener fastener(TorqueLine line) {
     ItemAt item = new ItemAt(line.fastener(), line.places().get(0));
     return ((Bound.OfBook) resolved.thing(item)).values();
-  }
-
-  /** From the squares of the wrenches that a line names to its socket's, where that is another. */
-  private List<String> adapters(TorqueLine line, String drive) {
-    List<String> adapters = new ArrayList<>();
-    for (TorqueLine.StageLine stage : line.stages()) {
-      if (stage instanceof TorqueLine.StageLine.Torque torque && torque.wrench().isPresent()) {
-        for (String square : squares(torque.wrench().get())) {
-          if (!square.equals(drive)) {
-            adapters.add(Words.adapter(square, drive));
-          }
-        }
-      }
-    }
-    return adapters;
-  }
-
-  private List<String> squares(String wrench) {
-    List<String> squares = new ArrayList<>();
-    for (Located<Wrench> known : resolved.shop().crib().wrenches()) {
-      if (known.value().name().equals(wrench)) {
-        squares.add(known.value().drive().print());
-      }
-    }
-    return squares;
   }
 
   private Sheet.ToolLine tool(Procedure.Use use) {

@@ -28,15 +28,21 @@ public final class Planner {
    *     of the planner, never a sheet
    */
   public static Optional<Sheet> plan(Resolved resolved, Problems problems) {
+    return traced(resolved, problems).map(TracedPlan::sheet);
+  }
+
+  /** The same with what was selected for each torque line, for whoever asks why. */
+  public static Optional<TracedPlan> traced(Resolved resolved, Problems problems) {
     Problems own = new Problems();
     tooMany(resolved).ifPresentOrElse(own::add, () -> TaskRule.check(resolved, own));
-    Optional<Sheet> sheet = own.hasErrors() ? Optional.empty() : inOrder(resolved, own);
+    Optional<TracedPlan> plan = own.hasErrors() ? Optional.empty() : inOrder(resolved, own);
     problems.addAll(own);
     if (own.hasErrors()) {
       return Optional.empty();
     }
-    sheet.ifPresent(made -> Playback.prove(made, resolved));
-    return sheet.map(made -> inTerms(made, resolved).identified());
+    plan.ifPresent(made -> Playback.prove(made.sheet(), resolved));
+    return plan.map(
+        made -> new TracedPlan(inTerms(made.sheet(), resolved).identified(), made.selections()));
   }
 
   private static Optional<Problem> tooMany(Resolved resolved) {
@@ -63,7 +69,7 @@ public final class Planner {
         : sheet;
   }
 
-  private static Optional<Sheet> inOrder(Resolved resolved, Problems problems) {
+  private static Optional<TracedPlan> inOrder(Resolved resolved, Problems problems) {
     Optional<RaisingOrder.Ordered> ordered = RaisingOrder.of(resolved);
     if (ordered.isEmpty()) {
       problems.add(loop(resolved, StepGraph.of(resolved, false)));
@@ -129,33 +135,36 @@ public final class Planner {
     return new Gates(resolved, Moments.lines(resolved, found.order(), graph)).add();
   }
 
-  private static Sheet sheet(
+  private static TracedPlan sheet(
       Resolved resolved, StepGraph graph, List<Laid> lines, Problems problems) {
-    Wrenches wrenches = new Wrenches(resolved);
-    SocketNeeds needs = new SocketNeeds(resolved, lines, wrenches);
-    List<TorqueLine> torque = TorqueTable.of(resolved, lines, wrenches, needs);
+    WrenchSelector selector = new WrenchSelector(resolved, lines);
+    SocketNeeds needs = new SocketNeeds(resolved, lines, selector);
+    List<TorqueTable.Selected> selected = TorqueTable.of(resolved, lines, selector, needs);
+    List<TorqueLine> torque = selected.stream().map(TorqueTable.Selected::line).toList();
     List<CautionLine> cautions = new Cautions(resolved, lines).all();
     List<CheckLine> checks = new Checks(resolved, lines, torque).all();
     List<Sheet.Support> support = SupportCheck.of(resolved, lines, problems);
     List<Sheet.SocketLine> sockets = needs.all();
     LayOut layOut = new LayOut(resolved, lines);
-    List<Sheet.ToolLine> tools = layOut.tools(torque, checks);
+    List<Sheet.ToolLine> tools = layOut.tools(selected, checks);
     List<String> evening = new Evening(resolved, lines).all(graph, tools, sockets, torque, checks);
-    return new Sheet(
-        Headings.of(resolved),
-        cautions,
-        evening,
-        new Steps(resolved, lines, torque, cautions, support).sections(),
-        torque,
-        sockets,
-        tools,
-        layOut.parts(),
-        layOut.consumables(torque),
-        layOut.tally(),
-        checks.stream().filter(check -> check.moment() != Moment.EVENING_BEFORE).toList(),
-        support,
-        new TimeSum(resolved).of(lines, graph.saved()),
-        resolved.job().notes().map(notes -> notes.value()),
-        Headings.sources(resolved, torque));
+    Sheet sheet =
+        new Sheet(
+            Headings.of(resolved),
+            cautions,
+            evening,
+            new Steps(resolved, lines, torque, cautions, support).sections(),
+            torque,
+            sockets,
+            tools,
+            layOut.parts(),
+            layOut.consumables(torque),
+            layOut.tally(),
+            checks.stream().filter(check -> check.moment() != Moment.EVENING_BEFORE).toList(),
+            support,
+            new TimeSum(resolved).of(lines, graph.saved()),
+            resolved.job().notes().map(notes -> notes.value()),
+            Headings.sources(resolved, torque));
+    return new TracedPlan(sheet, selected.stream().map(TorqueTable.Selected::selection).toList());
   }
 }

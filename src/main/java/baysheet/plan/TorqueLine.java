@@ -151,14 +151,14 @@ public record TorqueLine(
    * @param torque what that comes to at the fastener, in the book's unit, unrounded
    * @param wrench name of the wrench, empty when none will do
    * @param setting the mark to set on it
+   * @param with what goes on that wrench besides the set's own socket
    */
   public record Round(
-      BigDecimal percent, Quantity torque, Optional<String> wrench, Optional<Quantity> setting) {
-    /** The same round without a mark to set. */
-    Round unset() {
-      return new Round(percent, torque, Optional.empty(), Optional.empty());
-    }
-  }
+      BigDecimal percent,
+      Quantity torque,
+      Optional<String> wrench,
+      Optional<Quantity> setting,
+      Optional<String> with) {}
 
   /** One thing done to each fastener of the set. */
   public sealed interface StageLine {

@@ -22,7 +22,7 @@ import java.util.Set;
 final class TorqueTable {
   private final Resolved resolved;
   private final List<Laid> lines;
-  private final Wrenches wrenches;
+  private final WrenchSelector selector;
   private final SocketNeeds sockets;
   private final Set<ItemAt> waiting = new LinkedHashSet<>();
   private final Set<ItemAt> known = new HashSet<>();
@@ -45,20 +45,24 @@ final class TorqueTable {
     }
   }
 
-  private TorqueTable(Resolved resolved, List<Laid> lines, Wrenches wrenches, SocketNeeds sockets) {
+  private TorqueTable(
+      Resolved resolved, List<Laid> lines, WrenchSelector selector, SocketNeeds sockets) {
     this.resolved = resolved;
     this.lines = lines;
-    this.wrenches = wrenches;
+    this.selector = selector;
     this.sockets = sockets;
     lines.forEach(line -> waiting.addAll(line.tighten()));
   }
 
-  static List<TorqueLine> of(
-      Resolved resolved, List<Laid> lines, Wrenches wrenches, SocketNeeds sockets) {
-    return new TorqueTable(resolved, lines, wrenches, sockets).run();
+  /** A line and what was selected for it. */
+  record Selected(TorqueLine line, WrenchSelection selection) {}
+
+  static List<Selected> of(
+      Resolved resolved, List<Laid> lines, WrenchSelector selector, SocketNeeds sockets) {
+    return new TorqueTable(resolved, lines, selector, sockets).run();
   }
 
-  private List<TorqueLine> run() {
+  private List<Selected> run() {
     Map<ItemAt, Integer> last = lastTightened();
     for (int i = 0; i < lines.size(); i++) {
       for (ItemAt item : lines.get(i).doUp()) {
@@ -98,16 +102,18 @@ final class TorqueTable {
     rows.add(new Row(item, twoVisits, position));
   }
 
-  private List<TorqueLine> number() {
-    List<TorqueLine> table = new ArrayList<>();
+  private List<Selected> number() {
+    List<Selected> table = new ArrayList<>();
     OrderLetters letters = new OrderLetters();
     List<BoundStep.BoundApply> applied = applied();
     for (Row row : rows) {
-      TorqueText text = new TorqueText(resolved, applied, wrenches, sockets, row.items);
+      WrenchSelection selection = selector.of(row.first());
+      TorqueText text = new TorqueText(resolved, applied, selection, sockets, row.items);
       List<Place> places =
           row.items.stream().map(ItemAt::place).sorted(Comparator.naturalOrder()).toList();
       Moment moment = row.twoVisits ? Moment.ON_THE_GROUND : lines.get(row.position).moment();
-      table.add(text.line(table.size() + 1, places, moment, row.twoVisits, letters));
+      TorqueLine line = text.line(table.size() + 1, places, moment, row.twoVisits, letters);
+      table.add(new Selected(line, selection));
     }
     return table;
   }

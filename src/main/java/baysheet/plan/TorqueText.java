@@ -10,8 +10,8 @@ import baysheet.resolve.BoundStep;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.torque.Band;
-import baysheet.torque.Doubt;
 import baysheet.torque.Friction;
+import baysheet.torque.Plausibility;
 import baysheet.torque.Quantity;
 import baysheet.torque.Rounding;
 import baysheet.torque.Setting;
@@ -21,6 +21,7 @@ import baysheet.torque.Tightening;
 import baysheet.torque.Treatment;
 import baysheet.torque.WrenchChoice;
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 
@@ -28,12 +29,12 @@ import java.util.Optional;
 final class TorqueText {
   private final Resolved resolved;
   private final List<BoundStep.BoundApply> applied;
-  private final Wrenches wrenches;
+  private final WrenchSelection selection;
   private final SocketNeeds sockets;
   private final List<ItemAt> items;
   private final Bound.OfBook thing;
   private final Fastener fastener;
-  private final Optional<Doubt> doubt;
+  private final Plausibility plausibility;
 
   /**
    * For the same fasteners at one place or at mirrored places.
@@ -43,17 +44,17 @@ final class TorqueText {
   TorqueText(
       Resolved resolved,
       List<BoundStep.BoundApply> applied,
-      Wrenches wrenches,
+      WrenchSelection selection,
       SocketNeeds sockets,
       List<ItemAt> items) {
     this.resolved = resolved;
     this.applied = applied;
-    this.wrenches = wrenches;
+    this.selection = selection;
     this.sockets = sockets;
     this.items = items;
     this.thing = (Bound.OfBook) resolved.thing(items.get(0));
     this.fastener = thing.values();
-    this.doubt = fastener.doubt();
+    this.plausibility = fastener.plausibility();
   }
 
   TorqueLine line(
@@ -71,7 +72,7 @@ final class TorqueText {
         sockets.of(items),
         kind(),
         stages,
-        Wrenches.rounds(fastener),
+        WrenchSelector.passes(fastener),
         rounds(),
         OrderLetters.positions(fastener),
         letters.drawing(fastener),
@@ -105,27 +106,28 @@ final class TorqueText {
 
   private List<TorqueLine.StageLine> stages() {
     List<TorqueLine.StageLine> stages = new ArrayList<>();
+    Iterator<WrenchChoice> choices = selection.stages().iterator();
     if (fastener.tightening().value() instanceof Tightening.Stages given) {
-      given.stages().forEach(stage -> stages.add(stage(stage)));
+      for (Stage stage : given.stages()) {
+        stages.add(stage(stage, choices));
+      }
     }
     return stages;
   }
 
-  private TorqueLine.StageLine stage(Stage stage) {
+  private TorqueLine.StageLine stage(Stage stage, Iterator<WrenchChoice> choices) {
     if (stage instanceof Stage.Torque torque) {
-      return torque(torque.target());
+      Band band = torque.target().bandOr(resolved.shop().band());
+      return plausibility.isDoubtful()
+          ? unset(torque.target(), band)
+          : torque(torque.target(), band, choices.next());
     }
     return stage instanceof Stage.Angle angle
         ? new TorqueLine.StageLine.Angle(angle.angle())
         : new TorqueLine.StageLine.Loosen();
   }
 
-  private TorqueLine.StageLine torque(Target target) {
-    Band band = target.bandOr(resolved.shop().band());
-    if (doubt.isPresent()) {
-      return unset(target, band);
-    }
-    WrenchChoice choice = wrenches.choose(fastener, target);
+  private TorqueLine.StageLine torque(Target target, Band band, WrenchChoice choice) {
     Optional<Setting> setting = choice.setting();
     return new TorqueLine.StageLine.Torque(
         target.nominal(),
@@ -137,7 +139,7 @@ final class TorqueText {
         setting.map(Setting::setting),
         setting.map(chosen -> Rounding.within(chosen.arrives(), band)),
         setting.map(Setting::insideBand).orElse(false),
-        trouble(choice, target));
+        trouble(choice));
   }
 
   /**
@@ -159,34 +161,43 @@ final class TorqueText {
   }
 
   private List<TorqueLine.Round> rounds() {
-    List<TorqueLine.Round> rounds = Rounds.of(wrenches, fastener);
-    return doubt.isPresent() ? rounds.stream().map(TorqueLine.Round::unset).toList() : rounds;
+    return selection.rounds().stream()
+        .map(
+            round ->
+                new TorqueLine.Round(
+                    round.percent(),
+                    round.torque(),
+                    round.setting().map(set -> set.wrench().name()),
+                    round.setting().map(Setting::setting),
+                    round.with()))
+        .toList();
   }
 
-  /** The other of the shop's two units, whichever the book used. */
+  /** The first of the shop's two units in which the figure looks different from the book's. */
   private Optional<Quantity> second(Quantity target, Band band) {
     return resolved.shop().torqueUnits().stream()
-        .filter(unit -> unit != target.unit())
+        .filter(unit -> Rounding.isOther(target, unit))
         .findFirst()
         .map(unit -> Rounding.converted(target, unit, band));
   }
 
-  private Optional<String> trouble(WrenchChoice choice, Target target) {
-    if (choice.outcome() == WrenchChoice.Outcome.NONE_IN_RANGE) {
-      return Optional.of("no wrench, borrow");
-    }
-    if (choice.outcome() == WrenchChoice.Outcome.ONLY_LAPSED) {
-      return Optional.of(Words.lapsed(wrenches.lapsed(fastener, target)));
-    }
-    return choice.setting().filter(setting -> !setting.insideBand()).map(Words::widerThanBand);
+  private static Optional<String> trouble(WrenchChoice choice) {
+    return switch (choice.outcome()) {
+      case NONE_IN_RANGE -> Optional.of("no wrench, borrow");
+      case ONLY_LAPSED -> Optional.of(Words.lapsed(choice.lapsed()));
+      case SET ->
+          choice.setting().filter(setting -> !setting.insideBand()).map(Words::widerThanBand);
+    };
   }
 
   private List<TorqueLine.Warning> warnings(List<TorqueLine.StageLine> stages) {
     List<TorqueLine.Warning> warnings = new ArrayList<>();
-    doubt.ifPresent(
-        it -> warnings.add(new TorqueLine.Warning(ProblemCode.DOES_NOT_FIT, it.sentence())));
-    treatments()
-        .forEach(text -> warnings.add(new TorqueLine.Warning(ProblemCode.THREAD_TREATMENT, text)));
+    if (plausibility.isDoubtful()) {
+      warnings.add(new TorqueLine.Warning(ProblemCode.DOES_NOT_FIT, plausibility.sentence()));
+    } else if (plausibility.isHigh()) {
+      warnings.add(new TorqueLine.Warning(ProblemCode.HIGH_TORQUE, Words.HIGH_TORQUE));
+    }
+    treatments().forEach(text -> warnings.add(new TorqueLine.Warning(ProblemCode.THREAD_TREATMENT, text)));
     for (TorqueLine.StageLine stage : stages) {
       if (stage instanceof TorqueLine.StageLine.Torque torque) {
         torque
@@ -203,9 +214,17 @@ final class TorqueText {
         .filter(apply -> apply.item().filter(items::contains).isPresent())
         .map(BoundStep.BoundApply::product)
         .flatMap(product -> treatment(product).stream())
-        .flatMap(used -> Friction.warning(fastener.threads().value(), used).stream())
+        .flatMap(used -> treated(used).stream())
         .distinct()
         .toList();
+  }
+
+  private Optional<String> treated(Treatment used) {
+    return Friction.warning(
+        fastener.threads().value(),
+        used,
+        fastener.thread().map(Located::value),
+        fastener.strength().map(Located::value));
   }
 
   private static Optional<Treatment> treatment(String product) {

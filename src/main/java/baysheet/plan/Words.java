@@ -33,6 +33,7 @@ final class Words {
   static final List<String> UNDER_WHEELS = List.of("solid wheel blocks", "wheel chocks");
 
   static final String AS_WRITTEN_IN = "as written in; nothing there: stop";
+  static final String HIGH_TORQUE = "high for an ordinary surface: compare with the source once";
   static final String NOT_STATED = "not stated";
   static final String DISTANCE = "distance";
   static final String NO_GUESS = "a car in pieces tempts one to guess";

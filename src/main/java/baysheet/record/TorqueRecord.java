@@ -94,6 +94,7 @@ final class TorqueRecord {
           json.quantity("torque", round.torque());
           json.text("wrench", round.wrench());
           json.quantity("setting", round.setting());
+          json.text("with", round.with());
         });
   }
 

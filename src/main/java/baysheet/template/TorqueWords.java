@@ -9,10 +9,10 @@ import baysheet.template.TorqueTableText.TorqueBlock;
 import baysheet.template.TorqueTableText.TorqueLineText;
 import baysheet.template.TorqueTableText.TurnText;
 import baysheet.torque.Quantity;
+import baysheet.torque.Rounding;
 import baysheet.torque.Treatment;
 import baysheet.torque.Unit;
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -245,17 +245,13 @@ final class TorqueWords {
   private static String mark(TorqueLine.Round round) {
     return round
         .setting()
-        .map(set -> setting(round.wrench(), set))
-        .orElseGet(() -> "about " + about(round.torque()));
+        .map(set -> wrench(round) + ": " + set.print())
+        .orElseGet(() -> "about " + Rounding.plain(round.torque(), round.torque().unit()).print());
   }
 
-  private static String setting(Optional<String> wrench, Quantity set) {
-    return wrench.orElse("") + ": " + set.print();
-  }
-
-  /** To the whole unit: an early round only has to be even. */
-  private static String about(Quantity torque) {
-    return new Quantity(torque.value().setScale(0, RoundingMode.HALF_UP), torque.unit()).print();
+  private static String wrench(TorqueLine.Round round) {
+    String name = round.wrench().orElse("");
+    return round.with().map(with -> name + " with " + with).orElse(name);
   }
 
   private static Stream<StageLine.Torque> torques(TorqueLine line) {

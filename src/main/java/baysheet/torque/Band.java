@@ -1,6 +1,5 @@
 package baysheet.torque;
 
-import java.math.RoundingMode;
 import java.util.Objects;
 
 /**
@@ -38,18 +37,11 @@ public record Band(Quantity low, Quantity high, Origin origin) {
   }
 
   /**
-   * The band with its ends rounded to one decimal towards the middle, so that what is printed is
-   * never outside what is accepted; itself where it is too narrow for that.
+   * The band with its ends rounded towards the middle, so that what is printed is never outside
+   * what is accepted: to as many digits as its unit and size need for it to stay nearly as wide.
+   * Ends that a book gives are printed as they are.
    */
   public Band printed() {
-    Quantity from = rounded(low, RoundingMode.CEILING);
-    Quantity to = rounded(high, RoundingMode.FLOOR);
-    return from.isAbove(to) ? this : new Band(from, to, origin);
-  }
-
-  private static Quantity rounded(Quantity end, RoundingMode towards) {
-    return end.value().scale() <= 1
-        ? end
-        : new Quantity(end.value().setScale(1, towards).stripTrailingZeros(), end.unit());
+    return Rounding.inward(this);
   }
 }

@@ -1,6 +1,5 @@
 package baysheet.torque;
 
-import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -208,9 +207,11 @@ public final class QuantityText {
     if (low.compareTo(high) == 0) {
       return new Misread<>(quoted(text) + " has two equal ends", "a range such as 100..120 N·m");
     }
-    Quantity middle = low.plus(high).times(new BigDecimal("0.5"));
-    Band band = new Band(low, high, Band.Origin.BOOK);
-    return new Read<>(new Target(middle, Optional.of(band), low.figure() + "–" + high.print()));
+    // All that is computed of a torque stands in one unit; what was written keeps its own.
+    Quantity middle = Rounding.middle(low, high);
+    Band band = new Band(low, high.to(low.unit()), Band.Origin.BOOK);
+    String first = low.unit() == high.unit() ? low.figure() : low.print();
+    return new Read<>(new Target(middle, Optional.of(band), first + "–" + high.print()));
   }
 
   /** {@code before ± after}: the unit stands after either figure or after both. */

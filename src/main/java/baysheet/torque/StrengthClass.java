@@ -72,6 +72,11 @@ public record StrengthClass(String label, Strength strength) {
     return known(bare.strip()).map(StrengthClass::label);
   }
 
+  /** Whether it is a class of stainless steel, ISO 3506-1. */
+  public boolean isStainless() {
+    return STAINLESS.matcher(label).matches();
+  }
+
   /** Stress in MPa that the fastener is proved to stand, where the class reaches that diameter. */
   public OptionalDouble proofStressMPa(Thread thread) {
     return strength.at(thread.diameterMm(), strength.proof());

@@ -50,6 +50,11 @@ public record Thread(
         designation, diameter.doubleValue(), pitch.doubleValue(), Series.METRIC, left);
   }
 
+  /** Whether its designation has no pitch, so that the coarse one of ISO 261 was taken. */
+  public boolean isPitchAssumed() {
+    return series == Series.METRIC && designation.indexOf('x') < 0;
+  }
+
   /**
    * Pitch diameter in mm, d2 = d − 0.649519 P.
    *

@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * Which torque wrench to take and what to set on it.
@@ -38,13 +39,15 @@ public record WrenchChoice(Optional<Setting> setting, List<Candidate> candidates
   }
 
   /**
-   * The best wrench for one torque stage.
+   * The best wrench for one torque.
    *
-   * <p>In this order: one whose deviation stays inside the band; one set at 30 to 80 % of its
-   * scale; the smaller error from rounding to a mark; the smaller scale; the crib's order.
+   * <p>In this order: one whose deviation stays inside the band; one whose square takes the socket,
+   * then one for which the shop has an adapter; one set at 30 to 80 % of its scale; the smaller
+   * error from rounding to a mark; the smaller scale; the crib's order.
    *
    * @param target the torque at the nut
    * @param band what is accepted at the nut; a mark that arrives outside it is never set
+   * @param fit how the fastener's socket goes on a wrench
    * @param day the job's date
    * @param calibrationMonths how long a calibration holds
    */
@@ -53,21 +56,39 @@ public record WrenchChoice(Optional<Setting> setting, List<Candidate> candidates
       Band band,
       Optional<Reach> reach,
       List<Wrench> crib,
+      Function<Wrench, SocketFit> fit,
       LocalDate day,
       int calibrationMonths) {
     Task task = new Task(target, band, reach);
     List<Trial> trials =
         crib.stream()
-            .map(wrench -> task.tryOn(wrench, wrench.lapsed(day, calibrationMonths)))
+            .map(it -> task.tryOn(it, fit.apply(it), it.lapsed(day, calibrationMonths)))
             .toList();
-    Optional<Trial> best =
-        trials.stream()
-            .filter(Trial::usable)
-            .min(Comparator.comparing(Trial::found, order(target)));
+    List<Reason> reasons = reasons(target);
+    Optional<Trial> best = trials.stream().filter(Trial::usable).min(order(reasons));
     return new WrenchChoice(
         best.flatMap(Trial::setting),
-        trials.stream().map(trial -> trial.against(best)).toList(),
+        trials.stream().map(trial -> trial.against(best, reasons)).toList(),
         best.isPresent() ? Outcome.SET : without(trials));
+  }
+
+  /** The same where no socket is looked at. */
+  public static WrenchChoice choose(
+      Quantity target,
+      Band band,
+      Optional<Reach> reach,
+      List<Wrench> crib,
+      LocalDate day,
+      int calibrationMonths) {
+    return choose(target, band, reach, crib, it -> SocketFit.NONE_NEEDED, day, calibrationMonths);
+  }
+
+  /** Wrenches that could be set if their calibration held on the day. */
+  public List<Wrench> lapsed() {
+    return candidates.stream()
+        .filter(it -> it.verdict() == Candidate.Verdict.LAPSED)
+        .map(Candidate::wrench)
+        .toList();
   }
 
   private static Outcome without(List<Trial> trials) {
@@ -76,12 +97,32 @@ public record WrenchChoice(Optional<Setting> setting, List<Candidate> candidates
         : Outcome.NONE_IN_RANGE;
   }
 
-  private static Comparator<Setting> order(Quantity target) {
-    return Comparator.comparing(Setting::insideBand)
-        .thenComparing(WrenchChoice::wellPlaced)
-        .reversed()
-        .thenComparing(setting -> error(setting, target))
-        .thenComparing(setting -> setting.wrench().to());
+  /**
+   * One thing by which wrenches are compared.
+   *
+   * @param order the better wrench first
+   * @param behind what is said of the wrench that comes behind
+   */
+  private record Reason(Comparator<Trial> order, Function<Trial, String> behind) {}
+
+  private static List<Reason> reasons(Quantity target) {
+    return List.of(
+        new Reason(
+            Comparator.comparing(trial -> !trial.found().insideBand()),
+            trial -> "its deviation is wider than the band"),
+        new Reason(Comparator.comparing(trial -> trial.fit().kind()), trial -> trial.needs()),
+        new Reason(
+            Comparator.comparing(trial -> !wellPlaced(trial.found())),
+            trial -> "that is not at 30 to 80\u00A0% of its scale"),
+        new Reason(
+            Comparator.comparing(trial -> error(trial.found(), target)),
+            trial -> "its mark lies farther off"),
+        new Reason(
+            Comparator.comparing(trial -> trial.wrench().to()), trial -> "its scale is longer"));
+  }
+
+  private static Comparator<Trial> order(List<Reason> reasons) {
+    return reasons.stream().map(Reason::order).reduce(Comparator::thenComparing).orElseThrow();
   }
 
   private static boolean wellPlaced(Setting setting) {
@@ -102,7 +143,7 @@ public record WrenchChoice(Optional<Setting> setting, List<Candidate> candidates
 
   /** The torque that is to arrive at the nut, and through what. */
   private record Task(Quantity target, Band band, Optional<Reach> reach) {
-    Trial tryOn(Wrench wrench, boolean lapsed) {
+    Trial tryOn(Wrench wrench, SocketFit fit, boolean lapsed) {
       Lever lever =
           reach
               .map(it -> Lever.with(wrench.length(), it))
@@ -116,11 +157,11 @@ public record WrenchChoice(Optional<Setting> setting, List<Candidate> candidates
       }
       return wrench
           .nearestMark(wanted)
-          .map(mark -> marked(wrench, lever, mark, lapsed))
+          .map(mark -> marked(wrench, fit, lever, mark, lapsed))
           .orElseGet(() -> Trial.refused(wrench, rounded(wanted) + " lies past its last mark"));
     }
 
-    private Trial marked(Wrench wrench, Lever lever, Quantity mark, boolean lapsed) {
+    private Trial marked(Wrench wrench, SocketFit fit, Lever lever, Quantity mark, boolean lapsed) {
       Quantity arrives = lever.arriving(mark).to(target.unit());
       if (!band.contains(arrives)) {
         String why = "its nearest mark, " + mark.print() + ", arrives outside the band";
@@ -128,7 +169,8 @@ public record WrenchChoice(Optional<Setting> setting, List<Candidate> candidates
       }
       Band spread = wrench.spread(arrives);
       boolean inside = band.contains(spread.low()) && band.contains(spread.high());
-      return new Trial(wrench, Optional.of(new Setting(wrench, mark, arrives, inside)), lapsed, "");
+      Setting setting = new Setting(wrench, mark, arrives, inside);
+      return new Trial(wrench, fit, Optional.of(setting), lapsed, "");
     }
 
     private static String scale(Wrench wrench) {
@@ -145,9 +187,10 @@ public record WrenchChoice(Optional<Setting> setting, List<Candidate> candidates
    *
    * @param refusal why no setting was found; empty when one was
    */
-  private record Trial(Wrench wrench, Optional<Setting> setting, boolean lapsed, String refusal) {
+  private record Trial(
+      Wrench wrench, SocketFit fit, Optional<Setting> setting, boolean lapsed, String refusal) {
     static Trial refused(Wrench wrench, String why) {
-      return new Trial(wrench, Optional.empty(), false, why);
+      return new Trial(wrench, SocketFit.NONE_NEEDED, Optional.empty(), false, why);
     }
 
     boolean usable() {
@@ -158,25 +201,47 @@ public record WrenchChoice(Optional<Setting> setting, List<Candidate> candidates
       return setting.orElseThrow();
     }
 
-    Candidate against(Optional<Trial> best) {
-      boolean taken = best.isPresent() && best.get() == this;
-      return new Candidate(wrench, taken, taken ? merit() : fault());
+    String needs() {
+      return fit.kind() == SocketFit.Kind.BORROW
+          ? "the crib has no socket for it, and no adapter"
+          : "it needs the " + fit.how();
+    }
+
+    Candidate against(Optional<Trial> best, List<Reason> reasons) {
+      if (setting.isEmpty()) {
+        return new Candidate(wrench, Candidate.Verdict.REFUSED, refusal);
+      }
+      if (lapsed) {
+        return new Candidate(
+            wrench,
+            Candidate.Verdict.LAPSED,
+            "its calibration of " + wrench.calibrated() + " does not hold on that day");
+      }
+      return best.filter(it -> it == this).isPresent()
+          ? new Candidate(wrench, Candidate.Verdict.TAKEN, merit())
+          : new Candidate(
+              wrench, Candidate.Verdict.PASSED_OVER, fault(best.orElseThrow(), reasons));
     }
 
     private String merit() {
-      Setting found = found();
-      return found.insideBand()
-          ? "set to " + found.setting().print() + ", its deviation stays inside the band"
-          : "set to " + found.setting().print() + ", its deviation is wider than the band";
+      String with = fit.how().isEmpty() ? "" : " with " + fit.how();
+      return "set to "
+          + found().setting().print()
+          + with
+          + (found().insideBand()
+              ? ", its deviation stays inside the band"
+              : ", its deviation is wider than the band");
     }
 
-    private String fault() {
-      if (setting.isEmpty()) {
-        return refusal;
-      }
-      return lapsed
-          ? "its calibration of " + wrench.calibrated() + " does not hold on that day"
-          : "could be set to " + found().setting().print() + ", but another suits better";
+    /** By the first thing in which the other is better; between equals the crib's order decides. */
+    private String fault(Trial best, List<Reason> reasons) {
+      String behind =
+          reasons.stream()
+              .filter(reason -> reason.order().compare(best, this) < 0)
+              .findFirst()
+              .map(reason -> reason.behind().apply(this))
+              .orElse("the other stands first in the crib");
+      return "could be set to " + found().setting().print() + ", but " + behind;
     }
   }
 }

@@ -151,7 +151,8 @@ class ExplainCommandTest {
     String told = told("explain", garage.job("501").toString(), "3");
     assertTold(told, "stage 1 50 N·m");
     assertTold(told, "setting B1 at 50 N·m");
-    assertTold(told, "stage 2 +60° setting none: turned by hand with an angle gauge");
+    assertTold(
+        told, "stage 2 +60° setting none: mark the head and turn it by hand with an angle gauge");
     assertTold(told, "not compared");
   }
 
@@ -170,6 +171,8 @@ class ExplainCommandTest {
     String told = told("explain", garage.job("501").toString(), "3");
     assertTold(told, "warning 105 lbf·in on M12x1.5 class 10");
     assertTold(told, "check value and unit");
+    assertTold(told, "setting none: the figure is in doubt");
+    assertFalse(told.contains("B2 at") || told.contains("B1 at"), told);
   }
 
   @Test

@@ -147,7 +147,8 @@ final class LineMaker {
         .map(
             percent -> {
               Quantity share = last.target().times(percent.movePointLeft(2));
-              return new TorqueLine.Round(percent, share, last.wrench(), Optional.of(share));
+              return new TorqueLine.Round(
+                  percent, share, last.wrench(), Optional.of(share), Optional.empty());
             })
         .toList();
   }

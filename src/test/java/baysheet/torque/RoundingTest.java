@@ -73,6 +73,28 @@ class RoundingTest {
     assertEquals(printed.replace(' ', '\u00A0'), rounded.print());
   }
 
+  // 9.1 N·m is 0.92794175… kgf·m, and 120 lbf·ft 162.698…: where the band ends just there, four
+  // digits and no more, away from the end.
+  @ParameterizedTest
+  @CsvSource({
+    "9.1 N·m, KILOGRAM_FORCE_METRE, 9.1..10 N·m, 0.928 kgf·m",
+    "9.1 N·m, KILOGRAM_FORCE_METRE, 8..9.1 N·m, 0.9279 kgf·m",
+    "120 lbf·ft, NEWTON_METRE, 110..120 lbf·ft, 162.6 N·m",
+    "120 lbf·ft, NEWTON_METRE, 120..130 lbf·ft, 163 N·m",
+    "500 lbf·ft, NEWTON_METRE, 400..500 lbf·ft, 677.9 N·m"
+  })
+  void noFigureHasMoreDigitsThanFour(String written, Unit to, String band, String printed) {
+    Quantity rounded = Rounding.converted(torque(written), to, band(band));
+    assertEquals(printed.replace(' ', '\u00A0'), rounded.print());
+  }
+
+  // Five digits of a small unit are no more than four of a large one.
+  @Test
+  void aLargeFigureOfASmallUnitIsRoundedToTens() {
+    Quantity rounded = Rounding.converted(torque("123.46 N·m"), Unit.NEWTON_CENTIMETRE, WIDE);
+    assertEquals("12350\u00A0N·cm", rounded.print());
+  }
+
   @Test
   void aFigureOutsideTheBandIsNotRoundedIntoIt() {
     assertEquals(
@@ -112,6 +134,8 @@ class RoundingTest {
       Band band = Target.plain(exact).bandOr(percent(share));
       Quantity printed = Rounding.converted(exact, to, band);
       assertTrue(band.contains(printed), exact.print() + " printed as " + printed.print());
+      int digits = printed.value().stripTrailingZeros().precision();
+      assertTrue(digits <= 4 || printed.equals(exact), printed.print());
     }
   }
 

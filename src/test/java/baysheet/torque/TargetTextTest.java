@@ -51,6 +51,19 @@ class TargetTextTest {
     assertEquals(written.replace('_', '\u00A0'), target.written());
   }
 
+  // 120 lbf·ft = 162.698153799768048 N·m exactly; the middle with 10 N·m is 86.349….
+  @Test
+  void endsInTwoUnitsKeepBothInPrintAndAreComparedInOne() {
+    Target target = target("10 N·m..120 lbf·ft");
+    assertEquals("10\u00A0N·m–120\u00A0lbf·ft", target.written());
+    assertEquals("86\u00A0N·m", target.nominal().print());
+    Band band = target.band().orElseThrow();
+    assertEquals("10\u00A0N·m", band.low().print());
+    assertEquals(Unit.NEWTON_METRE, band.high().unit());
+    assertEquals(162.698153799768048, band.high().value().doubleValue(), 1e-12);
+    assertEquals("162.6\u00A0N·m", band.printed().high().print());
+  }
+
   @Test
   void aPlainValueKeepsItsWritingAndHasNoBand() {
     assertEquals("110.0\u00A0N·m", target("110.0 Nm").written());

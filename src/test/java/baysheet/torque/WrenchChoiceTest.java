@@ -218,7 +218,7 @@ class WrenchChoiceTest {
         "set to 60\u00A0N·m, its deviation stays inside the band",
         choice.candidates().get(1).why());
     assertEquals(
-        "could be set to 60\u00A0N·m, but another suits better", choice.candidates().get(2).why());
+        "could be set to 60\u00A0N·m, but its scale is longer", choice.candidates().get(2).why());
   }
 
   @Test

@@ -1,0 +1,23 @@
+package baysheet.plan;
+
+import java.util.List;
+
+/**
+ * A sheet with the reasons for its wrenches and sockets.
+ *
+ * @param selections what was selected for each torque line, in the order of the lines
+ */
+public record TracedPlan(Sheet sheet, List<WrenchSelection> selections) {
+  public TracedPlan {
+    selections = List.copyOf(selections);
+    if (selections.size() != sheet.torque().size()) {
+      throw new IllegalArgumentException(
+          selections.size() + " selections for " + sheet.torque().size() + " lines");
+    }
+  }
+
+  /** What was selected for a torque line of the sheet. */
+  public WrenchSelection selection(TorqueLine line) {
+    return selections.get(line.n() - 1);
+  }
+}

@@ -1,0 +1,29 @@
+package baysheet.torque;
+
+import java.util.Objects;
+
+/**
+ * How a socket for a fastener goes on the square of a wrench.
+ *
+ * @param kind what has to be at hand for it
+ * @param how words behind "with", such as {@code adapter 3/8 in to 1/2 in}; empty for nothing
+ */
+public record SocketFit(Kind kind, String how) {
+  /** What has to be at hand, what is least trouble first. */
+  public enum Kind {
+    /** The shop has a socket in the wrench's own square, or none is needed. */
+    DIRECT,
+    /** The shop has an adapter to a socket in another square. */
+    ADAPTER,
+    /** A socket in the wrench's square has to be borrowed. */
+    BORROW
+  }
+
+  /** Nothing has to be at hand. */
+  public static final SocketFit NONE_NEEDED = new SocketFit(Kind.DIRECT, "");
+
+  public SocketFit {
+    Objects.requireNonNull(kind);
+    Objects.requireNonNull(how);
+  }
+}
