@@ -54,7 +54,7 @@ final class CheckCommand implements Callable<Integer> {
     Fonts fonts = Fonts.builtIn();
     ShopFolders folders = new ShopFolders(fonts);
     SheetMaker maker = new SheetMaker(folders, Layouts.builtIn(), fonts, Optional.empty());
-    Batch batch = new Batch(maker::make, Runtime.getRuntime().availableProcessors());
+    Batch batch = new Batch(maker::check, Runtime.getRuntime().availableProcessors());
     Problems problems = new Problems();
     int jobs = 0;
     for (Map.Entry<Path, Set<Path>> shop : shops(problems).entrySet()) {
@@ -66,9 +66,12 @@ final class CheckCommand implements Callable<Integer> {
   }
 
   private void tell(Problems problems, int jobs) {
-    console.problems(problems.all(), "nothing was written", Options.isGiven(json));
+    String checked = jobs + (jobs == 1 ? " job" : " jobs") + " checked";
+    String consequence =
+        problems.hasErrors() ? "nothing was written" : checked + ", whose sheets will say so";
+    console.problems(problems.all(), consequence, Options.isGiven(json));
     if (problems.all().isEmpty() && !Options.isGiven(json)) {
-      console.say("no problems; " + jobs + (jobs == 1 ? " job" : " jobs") + " checked");
+      console.say("no problems; " + checked);
     }
   }
 

@@ -12,6 +12,7 @@ import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.torque.AcrossFlats;
 import baysheet.torque.Band;
+import baysheet.torque.Setting;
 import baysheet.torque.Stage;
 import baysheet.torque.Target;
 import baysheet.torque.Tightening;
@@ -166,7 +167,26 @@ final class LineChain {
       String rounds =
           line.rounds().stream().map(this::round).collect(Collectors.joining(", then "));
       rows.row("passes", rounds + (line.passes().checkRound() ? ", then one round to check" : ""));
+      selection.rounds().forEach(this::early);
     }
+  }
+
+  /** An early round on another wrench than the last: which were looked at for it. */
+  private void early(WrenchSelection.RoundChoice round) {
+    boolean other =
+        round.setting().map(Setting::wrench).isPresent()
+            && !round.setting().map(Setting::wrench).equals(last().map(Setting::wrench));
+    if (other) {
+      new SettingRows(rows)
+          .wrenches(
+              "round " + SettingRows.plain(round.percent()) + "\u00A0%",
+              round.choice().orElseThrow());
+    }
+  }
+
+  private Optional<Setting> last() {
+    List<WrenchChoice> stages = selection.stages();
+    return stages.isEmpty() ? Optional.empty() : stages.get(stages.size() - 1).setting();
   }
 
   private String round(TorqueLine.Round round) {

@@ -119,12 +119,17 @@ final class SettingRows {
 
   /** Every wrench that was looked at, and why it was taken or not. */
   void wrenches(WrenchChoice choice) {
+    wrenches("wrenches", choice);
+  }
+
+  /** The same under another word. */
+  void wrenches(String word, WrenchChoice choice) {
     List<String> texts = new ArrayList<>();
     for (Candidate candidate : choice.candidates()) {
       String verdict = candidate.taken() ? " taken: " : " passed over: ";
       texts.add(candidate.wrench().name() + verdict + candidate.why());
     }
-    rows.rows("wrenches", texts.isEmpty() ? List.of("there are none") : texts);
+    rows.rows(word, texts.isEmpty() ? List.of("there are none") : texts);
   }
 
   /** What to set, and what then arrives. */

@@ -9,6 +9,7 @@ import baysheet.layout.MissingGlyph;
 import baysheet.layout.PageFit;
 import baysheet.plan.Planner;
 import baysheet.plan.Sheet;
+import baysheet.plan.SheetWarnings;
 import baysheet.record.SheetRecord;
 import baysheet.report.Problems;
 import baysheet.report.Source;
@@ -72,6 +73,14 @@ final class SheetMaker {
         .flatMap(resolved -> Planner.plan(resolved, problems))
         .map(sheet -> paper.map(sheet::on).orElse(sheet))
         .flatMap(sheet -> fit(sheet, file, problems));
+  }
+
+  /** The same with everything that the sheet itself will warn of among the problems. */
+  Optional<MadeSheet> check(Path file, ShopFolder folder, Problems problems) {
+    Optional<Resolved> resolved = resolve(file, folder, problems);
+    Optional<Sheet> sheet = resolved.flatMap(it -> Planner.plan(it, problems));
+    sheet.ifPresent(it -> SheetWarnings.of(resolved.get(), it).forEach(problems::add));
+    return sheet.flatMap(it -> fit(it, file, problems));
   }
 
   private Optional<MadeSheet> fit(Sheet sheet, Path file, Problems problems) {

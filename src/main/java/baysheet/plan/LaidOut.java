@@ -147,7 +147,8 @@ final class LaidOut {
     boolean goesOn =
         squares.contains(square.get())
             || squares.stream()
-                .anyMatch(to -> tools.containsKey(typed("adapter " + square.get() + " to " + to)));
+                .map(to -> tools.get(typed("adapter " + square.get() + " to " + to)))
+                .anyMatch(adapter -> adapter != null && !adapter.ifStuck());
     if (!goesOn) {
       faults.add("torque line " + line.n() + ": no socket laid out goes on wrench " + wrench);
     }

@@ -115,7 +115,18 @@ final class Words {
     }
     return "Soak, where reachable, "
         + String.join("; ", what)
-        + "; none on discs, drums, linings; wipe threads dry before fitting";
+        + "; none on discs, drums, linings; before fitting wipe it off the threads, then treat them"
+        + " as the table says";
+  }
+
+  /** Before a colon: what a warning is about, wherever on the vehicle it is. */
+  static String subject(TorqueLine line) {
+    return plural(lower(line.words()), line.count());
+  }
+
+  /** The same with its place. */
+  static String subjectAt(TorqueLine line) {
+    return subject(line) + " (" + places(line.places()) + ")";
   }
 
   static String findTorque(TorqueLine line) {

@@ -13,7 +13,8 @@ final class Phrases {
 
   private static final Pattern FIGURE_AND_UNIT =
       Pattern.compile(
-          "(?<=[0-9]) (?=(?:N·m|lbf·ft|lbf·in|mm|cm|km|kg|min|bar|ml|°C|[LVA%°])(?:[^A-Za-z]|$))");
+          "(?<=[0-9]) (?=(?:N·m|lbf·ft|lbf·in|ft-lb|in-lb|kgf·m|kgf·cm|daN·m|N·cm|mm|cm|m|km|mi|ft"
+              + "|kg|lb|t|kN|N|h|min|s|bar|kPa|psi|ml|mL|rpm|Hz|°C|[LVAΩ%°])(?:[^A-Za-z]|$))");
 
   private Phrases() {}
 

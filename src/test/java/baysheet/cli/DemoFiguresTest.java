@@ -31,7 +31,9 @@ class DemoFiguresTest {
   // As the demo shop has it; the test below holds these to the file.
   static final BigDecimal SHOP_BAND = new BigDecimal(5);
   static final int MONTHS = 12;
-  // 48 lbf·ft clamps an M10 of class 8.8 beyond its proof load (ISO 898-1: 33.6 kN); see the job.
+  // 31 lbf·in is 3.5 N·m: a tenth of the proof load of an M10 of class 8.8 (ISO 898-1: 33.6 kN)
+  // even
+  // on the slipperiest thread; see the job.
   static final Set<String> DOUBTED = Set.of("axle-bush-bracket-bolt@rear-left");
 
   @TempDir private static Path out;

@@ -15,13 +15,31 @@ class DemoShopTest {
 
   @TempDir private Path folder;
 
+  /** The demo shows each kind of warning that a sheet may carry, and has no error. */
   @Test
-  void nothingIsAmissInTheDemo() {
+  void nothingIsAmissInTheDemoButWhatItShows() {
     Garage.Run run = Garage.in(folder).run("check", JOBS.toString(), "--json");
+    assertEquals(Exit.DONE, run.exit(), run.out());
     JsonTree told = JsonTree.of(run.out().getBytes(StandardCharsets.UTF_8));
-    List<String> codes =
-        told.list("problems").stream().map(problem -> problem.text("code")).toList();
-    assertEquals(List.of(), codes, run.out());
+    List<String> problems =
+        told.list("problems").stream()
+            .map(it -> it.text("severity") + " " + it.text("code") + " " + file(it))
+            .sorted()
+            .toList();
+    assertEquals(
+        List.of(
+            "warning does-not-fit 2412.yaml",
+            "warning to-borrow 2411.yaml",
+            "warning to-borrow 2412.yaml",
+            "warning to-borrow 2414.yaml",
+            "warning unknown-torque ostervane-hod-2017.yaml",
+            "warning wrench 2408.yaml"),
+        problems,
+        run.out());
+  }
+
+  private static String file(JsonTree problem) {
+    return Path.of(problem.text("at.file")).getFileName().toString();
   }
 
   @Test

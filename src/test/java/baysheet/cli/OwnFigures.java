@@ -60,8 +60,15 @@ final class OwnFigures {
       BigDecimal step,
       BigDecimal accuracy,
       BigDecimal length,
-      LocalDate calibrated) {
-    static Scale of(Map<String, Object> wrench) {
+      LocalDate calibrated,
+      int trouble) {
+    /**
+     * As the shop's file has it.
+     *
+     * @param trouble 0 where its square takes the socket, 1 with an adapter, 2 with something
+     *     borrowed
+     */
+    static Scale of(Map<String, Object> wrench, int trouble) {
       return new Scale(
           OwnBooks.text(wrench.get("name")),
           figure(wrench.get("from"), "N·m"),
@@ -69,7 +76,8 @@ final class OwnFigures {
           figure(wrench.get("step"), "N·m"),
           figure(wrench.get("accuracy"), "%"),
           figure(wrench.get("length"), "mm"),
-          LocalDate.ofInstant(((Date) wrench.get("calibrated")).toInstant(), ZoneOffset.UTC));
+          LocalDate.ofInstant(((Date) wrench.get("calibrated")).toInstant(), ZoneOffset.UTC),
+          trouble);
     }
 
     private boolean holds(BigDecimal torque) {
@@ -93,13 +101,12 @@ final class OwnFigures {
   }
 
   /**
-   * The wrench to take: one that stays inside the band, then one at 30 to 80 % of its scale, then
-   * the smaller error, then the smaller scale; before all that one that reaches the first round.
-   *
-   * @param firstRound share of the torque, in percent; 100 where there is one round
+   * The wrench to take for a torque, by the rules written for it: among those whose scale holds the
+   * setting and whose calibration is no older than so many months, one whose setting and accuracy
+   * stay inside the band; then one whose square takes the socket without an adapter; then one set
+   * at 30 to 80 % of its end; then the smaller error; then the smaller end.
    */
-  Optional<Mark> wrench(
-      List<Scale> crib, LocalDate day, int months, Lever lever, BigDecimal firstRound) {
+  Optional<Mark> wrench(List<Scale> crib, LocalDate day, int months, Lever lever) {
     List<Mark> marks = new ArrayList<>();
     for (Scale scale : crib) {
       BigDecimal set = lever.set(newtonMetres(target), scale);
@@ -110,15 +117,36 @@ final class OwnFigures {
         }
       }
     }
-    BigDecimal first = newtonMetres(target).multiply(firstRound).movePointLeft(2);
     return marks.stream()
         .min(
-            Comparator.comparing((Mark it) -> !it.scale().holds(lever.set(first, it.scale())))
-                .thenComparing(it -> !it.inside())
+            Comparator.comparing((Mark it) -> !it.inside())
+                .thenComparing(it -> it.scale().trouble())
                 .thenComparing(it -> !wellPlaced(it))
                 .thenComparing(
                     it -> off(it.arrives(), newtonMetres(target)).setScale(6, RoundingMode.HALF_UP))
                 .thenComparing(it -> it.scale().to()));
+  }
+
+  /** An early round: on the wrench of the last where its mark is near enough, else on another. */
+  Optional<Mark> round(
+      BigDecimal percent,
+      Optional<Mark> last,
+      List<Scale> crib,
+      LocalDate day,
+      int months,
+      Lever lever) {
+    OwnFigures share = new OwnFigures(this, percent);
+    return last.map(it -> List.of(it.scale()))
+        .flatMap(same -> share.wrench(same, day, months, lever))
+        .or(() -> share.wrench(crib, day, months, lever));
+  }
+
+  /** A share of a torque, with a tenth either way: an early round only has to be even. */
+  private OwnFigures(OwnFigures whole, BigDecimal percent) {
+    unit = whole.unit;
+    target = whole.target.multiply(percent).movePointLeft(2);
+    low = target.multiply(new BigDecimal("0.9"));
+    high = target.multiply(new BigDecimal("1.1"));
   }
 
   private Mark mark(Scale scale, BigDecimal set, Lever lever) {
@@ -133,11 +161,6 @@ final class OwnFigures {
     BigDecimal share = mark.mark().divide(mark.scale().to(), FINE);
     return share.compareTo(new BigDecimal("0.3")) >= 0
         && share.compareTo(new BigDecimal("0.8")) <= 0;
-  }
-
-  /** The mark nearest to a share of the torque on a wrench. */
-  static BigDecimal round(BigDecimal newtonMetres, Scale scale, Lever lever) {
-    return scale.nearest(lever.set(newtonMetres, scale));
   }
 
   boolean accepted(BigDecimal newtonMetres) {

@@ -77,7 +77,9 @@ class RoundingTest {
   // digits and no more, away from the end.
   @ParameterizedTest
   @CsvSource({
-    "9.1 N·m, KILOGRAM_FORCE_METRE, 9.1..10 N·m, 0.928 kgf·m",
+    "9.1 N·m, KILOGRAM_FORCE_METRE, 9.1..10 N·m, 0.95 kgf·m",
+    "9.1 N·m, KILOGRAM_FORCE_METRE, 9.1..9.2 N·m, 0.93 kgf·m",
+    "9.1 N·m, KILOGRAM_FORCE_METRE, 9.1..9.11 N·m, 0.928 kgf·m",
     "9.1 N·m, KILOGRAM_FORCE_METRE, 8..9.1 N·m, 0.9279 kgf·m",
     "120 lbf·ft, NEWTON_METRE, 110..120 lbf·ft, 162.6 N·m",
     "120 lbf·ft, NEWTON_METRE, 120..130 lbf·ft, 163 N·m",

@@ -1,0 +1,206 @@
+package baysheet.cli;
+
+import baysheet.torque.Dimension;
+import baysheet.torque.Head;
+import baysheet.torque.Quantity;
+import baysheet.torque.Reach;
+import baysheet.torque.StrengthClass;
+import baysheet.torque.Thread;
+import baysheet.torque.Tightening;
+import baysheet.torque.Treatment;
+import baysheet.torque.Unit;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine.Model.ArgSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
+
+/** What the torque command takes, read and checked; what would be ignored is refused. */
+final class BenchOptions {
+  private static final Quantity STRAIGHT_ON = Quantity.of("0", Unit.DEGREE);
+
+  private final PositionalParamSpec value =
+      Options.rest(
+          "VALUE",
+          "1..*",
+          String.class,
+          "The torque with its unit: 110 N·m, 81 lbf-ft, 100..120 N·m, 110 N·m +/- 5 %%; or stages:"
+              + " 25 N·m, 50 N·m, +90°.");
+
+  private final OptionSpec thread =
+      text("--thread", "THREAD", "Such as M12x1.5 or 1/2-20 UNF; gives the clamp load.");
+
+  private final OptionSpec strength =
+      text(
+          "--class",
+          "CLASS",
+          "Such as 10.9, \"grade 5\" or A2-70; gives the share of the proof load.");
+
+  private final OptionSpec head =
+      text("--head", "HEAD", "Such as \"hex 18 mm\"; is compared with the thread.");
+
+  private final OptionSpec friction =
+      text(
+          "--friction",
+          "COEFFICIENT",
+          "In thread and under the head, where it is known, such as 0.14.");
+
+  private final OptionSpec treatment =
+      text(
+          "--treatment",
+          "WORD",
+          "What the torque is published for: dry, oiled, locking-compound …");
+
+  private final OptionSpec used = text("--used", "WORD", "What the thread has on it instead.");
+
+  private final OptionSpec reach =
+      Options.quantity(
+          "--reach", "LENGTH", "An extension on the wrench's square, from there to the fastener.");
+
+  private final OptionSpec angle =
+      Options.quantity(
+          "--angle", "ANGLE", "Between extension and wrench; 0° is straight on (the default).");
+
+  private final OptionSpec band =
+      Options.quantity(
+          "--band", "SHARE", "Accepted either way where the value has no tolerance of its own.");
+
+  private final OptionSpec folder =
+      Options.one("--shop", "DIR", Path.class, "Take wrenches and band from this shop folder.");
+
+  private final OptionSpec name = text("--wrench", "NAME", "Only this wrench of the shop.");
+
+  private final OptionSpec day =
+      text("--on", "DATE", "The day on which calibrations must hold (default: today).");
+
+  private final OptionSpec json = Options.flag("--json", "Print the figures as JSON.");
+  private final BenchWrench own = new BenchWrench();
+
+  private static OptionSpec text(String name, String label, String description) {
+    return Options.one(name, label, String.class, description);
+  }
+
+  List<ArgSpec> all() {
+    List<ArgSpec> all =
+        new ArrayList<>(
+            List.of(
+                value, thread, strength, head, friction, treatment, used, reach, angle, band,
+                folder, name, day, json));
+    all.addAll(own.options());
+    return all;
+  }
+
+  /** The torque or the stages; options beside them that would be ignored are refused. */
+  Tightening.Stages stages(Typed typed) {
+    Tightening.Stages stages = typed.read(StagesText.parse(String.join(" ", Options.all(value))));
+    refuse(typed, stages);
+    return stages;
+  }
+
+  Optional<Thread> thread(Typed typed) {
+    return typed.word(thread, Thread::parse);
+  }
+
+  Optional<StrengthClass> strength(Typed typed) {
+    return typed.word(strength, StrengthClass::parse);
+  }
+
+  Optional<Head> head(Typed typed) {
+    return typed.word(head, Head::parse);
+  }
+
+  Optional<Double> friction(Typed typed) {
+    return typed.word(friction, FrictionText::parse);
+  }
+
+  Treatment treatment(Typed typed) {
+    return typed.word(treatment, Treatment::parse).orElse(Treatment.NOT_STATED);
+  }
+
+  Optional<Treatment> used(Typed typed) {
+    return typed.word(used, Treatment::parse);
+  }
+
+  Optional<Reach> reach(Typed typed) {
+    Optional<Quantity> angled = typed.quantity(angle, Dimension.ANGLE);
+    return typed
+        .quantity(reach, Dimension.LENGTH)
+        .map(it -> new Reach(it, angled.orElse(STRAIGHT_ON)));
+  }
+
+  Optional<Quantity> band(Typed typed) {
+    return typed.quantity(band, Dimension.SHARE);
+  }
+
+  Optional<Path> shop() {
+    return Options.given(folder);
+  }
+
+  Optional<String> wrench() {
+    return Options.given(name);
+  }
+
+  Optional<LocalDate> day(Typed typed) {
+    return typed.word(day, IsoDate::parse);
+  }
+
+  boolean json() {
+    return Options.isGiven(json);
+  }
+
+  /** A wrench that is described rather than named. */
+  BenchWrench own() {
+    return own;
+  }
+
+  private static boolean isGiven(OptionSpec option) {
+    return Options.given(option).isPresent();
+  }
+
+  private void refuse(Typed typed, Tightening.Stages stages) {
+    // What the options say is read first: a slip in one is told before it is called useless.
+    readAll(typed);
+    boolean toleranced = stages.torques().stream().allMatch(it -> it.band().isPresent());
+    refuse(typed, band, toleranced, "the value has a tolerance of its own");
+    needs(typed, strength, isGiven(thread), "--thread");
+    needs(typed, friction, isGiven(thread), "--thread");
+    needs(typed, head, isGiven(thread), "--thread");
+    boolean compared = isGiven(thread) && isGiven(strength) && !isGiven(friction);
+    needs(typed, treatment, compared || isGiven(used), "--used, or --thread and --class");
+    needs(typed, angle, isGiven(reach), "the --reach of the extension");
+    needs(typed, name, isGiven(folder), "--shop");
+    refuse(typed, name, own.given(), "another wrench is described with --from, --to and --step");
+    needs(typed, day, isGiven(folder), "--shop, whose calibrations it is about");
+    refuse(typed, day, own.given(), "nothing is known of the calibration of the wrench described");
+    needs(
+        typed, reach, isGiven(folder) || own.given(), "a wrench: --shop, or --from, --to, --step");
+    if (own.given()) {
+      own.refuse(typed, isGiven(reach));
+    }
+  }
+
+  private void readAll(Typed typed) {
+    thread(typed);
+    strength(typed);
+    head(typed);
+    friction(typed);
+    treatment(typed);
+    used(typed);
+    reach(typed);
+    band(typed);
+    day(typed);
+  }
+
+  private static void needs(Typed typed, OptionSpec option, boolean present, String what) {
+    refuse(typed, option, !present, "it needs " + what);
+  }
+
+  private static void refuse(Typed typed, OptionSpec option, boolean ignored, String why) {
+    if (isGiven(option) && ignored) {
+      throw typed.wrong(option.longestName() + " would be ignored: " + why);
+    }
+  }
+}

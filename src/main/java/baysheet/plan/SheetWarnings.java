@@ -1,0 +1,83 @@
+package baysheet.plan;
+
+import baysheet.books.Fastener;
+import baysheet.report.Problem;
+import baysheet.report.Span;
+import baysheet.resolve.Bound;
+import baysheet.resolve.ItemAt;
+import baysheet.resolve.Resolved;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Everything that a sheet will warn of, as problems, while there is time to do something about it.
+ */
+public final class SheetWarnings {
+  private final Resolved resolved;
+  private final Sheet sheet;
+  private final List<Problem> warnings = new ArrayList<>();
+
+  private SheetWarnings(Resolved resolved, Sheet sheet) {
+    this.resolved = resolved;
+    this.sheet = sheet;
+  }
+
+  /** The warnings of a sheet, those of its torque lines first. */
+  public static List<Problem> of(Resolved resolved, Sheet sheet) {
+    SheetWarnings all = new SheetWarnings(resolved, sheet);
+    sheet.torque().forEach(all::line);
+    all.borrowed();
+    return List.copyOf(all.warnings);
+  }
+
+  /** At the torque itself, in whichever file it stands, so that many jobs tell of it once. */
+  private void line(TorqueLine line) {
+    ItemAt item = new ItemAt(line.fastener(), line.places().get(0));
+    Fastener fastener = ((Bound.OfBook) resolved.thing(item)).values();
+    Span at = fastener.tightening().at();
+    if (line.kind() == TorqueLine.Kind.UNKNOWN) {
+      warnings.add(
+          Problem.warning(
+                  "unknown-torque", at, plain(Words.subject(line) + ": no book gives the torque"))
+              .expecting("a torque with its source; else it is asked for before work begins"));
+    }
+    line.warnings().forEach(warning -> warnings.add(problem(line, warning, at)));
+  }
+
+  /** Which wrench will do depends on the day, so that stands at the job, which has one. */
+  private Problem problem(TorqueLine line, TorqueLine.Warning warning, Span at) {
+    boolean wrench = warning.code().equals(TorqueLine.WRENCH);
+    String about = wrench ? Words.subjectAt(line) : Words.subject(line);
+    Span job = resolved.job().number().at();
+    Problem problem =
+        Problem.warning(warning.code(), wrench ? job : at, plain(about + ": " + warning.text()));
+    return wrench ? problem.seeAlso("torque", at) : problem;
+  }
+
+  /** What is printed here can be copied into a file, and has a common blank. */
+  private static String plain(String text) {
+    return text.replace('\u00a0', ' ');
+  }
+
+  private void borrowed() {
+    for (Sheet.ToolLine tool : sheet.tools()) {
+      if (!tool.owned()) {
+        borrow(tool.name());
+      }
+    }
+    for (Sheet.SocketLine socket : sheet.sockets()) {
+      // Inserts are special tools, told above.
+      if (!socket.owned() && socket.insert().isEmpty()) {
+        borrow(Words.socket(socket));
+      }
+    }
+  }
+
+  private void borrow(String tool) {
+    warnings.add(
+        Problem.warning(
+            "to-borrow",
+            resolved.job().number().at(),
+            plain("the shop has no " + tool + ": borrow it")));
+  }
+}
