@@ -2,6 +2,7 @@ package baysheet.plan;
 
 import baysheet.books.Fastener;
 import baysheet.report.Problem;
+import baysheet.report.ProblemCode;
 import baysheet.report.Span;
 import baysheet.resolve.Bound;
 import baysheet.resolve.ItemAt;
@@ -37,8 +38,10 @@ public final class SheetWarnings {
     Span at = fastener.tightening().at();
     if (line.kind() == TorqueLine.Kind.UNKNOWN) {
       warnings.add(
-          Problem.warning(
-                  "unknown-torque", at, plain(Words.subject(line) + ": no book gives the torque"))
+          Problem.of(
+                  ProblemCode.UNKNOWN_TORQUE,
+                  at,
+                  plain(Words.subject(line) + ": no book gives the torque"))
               .expecting("a torque with its source; else it is asked for before work begins"));
     }
     line.warnings().forEach(warning -> warnings.add(problem(line, warning, at)));
@@ -46,11 +49,11 @@ public final class SheetWarnings {
 
   /** Which wrench will do depends on the day, so that stands at the job, which has one. */
   private Problem problem(TorqueLine line, TorqueLine.Warning warning, Span at) {
-    boolean wrench = warning.code().equals(TorqueLine.WRENCH);
+    boolean wrench = warning.code() == ProblemCode.WRENCH;
     String about = wrench ? Words.subjectAt(line) : Words.subject(line);
     Span job = resolved.job().number().at();
     Problem problem =
-        Problem.warning(warning.code(), wrench ? job : at, plain(about + ": " + warning.text()));
+        Problem.of(warning.code(), wrench ? job : at, plain(about + ": " + warning.text()));
     return wrench ? problem.seeAlso("torque", at) : problem;
   }
 
@@ -75,8 +78,8 @@ public final class SheetWarnings {
 
   private void borrow(String tool) {
     warnings.add(
-        Problem.warning(
-            "to-borrow",
+        Problem.of(
+            ProblemCode.TO_BORROW,
             resolved.job().number().at(),
             plain("the shop has no " + tool + ": borrow it")));
   }

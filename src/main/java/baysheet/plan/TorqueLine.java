@@ -63,9 +63,6 @@ public record TorqueLine(
     Optional<String> replaced,
     List<Warning> warnings) {
 
-  /** Code of the warning that no wrench of the shop does as it should. */
-  static final String WRENCH = "wrench";
-
   // Threads to which nothing is applied.
   private static final List<String> BARE =
       Stream.of(Treatment.DRY, Treatment.AS_DELIVERED, Treatment.NOT_STATED)

@@ -197,7 +197,8 @@ final class TorqueText {
     } else if (plausibility.isHigh()) {
       warnings.add(new TorqueLine.Warning(ProblemCode.HIGH_TORQUE, Words.HIGH_TORQUE));
     }
-    treatments().forEach(text -> warnings.add(new TorqueLine.Warning(ProblemCode.THREAD_TREATMENT, text)));
+    treatments()
+        .forEach(text -> warnings.add(new TorqueLine.Warning(ProblemCode.THREAD_TREATMENT, text)));
     for (TorqueLine.StageLine stage : stages) {
       if (stage instanceof TorqueLine.StageLine.Torque torque) {
         torque
