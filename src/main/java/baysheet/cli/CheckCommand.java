@@ -68,7 +68,7 @@ final class CheckCommand implements Callable<Integer> {
   private void tell(Problems problems, int jobs) {
     String checked = jobs + (jobs == 1 ? " job" : " jobs") + " checked";
     String consequence =
-        problems.hasErrors() ? "nothing was written" : checked + ", whose sheets will say so";
+        problems.hasErrors() ? "nothing was written" : checked + ", no sheet is refused";
     console.problems(problems.all(), consequence, Options.isGiven(json));
     if (problems.all().isEmpty() && !Options.isGiven(json)) {
       console.say("no problems; " + checked);

@@ -7,6 +7,7 @@ import baysheet.report.Span;
 import baysheet.resolve.Bound;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
+import baysheet.torque.Plausibility;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -44,17 +45,30 @@ public final class SheetWarnings {
                   plain(Words.subject(line) + ": no book gives the torque"))
               .expecting("a torque with its source; else it is asked for before work begins"));
     }
-    line.warnings().forEach(warning -> warnings.add(problem(line, warning, at)));
+    for (TorqueLine.Warning warning : line.warnings()) {
+      warnings.add(
+          switch (warning.code()) {
+            case WRENCH -> ofTheDay(line, warning, at);
+            case DOES_NOT_FIT ->
+                doubtful(line, (Plausibility.Compared) fastener.plausibility(), at);
+            default -> Problem.of(warning.code(), at, about(line, warning.text()));
+          });
+    }
+  }
+
+  private static String about(TorqueLine line, String text) {
+    return plain(Words.subject(line) + ": " + text);
   }
 
   /** Which wrench will do depends on the day, so that stands at the job, which has one. */
-  private Problem problem(TorqueLine line, TorqueLine.Warning warning, Span at) {
-    boolean wrench = warning.code() == ProblemCode.WRENCH;
-    String about = wrench ? Words.subjectAt(line) : Words.subject(line);
-    Span job = resolved.job().number().at();
-    Problem problem =
-        Problem.of(warning.code(), wrench ? job : at, plain(about + ": " + warning.text()));
-    return wrench ? problem.seeAlso("torque", at) : problem;
+  private Problem ofTheDay(TorqueLine line, TorqueLine.Warning warning, Span at) {
+    String what = plain(Words.subjectAt(line) + ": " + warning.text());
+    return Problem.of(warning.code(), resolved.job().number().at(), what).seeAlso("torque", at);
+  }
+
+  private static Problem doubtful(TorqueLine line, Plausibility.Compared compared, Span at) {
+    return Problem.of(ProblemCode.DOES_NOT_FIT, at, about(line, compared.misfit()))
+        .expecting(plain("another value or unit; " + compared.inOtherUnits()));
   }
 
   /** What is printed here can be copied into a file, and has a common blank. */

@@ -112,6 +112,11 @@ public sealed interface Plausibility permits Plausibility.NotCompared, Plausibil
     }
 
     private String doubt() {
+      return misfit() + ", check value and unit (" + inOtherUnits() + ")";
+    }
+
+    /** That no friction explains the torque, with both figures. */
+    public String misfit() {
       return subject()
           + " would clamp with "
           + loads()
@@ -120,13 +125,11 @@ public sealed interface Plausibility permits Plausibility.NotCompared, Plausibil
           + ", "
           + shares(torque)
           + String.format(Locale.ROOT, " of its proof load of %.1f\u00A0kN", proofN / 1000)
-          + ": it does not fit this thread and class, check value and unit ("
-          + inOtherUnits()
-          + ")";
+          + ": it does not fit this thread and class";
     }
 
     /** What the same number would give in each other unit in use. */
-    private String inOtherUnits() {
+    public String inOtherUnits() {
       return IN_USE.stream()
           .filter(unit -> unit != torque.unit())
           .map(unit -> new Quantity(torque.value(), unit))

@@ -105,7 +105,8 @@ class CheckWarningsTest {
       for (JsonTree line : record.list("torque")) {
         for (JsonTree warning : line.list("warnings")) {
           warned++;
-          String text = warning.text("text").replace('\u00a0', ' ');
+          // What other units would give stands apart in a problem.
+          String text = warning.text("text").replace('\u00a0', ' ').split(", check value")[0];
           assertTrue(told.stream().anyMatch(it -> it.endsWith(text)), told + text);
         }
       }

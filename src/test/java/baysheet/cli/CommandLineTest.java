@@ -121,11 +121,6 @@ class CommandLineTest {
 
   @Test
   void checkIsContentWithAShopInOrder() {
-    String crowFoot = "crow-foot hex 15 mm, reach 60 mm";
-    garage.change(
-        "shop.yaml",
-        "  stands:",
-        "  special: [{name: \"" + crowFoot + "\", count: 1, drive: 3/8 in}]\n  stands:");
     Garage.Run run = garage.run("check", garage.root.toString());
     assertEquals(Exit.DONE, run.exit(), run.err());
     assertEquals("no problems; 3 jobs checked\n", run.out().replace("\r\n", "\n"));

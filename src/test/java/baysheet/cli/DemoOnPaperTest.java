@@ -98,6 +98,21 @@ class DemoOnPaperTest {
     }
   }
 
+  /** Penetrating oil comes off every thread; what goes on it then is the table's to say. */
+  @Test
+  void noSoakedThreadIsToBeWipedDryWhateverItsTorqueIsFor() {
+    List<String> soaked =
+        ALL.stream()
+            .flatMap(made -> made.sheet().evening().stream())
+            .filter(line -> line.startsWith("Soak"))
+            .toList();
+    assertFalse(soaked.isEmpty());
+    for (String line : soaked) {
+      assertFalse(line.contains("dry"), line);
+      assertTrue(line.contains("treat them as the table says"), line);
+    }
+  }
+
   @Test
   void reachingUnderOnBlocksIsNoContradiction() {
     for (String job : List.of("2402", "2405")) {

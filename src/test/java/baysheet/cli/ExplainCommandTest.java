@@ -175,6 +175,16 @@ class ExplainCommandTest {
     assertFalse(told.contains("B2 at") || told.contains("B1 at"), told);
   }
 
+  /** ISO 4032 gives an M12 nut 18 mm across flats, flange nuts of ISO 4161 likewise. */
+  @Test
+  void acrossFlatsAreHeldAgainstTheThread() {
+    garage.change("vehicles/hollin-wren-2014.yaml", "hex 19 mm", "hex 17 mm");
+    String told = told("explain", garage.job("501").toString(), "3");
+    assertTold(told, "head hex 17 mm is not the size that ISO 4014 gives M12x1.5 (18 mm)");
+    garage.change("vehicles/hollin-wren-2014.yaml", "hex 17 mm", "hex 18 mm");
+    assertFalse(told("explain", garage.job("501").toString(), "3").contains("ISO 4014"));
+  }
+
   @Test
   void aLineThatIsNotThereIsAMistake() {
     Garage.Run run = garage.run("explain", garage.job("501").toString(), "9");

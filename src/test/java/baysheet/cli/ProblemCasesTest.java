@@ -28,15 +28,10 @@ import org.junit.jupiter.params.provider.MethodSource;
 class ProblemCasesTest {
   private static final Path CASES = Path.of("src/test/resources/cases/problem");
 
-  /** Produced by the machine, by a fault of the tool or by very large jobs; or on the sheet. */
+  /** Produced by the machine, by a fault of the tool or by very large jobs. */
   private static final Set<ProblemCode> WITHOUT_CASE =
       EnumSet.of(
-          ProblemCode.TOOL_FAULT,
-          ProblemCode.NOT_ENOUGH_MEMORY,
-          ProblemCode.ORDER_NOT_PROVEN,
-          ProblemCode.DOES_NOT_FIT,
-          ProblemCode.THREAD_TREATMENT,
-          ProblemCode.WRENCH);
+          ProblemCode.TOOL_FAULT, ProblemCode.NOT_ENOUGH_MEMORY, ProblemCode.ORDER_NOT_PROVEN);
 
   @TempDir private Path folder;
 

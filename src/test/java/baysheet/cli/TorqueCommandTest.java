@@ -308,6 +308,17 @@ class TorqueCommandTest {
   }
 
   @Test
+  void theBenchReadsWhatBooksRead() {
+    JsonTree uneven = json("110 +10/-5 N·m");
+    assertEquals("105", uneven.text("band.from"));
+    assertEquals("120", uneven.text("band.to"));
+    assertEquals(2, json("30 N·m + 90°").list("stages").size());
+    Garage.Run comma = torque("16,5 N·m");
+    assertEquals(Exit.USAGE, comma.exit(), comma.out());
+    comma.says("comma");
+  }
+
+  @Test
   void thePitchThatIsAssumedIsSaid() {
     // ISO 262: the coarse pitch of M12 is 1.75 mm.
     String told = told("80 N·m --thread M12");

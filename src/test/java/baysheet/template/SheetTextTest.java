@@ -17,6 +17,8 @@ import baysheet.torque.Quantity;
 import baysheet.torque.Unit;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What the paper says is what the plan says, in words that fit a hand that is busy. */
 class SheetTextTest {
@@ -113,6 +115,26 @@ class SheetTextTest {
   void figureAndUnitOfANoteStayTogether() {
     TorqueLineText line = line(new LineMaker(1, "nut", BOTH, 1).note("hold with 17 mm, 3 in line"));
     assertEquals("hold with 17\u00a0mm, 3 in line", line.note());
+  }
+
+  /** A figure at the end of one line and its unit on the next are read as two things. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "hold 30 s",
+        "at 1500 rpm",
+        "2.4 kgf·m",
+        "15 psi",
+        "50 mi",
+        "1 h",
+        "4 kN",
+        "250 Ω",
+        "81 ft-lb"
+      })
+  void everyUnitOfANoteStaysWithItsFigure(String note) {
+    TorqueLineText line = line(new LineMaker(1, "nut", BOTH, 1).note(note));
+    int unit = note.lastIndexOf(' ');
+    assertEquals(note.substring(0, unit) + '\u00a0' + note.substring(unit + 1), line.note());
   }
 
   @Test
