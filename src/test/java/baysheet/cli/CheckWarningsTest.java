@@ -96,7 +96,7 @@ class CheckWarningsTest {
   void nothingThatASheetWarnsOfIsLeftOut() {
     garage.change(BOOK, "torque: 33 lbf·ft", "torque: unknown");
     garage.change(BOOK, "torque: 105 N·m", "torque: 305 N·m");
-    garage.change("shop.yaml", "hex: 10..32 mm", "hex: 10..14 mm");
+    garage.change(BOOK, "reach: {length: 60 mm", "reach: {length: 70 mm");
     List<String> told = check().stream().map(it -> it.text("what")).toList();
     assertEquals(Exit.DONE, garage.sheets("--record").exit());
     int warned = 0;
