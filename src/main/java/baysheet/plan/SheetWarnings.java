@@ -42,7 +42,7 @@ public final class SheetWarnings {
           Problem.of(
                   ProblemCode.UNKNOWN_TORQUE,
                   at,
-                  plain(Words.subject(line) + ": no book gives the torque"))
+                  plain(subject(line) + ": no book gives the torque"))
               .expecting("a torque with its source; else it is asked for before work begins"));
     }
     for (TorqueLine.Warning warning : line.warnings()) {
@@ -56,13 +56,17 @@ public final class SheetWarnings {
     }
   }
 
+  private static String subject(TorqueLine line) {
+    return Words.plural(Words.lower(line.words()), line.count());
+  }
+
   private static String about(TorqueLine line, String text) {
-    return plain(Words.subject(line) + ": " + text);
+    return plain(subject(line) + ": " + text);
   }
 
   /** Which wrench will do depends on the day, so that stands at the job, which has one. */
   private Problem ofTheDay(TorqueLine line, TorqueLine.Warning warning, Span at) {
-    String what = plain(Words.subjectAt(line) + ": " + warning.text());
+    String what = plain(Words.at(subject(line), line.places()) + ": " + warning.text());
     return Problem.of(warning.code(), resolved.job().number().at(), what).seeAlso("torque", at);
   }
 

@@ -27,6 +27,8 @@ import java.util.Optional;
 
 /** Works out one torque line: stages, wrench settings, socket, order, treatment and warnings. */
 final class TorqueText {
+  private static final String HIGH = "high for an ordinary surface: compare with the source once";
+
   private final Resolved resolved;
   private final List<BoundStep.BoundApply> applied;
   private final WrenchSelection selection;
@@ -195,7 +197,7 @@ final class TorqueText {
     if (plausibility.isDoubtful()) {
       warnings.add(new TorqueLine.Warning(ProblemCode.DOES_NOT_FIT, plausibility.sentence()));
     } else if (plausibility.isHigh()) {
-      warnings.add(new TorqueLine.Warning(ProblemCode.HIGH_TORQUE, Words.HIGH_TORQUE));
+      warnings.add(new TorqueLine.Warning(ProblemCode.HIGH_TORQUE, HIGH));
     }
     treatments()
         .forEach(text -> warnings.add(new TorqueLine.Warning(ProblemCode.THREAD_TREATMENT, text)));

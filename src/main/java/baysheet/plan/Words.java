@@ -33,7 +33,6 @@ final class Words {
   static final List<String> UNDER_WHEELS = List.of("solid wheel blocks", "wheel chocks");
 
   static final String AS_WRITTEN_IN = "as written in; nothing there: stop";
-  static final String HIGH_TORQUE = "high for an ordinary surface: compare with the source once";
   static final String NOT_STATED = "not stated";
   static final String DISTANCE = "distance";
   static final String NO_GUESS = "a car in pieces tempts one to guess";
@@ -119,16 +118,6 @@ final class Words {
         + " as the table says";
   }
 
-  /** Before a colon: what a warning is about, wherever on the vehicle it is. */
-  static String subject(TorqueLine line) {
-    return plural(lower(line.words()), line.count());
-  }
-
-  /** The same with its place. */
-  static String subjectAt(TorqueLine line) {
-    return subject(line) + " (" + places(line.places()) + ")";
-  }
-
   static String findTorque(TorqueLine line) {
     return "Find the torque of the %s (line\u00a0%s) and its source; the book has none"
         .formatted(plural(lower(line.words()), line.count()), line.n());
@@ -178,7 +167,7 @@ final class Words {
         .formatted(plural(lower(line.words()), line.count()), line.n());
   }
 
-  private static String lower(String words) {
+  static String lower(String words) {
     int end = words.offsetByCodePoints(0, words.isEmpty() ? 0 : 1);
     return words.substring(0, end).toLowerCase(Locale.ROOT) + words.substring(end);
   }

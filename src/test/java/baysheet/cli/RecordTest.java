@@ -150,15 +150,25 @@ class RecordTest {
 
   @Test
   void aCrowFootIsATool() {
-    List<JsonTree> tools = made.record("503").list("tools");
-    JsonTree foot =
-        tools.stream()
-            .filter(it -> it.text("name").startsWith("crow-foot"))
-            .findFirst()
-            .orElseThrow();
-    assertTrue(foot.text("name").endsWith("reach 60 mm"), foot.text("name"));
-    assertEquals(Boolean.FALSE, foot.get("owned").value());
-    assertOnPaper(made.paper("503").text(), "Borrow: " + foot.text("name"));
+    assertEquals(Boolean.TRUE, crowFoot().get("owned").value());
+    String owned = Paper.words(made.paper("503").text());
+    assertFalse(owned.contains("Borrow: crow-foot"), owned);
+  }
+
+  @Test
+  void aCrowFootThatTheShopLacksIsBorrowed() {
+    garage.change(
+        "shop.yaml", "crow-foot hex 15 mm, reach 60 mm", "crow-foot hex 15 mm, reach 70 mm");
+    assertEquals(Exit.DONE, garage.sheets("--record").exit());
+    assertEquals(Boolean.FALSE, crowFoot().get("owned").value());
+    assertOnPaper(made.paper("503").text(), "Borrow: " + crowFoot().text("name"));
+  }
+
+  private JsonTree crowFoot() {
+    return made.record("503").list("tools").stream()
+        .filter(it -> it.text("name").equals("crow-foot hex 15 mm, reach 60 mm"))
+        .findFirst()
+        .orElseThrow();
   }
 
   @Test

@@ -133,7 +133,7 @@ class WalkthroughTest {
     int exit = run(code.replaceAll("^`baysheet |`$", ""));
     Matcher said = Pattern.compile("^ now says `([^`]+)`").matcher(after);
     Optional<String> expected = said.find() ? Optional.of(said.group(1)) : Optional.empty();
-    expected.ifPresent(words -> assertEquals(words, lastOut.strip(), lastErr));
+    expected.ifPresent(words -> assertTrue((lastOut + lastErr).contains(words), lastErr));
     // The third check is the one that finds what is missing.
     boolean faulty = after.startsWith(" names each fastener that the work needs");
     assertEquals(faulty ? Exit.PROBLEMS : Exit.DONE, exit, lastErr);
