@@ -3,7 +3,7 @@ package baysheet.bench;
 import baysheet.cli.Workshop;
 import baysheet.layout.PageFit;
 import baysheet.plan.Sheet;
-import baysheet.template.Form;
+import baysheet.box.Form;
 import java.io.IOException;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.Scope;

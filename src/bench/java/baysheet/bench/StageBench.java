@@ -4,7 +4,7 @@ import baysheet.cli.Workshop;
 import baysheet.layout.PageFit;
 import baysheet.plan.Sheet;
 import baysheet.resolve.Resolved;
-import baysheet.template.Form;
+import baysheet.box.Form;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;

@@ -9,7 +9,7 @@ import baysheet.plan.Sheet;
 import baysheet.record.SheetRecord;
 import baysheet.report.Problems;
 import baysheet.resolve.Resolved;
-import baysheet.template.Form;
+import baysheet.box.Form;
 import baysheet.template.Layouts;
 import baysheet.template.SheetText;
 import java.nio.file.Path;

@@ -8,21 +8,17 @@ import baysheet.report.Problem;
 import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
 import baysheet.report.Source;
-import baysheet.report.Span;
-import baysheet.template.Box;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /**
  * Says why a sheet could not be set on its page.
  *
  * @param job the job file
- * @param layout finds the line of the layout's own files where a box was written
  */
-record LayoutProblems(Source job, Function<Box.Where, Span> layout) {
+record LayoutProblems(Source job) {
   /** The first few blocks are where something can be won. */
   private static final int TALLEST = 4;
 
@@ -41,7 +37,7 @@ record LayoutProblems(Source job, Function<Box.Where, Span> layout) {
       problems.add(
           Problem.of(
               ProblemCode.NO_GLYPH,
-              layout.apply(glyph.at()),
+              glyph.at(),
               "the layout prints U+%04X in \"%s\", which the font does not contain"
                   .formatted(glyph.codePoint(), glyph.text())));
     }
@@ -85,7 +81,7 @@ record LayoutProblems(Source job, Function<Box.Where, Span> layout) {
             "\"%s\" is %s mm wider than its place on the sheet"
                 .formatted(quoted(wide.what()), wide.millimetres()))
         .expecting("shorter words, or spaces or hyphens between them")
-        .seeAlso(PLACED_HERE, layout.apply(wide.at()));
+        .seeAlso(PLACED_HERE, wide.at());
   }
 
   private static String quoted(String text) {
@@ -95,7 +91,7 @@ record LayoutProblems(Source job, Function<Box.Where, Span> layout) {
   private Problem unprintable(PageCheck.Fault fault) {
     return Problem.of(
             ProblemCode.UNPRINTABLE_PAGE,
-            layout.apply(fault.at()),
+            fault.at(),
             "the layout makes a page that must not be printed: " + fault.what())
         .seeAlso(FOR_JOB, job.whole());
   }

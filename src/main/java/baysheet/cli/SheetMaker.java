@@ -4,6 +4,7 @@ import baysheet.books.Job;
 import baysheet.books.JobReader;
 import baysheet.books.Shop;
 import baysheet.books.ShopFolder;
+import baysheet.box.Form;
 import baysheet.layout.Fonts;
 import baysheet.layout.MissingGlyph;
 import baysheet.layout.PageFit;
@@ -15,7 +16,6 @@ import baysheet.report.Problems;
 import baysheet.report.Source;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.Resolver;
-import baysheet.template.Form;
 import baysheet.template.Layouts;
 import baysheet.template.SheetText;
 import baysheet.yaml.Node;
@@ -88,9 +88,7 @@ final class SheetMaker {
     if (form.isEmpty()) {
       return Optional.empty();
     }
-    LayoutProblems report =
-        new LayoutProblems(
-            new Source(YamlFiles.shown(file), ""), at -> layouts.get().span(LAYOUT, at));
+    LayoutProblems report = new LayoutProblems(new Source(YamlFiles.shown(file), ""));
     List<MissingGlyph> missing = MissingGlyph.in(form.get(), fonts);
     if (!missing.isEmpty()) {
       report.missingGlyphs(missing, problems);

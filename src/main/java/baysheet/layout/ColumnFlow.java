@@ -1,24 +1,26 @@
 package baysheet.layout;
 
+import baysheet.box.Box;
+import baysheet.box.Column;
+import baysheet.box.Columns;
+import baysheet.box.Held;
+import baysheet.box.Items;
+import baysheet.box.SimpleVisitor;
 import baysheet.layout.Measured.Placed;
 import baysheet.layout.Measured.Tagged;
 import baysheet.layout.Tag.Type;
-import baysheet.template.Box;
 import java.util.ArrayList;
 import java.util.List;
 
 /** Lets boxes flow through columns so that the tallest column is as short as can be. */
 record ColumnFlow(Measurer measurer) {
-  Measured measure(Box.Columns columns, long width) {
+  Measured measure(Columns columns, long width) {
     long between = measurer.length(columns.between());
     long gutters = (columns.count() - 1) * between;
     measurer.note("columns", columns.at(), gutters - width);
     long one = Math.floorDiv(Math.max(0, width - gutters), columns.count());
-    List<Unit> units = new ArrayList<>();
     long gap = measurer.length(columns.gap());
-    for (Box child : columns.children()) {
-      gather(child, gap, one, units);
-    }
+    List<Unit> units = unitsOf(columns.children(), gap, gap, one);
     units.removeIf(unit -> unit.box().height() == 0);
     List<Chunk> chunks = chunks(units);
     long height = leastHeight(chunks, columns.count());
@@ -36,24 +38,52 @@ record ColumnFlow(Measurer measurer) {
   }
 
   /** Lists and columns that may break are taken apart; everything else is one unit. */
-  private void gather(Box box, long gap, long width, List<Unit> units) {
-    if (box instanceof Box.Column column && !column.keepTogether()) {
-      long inner = measurer.length(column.gap());
-      long first = gap;
-      for (Box child : column.children()) {
-        gather(child, first, width, units);
-        first = inner;
-      }
-    } else if (box instanceof Box.Items items) {
-      Tag list = Tag.of(Type.L);
-      long first = gap;
-      for (Measured entry : new ListMeasurer(measurer).entries(items, width)) {
-        units.add(new Unit(new Tagged(list, entry), first, false));
-        first = measurer.length(items.between());
-      }
-    } else {
-      units.add(new Unit(measurer.measure(box, width), gap, box instanceof Box.Held));
+  private List<Unit> units(Box box, long gap, long width) {
+    return box.accept(
+        new SimpleVisitor<List<Unit>>() {
+          @Override
+          public List<Unit> column(Column column) {
+            return column.keepTogether()
+                ? defaultAction(column)
+                : unitsOf(column.children(), gap, measurer.length(column.gap()), width);
+          }
+
+          @Override
+          public List<Unit> items(Items items) {
+            return entries(items, gap, width);
+          }
+
+          @Override
+          public List<Unit> held(Held held) {
+            return List.of(new Unit(measurer.measure(held, width), gap, true));
+          }
+
+          @Override
+          protected List<Unit> defaultAction(Box whole) {
+            return List.of(new Unit(measurer.measure(whole, width), gap, false));
+          }
+        });
+  }
+
+  private List<Unit> unitsOf(List<Box> boxes, long before, long between, long width) {
+    List<Unit> units = new ArrayList<>();
+    long gap = before;
+    for (Box box : boxes) {
+      units.addAll(units(box, gap, width));
+      gap = between;
     }
+    return units;
+  }
+
+  private List<Unit> entries(Items items, long before, long width) {
+    Tag list = Tag.of(Type.L);
+    List<Unit> units = new ArrayList<>();
+    long gap = before;
+    for (Measured entry : new ListMeasurer(measurer).entries(items, width)) {
+      units.add(new Unit(new Tagged(list, entry), gap, false));
+      gap = measurer.length(items.between());
+    }
+    return units;
   }
 
   private static List<Chunk> chunks(List<Unit> units) {

@@ -1,8 +1,8 @@
 package baysheet.layout;
 
+import baysheet.box.TextStyle;
 import baysheet.layout.Measured.Placed;
 import baysheet.layout.TableMeasurer.RowOfCells;
-import baysheet.template.Box;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -76,6 +76,6 @@ final class DecimalColumns {
 
   /** Only what has the cell's whole width stands in the column; a box in a row has its own. */
   private static boolean stands(Lines lines, long room) {
-    return lines.align() == Box.Align.DECIMAL && lines.width() == room;
+    return lines.align() == TextStyle.Align.DECIMAL && lines.width() == room;
   }
 }

@@ -1,44 +1,108 @@
 package baysheet.layout;
 
-import baysheet.template.Box;
-import baysheet.template.Length;
-import baysheet.template.Width;
+import baysheet.box.Box;
+import baysheet.box.BoxVisitor;
+import baysheet.box.Column;
+import baysheet.box.Columns;
+import baysheet.box.Drawing;
+import baysheet.box.Droppable;
+import baysheet.box.Field;
+import baysheet.box.Fill;
+import baysheet.box.Frame;
+import baysheet.box.Held;
+import baysheet.box.Items;
+import baysheet.box.Length;
+import baysheet.box.Row;
+import baysheet.box.Rule;
+import baysheet.box.SimpleVisitor;
+import baysheet.box.Space;
+import baysheet.box.Table;
+import baysheet.box.Text;
+import baysheet.box.TextStyle;
+import baysheet.box.Width;
 import java.util.List;
 
 /** Finds how wide boxes must be and would like to be. */
-record Extents(Setting setting) {
+record Extents(Setting setting) implements BoxVisitor<Extent> {
   Extent of(Box box) {
-    if (box instanceof Box.Text text) {
-      return text(text);
-    } else if (box instanceof Box.Field field) {
-      return Extent.fixed(setting.penWidth(field));
-    } else if (box instanceof Box.Drawing drawing) {
-      return Extent.fixed(length(drawing.width()));
-    } else if (box instanceof Box.Frame frame) {
-      return of(frame.child()).plus(2 * (length(frame.border()) + length(frame.padding())));
-    } else if (box instanceof Box.Held held) {
-      return of(held.child());
-    } else if (box instanceof Box.Droppable droppable) {
-      return of(droppable.child());
-    }
-    return ofMany(box);
+    return box.accept(this);
   }
 
-  private Extent ofMany(Box box) {
-    if (box instanceof Box.Column column) {
-      return widest(column.children());
-    } else if (box instanceof Box.Row row) {
-      return row(row);
-    } else if (box instanceof Box.Columns columns) {
-      Extent one = widest(columns.children());
-      long between = (columns.count() - 1) * length(columns.between());
-      return new Extent(one.least() * columns.count(), one.natural() * columns.count())
-          .plus(between);
-    } else if (box instanceof Box.Items items) {
-      return label(items).and(bodies(items)).plus(length(items.gap()));
-    } else if (box instanceof Box.Table table) {
-      return TableColumns.of(table, this).total();
+  @Override
+  public Extent text(Text box) {
+    long size = setting.size(box.style());
+    Paragraph paragraph = setting.paragraph(box);
+    return new Extent(Em.at(paragraph.widest(), size), Em.at(paragraph.longest(), size));
+  }
+
+  @Override
+  public Extent row(Row box) {
+    Extent sum = Extent.NONE.plus(Math.max(0, box.cells().size() - 1) * length(box.gap()));
+    for (Row.Cell cell : box.cells()) {
+      sum = sum.and(column(cell.width(), of(cell.child())));
     }
+    return sum;
+  }
+
+  @Override
+  public Extent column(Column box) {
+    return widest(box.children());
+  }
+
+  @Override
+  public Extent columns(Columns box) {
+    Extent one = widest(box.children());
+    long between = (box.count() - 1) * length(box.between());
+    return new Extent(one.least() * box.count(), one.natural() * box.count()).plus(between);
+  }
+
+  @Override
+  public Extent held(Held box) {
+    return of(box.child());
+  }
+
+  @Override
+  public Extent table(Table box) {
+    return TableColumns.of(box, this).total();
+  }
+
+  @Override
+  public Extent items(Items box) {
+    return label(box).and(bodies(box)).plus(length(box.gap()));
+  }
+
+  @Override
+  public Extent rule(Rule box) {
+    return Extent.NONE;
+  }
+
+  @Override
+  public Extent frame(Frame box) {
+    return of(box.child()).plus(2 * (length(box.border()) + length(box.padding())));
+  }
+
+  @Override
+  public Extent field(Field box) {
+    return Extent.fixed(setting.penWidth(box));
+  }
+
+  @Override
+  public Extent drawing(Drawing box) {
+    return Extent.fixed(length(box.width()));
+  }
+
+  @Override
+  public Extent droppable(Droppable box) {
+    return of(box.child());
+  }
+
+  @Override
+  public Extent space(Space box) {
+    return Extent.NONE;
+  }
+
+  @Override
+  public Extent fill(Fill box) {
     return Extent.NONE;
   }
 
@@ -46,17 +110,17 @@ record Extents(Setting setting) {
     return width instanceof Width.Fixed fixed ? Extent.fixed(length(fixed.length())) : content;
   }
 
-  Extent label(Box.Items items) {
+  Extent label(Items items) {
     Extent content = Extent.NONE;
-    for (Box.Entry entry : items.entries()) {
+    for (Items.Entry entry : items.entries()) {
       content = content.or(of(entry.label()));
     }
     return column(items.label(), content);
   }
 
-  Extent bodies(Box.Items items) {
+  Extent bodies(Items items) {
     Extent content = Extent.NONE;
-    for (Box.Entry entry : items.entries()) {
+    for (Items.Entry entry : items.entries()) {
       content = content.or(of(entry.body()));
     }
     return content;
@@ -64,19 +128,30 @@ record Extents(Setting setting) {
 
   /** What the figures in a table cell need that are to stand on their decimal points. */
   Figures figures(Box box) {
-    if (box instanceof Box.Text text && text.style().align() == Box.Align.DECIMAL) {
-      return unbroken(text);
-    } else if (box instanceof Box.Column column) {
-      Figures all = Figures.NONE;
-      for (Box child : column.children()) {
-        all = all.and(figures(child));
-      }
-      return all;
-    }
-    return Figures.NONE;
+    return box.accept(
+        new SimpleVisitor<Figures>() {
+          @Override
+          public Figures text(Text text) {
+            return text.style().align() == TextStyle.Align.DECIMAL ? unbroken(text) : Figures.NONE;
+          }
+
+          @Override
+          public Figures column(Column column) {
+            Figures all = Figures.NONE;
+            for (Box child : column.children()) {
+              all = all.and(figures(child));
+            }
+            return all;
+          }
+
+          @Override
+          protected Figures defaultAction(Box other) {
+            return Figures.NONE;
+          }
+        });
   }
 
-  private Figures unbroken(Box.Text text) {
+  private Figures unbroken(Text text) {
     Paragraph paragraph = setting.paragraph(text);
     if (paragraph.words().isEmpty()) {
       return Figures.NONE;
@@ -94,20 +169,6 @@ record Extents(Setting setting) {
       widest = widest.or(of(box));
     }
     return widest;
-  }
-
-  private Extent row(Box.Row row) {
-    Extent sum = Extent.NONE.plus(Math.max(0, row.cells().size() - 1) * length(row.gap()));
-    for (Box.Cell cell : row.cells()) {
-      sum = sum.and(column(cell.width(), of(cell.child())));
-    }
-    return sum;
-  }
-
-  private Extent text(Box.Text text) {
-    long size = setting.size(text.style());
-    Paragraph paragraph = setting.paragraph(text);
-    return new Extent(Em.at(paragraph.widest(), size), Em.at(paragraph.longest(), size));
   }
 
   private long length(Length length) {

@@ -1,9 +1,10 @@
 package baysheet.layout;
 
-import baysheet.template.Box;
-import baysheet.template.Boxes;
-import baysheet.template.Form;
-import baysheet.template.Length;
+import baysheet.box.Box;
+import baysheet.box.Boxes;
+import baysheet.box.Form;
+import baysheet.box.Length;
+import baysheet.box.Space;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -126,9 +127,9 @@ final class Fitter {
     return bodies.computeIfAbsent(
         level.dropped(),
         dropped ->
-            Thinning.of(dropped)
-                .thin(form.body())
-                .orElse(new Box.Space(Length.ZERO, form.body().at())));
+            form.body()
+                .without(Set.copyOf(dropped))
+                .orElse(new Space(Length.ZERO, form.body().at())));
   }
 
   /**

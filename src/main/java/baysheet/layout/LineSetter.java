@@ -1,13 +1,13 @@
 package baysheet.layout;
 
+import baysheet.box.TextStyle;
 import baysheet.layout.Lines.Piece;
 import baysheet.layout.Lines.SetLine;
-import baysheet.template.Box;
 import java.util.ArrayList;
 import java.util.List;
 
 /** Sets broken lines: joins their words, with the spaces between, and finds where each stands. */
-record LineSetter(Fonts fonts, long size, long width, Box.Align align) {
+record LineSetter(Fonts fonts, long size, long width, TextStyle.Align align) {
   List<SetLine> set(LineBreaker.Broken broken) {
     List<SetLine> lines = new ArrayList<>(broken.lines());
     for (int i = 0; i < broken.lines(); i++) {
@@ -20,7 +20,7 @@ record LineSetter(Fonts fonts, long size, long width, Box.Align align) {
     Joiner joiner = new Joiner();
     joiner.join(words);
     long lineWidth = Em.at(joiner.end, size);
-    long point = align == Box.Align.DECIMAL ? decimalPoint(joiner.pieces) : -1;
+    long point = align == TextStyle.Align.DECIMAL ? decimalPoint(joiner.pieces) : -1;
     return new SetLine(start(lineWidth), lineWidth, point, joiner.pieces);
   }
 

@@ -1,6 +1,7 @@
 package baysheet.layout;
 
-import baysheet.template.Box;
+import baysheet.box.TextStyle;
+import baysheet.report.Span;
 import java.util.List;
 import java.util.Optional;
 
@@ -21,11 +22,11 @@ record Lines(
     long size,
     long leading,
     long rise,
-    Box.Align align,
+    TextStyle.Align align,
     LineBreaker.Broken broken,
     long point,
     Optional<Tag> tag,
-    Box.Where at,
+    Span at,
     Fonts fonts)
     implements Measured {
 

@@ -1,17 +1,20 @@
 package baysheet.layout;
 
+import baysheet.box.Box;
+import baysheet.box.Items;
+import baysheet.box.SimpleVisitor;
+import baysheet.box.Text;
+import baysheet.box.Width;
 import baysheet.layout.Measured.Placed;
 import baysheet.layout.Measured.Tagged;
 import baysheet.layout.Tag.Type;
-import baysheet.template.Box;
-import baysheet.template.Width;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /** Measures lists: labels in one column, bodies in the other. */
 record ListMeasurer(Measurer measurer) {
-  Measured measure(Box.Items items, long width) {
+  Measured measure(Items items, long width) {
     Tag list = Tag.of(Type.L);
     List<Measured> entries = entries(items, width);
     Measured stack = Measurer.stack(entries, measurer.length(items.between()), width);
@@ -19,7 +22,7 @@ record ListMeasurer(Measurer measurer) {
   }
 
   /** The entries alone, for whoever sets them in columns. */
-  List<Measured> entries(Box.Items items, long width) {
+  List<Measured> entries(Items items, long width) {
     long gap = measurer.length(items.gap());
     List<Width> wanted = List.of(items.label(), new Width.Share(1));
     Extents extents = measurer.extents();
@@ -27,7 +30,7 @@ record ListMeasurer(Measurer measurer) {
     long[] widths = Widths.divide(wanted, needs, width - gap, measurer.setting().body());
     measurer.note("list", items.at(), Widths.sum(widths) + gap - width);
     List<Measured> entries = new ArrayList<>();
-    for (Box.Entry entry : items.entries()) {
+    for (Items.Entry entry : items.entries()) {
       Measured label = label(entry.label(), widths[0]);
       Measured body = new Tagged(Tag.of(Type.LBODY), measurer.measure(entry.body(), widths[1]));
       Measured both = level(label, body, widths[0] + gap, width);
@@ -38,10 +41,18 @@ record ListMeasurer(Measurer measurer) {
 
   private Measured label(Box label, long width) {
     Tag tag = Tag.of(Type.LBL);
-    if (label instanceof Box.Text text) {
-      return measurer.text(text, width, Optional.of(tag));
-    }
-    return new Tagged(tag, measurer.measure(label, width));
+    return label.accept(
+        new SimpleVisitor<Measured>() {
+          @Override
+          public Measured text(Text text) {
+            return measurer.text(text, width, Optional.of(tag));
+          }
+
+          @Override
+          protected Measured defaultAction(Box box) {
+            return new Tagged(tag, measurer.measure(box, width));
+          }
+        });
   }
 
   /**

@@ -1,6 +1,7 @@
 package baysheet.layout;
 
-import baysheet.template.Box;
+import baysheet.box.Drawing;
+import baysheet.box.Field;
 import java.util.List;
 import java.util.Optional;
 
@@ -144,7 +145,7 @@ sealed interface Measured permits Lines, Measured.Group, Measured.Tagged, Measur
   }
 
   /** An empty box for a pen. */
-  record PenBox(long width, long height, Box.Field field) implements Leaf {
+  record PenBox(long width, long height, Field field) implements Leaf {
     /** What is written on a line stands on it, and so does the text beside it. */
     @Override
     public long baseline() {
@@ -158,13 +159,13 @@ sealed interface Measured permits Lines, Measured.Group, Measured.Tagged, Measur
   }
 
   /** A drawing at its size. */
-  record Sketch(long width, long height, Box.Drawing drawing, Fonts fonts) implements Leaf {
+  record Sketch(long width, long height, Drawing drawing, Fonts fonts) implements Leaf {
     @Override
     public void place(long x, long y, PageBuilder page) {
       page.from(drawing.at());
       page.open(new Tag(Tag.Type.FIGURE, drawing.alternate(), "", 1));
       Strokes strokes = new Strokes(x, y, width, fonts, page);
-      drawing.marks().forEach(strokes::add);
+      drawing.marks().forEach(mark -> mark.accept(strokes));
       page.close();
     }
   }

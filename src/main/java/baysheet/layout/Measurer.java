@@ -1,14 +1,32 @@
 package baysheet.layout;
 
+import baysheet.box.Box;
+import baysheet.box.BoxVisitor;
+import baysheet.box.Column;
+import baysheet.box.Columns;
+import baysheet.box.Drawing;
+import baysheet.box.Droppable;
+import baysheet.box.Field;
+import baysheet.box.Fill;
+import baysheet.box.Frame;
+import baysheet.box.Held;
+import baysheet.box.Items;
+import baysheet.box.Length;
+import baysheet.box.Row;
+import baysheet.box.Rule;
+import baysheet.box.Space;
+import baysheet.box.Table;
+import baysheet.box.Text;
+import baysheet.box.TextStyle;
 import baysheet.layout.Measured.Placed;
 import baysheet.layout.Tag.Type;
-import baysheet.template.Box;
-import baysheet.template.Length;
+import baysheet.report.Span;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /** Measures boxes in one setting, and notes what is too wide for its room. */
 final class Measurer {
@@ -63,50 +81,100 @@ final class Measurer {
    * @param width of the room it may take
    */
   Measured measure(Box box, long width) {
-    if (box instanceof Box.Field field) {
-      return field(field, width);
-    } else if (box instanceof Box.Drawing drawing) {
-      return drawing(drawing, width);
-    } else if (box instanceof Box.Rule rule) {
-      return new Measured.Ruled(width, length(rule.thickness()));
-    } else if (box instanceof Box.Space space) {
-      return new Measured.Blank(0, length(space.height()), false);
-    } else if (box instanceof Box.Fill) {
-      return new Measured.Blank(0, 0, true);
-    } else if (box instanceof Box.Droppable droppable) {
-      return measure(droppable.child(), width);
-    }
-    Known before = known.get(box);
-    if (before != null && before.width == width) {
-      return before.box;
-    }
-    int notes = tooWide.size();
-    Measured measured = anew(box, width);
-    if (tooWide.size() == notes) {
-      known.put(box, new Known(width, measured));
-    }
-    return measured;
+    return box.accept(new AtWidth(width));
   }
 
-  private Measured anew(Box box, long width) {
-    if (box instanceof Box.Text text) {
-      return text(text, width, paragraphTag(text.role()));
-    } else if (box instanceof Box.Column column) {
-      return column(column, width);
-    } else if (box instanceof Box.Columns columns) {
-      return new ColumnFlow(this).measure(columns, width);
-    } else if (box instanceof Box.Row row) {
-      return new RowMeasurer(this).row(row, width);
-    } else if (box instanceof Box.Items items) {
-      return new ListMeasurer(this).measure(items, width);
-    } else if (box instanceof Box.Table table) {
-      return new TableMeasurer(this, table, width).measure();
-    } else if (box instanceof Box.Frame frame) {
-      return frame(frame, width);
-    } else if (box instanceof Box.Held held) {
-      return measure(held.child(), width);
+  /** Measures each kind of box in a room of one width. */
+  private final class AtWidth implements BoxVisitor<Measured> {
+    private final long width;
+
+    AtWidth(long width) {
+      this.width = width;
     }
-    throw new IllegalArgumentException("no way to measure " + box);
+
+    @Override
+    public Measured text(Text box) {
+      return once(box, () -> Measurer.this.text(box, width, paragraphTag(box.role())));
+    }
+
+    @Override
+    public Measured row(Row box) {
+      return once(box, () -> new RowMeasurer(Measurer.this).row(box, width));
+    }
+
+    @Override
+    public Measured column(Column box) {
+      return once(box, () -> Measurer.this.column(box, width));
+    }
+
+    @Override
+    public Measured columns(Columns box) {
+      return once(box, () -> new ColumnFlow(Measurer.this).measure(box, width));
+    }
+
+    @Override
+    public Measured held(Held box) {
+      return once(box, () -> measure(box.child(), width));
+    }
+
+    @Override
+    public Measured table(Table box) {
+      return once(box, () -> new TableMeasurer(Measurer.this, box, width).measure());
+    }
+
+    @Override
+    public Measured items(Items box) {
+      return once(box, () -> new ListMeasurer(Measurer.this).measure(box, width));
+    }
+
+    @Override
+    public Measured rule(Rule box) {
+      return new Measured.Ruled(width, length(box.thickness()));
+    }
+
+    @Override
+    public Measured frame(Frame box) {
+      return once(box, () -> Measurer.this.frame(box, width));
+    }
+
+    @Override
+    public Measured field(Field box) {
+      return Measurer.this.field(box, width);
+    }
+
+    @Override
+    public Measured drawing(Drawing box) {
+      return Measurer.this.drawing(box, width);
+    }
+
+    @Override
+    public Measured droppable(Droppable box) {
+      return measure(box.child(), width);
+    }
+
+    @Override
+    public Measured space(Space box) {
+      return new Measured.Blank(0, length(box.height()), false);
+    }
+
+    @Override
+    public Measured fill(Fill box) {
+      return new Measured.Blank(0, 0, true);
+    }
+
+    /** As it was measured before at this width, where it had room. */
+    private Measured once(Box box, Supplier<Measured> anew) {
+      Known before = known.get(box);
+      if (before != null && before.width == width) {
+        return before.box;
+      }
+      int notes = tooWide.size();
+      Measured measured = anew.get();
+      if (tooWide.size() == notes) {
+        known.put(box, new Known(width, measured));
+      }
+      return measured;
+    }
   }
 
   /**
@@ -114,7 +182,7 @@ final class Measurer {
    *
    * @param tag its element; none for decoration
    */
-  Measured text(Box.Text text, long width, Optional<Tag> tag) {
+  Measured text(Text text, long width, Optional<Tag> tag) {
     Paragraph paragraph = setting.paragraph(text);
     if (paragraph.words().isEmpty()) {
       return Measured.nothing(width);
@@ -131,13 +199,13 @@ final class Measurer {
     long ascent = Em.at(fonts.regular().ascent(), size);
     long descent = Em.at(fonts.regular().descent(), size);
     long rise = ascent + (leading - ascent - descent) / 2;
-    Box.Align align = text.style().align();
+    TextStyle.Align align = text.style().align();
     LineBreaker.Broken broken = breaker.fill(paragraph);
     return new Lines(
         width, size, leading, rise, align, broken, Measured.NONE, tag, text.at(), fonts);
   }
 
-  private static Optional<Tag> paragraphTag(Box.Role role) {
+  private static Optional<Tag> paragraphTag(Text.Role role) {
     return switch (role) {
       case TITLE -> Optional.of(Tag.of(Type.H1));
       case HEADING -> Optional.of(Tag.of(Type.H2));
@@ -148,7 +216,7 @@ final class Measurer {
   }
 
   /** A line to write on grows to its room; every other box for a pen keeps its size. */
-  private Measured field(Box.Field field, long width) {
+  private Measured field(Field field, long width) {
     long least = setting.penWidth(field);
     if (least > width) {
       note("box for a pen " + field.name(), field.at(), least - width);
@@ -157,13 +225,13 @@ final class Measurer {
     return new Measured.PenBox(wide, setting.penHeight(field), field);
   }
 
-  private Measured drawing(Box.Drawing drawing, long width) {
+  private Measured drawing(Drawing drawing, long width) {
     long wide = length(drawing.width());
     note("drawing", drawing.at(), wide - width);
     return new Measured.Sketch(wide, length(drawing.height()), drawing, setting.fonts());
   }
 
-  private Measured frame(Box.Frame frame, long width) {
+  private Measured frame(Frame frame, long width) {
     long border = length(frame.border());
     long edge = border + length(frame.padding());
     note("frame", frame.at(), 2 * edge - width);
@@ -174,7 +242,7 @@ final class Measurer {
         width, height, List.of(new Placed(child, edge, edge), new Placed(outline, 0, 0)));
   }
 
-  private Measured column(Box.Column column, long width) {
+  private Measured column(Column column, long width) {
     List<Measured> children = new ArrayList<>(column.children().size());
     for (Box child : column.children()) {
       children.add(measure(child, width));
@@ -197,7 +265,7 @@ final class Measurer {
   }
 
   /** Notes what is wider than its room. */
-  void note(String what, Box.Where at, long by) {
+  void note(String what, Span at, long by) {
     if (by > 0) {
       tooWide.add(new TooWide(what, at, by));
     }

@@ -1,9 +1,10 @@
 package baysheet.layout;
 
-import baysheet.template.Box;
-import baysheet.template.Boxes;
-import baysheet.template.Form;
-import baysheet.template.Mark;
+import baysheet.box.Box;
+import baysheet.box.Boxes;
+import baysheet.box.Form;
+import baysheet.box.Printed;
+import baysheet.report.Span;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -13,7 +14,7 @@ import java.util.Objects;
  *
  * @param text the text it stands in
  */
-public record MissingGlyph(int codePoint, boolean bold, String text, Box.Where at) {
+public record MissingGlyph(int codePoint, boolean bold, String text, Span at) {
   public MissingGlyph {
     Objects.requireNonNull(text);
     Objects.requireNonNull(at);
@@ -25,23 +26,15 @@ public record MissingGlyph(int codePoint, boolean bold, String text, Box.Where a
   public static List<MissingGlyph> in(Form form, Fonts fonts) {
     List<MissingGlyph> missing = new ArrayList<>();
     for (Box box : Boxes.walk(form.body())) {
-      if (box instanceof Box.Text text) {
-        for (Box.Run run : text.runs()) {
-          find(run.text(), run.bold(), text.at(), fonts, missing);
-        }
-      } else if (box instanceof Box.Drawing drawing) {
-        for (Mark mark : drawing.marks()) {
-          if (mark instanceof Mark.Label label) {
-            find(label.text(), label.bold(), drawing.at(), fonts, missing);
-          }
-        }
+      for (Printed printed : box.printed()) {
+        find(printed.text(), printed.bold(), box.at(), fonts, missing);
       }
     }
     return missing;
   }
 
   private static void find(
-      String text, boolean bold, Box.Where at, Fonts fonts, List<MissingGlyph> missing) {
+      String text, boolean bold, Span at, Fonts fonts, List<MissingGlyph> missing) {
     if (!coversAll(fonts.face(bold), text)) {
       text.codePoints()
           .filter(c -> !fonts.face(bold).covers(c))

@@ -1,13 +1,18 @@
 package baysheet.layout;
 
+import baysheet.box.Box;
+import baysheet.box.BoxVisitor;
+import baysheet.box.Boxes;
+import baysheet.box.Column;
+import baysheet.box.SimpleVisitor;
+import baysheet.box.Table;
+import baysheet.box.Text;
 import baysheet.layout.PageFit.Overrun;
 import baysheet.layout.PageFit.Tall;
-import baysheet.template.Box;
-import baysheet.template.Boxes;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
+import java.util.stream.Collectors;
 
 /** Says what makes a form too tall. */
 final class Overruns {
@@ -15,6 +20,39 @@ final class Overruns {
   private static final int MOST = 5;
 
   private static final int WORDS = 40;
+
+  /** What stands under one another in a box. */
+  private static final BoxVisitor<List<Box>> STACKED =
+      new SimpleVisitor<>() {
+        @Override
+        public List<Box> column(Column box) {
+          return box.children();
+        }
+
+        @Override
+        protected List<Box> defaultAction(Box box) {
+          return List.of();
+        }
+      };
+
+  /** The words by which people know a box. */
+  private static final BoxVisitor<String> WORDS_OF =
+      new SimpleVisitor<>() {
+        @Override
+        public String text(Text box) {
+          return box.runs().stream().map(Text.Run::text).collect(Collectors.joining());
+        }
+
+        @Override
+        public String table(Table box) {
+          return box.title();
+        }
+
+        @Override
+        protected String defaultAction(Box box) {
+          return "";
+        }
+      };
 
   private Overruns() {}
 
@@ -34,8 +72,7 @@ final class Overruns {
 
   /** The outermost column's children are the blocks that people know by their headings. */
   private static void gather(Box box, Measured measured, List<Tall> blocks) {
-    boolean stacked = box instanceof Box.Column && measured instanceof Measured.Group;
-    List<Box> children = stacked ? ((Box.Column) box).children() : List.of();
+    List<Box> children = measured instanceof Measured.Group ? box.accept(STACKED) : List.of();
     if (children.isEmpty()) {
       blocks.add(tall(box, measured.height()));
     } else if (children.size() == 1) {
@@ -49,25 +86,18 @@ final class Overruns {
   }
 
   private static Tall tall(Box box, long height) {
-    String kind = box.getClass().getSimpleName().toLowerCase(Locale.ROOT);
+    String kind = box.element();
     String words = firstWords(box);
     String shown = words.length() > WORDS ? words.substring(0, WORDS).strip() + "…" : words;
     return new Tall(shown.isEmpty() ? kind : kind + " “" + shown + "”", box.at(), height);
   }
 
   private static String firstWords(Box box) {
-    if (box instanceof Box.Table table && !table.title().isEmpty()) {
-      return table.title();
-    }
-    for (Box inner : Boxes.walk(box)) {
-      if (inner instanceof Box.Text text) {
-        StringBuilder words = new StringBuilder();
-        text.runs().forEach(run -> words.append(run.text()));
-        if (!words.toString().isBlank()) {
-          return Characters.drawn(words.toString()).strip();
-        }
-      }
-    }
-    return "";
+    return Boxes.walk(box).stream()
+        .map(inner -> inner.accept(WORDS_OF))
+        .filter(words -> !words.isBlank())
+        .findFirst()
+        .map(words -> Characters.drawn(words).strip())
+        .orElse("");
   }
 }

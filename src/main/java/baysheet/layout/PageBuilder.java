@@ -1,8 +1,9 @@
 package baysheet.layout;
 
+import baysheet.box.Field;
+import baysheet.box.Form;
 import baysheet.layout.Tag.Type;
-import baysheet.template.Box;
-import baysheet.template.Form;
+import baysheet.report.Span;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -17,13 +18,13 @@ final class PageBuilder {
 
   private final Fonts fonts;
   private final List<Item> items = new ArrayList<>();
-  private final List<Box.Where> origins = new ArrayList<>();
+  private final List<Span> origins = new ArrayList<>();
   private final Deque<Node> open = new ArrayDeque<>();
   private int nextElement;
   private int headingDepth;
-  private Box.Where origin;
+  private Span origin;
 
-  private PageBuilder(Fonts fonts, Box.Where origin) {
+  private PageBuilder(Fonts fonts, Span origin) {
     this.fonts = fonts;
     this.origin = origin;
     open.push(new Node(nextElement++, Tag.of(Type.DOCUMENT)));
@@ -39,7 +40,7 @@ final class PageBuilder {
   }
 
   /** Says where in the layout the items that follow were written. */
-  void from(Box.Where origin) {
+  void from(Span origin) {
     this.origin = origin;
   }
 
@@ -89,7 +90,7 @@ final class PageBuilder {
     add(new Item.Rectangle(Page.ARTIFACT, edge, thickness));
   }
 
-  void pen(Box.Field field, Item.Area edge) {
+  void pen(Field field, Item.Area edge) {
     from(field.at());
     open(new Tag(Type.FORM, field.alternate(), "", 1));
     add(new Item.Pen(element(), field.name(), field.kind(), edge, PEN_STROKE));

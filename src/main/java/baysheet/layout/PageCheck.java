@@ -1,7 +1,8 @@
 package baysheet.layout;
 
 import baysheet.layout.Item.Area;
-import baysheet.template.Box;
+import baysheet.report.Source;
+import baysheet.report.Span;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -16,7 +17,7 @@ public final class PageCheck {
   /** A page with more is wrong altogether, and nobody reads further. */
   private static final int MOST_FAULTS = 100;
 
-  private static final Box.Where UNKNOWN = new Box.Where(1, 1);
+  private static final Span UNKNOWN = new Source("page", "").whole();
 
   private final PlacedPage page;
   private final Area inside;
@@ -35,7 +36,7 @@ public final class PageCheck {
    *
    * @param at where in the layout it was written
    */
-  public record Fault(String what, Box.Where at) {
+  public record Fault(String what, Span at) {
     public Fault {
       Objects.requireNonNull(what);
       Objects.requireNonNull(at);
@@ -50,7 +51,7 @@ public final class PageCheck {
    * @return one line a fault, the first hundred; empty for a page that may be printed
    */
   public static List<String> faults(Page page, long margin, long leastText) {
-    List<Box.Where> nowhere = page.items().stream().map(item -> UNKNOWN).toList();
+    List<Span> nowhere = page.items().stream().map(item -> UNKNOWN).toList();
     List<Fault> faults = faults(new PlacedPage(page, nowhere), margin, leastText);
     return faults.stream().map(Fault::what).toList();
   }

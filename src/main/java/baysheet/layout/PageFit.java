@@ -1,7 +1,7 @@
 package baysheet.layout;
 
-import baysheet.template.Box;
-import baysheet.template.Form;
+import baysheet.box.Form;
+import baysheet.report.Span;
 import java.util.List;
 import java.util.Objects;
 
@@ -55,7 +55,7 @@ public sealed interface PageFit {
    * @param what the kind of block and its first words
    * @param height in thousandths of a point
    */
-  record Tall(String what, Box.Where at, long height) {
+  record Tall(String what, Span at, long height) {
     public Tall {
       Objects.requireNonNull(what);
       Objects.requireNonNull(at);

@@ -1,6 +1,6 @@
 package baysheet.layout;
 
-import baysheet.template.Box;
+import baysheet.box.Text;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -16,7 +16,7 @@ record Paragraph(List<Word> words, long widest, long longest, boolean broken) {
     words = List.copyOf(words);
   }
 
-  static Paragraph of(Box.Text text, Fonts fonts) {
+  static Paragraph of(Text text, Fonts fonts) {
     return of(Word.divide(text.runs(), fonts), fonts);
   }
 

@@ -1,6 +1,6 @@
 package baysheet.layout;
 
-import baysheet.template.Box;
+import baysheet.report.Span;
 import java.util.List;
 import java.util.Objects;
 
@@ -9,7 +9,7 @@ import java.util.Objects;
  *
  * @param origins one for each item
  */
-record PlacedPage(Page page, List<Box.Where> origins) {
+record PlacedPage(Page page, List<Span> origins) {
   PlacedPage {
     Objects.requireNonNull(page);
     origins = List.copyOf(origins);

@@ -1,20 +1,21 @@
 package baysheet.layout;
 
+import baysheet.box.Row;
+import baysheet.box.Vertical;
+import baysheet.box.Width;
 import baysheet.layout.Measured.Placed;
-import baysheet.template.Box;
-import baysheet.template.Width;
 import java.util.ArrayList;
 import java.util.List;
 
 /** Measures boxes that stand beside one another. */
 record RowMeasurer(Measurer measurer) {
-  Measured row(Box.Row row, long width) {
+  Measured row(Row row, long width) {
     long gap = measurer.length(row.gap());
     long gaps = Math.max(0, row.cells().size() - 1) * gap;
     long[] widths = widths(row, width - gaps);
     measurer.note("row", row.at(), Widths.sum(widths) + gaps - width);
     List<Measured> boxes = new ArrayList<>();
-    List<Box.Vertical> verticals = new ArrayList<>();
+    List<Vertical> verticals = new ArrayList<>();
     long[] xs = new long[widths.length];
     long x = 0;
     for (int i = 0; i < widths.length; i++) {
@@ -26,10 +27,10 @@ record RowMeasurer(Measurer measurer) {
     return beside(boxes, verticals, xs, width);
   }
 
-  private long[] widths(Box.Row row, long room) {
+  private long[] widths(Row row, long room) {
     List<Width> wanted = new ArrayList<>(row.cells().size());
     List<Extent> extents = new ArrayList<>(row.cells().size());
-    for (Box.Cell cell : row.cells()) {
+    for (Row.Cell cell : row.cells()) {
       wanted.add(cell.width());
       extents.add(measurer.extents().of(cell.child()));
     }
@@ -38,10 +39,10 @@ record RowMeasurer(Measurer measurer) {
 
   /** Places boxes beside one another, each where it wants to be in the common height. */
   static Measured.Group beside(
-      List<Measured> boxes, List<Box.Vertical> verticals, long[] xs, long width) {
+      List<Measured> boxes, List<Vertical> verticals, long[] xs, long width) {
     long baseline = 0;
     for (int i = 0; i < boxes.size(); i++) {
-      if (verticals.get(i) == Box.Vertical.BASELINE) {
+      if (verticals.get(i) == Vertical.BASELINE) {
         baseline = Math.max(baseline, boxes.get(i).baseline());
       }
     }
@@ -58,7 +59,7 @@ record RowMeasurer(Measurer measurer) {
     return new Measured.Group(width, height, placed);
   }
 
-  private static long y(Measured box, Box.Vertical vertical, long baseline, long height) {
+  private static long y(Measured box, Vertical vertical, long baseline, long height) {
     return switch (vertical) {
       case TOP, BASELINE -> drop(box, vertical, baseline);
       case MIDDLE -> (height - box.height()) / 2;
@@ -66,8 +67,8 @@ record RowMeasurer(Measurer measurer) {
     };
   }
 
-  private static long drop(Measured box, Box.Vertical vertical, long baseline) {
-    boolean hangs = vertical == Box.Vertical.BASELINE && box.baseline() != Measured.NONE;
+  private static long drop(Measured box, Vertical vertical, long baseline) {
+    boolean hangs = vertical == Vertical.BASELINE && box.baseline() != Measured.NONE;
     return hangs ? baseline - box.baseline() : 0;
   }
 }

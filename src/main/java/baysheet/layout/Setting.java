@@ -1,6 +1,8 @@
 package baysheet.layout;
 
-import baysheet.template.Box;
+import baysheet.box.Field;
+import baysheet.box.Text;
+import baysheet.box.TextStyle;
 import java.util.IdentityHashMap;
 import java.util.Map;
 
@@ -12,20 +14,20 @@ import java.util.Map;
  * @param paragraphs each divided into words once for all sizes
  */
 record Setting(Fonts fonts, long body, boolean leastPens, Paragraphs paragraphs) {
-  long size(Box.TextStyle style) {
+  long size(TextStyle style) {
     long wanted = Math.floorDiv(style.scale() * body, 1000L);
     return Math.min(style.ceiling(), Math.max(style.floor(), wanted));
   }
 
-  Paragraph paragraph(Box.Text text) {
+  Paragraph paragraph(Text text) {
     return paragraphs.of(text);
   }
 
-  long penWidth(Box.Field field) {
+  long penWidth(Field field) {
     return leastPens ? field.size().leastWidth() : field.size().width();
   }
 
-  long penHeight(Box.Field field) {
+  long penHeight(Field field) {
     return leastPens ? field.size().leastHeight() : field.size().height();
   }
 
@@ -35,13 +37,13 @@ record Setting(Fonts fonts, long body, boolean leastPens, Paragraphs paragraphs)
    */
   static final class Paragraphs {
     private final Fonts fonts;
-    private final Map<Box.Text, Paragraph> known = new IdentityHashMap<>(512);
+    private final Map<Text, Paragraph> known = new IdentityHashMap<>(512);
 
     Paragraphs(Fonts fonts) {
       this.fonts = fonts;
     }
 
-    private Paragraph of(Box.Text text) {
+    private Paragraph of(Text text) {
       Paragraph found = known.get(text);
       if (found == null) {
         found = Paragraph.of(text, fonts);

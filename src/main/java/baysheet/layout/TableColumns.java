@@ -1,7 +1,7 @@
 package baysheet.layout;
 
-import baysheet.template.Box;
-import baysheet.template.Width;
+import baysheet.box.Table;
+import baysheet.box.Width;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -10,7 +10,7 @@ import java.util.List;
  * of those that stand across several.
  */
 record TableColumns(List<Width> widths, List<Extent> extents, long gaps) {
-  static TableColumns of(Box.Table table, Extents extents) {
+  static TableColumns of(Table table, Extents extents) {
     List<Extent> contents = new ArrayList<>();
     List<Figures> figures = new ArrayList<>();
     table.widths().forEach(width -> contents.add(Extent.NONE));
@@ -33,9 +33,9 @@ record TableColumns(List<Width> widths, List<Extent> extents, long gaps) {
   }
 
   private static void gather(
-      List<Box.TableCell> cells, List<Extent> contents, List<Figures> figures, Extents extents) {
+      List<Table.Cell> cells, List<Extent> contents, List<Figures> figures, Extents extents) {
     int column = 0;
-    for (Box.TableCell cell : cells) {
+    for (Table.Cell cell : cells) {
       if (cell.span() == 1) {
         contents.set(column, contents.get(column).or(extents.of(cell.child())));
         figures.set(column, figures.get(column).and(extents.figures(cell.child())));
@@ -49,9 +49,9 @@ record TableColumns(List<Width> widths, List<Extent> extents, long gaps) {
    * counts: a sentence across the table breaks and must not push its columns apart.
    */
   private record Spans(List<Width> widths, List<Extent> columns, long between, long padding) {
-    void widen(List<Box.TableCell> cells, Extents extents) {
+    void widen(List<Table.Cell> cells, Extents extents) {
       int first = 0;
-      for (Box.TableCell cell : cells) {
+      for (Table.Cell cell : cells) {
         if (cell.span() > 1) {
           widen(first, cell.span(), extents.of(cell.child()).least() + padding);
         }

@@ -1,9 +1,10 @@
 package baysheet.layout;
 
+import baysheet.box.Table;
+import baysheet.box.Vertical;
 import baysheet.layout.Measured.Placed;
 import baysheet.layout.Measured.Tagged;
 import baysheet.layout.Tag.Type;
-import baysheet.template.Box;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -13,13 +14,13 @@ final class TableMeasurer {
   private static final long HEAVY_RULE = 1200;
 
   private final Measurer measurer;
-  private final Box.Table table;
+  private final Table table;
   private final long width;
   private final long padding;
   private final long between;
   private final long[] widths;
 
-  TableMeasurer(Measurer measurer, Box.Table table, long width) {
+  TableMeasurer(Measurer measurer, Table table, long width) {
     this.measurer = measurer;
     this.table = table;
     this.width = width;
@@ -40,10 +41,10 @@ final class TableMeasurer {
     return new Tagged(new Tag(Type.TABLE, "", table.title(), 1), body);
   }
 
-  private RowOfCells cells(List<Box.TableCell> cells, boolean header) {
+  private RowOfCells cells(List<Table.Cell> cells, boolean header) {
     List<RowOfCells.Cell> measured = new ArrayList<>();
     int column = 0;
-    for (Box.TableCell cell : cells) {
+    for (Table.Cell cell : cells) {
       long room = Math.max(0, spanned(column, cell.span()) - 2 * padding);
       Measured content = measurer.measure(cell.child(), room);
       Tag tag = Tag.cell(type(cell, header), cell.span());
@@ -53,12 +54,12 @@ final class TableMeasurer {
     // A reader that walks the table by columns needs a cell in each of them.
     if (column < widths.length) {
       Tag tag = Tag.cell(header ? Type.TH_COLUMN : Type.TD, widths.length - column);
-      measured.add(new RowOfCells.Cell(column, tag, Box.Vertical.TOP, Measured.nothing(0), 0));
+      measured.add(new RowOfCells.Cell(column, tag, Vertical.TOP, Measured.nothing(0), 0));
     }
     return new RowOfCells(measured);
   }
 
-  private static Type type(Box.TableCell cell, boolean header) {
+  private static Type type(Table.Cell cell, boolean header) {
     if (header) {
       return Type.TH_COLUMN;
     }
@@ -113,7 +114,7 @@ final class TableMeasurer {
 
   private Measured row(RowOfCells row) {
     List<Measured> boxes = new ArrayList<>();
-    List<Box.Vertical> verticals = new ArrayList<>();
+    List<Vertical> verticals = new ArrayList<>();
     long[] xs = new long[row.cells().size()];
     for (int i = 0; i < xs.length; i++) {
       RowOfCells.Cell cell = row.cells().get(i);
@@ -133,7 +134,7 @@ final class TableMeasurer {
     }
 
     /** A measured cell, the column it starts in, and the room its content has. */
-    record Cell(int column, Tag tag, Box.Vertical vertical, Measured content, long room) {
+    record Cell(int column, Tag tag, Vertical vertical, Measured content, long room) {
       Cell with(Measured content) {
         return new Cell(column, tag, vertical, content, room);
       }

@@ -1,6 +1,6 @@
 package baysheet.layout;
 
-import baysheet.template.Box;
+import baysheet.report.Span;
 import java.util.Objects;
 
 /**
@@ -9,7 +9,7 @@ import java.util.Objects;
  * @param what the word, or what else it is
  * @param by how much wider it is than its room, in thousandths of a point
  */
-public record TooWide(String what, Box.Where at, long by) {
+public record TooWide(String what, Span at, long by) {
   public TooWide {
     Objects.requireNonNull(what);
     Objects.requireNonNull(at);

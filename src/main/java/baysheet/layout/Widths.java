@@ -1,6 +1,6 @@
 package baysheet.layout;
 
-import baysheet.template.Width;
+import baysheet.box.Width;
 import java.util.List;
 import java.util.function.ToLongFunction;
 

@@ -1,6 +1,6 @@
 package baysheet.layout;
 
-import baysheet.template.Box;
+import baysheet.box.Text;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -21,9 +21,9 @@ record Word(List<Part> parts, long advance, boolean startsLine, boolean joined) 
   record Part(String text, boolean bold, long advance) {}
 
   /** Divides runs at their spaces and written line breaks; several spaces count as one. */
-  static List<Word> divide(List<Box.Run> runs, Fonts fonts) {
+  static List<Word> divide(List<Text.Run> runs, Fonts fonts) {
     Divider divider = new Divider(fonts);
-    for (Box.Run run : runs) {
+    for (Text.Run run : runs) {
       divider.add(run);
     }
     divider.endWord();
@@ -101,7 +101,7 @@ record Word(List<Part> parts, long advance, boolean startsLine, boolean joined) 
       this.fonts = fonts;
     }
 
-    void add(Box.Run run) {
+    void add(Text.Run run) {
       int from = 0;
       for (int i = 0; i < run.text().length(); i++) {
         char c = run.text().charAt(i);

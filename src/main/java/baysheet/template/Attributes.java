@@ -1,5 +1,7 @@
 package baysheet.template;
 
+import baysheet.box.Length;
+import baysheet.box.Width;
 import baysheet.template.LayoutSource.Faults;
 import baysheet.template.Node.Attribute;
 import baysheet.template.Node.Element;

@@ -1,19 +1,20 @@
 package baysheet.template;
 
-import baysheet.template.Box.Cell;
-import baysheet.template.Box.Column;
-import baysheet.template.Box.Columns;
-import baysheet.template.Box.Droppable;
-import baysheet.template.Box.Entry;
-import baysheet.template.Box.Field;
-import baysheet.template.Box.Fill;
-import baysheet.template.Box.Frame;
-import baysheet.template.Box.Held;
-import baysheet.template.Box.Items;
-import baysheet.template.Box.Row;
-import baysheet.template.Box.Rule;
-import baysheet.template.Box.Space;
-import baysheet.template.Box.Vertical;
+import baysheet.box.Box;
+import baysheet.box.Column;
+import baysheet.box.Columns;
+import baysheet.box.Droppable;
+import baysheet.box.Field;
+import baysheet.box.Fill;
+import baysheet.box.Frame;
+import baysheet.box.Held;
+import baysheet.box.Items;
+import baysheet.box.Length;
+import baysheet.box.Row;
+import baysheet.box.Rule;
+import baysheet.box.Space;
+import baysheet.box.Vertical;
+import baysheet.box.Width;
 import baysheet.template.LayoutSource.Faults;
 import baysheet.template.Node.Element;
 import java.util.ArrayList;
@@ -127,7 +128,7 @@ final class BoxReader {
 
   private Box row(Element element) {
     Attributes in = Attributes.of(element, faults, "gap");
-    List<Cell> cells = new ArrayList<>();
+    List<Row.Cell> cells = new ArrayList<>();
     for (Element child : children(element, faults)) {
       if (child.name().equals("cell")) {
         cells.add(cell(child));
@@ -138,9 +139,9 @@ final class BoxReader {
     return new Row(cells, in.length("gap", Length.ZERO), element.at());
   }
 
-  private Cell cell(Element element) {
+  private Row.Cell cell(Element element) {
     Attributes in = Attributes.of(element, faults, "width", "vertical");
-    return new Cell(
+    return new Row.Cell(
         in.width("width", REST), inside(element), in.choice("vertical", VERTICALS, Vertical.TOP));
   }
 
@@ -170,7 +171,7 @@ final class BoxReader {
 
   private Box items(Element element) {
     Attributes in = Attributes.of(element, faults, "label", "gap", "between");
-    List<Entry> entries = new ArrayList<>();
+    List<Items.Entry> entries = new ArrayList<>();
     for (Element child : children(element, faults)) {
       if (child.name().equals("entry")) {
         entries.add(entry(child));
@@ -187,14 +188,14 @@ final class BoxReader {
   }
 
   /** The first box of an entry is its label, the rest its body. */
-  private Entry entry(Element element) {
+  private Items.Entry entry(Element element) {
     Attributes.of(element, faults);
     List<Element> children = children(element, faults);
     if (children.size() < 2) {
       faults.count(element.at(), "entry", "boxes", children.size(), "a label and a body");
-      return new Entry(inside(element), new Space(Length.ZERO, element.at()));
+      return new Items.Entry(inside(element), new Space(Length.ZERO, element.at()));
     }
-    return new Entry(
+    return new Items.Entry(
         together(element, children.subList(0, 1)),
         together(element, children.subList(1, children.size())));
   }

@@ -1,6 +1,8 @@
 package baysheet.template;
 
-import baysheet.template.Box.Drawing;
+import baysheet.box.Drawing;
+import baysheet.box.Length;
+import baysheet.box.Mark;
 import baysheet.template.LayoutSource.Faults;
 import baysheet.template.Node.Element;
 import java.util.List;

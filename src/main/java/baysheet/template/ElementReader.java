@@ -1,6 +1,6 @@
 package baysheet.template;
 
-import baysheet.template.Box.Where;
+import baysheet.report.Span;
 import baysheet.template.LayoutSource.Faults;
 import baysheet.template.Markup.Broken;
 import baysheet.template.Node.Attribute;
@@ -21,7 +21,7 @@ final class ElementReader {
   private final Markup in;
   private final Faults faults;
   private final Deque<Open> open = new ArrayDeque<>();
-  private Where last;
+  private Span last;
   private Optional<Element> root = Optional.empty();
 
   private ElementReader(Markup filled, Faults faults) {
@@ -132,11 +132,11 @@ final class ElementReader {
   }
 
   /** An element that came out of a string has no mark: it stands where the one before it stood. */
-  private Where where(String mark) {
+  private Span where(String mark) {
     int colon = mark.indexOf(':');
     int line = number(mark, 0, colon);
     int column = number(mark, colon + 1, mark.length());
-    return line > 0 && column > 0 ? new Where(line, column) : last;
+    return line > 0 && column > 0 ? faults.span(new Position(line, column)) : last;
   }
 
   /** A number small enough for any layout; 0 where there is none. */
@@ -184,7 +184,7 @@ final class ElementReader {
     }
   }
 
-  private record Open(String name, List<Attribute> attributes, List<Node> content, Where at) {
+  private record Open(String name, List<Attribute> attributes, List<Node> content, Span at) {
     Element close() {
       return new Element(name, attributes, content, at);
     }

@@ -1,7 +1,10 @@
 package baysheet.template;
 
-import baysheet.template.Form.Group;
-import baysheet.template.Form.Paper;
+import baysheet.box.Box;
+import baysheet.box.Boxes;
+import baysheet.box.Form;
+import baysheet.box.Form.Group;
+import baysheet.box.Form.Paper;
 import baysheet.template.LayoutSource.Faults;
 import baysheet.template.Node.Element;
 import java.util.ArrayList;

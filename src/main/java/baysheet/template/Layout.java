@@ -1,9 +1,9 @@
 package baysheet.template;
 
+import baysheet.box.Form;
 import baysheet.report.Problem;
 import baysheet.report.Problems;
 import baysheet.report.Span;
-import baysheet.template.Box.Where;
 import freemarker.core.LayoutLanguage;
 import freemarker.core.LayoutLanguage.Refusal;
 import freemarker.core.ParseException;
@@ -47,8 +47,8 @@ final class Layout {
       LayoutLanguage.charge(template);
       return new Layout(source, marked, Optional.of(template), refused);
     } catch (ParseException e) {
-      Where where = marked.original(e.getLineNumber(), e.getColumnNumber());
-      return unreadable(source, marked, source.cannotFill(where, FreeMarkerMessage.of(e)));
+      Span at = source.span(marked.original(e.getLineNumber(), e.getColumnNumber()));
+      return unreadable(source, marked, source.cannotFill(at, FreeMarkerMessage.of(e)));
     } catch (IllegalArgumentException e) {
       // What the header of a template asks for and the sandbox does not allow.
       return unreadable(source, marked, source.cannotFill(source.start(), FreeMarkerMessage.of(e)));
@@ -64,8 +64,8 @@ final class Layout {
   }
 
   private static Problem refused(Refusal refusal, LayoutSource source, MarkedText marked) {
-    Where where = marked.original(refusal.line(), refusal.column());
-    return source.cannotFill(where, refusal.what());
+    Span at = source.span(marked.original(refusal.line(), refusal.column()));
+    return source.cannotFill(at, refusal.what());
   }
 
   /**
@@ -103,14 +103,12 @@ final class Layout {
     return Optional.empty();
   }
 
-  Span span(Where at) {
-    return source.span(at);
-  }
-
-  private Where where(TemplateException e) {
+  private Span where(TemplateException e) {
     Integer line = e.getLineNumber();
     Integer column = e.getColumnNumber();
-    return line == null || column == null ? source.start() : marked.original(line, column);
+    return line == null || column == null
+        ? source.start()
+        : source.span(marked.original(line, column));
   }
 
   /** What a layout finds by its name. */

@@ -5,7 +5,6 @@ import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
 import baysheet.report.Source;
 import baysheet.report.Span;
-import baysheet.template.Box.Where;
 import java.util.List;
 import java.util.Objects;
 
@@ -44,8 +43,8 @@ final class LayoutSource {
   }
 
   /** Where the layout itself begins. */
-  Where start() {
-    return new Where(linesBefore + 1, 1);
+  Span start() {
+    return source.at(1, 1);
   }
 
   /** Collects what is wrong with the markup of one filling. */
@@ -53,16 +52,16 @@ final class LayoutSource {
     return new Faults(this, problems);
   }
 
-  Span span(Where where) {
-    return where.line() <= linesBefore
-        ? blocks.at(where.line(), where.column())
-        : source.at(where.line() - linesBefore, where.column());
+  /** The place in the file that a line and column of both together stand for. */
+  Span span(Position position) {
+    return position.line() <= linesBefore
+        ? blocks.at(position.line(), position.column())
+        : source.at(position.line() - linesBefore, position.column());
   }
 
   /** What FreeMarker cannot read or fill. */
-  Problem cannotFill(Where where, String message) {
-    return Problem.of(
-        ProblemCode.TEMPLATE_ERROR, span(where), "this layout cannot be filled: " + message);
+  Problem cannotFill(Span at, String message) {
+    return Problem.of(ProblemCode.TEMPLATE_ERROR, at, "this layout cannot be filled: " + message);
   }
 
   /** More came out of a layout than a page can need. */
@@ -88,8 +87,13 @@ final class LayoutSource {
     }
 
     /** Where something is that nothing in the markup tells. */
-    Where start() {
+    Span start() {
       return layout.start();
+    }
+
+    /** The place in the file that a line and column of a layout with its blocks stand for. */
+    Span span(Position position) {
+      return layout.span(position);
     }
 
     /** Whether anything was wrong. */
@@ -97,63 +101,63 @@ final class LayoutSource {
       return any;
     }
 
-    void notWellFormed(Where where, String message) {
-      add(where, "the markup is not well-formed at or after this element: " + message, "");
+    void notWellFormed(Span at, String message) {
+      add(at, "the markup is not well-formed at or after this element: " + message, "");
     }
 
-    void tooDeep(Where where, int limit) {
-      add(where, "elements are nested more than " + limit + " deep", "");
+    void tooDeep(Span at, int limit) {
+      add(at, "elements are nested more than " + limit + " deep", "");
     }
 
-    void rootIsNotForm(Where where, String name) {
-      add(where, "a layout must start with <form>, not with <" + name + ">", "<form>");
+    void rootIsNotForm(Span at, String name) {
+      add(at, "a layout must start with <form>, not with <" + name + ">", "<form>");
     }
 
-    void unknownElement(Where where, String name, String parent, List<String> known) {
-      add(where, "<" + parent + "> cannot contain <" + name + ">", "one of " + tags(known));
+    void unknownElement(Span at, String name, String parent, List<String> known) {
+      add(at, "<" + parent + "> cannot contain <" + name + ">", "one of " + tags(known));
     }
 
-    void strayText(Where where, String name, String text) {
+    void strayText(Span at, String name, String text) {
       add(
-          where,
+          at,
           "<" + name + "> contains text that is not in <text>: \"" + brief(text) + "\"",
           "<text> around it");
     }
 
-    void nothingInside(Where where, String name, String wanted) {
-      add(where, "<" + name + "> is empty", wanted);
+    void nothingInside(Span at, String name, String wanted) {
+      add(at, "<" + name + "> is empty", wanted);
     }
 
-    void count(Where where, String name, String what, int found, String wanted) {
-      add(where, "<" + name + "> has " + found + " " + what, wanted);
+    void count(Span at, String name, String what, int found, String wanted) {
+      add(at, "<" + name + "> has " + found + " " + what, wanted);
     }
 
-    void unknownAttribute(Where where, String element, String name, List<String> known) {
+    void unknownAttribute(Span at, String element, String name, List<String> known) {
       String wanted = known.isEmpty() ? "no attribute" : "one of " + String.join(", ", known);
-      add(where, "<" + element + "> has no attribute \"" + name + "\"", wanted);
+      add(at, "<" + element + "> has no attribute \"" + name + "\"", wanted);
     }
 
-    void missing(Where where, String element, String attribute) {
-      add(where, "<" + element + "> needs the attribute \"" + attribute + "\"", "");
+    void missing(Span at, String element, String attribute) {
+      add(at, "<" + element + "> needs the attribute \"" + attribute + "\"", "");
     }
 
-    void badValue(Where where, String element, String attribute, String value, String wanted) {
-      add(where, "%s=\"%s\" of <%s>".formatted(attribute, brief(value), element), wanted);
+    void badValue(Span at, String element, String attribute, String value, String wanted) {
+      add(at, "%s=\"%s\" of <%s>".formatted(attribute, brief(value), element), wanted);
     }
 
-    void undeclared(Where where, String kind, String name, List<String> known) {
+    void undeclared(Span at, String kind, String name, List<String> known) {
       String wanted =
           known.isEmpty() ? "a declaration of it before" : "one of " + String.join(", ", known);
-      add(where, "there is no " + kind + " \"" + name + "\" in this layout", wanted);
+      add(at, "there is no " + kind + " \"" + name + "\" in this layout", wanted);
     }
 
-    void twice(Where where, String kind, String name) {
-      add(where, "the " + kind + " \"" + name + "\" is declared twice", "another name");
+    void twice(Span at, String kind, String name) {
+      add(at, "the " + kind + " \"" + name + "\" is declared twice", "another name");
     }
 
-    private void add(Where where, String what, String expected) {
+    private void add(Span at, String what, String expected) {
       any = true;
-      Problem problem = Problem.of(ProblemCode.TEMPLATE_MARKUP, layout.span(where), what);
+      Problem problem = Problem.of(ProblemCode.TEMPLATE_MARKUP, at, what);
       problems.add(expected.isEmpty() ? problem : problem.expecting(expected));
     }
 

@@ -1,10 +1,10 @@
 package baysheet.template;
 
+import baysheet.box.Form;
 import baysheet.report.Problem;
 import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
 import baysheet.report.Source;
-import baysheet.report.Span;
 import freemarker.template.Configuration;
 import java.io.IOException;
 import java.io.InputStream;
@@ -86,15 +86,6 @@ public final class Layouts {
   public Optional<Form> fill(String name, SheetText sheet, Problems problems) {
     Objects.requireNonNull(sheet);
     return find(name, problems).flatMap(layout -> layout.fill(sheet, problems));
-  }
-
-  /** Where in a layout's own files, or in its blocks, a box of its forms was written. */
-  public Span span(String name, Box.Where at) {
-    Layout layout = layouts.get(name);
-    if (layout == null) {
-      throw new IllegalArgumentException("no layout " + name + " that a box could come from");
-    }
-    return layout.span(at);
   }
 
   /** The box markup that a layout writes for a sheet, before it is read as boxes. */

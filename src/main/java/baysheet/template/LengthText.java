@@ -1,5 +1,6 @@
 package baysheet.template;
 
+import baysheet.box.Length;
 import java.util.Optional;
 
 /**

@@ -1,6 +1,5 @@
 package baysheet.template;
 
-import baysheet.template.Box.Where;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -38,13 +37,13 @@ final class MarkedText {
   }
 
   /** The place in the layout that a line and column of the marked text stand for. */
-  Where original(int line, int column) {
+  Position original(int line, int column) {
     int before =
         insertions.stream()
             .filter(each -> each.line == line && each.column < column)
             .mapToInt(each -> Math.min(each.length, column - each.column))
             .sum();
-    return new Where(Math.max(1, line), Math.max(1, column - before));
+    return new Position(Math.max(1, line), Math.max(1, column - before));
   }
 
   /** Whether a character may stand in the name of an element or an attribute. */

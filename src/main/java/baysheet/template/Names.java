@@ -1,8 +1,9 @@
 package baysheet.template;
 
-import baysheet.template.Box.Align;
-import baysheet.template.Box.Role;
-import baysheet.template.Box.TextStyle;
+import baysheet.box.Form;
+import baysheet.box.PenSize;
+import baysheet.box.Text;
+import baysheet.box.TextStyle;
 import baysheet.template.LayoutSource.Faults;
 import baysheet.template.Node.Element;
 import java.util.LinkedHashMap;
@@ -15,19 +16,19 @@ import java.util.Map;
  * @param body the style of text that names none
  */
 record Names(Map<String, Style> styles, Map<String, PenSize> pens, Style body) {
-  static final Map<String, Align> ALIGNS =
+  static final Map<String, TextStyle.Align> ALIGNS =
       Map.of(
-          "left", Align.LEFT,
-          "centre", Align.CENTRE,
-          "right", Align.RIGHT,
-          "decimal", Align.DECIMAL);
-  static final Map<String, Role> ROLES =
+          "left", TextStyle.Align.LEFT,
+          "centre", TextStyle.Align.CENTRE,
+          "right", TextStyle.Align.RIGHT,
+          "decimal", TextStyle.Align.DECIMAL);
+  static final Map<String, Text.Role> ROLES =
       Map.of(
-          "title", Role.TITLE,
-          "heading", Role.HEADING,
-          "subheading", Role.SUBHEADING,
-          "paragraph", Role.PARAGRAPH,
-          "decoration", Role.DECORATION);
+          "title", Text.Role.TITLE,
+          "heading", Text.Role.HEADING,
+          "subheading", Text.Role.SUBHEADING,
+          "paragraph", Text.Role.PARAGRAPH,
+          "decoration", Text.Role.DECORATION);
 
   /** No text is larger than this, whatever the body size. */
   private static final long LARGEST = 72_000;
@@ -41,8 +42,8 @@ record Names(Map<String, Style> styles, Map<String, PenSize> pens, Style body) {
   }
 
   /** How a paragraph is set when it says nothing else. */
-  record Style(TextStyle text, boolean bold, Role role) {
-    Style aligned(Align align) {
+  record Style(TextStyle text, boolean bold, Text.Role role) {
+    Style aligned(TextStyle.Align align) {
       return new Style(
           new TextStyle(text.scale(), text.floor(), text.ceiling(), align), bold, role);
     }
@@ -59,9 +60,9 @@ record Names(Map<String, Style> styles, Map<String, PenSize> pens, Style body) {
         put(pens, child, pen(child, faults), faults);
       }
     }
-    TextStyle plain = new TextStyle(1000, SMALLEST, LARGEST, Align.LEFT);
+    TextStyle plain = new TextStyle(1000, SMALLEST, LARGEST, TextStyle.Align.LEFT);
     return new Names(
-        styles, pens, styles.getOrDefault("body", new Style(plain, false, Role.PARAGRAPH)));
+        styles, pens, styles.getOrDefault("body", new Style(plain, false, Text.Role.PARAGRAPH)));
   }
 
   private static <T> void put(Map<String, T> names, Element element, T value, Faults faults) {
@@ -86,8 +87,11 @@ record Names(Map<String, Style> styles, Map<String, PenSize> pens, Style body) {
     }
     TextStyle text =
         new TextStyle(
-            in.scale("scale", 1000), floor, ceiling, in.choice("align", ALIGNS, Align.LEFT));
-    return new Style(text, in.yes("bold"), in.choice("role", ROLES, Role.PARAGRAPH));
+            in.scale("scale", 1000),
+            floor,
+            ceiling,
+            in.choice("align", ALIGNS, TextStyle.Align.LEFT));
+    return new Style(text, in.yes("bold"), in.choice("role", ROLES, Text.Role.PARAGRAPH));
   }
 
   private static PenSize pen(Element element, Faults faults) {

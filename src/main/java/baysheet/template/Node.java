@@ -1,6 +1,6 @@
 package baysheet.template;
 
-import baysheet.template.Box.Where;
+import baysheet.report.Span;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -12,7 +12,7 @@ sealed interface Node {
    *
    * @param attributes as they came, no two of one name
    */
-  record Element(String name, List<Attribute> attributes, List<Node> content, Where at)
+  record Element(String name, List<Attribute> attributes, List<Node> content, Span at)
       implements Node {
     public Element {
       Objects.requireNonNull(name);

@@ -1,9 +1,9 @@
 package baysheet.template;
 
-import baysheet.template.Box.Table;
-import baysheet.template.Box.TableCell;
-import baysheet.template.Box.TableRow;
-import baysheet.template.Box.Vertical;
+import baysheet.box.Length;
+import baysheet.box.Table;
+import baysheet.box.Vertical;
+import baysheet.box.Width;
 import baysheet.template.LayoutSource.Faults;
 import baysheet.template.Node.Element;
 import java.util.ArrayList;
@@ -15,8 +15,8 @@ final class TableReader {
   private final BoxReader boxes;
   private final Faults faults;
   private final List<Width> widths = new ArrayList<>();
-  private final List<TableCell> header = new ArrayList<>();
-  private final List<TableRow> rows = new ArrayList<>();
+  private final List<Table.Cell> header = new ArrayList<>();
+  private final List<Table.Line> rows = new ArrayList<>();
 
   TableReader(BoxReader boxes, Faults faults) {
     this.boxes = boxes;
@@ -54,14 +54,14 @@ final class TableReader {
       }
       case "line" -> {
         Attributes in = Attributes.of(child, faults, "heavy");
-        rows.add(new TableRow(cells(child), in.yes("heavy")));
+        rows.add(new Table.Line(cells(child), in.yes("heavy")));
       }
       default -> faults.unknownElement(child.at(), child.name(), "table", PARTS);
     }
   }
 
-  private List<TableCell> cells(Element row) {
-    List<TableCell> cells = new ArrayList<>();
+  private List<Table.Cell> cells(Element row) {
+    List<Table.Cell> cells = new ArrayList<>();
     for (Element child : BoxReader.children(row, faults)) {
       if (child.name().equals("td")) {
         cells.add(cell(child));
@@ -69,16 +69,16 @@ final class TableReader {
         faults.unknownElement(child.at(), child.name(), row.name(), List.of("td"));
       }
     }
-    int across = cells.stream().mapToInt(TableCell::span).sum();
+    int across = cells.stream().mapToInt(Table.Cell::span).sum();
     if (across > widths.size()) {
       faults.count(row.at(), row.name(), "cells", across, "at most " + widths.size());
     }
     return cells;
   }
 
-  private TableCell cell(Element element) {
+  private Table.Cell cell(Element element) {
     Attributes in = Attributes.of(element, faults, "span", "vertical", "names-row");
-    return new TableCell(
+    return new Table.Cell(
         boxes.inside(element),
         in.whole("span", 1, 40, 1),
         in.choice("vertical", BoxReader.VERTICALS, Vertical.TOP),

@@ -1,7 +1,6 @@
 package baysheet.template;
 
-import baysheet.template.Box.Run;
-import baysheet.template.Box.Text;
+import baysheet.box.Text;
 import baysheet.template.LayoutSource.Faults;
 import baysheet.template.Node.Element;
 import java.util.ArrayList;
@@ -11,7 +10,7 @@ import java.util.Optional;
 /** Reads {@code <text>}: runs of words, with white space as a typist would set it. */
 final class TextReader {
   private final Faults faults;
-  private final List<Run> runs = new ArrayList<>();
+  private final List<Text.Run> runs = new ArrayList<>();
 
   /** Whether a further space would stand at the start or after another one. */
   private boolean afterSpace = true;
@@ -59,18 +58,18 @@ final class TextReader {
     String text = afterSpace && words.startsWith(" ") ? words.substring(1) : words;
     if (!text.isEmpty()) {
       afterSpace = text.endsWith(" ");
-      runs.add(new Run(text, bold, group));
+      runs.add(new Text.Run(text, bold, group));
     }
   }
 
-  private List<Run> trimmed() {
+  private List<Text.Run> trimmed() {
     if (runs.isEmpty() || !runs.get(runs.size() - 1).text().endsWith(" ")) {
       return runs;
     }
-    Run last = runs.remove(runs.size() - 1);
+    Text.Run last = runs.remove(runs.size() - 1);
     String text = last.text().substring(0, last.text().length() - 1);
     if (!text.isEmpty()) {
-      runs.add(new Run(text, last.bold(), last.group()));
+      runs.add(new Text.Run(text, last.bold(), last.group()));
     }
     return runs;
   }

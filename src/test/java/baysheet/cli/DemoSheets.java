@@ -5,11 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import baysheet.books.Shop;
 import baysheet.books.ShopFolder;
+import baysheet.box.Form;
 import baysheet.layout.Fonts;
 import baysheet.plan.Planner;
 import baysheet.plan.Sheet;
 import baysheet.report.Problems;
-import baysheet.template.Form;
 import baysheet.template.Layouts;
 import baysheet.template.SheetText;
 import java.nio.file.Path;

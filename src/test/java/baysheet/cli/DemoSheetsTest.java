@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import baysheet.books.Shop;
+import baysheet.box.Form;
 import baysheet.layout.EverySize;
 import baysheet.layout.Item;
 import baysheet.layout.PageCheck;
@@ -11,7 +12,6 @@ import baysheet.pdf.Conformance;
 import baysheet.pdf.PdfWriter;
 import baysheet.plan.Sheet;
 import baysheet.plan.TorqueLine;
-import baysheet.template.Form;
 import baysheet.template.Layouts;
 import java.nio.file.Path;
 import java.util.List;

@@ -3,9 +3,10 @@ package baysheet.layout;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import baysheet.box.Box;
+import baysheet.box.Column;
 import baysheet.layout.ColumnFlow.Chunk;
 import baysheet.layout.ColumnFlow.Unit;
-import baysheet.template.Box;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -28,8 +29,8 @@ class ColumnFlowTest {
   @Test
   void columnThatMayBreakFlowsAndOneThatMayNotStaysWhole() {
     var texts = List.of(Sketch.text("a"), Sketch.text("b"), Sketch.text("c"), Sketch.text("d"));
-    var loose = new Box.Column(List.copyOf(texts), Sketch.pt(1), false, Sketch.HERE);
-    var whole = new Box.Column(List.copyOf(texts), Sketch.pt(1), true, Sketch.HERE);
+    var loose = new Column(List.copyOf(texts), Sketch.pt(1), false, Sketch.HERE);
+    var whole = new Column(List.copyOf(texts), Sketch.pt(1), true, Sketch.HERE);
     assertTrue(left(page(Sketch.columns(2, loose)), "d") > 0);
     assertEquals(0, left(page(Sketch.columns(2, whole)), "d"));
   }

@@ -1,9 +1,10 @@
 package baysheet.layout;
 
-import baysheet.template.Box;
-import baysheet.template.Form;
+import baysheet.box.Box;
+import baysheet.box.Form;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 /**
  * A form at every size that fitting may try, on paper as long as it takes: what is placed well at
@@ -18,8 +19,8 @@ public final class EverySize {
   /** What is wrong at any of the sizes: first at ease, then with everything gone that may go. */
   public static List<String> faults(Form form, Fonts fonts, long leastText) {
     List<String> gone = form.groups().stream().map(Form.Group::name).toList();
-    Box whole = Thinning.of(List.of()).thin(form.body()).orElseThrow();
-    Box least = Thinning.of(gone).thin(form.body()).orElseThrow();
+    Box whole = form.body().without(Set.of()).orElseThrow();
+    Box least = form.body().without(Set.copyOf(gone)).orElseThrow();
     List<String> faults = new ArrayList<>();
     for (long size = form.smallest(); size <= form.largest(); size += STEP) {
       for (String fault : at(form, whole, fonts, size, false, leastText)) {

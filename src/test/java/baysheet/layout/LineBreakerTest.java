@@ -3,8 +3,7 @@ package baysheet.layout;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import baysheet.template.Box;
-import baysheet.template.Box.Align;
+import baysheet.box.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -81,7 +80,7 @@ class LineBreakerTest {
   void wordMayGoFromOneWeightIntoTheOther() {
     List<Word> words = Word.divide(List.of(Sketch.bold("A"), Sketch.run(": mind b")), FONTS);
     assertEquals(List.of("A:", "mind", "b"), words.stream().map(Word::text).toList());
-    List<Lines.Piece> pieces = set(words, 1_000_000, Align.LEFT).get(0).pieces();
+    List<Lines.Piece> pieces = set(words, 1_000_000, TextStyle.Align.LEFT).get(0).pieces();
     assertEquals(List.of("A", ": mind b"), pieces.stream().map(Lines.Piece::text).toList());
     assertEquals(FONTS.bold().advance('A') * SIZE / 1000, pieces.get(1).dx(), 1);
   }
@@ -90,8 +89,8 @@ class LineBreakerTest {
   void centredAndRightLinesStandWhereTheyShould() {
     List<Word> words = Word.divide(List.of(Sketch.run("on")), FONTS);
     long room = width("on") + 10_000;
-    assertEquals(5_000, set(words, room, Align.CENTRE).get(0).x());
-    assertEquals(10_000, set(words, room, Align.RIGHT).get(0).x());
+    assertEquals(5_000, set(words, room, TextStyle.Align.CENTRE).get(0).x());
+    assertEquals(10_000, set(words, room, TextStyle.Align.RIGHT).get(0).x());
   }
 
   @Property
@@ -100,7 +99,10 @@ class LineBreakerTest {
       @ForAll @IntRange(min = 1, max = 300) int points) {
     long room = points * 1000L;
     List<Lines.SetLine> lines =
-        set(Word.divide(List.of(Sketch.run(String.join(" ", words))), FONTS), room, Align.LEFT);
+        set(
+            Word.divide(List.of(Sketch.run(String.join(" ", words))), FONTS),
+            room,
+            TextStyle.Align.LEFT);
     String together = lines.stream().map(LineBreakerTest::text).collect(Collectors.joining(" "));
     assertEquals(String.join(" ", words), together);
     for (Lines.SetLine line : lines) {
@@ -111,10 +113,10 @@ class LineBreakerTest {
 
   private List<String> lines(String text, long width) {
     List<Word> words = Word.divide(List.of(Sketch.run(text)), FONTS);
-    return set(words, width, Align.LEFT).stream().map(LineBreakerTest::text).toList();
+    return set(words, width, TextStyle.Align.LEFT).stream().map(LineBreakerTest::text).toList();
   }
 
-  private List<Lines.SetLine> set(List<Word> words, long width, Box.Align align) {
+  private List<Lines.SetLine> set(List<Word> words, long width, TextStyle.Align align) {
     LineBreaker breaker = new LineBreaker(FONTS, SIZE, width, tooWide::add);
     LineBreaker.Broken broken = breaker.fill(Paragraph.of(words, FONTS));
     return new LineSetter(FONTS, SIZE, width, align).set(broken);

@@ -4,10 +4,15 @@ import static baysheet.layout.Sketch.*;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import baysheet.template.Box;
-import baysheet.template.Box.Align;
-import baysheet.template.Box.Vertical;
-import baysheet.template.Width;
+import baysheet.box.Box;
+import baysheet.box.Column;
+import baysheet.box.Columns;
+import baysheet.box.Items;
+import baysheet.box.Row;
+import baysheet.box.Text;
+import baysheet.box.TextStyle;
+import baysheet.box.Vertical;
+import baysheet.box.Width;
 import java.util.List;
 import java.util.Optional;
 import net.jqwik.api.Arbitraries;
@@ -96,15 +101,15 @@ class PageCheckTest {
     Arbitrary<Box> texts =
         Combinators.combine(
                 Arbitraries.strings().withChars("abc e/-\u00A0 12.5 ").ofMaxLength(60),
-                Arbitraries.of(Align.values()),
+                Arbitraries.of(TextStyle.Align.values()),
                 Arbitraries.integers().between(700, 1800),
                 Arbitraries.of(true, false))
             .as(
                 (text, align, scale, bold) ->
-                    new Box.Text(
-                        List.of(new Box.Run(text, bold, Optional.empty()), run("x")),
-                        new Box.TextStyle(scale, 7_000, 30_000, align),
-                        Box.Role.PARAGRAPH,
+                    new Text(
+                        List.of(new Text.Run(text, bold, Optional.empty()), run("x")),
+                        new TextStyle(scale, 7_000, 30_000, align),
+                        Text.Role.PARAGRAPH,
                         HERE));
     return Arbitraries.oneOf(
         List.of(
@@ -116,15 +121,14 @@ class PageCheckTest {
   private static Arbitrary<Box> containers(Arbitrary<Box> inner) {
     Arbitrary<Width> widths = Arbitraries.of(NATURAL, SHARE, new Width.Share(3), fixed(60));
     Arbitrary<List<Box>> some = inner.list().ofMinSize(1).ofMaxSize(5);
-    Arbitrary<Box.Cell> cells =
-        Combinators.combine(widths, inner, Arbitraries.of(Vertical.values())).as(Box.Cell::new);
-    Arbitrary<Box> rows =
-        cells.list().ofMinSize(1).ofMaxSize(4).map(c -> new Box.Row(c, pt(4), HERE));
+    Arbitrary<Row.Cell> cells =
+        Combinators.combine(widths, inner, Arbitraries.of(Vertical.values())).as(Row.Cell::new);
+    Arbitrary<Box> rows = cells.list().ofMinSize(1).ofMaxSize(4).map(c -> new Row(c, pt(4), HERE));
     Arbitrary<Box> columns =
-        some.map(children -> new Box.Column(children, pt(2), children.size() > 3, HERE));
+        some.map(children -> new Column(children, pt(2), children.size() > 3, HERE));
     Arbitrary<Box> flows =
         Combinators.combine(Arbitraries.integers().between(1, 3), some)
-            .as((n, children) -> new Box.Columns(n, children, pt(2), pt(9), HERE));
+            .as((n, children) -> new Columns(n, children, pt(2), pt(9), HERE));
     Arbitrary<Box> frames = inner.map(Sketch::frame);
     Arbitrary<Box> dropping =
         Combinators.combine(Arbitraries.of("a", "b"), inner).as(Sketch::droppable);
@@ -133,8 +137,8 @@ class PageCheckTest {
         Combinators.combine(widths, inner, inner, inner)
             .as(
                 (width, label, one, two) ->
-                    new Box.Items(
-                        List.of(new Box.Entry(label, one), new Box.Entry(text("2."), two)),
+                    new Items(
+                        List.of(new Items.Entry(label, one), new Items.Entry(text("2."), two)),
                         width,
                         pt(3),
                         pt(2),

@@ -6,13 +6,19 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import baysheet.box.Box;
+import baysheet.box.Drawing;
+import baysheet.box.Fill;
+import baysheet.box.Form;
+import baysheet.box.Items;
+import baysheet.box.Length;
+import baysheet.box.Mark;
+import baysheet.box.Text;
+import baysheet.box.TextStyle;
+import baysheet.box.Vertical;
+import baysheet.box.Width;
 import baysheet.layout.PageFit.Fitted;
 import baysheet.layout.PageFit.Overrun;
-import baysheet.template.Box;
-import baysheet.template.Form;
-import baysheet.template.Length;
-import baysheet.template.Mark;
-import baysheet.template.Width;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -81,8 +87,8 @@ class PageFitTest {
 
   @Test
   void runsOfADroppedGroupGoToo() {
-    Box.Run hint = new Box.Run(" hint", false, Optional.of("hints"));
-    Box text = text(Box.Align.LEFT, run("step"), hint);
+    Text.Run hint = new Text.Run(" hint", false, Optional.of("hints"));
+    Box text = text(TextStyle.Align.LEFT, run("step"), hint);
     Box column = column(droppable("hints", space(100)), text, space(ROOM - 50));
     assertEquals("step", words(fitted(form(column, List.of("hints"))).page()));
   }
@@ -148,7 +154,7 @@ class PageFitTest {
 
   @Test
   void fillPinsWhatFollowsToTheFootOfThePage() {
-    Page page = fitted(form(column(text("top"), new Box.Fill(HERE), text("foot")))).page();
+    Page page = fitted(form(column(text("top"), new Fill(HERE), text("foot")))).page();
     Item.Area top = page.items().get(0).area();
     Item.Area foot = page.items().get(1).area();
     assertEquals(25_512, top.y(), 300);
@@ -163,8 +169,8 @@ class PageFitTest {
                 form(
                     row(
                         5,
-                        cell(NATURAL, Box.Vertical.BASELINE, label),
-                        cell(SHARE, Box.Vertical.BASELINE, line("seen")))))
+                        cell(NATURAL, Vertical.BASELINE, label),
+                        cell(SHARE, Vertical.BASELINE, line("seen")))))
             .page();
     Item.Area line = page.pens().get(0).edge();
     assertEquals(595_276 - 25_512, line.right());
@@ -178,9 +184,8 @@ class PageFitTest {
                 form(
                     row(
                         5,
-                        cell(NATURAL, Box.Vertical.BASELINE, text("small")),
-                        cell(
-                            NATURAL, Box.Vertical.BASELINE, heading(Box.Role.TITLE, 2000, "Big")))))
+                        cell(NATURAL, Vertical.BASELINE, text("small")),
+                        cell(NATURAL, Vertical.BASELINE, heading(Text.Role.TITLE, 2000, "Big")))))
             .page();
     assertEquals(
         ((Item.Glyphs) page.items().get(0)).baseline(),
@@ -205,12 +210,11 @@ class PageFitTest {
 
   @Test
   void missingCharacterIsFoundWhereverItStands() {
-    Box.Drawing drawing =
-        new Box.Drawing(
-            pt(10), pt(10), List.of(new Mark.Label(0, 0, 500, "\u4E00", false)), "x", HERE);
+    Drawing drawing =
+        new Drawing(pt(10), pt(10), List.of(new Mark.Label(0, 0, 500, "\u4E00", false)), "x", HERE);
     Box items =
-        new Box.Items(
-            List.of(new Box.Entry(text("ok"), frame(text("bad \u4E01")))),
+        new Items(
+            List.of(new Items.Entry(text("ok"), frame(text("bad \u4E01")))),
             NATURAL,
             pt(1),
             pt(1),

@@ -3,8 +3,10 @@ package baysheet.layout;
 import static baysheet.layout.Sketch.*;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import baysheet.template.Box;
-import baysheet.template.Mark;
+import baysheet.box.Box;
+import baysheet.box.Drawing;
+import baysheet.box.Mark;
+import baysheet.box.Rule;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -20,11 +22,11 @@ class PageTextTest {
     Page page =
         page(
             column(
-                new Box.Rule(pt(1), HERE),
+                new Rule(pt(1), HERE),
                 text("nut"),
                 tick("done", "done"),
                 space(5),
-                new Box.Drawing(
+                new Drawing(
                     pt(20), pt(20), List.of(new Mark.Circle(500, 500, 400, false)), "O", HERE)));
     assertEquals(
         """

@@ -3,10 +3,11 @@ package baysheet.layout;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
-import baysheet.template.Box;
-import baysheet.template.Form;
+import baysheet.box.Box;
+import baysheet.box.Form;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /** What a measurer keeps of the pages it measured before changes nothing of the next one. */
@@ -60,10 +61,10 @@ class RemeasuredTest {
   private static List<Box> levels(Form form) {
     List<Box> levels = new ArrayList<>();
     List<String> gone = new ArrayList<>();
-    levels.add(Thinning.of(gone).thin(form.body()).orElseThrow());
+    levels.add(form.body().without(Set.copyOf(gone)).orElseThrow());
     for (Form.Group group : form.groups()) {
       gone.add(group.name());
-      levels.add(Thinning.of(gone).thin(form.body()).orElseThrow());
+      levels.add(form.body().without(Set.copyOf(gone)).orElseThrow());
     }
     levels.add(levels.get(0));
     return levels;

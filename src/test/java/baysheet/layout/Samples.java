@@ -2,11 +2,14 @@ package baysheet.layout;
 
 import static baysheet.layout.Sketch.*;
 
-import baysheet.template.Box;
-import baysheet.template.Box.Align;
-import baysheet.template.Box.Role;
-import baysheet.template.Form;
-import baysheet.template.Width;
+import baysheet.box.Box;
+import baysheet.box.Columns;
+import baysheet.box.Fill;
+import baysheet.box.Form;
+import baysheet.box.Table;
+import baysheet.box.Text;
+import baysheet.box.TextStyle;
+import baysheet.box.Width;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -17,8 +20,7 @@ public final class Samples {
   /** A form that is about as full as a real one. */
   public static Form full() {
     return form(
-        column(
-            4, header(), cautions(), sequence(), torques(), diagrams(), new Box.Fill(HERE), foot()),
+        column(4, header(), cautions(), sequence(), torques(), diagrams(), new Fill(HERE), foot()),
         List.of("drawings", "second-unit", "hints"));
   }
 
@@ -41,9 +43,12 @@ public final class Samples {
   private static Box header() {
     Box left =
         column(
-            heading(Role.TITLE, 1700, "Job 2417 · Front lower arm"),
-            text(Align.LEFT, bold("Larkfell Pipit "), run("2015 to 2019, plate LP 15 KFT")));
-    Box right = text(Align.RIGHT, run("Monday 2 March 2026\nBay 1, T1 with A1"));
+            heading(Text.Role.TITLE, 1700, "Job 2417 · Front lower arm"),
+            text(
+                TextStyle.Align.LEFT,
+                bold("Larkfell Pipit "),
+                run("2015 to 2019, plate LP 15 KFT")));
+    Box right = text(TextStyle.Align.RIGHT, run("Monday 2 March 2026\nBay 1, T1 with A1"));
     return column(row(10, cell(SHARE, left), cell(NATURAL, right)), rule());
   }
 
@@ -51,14 +56,14 @@ public final class Samples {
     return frame(
         column(
             1,
-            held(heading(Role.HEADING, 1100, "⚠ DANGER")),
+            held(heading(Text.Role.HEADING, 1100, "⚠ DANGER")),
             text(
                 "Set the stands under the sill seams: a car that slips off crushes who is below.")));
   }
 
   private static Box sequence() {
     List<Box> flow = new ArrayList<>();
-    flow.add(held(heading(Role.HEADING, 1100, "Open")));
+    flow.add(held(heading(Text.Role.HEADING, 1100, "Open")));
     flow.add(
         ticked(
             "open",
@@ -74,7 +79,7 @@ public final class Samples {
             "Lever the arm down and the joint out of the clamp",
             "Take out the two bush bolts and lift the arm away",
             "Clean the clamp bore and the bush seats to bright metal"));
-    flow.add(held(heading(Role.HEADING, 1100, "Close")));
+    flow.add(held(heading(Text.Role.HEADING, 1100, "Close")));
     flow.add(
         ticked(
             "close",
@@ -83,19 +88,19 @@ public final class Samples {
             "Plug the sensor rod in",
             "Fit the wheel, nuts snug in the order of drawing A"));
     flow.add(droppable("hints", text("Stuck? Penetrating fluid and ten minutes, then both ways.")));
-    return new Box.Columns(2, flow, pt(3), pt(14), HERE);
+    return new Columns(2, flow, pt(3), pt(14), HERE);
   }
 
   private static Box torques() {
     List<Width> widths = List.of(NATURAL, SHARE, NATURAL, NATURAL, NATURAL, fixed(60), fixed(20));
-    List<Box.TableCell> header =
+    List<Table.Cell> header =
         List.of(
             td(""),
-            td(text(Align.LEFT, bold("Fastener and place"))),
-            td(text(Align.LEFT, bold("Thread"))),
-            td(text(Align.LEFT, bold("Target, N·m"))),
-            td(droppable("second-unit", text(Align.LEFT, bold("lbf·ft")))),
-            td(text(Align.LEFT, bold("Reached"))),
+            td(text(TextStyle.Align.LEFT, bold("Fastener and place"))),
+            td(text(TextStyle.Align.LEFT, bold("Thread"))),
+            td(text(TextStyle.Align.LEFT, bold("Target, N·m"))),
+            td(droppable("second-unit", text(TextStyle.Align.LEFT, bold("lbf·ft")))),
+            td(text(TextStyle.Align.LEFT, bold("Reached"))),
             td(text("✓")));
     return table(
         widths,
@@ -103,31 +108,32 @@ public final class Samples {
         torque("1", "Pinch bolt, front left", "M10×1.5", "30 → +60°", "22"),
         torque("2", "Carrier bolt, front left", "M12×1.5", "102.5", "75.6"),
         torque("3", "Lower arm bush bolt, front left, at ride height", "M12×1.75", "95 ± 5", "70"),
-        new Box.TableRow(List.of(spanning(7, text(Align.LEFT, bold("On the ground")))), true),
+        new Table.Line(
+            List.of(spanning(7, text(TextStyle.Align.LEFT, bold("On the ground")))), true),
         torque("4", "Wheel nut, front left", "M12×1.5", "110", "81"),
         tr(spanning(7, text("Marked ____ of 4"))));
   }
 
-  private static Box.TableRow torque(
+  private static Table.Line torque(
       String number, String fastener, String thread, String target, String second) {
     return tr(
-        td(text(Align.RIGHT, run(number))),
+        td(text(TextStyle.Align.RIGHT, run(number))),
         rowHeader(fastener),
         td(thread),
         td(
-            new Box.Text(
+            new Text(
                 List.of(bold(target)),
-                new Box.TextStyle(1200, 10_500, 14_000, Align.DECIMAL),
-                Role.PARAGRAPH,
+                new TextStyle(1200, 10_500, 14_000, TextStyle.Align.DECIMAL),
+                Text.Role.PARAGRAPH,
                 HERE)),
-        td(droppable("second-unit", text(Align.DECIMAL, run(second)))),
+        td(droppable("second-unit", text(TextStyle.Align.DECIMAL, run(second)))),
         td(value("torque." + number)),
         td(tick("mark." + number, "witness mark on line " + number)));
   }
 
   private static Box diagrams() {
     return column(
-        held(heading(Role.HEADING, 1100, "Order")),
+        held(heading(Text.Role.HEADING, 1100, "Order")),
         shrinking(
             "drawings", row(20, cell(NATURAL, wheel(90)), cell(NATURAL, wheel(90))), wheel(60)));
   }

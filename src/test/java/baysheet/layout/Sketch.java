@@ -1,15 +1,28 @@
 package baysheet.layout;
 
-import baysheet.template.Box;
-import baysheet.template.Box.Align;
-import baysheet.template.Box.Role;
-import baysheet.template.Box.Vertical;
-import baysheet.template.Box.Where;
-import baysheet.template.Form;
-import baysheet.template.Length;
-import baysheet.template.Mark;
-import baysheet.template.PenSize;
-import baysheet.template.Width;
+import baysheet.box.Box;
+import baysheet.box.Column;
+import baysheet.box.Columns;
+import baysheet.box.Drawing;
+import baysheet.box.Droppable;
+import baysheet.box.Field;
+import baysheet.box.Form;
+import baysheet.box.Frame;
+import baysheet.box.Held;
+import baysheet.box.Items;
+import baysheet.box.Length;
+import baysheet.box.Mark;
+import baysheet.box.PenSize;
+import baysheet.box.Row;
+import baysheet.box.Rule;
+import baysheet.box.Space;
+import baysheet.box.Table;
+import baysheet.box.Text;
+import baysheet.box.TextStyle;
+import baysheet.box.Vertical;
+import baysheet.box.Width;
+import baysheet.report.Source;
+import baysheet.report.Span;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -17,7 +30,7 @@ import java.util.stream.Stream;
 
 /** Short ways to write boxes down in tests. */
 public final class Sketch {
-  public static final Where HERE = new Where(1, 1);
+  public static final Span HERE = new Source("form.ftlx", "").whole();
   public static final Width SHARE = new Width.Share(1);
   public static final Width NATURAL = new Width.Natural();
 
@@ -35,139 +48,140 @@ public final class Sketch {
     return new Width.Fixed(pt(points));
   }
 
-  public static Box.TextStyle style(Align align) {
-    return new Box.TextStyle(1000, 7_000, 30_000, align);
+  public static TextStyle style(TextStyle.Align align) {
+    return new TextStyle(1000, 7_000, 30_000, align);
   }
 
-  public static Box.Run run(String text) {
-    return new Box.Run(text, false, Optional.empty());
+  public static Text.Run run(String text) {
+    return new Text.Run(text, false, Optional.empty());
   }
 
-  public static Box.Run bold(String text) {
-    return new Box.Run(text, true, Optional.empty());
+  public static Text.Run bold(String text) {
+    return new Text.Run(text, true, Optional.empty());
   }
 
-  public static Box.Text text(String text) {
-    return text(Align.LEFT, run(text));
+  public static Text text(String text) {
+    return text(TextStyle.Align.LEFT, run(text));
   }
 
-  public static Box.Text text(Align align, Box.Run... runs) {
-    return new Box.Text(List.of(runs), style(align), Role.PARAGRAPH, HERE);
+  public static Text text(TextStyle.Align align, Text.Run... runs) {
+    return new Text(List.of(runs), style(align), Text.Role.PARAGRAPH, HERE);
   }
 
-  public static Box.Text heading(Role role, int scale, String text) {
-    return new Box.Text(
-        List.of(bold(text)), new Box.TextStyle(scale, 7_000, 40_000, Align.LEFT), role, HERE);
+  public static Text heading(Text.Role role, int scale, String text) {
+    return new Text(
+        List.of(bold(text)), new TextStyle(scale, 7_000, 40_000, TextStyle.Align.LEFT), role, HERE);
   }
 
-  public static Box.Column column(Box... children) {
-    return new Box.Column(List.of(children), Length.ZERO, false, HERE);
+  public static Column column(Box... children) {
+    return new Column(List.of(children), Length.ZERO, false, HERE);
   }
 
-  public static Box.Column column(double gap, Box... children) {
-    return new Box.Column(List.of(children), pt(gap), false, HERE);
+  public static Column column(double gap, Box... children) {
+    return new Column(List.of(children), pt(gap), false, HERE);
   }
 
-  public static Box.Row row(double gap, Box.Cell... cells) {
-    return new Box.Row(List.of(cells), pt(gap), HERE);
+  public static Row row(double gap, Row.Cell... cells) {
+    return new Row(List.of(cells), pt(gap), HERE);
   }
 
-  public static Box.Cell cell(Width width, Box child) {
-    return new Box.Cell(width, child, Vertical.TOP);
+  public static Row.Cell cell(Width width, Box child) {
+    return new Row.Cell(width, child, Vertical.TOP);
   }
 
-  public static Box.Cell cell(Width width, Vertical vertical, Box child) {
-    return new Box.Cell(width, child, vertical);
+  public static Row.Cell cell(Width width, Vertical vertical, Box child) {
+    return new Row.Cell(width, child, vertical);
   }
 
-  public static Box.TableCell td(Box child) {
-    return new Box.TableCell(child, 1, Vertical.MIDDLE, false);
+  public static Table.Cell td(Box child) {
+    return new Table.Cell(child, 1, Vertical.MIDDLE, false);
   }
 
-  public static Box.TableCell td(String text) {
+  public static Table.Cell td(String text) {
     return td(text(text));
   }
 
-  public static Box.TableCell rowHeader(String text) {
-    return new Box.TableCell(text(text), 1, Vertical.MIDDLE, true);
+  public static Table.Cell rowHeader(String text) {
+    return new Table.Cell(text(text), 1, Vertical.MIDDLE, true);
   }
 
-  public static Box.TableCell spanning(int span, Box child) {
-    return new Box.TableCell(child, span, Vertical.MIDDLE, false);
+  public static Table.Cell spanning(int span, Box child) {
+    return new Table.Cell(child, span, Vertical.MIDDLE, false);
   }
 
-  public static Box.TableRow tr(Box.TableCell... cells) {
-    return new Box.TableRow(List.of(cells), false);
+  public static Table.Line tr(Table.Cell... cells) {
+    return new Table.Line(List.of(cells), false);
   }
 
-  public static Box.Table table(
-      List<Width> widths, List<Box.TableCell> header, Box.TableRow... rows) {
-    return new Box.Table(widths, header, List.of(rows), pt(1.5), Length.ZERO, "Sample table", HERE);
+  public static Table table(List<Width> widths, List<Table.Cell> header, Table.Line... rows) {
+    return new Table(widths, header, List.of(rows), pt(1.5), Length.ZERO, "Sample table", HERE);
   }
 
-  public static Box.Items numbered(String... texts) {
-    List<Box.Entry> entries = new ArrayList<>();
+  public static Items numbered(String... texts) {
+    List<Items.Entry> entries = new ArrayList<>();
     for (String text : texts) {
-      entries.add(new Box.Entry(text(Align.RIGHT, bold((entries.size() + 1) + ".")), text(text)));
+      entries.add(
+          new Items.Entry(
+              text(TextStyle.Align.RIGHT, bold((entries.size() + 1) + ".")), text(text)));
     }
-    return new Box.Items(entries, NATURAL, em(0.5), pt(2), HERE);
+    return new Items(entries, NATURAL, em(0.5), pt(2), HERE);
   }
 
-  public static Box.Items ticked(String name, String... texts) {
-    List<Box.Entry> entries =
+  public static Items ticked(String name, String... texts) {
+    List<Items.Entry> entries =
         Stream.of(texts)
-            .map(text -> new Box.Entry(tick(name + "." + text.length(), text), text(text)))
+            .map(text -> new Items.Entry(tick(name + "." + text.length(), text), text(text)))
             .toList();
-    return new Box.Items(entries, NATURAL, em(0.5), pt(2), HERE);
+    return new Items(entries, NATURAL, em(0.5), pt(2), HERE);
   }
 
   /** 5 mm square, 3.5 mm at the least. */
-  public static Box.Field tick(String name, String alternate) {
+  public static Field tick(String name, String alternate) {
     PenSize size = new PenSize(14_173, 14_173, 9_921, 9_921);
-    return new Box.Field(name, "tick", size, "Tick: " + alternate, HERE);
+    return new Field(name, "tick", size, "Tick: " + alternate, HERE);
   }
 
   /** 20 by 8.5 mm, 16 by 6.5 mm at the least. */
-  public static Box.Field value(String name) {
+  public static Field value(String name) {
     PenSize size = new PenSize(56_693, 24_094, 45_354, 18_425);
-    return new Box.Field(name, "value", size, "Value reached, " + name, HERE);
+    return new Field(name, "value", size, "Value reached, " + name, HERE);
   }
 
-  public static Box.Field line(String name) {
+  public static Field line(String name) {
     PenSize size = new PenSize(60_000, 20_000, 40_000, 16_000);
-    return new Box.Field(name, "line", size, "Line to write on, " + name, HERE);
+    return new Field(name, "line", size, "Line to write on, " + name, HERE);
   }
 
-  public static Box.Held held(Box child) {
-    return new Box.Held(child, HERE);
+  public static Held held(Box child) {
+    return new Held(child, HERE);
   }
 
-  public static Box.Frame frame(Box child) {
-    return new Box.Frame(child, pt(0.8), pt(3), HERE);
+  public static Frame frame(Box child) {
+    return new Frame(child, pt(0.8), pt(3), HERE);
   }
 
-  public static Box.Rule rule() {
-    return new Box.Rule(pt(0.5), HERE);
+  public static Rule rule() {
+    return new Rule(pt(0.5), HERE);
   }
 
-  public static Box.Space space(double points) {
-    return new Box.Space(pt(points), HERE);
+  public static Space space(double points) {
+    return new Space(pt(points), HERE);
   }
 
-  public static Box.Columns columns(int count, Box... children) {
-    return new Box.Columns(count, List.of(children), pt(2), pt(12), HERE);
+  public static Columns columns(int count, Box... children) {
+    return new Columns(count, List.of(children), pt(2), pt(12), HERE);
   }
 
-  public static Box.Droppable droppable(String group, Box child) {
-    return new Box.Droppable(group, child, Optional.empty(), HERE);
+  public static Droppable droppable(String group, Box child) {
+    return new Droppable(group, child, Optional.empty(), HERE);
   }
 
-  public static Box.Droppable shrinking(String group, Box child, Box smaller) {
-    return new Box.Droppable(group, child, Optional.of(smaller), HERE);
+  public static Droppable shrinking(String group, Box child, Box smaller) {
+    return new Droppable(group, child, Optional.of(smaller), HERE);
   }
 
   /** A circle of five holes with their numbers. */
-  public static Box.Drawing wheel(double width) {
+  public static Drawing wheel(double width) {
     List<Mark> marks = new ArrayList<>();
     marks.add(new Mark.Circle(500, 500, 480, true));
     int[][] holes = {{500, 180}, {804, 401}, {688, 759}, {312, 759}, {196, 401}};
@@ -178,7 +192,7 @@ public final class Sketch {
     }
     marks.add(new Mark.Triangle(500, 400, 600, 570, 400, 570));
     marks.add(new Mark.Line(300, 920, 700, 920));
-    return new Box.Drawing(pt(width), pt(width), marks, "Order of five nuts in a star", HERE);
+    return new Drawing(pt(width), pt(width), marks, "Order of five nuts in a star", HERE);
   }
 
   public static Form form(Box body) {

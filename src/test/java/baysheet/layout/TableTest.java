@@ -4,10 +4,12 @@ import static baysheet.layout.Sketch.*;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import baysheet.template.Box;
-import baysheet.template.Box.Align;
-import baysheet.template.Width;
+import baysheet.box.Box;
+import baysheet.box.Table;
+import baysheet.box.TextStyle;
+import baysheet.box.Width;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 class TableTest {
@@ -37,17 +39,16 @@ class TableTest {
 
   @Test
   void columnsKeepTheirDistance() {
-    Box.Table close = table(List.of(fixed(50), fixed(60)), List.of(), tr(td("a"), td("b")));
-    Box.Table apart =
-        new Box.Table(
-            close.widths(), List.of(), close.rows(), close.padding(), pt(7), "Apart", HERE);
+    Table close = table(List.of(fixed(50), fixed(60)), List.of(), tr(td("a"), td("b")));
+    Table apart =
+        new Table(close.widths(), List.of(), close.rows(), close.padding(), pt(7), "Apart", HERE);
     assertEquals(x(page(close), "b") + 7_000, x(page(apart), "b"));
     assertEquals(x(page(close), "a"), x(page(apart), "a"));
   }
 
   @Test
   void emptyColumnsMakeRoomForACellAcrossThem() {
-    Box.Table table =
+    Table table =
         table(
             List.of(NATURAL, NATURAL, SHARE),
             List.of(spanning(2, text("Handgriffe")), td("Rest")),
@@ -59,22 +60,22 @@ class TableTest {
   @Test
   void sentenceAcrossTheTableDoesNotPushItsColumnsApart() {
     List<Width> widths = List.of(NATURAL, NATURAL, SHARE);
-    Box.Table plain = table(widths, List.of(), tr(td("a"), td("b"), td("c")));
-    Box.Table said =
+    Table plain = table(widths, List.of(), tr(td("a"), td("b"), td("c")));
+    Table said =
         table(widths, List.of(), tr(td("a"), td("b"), td("c")), tr(spanning(2, text("i i i i"))));
     assertEquals(x(page(plain), "c"), x(page(said), "c"));
   }
 
   @Test
   void columnWhoseCellsAreAllDroppedIsGone() {
-    Box.Table table =
+    Table table =
         table(
             List.of(SHARE, fixed(100), fixed(50)),
             List.of(td("A"), td(droppable("g", text("B"))), td("C")),
             tr(td("a"), td(droppable("g", text("b"))), td("c")),
             tr(spanning(3, text("all"))));
-    Box thin = Thinning.of(List.of("g")).thin(table).orElseThrow();
-    Box.Table thinned = (Box.Table) thin;
+    Box thin = table.without(Set.of("g")).orElseThrow();
+    Table thinned = (Table) thin;
     assertEquals(List.of(SHARE, fixed(50)), thinned.widths());
     assertEquals(2, thinned.header().size());
     assertEquals(2, thinned.rows().get(1).cells().get(0).span());
@@ -82,13 +83,13 @@ class TableTest {
 
   @Test
   void columnWithOneCellLeftStays() {
-    Box.Table table =
+    Table table =
         table(
             List.of(SHARE, SHARE),
             List.of(),
             tr(td("a"), td(droppable("g", text("b")))),
             tr(td("c"), td("d")));
-    Box.Table thinned = (Box.Table) Thinning.of(List.of("g")).thin(table).orElseThrow();
+    Table thinned = (Table) table.without(Set.of("g")).orElseThrow();
     assertEquals(2, thinned.widths().size());
     assertEquals(2, thinned.rows().get(0).cells().size());
   }
@@ -122,14 +123,14 @@ class TableTest {
     assertTrue(Math.abs(item(page, "a").area().y() - top) < 300, PageText.print(page));
   }
 
-  private static Box.Table column(String... texts) {
-    Box.TableRow[] rows =
-        List.of(texts).stream().map(t -> tr(td(decimal(t)))).toArray(Box.TableRow[]::new);
+  private static Table column(String... texts) {
+    Table.Line[] rows =
+        List.of(texts).stream().map(t -> tr(td(decimal(t)))).toArray(Table.Line[]::new);
     return table(List.of(NATURAL), List.of(), rows);
   }
 
   private static Box decimal(String text) {
-    return text(Align.DECIMAL, run(text));
+    return text(TextStyle.Align.DECIMAL, run(text));
   }
 
   private static Page page(Box box) {

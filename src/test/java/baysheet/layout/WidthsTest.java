@@ -6,7 +6,7 @@ import static baysheet.layout.Sketch.fixed;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import baysheet.template.Width;
+import baysheet.box.Width;
 import java.util.List;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;

@@ -4,10 +4,13 @@ import static baysheet.layout.Sketch.*;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import baysheet.box.Box;
+import baysheet.box.Drawing;
+import baysheet.box.Items;
+import baysheet.box.Mark;
+import baysheet.box.Text;
 import baysheet.layout.Page;
 import baysheet.layout.Samples;
-import baysheet.template.Box;
-import baysheet.template.Mark;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -59,8 +62,8 @@ class ConformanceTest {
 
   @Test
   void headingLevelsAreNeverSkipped() throws Exception {
-    Box first = heading(Box.Role.SUBHEADING, 1100, "A small heading comes first");
-    Box second = heading(Box.Role.SUBHEADING, 1100, "and another");
+    Box first = heading(Text.Role.SUBHEADING, 1100, "A small heading comes first");
+    Box second = heading(Text.Role.SUBHEADING, 1100, "and another");
     assertConforms(List.of(PdfWriterTest.page(form(column(first, second)))), List.of());
   }
 
@@ -68,9 +71,9 @@ class ConformanceTest {
   void listsInListsAndFieldsInListsKeepToBothStandards() throws Exception {
     Box inner = ticked("i", "one", "three", "seven");
     Box outer =
-        new Box.Items(
+        new Items(
             List.of(
-                new Box.Entry(
+                new Items.Entry(
                     row(2, cell(NATURAL, text("1.")), cell(NATURAL, tick("t", "t"))), inner)),
             NATURAL,
             pt(2),
@@ -81,8 +84,8 @@ class ConformanceTest {
 
   @Test
   void checksSeeADrawingWithoutWords() throws Exception {
-    Box.Drawing drawing =
-        new Box.Drawing(pt(9), pt(9), List.of(new Mark.Line(100, 100, 900, 900)), "", HERE);
+    Drawing drawing =
+        new Drawing(pt(9), pt(9), List.of(new Mark.Line(100, 100, 900, 900)), "", HERE);
     byte[] pdf =
         WRITER.write(PdfWriterTest.page(form(drawing)), PdfWriterTest.info("one"), List.of());
     List<String> failures = Conformance.failures(pdf);

@@ -6,13 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import baysheet.box.Form;
+import baysheet.box.TextStyle;
 import baysheet.layout.Fonts;
 import baysheet.layout.Page;
 import baysheet.layout.PageFit;
 import baysheet.layout.Samples;
 import baysheet.layout.Sketch;
-import baysheet.template.Box.Align;
-import baysheet.template.Form;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -136,7 +136,7 @@ class PdfWriterTest {
         Sketch.form(
             Sketch.column(
                 Sketch.text(SYMBOLS),
-                Sketch.text(Align.LEFT, Sketch.bold(SYMBOLS)),
+                Sketch.text(TextStyle.Align.LEFT, Sketch.bold(SYMBOLS)),
                 Sketch.text("Ärger, œuvre, Žižkov, Ελλάδα, Україна, 110\u00A0N·m")));
     List<String> lines =
         text(WRITER.write(page(form), info("one"), List.of())).lines().map(String::strip).toList();

@@ -37,8 +37,9 @@ class ArchitectureTest {
               Map.entry("books", List.of("report", "yaml", "torque")),
               Map.entry("resolve", List.of("report", "torque", "books")),
               Map.entry("plan", List.of("report", "torque", "books", "resolve")),
-              Map.entry("template", List.of("report", "torque", "books", "plan")),
-              Map.entry("layout", List.of("report", "template")),
+              Map.entry("box", List.of("report")),
+              Map.entry("template", List.of("report", "torque", "books", "plan", "box")),
+              Map.entry("layout", List.of("report", "box")),
               Map.entry("record", List.of("report", "torque", "books", "plan", "layout")),
               Map.entry("pdf", List.of("report", "layout")),
               Map.entry("cli", EVERYTHING)));
@@ -101,28 +102,6 @@ class ArchitectureTest {
     assertTrue(words.sentence().endsWith("."), words.sentence());
     assertFalse(words.sentence().substring(0, words.sentence().length() - 1).contains(". "));
     assertEquals(new TreeSet<>(MAY_IMPORT.get(name)), new TreeSet<>(words.mayImport()));
-  }
-
-  @Test
-  void layoutKnowsOfTemplateTheBoxesOnly() {
-    assertTrue(PackageWords.of("layout").text().contains("template (boxes only)"));
-    DescribedPredicate<JavaClass> boxes =
-        new DescribedPredicate<>("a box or a form of boxes") {
-          @Override
-          public boolean test(JavaClass it) {
-            String name = it.getFullName();
-            return name.matches(
-                "baysheet\\.template\\.(Box|Boxes|Form|Length|Width|PenSize|Mark)(\\$.*)?");
-          }
-        };
-    noClasses()
-        .that()
-        .resideInAPackage("baysheet.layout")
-        .should()
-        .dependOnClassesThat(
-            resideInAPackage("baysheet.template").and(DescribedPredicate.not(boxes)))
-        .because("the engine knows nothing of cars, and not how boxes come about")
-        .check(Sources.CLASSES);
   }
 
   @ParameterizedTest

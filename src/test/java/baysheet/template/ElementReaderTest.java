@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import baysheet.report.Problem;
 import baysheet.report.Problems;
 import baysheet.report.Source;
+import baysheet.report.Span;
 import baysheet.template.Node.Element;
 import java.io.StringReader;
 import java.util.Map;
@@ -137,16 +138,24 @@ class ElementReaderTest {
   @Test
   void elementKnowsWhereItWasWritten() {
     Element root = read("<a at='3:7'><b at='12:1'/></a>", new Problems()).orElseThrow();
-    assertEquals(new Box.Where(3, 7), root.at());
-    assertEquals(new Box.Where(12, 1), ((Element) root.content().get(0)).at());
+    assertEquals(at(3, 7), place(root.at()));
+    assertEquals(at(12, 1), place(((Element) root.content().get(0)).at()));
   }
 
   @Test
   void markThatIsNoPlaceIsThatOfTheElementBefore() {
     Element root = read("<a at='3:7'><b at='0:1'/><c at='x'/></a>", new Problems()).orElseThrow();
     for (Node inner : root.content()) {
-      assertEquals(new Box.Where(3, 7), ((Element) inner).at());
+      assertEquals(at(3, 7), place(((Element) inner).at()));
     }
+  }
+
+  private static Position at(int line, int column) {
+    return new Position(line, column);
+  }
+
+  private static Position place(Span span) {
+    return new Position(span.line(), span.column());
   }
 
   private static Optional<String> shape(String markup) {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import baysheet.box.Form;
 import baysheet.report.Problem;
 import baysheet.report.Problems;
 import baysheet.report.Source;

@@ -3,6 +3,7 @@ package baysheet.template;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
+import baysheet.box.Form;
 import baysheet.layout.Fonts;
 import baysheet.layout.PageFit;
 import baysheet.report.Problems;

@@ -2,6 +2,7 @@ package baysheet.template;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import baysheet.box.Form;
 import baysheet.report.Problem;
 import baysheet.report.Problems;
 import baysheet.report.Source;

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import baysheet.box.Form;
 import baysheet.layout.Fonts;
 import baysheet.layout.PageCheck;
 import baysheet.layout.PageFit;

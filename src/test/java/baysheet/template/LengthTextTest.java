@@ -2,6 +2,7 @@ package baysheet.template;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import baysheet.box.Length;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Optional;

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import baysheet.books.Moment;
+import baysheet.box.Form;
 import baysheet.layout.Fonts;
 import baysheet.layout.PageFit;
 import baysheet.plan.CautionLine;

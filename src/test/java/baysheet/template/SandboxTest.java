@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import baysheet.box.Form;
+import baysheet.box.Text;
 import baysheet.report.Problem;
 import baysheet.report.Problems;
 import baysheet.report.Source;
@@ -86,7 +88,7 @@ class SandboxTest {
             + "<text>${sheet.head.title}</text></form>";
     Problems problems = new Problems();
     Form form = fill(layout, "<b>&amp;</b> ${1+1}", problems).orElseThrow();
-    Box.Text text = (Box.Text) form.body();
+    Text text = (Text) form.body();
     assertEquals("<b>&amp;</b> ${1+1}", text.runs().get(0).text());
     assertFalse(text.runs().get(0).bold());
   }

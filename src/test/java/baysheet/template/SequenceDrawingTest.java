@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import baysheet.box.Form;
 import baysheet.layout.Fonts;
 import baysheet.layout.Item;
 import baysheet.layout.Page;

@@ -1,4 +1,4 @@
-package baysheet.template;
+package baysheet.box;
 
 /**
  * A length: whole thousandths of a point, or thousandths of the body size.

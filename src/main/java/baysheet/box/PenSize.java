@@ -1,4 +1,4 @@
-package baysheet.template;
+package baysheet.box;
 
 /** The size of a box for a pen, in thousandths of a point: wanted, and the least that will do. */
 public record PenSize(long width, long height, long leastWidth, long leastHeight) {

@@ -1,32 +1,33 @@
-package baysheet.layout;
+package baysheet.box;
 
-import baysheet.template.Box;
-import baysheet.template.Length;
-import baysheet.template.Width;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
- * Takes dropped groups out of a table. A column all of whose cells are gone goes with them, and
- * cells that span it become narrower; any other cell that is gone leaves an empty one.
+ * Takes the groups that give way out of a table. A column all of whose cells are gone goes with
+ * them, and cells that span it become narrower; any other cell that is gone leaves an empty one.
  */
-final class TableThinning {
-  private final Thinning thinning;
-  private final Box.Table table;
+final class TableReduction {
+  private final Table table;
+  private final Set<String> groups;
   private final boolean[] gone;
 
-  TableThinning(Thinning thinning, Box.Table table) {
-    this.thinning = thinning;
+  TableReduction(Table table, Set<String> groups) {
     this.table = table;
+    this.groups = groups;
     gone = new boolean[table.widths().size()];
   }
 
-  Box.Table thin() {
+  Table table() {
     List<List<Slot>> rows = new ArrayList<>();
     rows.add(slots(table.header()));
     table.rows().forEach(row -> rows.add(slots(row.cells())));
+    if (rows.stream().flatMap(List::stream).allMatch(Slot::isWhole)) {
+      return table;
+    }
     findGone(rows);
     List<Width> widths = new ArrayList<>();
     for (int i = 0; i < gone.length; i++) {
@@ -34,11 +35,11 @@ final class TableThinning {
         widths.add(table.widths().get(i));
       }
     }
-    List<Box.TableRow> body = new ArrayList<>();
+    List<Table.Line> body = new ArrayList<>();
     for (int i = 0; i < table.rows().size(); i++) {
-      body.add(new Box.TableRow(cells(rows.get(i + 1)), table.rows().get(i).heavyRuleAbove()));
+      body.add(new Table.Line(cells(rows.get(i + 1)), table.rows().get(i).heavyRuleAbove()));
     }
-    return new Box.Table(
+    return new Table(
         widths,
         cells(rows.get(0)),
         body,
@@ -48,11 +49,11 @@ final class TableThinning {
         table.at());
   }
 
-  private List<Slot> slots(List<Box.TableCell> cells) {
+  private List<Slot> slots(List<Table.Cell> cells) {
     List<Slot> slots = new ArrayList<>();
     int column = 0;
-    for (Box.TableCell cell : cells) {
-      slots.add(new Slot(column, cell, thinning.thin(cell.child())));
+    for (Table.Cell cell : cells) {
+      slots.add(new Slot(column, cell, cell.child().without(groups)));
       column += cell.span();
     }
     if (column > gone.length) {
@@ -78,8 +79,8 @@ final class TableThinning {
     }
   }
 
-  private List<Box.TableCell> cells(List<Slot> slots) {
-    List<Box.TableCell> cells = new ArrayList<>();
+  private List<Table.Cell> cells(List<Slot> slots) {
+    List<Table.Cell> cells = new ArrayList<>();
     for (Slot slot : slots) {
       int span = 0;
       for (int i = slot.column(); i < slot.column() + slot.cell().span(); i++) {
@@ -93,10 +94,14 @@ final class TableThinning {
   }
 
   /** A cell, the column it starts in, and what is left in it. */
-  private record Slot(int column, Box.TableCell cell, Optional<Box> child) {
-    Box.TableCell with(int span) {
-      Box kept = child.orElse(new Box.Space(Length.ZERO, cell.child().at()));
-      return new Box.TableCell(kept, span, cell.vertical(), cell.rowHeader());
+  private record Slot(int column, Table.Cell cell, Optional<Box> child) {
+    boolean isWhole() {
+      return child.isPresent() && child.get() == cell.child();
+    }
+
+    Table.Cell with(int span) {
+      Box kept = child.orElse(new Space(Length.ZERO, cell.child().at()));
+      return new Table.Cell(kept, span, cell.vertical(), cell.rowHeader());
     }
   }
 }

@@ -1,4 +1,4 @@
-package baysheet.template;
+package baysheet.box;
 
 import java.util.List;
 import java.util.Objects;

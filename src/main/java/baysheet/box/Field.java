@@ -1,0 +1,39 @@
+package baysheet.box;
+
+import baysheet.report.Span;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * An empty box for a pen. It never scales with the text: it is drawn at its preferred size, or at
+ * its smallest where the page is tight.
+ *
+ * @param name the name under which the record lists its position
+ * @param kind what is written in it: tick, value, initials, signature, line …
+ * @param alternate what it is for, for a screen reader
+ */
+public record Field(String name, String kind, PenSize size, String alternate, Span at)
+    implements Leaf {
+  public Field {
+    Objects.requireNonNull(name);
+    Objects.requireNonNull(kind);
+    Objects.requireNonNull(size);
+    Objects.requireNonNull(alternate);
+    Objects.requireNonNull(at);
+  }
+
+  @Override
+  public List<Printed> printed() {
+    return List.of();
+  }
+
+  @Override
+  public String element() {
+    return "field";
+  }
+
+  @Override
+  public <R> R accept(BoxVisitor<R> visitor) {
+    return visitor.field(this);
+  }
+}

@@ -1,0 +1,64 @@
+package baysheet.box;
+
+import baysheet.report.Span;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/** A list; each item has a label (a number, a tick box) and a body. */
+public record Items(List<Entry> entries, Width label, Length gap, Length between, Span at)
+    implements Container {
+  public Items {
+    entries = List.copyOf(entries);
+    Objects.requireNonNull(label);
+    Objects.requireNonNull(gap);
+    Objects.requireNonNull(between);
+    Objects.requireNonNull(at);
+  }
+
+  @Override
+  public List<Box> children() {
+    return entries.stream().flatMap(entry -> Stream.of(entry.label(), entry.body())).toList();
+  }
+
+  @Override
+  public Optional<Box> without(Set<String> groups) {
+    return Kept.container(
+        this,
+        entries,
+        entry -> entry.without(groups),
+        kept -> new Items(kept, label, gap, between, at));
+  }
+
+  @Override
+  public List<String> groups() {
+    return List.of();
+  }
+
+  @Override
+  public String element() {
+    return "items";
+  }
+
+  @Override
+  public <R> R accept(BoxVisitor<R> visitor) {
+    return visitor.items(this);
+  }
+
+  /** An entry of a list. */
+  public record Entry(Box label, Box body) {
+    public Entry {
+      Objects.requireNonNull(label);
+      Objects.requireNonNull(body);
+    }
+
+    /** An entry whose body is gone is gone; one whose label is gone keeps its place. */
+    private Optional<Entry> without(Set<String> groups) {
+      Box sign = label.without(groups).orElse(new Space(Length.ZERO, label.at()));
+      return body.without(groups)
+          .map(kept -> sign == label && kept == body ? this : new Entry(sign, kept));
+    }
+  }
+}

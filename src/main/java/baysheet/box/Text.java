@@ -1,0 +1,80 @@
+package baysheet.box;
+
+import baysheet.report.Span;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * A paragraph.
+ *
+ * @param style size, weight, alignment
+ * @param role what the paragraph is to a screen reader
+ */
+public record Text(List<Run> runs, TextStyle style, Role role, Span at) implements Box {
+  public Text {
+    runs = List.copyOf(runs);
+    Objects.requireNonNull(style);
+    Objects.requireNonNull(role);
+    Objects.requireNonNull(at);
+  }
+
+  @Override
+  public List<Box> children() {
+    return List.of();
+  }
+
+  @Override
+  public Optional<Box> without(Set<String> groups) {
+    List<Run> kept =
+        Kept.of(
+            runs,
+            run ->
+                run.group().filter(groups::contains).isPresent()
+                    ? Optional.empty()
+                    : Optional.of(run));
+    return Optional.of(kept == runs ? this : new Text(kept, style, role, at));
+  }
+
+  @Override
+  public List<String> groups() {
+    return runs.stream().flatMap(run -> run.group().stream()).toList();
+  }
+
+  @Override
+  public List<Printed> printed() {
+    return runs.stream().map(run -> new Printed(run.text(), run.bold())).toList();
+  }
+
+  @Override
+  public String element() {
+    return "text";
+  }
+
+  @Override
+  public <R> R accept(BoxVisitor<R> visitor) {
+    return visitor.text(this);
+  }
+
+  /**
+   * A stretch of text in one weight.
+   *
+   * @param group the group with which it is dropped, if any
+   */
+  public record Run(String text, boolean bold, Optional<String> group) {
+    public Run {
+      Objects.requireNonNull(text);
+      Objects.requireNonNull(group);
+    }
+  }
+
+  /** What a paragraph is to a screen reader. */
+  public enum Role {
+    TITLE,
+    HEADING,
+    SUBHEADING,
+    PARAGRAPH,
+    DECORATION
+  }
+}

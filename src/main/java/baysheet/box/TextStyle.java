@@ -1,0 +1,27 @@
+package baysheet.box;
+
+import java.util.Objects;
+
+/**
+ * How text is set.
+ *
+ * @param scale thousandths of the body size
+ * @param floor never smaller, in thousandths of a point
+ * @param ceiling never larger, in thousandths of a point
+ */
+public record TextStyle(int scale, long floor, long ceiling, Align align) {
+  public TextStyle {
+    Objects.requireNonNull(align);
+    if (scale < 1 || floor < 1 || ceiling < floor) {
+      throw new IllegalArgumentException("style " + scale + ", " + floor + ".." + ceiling);
+    }
+  }
+
+  /** Where text stands in its width; {@code DECIMAL} lines up on the decimal point of a column. */
+  public enum Align {
+    LEFT,
+    CENTRE,
+    RIGHT,
+    DECIMAL
+  }
+}
