@@ -11,6 +11,7 @@ import baysheet.report.Nearest;
 import baysheet.report.Problem;
 import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
+import baysheet.report.Span;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -21,7 +22,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /**
  * What a job asks for, and everything that gives access to it. Where several procedures serve one
@@ -125,13 +125,36 @@ final class AccessRule {
 
   private Problem loop(TaskId again, Located<?> access) {
     List<TaskId> circle = new ArrayList<>(path);
-    circle = circle.subList(circle.indexOf(again), circle.size());
-    String written =
-        circle.stream().map(TaskId::toString).collect(Collectors.joining(", ")) + ", " + again;
-    return Problem.of(
-        ProblemCode.ACCESS_LOOP,
-        access.at(),
-        "these procedures need access by each other in a loop: " + written);
+    circle = new ArrayList<>(circle.subList(circle.indexOf(again), circle.size()));
+    circle.add(again);
+    List<String> wants = new ArrayList<>();
+    for (int i = 1; i < circle.size(); i++) {
+      wants.add(circle.get(i - 1) + " is behind " + circle.get(i));
+    }
+    Problem problem =
+        Problem.of(
+                ProblemCode.ACCESS_LOOP,
+                access.at(),
+                String.join(", ", wants) + ": none of these can be opened first")
+            .expecting("one of these procedures without the next one under behind");
+    for (int i = 1; i < circle.size() - 1; i++) {
+      Span behind = behind(circle.get(i - 1), circle.get(i));
+      problem = problem.seeAlso(circle.get(i - 1).procedure(), behind);
+    }
+    return problem;
+  }
+
+  /** Where a procedure says that it is behind another one, by its name or by its role. */
+  private Span behind(TaskId id, TaskId access) {
+    Optional<String> role = procedure(access).serves().map(Located::value);
+    return procedure(id).behind().stream()
+        .filter(
+            it ->
+                it.value().procedure().equals(access.procedure())
+                    || role.equals(Optional.of(it.value().procedure())))
+        .findFirst()
+        .map(Located::at)
+        .orElse(procedure(id).name().at());
   }
 
   private Procedure procedure(TaskId id) {

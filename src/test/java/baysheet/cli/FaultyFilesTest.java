@@ -15,6 +15,7 @@ import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** What is wrong in one job is told with its place, and keeps no other job from its sheet. */
@@ -152,5 +153,37 @@ class FaultyFilesTest {
     garage.change(JOB, "plate: HW 14-501", "plate: 0012");
     garage.sheets();
     assertTrue(Paper.of(Garage.bytes(garage.made("501.pdf"))).text().contains(" 0012 "));
+  }
+
+  /**
+   * What check refuses in a book or a procedure that a job uses, sheets refuses as well. The van's
+   * book would print the figure of the book that it is like.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "vehicles/hollin-wren-van-2016.yaml, wheel-nut:, wheel-nutt:, 9:5, missing-key",
+    "vehicles/hollin-wren-2014.yaml, 'traits: [', 'traits: [abss, ', 7:10, unknown-trait",
+    "vehicles/hollin-wren-2014.yaml, 'traits: [', 'checked: {by: T11, on: 2026-01-02}\ntraits: [', 7:15, unknown-person",
+  })
+  void whatIsWrongInABookThatAJobUsesKeepsItsSheet(
+      String file, String what, String with, String at, String code) {
+    Garage garage = Garage.in(folder);
+    garage.change(JOB, "book: hollin-wren-2014", "book: hollin-wren-van-2016");
+    garage.change(file, what, with);
+    Garage.Run run = garage.sheets(garage.job("501").toString());
+    assertEquals(Exit.PROBLEMS, run.exit(), run.err());
+    run.reports(file + ":" + at, code);
+    assertFalse(garage.written().containsKey("2026-04-07/501.pdf"));
+    assertTrue(garage.run("check", garage.root.toString()).err().contains(file + ":" + at));
+  }
+
+  @Test
+  void whatIsWrongInAProcedureThatNoJobUsesKeepsNoSheet() {
+    Garage garage = Garage.in(folder);
+    garage.write(
+        "procedures/spare.yaml",
+        "procedure: spare\ntitle: Spare\nat: vehicle\nwork: [{do: Look, hazards: [no-such]}]\n");
+    assertEquals(Exit.DONE, garage.sheets(garage.job("501").toString()).exit());
+    assertEquals(Exit.PROBLEMS, garage.run("check", garage.root.toString()).exit());
   }
 }

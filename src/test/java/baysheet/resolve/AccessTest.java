@@ -127,8 +127,8 @@ class AccessTest {
     assertEquals(
         "procedures/wheel-off.yaml:4:10 access-loop", problem.at() + " " + problem.code().word());
     assertEquals(
-        "these procedures need access by each other in a loop:"
-            + " arm at front-left, wheel-off at front-left, arm at front-left",
+        "arm at front-left is behind wheel-off at front-left, wheel-off at front-left is behind arm"
+            + " at front-left: none of these can be opened first",
         problem.what());
   }
 
