@@ -49,7 +49,8 @@ public enum Drive {
                     : hasInchUnit && size.equals(drive.inches))
         .findFirst()
         .<Reading<Drive>>map(Read::new)
-        .orElseGet(() -> new Misread<>(WrittenText.quoted(text) + " is no square drive", EXPECTED));
+        .orElseGet(
+            () -> new Misread<>(WrittenText.quoted(text) + " is not a square drive", EXPECTED));
   }
 
   /** As printed. */

@@ -77,7 +77,7 @@ public record Head(Form form, String size) {
         .orElseGet(
             () ->
                 new Misread<>(
-                    WrittenText.quoted(written) + " begins with no form of head", EXPECTED));
+                    WrittenText.quoted(written) + " does not begin with a form of head", EXPECTED));
   }
 
   /** As printed; a line never breaks inside it. */

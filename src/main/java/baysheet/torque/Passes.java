@@ -56,7 +56,7 @@ public record Passes(List<BigDecimal> percents, boolean checkRound) {
     return rises(percents)
         ? new Read<>(new Passes(percents, percents.size() > 1))
         : new Misread<>(
-            "the passes do not rise to 100 %", "one, or shares such as [30 %, 60 %, 100 %]");
+            "the passes do not increase to 100 %", "one, or shares such as [30 %, 60 %, 100 %]");
   }
 
   /** What each pass comes to, in the torque's unit, unrounded. */

@@ -48,7 +48,8 @@ final class Plausible {
     return inside
         ? new Read<>(quantity)
         : new Misread<>(
-            quantity.print() + " is absurd as " + dimension.phrase(), span.sentence(dimension));
+            quantity.print() + " is not plausible as " + dimension.phrase(),
+            span.sentence(dimension));
   }
 
   /** Whether the dimension knows values below nought. */

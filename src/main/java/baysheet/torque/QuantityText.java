@@ -133,7 +133,8 @@ public final class QuantityText {
     return low <= likely && likely <= high
         ? new Read<>(new ThreePoint(low, likely, high))
         : new Misread<>(
-            quoted(text) + " does not rise", "the best case, the usual and the worst: 3/5/12 min");
+            quoted(text) + " is not in increasing order",
+            "the best case, the usual and the worst: 3/5/12 min");
   }
 
   private static Reading<String> sign(String sign, String text, Dimension expected) {
@@ -141,7 +142,7 @@ public final class QuantityText {
       return new Read<>("");
     }
     if (sign.equals("+")) {
-      return new Misread<>(quoted(text) + " carries a sign", like(expected));
+      return new Misread<>(quoted(text) + " has a sign", like(expected));
     }
     return Plausible.mayBeNegative(expected)
         ? new Read<>("-")
@@ -159,7 +160,8 @@ public final class QuantityText {
     String joined = INNER_SPACE.matcher(figure).replaceFirst("-");
     return figure.contains("/") && !Fraction.is(joined)
         ? new Misread<>(
-            quoted(text) + " is no fraction of an inch in use", "halves to sixty-fourths: 3/8 in")
+            quoted(text) + " is not a common fraction of an inch",
+            "halves to sixty-fourths: 3/8 in")
         : new Read<>(joined);
   }
 
@@ -260,7 +262,7 @@ public final class QuantityText {
 
     private static Reading<List<Quantity>> ordered(Quantity from, Quantity to, String text) {
       return from.isAbove(to)
-          ? new Misread<>(quoted(text) + " runs downwards", "the lower end first")
+          ? new Misread<>(quoted(text) + " has the higher end first", "the lower end first")
           : new Read<>(List.of(from, to));
     }
   }

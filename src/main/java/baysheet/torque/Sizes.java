@@ -86,7 +86,8 @@ enum Sizes {
   }
 
   private <V> Reading<V> misread(String text) {
-    return new Misread<>(WrittenText.quoted(text) + " is no size of this form of head", expected());
+    return new Misread<>(
+        WrittenText.quoted(text) + " is not a size of this form of head", expected());
   }
 
   private String expected() {

@@ -88,7 +88,8 @@ public sealed interface Stage permits Stage.Torque, Stage.Angle, Stage.Loosen {
 
   private static Reading<Stage> turned(Quantity angle) {
     return angle.value().signum() == 0
-        ? new Misread<>("a stage of " + angle.print() + " turns nothing", "an angle such as +90°")
+        ? new Misread<>(
+            "a stage of " + angle.print() + " does not turn the fastener", "an angle such as +90°")
         : new Read<>(new Angle(angle));
   }
 }

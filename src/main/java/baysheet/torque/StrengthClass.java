@@ -46,7 +46,7 @@ public record StrengthClass(String label, Strength strength) {
         .orElseGet(
             () ->
                 new Misread<StrengthClass>(
-                        WrittenText.quoted(text) + " is no strength class known here", EXPECTED)
+                        WrittenText.quoted(text) + " is not a known strength class", EXPECTED)
                     .near(nearest(text)));
   }
 

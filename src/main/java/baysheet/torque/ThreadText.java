@@ -87,7 +87,7 @@ final class ThreadText {
     }
     return word.contains(",")
         ? misread(text, "has a comma in its figure")
-        : misread(text, "is no thread designation");
+        : misread(text, "is not a thread designation");
   }
 
   /** Without zeros too many, with a point, the letter M and the letters for left-handed. */

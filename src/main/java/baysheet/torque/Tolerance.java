@@ -48,7 +48,8 @@ final class Tolerance {
 
   private static Reading<Target> absurd(String text) {
     return new Misread<>(
-        WrittenText.quoted(text) + " has an absurd tolerance", "a tolerance such as ± 5 %");
+        WrittenText.quoted(text) + " has a tolerance that is not plausible",
+        "a tolerance such as ± 5 %");
   }
 
   private static Target target(Quantity middle, Quantity above, Quantity below, String written) {

@@ -35,7 +35,8 @@ public enum Treatment {
         .<Reading<Treatment>>map(Read::new)
         .orElseGet(
             () ->
-                new Misread<>(WrittenText.quoted(text) + " is no treatment of a thread", words()));
+                new Misread<>(
+                    WrittenText.quoted(text) + " is not a treatment of a thread", words()));
   }
 
   /** The word of the files. */

@@ -107,8 +107,8 @@ public record Wrench(
     }
     if (!from.isBelow(to)) {
       return misread(
-          "the scale from " + from.print() + " to " + to.print() + " has no length",
-          "the lowest mark first");
+          "the scale from " + from.print() + " to " + to.print() + " is empty",
+          "the lower end of the scale under from, and the higher end under to");
     }
     if (from.value().signum() <= 0 || step.value().signum() <= 0 || step.isAbove(to)) {
       return misread("no mark lies at " + step.print() + " from the next", "a step of its scale");

@@ -191,7 +191,7 @@ class FrictionTest {
   @Test
   void anotherWordIsNoTreatment() {
     Misread<Treatment> misread = fault(Treatment.parse("greasy"));
-    assertEquals("\"greasy\" is no treatment of a thread", misread.what());
+    assertEquals("\"greasy\" is not a treatment of a thread", misread.what());
     assertEquals(
         "dry, oiled, locking-compound, anti-seize, grease, sealant, as-delivered, not-stated",
         misread.expected());

@@ -56,10 +56,10 @@ class PassesTest {
 
   @ParameterizedTest
   @CsvSource({
-    "30 %;60 %, the passes do not rise to 100 %",
-    "60 %;30 %;100 %, the passes do not rise to 100 %",
-    "50 %;50 %;100 %, the passes do not rise to 100 %",
-    "0 %;100 %, the passes do not rise to 100 %",
+    "30 %;60 %, the passes do not increase to 100 %",
+    "60 %;30 %;100 %, the passes do not increase to 100 %",
+    "50 %;50 %;100 %, the passes do not increase to 100 %",
+    "0 %;100 %, the passes do not increase to 100 %",
     "30;100 %, '\"30\" has no unit'",
     "one;two, '\"one\" does not begin with a figure'"
   })

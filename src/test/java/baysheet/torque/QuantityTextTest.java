@@ -139,11 +139,11 @@ class QuantityTextTest {
         "81 lbf·ft|LENGTH|is a torque, not a length",
         "-110 N·m|TORQUE|is negative",
         "−110 N·m|TORQUE|is negative",
-        "+110 N·m|TORQUE|carries a sign",
-        "0 N·m|TORQUE|is absurd as a torque",
-        "0.009 N·m|TORQUE|is absurd as a torque",
-        "3001 N·m|TORQUE|is absurd as a torque",
-        "2213 lbf·ft|TORQUE|is absurd as a torque",
+        "+110 N·m|TORQUE|has a sign",
+        "0 N·m|TORQUE|is not plausible as a torque",
+        "0.009 N·m|TORQUE|is not plausible as a torque",
+        "3001 N·m|TORQUE|is not plausible as a torque",
+        "2213 lbf·ft|TORQUE|is not plausible as a torque",
         "010 N·m|TORQUE|begins with a zero too many",
         ".5 N·m|TORQUE|no figure before its point",
         "N·m|TORQUE|does not begin with a figure",
@@ -151,14 +151,14 @@ class QuantityTextTest {
         "1e3 N·m|TORQUE|unknown unit",
         "1.1.0 N·m|TORQUE|has two points",
         "3/8 N·m|TORQUE|has a fraction",
-        "3/7 in|LENGTH|no fraction of an inch",
+        "3/7 in|LENGTH|not a common fraction of an inch",
         "3/8|LENGTH|has no unit",
         "1 640 kg|MASS|something between its thousands",
         "4 qt|VOLUME|unknown unit \"qt\"",
-        "721°|ANGLE|is absurd as an angle",
-        "101 %|SHARE|is absurd as a share",
-        "13 m|LENGTH|is absurd as a length",
-        "61 t|MASS|is absurd as a mass"
+        "721°|ANGLE|is not plausible as an angle",
+        "101 %|SHARE|is not plausible as a share",
+        "13 m|LENGTH|is not plausible as a length",
+        "61 t|MASS|is not plausible as a mass"
       })
   void whatIsWrongIsSaidInWords(String text, Dimension dimension, String words) {
     Misread<?> fault = misread(QuantityText.quantity(text, dimension));
@@ -228,8 +228,8 @@ class QuantityTextTest {
         "3/5 min|two figures",
         "3/5/12/20 min|more than three figures",
         "3/5/12|has no unit",
-        "5/3/12 min|does not rise",
-        "3/12/5 min|does not rise",
+        "5/3/12 min|is not in increasing order",
+        "3/12/5 min|is not in increasing order",
         "3//12 min|does not begin with a figure",
         "5 mm|is a length",
         "-5 min|is negative"

@@ -54,22 +54,22 @@ class SocketTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "19 mm|begins with no form of head",
-        "torq T60|begins with no form of head",
-        "hexagon 19 mm|begins with no form of head",
-        "hex|begins with no form of head",
+        "19 mm|does not begin with a form of head",
+        "torq T60|does not begin with a form of head",
+        "hexagon 19 mm|does not begin with a form of head",
+        "hex|does not begin with a form of head",
         "hex 19|has no unit",
         "hex T60|does not begin with a figure",
-        "hex 19 cm|is no size of this form of head",
-        "hex 1 mm|is no size of this form of head",
-        "hex 101 mm|is no size of this form of head",
+        "hex 19 cm|is not a size of this form of head",
+        "hex 1 mm|is not a size of this form of head",
+        "hex 101 mm|is not a size of this form of head",
         "hex 19,5 mm|has a comma",
         "hex 19 N·m|is a torque",
-        "six-lobe 60|is no size of this form of head",
-        "six-lobe E14|is no size of this form of head",
-        "external six-lobe T14|is no size of this form of head",
-        "12-point key 10 mm|is no size of this form of head",
-        "cross T2|is no size of this form of head"
+        "six-lobe 60|is not a size of this form of head",
+        "six-lobe E14|is not a size of this form of head",
+        "external six-lobe T14|is not a size of this form of head",
+        "12-point key 10 mm|is not a size of this form of head",
+        "cross T2|is not a size of this form of head"
       })
   void anythingElseIsNoHead(String text, String words) {
     Misread<Head> misread = fault(Head.parse(text));
@@ -160,7 +160,7 @@ class SocketTest {
   @ParameterizedTest
   @CsvSource({"1/2", "5/8 in", "1 mm", "12.5 in", "half", "12.5"})
   void anythingElseIsNoDrive(String text) {
-    assertEquals('"' + text + "\" is no square drive", fault(Drive.parse(text)).what());
+    assertEquals('"' + text + "\" is not a square drive", fault(Drive.parse(text)).what());
   }
 
   @Test

@@ -115,6 +115,6 @@ class StrengthClassTest {
   @ParameterizedTest
   @ValueSource(strings = {"8,8", "8.9", "109", "11", "grade 3", "A6-70", "A2-60", "A2", ""})
   void anythingElseIsRefused(String text) {
-    assertTrue(fault(StrengthClass.parse(text)).what().contains("is no strength class"));
+    assertTrue(fault(StrengthClass.parse(text)).what().contains("is not a known strength class"));
   }
 }

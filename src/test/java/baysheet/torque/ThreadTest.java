@@ -118,9 +118,9 @@ class ThreadTest {
       value = {
         "M12x1,5|has a comma in its figure",
         "M12×1,5|has a comma in its figure",
-        "12x1.5|is no thread designation",
-        "M12x|is no thread designation",
-        "G1/4|is no thread designation",
+        "12x1.5|is not a thread designation",
+        "M12x|is not a thread designation",
+        "G1/4|is not a thread designation",
         "M13|has no coarse pitch",
         "M12x15|has a pitch that ISO 261 does not know",
         "M12x2|has a pitch that ISO 261 does not know",

@@ -47,9 +47,9 @@ class TighteningTest {
       value = {
         "+90|has no unit",
         "+25 N·m|is a torque, not an angle",
-        "+0°|turns nothing",
-        "0°|turns nothing",
-        "+900°|is absurd as an angle",
+        "+0°|does not turn the fastener",
+        "0°|does not turn the fastener",
+        "+900°|is not plausible as an angle",
         "90|has no unit",
         "tight|does not begin with a figure",
         "-90°|is negative"

@@ -92,8 +92,8 @@ class WrenchTest {
       value = {
         "20 N·m|200 N·m|1 lbf·ft|4|370 mm|different units",
         "20 lbf·ft|200 N·m|1 N·m|4|370 mm|different units",
-        "200 N·m|20 N·m|1 N·m|4|370 mm|has no length",
-        "20 N·m|20 N·m|1 N·m|4|370 mm|has no length",
+        "200 N·m|20 N·m|1 N·m|4|370 mm|is empty",
+        "20 N·m|20 N·m|1 N·m|4|370 mm|is empty",
         "20 N·m|200 N·m|201 N·m|4|370 mm|no mark lies",
         "20 N·m|200 N·m|1 N·m|0|370 mm|an accuracy of 0 %",
         "20 N·m|200 N·m|1 N·m|100|370 mm|an accuracy of 100 %",
