@@ -130,12 +130,15 @@ public record Catalogue(
    * @param once whether it is done once for all places that bring it, and not at each
    * @param allBack whether everything else of the job must be back on first, as before an engine
    *     runs
+   * @param beforeCovered whether it comes as soon as what brings it is on, before anything that
+   *     came off earlier covers it
    * @param fills circuits that are filled in it, each with what the book says of its fluid
    */
   public record CheckStep(
       List<Located<String>> whileOff,
       boolean once,
       boolean allBack,
+      boolean beforeCovered,
       Optional<Located<ThreePoint>> takes,
       List<Located<Procedure.Use>> uses,
       List<Located<String>> fills) {

@@ -56,6 +56,7 @@ final class RuleReader {
             Words.once(map.listOrOne("while-off", Read.name()), map.problems()),
             map.yesNo("once", false),
             map.yesNo("all-back", false),
+            map.yesNo("before-covered", false),
             map.optional("takes", Figures.minutes()),
             map.listOrOne("uses", StepReader.USE),
             map.listOrOne("fills", Read.name()));

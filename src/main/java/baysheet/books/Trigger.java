@@ -67,6 +67,11 @@ public record Trigger(
       return compareTo(BAY) >= 0;
     }
 
+    /** Whether its names are those of items, or of kinds of items. */
+    public boolean isOfItems() {
+      return compareTo(CIRCUIT) < 0;
+    }
+
     /** Whether it asks for a procedure as a whole, not for one of its steps. */
     public boolean isOfProcedure() {
       return this == PROCEDURE || this == SERVES;
@@ -87,6 +92,15 @@ public record Trigger(
   /** The names of a condition; none when it is not asked for. */
   public List<String> names(Condition condition) {
     return asked.getOrDefault(condition, List.of()).stream().map(Located::value).toList();
+  }
+
+  /** Names and kinds of the items it asks for, whatever is to be done to them. */
+  public List<String> items() {
+    return asked.entrySet().stream()
+        .filter(condition -> condition.getKey().isOfItems())
+        .flatMap(condition -> condition.getValue().stream())
+        .map(Located::value)
+        .toList();
   }
 
   /** Whether it asks for something that is done in a single step. */

@@ -18,6 +18,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
@@ -38,7 +39,11 @@ final class CheckSteps {
    * @param brought the tasks that bring it
    */
   private record Waiting(
-      int node, Catalogue.CheckStep step, List<Integer> by, Set<TaskId> brought) {}
+      int node,
+      Catalogue.Rule rule,
+      Catalogue.CheckStep step,
+      List<Integer> by,
+      Set<TaskId> brought) {}
 
   private final Resolved resolved;
   private final Layers layers;
@@ -83,7 +88,7 @@ final class CheckSteps {
     }
     byPlace.forEach(
         (place, nodes) -> {
-          waiting.add(new Waiting(drafts.size(), step, nodes, tasks(nodes)));
+          waiting.add(new Waiting(drafts.size(), rule, step, nodes, tasks(nodes)));
           drafts.add(Draft.check(place, rule, step));
         });
   }
@@ -122,14 +127,15 @@ final class CheckSteps {
   void link(List<Set<Integer>> before) {
     for (Waiting check : waiting) {
       Set<Integer> around = around(check);
-      List<Integer> later =
-          around.stream().filter(node -> mustWait(drafts.get(node), check)).toList();
+      Set<Integer> later = new LinkedHashSet<>(covering(check));
+      around.stream().filter(node -> mustWait(drafts.get(node), check)).forEach(later::add);
+      elsewhere(check, Draft::doUp).stream()
+          .filter(node -> !isBroughtBehind(check, node, before))
+          .forEach(later::add);
       Set<Integer> behind = following(later, before);
       before.get(check.node()).addAll(check.by());
-      around.stream()
-          .filter(node -> !behind.contains(node))
-          .forEach(node -> before.get(check.node()).add(node));
-      earlierChecks(check).stream()
+      Stream.of(around, earlierChecks(check), elsewhere(check, Draft::undo))
+          .flatMap(Collection::stream)
           .filter(node -> !behind.contains(node))
           .forEach(node -> before.get(check.node()).add(node));
       later.forEach(node -> before.get(node).add(check.node()));
@@ -178,12 +184,82 @@ final class CheckSteps {
         || check.brought().stream().anyMatch(task -> layers.isOpenAround(item, task));
   }
 
+  /** Steps of other tasks that take off or put on what must be off, where the check is made. */
+  private List<Integer> elsewhere(Waiting check, Function<Draft, List<ItemAt>> items) {
+    Place place = drafts.get(check.node()).place();
+    List<Integer> nodes = new ArrayList<>();
+    for (int node = 0; node < chains.drafts().size(); node++) {
+      boolean concerns =
+          items.apply(drafts.get(node)).stream()
+              .filter(item -> meet(item.place(), place))
+              .anyMatch(
+                  item -> check.step().whileOff().stream().anyMatch(off -> is(item, off.value())));
+      if (concerns) {
+        nodes.add(node);
+      }
+    }
+    return nodes;
+  }
+
+  private static boolean meet(Place one, Place other) {
+    return one == other || one.outward().contains(other) || other.outward().contains(one);
+  }
+
+  /** Whether a check is brought only once a step is done, so that it cannot come before it. */
+  private static boolean isBroughtBehind(Waiting check, int node, List<Set<Integer>> before) {
+    return !Collections.disjoint(following(List.of(node), before), check.by());
+  }
+
+  /**
+   * What covers the thing that brings a check, where it is to be seen before: all that its tasks
+   * put on behind it, and what gives access to them.
+   */
+  private Set<Integer> covering(Waiting check) {
+    Set<Integer> covering = new LinkedHashSet<>();
+    if (check.step().beforeCovered()) {
+      Set<ItemAt> things = things(check);
+      for (TaskId task : check.brought()) {
+        covering.addAll(behind(chains.of(task), things));
+        layers
+            .around(task)
+            .forEach(access -> covering.addAll(chains.of(access).close()));
+      }
+    }
+    return covering;
+  }
+
+  /** The items for which a check is made: those that its rule names, or all that bring it. */
+  private Set<ItemAt> things(Waiting check) {
+    Set<ItemAt> all = new LinkedHashSet<>();
+    check.by().forEach(node -> all.addAll(drafts.get(node).undo()));
+    Set<ItemAt> named = new LinkedHashSet<>(all);
+    named.removeIf(
+        item ->
+            check.rule().when().stream()
+                .flatMap(when -> when.items().stream())
+                .noneMatch(name -> is(item, name)));
+    return named.isEmpty() ? all : named;
+  }
+
+  /** Steps of a task that put something on behind the last that puts one of these on. */
+  private List<Integer> behind(StepChains.Chains own, Set<ItemAt> things) {
+    List<Integer> all =
+        Stream.of(own.open(), own.work(), own.close()).flatMap(List::stream).toList();
+    int last = all.size();
+    for (int i = 0; i < all.size(); i++) {
+      if (!Collections.disjoint(drafts.get(all.get(i)).doUp(), things)) {
+        last = i + 1;
+      }
+    }
+    return all.subList(Math.min(last, all.size()), all.size());
+  }
+
   private boolean is(ItemAt item, String name) {
     return item.item().equals(name) || resolved.thing(item).isOf(name);
   }
 
   /** Nodes, and all that come after them. */
-  private static Set<Integer> following(List<Integer> nodes, List<Set<Integer>> before) {
+  private static Set<Integer> following(Collection<Integer> nodes, List<Set<Integer>> before) {
     List<List<Integer>> after = StepGraph.after(before);
     Set<Integer> following = new LinkedHashSet<>(nodes);
     Deque<Integer> next = new ArrayDeque<>(nodes);

@@ -3,6 +3,7 @@ package baysheet.plan;
 import baysheet.books.Catalogue;
 import baysheet.books.Moment;
 import baysheet.books.Place;
+import baysheet.books.Trigger;
 import baysheet.report.Located;
 import baysheet.resolve.BoundStep;
 import baysheet.resolve.ItemAt;
@@ -66,7 +67,7 @@ final class CheckTurns {
     }
     for (Sheet.SheetStep check : checks) {
       says(check, rule);
-      turn(check, step, brought.stream().filter(one -> answers(check, step, one)).toList());
+      turn(check, rule, step, brought.stream().filter(one -> answers(check, step, one)).toList());
     }
   }
 
@@ -105,7 +106,11 @@ final class CheckTurns {
     }
   }
 
-  private void turn(Sheet.SheetStep check, Catalogue.CheckStep step, List<Brought> brought) {
+  private void turn(
+      Sheet.SheetStep check,
+      Catalogue.Rule rule,
+      Catalogue.CheckStep step,
+      List<Brought> brought) {
     for (Brought one : brought) {
       if (at(check) < at(one.by())) {
         faults.add(
@@ -121,7 +126,84 @@ final class CheckTurns {
             "step %s puts %s on before check step %s".formatted(before.n(), item, check.n()));
       }
     }
-    behind(check, step, items, carrying);
+    hiddenElsewhere(check, step, items, brought);
+    if (step.beforeCovered()) {
+      uncovered(check, things(rule, brought), items);
+    } else {
+      behind(check, step, items, carrying);
+    }
+  }
+
+  /** Another work may put on what has to be off there, only not between what brings the check and it. */
+  private void hiddenElsewhere(
+      Sheet.SheetStep check, Catalogue.CheckStep step, Set<ItemAt> items, List<Brought> brought) {
+    int broughtBy = brought.stream().mapToInt(one -> at(one.by())).max().orElse(at(check));
+    for (int i = broughtBy + 1; i < at(check); i++) {
+      Sheet.SheetStep between = printed.steps().get(i);
+      between.doUp().stream()
+          .filter(item -> !items.contains(item) && isOff(step, item))
+          .filter(item -> check.places().stream().anyMatch(place -> meet(place, item.place())))
+          .forEach(
+              item ->
+                  faults.add(
+                      "step %s puts %s on before check step %s"
+                          .formatted(between.n(), item, check.n())));
+    }
+  }
+
+  private static boolean meet(Place one, Place other) {
+    return one == other || one.outward().contains(other) || other.outward().contains(one);
+  }
+
+  private boolean isOff(Catalogue.CheckStep check, ItemAt item) {
+    List<String> off = check.whileOff().stream().map(Located::value).toList();
+    return off.contains(item.item()) || !Collections.disjoint(off, resolved.thing(item).kinds());
+  }
+
+  /** What a check looks at: of what the steps that bring it took off, the things its rule names. */
+  private Set<ItemAt> things(Catalogue.Rule rule, List<Brought> brought) {
+    Set<ItemAt> all = new LinkedHashSet<>();
+    for (Brought one : brought) {
+      one.by().undo().stream()
+          .filter(item -> one.by().places().size() == 1 || item.place() == one.place())
+          .forEach(all::add);
+    }
+    Set<ItemAt> named = new LinkedHashSet<>(all);
+    named.removeIf(item -> !isNamed(rule, item));
+    return named.isEmpty() ? all : named;
+  }
+
+  private boolean isNamed(Catalogue.Rule rule, ItemAt item) {
+    for (Trigger when : rule.when()) {
+      if (when.items().contains(item.item())
+          || !Collections.disjoint(when.items(), resolved.thing(item).kinds())) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** The things are on when they are looked at, and nothing went on over them since. */
+  private void uncovered(Sheet.SheetStep check, Set<ItemAt> things, Set<ItemAt> items) {
+    int last = -1;
+    for (int i = 0; i < printed.steps().size(); i++) {
+      if (!Collections.disjoint(printed.steps().get(i).doUp(), things)) {
+        last = i;
+      }
+    }
+    if (last > at(check)) {
+      faults.add("check step " + check.n() + " comes before " + things + " are on");
+    }
+    for (int i = last + 1; i < at(check); i++) {
+      Sheet.SheetStep over = printed.steps().get(i);
+      over.doUp().stream()
+          .filter(items::contains)
+          .forEach(
+              item ->
+                  faults.add(
+                      "step %s covers what check step %s looks at with %s"
+                          .formatted(over.n(), check.n(), item)));
+    }
   }
 
   /** From the check up to the first thing that had to wait for it, nothing else goes on. */
@@ -162,16 +244,9 @@ final class CheckTurns {
 
   private List<ItemAt> hiding(
       Sheet.SheetStep step, Catalogue.CheckStep check, Set<ItemAt> items, Set<ItemAt> carrying) {
-    List<String> off = check.whileOff().stream().map(Located::value).toList();
     return step.doUp().stream()
         .filter(items::contains)
-        .filter(
-            item -> {
-              List<String> kinds = resolved.thing(item).kinds();
-              return off.contains(item.item())
-                  || !Collections.disjoint(off, kinds)
-                  || carrying.contains(item);
-            })
+        .filter(item -> isOff(check, item) || carrying.contains(item))
         .toList();
   }
 

@@ -64,6 +64,27 @@ final class Layers {
     return earlier.get(later).contains(task);
   }
 
+  /** What gives access to a task and takes something off, and is reached without raising. */
+  List<TaskId> fromTheGround(TaskId task) {
+    return around(task).stream().filter(access -> !isRaised(access) && takesOff(access)).toList();
+  }
+
+  private boolean isRaised(TaskId task) {
+    return raises(task) || around(task).stream().anyMatch(this::raises);
+  }
+
+  private boolean raises(TaskId task) {
+    return undoes(task).anyMatch(item -> Lifting.holds(resolved, item));
+  }
+
+  private boolean takesOff(TaskId task) {
+    return undoes(task).findAny().isPresent();
+  }
+
+  private Stream<ItemAt> undoes(TaskId task) {
+    return resolved.tasks().get(task).open().stream().flatMap(step -> step.undo().stream());
+  }
+
   private Set<ItemAt> opened(Set<TaskId> tasks) {
     Set<ItemAt> items = new HashSet<>();
     for (TaskId task : tasks) {

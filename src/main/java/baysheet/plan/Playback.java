@@ -142,7 +142,7 @@ final class Playback {
     List<ItemAt> doUp = at(step.doUp(), step, place);
     standsAsSaid(step);
     keepsAnEndDown(step, undo);
-    if (step.phase().isWork() && !isOutOfTurn(step, place)) {
+    if (step.phase().isWork() && !isAfterAll(step, place)) {
       accessOpen(step, place, undo);
     }
     for (ItemAt item : undo) {
@@ -161,18 +161,25 @@ final class Playback {
     }
   }
 
-  /**
-   * Whether a step is written for a moment at which what gives access to it is closed: still, or
-   * again.
-   */
-  private boolean isOutOfTurn(Sheet.SheetStep step, Place place) {
+  /** Whether a step is written for a moment at which everything is closed again. */
+  private boolean isAfterAll(Sheet.SheetStep step, Place place) {
+    return moments(step, place).anyMatch(at -> at.compareTo(Moment.ON_THE_GROUND) > 0);
+  }
+
+  /** Whether a step is written for a moment at which the vehicle stands on its wheels. */
+  private boolean isOnItsWheels(Sheet.SheetStep step, Place place) {
+    return moments(step, place)
+        .anyMatch(at -> at == Moment.BEFORE_LIFTING || at == Moment.ON_THE_GROUND);
+  }
+
+  /** The moments for which the procedure has a step of that text. */
+  private Stream<Moment> moments(Sheet.SheetStep step, Place place) {
     Task task = task(step, place);
     return Stream.of(task.open(), task.work(), task.close())
         .flatMap(List::stream)
         .filter(written -> written.step().text().value().equals(step.text()))
         .flatMap(written -> written.step().moment().stream())
-        .map(Located::value)
-        .anyMatch(at -> at == Moment.BEFORE_LIFTING || at.compareTo(Moment.ON_THE_GROUND) >= 0);
+        .map(Located::value);
   }
 
   /** A step's moment is the state in which the vehicle is when the sequence comes to it. */
@@ -243,17 +250,24 @@ final class Playback {
   }
 
   /**
-   * Whatever the access to this task takes off must be off. A step due before lifting needs none.
+   * Whatever the access to this task takes off must be off. What is due on the wheels, as loosening
+   * a nut through the wheel, needs only the access that is reached without raising.
    */
   private void accessOpen(Sheet.SheetStep step, Place place, List<ItemAt> undoing) {
-    if (step.moment() == Moment.BEFORE_LIFTING) {
-      return;
-    }
+    boolean down = isOnItsWheels(step, place);
     for (Task access : accesses.of(task(step, place))) {
-      for (BoundStep opening : access.open()) {
-        needsOff(step, opening.undo(), undoing);
+      if (!down || !needsRaising(access)) {
+        for (BoundStep opening : access.open()) {
+          needsOff(step, opening.undo(), undoing);
+        }
       }
     }
+  }
+
+  private boolean needsRaising(Task access) {
+    return Stream.concat(Stream.of(access), accesses.of(access).stream())
+        .flatMap(task -> task.open().stream())
+        .anyMatch(opening -> carries(opening.undo()));
   }
 
   private void needsOff(Sheet.SheetStep step, List<ItemAt> items, List<ItemAt> undoing) {

@@ -38,6 +38,7 @@ final class StepChains {
   private final List<Draft> late = new ArrayList<>();
   private final List<Draft> evening = new ArrayList<>();
   private final Set<Integer> early = new LinkedHashSet<>();
+  private final Map<Integer, TaskId> onTheGround = new LinkedHashMap<>();
   private final Map<TaskId, Chains> chains = new LinkedHashMap<>();
   private final Map<ItemAt, Integer> undoes = new LinkedHashMap<>();
   private final Map<ItemAt, Integer> doesUp = new LinkedHashMap<>();
@@ -78,6 +79,14 @@ final class StepChains {
   /** Numbers of the drafts that are due before the vehicle is lifted. */
   Set<Integer> early() {
     return early;
+  }
+
+  /**
+   * Steps that are due once the vehicle is down and need access that is reached from the ground, so
+   * that this stays open for them; with their tasks.
+   */
+  Map<Integer, TaskId> onTheGround() {
+    return onTheGround;
   }
 
   double saved() {
@@ -154,7 +163,12 @@ final class StepChains {
     if (moment == Moment.EVENING_BEFORE) {
       evening.add(step);
     } else if (moment.compareTo(Moment.ON_THE_GROUND) >= 0) {
-      late.add(withoutOthers(step));
+      Draft rest = withoutOthers(step);
+      if (moment == Moment.ON_THE_GROUND && !layers.fromTheGround(step.task()).isEmpty()) {
+        onTheGround.put(add(rest), step.task());
+      } else {
+        late.add(rest);
+      }
       left.computeIfAbsent(step.task(), key -> new ArrayList<>())
           .add(new Part(step, Optional.empty()));
     } else {

@@ -77,7 +77,22 @@ final class StepOrder {
         edge(early.get(i - 1), early.get(i), drafts.get(early.get(i)).task());
       }
     }
+    chains.onTheGround().forEach(this::linkOnTheGround);
     wishes.forEach(this::keep);
+  }
+
+  /** Behind its task and whatever lowers the vehicle, ahead of closing what it is reached through. */
+  private void linkOnTheGround(int node, TaskId task) {
+    edge(mark(task, Milestone.CLOSED), node, task);
+    for (int other = 0; other < drafts.size(); other++) {
+      if (Lifting.lowers(resolved, drafts.get(other))) {
+        edge(other, node, task);
+      }
+    }
+    for (TaskId access : layers.fromTheGround(task)) {
+      chains.of(access).close().forEach(closing -> edge(node, closing, task));
+      edge(node, mark(access, Milestone.CLOSED), task);
+    }
   }
 
   /** Two writers may take the same things off in opposite order: then it is their owner's. */
@@ -224,9 +239,13 @@ final class StepOrder {
 
   /**
    * A step that is due before lifting comes before whatever raises the vehicle, and before all that
-   * its own task takes apart.
+   * its own task takes apart; but behind what gives access to it on the ground.
    */
   private void linkEarly(int node) {
+    TaskId early = drafts.get(node).task();
+    layers
+        .fromTheGround(early)
+        .forEach(access -> edge(mark(access, Milestone.OPENED), node, early));
     for (int other = 0; other < drafts.size(); other++) {
       if (Lifting.raises(resolved, drafts.get(other))) {
         edge(node, other, drafts.get(node).task());

@@ -74,6 +74,13 @@ final class Spoilt {
     return spoilt.all.get("");
   }
 
+  /** The same sheet with its steps in another order. */
+  static Sheet inOrder(Sheet sheet, List<Sheet.SheetStep> steps) {
+    Spoilt spoilt = new Spoilt(sheet);
+    spoilt.put("", steps);
+    return spoilt.all.get("");
+  }
+
   private static Sheet.SheetStep withoutHold(Sheet.SheetStep step) {
     return changed(step, step.details(), false);
   }
