@@ -8,11 +8,15 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** Whether things go back on in the order in which they are layered, as the playback sees it. */
 final class BackOrder {
+  private final Resolved resolved;
   private final Accesses accesses;
   private final Map<ItemAt, List<Opening>> openings = new HashMap<>();
 
@@ -23,6 +27,7 @@ final class BackOrder {
   private record Opening(Task task, int step) {}
 
   BackOrder(Resolved resolved, Accesses accesses) {
+    this.resolved = resolved;
     this.accesses = accesses;
     resolved.tasks().values().stream().filter(it -> it.close().isEmpty()).forEach(this::add);
   }
@@ -48,7 +53,7 @@ final class BackOrder {
         later(task.open(), opening.step())
             .filter(off::contains)
             .filter(other -> !opensAnyway(task, other) && !saysWhen(task, other))
-            .filter(other -> !isOppositeElsewhere(item, other))
+            .filter(other -> !isOppositeElsewhere(task, item, other))
             .forEach(other -> faults.add(over(step, item, other)));
       }
     }
@@ -59,15 +64,31 @@ final class BackOrder {
     return "step " + step.n() + " does up " + item + " over " + other + ", which is still off";
   }
 
-  /** Whether another task takes them off the other way round: then neither lies over the other. */
-  private boolean isOppositeElsewhere(ItemAt item, ItemAt other) {
-    return openings.getOrDefault(item, List.of()).stream()
+  /** Whether another task takes them off, or puts them on, the other way round. */
+  private boolean isOppositeElsewhere(Task task, ItemAt item, ItemAt other) {
+    return resolved.tasks().values().stream()
+        .filter(elsewhere -> !elsewhere.equals(task))
         .anyMatch(
-            later ->
-                openings.getOrDefault(other, List.of()).stream()
-                    .anyMatch(
-                        earlier ->
-                            earlier.task().equals(later.task()) && earlier.step() < later.step()));
+            elsewhere ->
+                elsewhere.close().isEmpty()
+                    ? isBefore(undone(elsewhere, other), undone(elsewhere, item))
+                    : isBefore(doneUp(elsewhere, item), doneUp(elsewhere, other)));
+  }
+
+  private static boolean isBefore(OptionalInt one, OptionalInt other) {
+    return one.isPresent() && other.isPresent() && one.getAsInt() < other.getAsInt();
+  }
+
+  private static OptionalInt undone(Task task, ItemAt item) {
+    return step(task.open(), step -> step.undo().contains(item));
+  }
+
+  private static OptionalInt doneUp(Task task, ItemAt item) {
+    return step(task.close(), step -> step.doUp().contains(item));
+  }
+
+  private static OptionalInt step(List<BoundStep> steps, Predicate<BoundStep> which) {
+    return IntStream.range(0, steps.size()).filter(i -> which.test(steps.get(i))).findFirst();
   }
 
   /** Whether what gives access to a task takes an item off: it stays off until after the task. */

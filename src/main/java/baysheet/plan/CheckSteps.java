@@ -16,9 +16,11 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -68,9 +70,15 @@ final class CheckSteps {
         chains.drafts().stream().map(draft -> Laid.single(draft, Moment.RAISED)).toList();
     Triggers triggers = new Triggers(resolved, lines);
     for (Catalogue.Rule rule : resolved.catalogue().rules().values()) {
-      rule.step().ifPresent(step -> checks.add(rule, step, triggers.lines(rule.when())));
+      rule.step()
+          .ifPresent(step -> checks.add(rule, step, checks.raised(triggers.lines(rule.when()))));
     }
     return checks;
+  }
+
+  /** What is done once the vehicle is down brings no check that is due while it is up. */
+  private List<Integer> raised(List<Integer> nodes) {
+    return nodes.stream().filter(node -> !chains.onTheGround().containsKey(node)).toList();
   }
 
   /** The steps of all tasks, and behind them the checks. */
@@ -127,10 +135,17 @@ final class CheckSteps {
   void link(List<Set<Integer>> before) {
     for (Waiting check : waiting) {
       Set<Integer> around = around(check);
-      Set<Integer> later = new LinkedHashSet<>(covering(check));
-      around.stream().filter(node -> mustWait(drafts.get(node), check)).forEach(later::add);
+      Set<Integer> later = new LinkedHashSet<>();
+      around.stream()
+          .filter(node -> mustWait(drafts.get(node), check))
+          .filter(node -> isOfWork(check, node) || !precedes(node, check.by(), before))
+          .forEach(later::add);
       elsewhere(check, Draft::doUp).stream()
-          .filter(node -> !isBroughtBehind(check, node, before))
+          .filter(node -> !precedes(node, check.by(), before))
+          .forEach(later::add);
+      List<Integer> first = Stream.concat(check.by().stream(), thingsOn(check).stream()).toList();
+      covering(check).stream()
+          .filter(node -> !precedes(node, first, before))
           .forEach(later::add);
       Set<Integer> behind = following(later, before);
       before.get(check.node()).addAll(check.by());
@@ -205,9 +220,27 @@ final class CheckSteps {
     return one == other || one.outward().contains(other) || other.outward().contains(one);
   }
 
-  /** Whether a check is brought only once a step is done, so that it cannot come before it. */
-  private static boolean isBroughtBehind(Waiting check, int node, List<Set<Integer>> before) {
-    return !Collections.disjoint(following(List.of(node), before), check.by());
+  /** Whether some steps can be done only once another is. */
+  private static boolean precedes(int node, List<Integer> later, List<Set<Integer>> before) {
+    return !Collections.disjoint(following(List.of(node), before), later);
+  }
+
+  /** Whether a step belongs to the work that brings a check, or to what gives access to it. */
+  private boolean isOfWork(Waiting check, int node) {
+    return check.brought().stream()
+        .anyMatch(
+            task ->
+                chains.of(task).contains(node)
+                    || layers.around(task).stream()
+                        .anyMatch(access -> chains.of(access).contains(node)));
+  }
+
+  private List<Integer> thingsOn(Waiting check) {
+    Set<ItemAt> things = check.step().beforeCovered() ? things(check) : Set.of();
+    return IntStream.range(0, chains.drafts().size())
+        .filter(node -> !Collections.disjoint(drafts.get(node).doUp(), things))
+        .boxed()
+        .toList();
   }
 
   /**
@@ -216,42 +249,31 @@ final class CheckSteps {
    */
   private Set<Integer> covering(Waiting check) {
     Set<Integer> covering = new LinkedHashSet<>();
-    if (check.step().beforeCovered()) {
-      Set<ItemAt> things = things(check);
-      for (TaskId task : check.brought()) {
-        covering.addAll(behind(chains.of(task), things));
-        layers
-            .around(task)
-            .forEach(access -> covering.addAll(chains.of(access).close()));
+    Set<ItemAt> things = check.step().beforeCovered() ? things(check) : Set.of();
+    for (TaskId task : check.brought()) {
+      List<Integer> all = chains.of(task).all();
+      OptionalInt last =
+          IntStream.range(0, all.size())
+              .filter(i -> !Collections.disjoint(drafts.get(all.get(i)).doUp(), things))
+              .max();
+      if (last.isPresent()) {
+        covering.addAll(all.subList(last.getAsInt() + 1, all.size()));
+        layers.around(task).forEach(access -> covering.addAll(chains.of(access).close()));
       }
     }
     return covering;
   }
 
-  /** The items for which a check is made: those that its rule names, or all that bring it. */
+  /** Of what was taken off, the items that a rule names. */
   private Set<ItemAt> things(Waiting check) {
-    Set<ItemAt> all = new LinkedHashSet<>();
-    check.by().forEach(node -> all.addAll(drafts.get(node).undo()));
-    Set<ItemAt> named = new LinkedHashSet<>(all);
-    named.removeIf(
+    Set<ItemAt> things = new LinkedHashSet<>();
+    check.by().forEach(node -> things.addAll(drafts.get(node).undo()));
+    things.removeIf(
         item ->
             check.rule().when().stream()
                 .flatMap(when -> when.items().stream())
                 .noneMatch(name -> is(item, name)));
-    return named.isEmpty() ? all : named;
-  }
-
-  /** Steps of a task that put something on behind the last that puts one of these on. */
-  private List<Integer> behind(StepChains.Chains own, Set<ItemAt> things) {
-    List<Integer> all =
-        Stream.of(own.open(), own.work(), own.close()).flatMap(List::stream).toList();
-    int last = all.size();
-    for (int i = 0; i < all.size(); i++) {
-      if (!Collections.disjoint(drafts.get(all.get(i)).doUp(), things)) {
-        last = i + 1;
-      }
-    }
-    return all.subList(Math.min(last, all.size()), all.size());
+    return things;
   }
 
   private boolean is(ItemAt item, String name) {

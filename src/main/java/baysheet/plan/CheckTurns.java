@@ -120,18 +120,23 @@ final class CheckTurns {
     }
     Set<ItemAt> items = items(tasks(step, brought));
     Set<ItemAt> carrying = carrying(items(tasks(brought)));
+    Set<ItemAt> own = items(tasks(brought));
+    int broughtBy = brought.stream().mapToInt(one -> at(one.by())).max().orElse(at(check));
     for (Sheet.SheetStep before : printed.steps().subList(0, at(check))) {
-      for (ItemAt item : hiding(before, step, items, carrying)) {
+      for (ItemAt item : hiding(before, step, at(before) > broughtBy ? items : own, carrying)) {
         faults.add(
             "step %s puts %s on before check step %s".formatted(before.n(), item, check.n()));
       }
     }
     hiddenElsewhere(check, step, items, brought);
-    if (step.beforeCovered()) {
-      uncovered(check, things(rule, brought), items);
-    } else {
-      behind(check, step, items, carrying);
+    List<Brought> taken =
+        brought.stream().filter(one -> !things(rule, List.of(one)).isEmpty()).toList();
+    Set<ItemAt> needed = items;
+    if (step.beforeCovered() && !taken.isEmpty()) {
+      needed = things(rule, taken);
+      uncovered(check, needed, items(tasks(taken)));
     }
+    behind(check, step, items, carrying, needed);
   }
 
   /** Another work may put on what has to be off there, only not between what brings the check and it. */
@@ -141,14 +146,23 @@ final class CheckTurns {
     for (int i = broughtBy + 1; i < at(check); i++) {
       Sheet.SheetStep between = printed.steps().get(i);
       between.doUp().stream()
-          .filter(item -> !items.contains(item) && isOff(step, item))
-          .filter(item -> check.places().stream().anyMatch(place -> meet(place, item.place())))
+          .filter(item -> !items.contains(item) && isOffAt(check, step, item))
           .forEach(
               item ->
                   faults.add(
                       "step %s puts %s on before check step %s"
                           .formatted(between.n(), item, check.n())));
     }
+  }
+
+  private boolean hidesElsewhere(
+      Sheet.SheetStep next, Sheet.SheetStep check, Catalogue.CheckStep step) {
+    return next.doUp().stream().anyMatch(item -> isOffAt(check, step, item));
+  }
+
+  private boolean isOffAt(Sheet.SheetStep check, Catalogue.CheckStep step, ItemAt item) {
+    return isOff(step, item)
+        && check.places().stream().anyMatch(place -> meet(place, item.place()));
   }
 
   private static boolean meet(Place one, Place other) {
@@ -160,7 +174,7 @@ final class CheckTurns {
     return off.contains(item.item()) || !Collections.disjoint(off, resolved.thing(item).kinds());
   }
 
-  /** What a check looks at: of what the steps that bring it took off, the things its rule names. */
+  /** What a check looks at: of what the steps that bring it took off, what its rule names. */
   private Set<ItemAt> things(Catalogue.Rule rule, List<Brought> brought) {
     Set<ItemAt> all = new LinkedHashSet<>();
     for (Brought one : brought) {
@@ -168,9 +182,8 @@ final class CheckTurns {
           .filter(item -> one.by().places().size() == 1 || item.place() == one.place())
           .forEach(all::add);
     }
-    Set<ItemAt> named = new LinkedHashSet<>(all);
-    named.removeIf(item -> !isNamed(rule, item));
-    return named.isEmpty() ? all : named;
+    all.removeIf(item -> !isNamed(rule, item));
+    return all;
   }
 
   private boolean isNamed(Catalogue.Rule rule, ItemAt item) {
@@ -183,16 +196,13 @@ final class CheckTurns {
     return false;
   }
 
-  /** The things are on when they are looked at, and nothing went on over them since. */
+  /** Nothing went on over the things since the last of them was on. */
   private void uncovered(Sheet.SheetStep check, Set<ItemAt> things, Set<ItemAt> items) {
     int last = -1;
     for (int i = 0; i < printed.steps().size(); i++) {
       if (!Collections.disjoint(printed.steps().get(i).doUp(), things)) {
         last = i;
       }
-    }
-    if (last > at(check)) {
-      faults.add("check step " + check.n() + " comes before " + things + " are on");
     }
     for (int i = last + 1; i < at(check); i++) {
       Sheet.SheetStep over = printed.steps().get(i);
@@ -206,16 +216,20 @@ final class CheckTurns {
     }
   }
 
-  /** From the check up to the first thing that had to wait for it, nothing else goes on. */
+  /** From the check up to the first thing that had to wait for it, nothing needed goes on. */
   private void behind(
-      Sheet.SheetStep check, Catalogue.CheckStep step, Set<ItemAt> items, Set<ItemAt> carrying) {
+      Sheet.SheetStep check,
+      Catalogue.CheckStep step,
+      Set<ItemAt> items,
+      Set<ItemAt> carrying,
+      Set<ItemAt> needed) {
     for (Sheet.SheetStep next : printed.steps().subList(at(check), printed.steps().size())) {
-      if (!hiding(next, step, items, carrying).isEmpty()) {
+      if (!hiding(next, step, items, carrying).isEmpty() || hidesElsewhere(next, check, step)) {
         return;
       }
       if (!bringing.waits(next)) {
         next.doUp().stream()
-            .filter(items::contains)
+            .filter(needed::contains)
             .forEach(
                 item -> faults.add("check step " + check.n() + " comes before " + item + " is on"));
       }

@@ -102,6 +102,7 @@ final class Sides {
 
   private boolean twins(Draft one, Draft other) {
     return one.place().mirror().equals(Optional.of(other.place()))
+        && !moves(one)
         && one.origin().equals(other.origin())
         && one.mirrored() == other.mirrored()
         && one.phase() == other.phase()
@@ -111,6 +112,11 @@ final class Sides {
         && same(one.doUp(), other.doUp())
         && same(one.disturb(), other.disturb())
         && same(one.tighten(), other.tighten());
+  }
+
+  /** The vehicle is down only once both sides are: no line behind that may be done on one before. */
+  private boolean moves(Draft step) {
+    return Lifting.raises(resolved, step) || Lifting.lowers(resolved, step);
   }
 
   private boolean same(List<ItemAt> ours, List<ItemAt> theirs) {

@@ -1,12 +1,14 @@
 package baysheet.plan;
 
 import baysheet.books.Moment;
+import baysheet.report.Span;
 import baysheet.resolve.BoundStep;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
 import baysheet.resolve.TaskId;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -22,10 +24,24 @@ import java.util.stream.Stream;
  * them. Used once.
  */
 final class StepChains {
-  /** The chains of a task, as numbers of drafts; those of other tasks among them are shared. */
-  record Chains(List<Integer> open, List<Integer> work, List<Integer> close) {
+  /**
+   * The chains of a task, as numbers of drafts; those of other tasks among them are shared.
+   *
+   * @param closing the close chain, what came off in one step together
+   */
+  record Chains(List<Integer> open, List<Integer> work, List<List<Integer>> closing) {
+    /** The close chain. */
+    List<Integer> close() {
+      return closing.stream().flatMap(List::stream).toList();
+    }
+
+    /** All of them, in their order. */
+    List<Integer> all() {
+      return Stream.of(open, work, close()).flatMap(List::stream).toList();
+    }
+
     boolean contains(int node) {
-      return open.contains(node) || work.contains(node) || close.contains(node);
+      return all().contains(node);
     }
   }
 
@@ -124,7 +140,7 @@ final class StepChains {
             chains.put(
                 task,
                 new Chains(
-                    offAlready(task, chain(all.get(0))), chain(all.get(1)), chain(all.get(2)))));
+                    offAlready(task, chain(all.get(0))), chain(all.get(1)), closing(all.get(2)))));
     dropped.forEach(this::warn);
   }
 
@@ -238,6 +254,31 @@ final class StepChains {
       others(part.whole().doUp(), doesUp, part.whole()).forEach(chain::add);
     }
     return chain;
+  }
+
+  /** The same chain in stretches: what a task took off in one step it puts back in any order. */
+  private List<List<Integer>> closing(List<Part> parts) {
+    List<Integer> chain = chain(parts);
+    List<List<Integer>> closing = new ArrayList<>();
+    Optional<Span> last = Optional.empty();
+    for (int node : chain) {
+      Optional<Span> step = putsBack(parts, node);
+      if (step.isEmpty() || !step.equals(last)) {
+        closing.add(new ArrayList<>());
+      }
+      closing.get(closing.size() - 1).add(node);
+      last = step;
+    }
+    return closing;
+  }
+
+  /** The step of the task that took off what a node puts back, where the mirror says so. */
+  private Optional<Span> putsBack(List<Part> parts, int node) {
+    return parts.stream()
+        .map(Part::whole)
+        .filter(step -> step.mirrored() && !Collections.disjoint(step.doUp(), drafts.get(node).doUp()))
+        .map(Draft::origin)
+        .findFirst();
   }
 
   /** What a work that comes before a task has taken off is so before any step of its own. */

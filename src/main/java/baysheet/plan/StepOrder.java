@@ -35,8 +35,11 @@ final class StepOrder {
   private final List<Set<Integer>> before = new ArrayList<>();
   private final Map<StepGraph.Edge, TaskId> wantedBy = new HashMap<>();
 
-  /** Pairs of steps that a task only shares, in its order: kept where their owners allow it. */
+  /** Pairs of steps that a task only shares, in its order: kept unless another wants it otherwise. */
   private final Map<StepGraph.Edge, TaskId> wishes = new LinkedHashMap<>();
+
+  /** What came off in one step, in the order in which it is put back where nothing speaks against. */
+  private final Map<StepGraph.Edge, TaskId> habits = new LinkedHashMap<>();
 
   private StepOrder(Resolved resolved, Layers layers, StepChains chains, List<Draft> drafts) {
     this.resolved = resolved;
@@ -79,6 +82,12 @@ final class StepOrder {
     }
     chains.onTheGround().forEach(this::linkOnTheGround);
     wishes.forEach(this::keep);
+    habits.forEach(
+        (habit, task) -> {
+          if (!comesBefore(habit.later(), habit.earlier())) {
+            edge(habit.earlier(), habit.later(), task);
+          }
+        });
   }
 
   /** Behind its task and whatever lowers the vehicle, ahead of closing what it is reached through. */
@@ -95,11 +104,41 @@ final class StepOrder {
     }
   }
 
-  /** Two writers may take the same things off in opposite order: then it is their owner's. */
+  /**
+   * Two writers may take the same things off in opposite order: then it is their owner's. What
+   * contradicts only by way of other things is told as a loop.
+   */
   private void keep(StepGraph.Edge wish, TaskId task) {
-    if (!comesBefore(wish.later(), wish.earlier())) {
+    if (!comesBefore(wish.later(), wish.earlier()) || !isOppositeElsewhere(wish, task)) {
       edge(wish.earlier(), wish.later(), task);
     }
+  }
+
+  private boolean isOppositeElsewhere(StepGraph.Edge wish, TaskId task) {
+    return resolved.tasks().keySet().stream()
+        .filter(other -> !other.equals(task))
+        .map(chains::of)
+        .flatMap(own -> Stream.of(each(own.open()), each(own.work()), own.closing()))
+        .anyMatch(chain -> isBefore(chain, wish.later(), wish.earlier()));
+  }
+
+  private static boolean isBefore(List<List<Integer>> chain, int one, int other) {
+    int first = at(chain, one);
+    int second = at(chain, other);
+    return first >= 0 && second >= 0 && first < second;
+  }
+
+  private static int at(List<List<Integer>> chain, int node) {
+    for (int i = 0; i < chain.size(); i++) {
+      if (chain.get(i).contains(node)) {
+        return i;
+      }
+    }
+    return -1;
+  }
+
+  private static List<List<Integer>> each(List<Integer> chain) {
+    return chain.stream().map(List::of).toList();
   }
 
   private boolean comesBefore(int earlier, int later) {
@@ -131,9 +170,9 @@ final class StepOrder {
     int opened = mark(task.id(), Milestone.OPENED);
     int worked = mark(task.id(), Milestone.WORKED);
     int closed = mark(task.id(), Milestone.CLOSED);
-    run(task.id(), Optional.empty(), own.open(), opened);
-    run(task.id(), Optional.of(opened), own.work(), worked);
-    run(task.id(), Optional.of(worked), own.close(), closed);
+    run(task.id(), List.of(), each(own.open()), opened);
+    run(task.id(), List.of(opened), each(own.work()), worked);
+    run(task.id(), List.of(worked), own.closing(), closed);
     for (TaskId access : task.access()) {
       int open = mark(access, Milestone.OPENED);
       ownOpen(task).forEach(node -> edge(open, node, task.id()));
@@ -144,24 +183,46 @@ final class StepOrder {
   }
 
   /**
-   * Chains the nodes between two milestones. Steps of other tasks that follow one another directly
-   * are held by the task's own before and behind them; among themselves they are a wish.
+   * Chains stretches of nodes between milestones. Steps of other tasks that follow one another
+   * directly are held by the task's own before and behind them; among themselves they are a wish.
    */
-  private void run(TaskId task, Optional<Integer> from, List<Integer> chain, int to) {
-    List<Integer> last = new ArrayList<>(from.stream().toList());
+  private void run(TaskId task, List<Integer> from, List<List<Integer>> chain, int to) {
+    List<Integer> last = from;
     List<Integer> shared = new ArrayList<>();
-    for (int node : chain) {
-      last.forEach(earlier -> edge(earlier, node, task));
-      if (isOf(node, task)) {
-        shared.forEach(earlier -> edge(earlier, node, task));
+    for (List<Integer> stretch : chain) {
+      for (int node : stretch) {
+        last.forEach(earlier -> follow(task, earlier, node));
+        shared.forEach(earlier -> follow(task, earlier, node));
+      }
+      habits(task, stretch);
+      if (stretch.stream().anyMatch(node -> isOf(node, task))) {
+        last = stretch;
         shared.clear();
-        last = List.of(node);
       } else {
-        shared.forEach(earlier -> wishes.putIfAbsent(new StepGraph.Edge(earlier, node), task));
-        shared.add(node);
+        shared.addAll(stretch);
       }
     }
     Stream.concat(last.stream(), shared.stream()).forEach(earlier -> edge(earlier, to, task));
+  }
+
+  private void follow(TaskId task, int earlier, int later) {
+    if (isShared(earlier, task) && isShared(later, task)) {
+      wishes.putIfAbsent(new StepGraph.Edge(earlier, later), task);
+    } else {
+      edge(earlier, later, task);
+    }
+  }
+
+  private boolean isShared(int node, TaskId task) {
+    return node < drafts.size() && !isOf(node, task);
+  }
+
+  private void habits(TaskId task, List<Integer> stretch) {
+    for (int i = 0; i < stretch.size(); i++) {
+      for (int later : stretch.subList(i + 1, stretch.size())) {
+        habits.putIfAbsent(new StepGraph.Edge(stretch.get(i), later), task);
+      }
+    }
   }
 
   private boolean isOf(int node, TaskId task) {

@@ -12,7 +12,10 @@ import baysheet.report.Problem;
 import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
 import java.time.LocalDate;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -154,12 +157,22 @@ public final class Resolver {
       boolean precedes = names(its.before(), own);
       if (!other.equals(id)
           && (follows || precedes)
-          && !access.get(id).contains(other)
+          && !liesBehind(id, other, access)
           && PlaceRule.overlap(id.place(), other.place())) {
         after.add(other);
       }
     }
     return after;
+  }
+
+  /** What gives access to a task, directly or through others, is opened before it in any case. */
+  private static boolean liesBehind(TaskId task, TaskId other, Map<TaskId, Set<TaskId>> access) {
+    Set<TaskId> seen = new HashSet<>();
+    Deque<TaskId> next = new ArrayDeque<>(List.of(task));
+    while (!next.isEmpty()) {
+      access.get(next.remove()).stream().filter(seen::add).forEach(next::add);
+    }
+    return seen.contains(other);
   }
 
   /** Whether a procedure is named, or a role that it serves. */

@@ -15,8 +15,10 @@ import java.util.stream.Stream;
 
 /**
  * Shop folders that make no sense to a technician but hang together: up to twelve procedures behind
- * one another, up to six works, shared items, finals, overrides. The same seed gives the same
- * folder.
+ * one another, some of them under a role that the bay chooses, up to six works at both ends, shared
+ * and temporary items, steps at moments of their own, finals, overrides. Nothing built in knows any
+ * of their names, but the built-in catalogue stands under half of them. The same seed gives the
+ * same folder.
  */
 final class RandomShops {
   static final String JOB = "2026-03-02/3.yaml";
@@ -25,6 +27,7 @@ final class RandomShops {
   private static final int MOST_WORKS = 6;
   private static final int ITEMS = 6;
   private static final int FASTENERS = 3;
+  private static final int TEMPORARY = 2;
 
   // One folder in so many has slips of its writer in its procedures.
   private static final int SLIPPING = 4;
@@ -32,6 +35,9 @@ final class RandomShops {
   private final SplittableRandom random;
   private final boolean slips;
   private final List<Place.Kind> kinds = new ArrayList<>();
+
+  /** The role that the bay lets one of two procedures serve; empty for most procedures. */
+  private final List<String> roles = new ArrayList<>();
 
   private RandomShops(long seed, boolean sound) {
     this.random = new SplittableRandom(seed);
@@ -64,18 +70,37 @@ final class RandomShops {
     int procedures = 1 + random.nextInt(MOST_PROCEDURES);
     for (int i = 0; i < procedures; i++) {
       kinds.add(one(List.of(Place.Kind.values())));
+      roles.add(random.nextInt(5) == 0 ? "role" + i : "");
     }
+    String jack = one(List.of("axle", "axle", "axle", "wheel", "side"));
     ShopTexts shop =
         ShopTexts.empty()
             .with("shop.yaml", SHOP)
             .with("vehicles/any.yaml", book())
             .with("catalogue/own.yaml", catalogue())
-            .with("procedures/raise-lift.yaml", raise("raise-lift", "vehicle", "lift"))
-            .with("procedures/raise-jack.yaml", raise("raise-jack", "axle", "jack"));
+            .with("procedures/hoisted.yaml", raise("hoisted", "vehicle", "lift"))
+            .with("procedures/jacked.yaml", raise("jacked", jack, "jack"));
     for (int i = 0; i < procedures; i++) {
-      shop = shop.with("procedures/p" + i + ".yaml", procedure(i));
+      if (roles.get(i).isEmpty()) {
+        shop = shop.with("procedures/p" + i + ".yaml", procedure(i, "p" + i, ""));
+      } else {
+        shop = served(shop, i, "lift");
+        shop = served(shop, i, "jack");
+      }
     }
-    return shop.with(JOB, job());
+    shop = shop.with(JOB, job());
+    return random.nextInt(2) == 0 ? shop.withBuiltIn() : shop;
+  }
+
+  /** A procedure for one equipment, under the role that it shares with the one for the other. */
+  private ShopTexts served(ShopTexts shop, int number, String bay) {
+    String name = "p" + number + "-" + bay;
+    String head = "serves: %s\nneeds: %s\n".formatted(roles.get(number), bay);
+    return shop.with("procedures/" + name + ".yaml", procedure(number, name, head));
+  }
+
+  private String name(int number) {
+    return roles.get(number).isEmpty() ? "p" + number : roles.get(number);
   }
 
   private static final String SHOP =
@@ -97,10 +122,10 @@ final class RandomShops {
     procedure: %s
     title: Raise
     at: %s
-    serves: raise
+    serves: up
     needs: %s
     open:
-      - {do: Raise it, undo: on-its-wheels, back: Lower it}
+      - {do: Raise it, undo: feet, back: Lower it}
     """
         .formatted(name, at, needs);
   }
@@ -130,7 +155,7 @@ final class RandomShops {
   }
 
   private static String catalogue() {
-    return "items:\n  on-its-wheels: {name: on its wheels, kinds: [support]}\n"
+    return "items:\n  feet: {name: on its wheels, kinds: [support]}\n"
         + "  oil: {name: oil, kinds: [circuit]}\n"
         + IntStream.range(0, FASTENERS)
             .mapToObj(i -> "  f%d: {name: fastener %d, kinds: [fastener]}\n".formatted(i, i))
@@ -138,6 +163,8 @@ final class RandomShops {
         + IntStream.range(0, ITEMS)
             .mapToObj(i -> "  i%d: {name: item %d, kinds: [k%d]}\n".formatted(i, i, i))
             .collect(Collectors.joining())
+        + "  t0: {name: prop, kinds: [temporary], back: Prop out}\n"
+        + "  t1: {name: strap, kinds: [temporary]}\n"
         + "kinds:\n"
         + IntStream.range(0, ITEMS)
             .mapToObj(i -> "  k%d: an item of kind %d\n".formatted(i, i))
@@ -153,6 +180,13 @@ final class RandomShops {
           r3: {when: {kind: k3}, check: Look last, moment: before-moving, source: us}
           r4: {when: {circuit: oil}, check: Bleed, moment: raised, step: {while-off: k0, once: yes}, source: us}
           r5: {when: {kind: k4}, check: See, moment: raised, step: {while-off: i5}, hold: yes, source: us}
+          r7:
+            when: {kind: k5}
+            check: See it bare
+            moment: raised
+            step: {before-covered: yes, while-off: [k0, i1]}
+            hold: yes
+            source: us
           r6:
             when: {kind: k1}
             check: Run
@@ -163,20 +197,29 @@ final class RandomShops {
         """;
   }
 
-  private String procedure(int number) {
+  private String procedure(int number, String name, String head) {
     StringBuilder text = new StringBuilder();
-    text.append("procedure: p%d\ntitle: Work %d\n".formatted(number, number));
+    text.append("procedure: %s\ntitle: Work %s\n%s".formatted(name, name, head));
     text.append("at: ").append(kinds.get(number).word()).append('\n');
     text.append("behind: ").append(behind(number)).append('\n');
     if (random.nextInt(4) == 0 && number > 0) {
-      text.append("after: [p%d]\n".formatted(random.nextInt(number)));
+      text.append("after: [%s]\n".formatted(name(random.nextInt(number))));
+    }
+    if (random.nextInt(8) == 0 && number + 1 < kinds.size()) {
+      text.append(
+          "before: [%s]\n".formatted(name(number + 1 + random.nextInt(kinds.size() - number - 1))));
     }
     List<String> names = items();
     int split = names.isEmpty() ? 0 : random.nextInt(names.size() + 1);
     text.append("open:\n  - {do: Begin %d}\n".formatted(number));
     opening(number, names.subList(0, split), text);
+    text.append(moment("Before", "before-lifting", number));
     opening(number, names.subList(split, names.size()), text);
+    if (random.nextInt(5) == 0) {
+      text.append("  - {do: Prop %d, disturb: t%d}\n".formatted(number, random.nextInt(TEMPORARY)));
+    }
     text.append("work:\n  - {do: Work %d%s}\n".formatted(number, extra()));
+    text.append(moment("Down", "on-the-ground", number));
     if (slips && random.nextInt(3) == 0) {
       text.append(slip());
     }
@@ -184,6 +227,13 @@ final class RandomShops {
       text.append("close:\n  - {do: Close %d, do-up: %s}\n".formatted(number, names.get(0)));
     }
     return text.toString();
+  }
+
+  /** Now and then a step at a moment of its own. */
+  private String moment(String what, String moment, int number) {
+    return random.nextInt(8) == 0
+        ? "  - {do: %s %d, disturb: i5, moment: %s}\n".formatted(what, number, moment)
+        : "";
   }
 
   /** A step of the work that takes off, puts on or comes at a moment as nobody would. */
@@ -233,11 +283,11 @@ final class RandomShops {
     Set<String> behind = new LinkedHashSet<>();
     boolean unplaced = kinds.get(number) == Place.Kind.ENGINE;
     if (random.nextInt(2) == 0) {
-      behind.add(unplaced ? "raise at front" : "raise");
+      behind.add(unplaced ? "up at front" : "up");
     }
     for (int i = 0; i < number; i++) {
       if (random.nextInt(4) == 0) {
-        behind.add("p" + i + (unplaced ? " at " + place(kinds.get(i)) : ""));
+        behind.add(name(i) + (unplaced ? " at " + place(kinds.get(i)) : ""));
       }
     }
     return behind.toString();
@@ -252,7 +302,7 @@ final class RandomShops {
     int many = 1 + random.nextInt(MOST_WORKS);
     for (int i = 0; i < many; i++) {
       int number = random.nextInt(kinds.size());
-      works.add("  - p%d at %s\n".formatted(number, place(kinds.get(number))));
+      works.add("  - %s at %s\n".formatted(name(number), place(kinds.get(number))));
     }
     String over =
         random.nextInt(10) == 0

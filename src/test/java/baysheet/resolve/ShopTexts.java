@@ -204,6 +204,11 @@ public final class ShopTexts {
     return problem.at() + " " + problem.code().word();
   }
 
+  /** The paths in a folder. */
+  public List<String> paths(String folder) {
+    return under(folder);
+  }
+
   private List<String> under(String folder) {
     return files.keySet().stream().filter(path -> path.startsWith(folder)).toList();
   }
