@@ -134,7 +134,7 @@ final class CheckTurns {
     Set<ItemAt> needed = items;
     if (step.beforeCovered() && !taken.isEmpty()) {
       needed = things(rule, taken);
-      uncovered(check, needed, items(tasks(taken)));
+      uncovered(check, broughtBy, needed, items(tasks(taken)));
     }
     behind(check, step, items, carrying, needed);
   }
@@ -196,12 +196,13 @@ final class CheckTurns {
     return false;
   }
 
-  /** Nothing went on over the things since the last of them was on. */
-  private void uncovered(Sheet.SheetStep check, Set<ItemAt> things, Set<ItemAt> items) {
-    int last = -1;
+  /** Nothing went on over the things since the last of them was on, and the check brought. */
+  private void uncovered(
+      Sheet.SheetStep check, int broughtBy, Set<ItemAt> things, Set<ItemAt> items) {
+    int last = broughtBy;
     for (int i = 0; i < printed.steps().size(); i++) {
       if (!Collections.disjoint(printed.steps().get(i).doUp(), things)) {
-        last = i;
+        last = Math.max(last, i);
       }
     }
     for (int i = last + 1; i < at(check); i++) {

@@ -34,6 +34,26 @@ class AnyShopTest {
         .coverage(coverage -> coverage.check(true).percentage(share -> share > 50));
   }
 
+  /** With roles, props, steps at moments of their own, work at both ends, and own ways of raising. */
+  @Property(tries = 1000, seed = "20260302")
+  void everyPlanOfAWideShopHoldsOrIsRefusedWithAProblem(@ForAll long seed) {
+    Problems problems = new Problems();
+    Optional<Sheet> sheet = plan(RandomShops.wideAndSound(seed), problems);
+    assertEquals(problems.hasErrors(), sheet.isEmpty(), problems.all().toString());
+    Statistics.label("planned")
+        .collect(sheet.isPresent())
+        .coverage(coverage -> coverage.check(true).percentage(share -> share > 50));
+  }
+
+  @Test
+  void slipsInWideShopsAreToldAsProblems() {
+    for (long seed = 0; seed < SLIPPING_SHOPS / 2; seed++) {
+      Problems problems = new Problems();
+      Optional<Sheet> sheet = plan(RandomShops.wide(seed), problems);
+      assertEquals(problems.hasErrors(), sheet.isEmpty(), "seed " + seed);
+    }
+  }
+
   /** Found by free seeds: its right side lies behind the left one, though both look alike. */
   @Test
   void sidesThatWaitForOneAnotherAreNotWorkedOnTogether() {

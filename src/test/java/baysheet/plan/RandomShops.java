@@ -17,7 +17,7 @@ import java.util.stream.Stream;
  * Shop folders that make no sense to a technician but hang together: up to twelve procedures behind
  * one another, some of them under a role that the bay chooses, up to six works at both ends, shared
  * and temporary items, steps at moments of their own, finals, overrides. Nothing built in knows any
- * of their names, but the built-in catalogue stands under half of them. The same seed gives the
+ * of their names, but the built-in catalogue stands under some. The same seed gives the
  * same folder.
  */
 final class RandomShops {
@@ -34,23 +34,38 @@ final class RandomShops {
 
   private final SplittableRandom random;
   private final boolean slips;
+
+  /** Seeds that once found a fault keep their folders: what was added later is drawn for wide ones. */
+  private final boolean wide;
+
   private final List<Place.Kind> kinds = new ArrayList<>();
 
   /** The role that the bay lets one of two procedures serve; empty for most procedures. */
   private final List<String> roles = new ArrayList<>();
 
-  private RandomShops(long seed, boolean sound) {
+  private RandomShops(long seed, boolean sound, boolean wide) {
     this.random = new SplittableRandom(seed);
     this.slips = random.nextInt(SLIPPING) == 0 && !sound;
+    this.wide = wide;
   }
 
   static ShopTexts of(long seed) {
-    return new RandomShops(seed, false).shop();
+    return new RandomShops(seed, false, false).shop();
   }
 
   /** One without slips of its writer. */
   static ShopTexts sound(long seed) {
-    return new RandomShops(seed, true).shop();
+    return new RandomShops(seed, true, false).shop();
+  }
+
+  /** One with roles, props, steps at moments of their own, and more ways of raising. */
+  static ShopTexts wide(long seed) {
+    return new RandomShops(seed, false, true).shop();
+  }
+
+  /** Such a one without slips of its writer. */
+  static ShopTexts wideAndSound(long seed) {
+    return new RandomShops(seed, true, true).shop();
   }
 
   /** The same folder with the works of its job in another order. */
@@ -70,14 +85,14 @@ final class RandomShops {
     int procedures = 1 + random.nextInt(MOST_PROCEDURES);
     for (int i = 0; i < procedures; i++) {
       kinds.add(one(List.of(Place.Kind.values())));
-      roles.add(random.nextInt(5) == 0 ? "role" + i : "");
+      roles.add(hits(5) ? "role" + i : "");
     }
-    String jack = one(List.of("axle", "axle", "axle", "wheel", "side"));
+    String jack = wide ? one(List.of("axle", "axle", "axle", "wheel", "side")) : "axle";
     ShopTexts shop =
         ShopTexts.empty()
             .with("shop.yaml", SHOP)
             .with("vehicles/any.yaml", book())
-            .with("catalogue/own.yaml", catalogue())
+            .with("catalogue/own.yaml", wide ? catalogue() + COVERED : catalogue())
             .with("procedures/hoisted.yaml", raise("hoisted", "vehicle", "lift"))
             .with("procedures/jacked.yaml", raise("jacked", jack, "jack"));
     for (int i = 0; i < procedures; i++) {
@@ -89,7 +104,7 @@ final class RandomShops {
       }
     }
     shop = shop.with(JOB, job());
-    return random.nextInt(2) == 0 ? shop.withBuiltIn() : shop;
+    return hits(8) ? shop.withBuiltIn() : shop;
   }
 
   /** A procedure for one equipment, under the role that it shares with the one for the other. */
@@ -180,13 +195,6 @@ final class RandomShops {
           r3: {when: {kind: k3}, check: Look last, moment: before-moving, source: us}
           r4: {when: {circuit: oil}, check: Bleed, moment: raised, step: {while-off: k0, once: yes}, source: us}
           r5: {when: {kind: k4}, check: See, moment: raised, step: {while-off: i5}, hold: yes, source: us}
-          r7:
-            when: {kind: k5}
-            check: See it bare
-            moment: raised
-            step: {before-covered: yes, while-off: [k0, i1]}
-            hold: yes
-            source: us
           r6:
             when: {kind: k1}
             check: Run
@@ -197,6 +205,17 @@ final class RandomShops {
         """;
   }
 
+  private static final String COVERED =
+      """
+        r7:
+          when: {kind: k5}
+          check: See it bare
+          moment: raised
+          step: {before-covered: yes, while-off: [k0, i1]}
+          hold: yes
+          source: us
+      """;
+
   private String procedure(int number, String name, String head) {
     StringBuilder text = new StringBuilder();
     text.append("procedure: %s\ntitle: Work %s\n%s".formatted(name, name, head));
@@ -205,7 +224,7 @@ final class RandomShops {
     if (random.nextInt(4) == 0 && number > 0) {
       text.append("after: [%s]\n".formatted(name(random.nextInt(number))));
     }
-    if (random.nextInt(8) == 0 && number + 1 < kinds.size()) {
+    if (hits(8) && number + 1 < kinds.size()) {
       text.append(
           "before: [%s]\n".formatted(name(number + 1 + random.nextInt(kinds.size() - number - 1))));
     }
@@ -215,7 +234,7 @@ final class RandomShops {
     opening(number, names.subList(0, split), text);
     text.append(moment("Before", "before-lifting", number));
     opening(number, names.subList(split, names.size()), text);
-    if (random.nextInt(5) == 0) {
+    if (hits(5)) {
       text.append("  - {do: Prop %d, disturb: t%d}\n".formatted(number, random.nextInt(TEMPORARY)));
     }
     text.append("work:\n  - {do: Work %d%s}\n".formatted(number, extra()));
@@ -231,7 +250,7 @@ final class RandomShops {
 
   /** Now and then a step at a moment of its own. */
   private String moment(String what, String moment, int number) {
-    return random.nextInt(8) == 0
+    return hits(8)
         ? "  - {do: %s %d, disturb: i5, moment: %s}\n".formatted(what, number, moment)
         : "";
   }
@@ -310,6 +329,11 @@ final class RandomShops {
             : "";
     return "job: 3\nvehicle: {book: any}\nbay: %d\nby: T1\nwork:\n%s%s"
         .formatted(1 + random.nextInt(2), String.join("", works), over);
+  }
+
+  /** Once in so many times, in a wide folder. */
+  private boolean hits(int times) {
+    return wide && random.nextInt(times) == 0;
   }
 
   private <T> T one(List<T> list) {
