@@ -5,12 +5,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import baysheet.books.Place;
 import baysheet.report.Problems;
+import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.ShopTexts;
 import baysheet.resolve.Task;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.Stream;
 import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -122,12 +125,22 @@ class AnyShopTest {
   @Property(tries = 500, seed = "20260302")
   void theOrderOfTheWorksCostsNoWay(@ForAll long seed, @ForAll long shuffle) {
     ShopTexts shop = RandomShops.sound(seed);
+    // Who ranks first does what two share, in an order of its own: that may cost a way, or not.
+    Assume.that(!isAnythingShared(shop));
     OptionalInt listed = changes(shop);
     OptionalInt shuffled = changes(RandomShops.shuffled(shuffle, shop));
-    // Who ranks first does what two share, so that now and then only one of the two runs in a
-    // circle.
     Assume.that(listed.isPresent() && shuffled.isPresent());
     assertEquals(listed, shuffled);
+  }
+
+  private static boolean isAnythingShared(ShopTexts shop) {
+    List<ItemAt> items =
+        shop.resolve(RandomShops.JOB, new Problems()).stream()
+            .flatMap(resolved -> resolved.tasks().values().stream())
+            .flatMap(task -> Stream.concat(task.open().stream(), task.work().stream()))
+            .flatMap(step -> step.undo().stream())
+            .toList();
+    return Set.copyOf(items).size() < items.size();
   }
 
   private static OptionalInt changes(ShopTexts shop) {

@@ -157,4 +157,31 @@ class SearchBudgetTest {
     Sequence.Found found = Sequence.order(graph).orElseThrow();
     assertTrue(found.states() <= most, found.states() + " states, of at most " + most);
   }
+
+  /** Works behind chains of access that change places: more orders than anybody compares. */
+  @Test
+  void aJobBeyondTheBudgetGetsItsSheetWithANotice() {
+    SmallShop shop = SmallShop.empty();
+    List<String> places = List.of("wheel at front-left", "wheel at rear-right", "axle at front",
+        "side at left", "engine at engine", "wheel at front-right", "axle at rear");
+    Random random = new Random(1);
+    List<String> works = new ArrayList<>();
+    for (int chain = 0; chain < 12; chain++) {
+      String behind = "";
+      for (int i = 0; i < 10; i++) {
+        String[] place = places.get(random.nextInt(places.size())).split(" at ");
+        String name = "c" + chain + "-" + i;
+        shop =
+            shop.procedure(
+                name, "at: %s\nbehind: [%s]\nopen: [{do: Open}]".formatted(place[0], behind));
+        behind = name + " at " + place[1];
+      }
+      works.add(behind);
+    }
+    SmallShop hard = shop.job("hoist", works.toArray(String[]::new));
+    assertEquals(
+        List.of("order-not-proven"),
+        hard.problems().stream().map(problem -> problem.code().word()).toList());
+    assertEquals(120, hard.sheet().steps().size());
+  }
 }

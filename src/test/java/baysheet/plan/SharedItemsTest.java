@@ -140,4 +140,23 @@ class SharedItemsTest {
     String what = shop.problems().get(0).what();
     assertTrue(what.contains("hen at front-left") && what.contains("egg at front-left"), what);
   }
+
+  /** What gives access, even through others, is opened first in any case: "after" adds nothing. */
+  @Test
+  void comingAfterOnesOwnAccessIsNoCircle() {
+    SHOP.procedure("mid", "at: wheel\nbehind: [roller-off]", "Mid", "one")
+        .procedure("deep", "at: wheel\nbehind: [mid]\nafter: [roller-off]", "Deep", "two")
+        .job("hoist", "deep at front-left")
+        .assertInOrder("Roller off", "Mid", "Deep", "Put back the two", "Put back the one");
+  }
+
+  /** Found by random shops: within one step the order is nobody's wish. */
+  @Test
+  void whatCameOffInOneStepGoesOnAsOthersWantIt() {
+    SHOP.procedure("pair", "at: wheel", "Pair", "one", "two")
+        .procedure("other", "at: wheel", "Other", "one", "three")
+        .procedure("single", "at: wheel\nopen: [{do: Two off, undo: two}, {do: Three off, undo: three}]")
+        .job("hoist", "pair at front-left", "other at front-left", "single at front-left")
+        .assertInOrder("Pair", "Other", "Put back the three", "Put back the two");
+  }
 }
