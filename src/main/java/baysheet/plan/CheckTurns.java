@@ -107,10 +107,7 @@ final class CheckTurns {
   }
 
   private void turn(
-      Sheet.SheetStep check,
-      Catalogue.Rule rule,
-      Catalogue.CheckStep step,
-      List<Brought> brought) {
+      Sheet.SheetStep check, Catalogue.Rule rule, Catalogue.CheckStep step, List<Brought> brought) {
     for (Brought one : brought) {
       if (at(check) < at(one.by())) {
         faults.add(
@@ -139,7 +136,10 @@ final class CheckTurns {
     behind(check, step, items, carrying, needed);
   }
 
-  /** Another work may put on what has to be off there, only not between what brings the check and it. */
+  /**
+   * Another work may put on what has to be off there, only not between what brings the check and
+   * it.
+   */
   private void hiddenElsewhere(
       Sheet.SheetStep check, Catalogue.CheckStep step, Set<ItemAt> items, List<Brought> brought) {
     int broughtBy = brought.stream().mapToInt(one -> at(one.by())).max().orElse(at(check));

@@ -114,7 +114,9 @@ final class Sides {
         && same(one.tighten(), other.tighten());
   }
 
-  /** The vehicle is down only once both sides are: no line behind that may be done on one before. */
+  /**
+   * The vehicle is down only once both sides are: no line behind that may be done on one before.
+   */
   private boolean moves(Draft step) {
     return Lifting.raises(resolved, step) || Lifting.lowers(resolved, step);
   }

@@ -276,7 +276,8 @@ final class StepChains {
   private Optional<Span> putsBack(List<Part> parts, int node) {
     return parts.stream()
         .map(Part::whole)
-        .filter(step -> step.mirrored() && !Collections.disjoint(step.doUp(), drafts.get(node).doUp()))
+        .filter(
+            step -> step.mirrored() && !Collections.disjoint(step.doUp(), drafts.get(node).doUp()))
         .map(Draft::origin)
         .findFirst();
   }

@@ -12,7 +12,6 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -35,10 +34,14 @@ final class StepOrder {
   private final List<Set<Integer>> before = new ArrayList<>();
   private final Map<StepGraph.Edge, TaskId> wantedBy = new HashMap<>();
 
-  /** Pairs of steps that a task only shares, in its order: kept unless another wants it otherwise. */
+  /**
+   * Pairs of steps that a task only shares, in its order: kept unless another wants it otherwise.
+   */
   private final Map<StepGraph.Edge, TaskId> wishes = new LinkedHashMap<>();
 
-  /** What came off in one step, in the order in which it is put back where nothing speaks against. */
+  /**
+   * What came off in one step, in the order in which it is put back where nothing speaks against.
+   */
   private final Map<StepGraph.Edge, TaskId> habits = new LinkedHashMap<>();
 
   private StepOrder(Resolved resolved, Layers layers, StepChains chains, List<Draft> drafts) {
@@ -90,7 +93,9 @@ final class StepOrder {
         });
   }
 
-  /** Behind its task and whatever lowers the vehicle, ahead of closing what it is reached through. */
+  /**
+   * Behind its task and whatever lowers the vehicle, ahead of closing what it is reached through.
+   */
   private void linkOnTheGround(int node, TaskId task) {
     edge(mark(task, Milestone.CLOSED), node, task);
     for (int other = 0; other < drafts.size(); other++) {

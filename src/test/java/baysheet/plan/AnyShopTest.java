@@ -37,7 +37,9 @@ class AnyShopTest {
         .coverage(coverage -> coverage.check(true).percentage(share -> share > 50));
   }
 
-  /** With roles, props, steps at moments of their own, work at both ends, and own ways of raising. */
+  /**
+   * With roles, props, steps at moments of their own, work at both ends, and own ways of raising.
+   */
   @Property(tries = 1000, seed = "20260302")
   void everyPlanOfAWideShopHoldsOrIsRefusedWithAProblem(@ForAll long seed) {
     Problems problems = new Problems();

@@ -66,10 +66,16 @@ class CheckStepsTest {
   /** The wheel is off for another work, and hides what is looked at all the same. */
   @Test
   void aLookWhileTheWheelIsOffComesBeforeAnotherWorkPutsItOn() {
-    withRule(SHOP.procedure("side", "at: wheel\nbehind: [raise]", "Side", "three"), "undo: three", "while-off: roller")
+    withRule(
+            SHOP.procedure("side", "at: wheel\nbehind: [raise]", "Side", "three"),
+            "undo: three",
+            "while-off: roller")
         .job("hoist", "side at front-left", "deep at front-left")
         .assertInOrder("Roller off", "Put back the three", "See it", "Put back the roller");
-    withRule(SHOP.procedure("side", "at: wheel\nbehind: [raise]", "Side", "three"), "undo: three", "while-off: roller")
+    withRule(
+            SHOP.procedure("side", "at: wheel\nbehind: [raise]", "Side", "three"),
+            "undo: three",
+            "while-off: roller")
         .job("hoist", "deep at front-left", "side at front-left")
         .assertInOrder("Roller off", "See it", "Put back the roller");
   }
@@ -77,7 +83,10 @@ class CheckStepsTest {
   @Test
   void aLookAtAnotherWheelDoesNotWaitForThisOne() {
     SmallShop shop =
-        withRule(SHOP.procedure("side", "at: wheel\nbehind: [raise]", "Side", "three"), "undo: three", "while-off: roller")
+        withRule(
+                SHOP.procedure("side", "at: wheel\nbehind: [raise]", "Side", "three"),
+                "undo: three",
+                "while-off: roller")
             .job("hoist", "deep at front-left", "side at rear-left");
     shop.assertInOrder("Put back the roller [front-left]", "Side", "See it [rear-left]");
   }
@@ -86,7 +95,9 @@ class CheckStepsTest {
   @Test
   void aLookBeforeItIsCoveredComesDirectlyBehindItsItem() {
     SmallShop shaft =
-        SHOP.procedure("deep", "at: wheel\nbehind: [roller-off]\nopen: [{do: Shaft out, undo: two}, {do: Nut off, undo: one}]");
+        SHOP.procedure(
+            "deep",
+            "at: wheel\nbehind: [roller-off]\nopen: [{do: Shaft out, undo: two}, {do: Nut off, undo: one}]");
     withRule(shaft, "undo: one", "before-covered: yes")
         .job("hoist", "deep at front-left")
         .assertInOrder("Put back the one", "See it", "Put back the two");
@@ -99,9 +110,17 @@ class CheckStepsTest {
   void aLookBeforeItIsCoveredComesBeforeAccessCoversIt() {
     SmallShop shaft =
         SHOP.procedure("shaft-out", "at: wheel\nbehind: [roller-off]", "Shaft out", "two")
-            .procedure("deep", "at: wheel\nbehind: [shaft-out]\nopen: [{do: Cap off, undo: three}, {do: Nut off, undo: one}, {do: Ring off, undo: four}]");
-    SmallShop shop = withRule(shaft, "undo: one", "before-covered: yes").job("hoist", "deep at front-left");
-    shop.assertInOrder("Put back the four", "Put back the one", "See it", "Put back the three", "Put back the two");
+            .procedure(
+                "deep",
+                "at: wheel\nbehind: [shaft-out]\nopen: [{do: Cap off, undo: three}, {do: Nut off, undo: one}, {do: Ring off, undo: four}]");
+    SmallShop shop =
+        withRule(shaft, "undo: one", "before-covered: yes").job("hoist", "deep at front-left");
+    shop.assertInOrder(
+        "Put back the four",
+        "Put back the one",
+        "See it",
+        "Put back the three",
+        "Put back the two");
     Sheet sheet = shop.sheet();
     List<Sheet.SheetStep> steps = new ArrayList<>(sheet.steps());
     Collections.swap(steps, shop.at("See it"), shop.at("Put back the three"));

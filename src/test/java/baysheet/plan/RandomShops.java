@@ -17,8 +17,8 @@ import java.util.stream.Stream;
  * Shop folders that make no sense to a technician but hang together: up to twelve procedures behind
  * one another, some of them under a role that the bay chooses, up to six works at both ends, shared
  * and temporary items, steps at moments of their own, finals, overrides. Nothing built in knows any
- * of their names, but the built-in catalogue stands under some. The same seed gives the
- * same folder.
+ * of their names, but the built-in catalogue stands under some. The same seed gives the same
+ * folder.
  */
 final class RandomShops {
   static final String JOB = "2026-03-02/3.yaml";
@@ -35,7 +35,9 @@ final class RandomShops {
   private final SplittableRandom random;
   private final boolean slips;
 
-  /** Seeds that once found a fault keep their folders: what was added later is drawn for wide ones. */
+  /**
+   * Seeds that once found a fault keep their folders: what was added later is drawn for wide ones.
+   */
   private final boolean wide;
 
   private final List<Place.Kind> kinds = new ArrayList<>();

@@ -162,8 +162,15 @@ class SearchBudgetTest {
   @Test
   void aJobBeyondTheBudgetGetsItsSheetWithANotice() {
     SmallShop shop = SmallShop.empty();
-    List<String> places = List.of("wheel at front-left", "wheel at rear-right", "axle at front",
-        "side at left", "engine at engine", "wheel at front-right", "axle at rear");
+    List<String> places =
+        List.of(
+            "wheel at front-left",
+            "wheel at rear-right",
+            "axle at front",
+            "side at left",
+            "engine at engine",
+            "wheel at front-right",
+            "axle at rear");
     Random random = new Random(1);
     List<String> works = new ArrayList<>();
     for (int chain = 0; chain < 12; chain++) {

@@ -155,7 +155,8 @@ class SharedItemsTest {
   void whatCameOffInOneStepGoesOnAsOthersWantIt() {
     SHOP.procedure("pair", "at: wheel", "Pair", "one", "two")
         .procedure("other", "at: wheel", "Other", "one", "three")
-        .procedure("single", "at: wheel\nopen: [{do: Two off, undo: two}, {do: Three off, undo: three}]")
+        .procedure(
+            "single", "at: wheel\nopen: [{do: Two off, undo: two}, {do: Three off, undo: three}]")
         .job("hoist", "pair at front-left", "other at front-left", "single at front-left")
         .assertInOrder("Pair", "Other", "Put back the three", "Put back the two");
   }
