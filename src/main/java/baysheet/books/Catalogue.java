@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param cautions by name
  * @param rules consequences by name
  * @param states by name
+ * @param qualifications by name
  * @param vocabulary the words that books and rules may use
  * @param glossary what is said otherwise in America
  */
@@ -25,6 +26,7 @@ public record Catalogue(
     Map<String, Caution> cautions,
     Map<String, Rule> rules,
     Map<String, State> states,
+    Map<String, Qualification> qualifications,
     Vocabulary vocabulary,
     Glossary glossary) {
   public Catalogue {
@@ -32,6 +34,7 @@ public record Catalogue(
     cautions = Collections.unmodifiableMap(new LinkedHashMap<>(cautions));
     rules = Collections.unmodifiableMap(new LinkedHashMap<>(rules));
     states = Collections.unmodifiableMap(new LinkedHashMap<>(states));
+    qualifications = Collections.unmodifiableMap(new LinkedHashMap<>(qualifications));
   }
 
   /**
@@ -41,6 +44,7 @@ public record Catalogue(
    * @param american what it is called in America, where that differs
    * @param kinds what rules and cautions know it by
    * @param back wording for putting it back
+   * @param fluid what a circuit is filled with, as spec books call it
    */
   public record Item(
       Located<String> name,
@@ -48,6 +52,7 @@ public record Catalogue(
       Optional<Located<String>> american,
       List<Located<String>> kinds,
       Optional<Located<String>> back,
+      Optional<Located<String>> fluid,
       Span at) {
     public Item {
       kinds = List.copyOf(kinds);
@@ -146,6 +151,23 @@ public record Catalogue(
       whileOff = List.copyOf(whileOff);
       uses = List.copyOf(uses);
       fills = List.copyOf(fills);
+    }
+  }
+
+  /**
+   * What somebody must be certified for before they may do some work.
+   *
+   * @param words what the sheet calls it
+   * @param when what work needs it, beside that of procedures which ask for it themselves
+   */
+  public record Qualification(
+      Located<String> name,
+      Located<String> words,
+      List<Trigger> when,
+      Located<String> source,
+      Span at) {
+    public Qualification {
+      when = List.copyOf(when);
     }
   }
 

@@ -34,7 +34,7 @@ public final class CatalogueCheck {
   public static void check(ShopFolder folder, Set<Source> builtIn, Problems problems) {
     CatalogueCheck check = new CatalogueCheck(folder.names(), problems);
     Catalogue catalogue = folder.catalogue();
-    catalogue.items().values().forEach(item -> check.all(Sort.KIND, item.kinds()));
+    catalogue.items().values().forEach(check::item);
     catalogue.items().values().stream()
         .map(Catalogue.Item::name)
         .filter(name -> !builtIn.contains(name.at().source()))
@@ -43,6 +43,12 @@ public final class CatalogueCheck {
     catalogue.rules().values().forEach(check::rule);
     catalogue.vocabulary().tools().values().forEach(it -> check.all(Sort.TOOL, it.like()));
     catalogue.vocabulary().products().values().forEach(it -> check.all(Sort.PRODUCT, it.like()));
+    catalogue.qualifications().values().forEach(it -> it.when().forEach(check::trigger));
+  }
+
+  private void item(Catalogue.Item item) {
+    all(Sort.KIND, item.kinds());
+    all(Sort.FLUID, item.fluid().stream().toList());
   }
 
   private void all(Sort sort, List<Located<String>> names) {
@@ -74,7 +80,7 @@ public final class CatalogueCheck {
         case SERVES -> all(Sort.ROLE, asked.getValue());
         case TRAIT, WITHOUT -> all(Sort.TRAIT, asked.getValue());
         case STATE -> all(Sort.STATE, asked.getValue());
-        case BAY -> {}
+        case BAY, AT -> {}
       }
     }
   }

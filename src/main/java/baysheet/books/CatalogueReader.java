@@ -37,6 +37,8 @@ public final class CatalogueReader {
       Read.record("a state", CatalogueReader::state);
   private static final ValueReader<Words.Unnamed<Vocabulary.Supply>> SUPPLY =
       Read.record("a tool or a product", CatalogueReader::supply);
+  private static final ValueReader<Words.Unnamed<Catalogue.Qualification>> QUALIFICATION =
+      Read.record("a qualification", CatalogueReader::qualification);
   private static final ValueReader<Catalogue.Signal> SIGNAL =
       Words.oneOf(List.of(Catalogue.Signal.values()), Catalogue.Signal::name);
   private static final ValueReader<String> TERM = Read.value(CatalogueReader::term);
@@ -59,6 +61,7 @@ public final class CatalogueReader {
     Map<String, Catalogue.Rule> rules = new LinkedHashMap<>();
     Map<String, Catalogue.State> states = new LinkedHashMap<>();
     Vocabulary vocabulary = Vocabulary.nothing();
+    Map<String, Catalogue.Qualification> qualifications = new LinkedHashMap<>();
     Map<String, String> terms = new LinkedHashMap<>();
     for (Catalogue catalogue : catalogues) {
       items.putAll(catalogue.items());
@@ -66,9 +69,11 @@ public final class CatalogueReader {
       rules.putAll(catalogue.rules());
       states.putAll(catalogue.states());
       vocabulary = vocabulary.with(catalogue.vocabulary());
+      qualifications.putAll(catalogue.qualifications());
       terms.putAll(catalogue.glossary().american());
     }
-    return new Catalogue(items, cautions, rules, states, vocabulary, Glossary.of(terms));
+    return new Catalogue(
+        items, cautions, rules, states, qualifications, vocabulary, Glossary.of(terms));
   }
 
   /**
@@ -129,10 +134,14 @@ public final class CatalogueReader {
     Map<String, Catalogue.Caution> cautions = named(map, "cautions", CAUTION);
     Map<String, Catalogue.Rule> rules = named(map, "consequences", RuleReader.RULE);
     Map<String, Catalogue.State> states = named(map, "states", STATE);
+    Map<String, Catalogue.Qualification> qualifications =
+        named(map, "qualifications", QUALIFICATION);
     Vocabulary vocabulary = vocabulary(map);
     Map<String, String> terms = terms(map);
     return map.build(
-        () -> new Catalogue(items, cautions, rules, states, vocabulary, Glossary.of(terms)));
+        () ->
+            new Catalogue(
+                items, cautions, rules, states, qualifications, vocabulary, Glossary.of(terms)));
   }
 
   private static Vocabulary vocabulary(MapReader map) {
@@ -177,8 +186,11 @@ public final class CatalogueReader {
     Optional<Located<String>> american = map.optional("american", Read.text());
     List<Located<String>> kinds = Words.once(map.listOrOne("kinds", Read.name()), map.problems());
     Optional<Located<String>> back = map.optional("back", Read.text());
+    Optional<Located<String>> fluid = map.optional("fluid", Read.name());
     return map.build(
-        () -> name -> new Catalogue.Item(name, british.get(), american, kinds, back, map.at()));
+        () ->
+            name ->
+                new Catalogue.Item(name, british.get(), american, kinds, back, fluid, map.at()));
   }
 
   private static Optional<Words.Unnamed<Catalogue.Caution>> caution(MapReader map) {
@@ -211,6 +223,14 @@ public final class CatalogueReader {
     return MANDATORY_SIGN.matcher(text).matches()
         ? Outcome.ok(text)
         : Sentences.notProtection(text);
+  }
+
+  private static Optional<Words.Unnamed<Catalogue.Qualification>> qualification(MapReader map) {
+    Optional<Located<String>> words = map.required("name", Read.text());
+    List<Trigger> when = TriggerReader.optional(map);
+    Optional<Located<String>> source = map.required("source", Read.text());
+    return map.build(
+        () -> name -> new Catalogue.Qualification(name, words.get(), when, source.get(), map.at()));
   }
 
   private static Optional<Words.Unnamed<Catalogue.State>> state(MapReader map) {

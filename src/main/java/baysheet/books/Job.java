@@ -19,6 +19,8 @@ import java.util.Optional;
  * @param bay name of the bay
  * @param by who does it
  * @param with an apprentice who takes part
+ * @param second who looks at the hold points
+ * @param qualified who does the work that needs a qualification, where that is not {@code by}
  * @param state how the vehicle is: rusty …
  * @param load what stays in the vehicle, by axle
  * @param work what is asked for, in the order written
@@ -34,6 +36,8 @@ public record Job(
     Located<String> bay,
     Located<String> by,
     Optional<Located<String>> with,
+    Optional<Located<String>> second,
+    Map<String, Qualified> qualified,
     List<Located<String>> state,
     Map<Place, Located<Quantity>> load,
     List<Located<Work>> work,
@@ -42,6 +46,7 @@ public record Job(
     Optional<Located<String>> notes,
     Span at) {
   public Job {
+    qualified = Collections.unmodifiableMap(new LinkedHashMap<>(qualified));
     state = List.copyOf(state);
     load = Collections.unmodifiableMap(new LinkedHashMap<>(load));
     work = List.copyOf(work);
@@ -54,6 +59,9 @@ public record Job(
       Located<String> book,
       Optional<Located<String>> plate,
       Optional<Located<Quantity>> odometer) {}
+
+  /** Who does the work that needs a qualification. */
+  public record Qualified(Located<String> qualification, Located<String> person) {}
 
   /** A procedure at a place: {@code lower-arm at front-left}. */
   public record Work(String procedure, Place place) {

@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** Reads a job file. */
 public final class JobReader {
@@ -76,11 +77,12 @@ public final class JobReader {
         : entry;
   }
 
-  /** An apprentice is looked after by somebody else. */
+  /** An apprentice is looked after, and the work looked at, by somebody else. */
   private static void twoPeople(Job job, Problems problems) {
-    job.with()
-        .filter(with -> with.value().equals(job.by().value()))
-        .ifPresent(with -> problems.add(Sentences.alone(with, job.by())));
+    Stream.of(job.with(), job.second())
+        .flatMap(Optional::stream)
+        .filter(other -> other.value().equals(job.by().value()))
+        .forEach(other -> problems.add(Sentences.alone(other, job.by())));
   }
 
   private static Optional<Job> job(MapReader map) {
@@ -94,6 +96,8 @@ public final class JobReader {
             Words.needed(map, "bay", Words.id(), ""),
             Words.needed(map, "by", Words.id(), ""),
             map.optional("with", Words.id()),
+            map.optional("second", Words.id()),
+            qualified(map),
             Words.once(map.listOrOne("state", Read.name()), map.problems()),
             Words.located(map.entries("load", PlaceText::axle, Figures.quantity(QuantityKey.LOAD))),
             Words.once(Words.needed(map, WORK, JobReader::work, List.of()).value(), map.problems()),
@@ -102,6 +106,15 @@ public final class JobReader {
             map.optional("notes", Read.text()),
             map.at());
     return map.build(() -> job);
+  }
+
+  private static Map<String, Job.Qualified> qualified(MapReader map) {
+    Map<String, Job.Qualified> qualified = new LinkedHashMap<>();
+    map.entries("qualified", Read::nameOf, Words.id())
+        .forEach(
+            entry ->
+                qualified.put(entry.key().value(), new Job.Qualified(entry.key(), entry.value())));
+    return qualified;
   }
 
   private static Located<String> revision(MapReader map) {

@@ -55,6 +55,10 @@ public final class KnownNames {
         "procedure",
         "a file under procedures, or a role that one serves"),
     ROLE(ProblemCode.UNKNOWN_PROCEDURE, "role", "a role that a procedure serves"),
+    QUALIFICATION(
+        ProblemCode.UNKNOWN_QUALIFICATION,
+        "qualification",
+        "a qualification that a catalogue describes under qualifications"),
     PERSON(ProblemCode.UNKNOWN_PERSON, "person", "one of the people of the shop");
 
     private final ProblemCode code;
@@ -121,6 +125,7 @@ public final class KnownNames {
     known.names.get(Sort.PRODUCT).addAll(words.products().keySet());
     known.names.get(Sort.PRODUCT).addAll(words.fluids().keySet());
     known.names.get(Sort.STATE).addAll(catalogue.states().keySet());
+    known.names.get(Sort.QUALIFICATION).addAll(catalogue.qualifications().keySet());
     known.names.get(Sort.CAUTION).addAll(catalogue.cautions().keySet());
     catalogue.items().values().forEach(known::add);
     Stream.concat(

@@ -14,6 +14,8 @@ import java.util.stream.Stream;
  * @param serves the access that this procedure provides under another name, where the bay decides
  *     which of several does
  * @param needs the bay equipment without which it does not serve
+ * @param qualifications what whoever does any of it must be certified for
+ * @param applicability which vehicles and places it is for
  * @param behind access: opened before and closed after this one
  * @param after procedures that this one follows where both are in a job
  * @param before procedures that this one precedes where both are in a job
@@ -24,6 +26,8 @@ public record Procedure(
     Located<Place.Kind> at,
     Optional<Located<String>> serves,
     Optional<Located<Bay.Equipment>> needs,
+    Applicability applicability,
+    List<Located<String>> qualifications,
     List<Located<Access>> behind,
     List<Located<String>> after,
     List<Located<String>> before,
@@ -35,6 +39,7 @@ public record Procedure(
     List<Check> checks,
     Span span) {
   public Procedure {
+    qualifications = List.copyOf(qualifications);
     behind = List.copyOf(behind);
     after = List.copyOf(after);
     before = List.copyOf(before);

@@ -50,6 +50,8 @@ public final class ProcedureReader {
             Words.needed(map, "at", KIND, Place.Kind.VEHICLE),
             map.optional("serves", Read.name()),
             map.optional("needs", EQUIPMENT),
+            ApplicabilityReader.read(map),
+            once(map, "qualification", Read.name()),
             once(map, "behind", ACCESS),
             once(map, "after", Read.name()),
             once(map, "before", Read.name()),
@@ -95,6 +97,9 @@ public final class ProcedureReader {
     notItself(procedure, "behind", behind, problems);
     notItself(procedure, "after", procedure.after().stream(), problems);
     notItself(procedure, "before", procedure.before().stream(), problems);
+    Stream<Located<String>> instead =
+        procedure.applicability().notWith().stream().flatMap(it -> it.procedure().stream());
+    notItself(procedure, "not-with", instead, problems);
   }
 
   private static void notItself(

@@ -7,6 +7,7 @@ import baysheet.torque.Quantity;
 import baysheet.torque.Socket;
 import baysheet.torque.Unit;
 import baysheet.torque.Wrench;
+import java.time.LocalDate;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -99,8 +100,38 @@ public record Shop(
    */
   public record Stands(Located<Quantity> rated, boolean each, Located<Integer> count) {}
 
-  /** Somebody who works here. */
-  public record Person(Located<String> id, Located<String> name, Grade grade) {}
+  /**
+   * Somebody who works here.
+   *
+   * @param certificates what they are certified for
+   */
+  public record Person(
+      Located<String> id, Located<String> name, Grade grade, List<Certificate> certificates) {
+    public Person {
+      certificates = List.copyOf(certificates);
+    }
+
+    /** The certificate for a qualification, valid or not. */
+    public Optional<Certificate> certificate(String qualification) {
+      return certificates.stream()
+          .filter(it -> it.qualification().value().equals(qualification))
+          .findFirst();
+    }
+  }
+
+  /**
+   * That somebody is certified for something.
+   *
+   * @param qualification its name in the catalogue
+   * @param number what stands on the certificate
+   * @param until the last day on which it is valid; absent where it has no end
+   */
+  public record Certificate(
+      Located<String> qualification, Located<String> number, Optional<LocalDate> until) {
+    public boolean isValidOn(LocalDate day) {
+      return until.map(last -> !day.isAfter(last)).orElse(true);
+    }
+  }
 
   /** What somebody may sign. */
   public enum Grade {

@@ -157,6 +157,8 @@ public final class ShopReader {
   private static Optional<Words.Unnamed<Shop.Person>> person(MapReader map) {
     Optional<Located<String>> name = map.required("name", Read.text());
     Optional<Located<Shop.Grade>> grade = map.required("grade", GRADE);
-    return map.build(() -> id -> new Shop.Person(id, name.get(), grade.get().value()));
+    List<Shop.Certificate> certificates = CertificateReader.read(map);
+    return map.build(
+        () -> id -> new Shop.Person(id, name.get(), grade.get().value(), certificates));
   }
 }

@@ -27,7 +27,7 @@ import java.util.stream.Stream;
  * @param hold whether work stops here until a second person has looked
  * @param back the wording for putting back what this step took off
  * @param moment when it is done, where the block alone does not say
- * @param measure a figure that is taken here and written down
+ * @param measure figures that are taken here and written down, a line for each
  */
 public record Step(
     Located<String> text,
@@ -47,7 +47,7 @@ public record Step(
     boolean hold,
     Optional<Located<String>> back,
     Optional<Located<Moment>> moment,
-    Optional<Located<String>> measure,
+    List<Located<String>> measure,
     Span at) {
   public Step {
     undo = List.copyOf(undo);
@@ -58,6 +58,7 @@ public record Step(
     uses = List.copyOf(uses);
     hazards = List.copyOf(hazards);
     ifStuck = List.copyOf(ifStuck);
+    measure = List.copyOf(measure);
   }
 
   /** Every item it names, without the place behind it. */

@@ -49,7 +49,7 @@ final class StepReader {
             map.yesNo("hold", false),
             map.optional("back", Read.text()),
             map.optional("moment", Words.moment()),
-            map.optional("measure", Read.text()),
+            map.listOrOne("measure", Read.text()),
             map.at());
     return map.build(() -> step);
   }

@@ -42,6 +42,8 @@ public record Trigger(
     PROCEDURE("procedure"),
     /** Roles that a procedure of the job serves. */
     SERVES("serves"),
+    /** Where it is done: an end, a side or a wheel. */
+    AT("at"),
     /** What raises the vehicle in the job's bay. */
     BAY("bay"),
     /** Traits the vehicle has. */

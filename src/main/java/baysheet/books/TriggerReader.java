@@ -19,6 +19,8 @@ final class TriggerReader {
       Words.oneOf(
           Stream.of(Bay.Equipment.values()).map(Bay.Equipment::word).toList(), word -> word);
 
+  private static final ValueReader<String> PLACE = Read.value(PlaceText::place).map(Place::word);
+
   private TriggerReader() {}
 
   /** The triggers under {@code when}: one map or a list of them. */
@@ -57,6 +59,7 @@ final class TriggerReader {
     return switch (condition) {
       case APPLY, USES, MEASURE -> Read.text();
       case BAY -> EQUIPMENT;
+      case AT -> PLACE;
       default -> Read.name();
     };
   }

@@ -45,6 +45,7 @@ final class ShopFolders {
           "cautions.yaml",
           "consequences.yaml",
           "states.yaml",
+          "qualifications.yaml",
           "terms.yaml",
           "vocabulary.yaml");
 

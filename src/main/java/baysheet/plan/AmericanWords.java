@@ -23,6 +23,7 @@ final class AmericanWords {
   private Sheet sheet(Sheet sheet) {
     return new Sheet(
         sheet.heading().titled(this::text),
+        each(sheet.qualified(), this::qualified),
         each(sheet.cautions(), this::caution),
         texts(sheet.evening()),
         each(sheet.sections(), this::section),
@@ -55,6 +56,11 @@ final class AmericanWords {
     return all.stream().map(change).toList();
   }
 
+  private QualifiedWork qualified(QualifiedWork it) {
+    return new QualifiedWork(
+        it.qualification(), text(it.words()), it.steps(), it.by(), it.holds(), it.second());
+  }
+
   private CautionLine caution(CautionLine it) {
     return new CautionLine(
         it.letter(),
@@ -67,6 +73,7 @@ final class AmericanWords {
         it.source(),
         it.steps(),
         it.onTop(),
+        it.wholeJob(),
         it.collapsed(),
         it.waivedBy());
   }
@@ -74,6 +81,7 @@ final class AmericanWords {
   private Sheet.Section section(Sheet.Section it) {
     return new Sheet.Section(
         text(it.heading()),
+        it.named(),
         text(it.note()),
         it.phase(),
         it.moment(),
@@ -99,7 +107,7 @@ final class AmericanWords {
         it.cautionsAbove(),
         it.minutes(),
         it.hold(),
-        text(it.entry()),
+        texts(it.entries()),
         text(it.because()),
         text(it.good()),
         texts(it.ifStuck()));
@@ -110,7 +118,7 @@ final class AmericanWords {
   }
 
   private Sheet.PartLine part(Sheet.PartLine it) {
-    return new Sheet.PartLine(text(it.part()), it.count(), it.fastener());
+    return new Sheet.PartLine(text(it.part()), it.count(), it.places(), it.fastener());
   }
 
   private Sheet.TallyLine tally(Sheet.TallyLine it) {

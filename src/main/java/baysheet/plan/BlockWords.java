@@ -2,12 +2,17 @@ package baysheet.plan;
 
 import baysheet.books.Bay;
 import baysheet.books.Place;
+import baysheet.books.Procedure;
 import baysheet.resolve.Resolved;
 import java.util.ArrayList;
 import java.util.List;
 
 /** How the vehicle comes onto solid blocks, and off them. */
 final class BlockWords {
+  /** What the wheels stand on, and what keeps them there; cautions go by it. */
+  static final List<Procedure.Use> TOOLS =
+      Words.UNDER_WHEELS.stream().map(name -> new Procedure.Use(name, false)).toList();
+
   private BlockWords() {}
 
   /** All four wheels, or the springs on one side would carry more than they do on the road. */

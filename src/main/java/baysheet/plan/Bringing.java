@@ -1,6 +1,7 @@
 package baysheet.plan;
 
 import baysheet.books.Moment;
+import baysheet.books.Place;
 import baysheet.books.Procedure;
 import baysheet.books.Step;
 import baysheet.books.Trigger;
@@ -58,6 +59,10 @@ final class Bringing {
         Names names = names(step);
         done.add(new Done(step, names));
         all.add(names);
+      } else if (isOnBlocks(step)) {
+        Names names = onBlocks();
+        done.add(new Done(step, names));
+        all.add(names);
       }
     }
   }
@@ -105,8 +110,23 @@ final class Bringing {
     }
   }
 
+  /** The planner's own steps on the ground tighten, or put the vehicle on blocks and off them. */
+  private static boolean isOnBlocks(Sheet.SheetStep step) {
+    return step.phase() == Sheet.Phase.FINAL
+        && step.moment() == Moment.ON_THE_GROUND
+        && step.torque().isEmpty();
+  }
+
+  private static Names onBlocks() {
+    Names names = Names.nothing();
+    names.add(Condition.USES, List.of("solid wheel blocks", "wheel chocks"));
+    names.add(Condition.AT, List.of(Place.VEHICLE.word()));
+    names.impact.add(false);
+    return names;
+  }
+
   private Names names(Sheet.SheetStep step) {
-    List<Step> written = written(step);
+    List<Step> written = WrittenSteps.of(step, procedures);
     Names names = Names.nothing();
     names.add(Condition.UNDO, items(step.undo()));
     names.add(Condition.DO_UP, items(step.doUp()));
@@ -121,8 +141,14 @@ final class Bringing {
     names.add(Condition.MEASURE, measured(written));
     names.add(Condition.PROCEDURE, List.of(step.procedure()));
     names.add(Condition.SERVES, roles(step.procedure()));
+    names.add(Condition.AT, places(step));
     written.forEach(one -> names.impact.add(one.impact()));
     return names;
+  }
+
+  /** A wheel is at its axle and on its side, and everything at the vehicle. */
+  private static List<String> places(Sheet.SheetStep step) {
+    return step.places().stream().flatMap(it -> it.outward().stream()).map(Place::word).toList();
   }
 
   private List<String> kinds(List<ItemAt> items) {
@@ -178,7 +204,7 @@ final class Bringing {
 
   /** Whether a step is written for a moment after the vehicle is down. */
   boolean waits(Sheet.SheetStep step) {
-    return written(step).stream()
+    return WrittenSteps.of(step, procedures).stream()
         .flatMap(one -> one.moment().stream())
         .anyMatch(moment -> moment.value().compareTo(Moment.ON_THE_GROUND) >= 0);
   }
@@ -222,27 +248,6 @@ final class Bringing {
     return false;
   }
 
-  /** The step as its procedure has it; none where the planner made it, or where two read alike. */
-  private List<Step> written(Sheet.SheetStep step) {
-    Procedure procedure = procedures.get(step.procedure());
-    List<Step> written = new ArrayList<>();
-    for (Step one : procedure == null ? List.<Step>of() : phase(procedure, step.phase())) {
-      if (one.text().value().equals(step.text())) {
-        written.add(one);
-      }
-    }
-    return written.size() == 1 ? written : List.of();
-  }
-
-  private static List<Step> phase(Procedure procedure, Sheet.Phase phase) {
-    return switch (phase) {
-      case OPEN -> procedure.open();
-      case WORK -> procedure.work();
-      case CLOSE -> procedure.close();
-      case CHECK, FINAL -> List.of();
-    };
-  }
-
   private List<String> products(List<Step> steps) {
     List<String> products = new ArrayList<>();
     for (Step step : steps) {
@@ -257,7 +262,7 @@ final class Bringing {
 
   private static List<String> measured(List<Step> steps) {
     List<String> figures = new ArrayList<>();
-    steps.forEach(step -> step.measure().ifPresent(figure -> figures.add(figure.value())));
+    steps.forEach(step -> step.measure().forEach(figure -> figures.add(figure.value())));
     return figures;
   }
 

@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param protect ISO 7010 numbers with words: {@code M004 eye protection}
  * @param steps the numbers of the steps it belongs to; empty for one that the vehicle brings
  * @param onTop whether it stands in the block on top
+ * @param wholeJob whether it holds all the time, and not only at its steps
  * @param collapsed whether it is a minor one that shares the one "also" line, because there are
  *     many
  * @param waivedBy who answers for leaving it out
@@ -26,6 +27,7 @@ public record CautionLine(
     String source,
     List<Integer> steps,
     boolean onTop,
+    boolean wholeJob,
     boolean collapsed,
     Optional<String> waivedBy) {
   public CautionLine {

@@ -33,7 +33,8 @@ final class Cautions {
   private final Set<String> eveningHazards;
 
   /** A caution that this job brings. */
-  private record Found(Catalogue.Caution caution, List<Integer> lines, boolean onTop) {
+  private record Found(
+      Catalogue.Caution caution, List<Integer> lines, boolean onTop, boolean wholeJob) {
     int first() {
       return lines.isEmpty() ? 0 : lines.get(0);
     }
@@ -75,8 +76,9 @@ final class Cautions {
     if (named.isEmpty() && !vehicle) {
       return Optional.empty();
     }
-    boolean onTop = caution.wholeJob() || vehicle || caution.signal() == Signal.DANGER;
-    return Optional.of(new Found(caution, List.copyOf(named), onTop));
+    boolean wholeJob = caution.wholeJob() || vehicle;
+    boolean onTop = wholeJob || caution.signal() == Signal.DANGER;
+    return Optional.of(new Found(caution, List.copyOf(named), onTop, wholeJob));
   }
 
   private static Set<String> eveningHazards(Resolved resolved) {
@@ -128,6 +130,7 @@ final class Cautions {
         caution.source().value(),
         found.lines().stream().map(index -> index + 1).toList(),
         found.onTop(),
+        found.wholeJob(),
         collapsed,
         waivedBy(found));
   }

@@ -101,9 +101,13 @@ final class CheckTurns {
   private void says(Sheet.SheetStep check, Catalogue.Rule rule) {
     if (!check.text().equals(rule.check().value())
         || check.hold() != rule.hold()
-        || check.entry().isPresent() != rule.needs().isPresent()) {
+        || !check.entries().containsAll(asked(rule))) {
       faults.add("step " + check.n() + " does not say what check " + rule.name().value() + " asks");
     }
+  }
+
+  private static List<String> asked(Catalogue.Rule rule) {
+    return rule.needs().stream().map(needs -> needs.value() + ", from data").toList();
   }
 
   private void turn(

@@ -157,7 +157,27 @@ final class Checks {
     }
     List<CheckLine> checks = new ArrayList<>();
     places.forEach((item, where) -> checks.add(asked(things.get(item), List.copyOf(where))));
+    MissingFigures.of(resolved, lines).stream()
+        .filter(missing -> !missing.opening().isEmpty())
+        .forEach(missing -> checks.add(asked(missing)));
     return checks;
+  }
+
+  /** Nobody drains what they do not know how to fill. */
+  private static CheckLine asked(MissingFigures.Missing missing) {
+    return new CheckLine(
+        missing.name(),
+        Moment.BEFORE_LIFTING,
+        FigureWords.figureWrittenIn(missing.words()),
+        List.of(Place.VEHICLE),
+        missing.opening().stream().sorted().map(index -> index + 1).toList(),
+        List.of(),
+        Optional.of(FigureWords.NO_GUESS),
+        false,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        "the book");
   }
 
   private static boolean isAsked(Fastener fastener) {

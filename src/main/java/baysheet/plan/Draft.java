@@ -24,7 +24,7 @@ import java.util.stream.Stream;
  * @param tighten fasteners that are already on and get their final torque here
  * @param remarks words of the planner that follow the text
  * @param minutes absent where nobody gave any
- * @param entry what is written in here, by hand
+ * @param entries what is written in here, by hand, a line for each
  */
 record Draft(
     TaskId task,
@@ -48,7 +48,7 @@ record Draft(
     Optional<String> good,
     boolean hold,
     Optional<Moment> moment,
-    Optional<String> entry,
+    List<String> entries,
     List<String> remarks) {
   Draft {
     undo = List.copyOf(undo);
@@ -60,6 +60,7 @@ record Draft(
     uses = List.copyOf(uses);
     hazards = List.copyOf(hazards);
     ifStuck = List.copyOf(ifStuck);
+    entries = List.copyOf(entries);
     remarks = List.copyOf(remarks);
   }
 
@@ -88,7 +89,7 @@ record Draft(
         step.good().map(Located::value),
         step.hold(),
         step.moment().map(Located::value),
-        step.measure().map(Located::value),
+        values(step.measure()),
         bound.absent().stream().map(Words::absent).toList());
   }
 
@@ -127,7 +128,7 @@ record Draft(
         Optional.empty(),
         rule.hold(),
         Optional.empty(),
-        rule.needs().map(needs -> Words.fromData(needs.value())),
+        rule.needs().map(needs -> Words.fromData(needs.value())).stream().toList(),
         List.of());
   }
 
@@ -161,7 +162,7 @@ record Draft(
         Optional.empty(),
         false,
         Optional.empty(),
-        Optional.empty(),
+        List.of(),
         List.of());
   }
 
@@ -180,6 +181,13 @@ record Draft(
         && disturb.isEmpty()
         && circuits.isEmpty()
         && apply.isEmpty();
+  }
+
+  /** The same step with tools. */
+  Draft using(List<Procedure.Use> tools) {
+    return new Draft(
+        task, phase, origin, mirrored, text, undo, doUp, disturb, tighten, circuits, apply, tools,
+        hazards, minutes, impact, seizes, ifStuck, because, good, hold, moment, entries, remarks);
   }
 
   /** The same step without an item that another step undoes or does up, saying so. */
@@ -206,7 +214,7 @@ record Draft(
         good,
         hold,
         moment,
-        entry,
+        entries,
         more(remarks, remark));
   }
 
@@ -234,7 +242,7 @@ record Draft(
         good,
         hold,
         moment,
-        entry,
+        entries,
         more(remarks, remark));
   }
 
@@ -267,7 +275,7 @@ record Draft(
         good,
         hold || other.hold,
         moment,
-        entry,
+        entries,
         remarks);
   }
 

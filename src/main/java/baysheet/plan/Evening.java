@@ -10,6 +10,7 @@ import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -42,6 +43,9 @@ final class Evening {
     evening.addAll(soak());
     evening.addAll(borrow(tools, sockets));
     evening.addAll(torque(torque));
+    for (MissingFigures.Missing it : MissingFigures.of(resolved, lines)) {
+      evening.add(FigureWords.findFigure(it.words(), Collections.min(it.at()) + 1));
+    }
     graph.evening().forEach(step -> evening.add(step.text()));
     return evening;
   }

@@ -41,6 +41,7 @@ final class Headings {
         resolved.bay().description().value() + " " + resolved.bay().equipment().word(),
         person(resolved.by()),
         resolved.with().map(Headings::person),
+        resolved.second().map(Headings::person),
         job.state().stream().map(Located::value).toList(),
         works,
         shop.paper(),

@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** What to lay out before the work: tools, new parts, what is used up. */
 final class LayOut {
@@ -131,26 +132,27 @@ final class LayOut {
     return Optional.empty();
   }
 
-  /** The procedures' new parts, then every fastener that may not be used again. */
+  /**
+   * The procedures' new parts, then every fastener that may not be used again; those of the two
+   * sides together, with their places, for left and right may be different parts.
+   */
   List<Sheet.PartLine> parts() {
-    Map<String, Integer> fasteners = new LinkedHashMap<>();
+    PartList fasteners = new PartList(true);
     for (ItemAt item : fitted()) {
       if (resolved.thing(item) instanceof Bound.OfBook book && isSingleUse(book.values())) {
-        fasteners.merge(name(item), book.values().count().value(), Integer::sum);
+        fasteners.add(name(item), book.values().count().value(), item.place());
       }
     }
-    Map<String, Integer> parts = new LinkedHashMap<>();
+    PartList parts = new PartList(false);
     for (Task task : resolved.tasks().values()) {
       for (Procedure.Part part : task.parts()) {
-        parts.merge(part.name().value(), part.count().value(), Integer::sum);
+        // A procedure may list a single-use fastener by itself: it is still one and the same.
+        if (!fasteners.has(part.name().value())) {
+          parts.add(part.name().value(), part.count().value(), task.id().place());
+        }
       }
     }
-    // A procedure may list a single-use fastener by itself: it is still one and the same.
-    fasteners.keySet().forEach(parts::remove);
-    List<Sheet.PartLine> all = new ArrayList<>();
-    parts.forEach((name, count) -> all.add(new Sheet.PartLine(name, count, false)));
-    fasteners.forEach((name, count) -> all.add(new Sheet.PartLine(name, count, true)));
-    return all;
+    return Stream.concat(parts.lines().stream(), fasteners.lines().stream()).toList();
   }
 
   /** Whether a new one goes on each time. */
@@ -171,22 +173,29 @@ final class LayOut {
   }
 
   /**
-   * What goes on threads, products that steps apply, and the fluids of circuits they open where the
-   * book knows a grade.
+   * What goes on threads, products that steps apply, and the fluids of circuits that they open or
+   * fill.
    */
   List<String> consumables(List<TorqueLine> torque) {
     Set<String> products = new LinkedHashSet<>();
     for (TorqueLine line : torque) {
       Treatment.parse(line.threads()).found().flatMap(Treatment::product).ifPresent(products::add);
     }
-    Set<String> circuits = new LinkedHashSet<>();
+    Set<String> fluids = new LinkedHashSet<>();
     for (Draft step : steps) {
-      step.apply().forEach(apply -> products.add(product(apply.product())));
-      circuits.addAll(step.circuits());
+      List<String> filled = MissingFigures.filled(resolved, step);
+      fluids.addAll(MissingFigures.opened(resolved, step));
+      fluids.addAll(filled);
+      step.apply().stream()
+          .filter(apply -> !filled.contains(apply.product()))
+          .forEach(apply -> products.add(product(apply.product())));
     }
-    for (String circuit : circuits) {
-      Optional<SpecBook.Fluid> fluid = resolved.book().fluid(circuit);
-      fluid.ifPresent(known -> products.add(Words.fluid(circuit, known)));
+    for (String name : fluids) {
+      Optional<SpecBook.Fluid> fluid = resolved.book().fluid(name);
+      products.add(
+          fluid
+              .map(known -> FigureWords.fluid(name, known))
+              .orElseGet(() -> FigureWords.asWrittenIn(name)));
     }
     return List.copyOf(products);
   }

@@ -149,7 +149,8 @@ final class Moments {
 
   private static Laid blocks(Draft at, String text) {
     TaskId whole = new TaskId(at.task().procedure(), Place.VEHICLE);
-    return Laid.single(Draft.last(whole, at.origin(), text, List.of()), Moment.ON_THE_GROUND);
+    Draft step = Draft.last(whole, at.origin(), text, List.of());
+    return Laid.single(step.using(BlockWords.TOOLS), Moment.ON_THE_GROUND);
   }
 
   private List<Waiting> waits(Draft step, Moment moment) {

@@ -151,6 +151,7 @@ public final class Planner {
     Sheet sheet =
         new Sheet(
             Headings.of(resolved),
+            QualificationCheck.of(resolved, lines, new Holds(resolved, lines, torque), problems),
             cautions,
             evening,
             new Steps(resolved, lines, torque, cautions, support).sections(),

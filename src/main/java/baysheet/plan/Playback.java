@@ -85,6 +85,7 @@ final class Playback {
     playback.faults.addAll(Followed.faults(sheet, printed, resolved, bringing));
     playback.faults.addAll(OnBlocks.faults(sheet, printed, resolved));
     playback.faults.addAll(DoubtsAsked.faults(sheet, printed, resolved));
+    playback.faults.addAll(QualifiedHands.faults(sheet, printed, resolved, bringing));
     playback.faults.addAll(CheckTurns.faults(sheet, printed, resolved, bringing));
     return playback.faults;
   }

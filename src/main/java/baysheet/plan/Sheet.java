@@ -14,6 +14,7 @@ import java.util.Optional;
  * What one page says, in reading order. Everything on the paper and in the record comes from here.
  *
  * @param heading what identifies the job
+ * @param qualified steps that need a certificate, with who has it
  * @param cautions every caution, lettered in the order in which they are first met
  * @param evening what has to be done the evening before
  * @param sections the sequence
@@ -30,6 +31,7 @@ import java.util.Optional;
  */
 public record Sheet(
     Heading heading,
+    List<QualifiedWork> qualified,
     List<CautionLine> cautions,
     List<String> evening,
     List<Section> sections,
@@ -46,6 +48,7 @@ public record Sheet(
     List<String> sources) {
   public Sheet {
     Objects.requireNonNull(heading);
+    qualified = List.copyOf(qualified);
     cautions = List.copyOf(cautions);
     evening = List.copyOf(evening);
     sections = List.copyOf(sections);
@@ -82,6 +85,7 @@ public record Sheet(
   private Sheet with(Heading changed) {
     return new Sheet(
         changed,
+        qualified,
         cautions,
         evening,
         sections,
@@ -108,10 +112,12 @@ public record Sheet(
    *
    * @param heading what is printed above them
    * @param note how steps on both sides are gone through, where they begin
+   * @param named whether the heading names the place
    * @param places where; two for work that is the same on both sides
    */
   public record Section(
       String heading,
+      boolean named,
       Optional<String> note,
       Phase phase,
       Moment moment,
@@ -159,7 +165,7 @@ public record Sheet(
    * @param cautionsAbove those of {@code cautions} whose text stands directly above this step
    * @param minutes for all its places together
    * @param hold whether work stops until a second person has looked and initialled
-   * @param entry what is written in here by hand, once for each place
+   * @param entries what is written in here by hand, a line for each, once for each place
    * @param ifStuck ways out, in order
    */
   public record SheetStep(
@@ -179,7 +185,7 @@ public record Sheet(
       List<String> cautionsAbove,
       ThreePoint minutes,
       boolean hold,
-      Optional<String> entry,
+      List<String> entries,
       Optional<String> because,
       Optional<String> good,
       List<String> ifStuck) {
@@ -193,6 +199,7 @@ public record Sheet(
       torque = List.copyOf(torque);
       cautions = List.copyOf(cautions);
       cautionsAbove = List.copyOf(cautionsAbove);
+      entries = List.copyOf(entries);
       ifStuck = List.copyOf(ifStuck);
     }
   }
@@ -221,8 +228,17 @@ public record Sheet(
    */
   public record ToolLine(String name, boolean special, boolean owned, boolean ifStuck) {}
 
-  /** A new part; {@code fastener} marks one that is single-use. */
-  public record PartLine(String part, int count, boolean fastener) {}
+  /**
+   * A new part.
+   *
+   * @param places where they go, for left and right may differ; empty for those of the vehicle
+   * @param fastener whether it is a single-use fastener
+   */
+  public record PartLine(String part, int count, List<Place> places, boolean fastener) {
+    public PartLine {
+      places = List.copyOf(places);
+    }
+  }
 
   /** Something off that must be on again, with the steps that do it. */
   public record TallyLine(

@@ -1,12 +1,10 @@
 package baysheet.plan;
 
-import baysheet.books.Catalogue;
 import baysheet.books.Fastener;
 import baysheet.books.Place;
 import baysheet.books.Procedure;
 import baysheet.books.SpecBook;
 import baysheet.resolve.Bound;
-import baysheet.resolve.BoundStep;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import java.util.ArrayList;
@@ -29,6 +27,7 @@ final class Steps {
   private final List<Sheet.Support> support;
   private final Holds holds;
   private final TimeSum time;
+  private final List<MissingFigures.Missing> missing;
 
   Steps(
       Resolved resolved,
@@ -41,6 +40,7 @@ final class Steps {
     this.support = support;
     this.holds = new Holds(resolved, lines, torque);
     this.time = new TimeSum(resolved);
+    this.missing = MissingFigures.of(resolved, lines);
     torque.forEach(this::add);
     cautions.stream().filter(caution -> caution.waivedBy().isEmpty()).forEach(this::add);
   }
@@ -68,6 +68,7 @@ final class Steps {
         sections.add(
             new Sheet.Section(
                 headings.get(i),
+                namesPlace(line),
                 note(i + 1 - open.size()),
                 line.step().phase(),
                 line.moment(),
@@ -77,6 +78,13 @@ final class Steps {
       }
     }
     return sections;
+  }
+
+  /** Before the vehicle goes up, while it does and once it is down a heading names no place. */
+  private boolean namesPlace(Laid line) {
+    return !heading(line).equals(Words.RAISE)
+        && !Lifting.holds(resolved, line.doUp())
+        && Words.headingNamesPlace(line);
   }
 
   /** What makes sure that the lift carries the whole vehicle is still raising it. */
@@ -126,10 +134,16 @@ final class Steps {
         letters(index, true),
         time.minutes(line),
         holds.at(index),
-        step.entry(),
+        entries(index),
         step.because().filter(text -> reasons),
         step.good().filter(text -> reasons),
         step.ifStuck());
+  }
+
+  private List<String> entries(int index) {
+    List<String> entries = new ArrayList<>(lines.get(index).step().entries());
+    entries.addAll(MissingFigures.entries(missing, index));
+    return entries;
   }
 
   private List<Integer> torqueNumbers(Laid line) {
@@ -193,26 +207,11 @@ final class Steps {
 
   private List<String> fluids(Draft step) {
     List<String> fluids = new ArrayList<>();
-    for (BoundStep.BoundApply apply : step.apply()) {
-      Optional<SpecBook.Fluid> fluid = resolved.book().fluid(apply.product());
-      fluid.ifPresent(known -> fluids.add(Words.fluid(apply.product(), known)));
-    }
-    for (String circuit : filled(step)) {
-      Optional<SpecBook.Fluid> fluid = resolved.book().fluid(circuit);
-      fluid.ifPresent(known -> fluids.add(Words.fluid(circuit, known)));
+    for (String name : MissingFigures.filled(resolved, step)) {
+      Optional<SpecBook.Fluid> fluid = resolved.book().fluid(name);
+      fluid.ifPresent(known -> fluids.add(FigureWords.fluid(name, known)));
     }
     return fluids;
-  }
-
-  /** A check that is a step has the name of its rule. */
-  private List<String> filled(Draft step) {
-    Catalogue.Rule rule = resolved.catalogue().rules().get(step.task().procedure());
-    return step.phase() != Sheet.Phase.CHECK || rule == null
-        ? List.of()
-        : rule.step().stream()
-            .flatMap(it -> it.fills().stream())
-            .map(circuit -> circuit.value())
-            .toList();
   }
 
   private static List<String> special(Draft step) {
@@ -242,7 +241,7 @@ final class Steps {
     }
     for (int i = 0; i < lines.size(); i++) {
       Laid before = lines.get(i);
-      if (before.step().entry().equals(Optional.of(Words.HEIGHT))
+      if (before.step().entries().contains(Words.HEIGHT)
           && before.places().containsAll(line.places())) {
         return Optional.of(Details.height(i + 1));
       }

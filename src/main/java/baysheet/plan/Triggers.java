@@ -1,5 +1,6 @@
 package baysheet.plan;
 
+import baysheet.books.Place;
 import baysheet.books.Procedure;
 import baysheet.books.Trigger;
 import baysheet.books.Trigger.Condition;
@@ -51,9 +52,16 @@ final class Triggers {
       firsts.put(condition, new Named());
     }
     for (int i = 0; i < lines.size(); i++) {
-      // A check, a gate or a final torque does nothing that the steps before it have not done.
-      if (lines.get(i).step().phase().isWork()) {
+      // A check, a gate or a final torque does nothing that the steps before it have not done;
+      // what the planner itself sets up, it sets up with something.
+      Draft step = lines.get(i).step();
+      if (step.phase().isWork()) {
         add(i, lines.get(i));
+      } else if (step.phase() == Sheet.Phase.FINAL && !step.uses().isEmpty()) {
+        work.set(i);
+        withoutImpact.set(i);
+        uses(i, step);
+        places(i, lines.get(i));
       }
     }
   }
@@ -110,9 +118,14 @@ final class Triggers {
     for (BoundStep.BoundApply apply : step.apply()) {
       vocabulary().product(apply.product()).forEach(it -> add(Condition.APPLY, it, line));
     }
-    step.uses().forEach(use -> tool(use.name(), line));
-    step.entry().ifPresent(figure -> add(Condition.MEASURE, figure, line));
+    uses(line, step);
+    step.entries().forEach(figure -> add(Condition.MEASURE, figure, line));
     procedure(line, step);
+    places(line, laid);
+  }
+
+  private void uses(int line, Draft step) {
+    step.uses().forEach(use -> tool(use.name(), line));
   }
 
   private void add(Condition condition, String name, int line) {
@@ -126,6 +139,13 @@ final class Triggers {
 
   private void kinds(Condition condition, ItemAt item, int line) {
     resolved.thing(item).kinds().forEach(kind -> add(condition, kind, line));
+  }
+
+  /** A wheel counts for its axle and its side too, and everything for the vehicle. */
+  private void places(int line, Laid laid) {
+    for (Place place : laid.places()) {
+      place.outward().forEach(whole -> add(Condition.AT, whole.word(), line));
+    }
   }
 
   private void tool(String name, int line) {

@@ -4,7 +4,6 @@ import baysheet.books.Fastener;
 import baysheet.books.Moment;
 import baysheet.books.Place;
 import baysheet.books.Shop;
-import baysheet.books.SpecBook;
 import baysheet.resolve.Bound;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
@@ -137,13 +136,6 @@ final class Words {
     return words + " (" + places(places) + ")";
   }
 
-  static String fluid(String circuit, SpecBook.Fluid fluid) {
-    StringBuilder text = new StringBuilder(circuit.replace('-', ' '));
-    fluid.grade().ifPresent(grade -> text.append(' ').append(grade.value()));
-    fluid.capacity().ifPresent(capacity -> text.append(", ").append(capacity.value().print()));
-    return text.toString();
-  }
-
   static String recheck(Resolved resolved, TorqueLine line, Quantity distance) {
     String check =
         "Check the torque of the %s again (line\u00a0%s) after %s"
@@ -270,6 +262,13 @@ final class Words {
       case CLOSE, CHECK -> where + ": put together";
       default -> where + ": work";
     };
+  }
+
+  /** Whether the heading of a line, where it neither raises nor lowers, says where it is done. */
+  static boolean headingNamesPlace(Laid line) {
+    return line.moment() != Moment.BEFORE_LIFTING
+        && line.moment().compareTo(Moment.ON_THE_GROUND) <= 0
+        && line.step().phase() != Sheet.Phase.FINAL;
   }
 
   /** One side stays together as the pattern for the other. */

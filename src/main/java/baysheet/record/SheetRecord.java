@@ -6,6 +6,7 @@ import baysheet.layout.Page;
 import baysheet.plan.CautionLine;
 import baysheet.plan.CheckLine;
 import baysheet.plan.Heading;
+import baysheet.plan.QualifiedWork;
 import baysheet.plan.Sheet;
 import baysheet.torque.ThreePoint;
 import java.io.IOException;
@@ -93,7 +94,27 @@ public final class SheetRecord {
     Heading heading = sheet.heading();
     json.text("by", heading.by().id());
     json.text("with", heading.with().map(Heading.Person::id));
+    json.text("second", heading.second().map(Heading.Person::id));
     json.text("customer", heading.customer());
+    json.list("qualified", sheet.qualified(), this::qualified);
+  }
+
+  private void qualified(QualifiedWork work) throws IOException {
+    json.object(
+        () -> {
+          json.text("qualification", work.qualification());
+          json.numbers("steps", work.steps());
+          json.object("by", () -> holder(work.by()));
+          json.numbers("holds", work.holds());
+          json.list("second", work.second(), it -> json.object(() -> holder(it)));
+        });
+  }
+
+  private void holder(QualifiedWork.Holder holder) throws IOException {
+    json.text("person", holder.person());
+    json.text("name", holder.name());
+    json.text("certificate", holder.certificate());
+    json.text("until", holder.until());
   }
 
   private void step(Sheet.SheetStep step) throws IOException {
@@ -115,7 +136,7 @@ public final class SheetRecord {
           json.texts("cautions", step.cautions());
           json.numbers("minutes", minutes(step.minutes()));
           json.truth("hold", step.hold());
-          json.text("entry", step.entry());
+          json.texts("entries", step.entries());
         });
   }
 
@@ -154,6 +175,7 @@ public final class SheetRecord {
         () -> {
           json.text("part", part.part());
           json.number("count", part.count());
+          json.texts("places", part.places());
           json.truth("fastener", part.fastener());
         });
   }
@@ -177,6 +199,7 @@ public final class SheetRecord {
           json.text("hazard", caution.name());
           json.text("text", caution.command());
           json.numbers("steps", caution.steps());
+          json.truth("wholeJob", caution.wholeJob());
           json.text("source", caution.source());
           json.text("waivedBy", caution.waivedBy());
         });

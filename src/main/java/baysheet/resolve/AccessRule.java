@@ -22,22 +22,27 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * What a job asks for, and everything that gives access to it. Where several procedures serve one
- * access, the bay decides.
+ * access, the bay and the traits of the vehicle decide. What the job names itself is never replaced
+ * by anything else: where it does not suit the vehicle it is refused.
  */
 final class AccessRule {
   private final ShopFolder folder;
   private final Bay bay;
+  private final ApplicabilityRule applicability;
   private final Problems problems;
+  private final Set<String> refused = new LinkedHashSet<>();
   private final Map<TaskId, Set<TaskId>> found = new LinkedHashMap<>();
   private final Map<TaskId, Located<Job.Work>> origins = new LinkedHashMap<>();
   private final Deque<TaskId> path = new ArrayDeque<>();
 
-  AccessRule(ShopFolder folder, Bay bay, Problems problems) {
+  AccessRule(ShopFolder folder, Bay bay, EffectiveBook book, Problems problems) {
     this.folder = folder;
     this.bay = bay;
+    this.applicability = new ApplicabilityRule(book);
     this.problems = problems;
   }
 
@@ -60,7 +65,10 @@ final class AccessRule {
   /** The work's tasks, if the place that it names is one at which the procedure is done. */
   private List<TaskId> asked(Located<Job.Work> work) {
     Place from = work.value().place();
-    List<TaskId> tasks = tasks(work.value().procedure(), from, work);
+    String name = work.value().procedure();
+    Procedure own = folder.procedures().get(name);
+    List<Procedure> named = own == null ? servers(name) : List.of(own);
+    List<TaskId> tasks = tasks(name, named, from, work);
     boolean inside =
         tasks.stream().allMatch(id -> id.place() == from || id.place().outward().contains(from));
     if (inside) {
@@ -97,7 +105,8 @@ final class AccessRule {
     path.addLast(id);
     for (Located<Procedure.Access> access : procedure(id).behind()) {
       Place from = access.value().place().orElse(id.place());
-      for (TaskId next : tasks(access.value().procedure(), from, access)) {
+      String name = access.value().procedure();
+      for (TaskId next : tasks(name, serving(name), from, access)) {
         step(id, next, access);
       }
     }
@@ -161,47 +170,81 @@ final class AccessRule {
     return folder.procedures().get(id.procedure());
   }
 
-  private List<TaskId> tasks(String name, Place from, Located<?> asking) {
-    Optional<Procedure> procedure = serving(name, asking);
-    if (procedure.isEmpty()) {
+  private List<TaskId> tasks(String name, List<Procedure> named, Place from, Located<?> asking) {
+    List<Procedure> here = named.stream().filter(this::isPossible).toList();
+    if (here.isEmpty()) {
+      nothingServes(new Located<>(name, asking.at()), named);
       return List.of();
     }
-    Place.Kind kind = procedure.get().at().value();
-    List<Place> places = PlaceRule.places(from, kind);
-    if (places.isEmpty()) {
-      problems.add(
-          Problem.of(
-                  ProblemCode.PLACE_UNCLEAR,
-                  asking.at(),
-                  name
-                      + " is done at one "
-                      + kind.word()
-                      + ", and \""
-                      + from
-                      + "\" does not say which")
-              .expecting(name + " at " + WorkPlaces.phrase(kind)));
+    Map<Place, List<Procedure>> byPlace = new LinkedHashMap<>();
+    for (Procedure procedure : here) {
+      PlaceRule.places(from, procedure.at().value())
+          .forEach(at -> byPlace.computeIfAbsent(at, key -> new ArrayList<>()).add(procedure));
     }
-    String served = procedure.get().name().value();
-    return places.stream().map(place -> new TaskId(served, place)).toList();
+    if (byPlace.isEmpty()) {
+      problems.add(unplaced(name, here.get(0), from, asking));
+    }
+    if (here.stream().map(it -> it.at().value()).distinct().count() > 1) {
+      // At places of several kinds it would be a guess which of them is meant.
+      problems.add(several(name, here, asking));
+      return List.of();
+    }
+    List<TaskId> tasks = new ArrayList<>();
+    byPlace.forEach(
+        (place, some) ->
+            suiting(name, some, place, asking)
+                .ifPresent(it -> tasks.add(new TaskId(it.name().value(), place))));
+    return tasks;
   }
 
-  /** The procedure of that name, or the one that serves it in this bay. */
-  private Optional<Procedure> serving(String name, Located<?> asking) {
+  private static Problem unplaced(String name, Procedure procedure, Place from, Located<?> asking) {
+    return Problem.of(
+            ProblemCode.PLACE_UNCLEAR,
+            asking.at(),
+            "%s is done at one %s, and \"%s\" does not say which"
+                .formatted(name, procedure.at().value().word(), from))
+        .expecting(name + " at " + WorkPlaces.phrase(procedure.at().value()));
+  }
+
+  /** The one procedure that suits the vehicle at a place. */
+  private Optional<Procedure> suiting(
+      String name, List<Procedure> possible, Place place, Located<?> asking) {
+    List<Procedure> suiting =
+        possible.stream().filter(it -> applicability.suits(it, place)).toList();
+    List<Procedure> best = best(name, suiting);
+    if (best.isEmpty()) {
+      Problem problem = applicability.refusal(possible.get(0), place, asking.at());
+      if (refused.add(asking.at() + problem.what())) {
+        problems.add(problem);
+      }
+    } else if (best.size() > 1) {
+      problems.add(several(name, best, asking));
+    }
+    return best.size() == 1 ? Optional.of(best.get(0)) : Optional.empty();
+  }
+
+  /** What is written for a trait of the vehicle goes before what is for any; then the name. */
+  private static List<Procedure> best(String name, List<Procedure> suiting) {
+    List<Procedure> forTrait =
+        suiting.stream().filter(it -> !it.applicability().onlyWith().isEmpty()).toList();
+    List<Procedure> best = forTrait.isEmpty() ? suiting : forTrait;
+    List<Procedure> own = best.stream().filter(it -> it.name().value().equals(name)).toList();
+    return own.isEmpty() ? best : own;
+  }
+
+  /** The procedure of that name, and those that serve it. */
+  private List<Procedure> serving(String name) {
     Procedure own = folder.procedures().get(name);
-    // By its own name a procedure is no more possible in a bay that lacks what it needs.
-    List<Procedure> serving = own == null ? servers(name) : List.of(own);
-    List<Procedure> here = serving.stream().filter(this::isPossible).toList();
-    Located<String> named = new Located<>(name, asking.at());
-    if (own == null && here.isEmpty() && isInFaultyFile(named)) {
+    return Stream.concat(Stream.ofNullable(own), servers(name).stream()).toList();
+  }
+
+  private void nothingServes(Located<String> name, List<Procedure> named) {
+    if (!folder.procedures().containsKey(name.value()) && isInFaultyFile(name)) {
       problems.stop();
-      return Optional.empty();
-    }
-    if (here.size() != 1) {
+    } else {
       problems.add(
-          serving.isEmpty() ? folder.names().noProcedure(named) : unserved(name, here, asking));
-      return Optional.empty();
+          named.isEmpty() ? folder.names().noProcedure(name) : unserved(name.value(), name));
     }
-    return Optional.of(here.get(0));
   }
 
   /** A file with errors may be the procedure; or serve this role, if the name is not a slip. */
@@ -221,20 +264,27 @@ final class AccessRule {
         .toList();
   }
 
-  private Problem unserved(String name, List<Procedure> here, Located<?> asking) {
-    String which =
-        here.isEmpty()
-            ? "no procedure serves \"" + name + "\" with a " + bay.equipment().word()
-            : "several procedures serve \"" + name + "\" with a " + bay.equipment().word();
-    Problem problem =
-        Problem.of(
-            ProblemCode.NO_ACCESS,
-            asking.at(),
-            which + ", the equipment of bay " + bay.name().value());
+  private Problem unserved(String name, Located<?> asking) {
+    Problem problem = noAccess("no procedure serves", name, asking);
     return misspelt(name)
-        .filter(role -> here.isEmpty())
         .map(role -> problem.seeAlso("a procedure serves \"" + role.value() + "\"", role.at()))
         .orElse(problem);
+  }
+
+  private Problem several(String name, List<Procedure> serving, Located<?> asking) {
+    Problem problem = noAccess("several procedures serve", name, asking);
+    for (Procedure procedure : serving) {
+      problem = problem.seeAlso(procedure.name().value(), procedure.name().at());
+    }
+    return problem;
+  }
+
+  private Problem noAccess(String what, String name, Located<?> asking) {
+    return Problem.of(
+        ProblemCode.NO_ACCESS,
+        asking.at(),
+        "%s \"%s\" with a %s, the equipment of bay %s"
+            .formatted(what, name, bay.equipment().word(), bay.name().value()));
   }
 
   /** A role that a procedure possible in this bay serves, one slip of the pen away. */

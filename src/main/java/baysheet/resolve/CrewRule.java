@@ -8,6 +8,7 @@ import baysheet.report.Nearest;
 import baysheet.report.Problem;
 import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 
@@ -43,6 +44,32 @@ final class CrewRule {
   Optional<Shop.Person> with(Job job) {
     return job.with()
         .flatMap(with -> find(ProblemCode.UNKNOWN_PERSON, "person", with, shop.people()));
+  }
+
+  /** Who looks at the hold points; an apprentice releases nothing. */
+  Optional<Shop.Person> second(Job job) {
+    Optional<Shop.Person> person =
+        job.second().flatMap(it -> find(ProblemCode.UNKNOWN_PERSON, "person", it, shop.people()));
+    if (person.filter(p -> p.grade() == Shop.Grade.APPRENTICE).isPresent()) {
+      problems.add(
+          Problem.of(
+                  ProblemCode.APPRENTICE_ALONE,
+                  job.second().orElseThrow().at(),
+                  person.get().id().value() + " is an apprentice and cannot look at hold points")
+              .expecting("a technician under second:"));
+    }
+    return person;
+  }
+
+  /** Who does the work that needs a qualification, by its name. */
+  Map<String, Shop.Person> qualified(Job job) {
+    Map<String, Shop.Person> qualified = new LinkedHashMap<>();
+    job.qualified()
+        .forEach(
+            (name, it) ->
+                find(ProblemCode.UNKNOWN_PERSON, "person", it.person(), shop.people())
+                    .ifPresent(person -> qualified.put(name, person)));
+    return qualified;
   }
 
   /** Whoever waives a caution answers for it and must be known. */

@@ -17,6 +17,7 @@ public final class FolderCheck {
         .forEach(
             book ->
                 LikeRule.apply(book, folder, problems).ifPresent(it -> book(it, names, problems)));
+    names.check(folder.shop());
     folder.procedures().values().forEach(names::check);
   }
 

@@ -122,7 +122,7 @@ final class ItemRule {
 
   /** Whether it does what would be missed, whatever the vehicle has. */
   private static boolean doesMore(Step step) {
-    return !step.openCircuit().isEmpty() || step.measure().isPresent() || step.hold();
+    return !step.openCircuit().isEmpty() || !step.measure().isEmpty() || step.hold();
   }
 
   private Problem withoutItem(Step step, Set<String> absent, Asking asking) {

@@ -1,9 +1,11 @@
 package baysheet.resolve;
 
+import baysheet.books.Applicability;
 import baysheet.books.Job;
 import baysheet.books.KnownNames;
 import baysheet.books.KnownNames.Sort;
 import baysheet.books.Procedure;
+import baysheet.books.Shop;
 import baysheet.books.SpecBook;
 import baysheet.books.Step;
 import baysheet.report.Located;
@@ -22,6 +24,9 @@ final class NameRule {
 
   void check(Job job) {
     all(Sort.STATE, job.state());
+    all(
+        Sort.QUALIFICATION,
+        job.qualified().values().stream().map(Job.Qualified::qualification).toList());
     job.waive()
         .forEach((name, who) -> known.check(Sort.CAUTION, new Located<>(name, who.at()), problems));
   }
@@ -45,11 +50,33 @@ final class NameRule {
     procedure.before().forEach(this::procedure);
     procedure.uses().forEach(use -> known.tool(use, problems));
     procedure.parts().stream().flatMap(part -> part.renews().stream()).forEach(this::item);
+    applicability(procedure.applicability());
+    all(Sort.QUALIFICATION, procedure.qualifications());
     procedure.steps().forEach(this::check);
   }
 
   private void procedure(Located<String> name) {
     known.check(Sort.PROCEDURE, Sort.ROLE, name, problems);
+  }
+
+  private void applicability(Applicability all) {
+    for (Located<Applicability.Need> need : all.onlyWith()) {
+      need.value()
+          .anyOf()
+          .forEach(it -> known.check(Sort.TRAIT, new Located<>(it, need.at()), problems));
+    }
+    for (Applicability.Exclusion it : all.notWith()) {
+      known.check(Sort.TRAIT, it.trait(), problems);
+      it.procedure().ifPresent(this::procedure);
+    }
+  }
+
+  void check(Shop shop) {
+    for (Shop.Person person : shop.people().values()) {
+      for (Shop.Certificate it : person.certificates()) {
+        known.check(Sort.QUALIFICATION, it.qualification(), problems);
+      }
+    }
   }
 
   private void check(Step step) {
@@ -58,7 +85,7 @@ final class NameRule {
     all(Sort.CIRCUIT, step.openCircuit());
     step.uses().forEach(use -> known.tool(use, problems));
     step.apply().forEach(it -> known.product(it.map(Step.Apply::product), problems));
-    step.measure().ifPresent(figure -> known.measure(figure, problems));
+    step.measure().forEach(figure -> known.measure(figure, problems));
   }
 
   private void item(Located<String> name) {

@@ -15,6 +15,8 @@ import java.util.Optional;
 /**
  * A job with every name bound to what it means.
  *
+ * @param second who looks at the hold points, where the job says so
+ * @param qualified who does the work that needs a qualification, where that is not {@code by}
  * @param tasks what the job asks for and the access to it, by rank
  * @param things every item that a step names
  */
@@ -26,12 +28,15 @@ public record Resolved(
     Bay bay,
     Shop.Person by,
     Optional<Shop.Person> with,
+    Optional<Shop.Person> second,
+    Map<String, Shop.Person> qualified,
     Map<TaskId, Task> tasks,
     Map<ItemAt, Bound> things,
     Catalogue catalogue) {
   public Resolved {
     Objects.requireNonNull(job);
     Objects.requireNonNull(date);
+    qualified = Collections.unmodifiableMap(new LinkedHashMap<>(qualified));
     tasks = Collections.unmodifiableMap(new LinkedHashMap<>(tasks));
     things = Collections.unmodifiableMap(new LinkedHashMap<>(things));
   }

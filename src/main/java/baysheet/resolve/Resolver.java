@@ -45,6 +45,8 @@ public final class Resolver {
     Optional<Bay> bay = crew.bay(job);
     Optional<Shop.Person> by = crew.by(job);
     Optional<Shop.Person> with = crew.with(job);
+    Optional<Shop.Person> second = crew.second(job);
+    Map<String, Shop.Person> qualified = crew.qualified(job);
     crew.waivers(job);
     NameRule names = new NameRule(folder.names(), problems);
     names.check(job);
@@ -54,7 +56,7 @@ public final class Resolver {
       return Optional.empty();
     }
     ItemRule items = items(job, folder, book.get(), problems);
-    Map<TaskId, Task> tasks = tasks(job, folder, bay.get(), items, names, problems);
+    Map<TaskId, Task> tasks = tasks(job, folder, bay.get(), book.get(), items, names, problems);
     overrides(job, items.fastenersNamed(), book.get(), problems);
     return Optional.of(
         new Resolved(
@@ -65,6 +67,8 @@ public final class Resolver {
             bay.get(),
             by.get(),
             with,
+            second,
+            qualified,
             tasks,
             items.things(),
             folder.catalogue()));
@@ -96,8 +100,14 @@ public final class Resolver {
   }
 
   private static Map<TaskId, Task> tasks(
-      Job job, ShopFolder folder, Bay bay, ItemRule items, NameRule names, Problems problems) {
-    AccessRule rule = new AccessRule(folder, bay, problems);
+      Job job,
+      ShopFolder folder,
+      Bay bay,
+      EffectiveBook book,
+      ItemRule items,
+      NameRule names,
+      Problems problems) {
+    AccessRule rule = new AccessRule(folder, bay, book, problems);
     Set<TaskId> asked = rule.asked(job.work());
     Map<TaskId, Set<TaskId>> access = rule.closure(asked);
     Map<TaskId, Task> tasks = new LinkedHashMap<>();

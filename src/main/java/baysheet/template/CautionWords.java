@@ -1,5 +1,6 @@
 package baysheet.template;
 
+import baysheet.books.Catalogue;
 import baysheet.plan.CautionLine;
 import baysheet.template.SheetText.CautionText;
 import java.util.LinkedHashSet;
@@ -32,16 +33,26 @@ final class CautionWords {
         .toList();
   }
 
-  boolean isOnTop(String letter) {
-    return byLetter.containsKey(letter) && byLetter.get(letter).onTop();
+  /** Whether it holds all the time, so that no step needs its letter. */
+  boolean isAlways(String letter) {
+    return byLetter.containsKey(letter)
+        && byLetter.get(letter).onTop()
+        && byLetter.get(letter).wholeJob();
   }
 
-  /** The minor ones that share a line, each as its command. */
-  String also() {
+  /**
+   * The minor ones that share a line. One that could hurt somebody keeps what it could do; where
+   * only things can suffer the command is enough.
+   */
+  List<CautionText> also() {
     return all.stream()
         .filter(caution -> caution.collapsed() && caution.waivedBy().isEmpty())
-        .map(caution -> caution.letter() + Phrases.NBSP + Phrases.sentence(caution.command()))
-        .collect(Collectors.joining(" "));
+        .map(caution -> text(caution, hurts(caution) ? why(caution) : ""))
+        .toList();
+  }
+
+  private static boolean hurts(CautionLine caution) {
+    return !caution.signal().equals(Catalogue.Signal.NOTICE.name());
   }
 
   List<String> waived() {
@@ -76,14 +87,25 @@ final class CautionWords {
   }
 
   private static CautionText text(CautionLine caution) {
+    return text(caution, why(caution));
+  }
+
+  private static CautionText text(CautionLine caution, String why) {
     return new CautionText(
         caution.letter(),
         caution.signal(),
         Phrases.sentence(caution.command()),
-        why(caution),
+        why,
         caution.protect().stream().map(CautionWords::number).collect(Collectors.joining(", ")),
         Phrases.counted("step", caution.steps()),
+        from(caution),
         caution.source());
+  }
+
+  private static String from(CautionLine caution) {
+    return caution.wholeJob() || !caution.onTop() || caution.steps().isEmpty()
+        ? ""
+        : "from step" + Phrases.NBSP + caution.steps().get(0);
   }
 
   private static String why(CautionLine caution) {

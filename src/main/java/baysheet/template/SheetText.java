@@ -13,7 +13,8 @@ import java.util.Objects;
  * @param title the document's title
  * @param apprentice whether an apprentice takes part: reasons and more signatures are wanted
  * @param cautions those that stand on top
- * @param also minor cautions in one sentence
+ * @param also minor cautions that share a line; a notice has no more than its command
+ * @param qualified who may do the steps that need a certificate, a sentence each
  * @param waived cautions left out, each with who answers for it
  * @param protect protective equipment of the whole job, each piece once
  * @param evening what has to be done the evening before
@@ -30,7 +31,8 @@ public record SheetText(
     boolean apprentice,
     HeadText head,
     List<CautionText> cautions,
-    String also,
+    List<CautionText> also,
+    List<String> qualified,
     List<String> waived,
     List<String> protect,
     List<String> evening,
@@ -52,6 +54,8 @@ public record SheetText(
   public SheetText {
     Objects.requireNonNull(head);
     cautions = List.copyOf(cautions);
+    also = List.copyOf(also);
+    qualified = List.copyOf(qualified);
     waived = List.copyOf(waived);
     protect = List.copyOf(protect);
     evening = List.copyOf(evening);
@@ -96,6 +100,7 @@ public record SheetText(
       String bayEquipment,
       String by,
       String with,
+      String second,
       String state,
       List<String> works,
       String time,
@@ -109,6 +114,7 @@ public record SheetText(
    * A caution.
    *
    * @param steps the steps it belongs to, {@code 3, 7}, or nothing
+   * @param from where it stands on top but does not hold from the first step: from which on
    * @param protect what to wear for it, {@code eye protection (M004)}, or nothing
    */
   public record CautionText(
@@ -118,6 +124,7 @@ public record SheetText(
       String why,
       String protect,
       String steps,
+      String from,
       String source) {}
 
   /** Steps under one heading. */
@@ -140,10 +147,11 @@ public record SheetText(
   /**
    * A numbered line of the sequence.
    *
+   * @param place where, if neither its heading nor its boxes say so
    * @param ticks a box for each place
    * @param above the cautions that stand directly above it
    * @param letters letters of further cautions, {@code A, C}
-   * @param entry what is written in here, and a line for it at each place
+   * @param entries what is written in here, each with a line at each place
    * @param details what belongs to it, already in words
    * @param torque the torque lines it tightens, {@code 3, 4}
    * @param due the checks that it leads to; they stand below it and nowhere else
@@ -151,6 +159,7 @@ public record SheetText(
    */
   public record StepText(
       String n,
+      String place,
       String text,
       List<BoxText> ticks,
       List<CautionText> above,
@@ -162,8 +171,7 @@ public record SheetText(
       String because,
       String good,
       List<String> ifStuck,
-      String entry,
-      List<BoxText> entries,
+      List<EntryText> entries,
       List<BoxText> hold) {
     public StepText {
       ticks = List.copyOf(ticks);
@@ -176,6 +184,13 @@ public record SheetText(
     }
   }
 
+  /** What is written in at a step, with a line for each place. */
+  public record EntryText(String words, List<BoxText> boxes) {
+    public EntryText {
+      boxes = List.copyOf(boxes);
+    }
+  }
+
   /** What to lay out to reach a head. */
   public record SocketText(
       String drive, String head, String kind, String count, String firstStep, boolean borrow) {}
@@ -184,7 +199,7 @@ public record SheetText(
   public record ToolText(String name, boolean special, boolean borrow, boolean ifStuck) {}
 
   /** A new part. */
-  public record PartText(String count, String part, boolean fastener) {}
+  public record PartText(String count, String part, String places, boolean fastener) {}
 
   /**
    * Everything undone that has no torque line.
@@ -197,7 +212,11 @@ public record SheetText(
     }
   }
 
-  /** Something off that must be on again. */
+  /**
+   * Something off that must be on again.
+   *
+   * @param places where it belongs, if the lines belong to different places
+   */
   public record TallyLineText(
       String words, String places, String count, String off, String on, List<BoxText> boxes) {
     public TallyLineText {

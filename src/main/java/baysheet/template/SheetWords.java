@@ -1,5 +1,6 @@
 package baysheet.template;
 
+import baysheet.books.Place;
 import baysheet.books.Shop;
 import baysheet.plan.Heading;
 import baysheet.plan.Heading.Person;
@@ -20,6 +21,7 @@ import baysheet.torque.Quantity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Turns a sheet into the words and figures that a layout prints. */
 final class SheetWords {
@@ -48,6 +50,7 @@ final class SheetWords {
         head(),
         cautions.onTop(),
         cautions.also(),
+        sheet.qualified().stream().map(QualifiedWords::sentence).toList(),
         cautions.waived(),
         cautions.protect(),
         sheet.evening().stream().map(Phrases::sentence).toList(),
@@ -60,7 +63,13 @@ final class SheetWords {
             .map(tool -> new ToolText(tool.name(), tool.special(), !tool.owned(), tool.ifStuck()))
             .toList(),
         sheet.parts().stream()
-            .map(part -> new PartText(String.valueOf(part.count()), part.part(), part.fastener()))
+            .map(
+                part ->
+                    new PartText(
+                        String.valueOf(part.count()),
+                        part.part(),
+                        sided(part.places()) ? PlaceWords.words(part.places()) : "",
+                        part.fastener()))
             .toList(),
         sheet.consumables(),
         tally(),
@@ -91,7 +100,8 @@ final class SheetWords {
         heading.bayEquipment(),
         person(Optional.of(heading.by())),
         person(heading.with()),
-        String.join(", ", heading.state()),
+        person(heading.second()),
+        heading.state().stream().map(Phrases::spaced).collect(Collectors.joining(", ")),
         heading.works(),
         time(sheet.time()),
         saved(sheet.time()));
@@ -153,16 +163,25 @@ final class SheetWords {
         !socket.owned());
   }
 
+  /** Whether there is another of it elsewhere on a vehicle. */
+  private static boolean sided(List<Place> places) {
+    return places.stream().anyMatch(place -> place.axle().isPresent() || place.side().isPresent());
+  }
+
   private TallyText tally() {
     List<TallyLine> lines = sheet.tally();
     int off = lines.stream().mapToInt(line -> line.count() * line.places().size()).sum();
+    // Of one place all belong to the work; where they differ each line says its own.
+    boolean differ =
+        lines.stream().map(TallyLine::places).filter(SheetWords::sided).distinct().count() > 1;
     List<TallyLineText> texts = new ArrayList<>();
     for (int i = 0; i < lines.size(); i++) {
       TallyLine line = lines.get(i);
+      boolean own = differ && sided(line.places());
       texts.add(
           new TallyLineText(
               Phrases.capital(line.words()),
-              PlaceWords.words(line.places()),
+              own ? PlaceWords.words(line.places()) : "",
               line.count() == 1 ? "" : line.count() + Phrases.NBSP + "×",
               String.valueOf(line.off()),
               String.valueOf(line.on()),

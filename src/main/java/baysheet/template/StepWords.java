@@ -1,10 +1,14 @@
 package baysheet.template;
 
+import baysheet.books.Place;
+import baysheet.plan.Sheet.Phase;
 import baysheet.plan.Sheet.Section;
 import baysheet.plan.Sheet.SheetStep;
 import baysheet.template.SheetText.BoxText;
+import baysheet.template.SheetText.EntryText;
 import baysheet.template.SheetText.SectionText;
 import baysheet.template.SheetText.StepText;
+import java.util.ArrayList;
 import java.util.List;
 
 /** The sequence in words. */
@@ -23,12 +27,13 @@ final class StepWords {
         Phrases.orNothing(section.note()),
         section.phase().word(),
         section.moment().word(),
-        section.steps().stream().map(this::step).toList());
+        section.steps().stream().map(step -> step(step, section)).toList());
   }
 
-  private StepText step(SheetStep step) {
+  private StepText step(SheetStep step, Section section) {
     return new StepText(
         String.valueOf(step.n()),
+        place(step, section),
         Phrases.sentence(step.text()),
         PlaceWords.boxes("tick." + step.n(), "step " + step.n() + " done", step.places()),
         cautions.of(step.cautionsAbove()),
@@ -40,18 +45,26 @@ final class StepWords {
         step.because().map(String::strip).orElse(""),
         step.good().map(String::strip).orElse(""),
         step.ifStuck(),
-        Phrases.orNothing(step.entry()),
         entries(step),
         hold(step));
   }
 
-  /** Letters of cautions whose words stand at another step; those on top hold all the time. */
+  /**
+   * Steps of several places may share a heading that names none: before the vehicle goes up, or
+   * once it is down. A final torque has its place in the table.
+   */
+  private static String place(SheetStep step, Section section) {
+    boolean own = step.phase() != Phase.FINAL && !step.places().equals(List.of(Place.VEHICLE));
+    return section.named() || !own ? "" : Phrases.capital(PlaceWords.words(step.places()));
+  }
+
+  /** Letters of cautions whose words stand elsewhere, without those that hold all the time. */
   private String letters(SheetStep step) {
     return String.join(
         ", ",
         step.cautions().stream()
             .filter(letter -> !step.cautionsAbove().contains(letter))
-            .filter(letter -> !cautions.isOnTop(letter))
+            .filter(letter -> !cautions.isAlways(letter))
             .toList());
   }
 
@@ -62,11 +75,15 @@ final class StepWords {
     return told ? "" : Phrases.numbers(step.torque()).replace(" ", Phrases.NBSP);
   }
 
-  private static List<BoxText> entries(SheetStep step) {
-    return step.entry().isEmpty()
-        ? List.of()
-        : PlaceWords.boxes(
-            "entry." + step.n(), step.entry().get() + ", step " + step.n(), step.places());
+  /** The first keeps the plain name: most steps have but one. */
+  private static List<EntryText> entries(SheetStep step) {
+    List<EntryText> entries = new ArrayList<>();
+    for (String words : step.entries()) {
+      String name = "entry." + step.n() + (entries.isEmpty() ? "" : "-" + (entries.size() + 1));
+      String says = words + ", step " + step.n();
+      entries.add(new EntryText(words, PlaceWords.boxes(name, says, step.places())));
+    }
+    return List.copyOf(entries);
   }
 
   private static List<BoxText> hold(SheetStep step) {

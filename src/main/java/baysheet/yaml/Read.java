@@ -94,7 +94,7 @@ public final class Read {
     return value(Read::dateOf);
   }
 
-  /** The same as {@link #date()}, for names of folders. */
+  /** The same as {@link #date()}, for names of folders and texts that may be something else. */
   public static Outcome<LocalDate> dateOf(String text) {
     if (!DAY.matcher(text).matches()) {
       return Sentences.notADate(text);

@@ -83,7 +83,9 @@ record CopyOfTheDemo(Path root) {
     SheetMaker maker = new SheetMaker(folders, Layouts.builtIn(), fonts, Optional.empty());
     Map<String, MadeSheet> made = new TreeMap<>();
     for (Path job : jobs) {
-      maker.make(job, folder, problems).ifPresent(it -> made.put(YamlFiles.name(job), it));
+      Problems own = new Problems();
+      maker.make(job, folder, own).ifPresent(it -> made.put(YamlFiles.name(job), it));
+      problems.addAll(own);
     }
     return made;
   }

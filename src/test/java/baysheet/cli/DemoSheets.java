@@ -9,6 +9,8 @@ import baysheet.box.Form;
 import baysheet.layout.Fonts;
 import baysheet.plan.Planner;
 import baysheet.plan.Sheet;
+import baysheet.report.Problem;
+import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
 import baysheet.template.Layouts;
 import baysheet.template.SheetText;
@@ -16,16 +18,28 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** All sheets of the demo days. */
 final class DemoSheets {
   static final Fonts FONTS = Fonts.builtIn();
   private static final Path JOBS = Path.of("jobs");
 
+  /** The longest jobs, which are refused on the shorter paper. */
+  private static final Set<String> TOO_LONG_FOR_LETTER = Set.of("2403", "2409", "2412", "2413");
+
+  private static final Layouts BUILT_IN = Layouts.builtIn();
+
   private DemoSheets() {}
 
+  /** Letter is 18 mm shorter than the paper of the demo garage. */
+  private static boolean isTooLong(Problem problem) {
+    return problem.code() == ProblemCode.PAGE_OVERRUN
+        && TOO_LONG_FOR_LETTER.stream().anyMatch(problem.at().toString()::contains);
+  }
+
   static List<MadeSheet> made(Shop.Paper paper) {
-    return made(paper, Layouts.builtIn());
+    return made(paper, BUILT_IN);
   }
 
   static List<MadeSheet> made(Shop.Paper paper, Layouts layouts) {
@@ -35,10 +49,16 @@ final class DemoSheets {
     ShopFolder folder = folders.read(JOBS, problems).orElseThrow();
     List<MadeSheet> made = new ArrayList<>();
     for (Path job : DayFolders.all(JOBS)) {
-      maker.make(job, folder, problems).ifPresent(made::add);
+      Problems own = new Problems();
+      maker.make(job, folder, own).ifPresent(made::add);
+      problems.addAll(own);
     }
-    assertEquals(List.of(), problems.all());
-    assertTrue(made.size() >= 14, "only " + made.size() + " sheets");
+    // The garage prints its own layout on its own paper: there everything fits.
+    boolean ours = paper == Shop.Paper.A4 && layouts == BUILT_IN;
+    List<Problem> others = problems.all().stream().filter(it -> ours || !isTooLong(it)).toList();
+    assertEquals(List.of(), others);
+    int refused = ours ? 0 : TOO_LONG_FOR_LETTER.size();
+    assertTrue(made.size() >= 14 - refused, "only " + made.size() + " sheets");
     return made;
   }
 

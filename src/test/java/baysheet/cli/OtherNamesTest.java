@@ -46,6 +46,8 @@ class OtherNamesTest {
           "procedure/behind",
           "procedure/after",
           "procedure/before",
+          "procedure/not-with/*",
+          "procedure/serves",
           "job/work");
 
   /** Where an item or a fastener is named. */

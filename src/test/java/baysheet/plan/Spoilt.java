@@ -103,7 +103,7 @@ final class Spoilt {
         step.cautionsAbove(),
         step.minutes(),
         hold,
-        step.entry(),
+        step.entries(),
         step.because(),
         step.good(),
         step.ifStuck());
@@ -224,7 +224,13 @@ final class Spoilt {
     Sheet.Section first = sheet.sections().get(0);
     Sheet.Section one =
         new Sheet.Section(
-            first.heading(), first.note(), first.phase(), first.moment(), first.places(), changed);
+            first.heading(),
+            first.named(),
+            first.note(),
+            first.phase(),
+            first.moment(),
+            first.places(),
+            changed);
     all.put(what, with(List.of(one), sheet.torque(), sheet.parts(), sheet.tally()));
   }
 
@@ -292,6 +298,7 @@ final class Spoilt {
       List<CheckLine> checks) {
     return new Sheet(
         sheet.heading(),
+        sheet.qualified(),
         cautions,
         sheet.evening(),
         sections,

@@ -45,6 +45,7 @@ public final class ShopTexts {
           "cautions.yaml",
           "consequences.yaml",
           "states.yaml",
+          "qualifications.yaml",
           "terms.yaml",
           "vocabulary.yaml");
 

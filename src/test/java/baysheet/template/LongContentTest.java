@@ -35,7 +35,7 @@ class LongContentTest {
     List<String> tallest =
         overrun.tallest().subList(0, 2).stream().map(PageFit.Tall::what).sorted().toList();
     assertEquals(
-        List.of("columns “Both sides”", "table “Torque table in tightening order”"), tallest);
+        List.of("columns “L R  Both sides”", "table “Torque table in tightening order”"), tallest);
   }
 
   private static PageFit fit(Sheet sheet) {
@@ -76,7 +76,13 @@ class LongContentTest {
         brakes,
         List.of(
             new Section(
-                "Both sides", Optional.empty(), Phase.WORK, Moment.RAISED, Samples.BOTH, steps)),
+                "Both sides",
+                true,
+                Optional.empty(),
+                Phase.WORK,
+                Moment.RAISED,
+                Samples.BOTH,
+                steps)),
         lines,
         cautions);
   }

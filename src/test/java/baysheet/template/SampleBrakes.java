@@ -32,6 +32,7 @@ final class SampleBrakes {
             "Discs and pads, front",
             List.of("discs and pads at front"),
             Optional.of(new Heading.Person("A1", "N. Tepperly", Shop.Grade.APPRENTICE))),
+        List.of(),
         cautions(),
         List.of(
             "Soak the carrier bolts and disc screws, front left and right, with penetrating fluid"),
@@ -44,11 +45,11 @@ final class SampleBrakes {
             new Sheet.ToolLine("wire brush", false, true, false),
             new Sheet.ToolLine("micrometer", false, true, false)),
         List.of(
-            new Sheet.PartLine("brake disc", 2, false),
-            new Sheet.PartLine("brake pad", 4, false),
-            new Sheet.PartLine("pad clip", 8, false),
-            new Sheet.PartLine("carrier bolt", 4, true),
-            new Sheet.PartLine("drive nut", 2, true)),
+            new Sheet.PartLine("brake disc", 2, BOTH, false),
+            new Sheet.PartLine("brake pad", 4, BOTH, false),
+            new Sheet.PartLine("pad clip", 8, BOTH, false),
+            new Sheet.PartLine("carrier bolt", 4, BOTH, true),
+            new Sheet.PartLine("drive nut", 2, BOTH, true)),
         List.of("brake cleaner", "brake grease", "locking compound", "penetrating fluid"),
         List.of(
             new Sheet.TallyLine("wheel-speed-sensor", "wheel speed sensor plug", BOTH, 1, 7, 20),

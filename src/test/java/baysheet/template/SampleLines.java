@@ -74,6 +74,7 @@ final class SampleLines {
         "common practice, no source",
         List.of(steps),
         steps.length == 0,
+        steps.length == 0,
         false,
         Optional.empty());
   }
@@ -192,7 +193,7 @@ final class SampleLines {
           above,
           minutes,
           hold,
-          Optional.empty(),
+          List.of(),
           some(because),
           some(good),
           stuck);

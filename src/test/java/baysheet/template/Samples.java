@@ -40,6 +40,7 @@ final class Samples {
   static Sheet oilService(String title) {
     return new Sheet(
         heading("2404", title, List.of("oil service"), Optional.empty()),
+        List.of(),
         List.of(
             caution(
                 "A",
@@ -94,8 +95,8 @@ final class Samples {
                 "3/8 in", "hex 17 mm", 6, false, false, 1, 4, true, Optional.empty())),
         List.of(new Sheet.ToolLine("drain tray 8\u00a0L", false, true, false)),
         List.of(
-            new Sheet.PartLine("sump plug with washer", 1, true),
-            new Sheet.PartLine("oil filter", 1, false)),
+            new Sheet.PartLine("sump plug with washer", 1, ENGINE, true),
+            new Sheet.PartLine("oil filter", 1, ENGINE, false)),
         List.of("engine oil 5W-30, 4.2\u00a0L", "rags"),
         List.of(new Sheet.TallyLine("undertray-flap", "undertray flap", ENGINE, 1, 3, 7)),
         List.of(
@@ -129,7 +130,8 @@ final class Samples {
       int first = next;
       List<SheetStep> steps =
           IntStream.range(first, first + 9).mapToObj(n -> again(n, what)).toList();
-      sections.add(new Section(what, Optional.empty(), Phase.WORK, Moment.RAISED, BOTH, steps));
+      sections.add(
+          new Section(what, true, Optional.empty(), Phase.WORK, Moment.RAISED, BOTH, steps));
       next += 9;
     }
     List<TorqueLine> lines =
@@ -167,6 +169,7 @@ final class Samples {
       Sheet sheet, List<Section> sections, List<TorqueLine> torque, List<CautionLine> cautions) {
     return new Sheet(
         sheet.heading(),
+        sheet.qualified(),
         cautions,
         sheet.evening(),
         sections,
@@ -195,6 +198,7 @@ final class Samples {
       String heading, Phase phase, Moment moment, List<Place> places, StepMaker... steps) {
     return new Section(
         heading,
+        true,
         Optional.empty(),
         phase,
         moment,
@@ -221,6 +225,7 @@ final class Samples {
         "two-post lift",
         new Heading.Person("T1", "I. Quillow", Shop.Grade.TECHNICIAN),
         with,
+        Optional.empty(),
         List.of("rusty"),
         works,
         Shop.Paper.A4,
