@@ -48,7 +48,7 @@ class JobReaderTest {
     assertEquals(
         List.of(new Job.Work("test-arm", Place.FRONT_LEFT), new Job.Work("wheel-off", Place.FRONT)),
         WHOLE.work().stream().map(Located::value).toList());
-    assertEquals("2417.yaml:12:5", WHOLE.work().get(0).at().toString());
+    assertEquals("2417.yaml:14:5", WHOLE.work().get(0).at().toString());
   }
 
   @Test
@@ -60,7 +60,7 @@ class JobReaderTest {
     Tightening.Stages torque = (Tightening.Stages) bolt.values().tightening().orElseThrow().value();
     assertEquals(Quantity.of("108", Unit.NEWTON_METRE), torque.torques().get(0).nominal());
     assertEquals(Optional.empty(), bolt.values().count());
-    assertEquals("2417.yaml:15:3", bolt.at().toString());
+    assertEquals("2417.yaml:17:3", bolt.at().toString());
   }
 
   @Test

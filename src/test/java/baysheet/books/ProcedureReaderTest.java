@@ -57,7 +57,7 @@ class ProcedureReaderTest {
     assertTrue(step.hold());
     assertEquals(Optional.of("Fit a new pinch bolt"), step.back().map(Located::value));
     assertEquals(Optional.of(Moment.RAISED), step.moment().map(Located::value));
-    assertEquals("test-arm.yaml:13:5", step.at().toString());
+    assertEquals("test-arm.yaml:17:5", step.at().toString());
   }
 
   @Test
