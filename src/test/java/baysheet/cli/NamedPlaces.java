@@ -25,6 +25,7 @@ record NamedPlaces(String path, Scalar scalar) {
       Set.of(
           "shop/bays",
           "shop/people",
+          "shop/people/*/qualifications",
           "book/fluids",
           "book/fasteners",
           "book/fasteners/*",
