@@ -6,7 +6,9 @@ import baysheet.yaml.MapReader;
 import baysheet.yaml.Node;
 import baysheet.yaml.Read;
 import baysheet.yaml.ValueReader;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -89,6 +91,7 @@ public final class ProcedureReader {
   }
 
   private static void check(Procedure procedure, Problems problems) {
+    backIsUsed(procedure, problems);
     if (Stream.of(procedure.open(), procedure.work(), procedure.close()).allMatch(List::isEmpty)) {
       problems.add(Sentences.noSteps(procedure.name().at()));
     }
@@ -100,6 +103,28 @@ public final class ProcedureReader {
     Stream<Located<String>> instead =
         procedure.applicability().notWith().stream().flatMap(it -> it.procedure().stream());
     notItself(procedure, "not-with", instead, problems);
+  }
+
+  private static boolean saysTheSame(Step step, Step closing) {
+    return step.back().map(Located::value).equals(Optional.of(closing.text().value()));
+  }
+
+  /**
+   * Warns of a wording for putting back that is never used: steps under close put all of it back.
+   */
+  private static void backIsUsed(Procedure procedure, Problems problems) {
+    Map<String, Step> putBack = new HashMap<>();
+    procedure.close().forEach(step -> step.doUp().forEach(it -> putBack.put(it.value(), step)));
+    Stream.concat(procedure.open().stream(), procedure.work().stream())
+        .filter(step -> step.back().isPresent() && step.disturb().isEmpty())
+        .filter(step -> !step.undo().isEmpty())
+        .filter(step -> step.undo().stream().allMatch(it -> putBack.containsKey(it.value())))
+        .filter(step -> procedure.close().stream().noneMatch(closing -> saysTheSame(step, closing)))
+        .forEach(
+            step ->
+                problems.add(
+                    Sentences.unusedBack(
+                        step.back().get(), putBack.get(step.undo().get(0).value()).text())));
   }
 
   private static void notItself(

@@ -212,6 +212,15 @@ final class Sentences {
         .expecting("at least one step under open, work or close");
   }
 
+  static Problem unusedBack(Located<String> back, Located<String> instead) {
+    return Problem.of(
+            ProblemCode.UNUSED_BACK,
+            back.at(),
+            "this wording is never used, because steps under close put everything back")
+        .expecting("the line left out, or no step under close for what is put back here")
+        .seeAlso("the step that is used", instead.at());
+  }
+
   static Problem noWork(Span at) {
     return Problem.of(ProblemCode.NO_WORK, at, "the job has no work")
         .expecting("at least one procedure with its place, such as lower-arm at front-left");

@@ -32,6 +32,7 @@ record BeyondSchemas(String code, String what, String because) {
           of("bad-(torque|quantity|passes)", "is not plausible", "a range across units"),
           of("out-of-range", "(less|more) than .* can be", "bounds across units"),
           of("point-or-thousands", "", "it compares with the bounds"),
+          of("unused-back", "", "it compares the steps of two lists"),
           of("bad-time", "not in increasing order", "it compares the figures"),
           of("bad-value", "is not a year or a range", "it compares the ends"),
           of("out-of-range", "outside the wheelbase", "it compares two lengths"),

@@ -43,7 +43,8 @@ class ExplainedExamplesTest {
         "unknown-circuit",
         "unknown-item",
         "unknown-kind",
-        "unknown-place"
+        "unknown-place",
+        "unused-back"
       })
   void theFirstExampleHasTheFaultAndTheSecondHasNone(String code) {
     List<String> examples =

@@ -217,7 +217,6 @@ class MutatedShopsTest {
         "%d mutations: %s, slowest %d ms of the processor's time%n"
             .formatted(count, verdicts, TimeUnit.NANOSECONDS.toMillis(slowest));
     Files.writeString(
-        REPORT,
-        summary + "declared: " + declared + "\n" + String.join("\n", violations) + "\n");
+        REPORT, summary + "declared: " + declared + "\n" + String.join("\n", violations) + "\n");
   }
 }

@@ -1,5 +1,6 @@
 package baysheet.cli;
 
+import baysheet.yaml.Entry;
 import baysheet.yaml.Mapping;
 import baysheet.yaml.Node;
 import baysheet.yaml.Scalar;
@@ -41,6 +42,12 @@ final class UnprintedFacts {
 
   private static Rule rule(String file, String path, String because) {
     return new Rule(file, Pattern.compile(path), false, (job, fact) -> true, because);
+  }
+
+  /** Only where something is left out. */
+  private static Rule whereLeftOut(
+      String file, String path, BiPredicate<UnprintedFacts, WrittenFact> where, String because) {
+    return new Rule(file, Pattern.compile(path), false, where, because);
   }
 
   private static Rule where(
@@ -94,6 +101,11 @@ final class UnprintedFacts {
               "front-share|mass-behind-front|wheelbase",
               (job, fact) -> job.isOnALift(),
               "a vehicle on a lift is raised as a whole"),
+          where(
+              "vehicles/",
+              ".*",
+              UnprintedFacts::isOverlaid,
+              "the vehicle's own book says it for itself"),
           rule("vehicles/", "traits\\b.*", "a trait that changes nothing for the job"),
 
           // --- procedures ---
@@ -112,12 +124,19 @@ final class UnprintedFacts {
               "procedures/",
               "(.*\\.)?uses\\b.*",
               "a tool that another step of the job uses as well"),
+          rule("procedures/", "(before|after)\\b.*", "a work that the job does not ask for"),
+          rule("procedures/", "(.*\\.)?moment", "the moment at which it is done anyway"),
           rule("procedures/", "needs|serves", "the only one that the bay can take"),
+          whereLeftOut(
+              "procedures/",
+              "(open|work|close)\\.[0-9]+(\\.back)?",
+              UnprintedFacts::isSaidAnyway,
+              "the sheet says the same without it"),
 
           // --- the catalogue ---
           where(
               "catalogue/",
-              "[a-z]+\\..*",
+              "[a-z]+(\\..*)?",
               UnprintedFacts::isOfNoEntryHere,
               "an entry that the job does not bring"));
 
@@ -150,6 +169,14 @@ final class UnprintedFacts {
     return Stream.concat(fact.keys().stream(), within).noneMatch(before.keys()::contains);
   }
 
+  /** Of a book that the vehicle's own is like, and that says the same keys. */
+  private boolean isOverlaid(WrittenFact fact) {
+    Path own = shop.root.resolve("vehicles/" + shop.value(before.job(), "vehicle.book") + ".yaml");
+    return !YamlFiles.shown(own).equals(fact.file())
+        && shop.facts(own).stream()
+            .anyMatch(it -> !(it.node() instanceof Mapping) && it.path().equals(fact.path()));
+  }
+
   private boolean isOnALift() {
     String bay = shop.value(before.job(), "bay");
     return shop.facts(shop.root.resolve(ShopFolders.SHOP_FILE)).stream()
@@ -180,14 +207,34 @@ final class UnprintedFacts {
 
   /** An entry is brought when its name, or what it is called, stands on the sheet. */
   private boolean isOfNoEntryHere(WrittenFact fact) {
+    if (fact.node() instanceof Mapping section && fact.keys().size() == 1) {
+      return section.entries().stream()
+          .allMatch(entry -> isNotBrought(fact, fact.path(), entry.key().text()));
+    }
     String[] path = fact.path().split("\\.");
-    String name = path[1];
-    String entry = path[0] + "." + name;
+    return isNotBrought(fact, path[0], path[1]);
+  }
+
+  private boolean isNotBrought(WrittenFact fact, String section, String name) {
+    String entry = section + "." + name;
     boolean said =
         shop.facts(root(fact)).stream()
             .filter(it -> it.path().equals(entry + ".name") || it.path().equals(entry + ".do"))
             .anyMatch(it -> !isUnsaid(it));
     return !said && !before.result().says().contains(name);
+  }
+
+  /** The step's sentence stands on the sheet, from here or from elsewhere. */
+  private boolean isSaidAnyway(WrittenFact fact) {
+    Optional<Node> sentence =
+        fact.node() instanceof Mapping step
+            ? step.entries().stream()
+                .filter(it -> it.key().text().equals("do"))
+                .map(Entry::value)
+                .findFirst()
+            : Optional.of(fact.node());
+    return sentence.filter(Scalar.class::isInstance).isPresent()
+        && before.result().says().contains(((Scalar) sentence.get()).text());
   }
 
   private Path root(WrittenFact fact) {
