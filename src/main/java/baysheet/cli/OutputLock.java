@@ -5,7 +5,6 @@ import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.channels.OverlappingFileLockException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.DirectoryNotEmptyException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -20,6 +19,9 @@ final class OutputLock {
 
   /** Beyond what is written: some systems let nobody read a byte that is locked. */
   private static final long LOCKED_BYTE = 1L << 40;
+
+  /** Of the lock's file; but for one byte it takes no room. */
+  private static final long MOST_BYTES = 1_000_000;
 
   private final Path folder;
   private final boolean madeFolder;
@@ -92,13 +94,14 @@ final class OutputLock {
 
   /**
    * Whether the locked file is the one that others will find: a run that ends takes its file away,
-   * and it may have done so between opening and locking.
+   * and it may have done so between opening and locking. A size that the file was just given tells;
+   * to open the file once more and close it would release the lock (POSIX, fcntl).
    */
   private static boolean isStillAt(Path file, FileChannel channel) throws IOException {
-    String mark = ProcessHandle.current().pid() + " " + System.nanoTime();
+    long size = 1 + Math.floorMod(System.nanoTime(), MOST_BYTES);
     channel.truncate(0);
-    channel.write(ByteBuffer.wrap(mark.getBytes(StandardCharsets.UTF_8)));
-    return Files.exists(file) && Files.readString(file).equals(mark);
+    channel.write(ByteBuffer.allocate(1), size - 1);
+    return Files.exists(file) && Files.size(file) == size;
   }
 
   /** Takes the file away while it is still locked, and the folder when nothing came into it. */
@@ -112,7 +115,7 @@ final class OutputLock {
     } catch (DirectoryNotEmptyException e) {
       // It holds sheets, as it should.
     } catch (IOException e) {
-      // Where an open file cannot be deleted it stays; it is empty of meaning without the lock.
+      // Where an open file cannot be deleted it stays; without the lock it means nothing.
       closed(channel);
     }
   }

@@ -331,6 +331,23 @@ class InterruptedWritingTest {
     assertFalse(garage.written().containsKey(".lock"));
   }
 
+  /** Locks between processes are another thing than locks between threads of one. */
+  @Test
+  void aSecondProcessIsKeptAwayWhileOneWrites() throws IOException {
+    Path said = folder.resolve("said");
+    String[] sheets = {"sheets", garage.job("502").toString(), "-o", garage.out.toString()};
+    OutputLock.whileHeld(
+        garage.out,
+        () -> {
+          OwnProcess second = OwnProcess.run(folder, "C.UTF-8", said, sheets);
+          assertEquals(Exit.FILES, second.exit(), second.err());
+          assertTrue(second.err().contains("another run of baysheet is writing"), second.err());
+        });
+    OwnProcess third = OwnProcess.run(folder, "C.UTF-8", said, sheets);
+    assertEquals(Exit.DONE, third.exit(), third.err());
+    assertEquals(Set.of(DAY + "502.pdf"), garage.written().keySet());
+  }
+
   @Test
   void theLockOfARunThatWasKilledKeepsNobodyAway() throws IOException {
     Files.createDirectories(garage.out);

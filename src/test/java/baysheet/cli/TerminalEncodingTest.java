@@ -5,12 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -40,59 +37,39 @@ class TerminalEncodingTest {
     assertTrue(said.contains("ANSI_X3.4-1968"), said);
   }
 
-  /** The program as a process of its own, for a locale cannot be changed from within. */
-  private Path run(Path here, String locale, Path out, String... arguments) throws Exception {
-    List<String> command =
-        new ArrayList<>(
-            List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-cp",
-                System.getProperty("java.class.path"),
-                "baysheet.cli.Main"));
-    command.addAll(List.of(arguments));
-    Path err = folder.resolve("err");
-    ProcessBuilder builder =
-        new ProcessBuilder(command)
-            .directory(here.toFile())
-            .redirectOutput(out.toFile())
-            .redirectError(err.toFile());
-    Map<String, String> environment = builder.environment();
-    environment.put("LC_ALL", locale);
-    exit = builder.start().waitFor();
-    return err;
+  private String run(Path here, String locale, Path out, String... arguments) {
+    OwnProcess process = OwnProcess.run(here, locale, out, arguments);
+    exit = process.exit();
+    return process.err();
   }
 
   @Test
-  void theLocaleCIsAnsweredWithWhatToSetAndUtf8Works() throws Exception {
+  void theLocaleCIsAnsweredWithWhatToSetAndUtf8Works() throws IOException {
     Path here = Files.createDirectories(folder.resolve("garage"));
     assertEquals(
         Exit.DONE, Garage.in(here).run("start", here.resolve("w\u00E9rk").toString()).exit());
-    String said = read(run(here, "C", folder.resolve("out"), "check", "w\u00E9rk"));
+    String said = run(here, "C", folder.resolve("out"), "check", "w\u00E9rk");
     // Newer machines read UTF-8 whatever the locale says; then it must simply work.
     if (exit != Exit.DONE) {
       assertEquals(Exit.USAGE, exit, said);
       assertTrue(said.contains("LC_ALL to C.UTF-8"), said);
     }
-    said = read(run(here, "C.UTF-8", folder.resolve("out"), "check", "w\u00E9rk"));
+    said = run(here, "C.UTF-8", folder.resolve("out"), "check", "w\u00E9rk");
     assertEquals(Exit.DONE, exit, said);
   }
 
   /** On Linux a device that is always full. */
   @Test
-  void outputThatIsLostIsAFailure() throws Exception {
+  void outputThatIsLostIsAFailure() throws IOException {
     Path full = Path.of("/dev/full");
     assumeTrue(Files.exists(full));
     Garage garage = Garage.in(folder);
-    String said = read(run(garage.root, "C.UTF-8", full, "check", "--json"));
+    String said = run(garage.root, "C.UTF-8", full, "check", "--json");
     assertEquals(Exit.FILES, exit, said);
     assertTrue(said.contains("the output could not be written in full"), said);
     for (String command : List.of("torque 110Nm", "--help")) {
       run(garage.root, "C.UTF-8", full, command.split(" "));
       assertEquals(Exit.FILES, exit, command);
     }
-  }
-
-  private static String read(Path file) throws IOException {
-    return Files.readString(file, StandardCharsets.UTF_8);
   }
 }
