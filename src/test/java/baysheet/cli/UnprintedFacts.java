@@ -127,6 +127,12 @@ final class UnprintedFacts {
           rule("procedures/", "(before|after)\\b.*", "a work that the job does not ask for"),
           rule("procedures/", "(.*\\.)?moment", "the moment at which it is done anyway"),
           rule("procedures/", "needs|serves", "the only one that the bay can take"),
+          rule("procedures/", "not-with\\..*", "what to use on a vehicle that is not this one"),
+          whereLeftOut(
+              "procedures/",
+              "behind\\.[0-9]+",
+              (job, fact) -> true,
+              "access that another work of the job needs as well"),
           whereLeftOut(
               "procedures/",
               "(open|work|close)\\.[0-9]+(\\.back)?",
