@@ -209,7 +209,12 @@ final class SyntaxFault {
   }
 
   private Problem plain() {
-    return Problem.of(ProblemCode.YAML_SYNTAX, found, "this is not valid YAML")
+    return unmarked(found);
+  }
+
+  /** What an exception that says nothing of a place stands for. */
+  static Problem unmarked(Span at) {
+    return Problem.of(ProblemCode.YAML_SYNTAX, at, "this is not valid YAML")
         .expecting("\"key: value\", \"- item\", or quotes around a text with special characters");
   }
 }

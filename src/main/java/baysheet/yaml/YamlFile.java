@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
+import org.yaml.snakeyaml.error.YAMLException;
 import org.yaml.snakeyaml.parser.ParserImpl;
 import org.yaml.snakeyaml.reader.StreamReader;
 
@@ -56,6 +57,9 @@ public final class YamlFile {
       return builder.document();
     } catch (MarkedYAMLException e) {
       problems.add(SyntaxFault.of(e, places));
+    } catch (YAMLException e) {
+      // Text behind a bracket that ends on a later line makes the library fail without a mark.
+      problems.add(SyntaxFault.unmarked(builder.reached()));
     } catch (NumberFormatException e) {
       // The library parses the eight digits of \UFFFFFFFF as an int, and lets that fail.
       problems.add(FileSentences.badEscape(builder.reached()));

@@ -205,4 +205,10 @@ class FormFaultsTest {
   private static String placeOf(baysheet.report.Span at) {
     return at.line() + ":" + at.column();
   }
+
+  /** The library fails without saying where: text behind a bracket that ends on a later line. */
+  @Test
+  void textBehindABracketOfTwoLinesIsAFaultOfForm() {
+    assertEquals(List.of("2:2 yaml-syntax"), Texts.faults("  aa: {aaaa\na}a"));
+  }
 }
