@@ -15,7 +15,7 @@ final class FigureWords {
   }
 
   static String figureWrittenIn(String words) {
-    return "Stop if the %s is not written in".formatted(words);
+    return "Before anything is opened, write in the %s".formatted(words);
   }
 
   /** Where the book has no grade, the place where it is written in tells more. */

@@ -60,7 +60,7 @@ final class QualificationCheck {
     Shop.Person doing = resolved.qualified().getOrDefault(name, resolved.by());
     Optional<QualifiedWork.Holder> by = holder(doing, name);
     if (by.isEmpty()) {
-      problems.add(notQualified(it, doing, whoDoes(name)));
+      problems.add(notQualified(it, doing, whoDoes(name), toDo(name, doing)));
       return Optional.empty();
     }
     List<Integer> holds = steps.stream().filter(stops::at).map(index -> index + 1).toList();
@@ -119,7 +119,7 @@ final class QualificationCheck {
         problems.add(
             second.id().value().equals(doing.id().value())
                 ? ownSecond(second, at)
-                : notQualified(it, second, at));
+                : notQualified(it, second, at, toLook(name, doing)));
       }
       return holder.stream().toList();
     }
@@ -144,11 +144,11 @@ final class QualificationCheck {
     return named == null ? resolved.job().by().at() : named.person().at();
   }
 
-  private Problem notQualified(Catalogue.Qualification it, Shop.Person person, Span at) {
-    String name = it.name().value();
+  private Problem notQualified(
+      Catalogue.Qualification it, Shop.Person person, Span at, String expected) {
     String why =
         person
-            .certificate(name)
+            .certificate(it.name().value())
             .map(lapsed -> "the certificate ended on " + lapsed.until().orElseThrow())
             .orElse("the shop file has no certificate");
     return Problem.of(
@@ -156,16 +156,24 @@ final class QualificationCheck {
             at,
             "%s must not do or look at work on the %s on %s: %s"
                 .formatted(person.id().value(), it.words().value(), resolved.date(), why))
-        .expecting(certified(name, person))
+        .expecting(expected)
         .seeAlso("person", person.id().at());
   }
 
-  private String certified(String name, Shop.Person person) {
-    List<String> others = others(name, person).stream().map(QualifiedWork.Holder::person).toList();
-    return others.isEmpty()
+  private String toDo(String name, Shop.Person person) {
+    return certified(others(name, person), "qualified: {" + name + ": %s}");
+  }
+
+  private String toLook(String name, Shop.Person doing) {
+    return certified(others(name, doing), "second: %s");
+  }
+
+  private static String certified(List<QualifiedWork.Holder> holders, String as) {
+    List<String> people = holders.stream().map(QualifiedWork.Holder::person).toList();
+    return people.isEmpty()
         ? "somebody with a valid certificate; in this shop nobody else has one"
-        : "somebody with a valid certificate: %s, as in qualified: {%s: %s}"
-            .formatted(String.join(", ", others), name, others.get(0));
+        : "somebody with a valid certificate: %s, as in %s"
+            .formatted(String.join(", ", people), as.formatted(people.get(0)));
   }
 
   private Problem nobodyLooks(Catalogue.Qualification it, Shop.Person doing) {

@@ -305,13 +305,16 @@ final class StepOrder {
 
   /**
    * A step that is due before lifting comes before whatever raises the vehicle, and before all that
-   * its own task takes apart; but behind what gives access to it on the ground.
+   * its own task takes apart; but behind what gives access to it on the ground or as early.
    */
   private void linkEarly(int node) {
     TaskId early = drafts.get(node).task();
     layers
         .fromTheGround(early)
         .forEach(access -> edge(mark(access, Milestone.OPENED), node, early));
+    chains.early().stream()
+        .filter(other -> layers.isBehind(early, drafts.get(other).task()))
+        .forEach(other -> edge(other, node, early));
     for (int other = 0; other < drafts.size(); other++) {
       if (Lifting.raises(resolved, drafts.get(other))) {
         edge(node, other, drafts.get(node).task());

@@ -146,6 +146,29 @@ class SafeWorkTest {
     assertTrue(has(sheet, "parking-brake-holds", Moment.ROAD_TEST));
   }
 
+  /** Under load the nut of the cable cannot be turned safely, and the shoes stay spread. */
+  @Test
+  void theBrakeIsReleasedBeforeItsCableIsSlackened() {
+    Sheet sheet = sheet(SHOP, "2026-03-03/2411.yaml");
+    int released = step(sheet, "parking-brake-off").n();
+    assertTrue(released < step(sheet, "parking-brake-set").n(), "released in step " + released);
+  }
+
+  /**
+   * Ended in service mode while the caliper is open, the motor closes on nothing, or on fingers.
+   */
+  @Test
+  void serviceModeEndsOnlyOnTheGround() {
+    Sheet sheet = sheet("merrowby-sprat-2022", "1", "rear-discs-electric at rear");
+    sheet.steps().stream()
+        .filter(it -> it.text().toLowerCase(java.util.Locale.ROOT).contains("end the service"))
+        .forEach(it -> assertTrue(it.moment().compareTo(Moment.ON_THE_GROUND) >= 0, it.text()));
+    List<String> checks = sheet.checks().stream().map(CheckLine::name).toList();
+    assertTrue(
+        checks.indexOf("pedal-firm") < checks.indexOf("electric-parking-brake-back"),
+        checks.toString());
+  }
+
   @Test
   void openedHydraulicsBringThePedalWithEngineRunningAndTheLamp() {
     Sheet sheet = sheet("larkfell-pipit-2015", "1", "brake-hose at front");

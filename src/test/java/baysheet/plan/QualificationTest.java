@@ -141,6 +141,8 @@ class QualificationTest {
     assertEquals(
         "2026-03-02/7.yaml:5:9 not-qualified",
         told(shop().replacing(JOB, "by: T1", "by: T1\nsecond: T3")));
+    Problem problem = problem(shop().replacing(JOB, "by: T1", "by: T1\nsecond: T3"));
+    assertTrue(problem.toString().contains("second: T2"), problem.toString());
     assertEquals(
         List.of("T2"),
         only(shop().replacing(JOB, "by: T1", "by: T1\nsecond: T2")).second().stream()
