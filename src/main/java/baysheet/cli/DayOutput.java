@@ -14,7 +14,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
-import java.util.stream.Stream;
 
 /**
  * The folder of one day's sheets: a file for each job, and one that holds them all. Before anything
@@ -89,22 +88,11 @@ final class DayOutput {
    * @param kept numbers of jobs whose sheets stay
    */
   void open(Set<String> kept) {
-    report.orTell(place.day(), this::removeParts);
+    report.orTell(place.day(), () -> OutFiles.parts(place.folder()).forEach(this::removePart));
     // A folder elsewhere, of an archive say, may have the name of a day without being it.
     if (DayFolders.isInShop(place.day())) {
       OldSheets old = new OldSheets(place.folder(), place.shop(), kept);
       report.orTell(place.day(), () -> old.find().forEach(job -> withdraw(old, job)));
-    }
-  }
-
-  private void removeParts() {
-    if (!Files.isDirectory(place.folder())) {
-      return;
-    }
-    try (Stream<Path> entries = Files.list(place.folder())) {
-      entries.filter(OutFiles::isPart).forEach(this::removePart);
-    } catch (IOException e) {
-      throw new UncheckedIOException("cannot list " + place.folder(), e);
     }
   }
 

@@ -7,7 +7,6 @@ import baysheet.report.Problems;
 import baysheet.report.Source;
 import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -69,8 +68,36 @@ record JobGroups(Path root, List<Path> jobs, List<Path> unread, List<Path> days)
   }
 
   private static Problem notThere(Path path) {
-    return YamlFiles.cannotRead(path, new NoSuchFileException(path.toString()))
-        .near(Nearest.of(String.valueOf(path.getFileName()), siblings(path)));
+    return Problem.of(
+            ProblemCode.CANNOT_READ,
+            new Source(YamlFiles.shown(path), "").whole(),
+            "there is no such file or folder")
+        .near(meant(path));
+  }
+
+  /** A job that was named without its ending, or by its number alone; else the nearest name. */
+  private static Optional<String> meant(Path path) {
+    String name = String.valueOf(path.getFileName());
+    Path file = path.resolveSibling(name + YamlFiles.ENDING);
+    if (Files.isRegularFile(file)) {
+      return Optional.of(YamlFiles.shown(file));
+    }
+    return ofNumber(path)
+        .or(
+            () ->
+                Nearest.of(name, siblings(path))
+                    .map(near -> YamlFiles.shown(path.resolveSibling(near))));
+  }
+
+  private static Optional<String> ofNumber(Path path) {
+    return Optional.of(path)
+        .filter(it -> it.getNameCount() == 1 && !it.isAbsolute())
+        .flatMap(it -> ShopFolders.here())
+        .flatMap(
+            root ->
+                DayFolders.byNumber(root).getOrDefault(DayFolders.number(path), List.of()).stream()
+                    .findFirst())
+        .map(YamlFiles::shown);
   }
 
   private static List<String> siblings(Path path) {

@@ -5,8 +5,10 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * Writes files whole or not at all: beside their place first, forced to the device, then moved. A
@@ -25,6 +27,22 @@ final class OutFiles {
   /** Whether a file is what an interrupted run left. */
   static boolean isPart(Path file) {
     return PART.matcher(file.getFileName().toString()).matches();
+  }
+
+  /**
+   * What interrupted runs left in a folder.
+   *
+   * @throws UncheckedIOException naming the folder, when it cannot be listed
+   */
+  static List<Path> parts(Path folder) {
+    if (!Files.isDirectory(folder)) {
+      return List.of();
+    }
+    try (Stream<Path> entries = Files.list(folder)) {
+      return entries.filter(OutFiles::isPart).sorted().toList();
+    } catch (IOException e) {
+      throw new UncheckedIOException("cannot list " + folder, e);
+    }
   }
 
   /** Whether a file is what an interrupted run left of another one. */

@@ -91,6 +91,7 @@ final class StartCommand implements Callable<Integer> {
       throw wrong(folder + " is no shop folder: it has no " + ShopFolders.SHOP_FILE);
     }
     OutFiles out = new OutFiles(Disk.REAL);
+    OutFiles.parts(folder.resolve(NewShop.SCHEMAS)).forEach(out::remove);
     Map<String, String> files = NewShop.schemas();
     files.forEach(
         (file, text) -> out.write(folder.resolve(file), text.getBytes(StandardCharsets.UTF_8)));

@@ -16,7 +16,7 @@ import java.util.stream.Stream;
 
 /** The YAML files of a folder, and how they are called. */
 final class YamlFiles {
-  private static final String ENDING = ".yaml";
+  static final String ENDING = ".yaml";
 
   private YamlFiles() {}
 

@@ -12,9 +12,11 @@ import baysheet.template.Layouts;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.lang.reflect.Proxy;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -233,6 +235,31 @@ class InterruptedWritingTest {
     }
     // Three operations a file is the least: write, force, move.
     assertTrue(failures >= 6, "only " + failures + " operations were seen");
+  }
+
+  /** Without it, a power cut could leave the new name with an empty file. */
+  @Test
+  void everyFileIsForcedToTheDeviceBeforeItIsMovedToItsPlace() {
+    List<String> done = new ArrayList<>();
+    Disk noting =
+        (Disk)
+            Proxy.newProxyInstance(
+                Disk.class.getClassLoader(),
+                new Class<?>[] {Disk.class},
+                (proxy, method, arguments) -> {
+                  done.add(method.getName() + " " + ((Path) arguments[0]).getFileName());
+                  return method.invoke(Disk.REAL, arguments);
+                });
+    Path out = folder.resolve("noted");
+    assertEquals(Exit.DONE, run(out, noting, true, Garage.DAY).exit());
+    List<String> moved = done.stream().filter(line -> line.startsWith("move ")).toList();
+    assertEquals(7, moved.size(), done.toString());
+    for (String line : moved) {
+      String part = line.substring("move ".length());
+      int written = done.indexOf("write " + part);
+      int forced = done.indexOf("force " + part);
+      assertTrue(0 <= written && written < forced && forced < done.indexOf(line), line + done);
+    }
   }
 
   private static boolean isLeftover(String name) {

@@ -65,6 +65,21 @@ class NamedPathsTest {
   }
 
   @Test
+  void aJobNamedWithoutItsEndingIsAnsweredWithItsFile() {
+    Garage.Run run = garage.run("sheets", garage.root.resolve("2026-04-07/501").toString());
+    assertEquals(Exit.FILES, run.exit());
+    run.says("Did you mean 2026-04-07/501.yaml?");
+  }
+
+  /** The shop here is the demo's, which is found from the project's root. */
+  @Test
+  void aJobsNumberAloneIsAnsweredWithItsFile() {
+    Garage.Run run = garage.run("sheets", "2402", "-o", garage.out.toString());
+    assertEquals(Exit.FILES, run.exit());
+    run.says("Did you mean jobs/2026-03-02/2402.yaml?");
+  }
+
+  @Test
   void theProblemsOfOthersAreCheckedWhereAPathDoesNotExist() {
     garage.change("2026-04-07/501.yaml", "bay: 2", "bay: 22");
     Garage.Run run =

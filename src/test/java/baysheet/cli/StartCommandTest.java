@@ -201,6 +201,7 @@ class StartCommandTest {
     Map<String, String> before = texts(mine);
     Files.writeString(mine.resolve("schemas/job.json"), "{}");
     Files.delete(mine.resolve("schemas/values.json"));
+    Files.writeString(mine.resolve("schemas/.job.json.4711.part"), "{ half of");
     started("--schemas").says("6 files");
     assertEquals(before, texts(mine));
   }
