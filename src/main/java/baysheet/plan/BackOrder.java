@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
@@ -64,31 +63,33 @@ final class BackOrder {
     return "step " + step.n() + " does up " + item + " over " + other + ", which is still off";
   }
 
-  /** Whether another task takes them off, or puts them on, the other way round. */
+  /** Whether another task puts on the one before the other: then neither has to lie below. */
   private boolean isOppositeElsewhere(Task task, ItemAt item, ItemAt other) {
     return resolved.tasks().values().stream()
         .filter(elsewhere -> !elsewhere.equals(task))
-        .anyMatch(
-            elsewhere ->
-                elsewhere.close().isEmpty()
-                    ? isBefore(undone(elsewhere, other), undone(elsewhere, item))
-                    : isBefore(doneUp(elsewhere, item), doneUp(elsewhere, other)));
+        .anyMatch(elsewhere -> isPutOnBefore(elsewhere, item, other));
   }
 
-  private static boolean isBefore(OptionalInt one, OptionalInt other) {
-    return one.isPresent() && other.isPresent() && one.getAsInt() < other.getAsInt();
+  /** What came off later goes on first; of one step, what the closing has words of its own for. */
+  private static boolean isPutOnBefore(Task task, ItemAt item, ItemAt other) {
+    int offItem = step(task.open(), opening -> opening.undo().contains(item));
+    int offOther = step(task.open(), opening -> opening.undo().contains(other));
+    int onItem = step(task.close(), closing -> closing.doUp().contains(item));
+    int onOther = step(task.close(), closing -> closing.doUp().contains(other));
+    if (offItem < 0 || offOther < 0) {
+      return false;
+    }
+    return onItem >= 0 && onOther >= 0
+        ? onItem < onOther
+        : offOther < offItem || (offOther == offItem && onItem >= 0);
   }
 
-  private static OptionalInt undone(Task task, ItemAt item) {
-    return step(task.open(), step -> step.undo().contains(item));
-  }
-
-  private static OptionalInt doneUp(Task task, ItemAt item) {
-    return step(task.close(), step -> step.doUp().contains(item));
-  }
-
-  private static OptionalInt step(List<BoundStep> steps, Predicate<BoundStep> which) {
-    return IntStream.range(0, steps.size()).filter(i -> which.test(steps.get(i))).findFirst();
+  /** The first step of a kind, counted from 0; -1 where none is. */
+  private static int step(List<BoundStep> steps, Predicate<BoundStep> which) {
+    return IntStream.range(0, steps.size())
+        .filter(i -> which.test(steps.get(i)))
+        .findFirst()
+        .orElse(-1);
   }
 
   /** Whether what gives access to a task takes an item off: it stays off until after the task. */

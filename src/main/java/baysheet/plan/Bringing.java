@@ -10,6 +10,7 @@ import baysheet.report.Located;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
+import baysheet.resolve.TaskId;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumMap;
@@ -191,15 +192,39 @@ final class Bringing {
         asked.add(trigger);
       }
     }
+    List<Trigger> whole =
+        triggers.stream()
+            .filter(trigger -> trigger.asksForStep() || trigger.asksForProcedure())
+            .filter(trigger -> suits(trigger) && wholly(trigger))
+            .toList();
     List<Sheet.SheetStep> found = new ArrayList<>();
-    if (!asked.isEmpty()) {
-      for (Done one : done) {
-        if (one.names().meetAny(asked)) {
-          found.add(one.step());
-        }
+    Set<TaskId> begun = new HashSet<>();
+    for (Done one : asked.isEmpty() && whole.isEmpty() ? List.<Done>of() : done) {
+      boolean begins = begins(one.step(), begun);
+      if (one.names().meetAny(asked) || (begins && isOfAny(one.step().procedure(), whole))) {
+        found.add(one.step());
       }
     }
     return found;
+  }
+
+  /** Whether a step is the first of its procedure at one of its places. */
+  private static boolean begins(Sheet.SheetStep step, Set<TaskId> begun) {
+    boolean begins = false;
+    for (Place place : step.places()) {
+      begins |= begun.add(new TaskId(step.procedure(), place));
+    }
+    return begins;
+  }
+
+  private boolean isOfAny(String procedure, List<Trigger> triggers) {
+    Procedure own = procedures.get(procedure);
+    for (Trigger trigger : triggers) {
+      if (own != null && isOf(own, trigger)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Whether a step is written for a moment after the vehicle is down. */
@@ -236,16 +261,19 @@ final class Bringing {
     if (!asksForNothingBut(trigger, EnumSet.of(Condition.USES))) {
       return false;
     }
-    List<String> named = trigger.names(Condition.PROCEDURE);
-    List<String> tools = trigger.names(Condition.USES);
     for (Procedure one : procedures.values()) {
-      if (meets(named, List.of(one.name().value()))
-          && meets(trigger.names(Condition.SERVES), roles(one.name().value()))
-          && (tools.isEmpty() || meets(tools, uses(one.uses())))) {
+      if (isOf(one, trigger)) {
         return true;
       }
     }
     return false;
+  }
+
+  private boolean isOf(Procedure procedure, Trigger trigger) {
+    String name = procedure.name().value();
+    return meets(trigger.names(Condition.PROCEDURE), List.of(name))
+        && meets(trigger.names(Condition.SERVES), roles(name))
+        && meets(trigger.names(Condition.USES), uses(procedure.uses()));
   }
 
   private List<String> products(List<Step> steps) {

@@ -16,7 +16,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
@@ -144,7 +143,7 @@ final class CheckSteps {
           .filter(node -> !precedes(node, check.by(), before))
           .forEach(later::add);
       List<Integer> first = Stream.concat(check.by().stream(), thingsOn(check).stream()).toList();
-      covering(check).stream().filter(node -> !precedes(node, first, before)).forEach(later::add);
+      covering(check, before).stream().filter(node -> !precedes(node, first, before)).forEach(later::add);
       Set<Integer> behind = following(later, before);
       before.get(check.node()).addAll(check.by());
       Stream.of(around, earlierChecks(check), elsewhere(check, Draft::undo))
@@ -245,20 +244,18 @@ final class CheckSteps {
    * What covers the thing that brings a check, where it is to be seen before: all that its tasks
    * put on behind it, and what gives access to them.
    */
-  private Set<Integer> covering(Waiting check) {
+  private Set<Integer> covering(Waiting check, List<Set<Integer>> before) {
+    Set<Integer> on = Set.copyOf(thingsOn(check));
+    Set<Integer> behind = following(on, before);
     Set<Integer> covering = new LinkedHashSet<>();
-    Set<ItemAt> things = check.step().beforeCovered() ? things(check) : Set.of();
     for (TaskId task : check.brought()) {
       List<Integer> all = chains.of(task).all();
-      OptionalInt last =
-          IntStream.range(0, all.size())
-              .filter(i -> !Collections.disjoint(drafts.get(all.get(i)).doUp(), things))
-              .max();
-      if (last.isPresent()) {
-        covering.addAll(all.subList(last.getAsInt() + 1, all.size()));
+      if (!Collections.disjoint(all, on)) {
+        all.stream().filter(behind::contains).forEach(covering::add);
         layers.around(task).forEach(access -> covering.addAll(chains.of(access).close()));
       }
     }
+    covering.removeAll(on);
     return covering;
   }
 

@@ -8,6 +8,7 @@ import baysheet.books.Vocabulary;
 import baysheet.resolve.BoundStep;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
+import baysheet.resolve.TaskId;
 import java.util.BitSet;
 import java.util.Collection;
 import java.util.Collections;
@@ -36,11 +37,13 @@ final class Triggers {
   /** Lines by what they do. */
   private final Map<Condition, Named> done = new EnumMap<>(Condition.class);
 
-  /** The first line of each procedure, by its name and by the role that it serves. */
+  /** The first lines of each procedure, one for each place. */
   private final Map<Condition, Named> firsts = new EnumMap<>(Condition.class);
 
   /** Items in whose place a new part goes on. */
   private final Set<ItemAt> renewed = new HashSet<>();
+
+  private final Set<TaskId> begun = new HashSet<>();
 
   Triggers(Resolved resolved, List<Laid> lines) {
     this.resolved = resolved;
@@ -120,7 +123,7 @@ final class Triggers {
     }
     uses(line, step);
     step.entries().forEach(figure -> add(Condition.MEASURE, figure, line));
-    procedure(line, step);
+    procedure(line, laid);
     places(line, laid);
   }
 
@@ -156,11 +159,18 @@ final class Triggers {
     return resolved.catalogue().vocabulary();
   }
 
-  /** The tools that a procedure names as a whole count at its first line. */
-  private void procedure(int line, Draft step) {
-    Procedure procedure = resolved.tasks().get(step.task()).procedure();
+  /**
+   * What a procedure asks for as a whole counts at its first line at each place: work at both ends
+   * has its cautions at both. So do the tools that it names as a whole.
+   */
+  private void procedure(int line, Laid laid) {
+    Procedure procedure = resolved.tasks().get(laid.step().task()).procedure();
     String name = procedure.name().value();
-    if (!firsts.get(Condition.PROCEDURE).has(name)) {
+    boolean first = false;
+    for (Draft step : laid.all()) {
+      first |= begun.add(step.task());
+    }
+    if (first) {
       firsts.get(Condition.PROCEDURE).add(name, line);
       procedure.serves().ifPresent(it -> firsts.get(Condition.SERVES).add(it.value(), line));
       procedure.uses().forEach(use -> tool(use.value().name(), line));

@@ -145,4 +145,38 @@ class OneAxleAtATimeTest {
     assertEquals(List.of(), shop.faults(sheet));
     assertTrue(!shop.faults(Spoilt.withoutDetails(sheet)).isEmpty());
   }
+
+  /** Whoever raises the second end reads what the first one read. */
+  @Test
+  void eachRaisingHasItsCautions() {
+    SmallShop shop =
+        SHOP.with(
+                "catalogue/more.yaml",
+                """
+                cautions:
+                  stands: {signal: DANGER, when: {kind: support, bay: jack}, do: Use stands, hazard: it drops, consequence: it crushes, source: us}
+                  chocks: {signal: WARNING, when: {procedure: jacked}, do: Chock, hazard: it rolls, consequence: it crushes, source: us}
+                """)
+            .job("floor", "deep at front-left", "deep at rear-right");
+    assertEquals(
+        List.of(List.of("A", "B"), List.of("A", "B")),
+        shop.sheet().steps().stream()
+            .filter(step -> step.text().equals("Jack it up"))
+            .map(Sheet.SheetStep::cautions)
+            .toList());
+  }
+
+  /** Work of one procedure at both ends brings its check at each. */
+  @Test
+  void eachPlaceOfAProcedureBringsItsCheck() {
+    SmallShop shop =
+        SHOP.with(
+                "catalogue/more.yaml",
+                """
+                consequences:
+                  seen: {when: {procedure: deep}, check: See it, moment: raised, step: {}, source: us}
+                """)
+            .job("floor", "deep at front-left", "deep at rear-right");
+    shop.assertInOrder("See it [front-left]", "See it [rear-right]");
+  }
 }
