@@ -92,12 +92,12 @@ final class BackOrder {
         .orElse(-1);
   }
 
-  /** Whether what gives access to a task takes an item off: it stays off until after the task. */
+  /** Whether what gives access to a task takes an item off, or says when it goes on. */
   private boolean opensAnyway(Task task, ItemAt item) {
     return accesses.of(task).stream()
-        .flatMap(access -> Stream.of(access.open(), access.work()))
+        .flatMap(access -> Stream.of(access.open(), access.work(), access.close()))
         .flatMap(List::stream)
-        .anyMatch(step -> step.undo().contains(item));
+        .anyMatch(step -> step.undo().contains(item) || step.doUp().contains(item));
   }
 
   /** Whether a task's opening or work says by itself when an item goes on; the mirror does not. */

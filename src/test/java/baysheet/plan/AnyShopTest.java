@@ -110,6 +110,10 @@ class AnyShopTest {
       Optional<Sheet> sheet = plan(RandomShops.wideAndSound(seed), problems);
       assertEquals(problems.hasErrors(), sheet.isEmpty(), "seed " + seed);
     }
+    // Here a slip of the writer puts on after lowering what another work has off.
+    Problems problems = new Problems();
+    Optional<Sheet> sheet = plan(RandomShops.wide(4002129L), problems);
+    assertEquals(problems.hasErrors(), sheet.isEmpty());
   }
 
   /** The plan, already played back: a fault of ours would throw. */

@@ -81,6 +81,23 @@ class CheckStepsTest {
   }
 
   @Test
+  void aLookOnceAnotherWorkHasPutTheWheelOnIsAFault() {
+    SmallShop shop =
+        withRule(
+                SHOP.procedure("side", "at: wheel\nbehind: [raise]", "Side", "three"),
+                "undo: three",
+                "while-off: roller")
+            .job("hoist", "side at front-left", "deep at front-left");
+    Sheet sheet = shop.sheet();
+    List<Sheet.SheetStep> steps = new ArrayList<>(sheet.steps());
+    Collections.swap(steps, shop.at("See it"), shop.at("Put back the roller"));
+    List<String> faults = shop.faults(Spoilt.inOrder(sheet, steps));
+    assertTrue(
+        faults.stream().anyMatch(fault -> fault.contains("roller@front-left on before check")),
+        faults.toString());
+  }
+
+  @Test
   void aLookAtAnotherWheelDoesNotWaitForThisOne() {
     SmallShop shop =
         withRule(
