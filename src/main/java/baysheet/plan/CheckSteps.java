@@ -143,7 +143,9 @@ final class CheckSteps {
           .filter(node -> !precedes(node, check.by(), before))
           .forEach(later::add);
       List<Integer> first = Stream.concat(check.by().stream(), thingsOn(check).stream()).toList();
-      covering(check, before).stream().filter(node -> !precedes(node, first, before)).forEach(later::add);
+      covering(check, before).stream()
+          .filter(node -> !precedes(node, first, before))
+          .forEach(later::add);
       Set<Integer> behind = following(later, before);
       before.get(check.node()).addAll(check.by());
       Stream.of(around, earlierChecks(check), elsewhere(check, Draft::undo))

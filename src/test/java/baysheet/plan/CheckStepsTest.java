@@ -15,7 +15,9 @@ class CheckStepsTest {
           .procedure("lid-off", "at: engine", "Lid off", "lid")
           .procedure(
               "cap-eased",
-              "at: vehicle\nbehind: [lid-off]\nopen: [{do: Ease the cap, disturb: two, moment: before-lifting}]")
+              "at: vehicle\n"
+                  + "behind: [lid-off]\n"
+                  + "open: [{do: Ease the cap, disturb: two, moment: before-lifting}]")
           .procedure("deep", "at: wheel\nbehind: [roller-off, cap-eased]", "Deep", "one");
 
   private static SmallShop withRule(SmallShop shop, String when, String step) {
@@ -39,7 +41,10 @@ class CheckStepsTest {
   void aStepDueBeforeLiftingDoesNotWaitForAccessThatLifts() {
     SHOP.procedure(
             "deep",
-            "at: wheel\nbehind: [roller-off]\nopen: [{do: Crack it, disturb: three, moment: before-lifting}, {do: Deep, undo: one}]")
+            "at: wheel\n"
+                + "behind: [roller-off]\n"
+                + "open: [{do: Crack it, disturb: three, moment: before-lifting}, {do: Deep, undo:"
+                + " one}]")
         .job("hoist", "deep at front-left")
         .assertInOrder("Crack it", "Hoist it", "Roller off", "Deep");
   }
@@ -48,7 +53,10 @@ class CheckStepsTest {
   void whatGivesAccessStaysOpenForAStepOnTheGround() {
     SHOP.procedure(
             "deep",
-            "at: wheel\nbehind: [roller-off, lid-off]\nopen: [{do: Deep, undo: one}]\nwork: [{do: Top up, disturb: three, moment: on-the-ground}]")
+            "at: wheel\n"
+                + "behind: [roller-off, lid-off]\n"
+                + "open: [{do: Deep, undo: one}]\n"
+                + "work: [{do: Top up, disturb: three, moment: on-the-ground}]")
         .job("hoist", "deep at front-left")
         .assertInOrder("Lid off", "Put back the vehicle", "Top up", "Put back the lid");
   }
@@ -114,7 +122,9 @@ class CheckStepsTest {
     SmallShop shaft =
         SHOP.procedure(
             "deep",
-            "at: wheel\nbehind: [roller-off]\nopen: [{do: Shaft out, undo: two}, {do: Nut off, undo: one}]");
+            "at: wheel\n"
+                + "behind: [roller-off]\n"
+                + "open: [{do: Shaft out, undo: two}, {do: Nut off, undo: one}]");
     withRule(shaft, "undo: one", "before-covered: yes")
         .job("hoist", "deep at front-left")
         .assertInOrder("Put back the one", "See it", "Put back the two");
@@ -129,7 +139,10 @@ class CheckStepsTest {
         SHOP.procedure("shaft-out", "at: wheel\nbehind: [roller-off]", "Shaft out", "two")
             .procedure(
                 "deep",
-                "at: wheel\nbehind: [shaft-out]\nopen: [{do: Cap off, undo: three}, {do: Nut off, undo: one}, {do: Ring off, undo: four}]");
+                "at: wheel\n"
+                    + "behind: [shaft-out]\n"
+                    + "open: [{do: Cap off, undo: three}, {do: Nut off, undo: one}, {do: Ring off,"
+                    + " undo: four}]");
     SmallShop shop =
         withRule(shaft, "undo: one", "before-covered: yes").job("hoist", "deep at front-left");
     shop.assertInOrder(
