@@ -194,6 +194,10 @@ public final class KnownNames {
    * Where the step that should ask for it is the one that is misspelt, that is told already.
    */
   public void fastener(Located<String> name, Problems problems) {
+    // Looking for near names is slow, and every fastener of the book is asked for at every job.
+    if (knows(Sort.FASTENER, name.value())) {
+      return;
+    }
     boolean misspeltElsewhere =
         Nearest.of(name.value(), names.get(Sort.FASTENER))
             .filter(near -> !names.get(Sort.ITEM).contains(near))
