@@ -1,8 +1,9 @@
 package baysheet.bench;
 
+import baysheet.sheet.Sheet;
+
 import baysheet.books.ShopFolder;
 import baysheet.cli.Workshop;
-import baysheet.plan.Sheet;
 import baysheet.resolve.Resolved;
 import java.io.IOException;
 import org.openjdk.jmh.annotations.Benchmark;

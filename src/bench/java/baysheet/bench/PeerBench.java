@@ -1,8 +1,9 @@
 package baysheet.bench;
 
+import baysheet.sheet.Sheet;
+
 import baysheet.cli.Workshop;
 import baysheet.layout.PageFit;
-import baysheet.plan.Sheet;
 import baysheet.box.Form;
 import java.io.IOException;
 import org.openjdk.jmh.annotations.Benchmark;

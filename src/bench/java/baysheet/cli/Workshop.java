@@ -1,11 +1,12 @@
 package baysheet.cli;
 
+import baysheet.plan.Planner;
+import baysheet.sheet.Sheet;
+
 import baysheet.books.ShopFolder;
 import baysheet.layout.Fonts;
 import baysheet.layout.PageFit;
 import baysheet.pdf.PdfWriter;
-import baysheet.plan.Planner;
-import baysheet.plan.Sheet;
 import baysheet.record.SheetRecord;
 import baysheet.report.Problems;
 import baysheet.resolve.Resolved;

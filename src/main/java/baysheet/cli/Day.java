@@ -4,7 +4,7 @@ import baysheet.layout.Page;
 import baysheet.pdf.Attachment;
 import baysheet.pdf.PdfInfo;
 import baysheet.pdf.PdfWriter;
-import baysheet.plan.Heading;
+import baysheet.sheet.Heading;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.Comparator;

@@ -2,7 +2,7 @@ package baysheet.cli;
 
 import baysheet.layout.Fit;
 import baysheet.layout.Page;
-import baysheet.plan.Sheet;
+import baysheet.sheet.Sheet;
 
 /**
  * A sheet that is ready to be drawn.

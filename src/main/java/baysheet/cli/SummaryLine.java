@@ -1,6 +1,6 @@
 package baysheet.cli;
 
-import baysheet.plan.Heading;
+import baysheet.sheet.Heading;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.nio.file.Path;

@@ -2,7 +2,6 @@ package baysheet.cli;
 
 import baysheet.books.Shop;
 import baysheet.layout.Fonts;
-import baysheet.plan.TorqueLine;
 import baysheet.record.BenchTorque;
 import baysheet.record.BenchTorque.BandSource;
 import baysheet.record.BenchTorque.BenchStage;
@@ -12,6 +11,7 @@ import baysheet.report.Located;
 import baysheet.report.Nearest;
 import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
+import baysheet.sheet.TorqueLine;
 import baysheet.torque.AcrossFlats;
 import baysheet.torque.Band;
 import baysheet.torque.Friction;

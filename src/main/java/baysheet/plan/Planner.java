@@ -2,11 +2,38 @@ package baysheet.plan;
 
 import baysheet.books.Moment;
 import baysheet.books.Shop;
+import baysheet.plan.content.Cautions;
+import baysheet.plan.content.CheckpointInserter;
+import baysheet.plan.content.Checks;
+import baysheet.plan.content.DayBeforePreparation;
+import baysheet.plan.content.Headings;
+import baysheet.plan.content.HoldPoints;
+import baysheet.plan.content.QualificationCheck;
+import baysheet.plan.content.SocketNeeds;
+import baysheet.plan.content.StepBuilder;
+import baysheet.plan.content.SupportCheck;
+import baysheet.plan.content.TimeEstimate;
+import baysheet.plan.content.ToolList;
+import baysheet.plan.content.TorqueTable;
+import baysheet.plan.content.WrenchSelector;
+import baysheet.plan.graph.CycleFinder;
+import baysheet.plan.graph.PhaseAssigner;
+import baysheet.plan.graph.PlacedStep;
+import baysheet.plan.graph.ProcedureRule;
+import baysheet.plan.graph.RaisingOrder;
+import baysheet.plan.graph.StepGraph;
+import baysheet.plan.graph.StepSequence;
 import baysheet.report.Problem;
 import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
+import baysheet.sheet.CautionLine;
+import baysheet.sheet.CheckLine;
+import baysheet.sheet.Sheet;
+import baysheet.sheet.TorqueLine;
+import baysheet.verify.PlanVerifier;
+import baysheet.wording.AmericanWords;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -34,13 +61,13 @@ public final class Planner {
   /** The same with what was selected for each torque line, for whoever asks why. */
   public static Optional<TracedPlan> traced(Resolved resolved, Problems problems) {
     Problems own = new Problems();
-    tooMany(resolved).ifPresentOrElse(own::add, () -> TaskRule.check(resolved, own));
+    tooMany(resolved).ifPresentOrElse(own::add, () -> ProcedureRule.check(resolved, own));
     Optional<TracedPlan> plan = own.hasErrors() ? Optional.empty() : inOrder(resolved, own);
     problems.addAll(own);
     if (own.hasErrors()) {
       return Optional.empty();
     }
-    plan.ifPresent(made -> Playback.prove(made.sheet(), resolved));
+    plan.ifPresent(made -> PlanVerifier.prove(made.sheet(), resolved));
     return plan.map(
         made -> new TracedPlan(inTerms(made.sheet(), resolved).identified(), made.selections()));
   }
@@ -109,7 +136,7 @@ public final class Planner {
   }
 
   private static Problem loop(Resolved resolved, StepGraph graph) {
-    List<Loop.Wish> wishes = Loop.wishes(graph);
+    List<CycleFinder.Wish> wishes = CycleFinder.wishes(graph);
     String written =
         wishes.stream()
             .map(
@@ -125,18 +152,20 @@ public final class Planner {
             .expecting(
                 "one order in all these procedures, no \"after\" against it, or the works in two job"
                     + " files");
-    for (Loop.Wish wish : wishes) {
+    for (CycleFinder.Wish wish : wishes) {
       problem = problem.seeAlso(wish.earlier().task().procedure(), wish.earlier().origin());
     }
     return problem;
   }
 
-  private static List<Laid> lines(Resolved resolved, Sequence.Found found, StepGraph graph) {
-    return new Gates(resolved, Moments.lines(resolved, found.order(), graph)).add();
+  private static List<PlacedStep> lines(
+      Resolved resolved, StepSequence.Found found, StepGraph graph) {
+    return new CheckpointInserter(resolved, PhaseAssigner.lines(resolved, found.order(), graph))
+        .add();
   }
 
   private static TracedPlan sheet(
-      Resolved resolved, StepGraph graph, List<Laid> lines, Problems problems) {
+      Resolved resolved, StepGraph graph, List<PlacedStep> lines, Problems problems) {
     WrenchSelector selector = new WrenchSelector(resolved, lines);
     SocketNeeds needs = new SocketNeeds(resolved, lines, selector);
     List<TorqueTable.Selected> selected = TorqueTable.of(resolved, lines, selector, needs);
@@ -145,16 +174,18 @@ public final class Planner {
     List<CheckLine> checks = new Checks(resolved, lines, torque).all();
     List<Sheet.Support> support = SupportCheck.of(resolved, lines, problems);
     List<Sheet.SocketLine> sockets = needs.all();
-    LayOut layOut = new LayOut(resolved, lines);
+    ToolList layOut = new ToolList(resolved, lines);
     List<Sheet.ToolLine> tools = layOut.tools(selected, checks);
-    List<String> evening = new Evening(resolved, lines).all(graph, tools, sockets, torque, checks);
+    List<String> evening =
+        new DayBeforePreparation(resolved, lines).all(graph, tools, sockets, torque, checks);
     Sheet sheet =
         new Sheet(
             Headings.of(resolved),
-            QualificationCheck.of(resolved, lines, new Holds(resolved, lines, torque), problems),
+            QualificationCheck.of(
+                resolved, lines, new HoldPoints(resolved, lines, torque), problems),
             cautions,
             evening,
-            new Steps(resolved, lines, torque, cautions, support).sections(),
+            new StepBuilder(resolved, lines, torque, cautions, support).sections(),
             torque,
             sockets,
             tools,
@@ -163,7 +194,7 @@ public final class Planner {
             layOut.tally(),
             checks.stream().filter(check -> check.moment() != Moment.EVENING_BEFORE).toList(),
             support,
-            new TimeSum(resolved).of(lines, graph.saved()),
+            new TimeEstimate(resolved).of(lines, graph.saved()),
             resolved.job().notes().map(notes -> notes.value()),
             Headings.sources(resolved, torque));
     return new TracedPlan(sheet, selected.stream().map(TorqueTable.Selected::selection).toList());

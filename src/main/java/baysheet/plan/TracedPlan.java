@@ -1,5 +1,8 @@
 package baysheet.plan;
 
+import baysheet.plan.content.WrenchSelection;
+import baysheet.sheet.Sheet;
+import baysheet.sheet.TorqueLine;
 import java.util.List;
 
 /**

@@ -1,6 +1,6 @@
 /**
- * What the sheet says, in reading order: sequence, tally, sockets, cautions, checks, support, time.
+ * Plans a resolved job: steps in their order, what follows from them, and the proof.
  *
- * <p>May import: report, torque, books, resolve.
+ * <p>May import: report, torque, books, resolve, sheet, verify, wording, plan.graph, plan.content.
  */
 package baysheet.plan;

@@ -1,6 +1,6 @@
 package baysheet.record;
 
-import baysheet.plan.TorqueLine.Warning;
+import baysheet.sheet.TorqueLine.Warning;
 import baysheet.torque.Band;
 import baysheet.torque.Candidate;
 import baysheet.torque.Preload;

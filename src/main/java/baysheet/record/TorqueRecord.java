@@ -1,6 +1,6 @@
 package baysheet.record;
 
-import baysheet.plan.TorqueLine;
+import baysheet.sheet.TorqueLine;
 import baysheet.torque.Band;
 import java.io.IOException;
 import java.util.Locale;

@@ -1,6 +1,6 @@
 package baysheet.template;
 
-import baysheet.plan.TorqueLine.StageLine;
+import baysheet.sheet.TorqueLine.StageLine;
 import baysheet.torque.Band;
 
 /** The accepted band of a torque in figures. */

@@ -1,7 +1,7 @@
 package baysheet.template;
 
 import baysheet.books.Catalogue;
-import baysheet.plan.CautionLine;
+import baysheet.sheet.CautionLine;
 import baysheet.template.SheetText.CautionText;
 import java.util.LinkedHashSet;
 import java.util.List;

@@ -1,9 +1,9 @@
 package baysheet.template;
 
 import baysheet.books.Moment;
-import baysheet.plan.CheckLine;
-import baysheet.plan.Sheet.SheetStep;
-import baysheet.plan.TorqueLine;
+import baysheet.sheet.CheckLine;
+import baysheet.sheet.Sheet.SheetStep;
+import baysheet.sheet.TorqueLine;
 import baysheet.template.SheetText.BoxText;
 import baysheet.template.SheetText.CheckText;
 import baysheet.template.SheetText.ChecksText;

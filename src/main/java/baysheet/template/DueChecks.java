@@ -1,9 +1,9 @@
 package baysheet.template;
 
 import baysheet.books.Moment;
-import baysheet.plan.CheckLine;
-import baysheet.plan.Sheet.Phase;
-import baysheet.plan.Sheet.SheetStep;
+import baysheet.sheet.CheckLine;
+import baysheet.sheet.Sheet.Phase;
+import baysheet.sheet.Sheet.SheetStep;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;

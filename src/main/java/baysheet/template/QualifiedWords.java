@@ -1,6 +1,6 @@
 package baysheet.template;
 
-import baysheet.plan.QualifiedWork;
+import baysheet.sheet.QualifiedWork;
 import java.util.stream.Collectors;
 
 /** Who may do the steps that need a certificate, in words. */

@@ -1,8 +1,8 @@
 package baysheet.template;
 
-import baysheet.plan.TorqueLine;
-import baysheet.plan.TorqueLine.Arrangement;
-import baysheet.plan.TorqueLine.OrderDrawing;
+import baysheet.sheet.TorqueLine;
+import baysheet.sheet.TorqueLine.Arrangement;
+import baysheet.sheet.TorqueLine.OrderDrawing;
 import baysheet.template.TorqueTableText.DrawingText;
 import baysheet.template.TorqueTableText.PositionText;
 import baysheet.torque.Point;

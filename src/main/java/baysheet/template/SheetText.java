@@ -1,6 +1,6 @@
 package baysheet.template;
 
-import baysheet.plan.Sheet;
+import baysheet.sheet.Sheet;
 import java.util.List;
 import java.util.Objects;
 

@@ -1,9 +1,9 @@
 package baysheet.template;
 
 import baysheet.books.Place;
-import baysheet.plan.Sheet.Phase;
-import baysheet.plan.Sheet.Section;
-import baysheet.plan.Sheet.SheetStep;
+import baysheet.sheet.Sheet.Phase;
+import baysheet.sheet.Sheet.Section;
+import baysheet.sheet.Sheet.SheetStep;
 import baysheet.template.SheetText.BoxText;
 import baysheet.template.SheetText.EntryText;
 import baysheet.template.SheetText.SectionText;

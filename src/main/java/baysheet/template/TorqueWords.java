@@ -1,8 +1,8 @@
 package baysheet.template;
 
 import baysheet.books.Moment;
-import baysheet.plan.TorqueLine;
-import baysheet.plan.TorqueLine.StageLine;
+import baysheet.sheet.TorqueLine;
+import baysheet.sheet.TorqueLine.StageLine;
 import baysheet.template.SheetText.BoxText;
 import baysheet.template.TorqueTableText.StageText;
 import baysheet.template.TorqueTableText.TorqueBlock;

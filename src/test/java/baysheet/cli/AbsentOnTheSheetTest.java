@@ -4,8 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import baysheet.plan.CheckLine;
-import baysheet.plan.Sheet;
+import baysheet.sheet.CheckLine;
+import baysheet.sheet.Sheet;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;

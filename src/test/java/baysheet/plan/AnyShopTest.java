@@ -4,11 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import baysheet.books.Place;
+import baysheet.plan.graph.RaisingOrder;
 import baysheet.report.Problems;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.ShopTexts;
 import baysheet.resolve.Task;
+import baysheet.sheet.Sheet;
+import baysheet.sheet.TorqueLine;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;

@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /** The shop folders that tests plan from: the small ones of the cases, and the demo. */
-final class CaseFolders {
+public final class CaseFolders {
   static final Path CASES = Path.of("src/test/resources/cases/plan");
 
   private static final Path DEMO = Path.of("jobs");
@@ -19,8 +19,8 @@ final class CaseFolders {
   private CaseFolders() {}
 
   /** A job and the name that failures give it. */
-  record JobOf(String name, ShopTexts shop, ShopFolder folder, String path) {
-    Resolved resolved() {
+  public record JobOf(String name, ShopTexts shop, ShopFolder folder, String path) {
+    public Resolved resolved() {
       return shop.resolved(path, folder);
     }
 
@@ -31,7 +31,7 @@ final class CaseFolders {
   }
 
   /** The case folders, by name. */
-  static List<Path> cases() {
+  public static List<Path> cases() {
     try (Stream<Path> folders = Files.list(CASES)) {
       return folders.filter(Files::isDirectory).sorted().toList();
     } catch (IOException e) {
@@ -40,7 +40,7 @@ final class CaseFolders {
   }
 
   /** The one job of a case. */
-  static JobOf job(Path folder) {
+  public static JobOf job(Path folder) {
     ShopTexts shop = ShopTexts.of(folder);
     List<String> jobs = shop.jobs();
     if (jobs.size() != 1) {
@@ -50,7 +50,7 @@ final class CaseFolders {
   }
 
   /** Every job of the demo days. */
-  static List<JobOf> demo() {
+  public static List<JobOf> demo() {
     ShopTexts shop = ShopTexts.of(DEMO).withBuiltIn();
     ShopFolder folder = shop.folder();
     return shop.jobs().stream().map(path -> new JobOf(path, shop, folder, path)).toList();

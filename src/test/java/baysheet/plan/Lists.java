@@ -5,20 +5,20 @@ import java.util.List;
 import java.util.function.UnaryOperator;
 
 /** Lists with one thing gone or other than it was; the very same thing, not its equals. */
-final class Lists {
+public final class Lists {
   private Lists() {}
 
-  static <T> List<T> without(List<T> list, int index) {
+  public static <T> List<T> without(List<T> list, int index) {
     List<T> less = new ArrayList<>(list);
     less.remove(index);
     return less;
   }
 
-  static <T> List<T> less(List<T> list, T gone) {
+  public static <T> List<T> less(List<T> list, T gone) {
     return list.stream().filter(one -> one != gone).toList();
   }
 
-  static <T> List<T> replaced(List<T> list, T one, UnaryOperator<T> by) {
+  public static <T> List<T> replaced(List<T> list, T one, UnaryOperator<T> by) {
     return list.stream().map(other -> other == one ? by.apply(other) : other).toList();
   }
 }

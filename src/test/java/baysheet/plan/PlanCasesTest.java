@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import baysheet.report.Problem;
 import baysheet.report.Problems;
+import baysheet.sheet.Sheet;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

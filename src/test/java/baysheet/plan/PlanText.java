@@ -1,5 +1,9 @@
 package baysheet.plan;
 
+import baysheet.sheet.CautionLine;
+import baysheet.sheet.CheckLine;
+import baysheet.sheet.Sheet;
+import baysheet.sheet.TorqueLine;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import baysheet.report.Problem;
 import baysheet.report.Problems;
 import baysheet.resolve.ShopTexts;
+import baysheet.sheet.Sheet;
+import baysheet.verify.PlanVerifier;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -13,7 +15,7 @@ import java.util.Optional;
  * A shop of a few procedures, put together in a test. Its names are its own: nothing built in knows
  * them.
  */
-record SmallShop(ShopTexts texts) {
+public record SmallShop(ShopTexts texts) {
   private static final String JOB = "2026-03-02/1.yaml";
 
   private static final String SHOP =
@@ -47,7 +49,7 @@ record SmallShop(ShopTexts texts) {
       """;
 
   /** With a hoist that lifts the whole vehicle and a jack that lifts an axle, under own names. */
-  static SmallShop empty() {
+  public static SmallShop empty() {
     return new SmallShop(ShopTexts.empty())
         .with("shop.yaml", SHOP)
         .with("catalogue/own.yaml", ITEMS)
@@ -59,24 +61,24 @@ record SmallShop(ShopTexts texts) {
         .procedure("roller-off", "at: wheel\nbehind: [raise]", "Roller off", "roller");
   }
 
-  SmallShop with(String path, String text) {
+  public SmallShop with(String path, String text) {
     return new SmallShop(texts.with(path, text));
   }
 
   /** One more procedure, whose opening is one step that takes some items off. */
-  SmallShop procedure(String name, String head, String opening, String... undo) {
+  public SmallShop procedure(String name, String head, String opening, String... undo) {
     return procedure(name, head + "\nopen: [{do: %s, undo: %s}]".formatted(opening, List.of(undo)));
   }
 
   /** One more procedure; its name and title are added. */
-  SmallShop procedure(String name, String text) {
+  public SmallShop procedure(String name, String text) {
     return with(
         "procedures/" + name + ".yaml",
         "procedure: %s\ntitle: Work %s\n%s\n".formatted(name, name, text));
   }
 
   /** The job's works in some bay. */
-  SmallShop job(String bay, String... works) {
+  public SmallShop job(String bay, String... works) {
     return with(
         JOB,
         "job: 1\nvehicle: {book: any}\nbay: %s\nby: T1\nwork: %s\n".formatted(bay, list(works)));
@@ -87,30 +89,30 @@ record SmallShop(ShopTexts texts) {
   }
 
   /** The sheet, which has to be there, already played back. */
-  Sheet sheet() {
+  public Sheet sheet() {
     Problems problems = new Problems();
     Optional<Sheet> sheet = plan(problems);
     assertTrue(sheet.isPresent(), problems.all().toString());
     return sheet.get();
   }
 
-  Optional<Sheet> plan(Problems problems) {
+  public Optional<Sheet> plan(Problems problems) {
     return texts.resolve(JOB, problems).flatMap(resolved -> Planner.plan(resolved, problems));
   }
 
   /** What the playback finds in a sheet of the job. */
-  List<String> faults(Sheet sheet) {
-    return Playback.faults(sheet, texts.resolved(JOB));
+  public List<String> faults(Sheet sheet) {
+    return PlanVerifier.faults(sheet, texts.resolved(JOB));
   }
 
-  List<Problem> problems() {
+  public List<Problem> problems() {
     Problems problems = new Problems();
     plan(problems);
     return problems.all();
   }
 
   /** Text and place of each numbered step. */
-  List<String> steps() {
+  public List<String> steps() {
     List<String> steps = new ArrayList<>();
     for (Sheet.SheetStep step : sheet().steps()) {
       steps.add(step.text() + " " + step.places());
@@ -119,7 +121,7 @@ record SmallShop(ShopTexts texts) {
   }
 
   /** Where the first step stands that begins so; -1 when none does. */
-  int at(String beginning) {
+  public int at(String beginning) {
     List<String> steps = steps();
     for (int i = 0; i < steps.size(); i++) {
       if (steps.get(i).startsWith(beginning)) {
@@ -130,7 +132,7 @@ record SmallShop(ShopTexts texts) {
   }
 
   /** Whether steps with these beginnings follow one another, each once at least. */
-  void assertInOrder(String... beginnings) {
+  public void assertInOrder(String... beginnings) {
     int last = -1;
     for (String beginning : beginnings) {
       int at = at(beginning);

@@ -5,9 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import baysheet.box.Form;
-import baysheet.plan.Sheet;
 import baysheet.report.Problems;
 import baysheet.report.Source;
+import baysheet.sheet.Sheet;
 import java.io.IOException;
 import java.io.StringReader;
 import java.util.List;

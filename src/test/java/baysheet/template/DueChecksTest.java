@@ -4,8 +4,8 @@ import static baysheet.template.SampleLines.check;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import baysheet.books.Moment;
-import baysheet.plan.Sheet.Phase;
-import baysheet.plan.Sheet.SheetStep;
+import baysheet.sheet.Sheet.Phase;
+import baysheet.sheet.Sheet.SheetStep;
 import baysheet.template.SampleLines.StepMaker;
 import java.util.List;
 import org.junit.jupiter.api.Test;

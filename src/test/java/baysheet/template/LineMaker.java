@@ -2,11 +2,11 @@ package baysheet.template;
 
 import baysheet.books.Moment;
 import baysheet.books.Place;
-import baysheet.plan.TorqueLine;
-import baysheet.plan.TorqueLine.Arrangement;
-import baysheet.plan.TorqueLine.Kind;
-import baysheet.plan.TorqueLine.StageLine;
 import baysheet.report.ProblemCode;
+import baysheet.sheet.TorqueLine;
+import baysheet.sheet.TorqueLine.Arrangement;
+import baysheet.sheet.TorqueLine.Kind;
+import baysheet.sheet.TorqueLine.StageLine;
 import baysheet.torque.Passes;
 import baysheet.torque.Quantity;
 import baysheet.torque.TighteningOrder;

@@ -6,8 +6,8 @@ import static baysheet.template.Samples.section;
 import static baysheet.template.Samples.step;
 
 import baysheet.books.Moment;
-import baysheet.plan.Sheet.Phase;
-import baysheet.plan.Sheet.Section;
+import baysheet.sheet.Sheet.Phase;
+import baysheet.sheet.Sheet.Section;
 import java.util.List;
 
 /** The sequence of {@link SampleBrakes}: raised, taken apart, worked at, put together, lowered. */

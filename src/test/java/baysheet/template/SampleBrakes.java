@@ -10,11 +10,11 @@ import static baysheet.template.Samples.kilograms;
 
 import baysheet.books.Moment;
 import baysheet.books.Shop;
-import baysheet.plan.CautionLine;
-import baysheet.plan.CheckLine;
-import baysheet.plan.Heading;
-import baysheet.plan.Sheet;
-import baysheet.plan.TorqueLine;
+import baysheet.sheet.CautionLine;
+import baysheet.sheet.CheckLine;
+import baysheet.sheet.Heading;
+import baysheet.sheet.Sheet;
+import baysheet.sheet.TorqueLine;
 import baysheet.torque.Band;
 import baysheet.torque.Quantity;
 import baysheet.torque.Unit;

@@ -2,11 +2,11 @@ package baysheet.template;
 
 import baysheet.books.Moment;
 import baysheet.books.Place;
-import baysheet.plan.CautionLine;
-import baysheet.plan.CheckLine;
-import baysheet.plan.Sheet.Phase;
-import baysheet.plan.Sheet.SheetStep;
-import baysheet.plan.TorqueLine.StageLine;
+import baysheet.sheet.CautionLine;
+import baysheet.sheet.CheckLine;
+import baysheet.sheet.Sheet.Phase;
+import baysheet.sheet.Sheet.SheetStep;
+import baysheet.sheet.TorqueLine.StageLine;
 import baysheet.torque.Band;
 import baysheet.torque.Quantity;
 import baysheet.torque.ThreePoint;

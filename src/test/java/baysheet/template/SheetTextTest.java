@@ -6,9 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import baysheet.books.Moment;
 import baysheet.books.Place;
-import baysheet.plan.Sheet;
-import baysheet.plan.Sheet.Phase;
-import baysheet.plan.TorqueLine;
+import baysheet.sheet.Sheet;
+import baysheet.sheet.Sheet.Phase;
+import baysheet.sheet.TorqueLine;
 import baysheet.template.SampleLines.StepMaker;
 import baysheet.template.SheetText.BoxText;
 import baysheet.template.SheetText.StepText;

@@ -1,0 +1,148 @@
+package baysheet.plan.content;
+
+import static baysheet.books.Moment.EVENING_BEFORE;
+
+import baysheet.books.Catalogue;
+import baysheet.books.Catalogue.Signal;
+import baysheet.plan.graph.PlacedStep;
+import baysheet.plan.graph.TriggerMatcher;
+import baysheet.report.Located;
+import baysheet.resolve.BoundStep;
+import baysheet.resolve.Resolved;
+import baysheet.resolve.Task;
+import baysheet.sheet.CautionLine;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+
+/** The cautions of a job, lettered: first those on top, then as the sequence comes to them. */
+public final class Cautions {
+  // More than this and none is read. Common practice, no source.
+  private static final int ABOUT = 5;
+
+  private final Resolved resolved;
+  private final TriggerMatcher triggers;
+
+  /** Lines by the hazards that they name themselves. */
+  private final Map<String, Set<Integer>> hazards = new HashMap<>();
+
+  private final Set<String> eveningHazards;
+
+  /** A caution that this job brings. */
+  private record Found(
+      Catalogue.Caution caution, List<Integer> lines, boolean onTop, boolean wholeJob) {
+    int first() {
+      return lines.isEmpty() ? 0 : lines.get(0);
+    }
+  }
+
+  public Cautions(Resolved resolved, List<PlacedStep> lines) {
+    this.resolved = resolved;
+    this.triggers = new TriggerMatcher(resolved, lines);
+    this.eveningHazards = eveningHazards(resolved);
+    for (int i = 0; i < lines.size(); i++) {
+      for (String hazard : lines.get(i).step().hazards()) {
+        hazards.computeIfAbsent(hazard, key -> new TreeSet<>()).add(i);
+      }
+    }
+  }
+
+  public List<CautionLine> all() {
+    List<Found> found = new ArrayList<>();
+    for (Catalogue.Caution caution : resolved.catalogue().cautions().values()) {
+      find(caution).ifPresent(found::add);
+    }
+    found.sort(
+        Comparator.comparing((Found one) -> !one.onTop())
+            .thenComparing(one -> one.onTop() ? one.caution().signal().ordinal() : one.first()));
+    List<Found> collapsed = collapsed(found);
+    List<CautionLine> cautions = new ArrayList<>();
+    for (Found one : found) {
+      cautions.add(line(one, letter(cautions.size()), collapsed.contains(one)));
+    }
+    return cautions;
+  }
+
+  private Optional<Found> find(Catalogue.Caution caution) {
+    String name = caution.name().value();
+    Set<Integer> named = new TreeSet<>(triggers.lines(caution.when()));
+    named.addAll(hazards.getOrDefault(name, Set.of()));
+    // What the evening's work brings has no line of the sequence to stand above.
+    boolean vehicle = triggers.vehicle(caution.when()) || eveningHazards.contains(name);
+    if (named.isEmpty() && !vehicle) {
+      return Optional.empty();
+    }
+    boolean wholeJob = caution.wholeJob() || vehicle;
+    boolean onTop = wholeJob || caution.signal() == Signal.DANGER;
+    return Optional.of(new Found(caution, List.copyOf(named), onTop, wholeJob));
+  }
+
+  private static Set<String> eveningHazards(Resolved resolved) {
+    Set<String> hazards = new LinkedHashSet<>();
+    for (Task task : resolved.ranked()) {
+      Stream.of(task.open(), task.work(), task.close())
+          .flatMap(List::stream)
+          .map(BoundStep::step)
+          .filter(step -> step.moment().filter(at -> at.value() == EVENING_BEFORE).isPresent())
+          .forEach(step -> step.hazards().forEach(hazard -> hazards.add(hazard.value())));
+    }
+    return hazards;
+  }
+
+  /**
+   * What only damages things shares a line; so does what hurts lightly, where there are many, the
+   * last ones met first.
+   */
+  private List<Found> collapsed(List<Found> found) {
+    List<Found> shown = found.stream().filter(one -> waivedBy(one).isEmpty()).toList();
+    List<Found> collapsed = new ArrayList<>(with(shown, Signal.NOTICE));
+    List<Found> light = new ArrayList<>(with(shown, Signal.CAUTION));
+    while (shown.size() - collapsed.size() > ABOUT && !light.isEmpty()) {
+      collapsed.add(light.remove(light.size() - 1));
+    }
+    return collapsed;
+  }
+
+  /** What stands on top stands there in full. */
+  private static List<Found> with(List<Found> found, Signal signal) {
+    return found.stream().filter(one -> one.caution().signal() == signal && !one.onTop()).toList();
+  }
+
+  private Optional<String> waivedBy(Found found) {
+    return Optional.ofNullable(resolved.job().waive().get(found.caution().name().value()))
+        .map(Located::value);
+  }
+
+  private CautionLine line(Found found, String letter, boolean collapsed) {
+    Catalogue.Caution caution = found.caution();
+    return new CautionLine(
+        letter,
+        caution.name().value(),
+        caution.signal().name(),
+        caution.command().value(),
+        caution.hazard().value(),
+        caution.consequence().value(),
+        caution.protect().stream()
+            .map(number -> ProtectiveEquipment.words(number.value()))
+            .toList(),
+        caution.source().value(),
+        found.lines().stream().map(index -> index + 1).toList(),
+        found.onTop(),
+        found.wholeJob(),
+        collapsed,
+        waivedBy(found));
+  }
+
+  /** A to Z, then AA, AB … */
+  static String letter(int index) {
+    String last = String.valueOf((char) ('A' + index % 26));
+    return index < 26 ? last : letter(index / 26 - 1) + last;
+  }
+}

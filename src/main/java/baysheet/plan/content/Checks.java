@@ -1,0 +1,274 @@
+package baysheet.plan.content;
+
+import baysheet.books.Catalogue;
+import baysheet.books.Fastener;
+import baysheet.books.Moment;
+import baysheet.books.Place;
+import baysheet.books.Procedure;
+import baysheet.plan.graph.FigurePhrases;
+import baysheet.plan.graph.PlacedStep;
+import baysheet.plan.graph.PlanPhrases;
+import baysheet.plan.graph.PlannedStep;
+import baysheet.plan.graph.TriggerMatcher;
+import baysheet.report.Located;
+import baysheet.resolve.Bound;
+import baysheet.resolve.ItemAt;
+import baysheet.resolve.Resolved;
+import baysheet.resolve.Task;
+import baysheet.sheet.CheckLine;
+import baysheet.sheet.Sheet;
+import baysheet.sheet.TorqueLine;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+
+/** Every check that is due, each once, by moment: from rules, from procedures, from the books. */
+public final class Checks {
+  private static final String WHEEL = "wheel";
+
+  private final Resolved resolved;
+  private final List<PlacedStep> lines;
+  private final List<TorqueLine> torque;
+  private final List<ItemAt> withWheel;
+  private final boolean everUp;
+
+  /** The numbers of the steps that a check is itself, by its rule. */
+  private final Map<String, List<Integer>> checkSteps = new HashMap<>();
+
+  public Checks(Resolved resolved, List<PlacedStep> lines, List<TorqueLine> torque) {
+    this.resolved = resolved;
+    this.lines = lines;
+    this.torque = torque;
+    this.withWheel = torque.isEmpty() ? List.of() : withWheels();
+    this.everUp = lines.stream().anyMatch(line -> line.moment() == Moment.RAISED);
+    for (int i = 0; i < lines.size(); i++) {
+      PlannedStep step = lines.get(i).step();
+      if (step.phase() == Sheet.Phase.CHECK) {
+        checkSteps.computeIfAbsent(step.task().procedure(), key -> new ArrayList<>()).add(i + 1);
+      }
+    }
+  }
+
+  public List<CheckLine> all() {
+    List<CheckLine> checks = new ArrayList<>();
+    checks.addAll(rules());
+    checks.addAll(procedures());
+    checks.addAll(asked());
+    checks.addAll(rechecks());
+    checks.sort(Comparator.comparing(CheckLine::moment));
+    return checks;
+  }
+
+  private List<CheckLine> rules() {
+    TriggerMatcher triggers = new TriggerMatcher(resolved, lines);
+    List<CheckLine> checks = new ArrayList<>();
+    for (Catalogue.Rule rule : resolved.catalogue().rules().values()) {
+      List<Integer> brought = triggers.lines(rule.when());
+      if (!brought.isEmpty() || triggers.vehicle(rule.when())) {
+        checks.add(check(rule, brought));
+      }
+    }
+    return checks;
+  }
+
+  private CheckLine check(Catalogue.Rule rule, List<Integer> brought) {
+    TreeSet<Place> places = new TreeSet<>();
+    List<Integer> because = new ArrayList<>();
+    for (int index : brought) {
+      places.addAll(lines.get(index).places());
+      because.add(index + 1);
+    }
+    List<Integer> steps = checkSteps.getOrDefault(rule.name().value(), List.of());
+    return new CheckLine(
+        rule.name().value(),
+        steps.isEmpty()
+            ? due(rule.moment().value(), brought)
+            : lines.get(steps.get(0) - 1).moment(),
+        rule.check().value(),
+        List.copyOf(places),
+        because,
+        steps,
+        rule.because().map(Located::value),
+        rule.hold(),
+        rule.needs().map(Located::value),
+        rule.keepsOpen().map(Located::value),
+        rule.releasedBy().map(Located::value),
+        rule.source().value());
+  }
+
+  /**
+   * When a check is due: at its moment, or where that has passed when its steps come, at theirs.
+   * While a vehicle stays on its wheels there is no moment at which it is up.
+   */
+  private Moment due(Moment moment, List<Integer> brought) {
+    if (moment.compareTo(Moment.RAISED) < 0) {
+      return moment;
+    }
+    boolean passed = moment.compareTo(Moment.BEFORE_LOWERING) <= 0 && !everUp;
+    Moment earliest = passed ? Moment.ON_THE_GROUND : moment;
+    for (int index : brought) {
+      Moment moved = lines.get(index).moment();
+      earliest = moved.compareTo(earliest) > 0 ? moved : earliest;
+    }
+    return earliest;
+  }
+
+  /** A procedure's own checks, once for all its places. */
+  private List<CheckLine> procedures() {
+    Map<String, Procedure> procedures = new LinkedHashMap<>();
+    Map<String, TreeSet<Place>> places = new HashMap<>();
+    for (Task task : resolved.tasks().values()) {
+      String name = task.id().procedure();
+      procedures.putIfAbsent(name, task.procedure());
+      places.computeIfAbsent(name, key -> new TreeSet<>()).add(task.id().place());
+    }
+    List<CheckLine> checks = new ArrayList<>();
+    procedures.forEach(
+        (name, procedure) ->
+            procedure.checks().forEach(check -> checks.add(own(check, name, places.get(name)))));
+    return checks;
+  }
+
+  private CheckLine own(Procedure.Check check, String name, TreeSet<Place> where) {
+    return new CheckLine(
+        name,
+        due(check.moment().value(), List.of()),
+        check.text().value(),
+        List.copyOf(where),
+        List.of(),
+        List.of(),
+        check.because().map(Located::value),
+        check.hold(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        "procedure " + name);
+  }
+
+  /**
+   * A torque that no book gives, or that does not fit its thread, is written in before anything is
+   * open: a vehicle in pieces tempts people to guess it.
+   */
+  private List<CheckLine> asked() {
+    Map<String, Bound.OfBook> things = new LinkedHashMap<>();
+    Map<String, TreeSet<Place>> places = new LinkedHashMap<>();
+    for (ItemAt item : lines.stream().flatMap(line -> line.doUp().stream()).toList()) {
+      if (resolved.thing(item) instanceof Bound.OfBook thing && isAsked(thing.values())) {
+        things.putIfAbsent(item.item(), thing);
+        places.computeIfAbsent(item.item(), key -> new TreeSet<>()).add(item.place());
+      }
+    }
+    List<CheckLine> checks = new ArrayList<>();
+    places.forEach((item, where) -> checks.add(asked(things.get(item), List.copyOf(where))));
+    MissingFigures.of(resolved, lines).stream()
+        .filter(missing -> !missing.opening().isEmpty())
+        .forEach(missing -> checks.add(asked(missing)));
+    return checks;
+  }
+
+  /** Nobody drains what they do not know how to fill. */
+  private static CheckLine asked(MissingFigures.Missing missing) {
+    return new CheckLine(
+        missing.name(),
+        Moment.BEFORE_LIFTING,
+        FigurePhrases.figureWrittenIn(missing.words()),
+        List.of(Place.VEHICLE),
+        missing.opening().stream().sorted().map(index -> index + 1).toList(),
+        List.of(),
+        Optional.of(FigurePhrases.NO_GUESS),
+        false,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        "the book");
+  }
+
+  private static boolean isAsked(Fastener fastener) {
+    return fastener.isUnknown() || fastener.plausibility().isDoubtful();
+  }
+
+  private CheckLine asked(Bound.OfBook thing, List<Place> where) {
+    return new CheckLine(
+        "torque-of-" + thing.item().item(),
+        Moment.BEFORE_LIFTING,
+        PlanPhrases.torqueWrittenIn(thing, resolved.shop().terms()),
+        where,
+        List.of(),
+        List.of(),
+        Optional.of(PlanPhrases.NO_GUESS),
+        true,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        thing.source());
+  }
+
+  /**
+   * The second look at fasteners after a distance; where a wheel was off and its book does not say
+   * when, an empty box asks for it.
+   */
+  private List<CheckLine> rechecks() {
+    List<CheckLine> known = new ArrayList<>();
+    List<CheckLine> unknown = new ArrayList<>();
+    for (TorqueLine line : torque) {
+      if (line.recheck().isPresent()) {
+        String text = PlanPhrases.recheck(resolved, line, line.recheck().get());
+        known.add(recheck(line, text, Optional.empty()));
+      } else if (names(line, withWheel)) {
+        unknown.add(
+            recheck(line, PlanPhrases.recheckUnknown(line), Optional.of(PlanPhrases.DISTANCE)));
+      }
+    }
+    known.addAll(unknown);
+    return known;
+  }
+
+  private static boolean names(TorqueLine line, List<ItemAt> items) {
+    for (ItemAt item : items) {
+      if (item.item().equals(line.fastener()) && line.places().contains(item.place())) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** What goes on in a step that puts a wheel on: what holds it among them. */
+  private List<ItemAt> withWheels() {
+    List<ItemAt> items = new ArrayList<>();
+    for (PlacedStep line : lines) {
+      for (PlannedStep step : line.all()) {
+        if (step.doUp().stream().anyMatch(item -> resolved.thing(item).isOf(WHEEL))) {
+          items.addAll(step.doUp());
+        }
+      }
+    }
+    return items;
+  }
+
+  private CheckLine recheck(TorqueLine line, String text, Optional<String> needs) {
+    List<Integer> steps = new ArrayList<>();
+    for (int i = 0; i < lines.size(); i++) {
+      if (names(line, lines.get(i).undo())) {
+        steps.add(i + 1);
+      }
+    }
+    return new CheckLine(
+        "recheck-" + line.fastener(),
+        Moment.RE_CHECK,
+        text,
+        line.places(),
+        steps,
+        List.of(),
+        Optional.empty(),
+        false,
+        needs,
+        Optional.empty(),
+        Optional.empty(),
+        line.source());
+  }
+}

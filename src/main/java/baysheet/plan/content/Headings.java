@@ -1,0 +1,95 @@
+package baysheet.plan.content;
+
+import baysheet.books.Job;
+import baysheet.books.Place;
+import baysheet.books.Procedure;
+import baysheet.books.Shop;
+import baysheet.books.SpecBook;
+import baysheet.plan.graph.PlanPhrases;
+import baysheet.report.Located;
+import baysheet.resolve.Resolved;
+import baysheet.resolve.Task;
+import baysheet.sheet.Heading;
+import baysheet.sheet.TorqueLine;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** What identifies a sheet, and where its figures come from. */
+public final class Headings {
+  private Headings() {}
+
+  public static Heading of(Resolved resolved) {
+    Job job = resolved.job();
+    List<String> works = works(resolved);
+    Shop shop = resolved.shop();
+    return new Heading(
+        shop.name().value(),
+        job.number().value(),
+        resolved.date(),
+        job.revision().value(),
+        "",
+        String.join("; ", works),
+        job.customer().map(Located::value),
+        resolved.book().own().vehicle().value(),
+        resolved.book().title(),
+        resolved.book().years(),
+        job.vehicle().plate().map(Located::value),
+        job.vehicle().odometer().map(Located::value),
+        resolved.bay().name().value(),
+        resolved.bay().description().value() + " " + resolved.bay().equipment().word(),
+        person(resolved.by()),
+        resolved.with().map(Headings::person),
+        resolved.second().map(Headings::person),
+        job.state().stream().map(Located::value).toList(),
+        works,
+        shop.paper(),
+        shop.terms(),
+        shop.torqueUnits(),
+        shop.distance());
+  }
+
+  private static Heading.Person person(Shop.Person person) {
+    return new Heading.Person(person.id().value(), person.name().value(), person.grade());
+  }
+
+  /** What the job asks for, each procedure once with its places. */
+  private static List<String> works(Resolved resolved) {
+    Map<String, Procedure> procedures = new LinkedHashMap<>();
+    Map<String, List<Place>> places = new HashMap<>();
+    for (Task task : resolved.tasks().values()) {
+      if (task.asked()) {
+        String name = task.id().procedure();
+        procedures.putIfAbsent(name, task.procedure());
+        places.computeIfAbsent(name, key -> new ArrayList<>()).add(task.id().place());
+      }
+    }
+    List<String> works = new ArrayList<>();
+    procedures.forEach((name, procedure) -> works.add(work(procedure, places.get(name))));
+    return works;
+  }
+
+  private static String work(Procedure procedure, List<Place> where) {
+    String title = procedure.title().value();
+    Place.Kind kind = procedure.at().value();
+    boolean unplaced = kind == Place.Kind.ENGINE || kind == Place.Kind.VEHICLE;
+    return unplaced ? title : title + ", " + PlanPhrases.places(where);
+  }
+
+  /** The sources of all torque lines, and who last compared the book with its source. */
+  public static List<String> sources(Resolved resolved, List<TorqueLine> torque) {
+    Set<String> sources = new LinkedHashSet<>();
+    torque.forEach(line -> sources.add(line.source()));
+    resolved.book().own().source().ifPresent(source -> sources.add(source.value()));
+    resolved.book().own().checked().ifPresent(checked -> sources.add(checked(checked)));
+    return List.copyOf(sources);
+  }
+
+  private static String checked(SpecBook.Checked checked) {
+    return "book checked by " + checked.by().value() + " on " + checked.on().value();
+  }
+}

@@ -1,0 +1,213 @@
+package baysheet.plan.content;
+
+import baysheet.books.Catalogue;
+import baysheet.books.Job;
+import baysheet.books.Shop;
+import baysheet.plan.graph.PlacedStep;
+import baysheet.plan.graph.TriggerMatcher;
+import baysheet.report.Located;
+import baysheet.report.Problem;
+import baysheet.report.ProblemCode;
+import baysheet.report.Problems;
+import baysheet.report.Span;
+import baysheet.resolve.ItemAt;
+import baysheet.resolve.Resolved;
+import baysheet.sheet.QualifiedWork;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * Whether everybody who does work that needs a qualification, and everybody who looks at its hold
+ * points, is certified for it on the day of the job. Work for which nobody is certified is an
+ * error, not a note.
+ */
+public final class QualificationCheck {
+  private static final ProblemCode NOT_QUALIFIED = ProblemCode.NOT_QUALIFIED;
+
+  private final Resolved resolved;
+  private final List<PlacedStep> lines;
+  private final HoldPoints stops;
+  private final Problems problems;
+  private final Set<String> needed = new LinkedHashSet<>();
+
+  private QualificationCheck(
+      Resolved resolved, List<PlacedStep> lines, HoldPoints stops, Problems problems) {
+    this.resolved = resolved;
+    this.lines = lines;
+    this.stops = stops;
+    this.problems = problems;
+  }
+
+  public static List<QualifiedWork> of(
+      Resolved resolved, List<PlacedStep> lines, HoldPoints stops, Problems problems) {
+    QualificationCheck check = new QualificationCheck(resolved, lines, stops, problems);
+    TriggerMatcher triggers = new TriggerMatcher(resolved, lines);
+    List<QualifiedWork> all = new ArrayList<>();
+    for (Catalogue.Qualification it : resolved.catalogue().qualifications().values()) {
+      check.work(it, triggers).ifPresent(all::add);
+    }
+    check.unused();
+    return all;
+  }
+
+  private Optional<QualifiedWork> work(Catalogue.Qualification it, TriggerMatcher triggers) {
+    Set<Integer> steps = steps(it, triggers);
+    if (steps.isEmpty()) {
+      return Optional.empty();
+    }
+    String name = it.name().value();
+    needed.add(name);
+    Shop.Person doing = resolved.qualified().getOrDefault(name, resolved.by());
+    Optional<QualifiedWork.Holder> by = holder(doing, name);
+    if (by.isEmpty()) {
+      problems.add(notQualified(it, doing, whoDoes(name), toDo(name, doing)));
+      return Optional.empty();
+    }
+    List<Integer> holds = steps.stream().filter(stops::at).map(index -> index + 1).toList();
+    List<QualifiedWork.Holder> second = holds.isEmpty() ? List.of() : second(it, doing);
+    return Optional.of(
+        new QualifiedWork(
+            name,
+            it.words().value(),
+            steps.stream().map(index -> index + 1).toList(),
+            by.get(),
+            holds,
+            second));
+  }
+
+  /** What its triggers find, what undoes that again, and all of a procedure that asks for it. */
+  private Set<Integer> steps(Catalogue.Qualification it, TriggerMatcher triggers) {
+    Set<Integer> steps = new TreeSet<>(triggers.lines(it.when()));
+    Set<ItemAt> touched = new LinkedHashSet<>();
+    steps.forEach(index -> touched.addAll(lines.get(index).undo()));
+    boolean whole = triggers.vehicle(it.when());
+    for (int i = 0; i < lines.size(); i++) {
+      PlacedStep line = lines.get(i);
+      boolean back = line.doUp().stream().anyMatch(touched::contains);
+      if (line.step().phase().isWork() && (whole || back || asks(line, it.name().value()))) {
+        steps.add(i);
+      }
+    }
+    return steps;
+  }
+
+  private boolean asks(PlacedStep line, String qualification) {
+    return line.all().stream()
+        .flatMap(step -> resolved.tasks().get(step.task()).procedure().qualifications().stream())
+        .anyMatch(asked -> asked.value().equals(qualification));
+  }
+
+  private Optional<QualifiedWork.Holder> holder(Shop.Person person, String qualification) {
+    return person
+        .certificate(qualification)
+        .filter(it -> it.isValidOn(resolved.date()))
+        .map(
+            it ->
+                new QualifiedWork.Holder(
+                    person.id().value(), person.name().value(), it.number().value(), it.until()));
+  }
+
+  /** Whom the job names for its hold points; otherwise everybody who may, but who does the work. */
+  private List<QualifiedWork.Holder> second(Catalogue.Qualification it, Shop.Person doing) {
+    String name = it.name().value();
+    if (resolved.second().isPresent()) {
+      Shop.Person second = resolved.second().get();
+      Span at = resolved.job().second().orElseThrow().at();
+      Optional<QualifiedWork.Holder> holder =
+          second.id().value().equals(doing.id().value()) ? Optional.empty() : holder(second, name);
+      if (holder.isEmpty()) {
+        problems.add(
+            second.id().value().equals(doing.id().value())
+                ? ownSecond(second, at)
+                : notQualified(it, second, at, toLook(name, doing)));
+      }
+      return holder.stream().toList();
+    }
+    List<QualifiedWork.Holder> all = others(name, doing);
+    if (all.isEmpty()) {
+      problems.add(nobodyLooks(it, doing));
+    }
+    return all;
+  }
+
+  private List<QualifiedWork.Holder> others(String qualification, Shop.Person doing) {
+    return resolved.shop().people().values().stream()
+        .filter(person -> person.grade() == Shop.Grade.TECHNICIAN)
+        .filter(person -> !person.id().value().equals(doing.id().value()))
+        .flatMap(person -> holder(person, qualification).stream())
+        .toList();
+  }
+
+  /** Where the job says who does it. */
+  private Span whoDoes(String qualification) {
+    Job.Qualified named = resolved.job().qualified().get(qualification);
+    return named == null ? resolved.job().by().at() : named.person().at();
+  }
+
+  private Problem notQualified(
+      Catalogue.Qualification it, Shop.Person person, Span at, String expected) {
+    String why =
+        person
+            .certificate(it.name().value())
+            .map(lapsed -> "the certificate ended on " + lapsed.until().orElseThrow())
+            .orElse("the shop file has no certificate");
+    return Problem.of(
+            NOT_QUALIFIED,
+            at,
+            "%s must not do or look at work on the %s on %s: %s"
+                .formatted(person.id().value(), it.words().value(), resolved.date(), why))
+        .expecting(expected)
+        .seeAlso("person", person.id().at());
+  }
+
+  private String toDo(String name, Shop.Person person) {
+    return certified(others(name, person), "qualified: {" + name + ": %s}");
+  }
+
+  private String toLook(String name, Shop.Person doing) {
+    return certified(others(name, doing), "second: %s");
+  }
+
+  private static String certified(List<QualifiedWork.Holder> holders, String as) {
+    List<String> people = holders.stream().map(QualifiedWork.Holder::person).toList();
+    return people.isEmpty()
+        ? "somebody with a valid certificate; in this shop nobody else has one"
+        : "somebody with a valid certificate: %s, as in %s"
+            .formatted(String.join(", ", people), as.formatted(people.get(0)));
+  }
+
+  private Problem nobodyLooks(Catalogue.Qualification it, Shop.Person doing) {
+    return Problem.of(
+            NOT_QUALIFIED,
+            whoDoes(it.name().value()),
+            "work on the %s has a hold point, and beside %s nobody in this shop may look at it"
+                .formatted(it.words().value(), doing.id().value()))
+        .expecting("a second person with a valid certificate on " + resolved.date())
+        .seeAlso("shop", resolved.shop().at());
+  }
+
+  private static Problem ownSecond(Shop.Person person, Span at) {
+    return Problem.of(
+            ProblemCode.SAME_PERSON, at, person.id().value() + " cannot look at their own work")
+        .expecting("somebody else");
+  }
+
+  /** A name that changes nothing is a mistake about the work or the qualification. */
+  private void unused() {
+    for (Job.Qualified it : resolved.job().qualified().values()) {
+      Located<String> name = it.qualification();
+      if (!needed.contains(name.value())) {
+        problems.add(
+            Problem.of(
+                    ProblemCode.QUALIFIED_UNUSED,
+                    name.at(),
+                    "no step of this job needs the qualification \"" + name.value() + "\"")
+                .expecting("the line left out"));
+      }
+    }
+  }
+}

@@ -1,0 +1,107 @@
+package baysheet.plan.content;
+
+import baysheet.books.Fastener;
+import baysheet.plan.graph.PlanPhrases;
+import baysheet.report.Problem;
+import baysheet.report.ProblemCode;
+import baysheet.report.Span;
+import baysheet.resolve.Bound;
+import baysheet.resolve.ItemAt;
+import baysheet.resolve.Resolved;
+import baysheet.sheet.Sheet;
+import baysheet.sheet.TorqueLine;
+import baysheet.torque.Plausibility;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Everything that a sheet will warn of, as problems, while there is time to do something about it.
+ */
+public final class SheetWarnings {
+  private final Resolved resolved;
+  private final Sheet sheet;
+  private final List<Problem> warnings = new ArrayList<>();
+
+  private SheetWarnings(Resolved resolved, Sheet sheet) {
+    this.resolved = resolved;
+    this.sheet = sheet;
+  }
+
+  /** The warnings of a sheet, those of its torque lines first. */
+  public static List<Problem> of(Resolved resolved, Sheet sheet) {
+    SheetWarnings all = new SheetWarnings(resolved, sheet);
+    sheet.torque().forEach(all::line);
+    all.borrowed();
+    return List.copyOf(all.warnings);
+  }
+
+  /** At the torque itself, in whichever file it stands, so that many jobs tell of it once. */
+  private void line(TorqueLine line) {
+    ItemAt item = new ItemAt(line.fastener(), line.places().get(0));
+    Fastener fastener = ((Bound.OfBook) resolved.thing(item)).values();
+    Span at = fastener.tightening().at();
+    if (line.kind() == TorqueLine.Kind.UNKNOWN) {
+      warnings.add(
+          Problem.of(
+                  ProblemCode.UNKNOWN_TORQUE,
+                  at,
+                  plain(subject(line) + ": no book gives the torque"))
+              .expecting("a torque with its source; else it is asked for before work begins"));
+    }
+    for (TorqueLine.Warning warning : line.warnings()) {
+      warnings.add(
+          switch (warning.code()) {
+            case WRENCH -> ofTheDay(line, warning, at);
+            case DOES_NOT_FIT ->
+                doubtful(line, (Plausibility.Compared) fastener.plausibility(), at);
+            default -> Problem.of(warning.code(), at, about(line, warning.text()));
+          });
+    }
+  }
+
+  private static String subject(TorqueLine line) {
+    return PlanPhrases.plural(PlanPhrases.lower(line.words()), line.count());
+  }
+
+  private static String about(TorqueLine line, String text) {
+    return plain(subject(line) + ": " + text);
+  }
+
+  /** Which wrench will do depends on the day, so that stands at the job, which has one. */
+  private Problem ofTheDay(TorqueLine line, TorqueLine.Warning warning, Span at) {
+    String what = plain(PlanPhrases.at(subject(line), line.places()) + ": " + warning.text());
+    return Problem.of(warning.code(), resolved.job().number().at(), what).seeAlso("torque", at);
+  }
+
+  private static Problem doubtful(TorqueLine line, Plausibility.Compared compared, Span at) {
+    return Problem.of(ProblemCode.DOES_NOT_FIT, at, about(line, compared.misfit()))
+        .expecting(plain("another value or unit; " + compared.inOtherUnits()));
+  }
+
+  /** What is printed here can be copied into a file, and has a common blank. */
+  private static String plain(String text) {
+    return text.replace('\u00a0', ' ');
+  }
+
+  private void borrowed() {
+    for (Sheet.ToolLine tool : sheet.tools()) {
+      if (!tool.owned()) {
+        borrow(tool.name());
+      }
+    }
+    for (Sheet.SocketLine socket : sheet.sockets()) {
+      // Inserts are special tools, told above.
+      if (!socket.owned() && socket.insert().isEmpty()) {
+        borrow(PlanPhrases.socket(socket));
+      }
+    }
+  }
+
+  private void borrow(String tool) {
+    warnings.add(
+        Problem.of(
+            ProblemCode.TO_BORROW,
+            resolved.job().number().at(),
+            plain("the shop has no " + tool + ": borrow it")));
+  }
+}

@@ -1,0 +1,246 @@
+package baysheet.plan.content;
+
+import baysheet.books.Bay;
+import baysheet.books.Place;
+import baysheet.books.Shop;
+import baysheet.plan.graph.Lifting;
+import baysheet.plan.graph.PlacedStep;
+import baysheet.plan.graph.PlanPhrases;
+import baysheet.report.Located;
+import baysheet.report.Problem;
+import baysheet.report.ProblemCode;
+import baysheet.report.Problems;
+import baysheet.report.Span;
+import baysheet.resolve.ItemAt;
+import baysheet.resolve.Resolved;
+import baysheet.sheet.Sheet;
+import baysheet.torque.AxleLoad;
+import baysheet.torque.Quantity;
+import baysheet.torque.Unit;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Whether what the vehicle rests on carries it. Over a rating is an error, not a note; so is a mass
+ * that nobody knows.
+ */
+public final class SupportCheck {
+  private static final BigDecimal TWO = BigDecimal.valueOf(2);
+
+  private final Resolved resolved;
+  private final Problems problems;
+
+  private SupportCheck(Resolved resolved, Problems problems) {
+    this.resolved = resolved;
+    this.problems = problems;
+  }
+
+  public static List<Sheet.Support> of(
+      Resolved resolved, List<PlacedStep> lines, Problems problems) {
+    return new SupportCheck(resolved, problems)
+        .run(raised(resolved, lines), mostUp(resolved, lines));
+  }
+
+  /** Axles that are up at the same time, at most. */
+  private static int mostUp(Resolved resolved, List<PlacedStep> lines) {
+    Set<ItemAt> up = new LinkedHashSet<>();
+    int most = 0;
+    for (PlacedStep line : lines) {
+      line.undo().stream().filter(item -> Lifting.holds(resolved, item)).forEach(up::add);
+      Set<Place> axles = new LinkedHashSet<>();
+      up.forEach(item -> axles.addAll(axles(item.place())));
+      most = Math.max(most, axles.size());
+      up.removeAll(line.doUp());
+    }
+    return most;
+  }
+
+  /** The axles that are raised, in order. */
+  private static Set<Place> raised(Resolved resolved, List<PlacedStep> lines) {
+    Set<Place> raised = new LinkedHashSet<>();
+    for (PlacedStep line : lines) {
+      for (ItemAt item : line.undo()) {
+        if (Lifting.holds(resolved, item)) {
+          raised.addAll(axles(item.place()));
+        }
+      }
+    }
+    return raised;
+  }
+
+  /** A wheel goes up with its axle; what belongs to no axle goes up with both. */
+  private static List<Place> axles(Place place) {
+    return place.axle().map(List::of).orElse(List.of(Place.FRONT, Place.REAR));
+  }
+
+  private List<Sheet.Support> run(Set<Place> raised, int atOnce) {
+    if (raised.isEmpty()) {
+      return List.of();
+    }
+    Optional<Located<Quantity>> mass = resolved.book().kerbMass();
+    if (mass.isEmpty()) {
+      problems.add(missing("kerb-mass"));
+      return List.of();
+    }
+    if (resolved.bay().equipment() == Bay.Equipment.LIFT) {
+      return List.of(lift(mass.get().value()));
+    }
+    List<Sheet.Support> supports = new ArrayList<>();
+    raised.forEach(axle -> stands(mass.get().value(), axle, atOnce).ifPresent(supports::add));
+    return supports;
+  }
+
+  private Problem missing(String key) {
+    Span book = resolved.book().own().vehicle().at();
+    return Problem.of(
+            ProblemCode.LOAD_UNKNOWN,
+            book,
+            "the vehicle is raised, but the spec book has no "
+                + key
+                + ", so the load on its supports is not known")
+        .expecting("the key " + key)
+        .seeAlso("job", resolved.job().at());
+  }
+
+  private Sheet.Support lift(Quantity kerbMass) {
+    Quantity whole = kerbMass;
+    for (Located<Quantity> load : resolved.job().load().values()) {
+      whole = whole.plus(load.value());
+    }
+    Quantity rated = resolved.bay().rated().value();
+    over("the lift", whole, rated, resolved.bay().rated().at());
+    return new Sheet.Support(
+        "whole",
+        resolved.bay().description().value() + " lift",
+        shown(whole),
+        Optional.empty(),
+        rating(rated),
+        points(List.of(Place.FRONT, Place.REAR)));
+  }
+
+  private Optional<Sheet.Support> stands(Quantity kerbMass, Place axle, int atOnce) {
+    Optional<Quantity> load = axleLoad(kerbMass, axle);
+    Optional<Shop.Stands> stands = resolved.shop().crib().stands();
+    if (load.isEmpty() || stands.isEmpty()) {
+      problems.add(stands.isEmpty() ? noStands() : missing("front-share"));
+      return Optional.empty();
+    }
+    Quantity each = AxleLoad.perStand(load.get());
+    Quantity rated = ratedEach(stands.get());
+    Span at = stands.get().rated().at();
+    over("a stand", each, rated, at);
+    over("the jack", load.get(), resolved.bay().rated().value(), resolved.bay().rated().at());
+    enough(stands.get(), 2 * atOnce);
+    return Optional.of(
+        new Sheet.Support(
+            PlanPhrases.place(axle),
+            "2 stands",
+            shown(load.get()),
+            Optional.of(shown(each)),
+            rating(rated),
+            jackedAt(axle)));
+  }
+
+  private Problem noStands() {
+    return Problem.of(
+        ProblemCode.NO_STANDS,
+        resolved.shop().at(),
+        "the vehicle is raised with a jack, but the shop has no stands");
+  }
+
+  /** A rating for a pair is halved before it is compared with one stand's load. */
+  private static Quantity ratedEach(Shop.Stands stands) {
+    Quantity rated = stands.rated().value();
+    return stands.each() ? rated : new Quantity(rated.value().divide(TWO), rated.unit());
+  }
+
+  private void enough(Shop.Stands stands, int needed) {
+    if (stands.count().value() < needed) {
+      problems.add(
+          Problem.of(
+                  ProblemCode.NO_STANDS,
+                  stands.count().at(),
+                  "the job needs %2$s stands, but the shop has %1$s"
+                      .formatted(stands.count().value(), needed))
+              .seeAlso("job", resolved.job().at()));
+    }
+  }
+
+  /** The share of the kerb mass on the axle, with what the job says is loaded on it. */
+  private Optional<Quantity> axleLoad(Quantity kerbMass, Place axle) {
+    Optional<Quantity> own = share(kerbMass, axle);
+    Located<Quantity> load = resolved.job().load().get(axle);
+    return own.map(mass -> load == null ? mass : mass.plus(load.value()));
+  }
+
+  private Optional<Quantity> share(Quantity kerbMass, Place axle) {
+    boolean front = axle == Place.FRONT;
+    Optional<Located<Quantity>> share = resolved.book().frontShare();
+    if (share.isPresent()) {
+      Quantity percent = share.get().value();
+      return Optional.of(
+          front ? AxleLoad.front(kerbMass, percent) : AxleLoad.rear(kerbMass, percent));
+    }
+    Optional<Located<Quantity>> base = resolved.book().wheelbase();
+    Optional<Located<Quantity>> behind = resolved.book().massBehindFront();
+    if (base.isEmpty() || behind.isEmpty()) {
+      return Optional.empty();
+    }
+    Quantity length = base.get().value();
+    Quantity distance = behind.get().value();
+    return Optional.of(
+        front
+            ? AxleLoad.front(kerbMass, length, distance)
+            : AxleLoad.rear(kerbMass, length, distance));
+  }
+
+  private void over(String what, Quantity load, Quantity rated, Span at) {
+    if (load.isAbove(rated)) {
+      problems.add(
+          Problem.of(
+                  ProblemCode.OVERLOADED,
+                  at,
+                  "%s would carry %s, but is rated for %s"
+                      .formatted(what, shown(load).print(), rating(rated).print()))
+              .seeAlso("job", resolved.job().at()));
+    }
+  }
+
+  /** A load in the shop's unit, to whole units and never less than it is. */
+  private Quantity shown(Quantity load) {
+    return whole(load, RoundingMode.CEILING);
+  }
+
+  /** A rating likewise, and never more than it is. */
+  private Quantity rating(Quantity rated) {
+    return whole(rated, RoundingMode.FLOOR);
+  }
+
+  private Quantity whole(Quantity mass, RoundingMode rounding) {
+    Unit unit = resolved.shop().mass();
+    return new Quantity(mass.to(unit).value().setScale(0, rounding), unit);
+  }
+
+  /** A jack lifts elsewhere than where the stands then go. */
+  private List<String> jackedAt(Place axle) {
+    List<String> points = new ArrayList<>(points(List.of(axle)));
+    resolved.book().jacking(axle).ifPresent(point -> points.add("jack: " + point.value()));
+    return points;
+  }
+
+  private List<String> points(List<Place> axles) {
+    List<String> points = new ArrayList<>();
+    for (Place axle : axles) {
+      resolved
+          .book()
+          .support(axle)
+          .ifPresent(point -> points.add(PlanPhrases.place(axle) + ": " + point.value()));
+    }
+    return points;
+  }
+}

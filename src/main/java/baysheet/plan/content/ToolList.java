@@ -1,0 +1,236 @@
+package baysheet.plan.content;
+
+import baysheet.books.Catalogue;
+import baysheet.books.Fastener;
+import baysheet.books.Procedure;
+import baysheet.books.Shop;
+import baysheet.books.SpecBook;
+import baysheet.plan.graph.FigurePhrases;
+import baysheet.plan.graph.Lifting;
+import baysheet.plan.graph.PlacedStep;
+import baysheet.plan.graph.PlanPhrases;
+import baysheet.plan.graph.PlannedStep;
+import baysheet.resolve.Bound;
+import baysheet.resolve.ItemAt;
+import baysheet.resolve.Resolved;
+import baysheet.resolve.Task;
+import baysheet.sheet.CheckLine;
+import baysheet.sheet.Sheet;
+import baysheet.sheet.TorqueLine;
+import baysheet.torque.Treatment;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/** What to lay out before the work: tools, new parts, what is used up. */
+public final class ToolList {
+  /** For the witness mark that every torque line has a box for. */
+  private static final String PAINT_PEN = "paint pen";
+
+  private final Resolved resolved;
+  private final List<PlacedStep> lines;
+  private final List<PlannedStep> steps = new ArrayList<>();
+
+  public ToolList(Resolved resolved, List<PlacedStep> lines) {
+    this.resolved = resolved;
+    this.lines = lines;
+    lines.forEach(line -> steps.addAll(line.all()));
+  }
+
+  /**
+   * Special tools first, each group in the order in which the sequence comes to it; what checks ask
+   * for follows, and last what only ways out do.
+   */
+  public List<Sheet.ToolLine> tools(List<TorqueTable.Selected> torque, List<CheckLine> checks) {
+    Set<Procedure.Use> uses = new LinkedHashSet<>(forTightening(torque));
+    for (Task task : resolved.tasks().values()) {
+      task.procedure().uses().forEach(use -> uses.add(use.value()));
+    }
+    steps.forEach(step -> uses.addAll(step.uses()));
+    uses.addAll(forChecks(checks));
+    List<Sheet.ToolLine> special = new ArrayList<>();
+    List<Sheet.ToolLine> other = new ArrayList<>();
+    List<Sheet.ToolLine> stuck = new ArrayList<>();
+    Set<String> worked = new HashSet<>();
+    uses.stream().filter(use -> !use.ifStuck()).forEach(use -> worked.add(use.name()));
+    for (Procedure.Use use : uses) {
+      if (!use.ifStuck()) {
+        (use.special() ? special : other).add(tool(use));
+      } else if (!worked.contains(use.name())) {
+        stuck.add(tool(use));
+      }
+    }
+    special.addAll(other);
+    special.addAll(stuck);
+    return special;
+  }
+
+  private List<Procedure.Use> forChecks(List<CheckLine> checks) {
+    Map<String, Catalogue.Rule> rules = resolved.catalogue().rules();
+    List<Procedure.Use> uses = new ArrayList<>();
+    for (CheckLine check : checks) {
+      Catalogue.Rule rule = rules.get(check.name());
+      if (rule != null && rule.check().value().equals(check.text())) {
+        rule.uses().forEach(use -> uses.add(use.value()));
+      }
+    }
+    return uses;
+  }
+
+  /**
+   * A pen for the witness marks; an angle gauge where there is an angle; a crow-foot where the book
+   * reckons with its length; an adapter where wrench and socket differ in square; what the wheels
+   * stand on at ride height.
+   */
+  private List<Procedure.Use> forTightening(List<TorqueTable.Selected> torque) {
+    Set<String> names = new LinkedHashSet<>();
+    for (TorqueTable.Selected selected : torque) {
+      TorqueLine line = selected.line();
+      for (TorqueLine.StageLine stage : line.stages()) {
+        if (stage instanceof TorqueLine.StageLine.Angle) {
+          names.add(PlanPhrases.ANGLE_GAUGE);
+        }
+      }
+      Fastener fastener = fastener(line);
+      if (fastener.head().isPresent() && fastener.reach().isPresent()) {
+        // It stands between wrench and nut, by the nut's size and the length the book gives.
+        names.add(PlanPhrases.crowFoot(fastener.head().get().value(), fastener.reach().get()));
+      }
+      names.addAll(selected.selection().adapters());
+    }
+    List<Procedure.Use> uses = new ArrayList<>();
+    names.forEach(name -> uses.add(new Procedure.Use(name, true)));
+    if (!torque.isEmpty()) {
+      uses.add(new Procedure.Use(PAINT_PEN, false));
+    }
+    if (torque.stream().anyMatch(selected -> selected.line().rideHeight())) {
+      PlanPhrases.UNDER_WHEELS.forEach(name -> uses.add(new Procedure.Use(name, false)));
+    }
+    return uses;
+  }
+
+  private Fastener fastener(TorqueLine line) {
+    ItemAt item = new ItemAt(line.fastener(), line.places().get(0));
+    return ((Bound.OfBook) resolved.thing(item)).values();
+  }
+
+  private Sheet.ToolLine tool(Procedure.Use use) {
+    boolean owned = !use.special() || has(resolved.shop(), use.name());
+    return new Sheet.ToolLine(use.name(), use.special(), owned, use.ifStuck());
+  }
+
+  /** Whether the crib has a special tool; other things are taken to be at hand. */
+  static boolean has(Shop shop, String tool) {
+    return special(shop, tool).isPresent();
+  }
+
+  /** A special tool as the crib has it. */
+  static Optional<Shop.Special> special(Shop shop, String tool) {
+    for (Shop.Special special : shop.crib().special()) {
+      if (special.name().value().equals(tool) && special.count().value() > 0) {
+        return Optional.of(special);
+      }
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * The procedures' new parts, then every fastener that may not be used again; those of the two
+   * sides together, with their places, for left and right may be different parts.
+   */
+  public List<Sheet.PartLine> parts() {
+    PartList fasteners = new PartList(true);
+    for (ItemAt item : fitted()) {
+      if (resolved.thing(item) instanceof Bound.OfBook book && isSingleUse(book.values())) {
+        fasteners.add(name(item), book.values().count().value(), item.place());
+      }
+    }
+    PartList parts = new PartList(false);
+    for (Task task : resolved.tasks().values()) {
+      for (Procedure.Part part : task.parts()) {
+        // A procedure may list a single-use fastener by itself: it is still one and the same.
+        if (!fasteners.has(part.name().value())) {
+          parts.add(part.name().value(), part.count().value(), task.id().place());
+        }
+      }
+    }
+    return Stream.concat(parts.lines().stream(), fasteners.lines().stream()).toList();
+  }
+
+  /** Whether a new one goes on each time. */
+  static boolean isSingleUse(Fastener fastener) {
+    return fastener.reuse().isPresent() && !fastener.reuse().get().value();
+  }
+
+  /** What goes on, and what comes off to be put on again, in the order of coming off. */
+  private Set<ItemAt> fitted() {
+    Set<ItemAt> fitted = new LinkedHashSet<>();
+    lines.forEach(line -> fitted.addAll(line.undo()));
+    lines.forEach(line -> fitted.addAll(line.doUp()));
+    return fitted;
+  }
+
+  private String name(ItemAt item) {
+    return PlanPhrases.of(resolved.thing(item), resolved.shop().terms());
+  }
+
+  /**
+   * What goes on threads, products that steps apply, and the fluids of circuits that they open or
+   * fill.
+   */
+  public List<String> consumables(List<TorqueLine> torque) {
+    Set<String> products = new LinkedHashSet<>();
+    for (TorqueLine line : torque) {
+      Treatment.parse(line.threads()).found().flatMap(Treatment::product).ifPresent(products::add);
+    }
+    Set<String> fluids = new LinkedHashSet<>();
+    for (PlannedStep step : steps) {
+      List<String> filled = MissingFigures.filled(resolved, step);
+      fluids.addAll(MissingFigures.opened(resolved, step));
+      fluids.addAll(filled);
+      step.apply().stream()
+          .filter(apply -> !filled.contains(apply.product()))
+          .forEach(apply -> products.add(product(apply.product())));
+    }
+    for (String name : fluids) {
+      Optional<SpecBook.Fluid> fluid = resolved.book().fluid(name);
+      products.add(
+          fluid
+              .map(known -> FigurePhrases.fluid(name, known))
+              .orElseGet(() -> FigurePhrases.asWrittenIn(name)));
+    }
+    return List.copyOf(products);
+  }
+
+  /** What has no torque line but is off and must be on again. */
+  public List<Sheet.TallyLine> tally() {
+    Map<ItemAt, Integer> off = new LinkedHashMap<>();
+    Map<ItemAt, Integer> on = new LinkedHashMap<>();
+    for (int i = 0; i < lines.size(); i++) {
+      for (ItemAt item : lines.get(i).undo()) {
+        off.putIfAbsent(item, i + 1);
+      }
+      for (ItemAt item : lines.get(i).doUp()) {
+        on.put(item, i + 1);
+      }
+    }
+    off.keySet()
+        .removeIf(
+            item ->
+                resolved.thing(item) instanceof Bound.OfBook
+                    || resolved.thing(item).isTemporary()
+                    || Lifting.holds(resolved, item));
+    return RemovedItems.of(resolved, off, on);
+  }
+
+  /** As it is printed where it stands on a thread. */
+  private static String product(String name) {
+    return Treatment.parse(name).found().map(Treatment::print).orElse(name.replace('-', ' '));
+  }
+}

@@ -1,0 +1,241 @@
+package baysheet.plan.content;
+
+import baysheet.books.Fastener;
+import baysheet.books.Moment;
+import baysheet.books.Place;
+import baysheet.plan.graph.PlanPhrases;
+import baysheet.report.Located;
+import baysheet.report.ProblemCode;
+import baysheet.resolve.Bound;
+import baysheet.resolve.BoundStep;
+import baysheet.resolve.ItemAt;
+import baysheet.resolve.Resolved;
+import baysheet.sheet.TorqueLine;
+import baysheet.torque.Band;
+import baysheet.torque.Friction;
+import baysheet.torque.Plausibility;
+import baysheet.torque.Quantity;
+import baysheet.torque.Rounding;
+import baysheet.torque.Setting;
+import baysheet.torque.Stage;
+import baysheet.torque.Target;
+import baysheet.torque.Tightening;
+import baysheet.torque.Treatment;
+import baysheet.torque.WrenchChoice;
+import java.util.ArrayList;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Optional;
+
+/** Works out one torque line: stages, wrench settings, socket, order, treatment and warnings. */
+final class TorqueRowBuilder {
+  private static final String HIGH = "high for an ordinary surface: compare with the source once";
+
+  private final Resolved resolved;
+  private final List<BoundStep.BoundApply> applied;
+  private final WrenchSelection selection;
+  private final SocketNeeds sockets;
+  private final List<ItemAt> items;
+  private final Bound.OfBook thing;
+  private final Fastener fastener;
+  private final Plausibility plausibility;
+
+  /**
+   * For the same fasteners at one place or at mirrored places.
+   *
+   * @param applied what the steps of the job put on things, in order
+   */
+  TorqueRowBuilder(
+      Resolved resolved,
+      List<BoundStep.BoundApply> applied,
+      WrenchSelection selection,
+      SocketNeeds sockets,
+      List<ItemAt> items) {
+    this.resolved = resolved;
+    this.applied = applied;
+    this.selection = selection;
+    this.sockets = sockets;
+    this.items = items;
+    this.thing = (Bound.OfBook) resolved.thing(items.get(0));
+    this.fastener = thing.values();
+    this.plausibility = fastener.plausibility();
+  }
+
+  TorqueLine line(
+      int n, List<Place> places, Moment moment, boolean twoVisits, SequenceLetters letters) {
+    List<TorqueLine.StageLine> stages = stages();
+    return new TorqueLine(
+        n,
+        thing.item().item(),
+        PlanPhrases.capital(PlanPhrases.of(thing, resolved.shop().terms())),
+        places,
+        fastener.count().value(),
+        fastener.thread().map(thread -> thread.value().designation()),
+        fastener.strength().map(strength -> strength.value().label()),
+        fastener.head().map(head -> head.value().print()),
+        sockets.of(items),
+        kind(),
+        stages,
+        WrenchSelector.passes(fastener),
+        rounds(),
+        SequenceLetters.positions(fastener),
+        letters.drawing(fastener),
+        fastener.threads().value().word(),
+        reuse(),
+        fastener.lock().map(lock -> PlanPhrases.lock(lock.value())),
+        fastener.note().map(Located::value),
+        moment,
+        twoVisits && fastener.moment() == Fastener.Moment.RIDE_HEIGHT,
+        twoVisits,
+        fastener.recheck().map(Located::value),
+        thing.source(),
+        thing.overridden(),
+        thing.replaced().map(Tightening::print),
+        warnings(stages));
+  }
+
+  private TorqueLine.Kind kind() {
+    Tightening tightening = fastener.tightening().value();
+    if (tightening instanceof Tightening.Snug) {
+      return TorqueLine.Kind.SNUG;
+    }
+    return tightening instanceof Tightening.Unknown
+        ? TorqueLine.Kind.UNKNOWN
+        : TorqueLine.Kind.PUBLISHED;
+  }
+
+  private String reuse() {
+    return fastener
+        .reuse()
+        .map(reuse -> reuse.value() ? "again" : "new")
+        .orElse(PlanPhrases.NOT_STATED);
+  }
+
+  private List<TorqueLine.StageLine> stages() {
+    List<TorqueLine.StageLine> stages = new ArrayList<>();
+    Iterator<WrenchChoice> choices = selection.stages().iterator();
+    if (fastener.tightening().value() instanceof Tightening.Stages given) {
+      for (Stage stage : given.stages()) {
+        stages.add(stage(stage, choices));
+      }
+    }
+    return stages;
+  }
+
+  private TorqueLine.StageLine stage(Stage stage, Iterator<WrenchChoice> choices) {
+    if (stage instanceof Stage.Torque torque) {
+      Band band = torque.target().bandOr(resolved.shop().band());
+      return plausibility.isDoubtful()
+          ? unset(torque.target(), band)
+          : torque(torque.target(), band, choices.next());
+    }
+    return stage instanceof Stage.Angle angle
+        ? new TorqueLine.StageLine.Angle(angle.angle())
+        : new TorqueLine.StageLine.Loosen();
+  }
+
+  private TorqueLine.StageLine torque(Target target, Band band, WrenchChoice choice) {
+    Optional<Setting> setting = choice.setting();
+    return new TorqueLine.StageLine.Torque(
+        target.nominal(),
+        target.written(),
+        second(target.nominal(), band),
+        band.printed(),
+        setting.filter(Setting::readsOtherwise).map(chosen -> chosen.reading(band)),
+        setting.map(chosen -> chosen.wrench().name()),
+        setting.map(Setting::setting),
+        setting.map(chosen -> Rounding.within(chosen.arrives(), band)),
+        setting.map(Setting::insideBand).orElse(false),
+        trouble(choice));
+  }
+
+  /**
+   * Only the book's own words: a figure that does not fit must not lie ready as a mark to be set,
+   * in whatever unit.
+   */
+  private static TorqueLine.StageLine unset(Target target, Band band) {
+    return new TorqueLine.StageLine.Torque(
+        target.nominal(),
+        target.written(),
+        Optional.empty(),
+        band.printed(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        false,
+        Optional.empty());
+  }
+
+  private List<TorqueLine.Round> rounds() {
+    return selection.rounds().stream()
+        .map(
+            round ->
+                new TorqueLine.Round(
+                    round.percent(),
+                    round.torque(),
+                    round.setting().map(set -> set.wrench().name()),
+                    round.setting().map(Setting::setting),
+                    round.with()))
+        .toList();
+  }
+
+  /** The first of the shop's two units in which the figure looks different from the book's. */
+  private Optional<Quantity> second(Quantity target, Band band) {
+    return resolved.shop().torqueUnits().stream()
+        .filter(unit -> Rounding.isOther(target, unit))
+        .findFirst()
+        .map(unit -> Rounding.converted(target, unit, band));
+  }
+
+  private static Optional<String> trouble(WrenchChoice choice) {
+    return switch (choice.outcome()) {
+      case NONE_IN_RANGE -> Optional.of("no wrench, borrow");
+      case ONLY_LAPSED -> Optional.of(PlanPhrases.lapsed(choice.lapsed()));
+      case SET ->
+          choice.setting().filter(setting -> !setting.insideBand()).map(PlanPhrases::widerThanBand);
+    };
+  }
+
+  private List<TorqueLine.Warning> warnings(List<TorqueLine.StageLine> stages) {
+    List<TorqueLine.Warning> warnings = new ArrayList<>();
+    if (plausibility.isDoubtful()) {
+      warnings.add(new TorqueLine.Warning(ProblemCode.DOES_NOT_FIT, plausibility.sentence()));
+    } else if (plausibility.isHigh()) {
+      warnings.add(new TorqueLine.Warning(ProblemCode.HIGH_TORQUE, HIGH));
+    }
+    treatments()
+        .forEach(text -> warnings.add(new TorqueLine.Warning(ProblemCode.THREAD_TREATMENT, text)));
+    for (TorqueLine.StageLine stage : stages) {
+      if (stage instanceof TorqueLine.StageLine.Torque torque) {
+        torque
+            .trouble()
+            .ifPresent(text -> warnings.add(new TorqueLine.Warning(ProblemCode.WRENCH, text)));
+      }
+    }
+    return warnings;
+  }
+
+  /** What the steps put on this thread that its torque was not published for. */
+  private List<String> treatments() {
+    return applied.stream()
+        .filter(apply -> apply.item().filter(items::contains).isPresent())
+        .map(BoundStep.BoundApply::product)
+        .flatMap(product -> treatment(product).stream())
+        .flatMap(used -> treated(used).stream())
+        .distinct()
+        .toList();
+  }
+
+  private Optional<String> treated(Treatment used) {
+    return Friction.warning(
+        fastener.threads().value(),
+        used,
+        fastener.thread().map(Located::value),
+        fastener.strength().map(Located::value));
+  }
+
+  private static Optional<Treatment> treatment(String product) {
+    return Treatment.parse(product).found();
+  }
+}

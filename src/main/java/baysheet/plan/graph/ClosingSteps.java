@@ -1,0 +1,111 @@
+package baysheet.plan.graph;
+
+import baysheet.report.Located;
+import baysheet.resolve.Bound;
+import baysheet.resolve.BoundStep;
+import baysheet.resolve.ItemAt;
+import baysheet.resolve.Resolved;
+import baysheet.resolve.Task;
+import baysheet.sheet.Sheet;
+import baysheet.torque.ThreePoint;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * The closing steps of a task: what was undone, in reverse order, except what the procedure closes
+ * by itself. Its own closing steps keep their order among themselves; each stands where the mirror
+ * comes to the first item it does up, and those before it in the procedure stand just before it.
+ */
+final class ClosingSteps {
+  private final Resolved resolved;
+  private final Task task;
+  private final List<PlannedStep> closing = new ArrayList<>();
+  private final List<BoundStep> own;
+  private int emitted;
+
+  private ClosingSteps(Resolved resolved, Task task) {
+    this.resolved = resolved;
+    this.task = task;
+    this.own = task.close();
+  }
+
+  static List<PlannedStep> closing(Resolved resolved, Task task) {
+    return new ClosingSteps(resolved, task).run();
+  }
+
+  private List<PlannedStep> run() {
+    Set<ItemAt> covered = new HashSet<>();
+    own.forEach(step -> covered.addAll(step.doUp()));
+    List<BoundStep> opened = new ArrayList<>(task.open());
+    opened.addAll(task.work());
+    covered.addAll(doneUpInWork());
+    Collections.reverse(opened);
+    for (BoundStep step : opened) {
+      emitOwn(step);
+      putBack(step, covered);
+    }
+    emitOwnUntil(own.size());
+    return closing;
+  }
+
+  private List<ItemAt> doneUpInWork() {
+    return task.work().stream().flatMap(step -> step.doUp().stream()).toList();
+  }
+
+  /** The procedure's own steps, up to the last that does up something this step undid. */
+  private void emitOwn(BoundStep step) {
+    for (int i = own.size() - 1; i >= emitted; i--) {
+      if (!Collections.disjoint(own.get(i).doUp(), step.undo())) {
+        emitOwnUntil(i + 1);
+      }
+    }
+  }
+
+  private void emitOwnUntil(int end) {
+    for (; emitted < end; emitted++) {
+      closing.add(PlannedStep.written(task.id(), Sheet.Phase.CLOSE, own.get(emitted)));
+    }
+  }
+
+  private void putBack(BoundStep step, Set<ItemAt> covered) {
+    List<ItemAt> left = new ArrayList<>(step.undo());
+    left.removeAll(covered);
+    Optional<String> back = step.step().back().map(Located::value);
+    boolean whole = left.size() == step.undo().size();
+    if (back.isPresent() && whole) {
+      Collections.reverse(left);
+      add(step, back.get(), left, again(step));
+      return;
+    }
+    Optional<ThreePoint> minutes = again(step);
+    Collections.reverse(left);
+    for (ItemAt item : left) {
+      add(step, words(item), List.of(item), minutes);
+      minutes = minutes.map(first -> ThreePoint.certain(0));
+    }
+  }
+
+  private void add(BoundStep step, String text, List<ItemAt> items, Optional<ThreePoint> minutes) {
+    closing.add(PlannedStep.puttingBack(task.id(), step.step().at(), text, items, minutes));
+  }
+
+  /**
+   * Putting back takes what taking off takes when nothing is stuck: the shortest of the step's
+   * times. Common practice, no source.
+   */
+  private static Optional<ThreePoint> again(BoundStep step) {
+    return step.step().takes().map(takes -> ThreePoint.certain(takes.value().low()));
+  }
+
+  private String words(ItemAt item) {
+    Bound thing = resolved.thing(item);
+    return thing
+        .entry()
+        .flatMap(entry -> entry.back().map(Located::value))
+        .orElseGet(() -> PlanPhrases.putBack(thing, resolved.shop().terms()));
+  }
+}

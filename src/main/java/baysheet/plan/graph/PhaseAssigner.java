@@ -1,0 +1,182 @@
+package baysheet.plan.graph;
+
+import baysheet.books.Fastener;
+import baysheet.books.Moment;
+import baysheet.books.Place;
+import baysheet.resolve.Bound;
+import baysheet.resolve.ItemAt;
+import baysheet.resolve.Resolved;
+import baysheet.resolve.Task;
+import baysheet.resolve.TaskId;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * Gives every step its moment from whether the vehicle is up, and adds the final torques that are
+ * due once it is down.
+ */
+public final class PhaseAssigner {
+  private final Resolved resolved;
+  private final boolean everRaised;
+
+  private PhaseAssigner(Resolved resolved, List<PlannedStep> order) {
+    this.resolved = resolved;
+    this.everRaised = order.stream().anyMatch(step -> Lifting.raises(resolved, step));
+  }
+
+  /**
+   * The lines of a job with their moments: the sequence, the final torques directly behind the
+   * lowering that they wait for, and at the end what the procedures leave for later.
+   */
+  public static List<PlacedStep> lines(
+      Resolved resolved, List<PlannedStep> order, StepGraph graph) {
+    PhaseAssigner moments = new PhaseAssigner(resolved, order);
+    List<PlacedStep> merged =
+        SideMerger.merge(resolved, moments.sequence(order), new DependencyQuery(graph));
+    List<PlacedStep> lines = moments.withFinals(merged);
+    graph.late().forEach(step -> lines.add(PlacedStep.single(step, step.moment().orElseThrow())));
+    return lines;
+  }
+
+  /**
+   * The same lines with the final torques. Those on the ground come as soon as the vehicle is down:
+   * the other end is not raised while wheels are only snug. Those at ride height come behind the
+   * last lowering.
+   */
+  private List<PlacedStep> withFinals(List<PlacedStep> merged) {
+    List<PlacedStep> lines = new ArrayList<>();
+    List<Waiting> waiting = new ArrayList<>();
+    Set<ItemAt> up = new LinkedHashSet<>();
+    int last = lastLowering(merged);
+    for (int i = 0; i < merged.size(); i++) {
+      PlacedStep line = merged.get(i);
+      lines.add(line);
+      line.all().forEach(step -> waiting.addAll(waits(step, line.moment())));
+      line.undo().stream().filter(this::supports).forEach(up::add);
+      up.removeAll(line.doUp());
+      if (i == last) {
+        lines.addAll(finals(waiting));
+      } else if (up.isEmpty() && Lifting.holds(resolved, line.doUp())) {
+        List<Waiting> due =
+            waiting.stream().filter(one -> one.when() == Fastener.Moment.ON_THE_GROUND).toList();
+        lines.addAll(finals(due));
+        waiting.removeAll(due);
+      }
+    }
+    return lines;
+  }
+
+  /** The line that brings the vehicle down for good; the last of all where it is never up. */
+  private int lastLowering(List<PlacedStep> lines) {
+    for (int i = lines.size() - 1; i >= 0; i--) {
+      if (Lifting.holds(resolved, lines.get(i).doUp())) {
+        return i;
+      }
+    }
+    return lines.size() - 1;
+  }
+
+  private List<PlacedStep> sequence(List<PlannedStep> order) {
+    List<PlacedStep> laid = new ArrayList<>();
+    Set<ItemAt> up = new LinkedHashSet<>();
+    boolean raisedYet = false;
+    for (PlannedStep step : order) {
+      boolean moving = Lifting.raises(resolved, step) || Lifting.lowers(resolved, step);
+      laid.add(PlacedStep.single(step, moment(!up.isEmpty() || moving, raisedYet)));
+      step.undo().stream().filter(this::supports).forEach(up::add);
+      up.removeAll(step.doUp());
+      raisedYet |= moving;
+    }
+    return laid;
+  }
+
+  private Moment moment(boolean raised, boolean raisedYet) {
+    if (raised) {
+      return Moment.RAISED;
+    }
+    return everRaised && !raisedYet ? Moment.BEFORE_LIFTING : Moment.ON_THE_GROUND;
+  }
+
+  private boolean supports(ItemAt item) {
+    return Lifting.holds(resolved, item);
+  }
+
+  /** What a step did up while the vehicle was up, and whose final torque waits for the ground. */
+  private record Waiting(PlannedStep step, ItemAt item, Fastener.Moment when, int depth) {}
+
+  /**
+   * Those on the ground before those at ride height; in each, what gave access to others first: the
+   * wheel must be tight before anything is tightened through it.
+   */
+  private List<PlacedStep> finals(List<Waiting> waiting) {
+    List<PlacedStep> finals =
+        waiting.stream()
+            .sorted(Comparator.comparing(Waiting::when).thenComparing(Waiting::depth))
+            .map(this::finalTorque)
+            .toList();
+    return onBlocks(SideMerger.pair(resolved, finals));
+  }
+
+  /**
+   * What is tightened at ride height is reached from below, so the vehicle goes up on blocks before
+   * the first of it, its wheels loaded, and comes off them behind the last.
+   */
+  private List<PlacedStep> onBlocks(List<PlacedStep> finals) {
+    List<PlacedStep> all = new ArrayList<>();
+    boolean up = false;
+    for (PlacedStep line : finals) {
+      if (!up && isAtRideHeight(line)) {
+        all.add(blocks(line.step(), BlockPhrases.under(resolved)));
+        up = true;
+      }
+      all.add(line);
+    }
+    if (up) {
+      PlannedStep last = finals.get(finals.size() - 1).step();
+      all.add(blocks(last, BlockPhrases.out(resolved)));
+    }
+    return all;
+  }
+
+  private boolean isAtRideHeight(PlacedStep line) {
+    return line.tighten().stream()
+        .anyMatch(
+            item ->
+                resolved.thing(item) instanceof Bound.OfBook fastener
+                    && fastener.values().moment() == Fastener.Moment.RIDE_HEIGHT);
+  }
+
+  private static PlacedStep blocks(PlannedStep at, String text) {
+    TaskId whole = new TaskId(at.task().procedure(), Place.VEHICLE);
+    PlannedStep step = PlannedStep.last(whole, at.origin(), text, List.of());
+    return PlacedStep.single(step.using(BlockPhrases.TOOLS), Moment.ON_THE_GROUND);
+  }
+
+  private List<Waiting> waits(PlannedStep step, Moment moment) {
+    List<Waiting> waiting = new ArrayList<>();
+    for (ItemAt item : moment == Moment.RAISED ? step.doUp() : List.<ItemAt>of()) {
+      if (resolved.thing(item) instanceof Bound.OfBook fastener
+          && fastener.values().moment() != Fastener.Moment.AT_ONCE) {
+        waiting.add(new Waiting(step, item, fastener.values().moment(), depth(step.task())));
+      }
+    }
+    return waiting;
+  }
+
+  /** How many layers of access lie before a task. */
+  private int depth(TaskId id) {
+    Task task = resolved.tasks().get(id);
+    return task.access().stream().mapToInt(access -> depth(access) + 1).max().orElse(0);
+  }
+
+  private PlacedStep finalTorque(Waiting waiting) {
+    String text = PlanPhrases.finalTorque(resolved.thing(waiting.item()), resolved.shop().terms());
+    PlannedStep step = waiting.step();
+    return PlacedStep.single(
+        PlannedStep.last(step.task(), step.origin(), text, List.of(waiting.item())),
+        Moment.ON_THE_GROUND);
+  }
+}

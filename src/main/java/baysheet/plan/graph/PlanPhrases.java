@@ -1,0 +1,291 @@
+package baysheet.plan.graph;
+
+import baysheet.books.Fastener;
+import baysheet.books.Moment;
+import baysheet.books.Place;
+import baysheet.books.Shop;
+import baysheet.resolve.Bound;
+import baysheet.resolve.ItemAt;
+import baysheet.resolve.Resolved;
+import baysheet.sheet.Sheet;
+import baysheet.sheet.TorqueLine;
+import baysheet.torque.Head;
+import baysheet.torque.Quantity;
+import baysheet.torque.Reach;
+import baysheet.torque.Setting;
+import baysheet.torque.Wrench;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** Every sentence that the planner itself puts on a sheet. */
+public final class PlanPhrases {
+  public static final String BEFORE_LOWERING = "Tick these now";
+  public static final String BEFORE_LIFTING = "Tick these now";
+  public static final String NOT_LIFTED =
+      "Do the checks listed for before lifting now; this car stays on its wheels";
+  public static final String ANGLE_GAUGE = "angle gauge";
+
+  /** At ride height, where the fastener is reached from below. */
+  public static final List<String> UNDER_WHEELS = List.of("solid wheel blocks", "wheel chocks");
+
+  public static final String AS_WRITTEN_IN = "as written in; nothing there: stop";
+  public static final String NOT_STATED = "not stated";
+  public static final String DISTANCE = "distance";
+  public static final String NO_GUESS = "a car in pieces tempts one to guess";
+
+  /** What a step measures that bushes are tightened at again. */
+  public static final String HEIGHT = "height";
+
+  public static final String RAISE = "Raise";
+
+  private PlanPhrases() {}
+
+  public static String of(Bound thing, Shop.Terms terms) {
+    return terms == Shop.Terms.AMERICAN ? thing.american() : thing.british();
+  }
+
+  public static String putBack(Bound thing, Shop.Terms terms) {
+    if (thing instanceof Bound.OfBook fastener) {
+      return "Start the %s by hand and run %s up snug"
+          .formatted(
+              plural(of(thing, terms), fastener.values().count().value()), pronoun(fastener));
+    }
+    return (thing.isTemporary() ? "Take away the " : "Put back the ") + of(thing, terms);
+  }
+
+  private static String pronoun(Bound.OfBook fastener) {
+    return fastener.values().count().value() == 1 ? "it" : "them";
+  }
+
+  /** The word for one or for several. */
+  public static String plural(String word, int count) {
+    if (count == 1 || word.endsWith("s")) {
+      return word;
+    }
+    return word + "s";
+  }
+
+  public static String finalTorque(Bound thing, Shop.Terms terms) {
+    return "Tighten the "
+        + plural(of(thing, terms), ((Bound.OfBook) thing).values().count().value());
+  }
+
+  public static String lock(Fastener.Lock lock) {
+    return switch (lock) {
+      case STAKE -> "then stake the collar";
+      case SPLIT_PIN -> "then on to the next slot, never back, and a new split pin";
+      case LOCK_PLATE -> "then bend the lock plate up";
+      case LOCK_WIRE -> "then wire it so that it cannot loosen";
+    };
+  }
+
+  /** Which wrenches could be set to it if they were not past their calibration, with its date. */
+  public static String lapsed(List<Wrench> lapsed) {
+    return lapsed.stream()
+            .map(wrench -> wrench.name() + " last calibrated " + wrench.calibrated())
+            .collect(Collectors.joining(", "))
+        + ": lapsed, borrow";
+  }
+
+  public static String widerThanBand(Setting setting) {
+    return "the accuracy of wrench %s is wider than the band".formatted(setting.wrench().name());
+  }
+
+  /**
+   * Threads are soaked brushed clean, parts in their seats. What is left on a thread would change
+   * what its torque does, and on a lining the brake.
+   */
+  public static String soak(List<String> fasteners, List<String> parts) {
+    List<String> what = new ArrayList<>();
+    if (!fasteners.isEmpty()) {
+      what.add("the brushed threads of " + String.join(", ", fasteners));
+    }
+    if (!parts.isEmpty()) {
+      what.add("the seats of " + String.join(", ", parts));
+    }
+    return "Soak, where reachable, "
+        + String.join("; ", what)
+        + "; none on discs, drums, linings; before fitting wipe it off the threads, then treat them"
+        + " as the table says";
+  }
+
+  public static String findTorque(TorqueLine line) {
+    return "Find the torque of the %s (line\u00a0%s) and its source; the book has none"
+        .formatted(plural(lower(line.words()), line.count()), line.n());
+  }
+
+  public static String torqueWrittenIn(Bound.OfBook thing, Shop.Terms terms) {
+    return "See torque and source of the %s written in; else open nothing"
+        .formatted(plural(of(thing, terms), thing.values().count().value()));
+  }
+
+  public static String askTorque(TorqueLine line) {
+    return "Ask for the right torque of the %s (line\u00a0%s); the one given does not fit"
+        .formatted(plural(lower(line.words()), line.count()), line.n());
+  }
+
+  public static String at(String words, List<Place> places) {
+    return words + " (" + places(places) + ")";
+  }
+
+  public static String recheck(Resolved resolved, TorqueLine line, Quantity distance) {
+    String check =
+        "Check the torque of the %s again (line\u00a0%s) after %s"
+            .formatted(plural(lower(line.words()), line.count()), line.n(), distance.print());
+    return resolved
+        .job()
+        .vehicle()
+        .odometer()
+        .map(odometer -> check + ": due at " + due(odometer.value(), distance).print())
+        .orElse(check);
+  }
+
+  /** The odometer reading at which a distance from here is over, in the odometer's own unit. */
+  static Quantity due(Quantity odometer, Quantity distance) {
+    BigDecimal reading = odometer.plus(distance).value().setScale(0, RoundingMode.FLOOR);
+    return new Quantity(reading, odometer.unit());
+  }
+
+  public static String recheckUnknown(TorqueLine line) {
+    return "Check the torque of the %s again (line\u00a0%s) after the distance that the data gives"
+        .formatted(plural(lower(line.words()), line.count()), line.n());
+  }
+
+  public static String lower(String words) {
+    int end = words.offsetByCodePoints(0, words.isEmpty() ? 0 : 1);
+    return words.substring(0, end).toLowerCase(Locale.ROOT) + words.substring(end);
+  }
+
+  public static String socket(Sheet.SocketLine socket) {
+    String points = socket.points() > 0 ? ", " + socket.points() + "-point" : "";
+    return socket.head()
+        + " socket, "
+        + socket.drive()
+        + points
+        + (socket.impact() ? ", impact" : "")
+        + (socket.deep() ? ", deep" : "");
+  }
+
+  public static String borrowWrench(TorqueLine line) {
+    return borrow(
+        "torque wrench for %s (line\u00a0%s)"
+            .formatted(
+                line.stages().stream()
+                    .map(TorqueLine.StageLine::print)
+                    .collect(Collectors.joining(", ")),
+                line.n()));
+  }
+
+  public static String adapter(String from, String to) {
+    // The crib's names are typed, so without the space that does not break.
+    return ("adapter " + from + " to " + to).replace('\u00a0', ' ');
+  }
+
+  /** With its size and length, for another length needs another setting. */
+  public static String crowFoot(Head head, Reach reach) {
+    return "%s %s, reach %s"
+        .formatted(reach.tool().print(), head.print(), reach.length().print())
+        .replace('\u00a0', ' ');
+  }
+
+  /** In a list of sockets, behind the head. */
+  public static String insertAndReach(Reach reach) {
+    return reach.tool().print() + ", reach " + reach.length().print();
+  }
+
+  /** What stands in a socket's place, and how: the setting holds for that angle only. */
+  public static String insert(Reach reach) {
+    boolean inLine = reach.angle().value().signum() == 0;
+    return reach.tool().print() + " " + (inLine ? "in line" : "at " + reach.angle().print());
+  }
+
+  public static String borrow(String tool) {
+    return "Borrow: " + tool;
+  }
+
+  public static String fromData(String figure) {
+    return figure + ", from data";
+  }
+
+  /** Of something that a step's text may name. */
+  public static String absent(String item) {
+    return "this vehicle has no " + item;
+  }
+
+  public static String handledElsewhere(Resolved resolved, ItemAt item, boolean undone) {
+    Bound thing = resolved.thing(item);
+    String words = "the " + of(thing, resolved.shop().terms());
+    if (thing.isTemporary()) {
+      return words + (undone ? " is in place already" : " is taken away in another step");
+    }
+    return words + (undone ? " is off already" : " goes on in another step");
+  }
+
+  /** Both of a pair by what they have in common, with the sides told. */
+  public static String places(List<Place> places) {
+    Optional<Place> axle = places.size() == 2 ? places.get(0).axle() : Optional.empty();
+    if (axle.isPresent() && places.get(0).mirror().equals(Optional.of(places.get(1)))) {
+      return place(axle.get()) + " left and right";
+    }
+    return places.stream().map(PlanPhrases::place).collect(Collectors.joining(" and "));
+  }
+
+  public static String place(Place place) {
+    return place.word().replace('-', ' ');
+  }
+
+  public static String heading(Resolved resolved, PlacedStep line) {
+    if (Lifting.holds(resolved, line.undo())) {
+      return RAISE;
+    }
+    if (Lifting.holds(resolved, line.doUp())) {
+      return "Lower";
+    }
+    if (line.moment() == Moment.BEFORE_LIFTING) {
+      return heading(line.moment());
+    }
+    boolean down = line.moment().compareTo(Moment.ON_THE_GROUND) > 0;
+    if (down || line.step().phase() == Sheet.Phase.FINAL) {
+      return line.moment() == Moment.RAISED ? "Before lowering" : heading(line.moment());
+    }
+    String where = capital(places(line.places()));
+    return switch (line.step().phase()) {
+      case OPEN -> where + ": take apart";
+      case CLOSE, CHECK -> where + ": put together";
+      default -> where + ": work";
+    };
+  }
+
+  /** Whether the heading of a line, where it neither raises nor lowers, says where it is done. */
+  public static boolean headingNamesPlace(PlacedStep line) {
+    return line.moment() != Moment.BEFORE_LIFTING
+        && line.moment().compareTo(Moment.ON_THE_GROUND) <= 0
+        && line.step().phase() != Sheet.Phase.FINAL;
+  }
+
+  /** One side stays together as the pattern for the other. */
+  public static String sideBySide(int first, int last) {
+    return "Steps\u00a0%s\u2013%s on one side, then on the other".formatted(first, last);
+  }
+
+  public static String heading(Moment moment) {
+    return switch (moment) {
+      case BEFORE_LIFTING -> "Before lifting";
+      case BEFORE_MOVING -> "Before moving";
+      case ROAD_TEST -> "Road test";
+      case HAND_OVER -> "Hand-over";
+      case RE_CHECK -> "Re-check";
+      default -> "On the ground";
+    };
+  }
+
+  public static String capital(String text) {
+    int end = text.offsetByCodePoints(0, text.isEmpty() ? 0 : 1);
+    return text.substring(0, end).toUpperCase(Locale.ROOT) + text.substring(end);
+  }
+}

@@ -1,0 +1,290 @@
+package baysheet.plan.graph;
+
+import baysheet.books.Catalogue;
+import baysheet.books.Moment;
+import baysheet.books.Place;
+import baysheet.books.Procedure;
+import baysheet.books.Step;
+import baysheet.report.Located;
+import baysheet.report.Span;
+import baysheet.resolve.BoundStep;
+import baysheet.resolve.ItemAt;
+import baysheet.resolve.TaskId;
+import baysheet.sheet.Sheet;
+import baysheet.torque.ThreePoint;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * A step on its way to the sheet: at one place, not yet numbered.
+ *
+ * @param origin where the step was written that this one is, or that it puts back
+ * @param mirrored whether it was made by putting back what {@code origin} took off
+ * @param tighten fasteners that are already on and get their final torque here
+ * @param remarks words of the planner that follow the text
+ * @param minutes absent where nobody gave any
+ * @param entries what is written in here, by hand, a line for each
+ */
+public record PlannedStep(
+    TaskId task,
+    Sheet.Phase phase,
+    Span origin,
+    boolean mirrored,
+    String text,
+    List<ItemAt> undo,
+    List<ItemAt> doUp,
+    List<ItemAt> disturb,
+    List<ItemAt> tighten,
+    List<String> circuits,
+    List<BoundStep.BoundApply> apply,
+    List<Procedure.Use> uses,
+    List<String> hazards,
+    Optional<ThreePoint> minutes,
+    boolean impact,
+    Step.Seizes seizes,
+    List<String> ifStuck,
+    Optional<String> because,
+    Optional<String> good,
+    boolean hold,
+    Optional<Moment> moment,
+    List<String> entries,
+    List<String> remarks) {
+  public PlannedStep {
+    undo = List.copyOf(undo);
+    doUp = List.copyOf(doUp);
+    disturb = List.copyOf(disturb);
+    tighten = List.copyOf(tighten);
+    circuits = List.copyOf(circuits);
+    apply = List.copyOf(apply);
+    uses = List.copyOf(uses);
+    hazards = List.copyOf(hazards);
+    ifStuck = List.copyOf(ifStuck);
+    entries = List.copyOf(entries);
+    remarks = List.copyOf(remarks);
+  }
+
+  /** A step as its procedure has it. */
+  static PlannedStep written(TaskId task, Sheet.Phase phase, BoundStep bound) {
+    Step step = bound.step();
+    return new PlannedStep(
+        task,
+        phase,
+        step.at(),
+        false,
+        step.text().value(),
+        bound.undo(),
+        bound.doUp(),
+        bound.disturb(),
+        List.of(),
+        values(step.openCircuit()),
+        bound.apply(),
+        values(step.uses()),
+        values(step.hazards()),
+        step.takes().map(Located::value),
+        step.impact(),
+        step.seizes(),
+        values(step.ifStuck()),
+        step.because().map(Located::value),
+        step.good().map(Located::value),
+        step.hold(),
+        step.moment().map(Located::value),
+        values(step.measure()),
+        bound.absent().stream().map(PlanPhrases::absent).toList());
+  }
+
+  /** A step that only does items up, worded by whoever makes it. */
+  static PlannedStep puttingBack(
+      TaskId task, Span origin, String text, List<ItemAt> doUp, Optional<ThreePoint> minutes) {
+    return bare(task, Sheet.Phase.CLOSE, origin, text, doUp, List.of(), minutes);
+  }
+
+  /** A step of the planner's own: a final torque, or a gate. */
+  public static PlannedStep last(TaskId task, Span origin, String text, List<ItemAt> tighten) {
+    return bare(task, Sheet.Phase.FINAL, origin, text, List.of(), tighten, Optional.empty());
+  }
+
+  /** A check as a step, at the place where it is done; it is named as its rule is. */
+  static PlannedStep check(Place place, Catalogue.Rule rule, Catalogue.CheckStep step) {
+    return new PlannedStep(
+        new TaskId(rule.name().value(), place),
+        Sheet.Phase.CHECK,
+        rule.at(),
+        false,
+        rule.check().value(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        values(step.uses()),
+        List.of(),
+        step.takes().map(Located::value),
+        false,
+        Step.Seizes.NEVER,
+        List.of(),
+        rule.because().map(Located::value),
+        Optional.empty(),
+        rule.hold(),
+        Optional.empty(),
+        rule.needs().map(needs -> PlanPhrases.fromData(needs.value())).stream().toList(),
+        List.of());
+  }
+
+  private static PlannedStep bare(
+      TaskId task,
+      Sheet.Phase phase,
+      Span origin,
+      String text,
+      List<ItemAt> doUp,
+      List<ItemAt> tighten,
+      Optional<ThreePoint> minutes) {
+    return new PlannedStep(
+        task,
+        phase,
+        origin,
+        true,
+        text,
+        List.of(),
+        doUp,
+        List.of(),
+        tighten,
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        minutes,
+        false,
+        Step.Seizes.NEVER,
+        List.of(),
+        Optional.empty(),
+        Optional.empty(),
+        false,
+        Optional.empty(),
+        List.of(),
+        List.of());
+  }
+
+  private static <T> List<T> values(List<Located<T>> written) {
+    return written.isEmpty() ? List.of() : written.stream().map(Located::value).toList();
+  }
+
+  public Place place() {
+    return task.place();
+  }
+
+  /** Whether nothing is left for it to do once other steps do its items. */
+  boolean isIdle() {
+    return undo.isEmpty()
+        && doUp.isEmpty()
+        && disturb.isEmpty()
+        && circuits.isEmpty()
+        && apply.isEmpty();
+  }
+
+  /** The same step with tools. */
+  PlannedStep using(List<Procedure.Use> tools) {
+    return new PlannedStep(
+        task, phase, origin, mirrored, text, undo, doUp, disturb, tighten, circuits, apply, tools,
+        hazards, minutes, impact, seizes, ifStuck, because, good, hold, moment, entries, remarks);
+  }
+
+  /** The same step without an item that another step undoes or does up, saying so. */
+  PlannedStep without(ItemAt item, String remark) {
+    return new PlannedStep(
+        task,
+        phase,
+        origin,
+        mirrored,
+        text,
+        less(undo, item),
+        less(doUp, item),
+        disturb,
+        tighten,
+        circuits,
+        apply,
+        uses,
+        hazards,
+        minutes,
+        impact,
+        seizes,
+        ifStuck,
+        because,
+        good,
+        hold,
+        moment,
+        entries,
+        more(remarks, remark));
+  }
+
+  /** The same step with one more remark behind its text. */
+  PlannedStep remarking(String remark) {
+    return new PlannedStep(
+        task,
+        phase,
+        origin,
+        mirrored,
+        text,
+        undo,
+        doUp,
+        disturb,
+        tighten,
+        circuits,
+        apply,
+        uses,
+        hazards,
+        minutes,
+        impact,
+        seizes,
+        ifStuck,
+        because,
+        good,
+        hold,
+        moment,
+        entries,
+        more(remarks, remark));
+  }
+
+  /** Whether it undoes or does up something that another step would. */
+  boolean sharesWorkOf(PlannedStep other) {
+    return !Collections.disjoint(undo, other.undo) || !Collections.disjoint(doUp, other.doUp);
+  }
+
+  /** The same step, with what another warns of whose work it does as well. */
+  PlannedStep warningOf(PlannedStep other) {
+    return new PlannedStep(
+        task,
+        phase,
+        origin,
+        mirrored,
+        text,
+        undo,
+        doUp,
+        disturb,
+        tighten,
+        circuits,
+        apply,
+        uses,
+        Stream.concat(hazards.stream(), other.hazards.stream()).distinct().toList(),
+        minutes,
+        impact,
+        seizes,
+        ifStuck,
+        because,
+        good,
+        hold || other.hold,
+        moment,
+        entries,
+        remarks);
+  }
+
+  private static List<ItemAt> less(List<ItemAt> items, ItemAt item) {
+    return items.stream().filter(other -> !other.equals(item)).toList();
+  }
+
+  private static List<String> more(List<String> remarks, String remark) {
+    return Stream.concat(remarks.stream(), Stream.of(remark)).toList();
+  }
+}

@@ -1,0 +1,37 @@
+package baysheet.sheet;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A caution of this job.
+ *
+ * @param letter A, B, C …
+ * @param name its name in the catalogue
+ * @param protect ISO 7010 numbers with words: {@code M004 eye protection}
+ * @param steps the numbers of the steps it belongs to; empty for one that the vehicle brings
+ * @param onTop whether it stands in the block on top
+ * @param wholeJob whether it holds all the time, and not only at its steps
+ * @param collapsed whether it is a minor one that shares the one "also" line, because there are
+ *     many
+ * @param waivedBy who answers for leaving it out
+ */
+public record CautionLine(
+    String letter,
+    String name,
+    String signal,
+    String command,
+    String hazard,
+    String consequence,
+    List<String> protect,
+    String source,
+    List<Integer> steps,
+    boolean onTop,
+    boolean wholeJob,
+    boolean collapsed,
+    Optional<String> waivedBy) {
+  public CautionLine {
+    protect = List.copyOf(protect);
+    steps = List.copyOf(steps);
+  }
+}

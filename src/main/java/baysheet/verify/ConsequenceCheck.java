@@ -1,0 +1,247 @@
+package baysheet.verify;
+
+import baysheet.books.Catalogue;
+import baysheet.books.Moment;
+import baysheet.books.Procedure;
+import baysheet.report.Located;
+import baysheet.resolve.Bound;
+import baysheet.resolve.BoundStep;
+import baysheet.resolve.ItemAt;
+import baysheet.resolve.Resolved;
+import baysheet.resolve.Task;
+import baysheet.sheet.CautionLine;
+import baysheet.sheet.CheckLine;
+import baysheet.sheet.Sheet;
+import baysheet.sheet.TorqueLine;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/**
+ * Whether everything that follows from what a sheet's steps touch is on it: each caution at each of
+ * its steps, each check at its moment, and in front of lifting and lowering a step that leads to
+ * the checks. Shares no code with the planner.
+ */
+final class ConsequenceCheck {
+  private final Sheet sheet;
+  private final SheetIndex printed;
+  private final Resolved resolved;
+  private final TriggerIndex bringing;
+  private final Set<String> checks = new HashSet<>();
+
+  /** When the procedures' own checks are due, by their text. */
+  private final Map<String, Moment> ownChecks = new HashMap<>();
+
+  private final boolean everRaised;
+  private final List<String> faults = new ArrayList<>();
+
+  private ConsequenceCheck(
+      Sheet sheet, SheetIndex printed, Resolved resolved, TriggerIndex bringing) {
+    this.sheet = sheet;
+    this.printed = printed;
+    this.resolved = resolved;
+    this.bringing = bringing;
+    sheet.checks().forEach(check -> checks.add(check.name()));
+    for (Task task : resolved.tasks().values()) {
+      for (Procedure.Check own : task.procedure().checks()) {
+        ownChecks.putIfAbsent(own.text().value(), own.moment().value());
+      }
+    }
+    everRaised = printed.steps().stream().anyMatch(step -> holds(step.undo()));
+  }
+
+  static List<String> faults(
+      Sheet sheet, SheetIndex printed, Resolved resolved, TriggerIndex bringing) {
+    ConsequenceCheck followed = new ConsequenceCheck(sheet, printed, resolved, bringing);
+    resolved.catalogue().cautions().values().forEach(followed::warned);
+    followed.hazards();
+    resolved.catalogue().rules().values().forEach(followed::checked);
+    resolved.tasks().values().forEach(followed::ownChecks);
+    sheet.torque().forEach(followed::lookedAtAgain);
+    sheet.checks().stream().filter(check -> check.steps().isEmpty()).forEach(followed::inTime);
+    return followed.faults;
+  }
+
+  private void warned(Catalogue.Caution caution) {
+    String name = caution.name().value();
+    List<Sheet.SheetStep> steps = bringing.steps(caution.when());
+    boolean brought = !steps.isEmpty() || bringing.wholly(caution.when());
+    Optional<CautionLine> line = printed.caution(name);
+    if (brought && line.isEmpty()) {
+      faults.add("caution " + name + " is missing, and a step, a tool or a procedure brings it");
+    }
+    line.ifPresent(found -> steps.forEach(step -> lettered(found, step)));
+  }
+
+  private void lettered(CautionLine line, Sheet.SheetStep step) {
+    boolean waived = resolved.job().waive().containsKey(line.name());
+    if (waived != line.waivedBy().isPresent()) {
+      faults.add("caution " + line.name() + " is waived by nobody, or by somebody unsaid");
+    }
+    if (!waived && !step.cautions().contains(line.letter())) {
+      faults.add("step " + step.n() + " lacks the letter of caution " + line.name());
+    }
+  }
+
+  /** What a step names as its hazard, whichever step then does its work. */
+  private void hazards() {
+    for (Task task : resolved.tasks().values()) {
+      Stream.of(task.open(), task.work(), task.close())
+          .flatMap(List::stream)
+          .forEach(step -> hazards(task, step));
+    }
+  }
+
+  private void hazards(Task task, BoundStep bound) {
+    String text = bound.step().text().value();
+    for (Located<String> hazard : bound.step().hazards()) {
+      Optional<CautionLine> line = printed.caution(hazard.value());
+      if (line.isEmpty()) {
+        faults.add("caution " + hazard.value() + " is missing, and \"" + text + "\" names it");
+      }
+      List<Sheet.SheetStep> steps =
+          printed.reading(text, task.id()).stream().filter(step -> step.phase().isWork()).toList();
+      boolean waived = resolved.job().waive().containsKey(hazard.value());
+      line.filter(
+              caution ->
+                  !waived
+                      && !steps.isEmpty()
+                      && steps.stream()
+                          .noneMatch(step -> step.cautions().contains(caution.letter())))
+          .ifPresent(
+              caution -> faults.add("\"" + text + "\" lacks the letter of " + hazard.value()));
+    }
+  }
+
+  private void checked(Catalogue.Rule rule) {
+    List<Sheet.SheetStep> steps = bringing.steps(rule.when());
+    boolean evening = rule.moment().value() == Moment.EVENING_BEFORE;
+    boolean there =
+        evening
+            ? sheet.evening().contains(rule.check().value())
+            : checks.contains(rule.name().value());
+    boolean brought = !steps.isEmpty() || bringing.wholly(rule.when());
+    if (brought && !there) {
+      faults.add(
+          "check "
+              + rule.name().value()
+              + " is missing, and a step, a tool or a procedure brings it");
+    }
+  }
+
+  /** What a procedure itself asks to be checked, at each of its places. */
+  private void ownChecks(Task task) {
+    for (Procedure.Check own : task.procedure().checks()) {
+      String text = own.text().value();
+      boolean there =
+          sheet.checks().stream()
+                  .anyMatch(it -> it.text().equals(text) && it.places().contains(task.id().place()))
+              || sheet.evening().contains(text);
+      if (!there) {
+        faults.add("\"" + text + "\" is missing, a check of " + task.id());
+      }
+    }
+  }
+
+  /** What the book wants looked at again, or whatever holds a wheel that was off. */
+  private void lookedAtAgain(TorqueLine line) {
+    ItemAt item = new ItemAt(line.fastener(), line.places().get(0));
+    boolean due =
+        resolved.thing(item) instanceof Bound.OfBook book && book.values().recheck().isPresent();
+    boolean there =
+        sheet.checks().stream()
+            .filter(check -> check.moment() == Moment.RE_CHECK)
+            .anyMatch(
+                check ->
+                    check.name().equals("recheck-" + line.fastener())
+                        && check.places().containsAll(line.places()));
+    if ((due || holdsWheel(item)) && !there) {
+      faults.add("line " + line.n() + " is not looked at again after a distance");
+    }
+  }
+
+  private boolean holdsWheel(ItemAt item) {
+    return printed.steps().stream()
+        .map(Sheet.SheetStep::doUp)
+        .filter(items -> items.contains(item))
+        .flatMap(List::stream)
+        .anyMatch(other -> resolved.thing(other).isOf("wheel"));
+  }
+
+  /**
+   * A check is due at the moment that its rule or procedure says; later only where the steps that
+   * bring it come later, or where the vehicle is never up.
+   */
+  private void inTime(CheckLine check) {
+    List<Sheet.SheetStep> because =
+        printed.steps().stream().filter(step -> check.because().contains(step.n())).toList();
+    Optional<Moment> written = written(check);
+    boolean excused =
+        because.stream().anyMatch(step -> step.moment() == check.moment())
+            || (!everRaised && check.moment() == Moment.ON_THE_GROUND);
+    written
+        .filter(moment -> check.moment() != moment)
+        .filter(moment -> check.moment().compareTo(moment) < 0 || !excused)
+        .ifPresent(
+            moment ->
+                faults.add(
+                    "check \"" + check.text() + "\" is due " + moment + ", not " + check.moment()));
+    for (Sheet.SheetStep step : because) {
+      gated(check, step);
+    }
+  }
+
+  private Optional<Moment> written(CheckLine check) {
+    return Optional.ofNullable(resolved.catalogue().rules().get(check.name()))
+        .filter(rule -> rule.check().value().equals(check.text()))
+        .map(rule -> rule.moment().value())
+        .or(() -> Optional.ofNullable(ownChecks.get(check.text())));
+  }
+
+  /** Somebody who only follows the sequence comes to each check in time. */
+  private void gated(CheckLine check, Sheet.SheetStep step) {
+    int at = printed.steps().indexOf(step);
+    if (check.moment() == Moment.BEFORE_LIFTING) {
+      List<Sheet.SheetStep> before = printed.steps().subList(0, at);
+      if (before.stream().noneMatch(one -> isGate(one, Moment.BEFORE_LIFTING))) {
+        faults.add("no step before step " + step.n() + " leads to \"" + check.text() + "\"");
+      }
+    } else if (check.moment().compareTo(step.moment()) < 0) {
+      faults.add("check \"" + check.text() + "\" is due before step " + step.n());
+    } else if (check.moment().compareTo(Moment.BEFORE_LOWERING) <= 0) {
+      lowering(check, step, at);
+    }
+  }
+
+  private void lowering(CheckLine check, Sheet.SheetStep step, int at) {
+    boolean gate = false;
+    for (Sheet.SheetStep next : printed.steps().subList(at, printed.steps().size())) {
+      gate |= isGate(next, Moment.RAISED);
+      if (holds(next.doUp()) && next != step) {
+        if (!gate) {
+          faults.add(
+              "the vehicle comes down at step " + next.n() + " before \"" + check.text() + "\"");
+        }
+        return;
+      }
+    }
+  }
+
+  private static boolean isGate(Sheet.SheetStep step, Moment moment) {
+    return step.phase() == Sheet.Phase.FINAL && step.torque().isEmpty() && step.moment() == moment;
+  }
+
+  private boolean holds(List<ItemAt> items) {
+    for (ItemAt item : items) {
+      if (resolved.thing(item).isOf("support")) {
+        return true;
+      }
+    }
+    return false;
+  }
+}

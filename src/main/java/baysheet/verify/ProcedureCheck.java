@@ -1,0 +1,152 @@
+package baysheet.verify;
+
+import baysheet.books.Moment;
+import baysheet.books.Procedure;
+import baysheet.books.Step;
+import baysheet.report.Located;
+import baysheet.resolve.BoundStep;
+import baysheet.resolve.Resolved;
+import baysheet.resolve.Task;
+import baysheet.sheet.Sheet;
+import baysheet.sheet.TorqueLine;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * Whether everything that the procedures of a job write is on its sheet: their steps in their
+ * order, what they disturb set right again, their stops, their parts. Shares no code with the
+ * planner.
+ */
+final class ProcedureCheck {
+  private final Sheet sheet;
+  private final SheetIndex printed;
+  private final Resolved resolved;
+  private final List<String> faults = new ArrayList<>();
+
+  private ProcedureCheck(Sheet sheet, SheetIndex printed, Resolved resolved) {
+    this.sheet = sheet;
+    this.printed = printed;
+    this.resolved = resolved;
+  }
+
+  static List<String> faults(Sheet sheet, SheetIndex printed, Resolved resolved) {
+    ProcedureCheck complete = new ProcedureCheck(sheet, printed, resolved);
+    for (Task task : resolved.tasks().values()) {
+      complete.chain(task, Sheet.Phase.OPEN, task.open());
+      complete.chain(task, Sheet.Phase.WORK, task.work());
+      complete.chain(task, Sheet.Phase.CLOSE, task.close());
+      Stream.of(task.open(), task.work())
+          .flatMap(List::stream)
+          .forEach(step -> complete.setRight(task, step));
+    }
+    complete.parts();
+    complete.freshFasteners();
+    return complete.faults;
+  }
+
+  /** The steps of one phase of a task, in the order in which they are written. */
+  private void chain(Task task, Sheet.Phase phase, List<BoundStep> steps) {
+    int last = 0;
+    for (BoundStep step : steps) {
+      Optional<Sheet.SheetStep> found = find(task, phase, step.step().text().value(), last);
+      if (found.isEmpty()) {
+        missing(task, step);
+        continue;
+      }
+      int n = found.get().n();
+      if (step.step().moment().isEmpty()) {
+        if (n < last) {
+          faults.add("step " + n + " comes before step " + last + ", which is written first");
+        }
+        last = n;
+      }
+      if (step.step().hold() && !found.get().hold()) {
+        faults.add("step " + n + " is no hold point, and its procedure wants one");
+      }
+    }
+  }
+
+  /** The step with this text, behind step {@code last} if there are several. */
+  private Optional<Sheet.SheetStep> find(Task task, Sheet.Phase phase, String text, int last) {
+    List<Sheet.SheetStep> found = all(task, phase, text);
+    return found.stream()
+        .filter(step -> step.n() > last)
+        .findFirst()
+        .or(() -> found.stream().findFirst());
+  }
+
+  private List<Sheet.SheetStep> all(Task task, Sheet.Phase phase, String text) {
+    return printed.reading(text, task.id()).stream().filter(step -> step.phase() == phase).toList();
+  }
+
+  /** A step may be gone when it only takes off or puts on what others take off or put on. */
+  private void missing(Task task, BoundStep step) {
+    boolean evening = moment(step.step()).filter(Moment.EVENING_BEFORE::equals).isPresent();
+    boolean doesMore =
+        (step.undo().isEmpty() && step.doUp().isEmpty())
+            || !step.disturb().isEmpty()
+            || !step.step().openCircuit().isEmpty()
+            || !step.apply().isEmpty();
+    String text = step.step().text().value();
+    if (evening ? !sheet.evening().contains(text) : doesMore) {
+      faults.add("\"" + text + "\" of " + task.id() + " is not on the sheet");
+    }
+  }
+
+  private static Optional<Moment> moment(Step step) {
+    return step.moment().map(Located::value);
+  }
+
+  /** What is only disturbed has no item to go back on: its `back` has to be there as a step. */
+  private void setRight(Task task, BoundStep step) {
+    Optional<String> back = step.step().back().map(Located::value);
+    if (back.isPresent()
+        && step.undo().isEmpty()
+        && all(task, Sheet.Phase.CLOSE, back.get()).isEmpty()) {
+      faults.add("\"" + back.get() + "\" of " + task.id() + " is not on the sheet");
+    }
+  }
+
+  private void parts() {
+    Map<String, Integer> wanted = new LinkedHashMap<>();
+    for (Task task : resolved.tasks().values()) {
+      for (Procedure.Part part : task.parts()) {
+        wanted.merge(part.name().value(), part.count().value(), Integer::sum);
+      }
+    }
+    wanted.forEach(
+        (name, count) -> {
+          // A part that is a fastener of the book is counted there.
+          boolean listed =
+              sheet.parts().stream()
+                  .filter(part -> part.part().equals(name))
+                  .anyMatch(part -> part.fastener() || part.count() == count);
+          if (!listed) {
+            faults.add("the job wants " + count + " × " + name + ", and the parts list has not");
+          }
+        });
+  }
+
+  private void freshFasteners() {
+    Map<String, Integer> wanted = new LinkedHashMap<>();
+    for (TorqueLine line : sheet.torque()) {
+      if (line.reuse().equals("new")) {
+        wanted.merge(line.words(), line.count() * line.places().size(), Integer::sum);
+      }
+    }
+    wanted.forEach(
+        (words, count) -> {
+          boolean listed =
+              sheet.parts().stream()
+                  .filter(part -> part.fastener() && part.part().equalsIgnoreCase(words))
+                  .anyMatch(part -> part.count() == count);
+          if (!listed) {
+            faults.add("the job wants " + count + " new × " + words + ", and the list has not");
+          }
+        });
+  }
+}

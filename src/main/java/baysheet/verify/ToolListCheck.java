@@ -1,0 +1,163 @@
+package baysheet.verify;
+
+import baysheet.books.Catalogue;
+import baysheet.books.Fastener;
+import baysheet.books.Procedure;
+import baysheet.report.Located;
+import baysheet.resolve.Bound;
+import baysheet.resolve.BoundStep;
+import baysheet.resolve.ItemAt;
+import baysheet.resolve.Resolved;
+import baysheet.resolve.Task;
+import baysheet.resolve.TaskId;
+import baysheet.sheet.Sheet;
+import baysheet.sheet.TorqueLine;
+import baysheet.torque.Wrench;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/**
+ * Whether every tool that steps, checks and the torque table ask for is laid out, and none that the
+ * work itself asks for as one for ways out only. Shares no code with the planner.
+ */
+final class ToolListCheck {
+  private final Sheet sheet;
+  private final SheetIndex printed;
+  private final Resolved resolved;
+  private final Map<String, Sheet.ToolLine> tools = new HashMap<>();
+  private final List<String> faults = new ArrayList<>();
+
+  private ToolListCheck(Sheet sheet, SheetIndex printed, Resolved resolved) {
+    this.sheet = sheet;
+    this.printed = printed;
+    this.resolved = resolved;
+    sheet.tools().forEach(tool -> tools.put(tool.name(), tool));
+  }
+
+  static List<String> faults(Sheet sheet, SheetIndex printed, Resolved resolved) {
+    ToolListCheck laid = new ToolListCheck(sheet, printed, resolved);
+    for (Task task : resolved.tasks().values()) {
+      laid.needs(task.procedure().uses(), "procedure " + task.procedure().name().value());
+    }
+    printed.steps().forEach(laid::step);
+    resolved.catalogue().rules().values().forEach(laid::check);
+    sheet.torque().forEach(laid::line);
+    return laid.faults;
+  }
+
+  private void needs(List<Located<Procedure.Use>> uses, String what) {
+    uses.forEach(use -> needs(use.value().name(), use.value().ifStuck(), what));
+  }
+
+  private void needs(String tool, String what) {
+    needs(tool, false, what);
+  }
+
+  private void needs(String name, boolean ifStuck, String what) {
+    Sheet.ToolLine tool = tools.get(name);
+    if (tool == null) {
+      faults.add(what + " asks for " + name + ", and nobody lays it out");
+    } else if (tool.ifStuck() && !ifStuck) {
+      faults.add(what + " asks for " + name + ", stuck or not");
+    }
+  }
+
+  private void step(Sheet.SheetStep step) {
+    String what = "step " + step.n();
+    if (step.phase() == Sheet.Phase.CHECK) {
+      Catalogue.Rule rule = resolved.catalogue().rules().get(step.procedure());
+      rule.step().ifPresent(check -> needs(check.uses(), what));
+    } else if (step.phase().isWork()) {
+      Task task = resolved.tasks().get(new TaskId(step.procedure(), step.places().get(0)));
+      Stream.of(task.open(), task.work(), task.close())
+          .flatMap(List::stream)
+          .map(BoundStep::step)
+          .filter(written -> written.text().value().equals(step.text()))
+          .forEach(written -> needs(written.uses(), what));
+    }
+  }
+
+  private void check(Catalogue.Rule rule) {
+    String text = rule.check().value();
+    boolean due =
+        sheet.evening().contains(text)
+            || sheet.checks().stream()
+                .anyMatch(it -> it.name().equals(rule.name().value()) && it.text().equals(text));
+    if (due) {
+      needs(rule.uses(), "check " + rule.name().value());
+    }
+  }
+
+  /** A pen marks it, a gauge turns it on; between another square and it stands an adapter. */
+  private void line(TorqueLine line) {
+    String what = "torque line " + line.n();
+    needs("paint pen", what);
+    if (line.rideHeight()) {
+      needs("solid wheel blocks", what);
+      needs("wheel chocks", what);
+    }
+    crowFoot(line).ifPresent(tool -> needs(tool, what));
+    line.rounds().forEach(round -> round.wrench().ifPresent(wrench -> joined(line, wrench)));
+    for (TorqueLine.StageLine stage : line.stages()) {
+      if (stage instanceof TorqueLine.StageLine.Torque torque) {
+        torque.wrench().ifPresent(wrench -> joined(line, wrench));
+      } else {
+        needs("angle gauge", what);
+      }
+    }
+  }
+
+  private Optional<String> crowFoot(TorqueLine line) {
+    ItemAt item = new ItemAt(line.fastener(), line.places().get(0));
+    Fastener fastener = ((Bound.OfBook) resolved.thing(item)).values();
+    return fastener
+        .reach()
+        .filter(reach -> line.head().isPresent())
+        .map(
+            reach ->
+                "%s %s, reach %s"
+                    .formatted(reach.tool().print(), line.head().get(), reach.length().print()))
+        .map(ToolListCheck::typed);
+  }
+
+  /**
+   * A wrench goes on the line's socket, on another for the same head that is laid out, or on one of
+   * these by an adapter that is.
+   */
+  private void joined(TorqueLine line, String wrench) {
+    Optional<String> square =
+        resolved.shop().crib().wrenches().stream()
+            .map(Located::value)
+            .filter(known -> known.name().equals(wrench))
+            .map(Wrench::drive)
+            .map(drive -> drive.print())
+            .findFirst();
+    if (square.isEmpty() || line.socket().isEmpty()) {
+      return;
+    }
+    Set<String> squares = new HashSet<>(Set.of(line.socket().get().drive()));
+    sheet.sockets().stream()
+        .filter(socket -> line.head().equals(Optional.of(socket.head())))
+        .filter(socket -> socket.insert().isPresent() == line.socket().get().insert().isPresent())
+        .forEach(socket -> squares.add(socket.drive()));
+    boolean goesOn =
+        squares.contains(square.get())
+            || squares.stream()
+                .map(to -> tools.get(typed("adapter " + square.get() + " to " + to)))
+                .anyMatch(adapter -> adapter != null && !adapter.ifStuck());
+    if (!goesOn) {
+      faults.add("torque line " + line.n() + ": no socket laid out goes on wrench " + wrench);
+    }
+  }
+
+  /** As it is typed in the crib. */
+  private static String typed(String name) {
+    return name.replace('\u00a0', ' ');
+  }
+}

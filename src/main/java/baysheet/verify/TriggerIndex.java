@@ -1,0 +1,327 @@
+package baysheet.verify;
+
+import baysheet.books.Moment;
+import baysheet.books.Place;
+import baysheet.books.Procedure;
+import baysheet.books.Step;
+import baysheet.books.Trigger;
+import baysheet.books.Trigger.Condition;
+import baysheet.report.Located;
+import baysheet.resolve.ItemAt;
+import baysheet.resolve.Resolved;
+import baysheet.resolve.Task;
+import baysheet.resolve.TaskId;
+import baysheet.sheet.Sheet;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Which triggers a finished sheet meets, read from its steps and from the procedures. Shares no
+ * code with the planner.
+ */
+final class TriggerIndex {
+  private static final Set<Condition> VEHICLE =
+      EnumSet.of(Condition.TRAIT, Condition.WITHOUT, Condition.STATE, Condition.BAY);
+  private static final Set<Condition> PROCEDURES =
+      EnumSet.of(Condition.PROCEDURE, Condition.SERVES);
+
+  private final Resolved resolved;
+  private final List<Done> done = new ArrayList<>();
+
+  /** What all steps do: a trigger that asks for anything else is met by none of them. */
+  private final Names all = Names.nothing();
+
+  /** Those that the sheet has a step of, by name. */
+  private final Map<String, Procedure> procedures = new LinkedHashMap<>();
+
+  private final Set<String> traits;
+  private final Set<String> states = new HashSet<>();
+
+  TriggerIndex(SheetIndex printed, Resolved resolved) {
+    this.resolved = resolved;
+    traits = resolved.book().traits();
+    resolved.job().state().forEach(state -> states.add(state.value()));
+    Set<String> named = new HashSet<>();
+    printed.steps().forEach(step -> named.add(step.procedure()));
+    for (Task task : resolved.tasks().values()) {
+      if (named.contains(task.procedure().name().value())) {
+        procedures.put(task.id().procedure(), task.procedure());
+      }
+    }
+    for (Sheet.SheetStep step : printed.steps()) {
+      if (step.phase().isWork()) {
+        Names names = names(step);
+        done.add(new Done(step, names));
+        all.add(names);
+      } else if (isOnBlocks(step)) {
+        Names names = onBlocks();
+        done.add(new Done(step, names));
+        all.add(names);
+      }
+    }
+  }
+
+  /** A step and what it touches and with what; worked out once for all triggers. */
+  private record Done(Sheet.SheetStep step, Names names) {}
+
+  /**
+   * What is touched, how and with what, by name.
+   *
+   * @param there names by what a trigger may ask for
+   * @param impact of the steps as their procedures have them, where these can be told
+   */
+  private record Names(Map<Condition, Collection<String>> there, Collection<Boolean> impact) {
+    static Names nothing() {
+      return new Names(new EnumMap<>(Condition.class), new HashSet<>());
+    }
+
+    void add(Condition condition, Collection<String> names) {
+      there.computeIfAbsent(condition, key -> new HashSet<>()).addAll(names);
+    }
+
+    void add(Names more) {
+      more.there.forEach(this::add);
+      impact.addAll(more.impact);
+    }
+
+    boolean meetAny(List<Trigger> triggers) {
+      for (Trigger trigger : triggers) {
+        if (meet(trigger)) {
+          return true;
+        }
+      }
+      return false;
+    }
+
+    boolean meet(Trigger trigger) {
+      for (Condition condition : trigger.asked().keySet()) {
+        if (!VEHICLE.contains(condition)
+            && !meets(trigger.names(condition), there.getOrDefault(condition, Set.of()))) {
+          return false;
+        }
+      }
+      return trigger.impact().isEmpty() || impact.contains(trigger.impact().get());
+    }
+  }
+
+  /** The planner's own steps on the ground tighten, or put the vehicle on blocks and off them. */
+  private static boolean isOnBlocks(Sheet.SheetStep step) {
+    return step.phase() == Sheet.Phase.FINAL
+        && step.moment() == Moment.ON_THE_GROUND
+        && step.torque().isEmpty();
+  }
+
+  private static Names onBlocks() {
+    Names names = Names.nothing();
+    names.add(Condition.USES, List.of("solid wheel blocks", "wheel chocks"));
+    names.add(Condition.AT, List.of(Place.VEHICLE.word()));
+    names.impact.add(false);
+    return names;
+  }
+
+  private Names names(Sheet.SheetStep step) {
+    List<Step> written = WrittenSteps.of(step, procedures);
+    Names names = Names.nothing();
+    names.add(Condition.UNDO, items(step.undo()));
+    names.add(Condition.DO_UP, items(step.doUp()));
+    names.add(Condition.DISTURB, items(step.disturb()));
+    names.add(Condition.KIND, kinds(step.undo()));
+    names.add(Condition.KIND, kinds(step.disturb()));
+    names.add(Condition.DO_UP_KIND, kinds(step.doUp()));
+    names.add(Condition.RENEW_KIND, kinds(renewed(step.doUp())));
+    names.add(Condition.CIRCUIT, step.circuits());
+    names.add(Condition.APPLY, products(written));
+    names.add(Condition.USES, tools(written));
+    names.add(Condition.MEASURE, measured(written));
+    names.add(Condition.PROCEDURE, List.of(step.procedure()));
+    names.add(Condition.SERVES, roles(step.procedure()));
+    names.add(Condition.AT, places(step));
+    written.forEach(one -> names.impact.add(one.impact()));
+    return names;
+  }
+
+  /** A wheel is at its axle and on its side, and everything at the vehicle. */
+  private static List<String> places(Sheet.SheetStep step) {
+    return step.places().stream().flatMap(it -> it.outward().stream()).map(Place::word).toList();
+  }
+
+  private List<String> kinds(List<ItemAt> items) {
+    List<String> kinds = new ArrayList<>();
+    items.forEach(item -> kinds.addAll(resolved.thing(item).kinds()));
+    return kinds;
+  }
+
+  /** Those in whose place a new part goes on. */
+  private List<ItemAt> renewed(List<ItemAt> items) {
+    List<ItemAt> renewed = new ArrayList<>();
+    for (Task task : resolved.tasks().values()) {
+      items.stream().filter(task.renewed()::contains).forEach(renewed::add);
+    }
+    return renewed;
+  }
+
+  private List<String> roles(String procedure) {
+    return Optional.ofNullable(procedures.get(procedure))
+        .flatMap(one -> one.serves())
+        .map(role -> List.of(role.value()))
+        .orElse(List.of());
+  }
+
+  /** Whether one of the triggers is met by procedures as a whole. */
+  boolean wholly(List<Trigger> triggers) {
+    for (Trigger trigger : triggers) {
+      if (suits(trigger) && wholly(trigger)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** The steps that one of the triggers finds by what they touch and with what. */
+  List<Sheet.SheetStep> steps(List<Trigger> triggers) {
+    List<Trigger> asked = new ArrayList<>();
+    for (Trigger trigger : triggers) {
+      if (!asksForWhole(trigger) && suits(trigger) && all.meet(trigger)) {
+        asked.add(trigger);
+      }
+    }
+    List<Trigger> whole =
+        triggers.stream()
+            .filter(trigger -> trigger.asksForStep() || trigger.asksForProcedure())
+            .filter(trigger -> suits(trigger) && wholly(trigger))
+            .toList();
+    List<Sheet.SheetStep> found = new ArrayList<>();
+    Set<TaskId> begun = new HashSet<>();
+    for (Done one : asked.isEmpty() && whole.isEmpty() ? List.<Done>of() : done) {
+      boolean begins = begins(one.step(), begun);
+      if (one.names().meetAny(asked) || (begins && isOfAny(one.step().procedure(), whole))) {
+        found.add(one.step());
+      }
+    }
+    return found;
+  }
+
+  /** Whether a step is the first of its procedure at one of its places. */
+  private static boolean begins(Sheet.SheetStep step, Set<TaskId> begun) {
+    boolean begins = false;
+    for (Place place : step.places()) {
+      begins |= begun.add(new TaskId(step.procedure(), place));
+    }
+    return begins;
+  }
+
+  private boolean isOfAny(String procedure, List<Trigger> triggers) {
+    Procedure own = procedures.get(procedure);
+    for (Trigger trigger : triggers) {
+      if (own != null && isOf(own, trigger)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Whether a step is written for a moment after the vehicle is down. */
+  boolean waits(Sheet.SheetStep step) {
+    return WrittenSteps.of(step, procedures).stream()
+        .flatMap(one -> one.moment().stream())
+        .anyMatch(moment -> moment.value().compareTo(Moment.ON_THE_GROUND) >= 0);
+  }
+
+  private boolean suits(Trigger trigger) {
+    List<String> without = trigger.names(Condition.WITHOUT);
+    return meets(trigger.names(Condition.TRAIT), traits)
+        && meets(trigger.names(Condition.STATE), states)
+        && meets(trigger.names(Condition.BAY), List.of(resolved.bay().equipment().word()))
+        && (without.isEmpty() || !traits.containsAll(without));
+  }
+
+  /** A trigger that no single step can meet: by procedure alone, or by the vehicle alone. */
+  private static boolean asksForWhole(Trigger trigger) {
+    return asksForNothingBut(trigger, EnumSet.noneOf(Condition.class));
+  }
+
+  /** Whether it asks for procedures and the vehicle alone, and for those conditions besides. */
+  private static boolean asksForNothingBut(Trigger trigger, Set<Condition> besides) {
+    Set<Condition> asked = EnumSet.noneOf(Condition.class);
+    asked.addAll(trigger.asked().keySet());
+    asked.removeAll(VEHICLE);
+    asked.removeAll(PROCEDURES);
+    return trigger.impact().isEmpty() && besides.containsAll(asked);
+  }
+
+  /** Whether procedures of the sheet meet a trigger by their names and by the tools they name. */
+  private boolean wholly(Trigger trigger) {
+    if (!asksForNothingBut(trigger, EnumSet.of(Condition.USES))) {
+      return false;
+    }
+    for (Procedure one : procedures.values()) {
+      if (isOf(one, trigger)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private boolean isOf(Procedure procedure, Trigger trigger) {
+    String name = procedure.name().value();
+    return meets(trigger.names(Condition.PROCEDURE), List.of(name))
+        && meets(trigger.names(Condition.SERVES), roles(name))
+        && meets(trigger.names(Condition.USES), uses(procedure.uses()));
+  }
+
+  private List<String> products(List<Step> steps) {
+    List<String> products = new ArrayList<>();
+    for (Step step : steps) {
+      step.apply()
+          .forEach(
+              apply ->
+                  products.addAll(
+                      resolved.catalogue().vocabulary().product(apply.value().product())));
+    }
+    return products;
+  }
+
+  private static List<String> measured(List<Step> steps) {
+    List<String> figures = new ArrayList<>();
+    steps.forEach(step -> step.measure().forEach(figure -> figures.add(figure.value())));
+    return figures;
+  }
+
+  private List<String> tools(List<Step> steps) {
+    List<String> tools = new ArrayList<>();
+    steps.forEach(step -> tools.addAll(uses(step.uses())));
+    return tools;
+  }
+
+  private List<String> uses(List<Located<Procedure.Use>> uses) {
+    List<String> names = new ArrayList<>();
+    uses.forEach(use -> names.addAll(resolved.catalogue().vocabulary().tool(use.value().name())));
+    return names;
+  }
+
+  private static boolean meets(List<String> asked, Collection<String> there) {
+    if (asked.isEmpty()) {
+      return true;
+    }
+    for (String name : asked) {
+      if (there.contains(name)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static List<String> items(List<ItemAt> items) {
+    List<String> names = new ArrayList<>();
+    items.forEach(item -> names.add(item.item()));
+    return names;
+  }
+}

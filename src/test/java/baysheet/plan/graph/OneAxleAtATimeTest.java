@@ -1,0 +1,185 @@
+package baysheet.plan.graph;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import baysheet.plan.SmallShop;
+import baysheet.sheet.Sheet;
+import baysheet.verify.AlteredSheets;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Work at both ends of a vehicle on the floor. Wheels that stay down are chocked: so one end is
+ * lowered before the other is raised, unless some work needs both up. Common practice, no source.
+ */
+class OneAxleAtATimeTest {
+  private static final SmallShop SHOP =
+      SmallShop.empty()
+          .with(
+              "vehicles/any.yaml",
+              """
+              vehicle: any
+              name: Any
+              source: Any sheet
+              kerb-mass: 1500 kg
+              front-share: 55 %
+              fasteners:
+                wheels:
+                  roller-nut: {count: 5, thread: M12x1.5, class: "10", head: hex 19 mm, torque: 100 N·m, final: on-the-ground}
+                  deep-bolt: {count: 1, thread: M12x1.5, class: "10.9", head: hex 19 mm, torque: 100 N·m, final: ride-height}
+              """)
+          .procedure(
+              "roller-off", "at: wheel\nbehind: [raise]", "Roller off", "roller-nut", "roller")
+          .procedure("deep", "at: wheel\nbehind: [roller-off]", "Deep", "one")
+          .procedure("below", "at: vehicle\nbehind: [raise]", "Below", "two");
+
+  @Test
+  void oneEndIsDownBeforeTheOtherGoesUp() {
+    assertEquals(
+        List.of(
+            "Jack it up [front]",
+            "Deep [front-left]",
+            "Put back the vehicle on its wheels [front]",
+            "Jack it up [rear]",
+            "Deep [rear-right]",
+            "Put back the vehicle on its wheels [rear]"),
+        mainSteps(SHOP.job("floor", "deep at front-left", "deep at rear-right")));
+  }
+
+  @Test
+  void theEndOfTheFirstWorkComesFirst() {
+    assertEquals(
+        List.of(
+            "Jack it up [rear]",
+            "Deep [rear-right]",
+            "Put back the vehicle on its wheels [rear]",
+            "Jack it up [front]",
+            "Deep [front-left]",
+            "Put back the vehicle on its wheels [front]"),
+        mainSteps(SHOP.job("floor", "deep at rear-right", "deep at front-left")));
+  }
+
+  private static List<String> mainSteps(SmallShop shop) {
+    return shop.steps().stream()
+        .filter(step -> step.matches("(Jack|Deep|Put back the vehicle).*"))
+        .toList();
+  }
+
+  /** A wheel whose nuts are only snug carries the vehicle while the other end goes up. */
+  @Test
+  void wheelsAreTightBeforeTheOtherEndGoesUp() {
+    SmallShop shop = SHOP.job("floor", "deep at front", "deep at rear-right");
+    int tight = shop.at("Tighten the roller nuts [front-left, front-right]");
+    assertTrue(tight > shop.at("Put back the vehicle on its wheels [front]"));
+    assertTrue(tight < shop.at("Jack it up [rear]"), shop.steps().toString());
+  }
+
+  /** Nobody tightens a bush at ride height while the other end is still to go up. */
+  @Test
+  void rideHeightWaitsForTheLastLowering() {
+    SmallShop shop =
+        SHOP.procedure("deep", "at: wheel\nbehind: [roller-off]", "Deep", "deep-bolt", "one")
+            .job("floor", "deep at front-left", "deep at rear-right");
+    assertTrue(
+        shop.at("Tighten the deep bolt") > shop.at("Put back the vehicle on its wheels [rear]"));
+  }
+
+  @Test
+  void workThatNeedsTheWholeVehicleUpSaysSoBeforeItIsJacked() {
+    SmallShop shop = SHOP.job("floor", "below at vehicle");
+    Sheet.SheetStep first = shop.sheet().steps().get(0);
+    assertEquals("Jack it up", first.text());
+    assertTrue(first.details().contains(Sheet.BOTH_ENDS_UP), first.details().toString());
+    assertEquals(
+        List.of("both-ends-up"),
+        shop.problems().stream().map(problem -> problem.code().word()).toList());
+  }
+
+  @Test
+  void onlyOneEndUpSaysNothingOfBoth() {
+    SmallShop shop = SHOP.job("floor", "deep at front-left", "deep at rear-right");
+    assertEquals(List.of(), shop.problems());
+    assertTrue(
+        shop.sheet().steps().stream()
+            .noneMatch(step -> step.details().contains(Sheet.BOTH_ENDS_UP)));
+  }
+
+  @Test
+  void aLiftRaisesBothEndsWithoutAWord() {
+    SmallShop shop = SHOP.job("hoist", "deep at front-left", "below at vehicle");
+    assertEquals(List.of(), shop.problems());
+  }
+
+  @Test
+  void twoStandsDoForOneEndAfterTheOther() {
+    SmallShop shop = new SmallShop(SHOP.texts().replacing("shop.yaml", "count: 4", "count: 2"));
+    assertEquals(
+        List.of(), shop.job("floor", "deep at front-left", "deep at rear-right").problems());
+    List<String> codes =
+        shop.job("floor", "below at vehicle").problems().stream()
+            .map(problem -> problem.code().word())
+            .toList();
+    assertTrue(codes.contains("no-stands"), codes.toString());
+  }
+
+  /** What is looked at once while up is so at each end, or both would have to stay up for it. */
+  @Test
+  void aLookForTheWholeJobIsOneAtEachEnd() {
+    SmallShop shop =
+        SHOP.with(
+                "catalogue/more.yaml",
+                """
+                consequences:
+                  bled: {when: {undo: one}, check: Bleed, moment: raised, step: {while-off: roller, once: yes}, source: us}
+                """)
+            .job("floor", "deep at front", "deep at rear");
+    assertEquals(
+        List.of("Bleed [front]", "Bleed [rear]"),
+        shop.steps().stream().filter(step -> step.startsWith("Bleed")).toList());
+    shop.assertInOrder("Jack it up [front]", "Bleed [front]", "Jack it up [rear]", "Bleed [rear]");
+    assertEquals(List.of(), shop.problems());
+  }
+
+  @Test
+  void bothEndsUpWithoutAWordIsAFault() {
+    SmallShop shop = SHOP.job("floor", "below at vehicle");
+    Sheet sheet = shop.sheet();
+    assertEquals(List.of(), shop.faults(sheet));
+    assertTrue(!shop.faults(AlteredSheets.withoutDetails(sheet)).isEmpty());
+  }
+
+  /** Whoever raises the second end reads what the first one read. */
+  @Test
+  void eachRaisingHasItsCautions() {
+    SmallShop shop =
+        SHOP.with(
+                "catalogue/more.yaml",
+                """
+                cautions:
+                  stands: {signal: DANGER, when: {kind: support, bay: jack}, do: Use stands, hazard: it drops, consequence: it crushes, source: us}
+                  chocks: {signal: WARNING, when: {procedure: jacked}, do: Chock, hazard: it rolls, consequence: it crushes, source: us}
+                """)
+            .job("floor", "deep at front-left", "deep at rear-right");
+    assertEquals(
+        List.of(List.of("A", "B"), List.of("A", "B")),
+        shop.sheet().steps().stream()
+            .filter(step -> step.text().equals("Jack it up"))
+            .map(Sheet.SheetStep::cautions)
+            .toList());
+  }
+
+  /** Work of one procedure at both ends brings its check at each. */
+  @Test
+  void eachPlaceOfAProcedureBringsItsCheck() {
+    SmallShop shop =
+        SHOP.with(
+                "catalogue/more.yaml",
+                """
+                consequences:
+                  seen: {when: {procedure: deep}, check: See it, moment: raised, step: {}, source: us}
+                """)
+            .job("floor", "deep at front-left", "deep at rear-right");
+    shop.assertInOrder("See it [front-left]", "See it [rear-right]");
+  }
+}

@@ -1,0 +1,75 @@
+package baysheet.verify;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import baysheet.plan.CaseFolders;
+import baysheet.plan.Planner;
+import baysheet.report.Problems;
+import baysheet.resolve.Resolved;
+import baysheet.sheet.Sheet;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.FieldSource;
+
+/** What a playback finds: nothing in a plan as it was made, something in every spoilt one. */
+class PlanVerifierTest {
+  // A small sheet alone can be spoilt in some ten ways; fewer in all means that none were tried.
+  private static final int FEWEST_SPOILT = 500;
+
+  private static final List<Planned> PLANS = plans();
+
+  /** A sheet as it was made, and what from. */
+  private record Planned(String name, Resolved resolved, Sheet sheet) {
+    @Override
+    public String toString() {
+      return name;
+    }
+  }
+
+  /** All that do not end in a problem. */
+  static List<Planned> plans() {
+    List<CaseFolders.JobOf> jobs = new ArrayList<>();
+    CaseFolders.cases().forEach(folder -> jobs.add(CaseFolders.job(folder)));
+    jobs.addAll(CaseFolders.demo());
+    List<Planned> plans = new ArrayList<>();
+    for (CaseFolders.JobOf job : jobs) {
+      Resolved resolved = job.resolved();
+      Planner.plan(resolved, new Problems())
+          .ifPresent(sheet -> plans.add(new Planned(job.name(), resolved, sheet)));
+    }
+    return List.copyOf(plans);
+  }
+
+  @ParameterizedTest
+  @FieldSource("PLANS")
+  void everythingSpoiltIsFound(Planned plan) {
+    assertEquals(List.of(), PlanVerifier.faults(plan.sheet(), plan.resolved()));
+    List<String> unseen = new ArrayList<>();
+    for (Map.Entry<String, Sheet> spoilt : AlteredSheets.all(plan.sheet()).entrySet()) {
+      if (PlanVerifier.faults(spoilt.getValue(), plan.resolved()).isEmpty()) {
+        unseen.add(spoilt.getKey());
+      }
+    }
+    assertEquals(List.of(), unseen);
+  }
+
+  @Test
+  void aDoubtThatNobodyIsAskedAboutIsAmongThem() {
+    List<String> unasked =
+        PLANS.stream()
+            .flatMap(plan -> AlteredSheets.all(plan.sheet()).keySet().stream())
+            .filter(what -> what.endsWith("with nobody asked"))
+            .toList();
+    assertTrue(!unasked.isEmpty(), "no demo figure is in doubt any more");
+  }
+
+  @Test
+  void enoughIsSpoilt() {
+    int spoilt = PLANS.stream().mapToInt(plan -> AlteredSheets.all(plan.sheet()).size()).sum();
+    assertTrue(spoilt >= FEWEST_SPOILT, spoilt + " spoilt sheets");
+  }
+}
