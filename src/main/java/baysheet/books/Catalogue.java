@@ -57,6 +57,19 @@ public record Catalogue(
     public Item {
       kinds = List.copyOf(kinds);
     }
+
+    /** The entry of a garage over this one: its words, and the kinds of both. */
+    Item under(Item own) {
+      return new Item(
+          own.name,
+          own.british,
+          own.american.or(
+              () -> own.british.value().equals(british.value()) ? american : own.american),
+          Words.both(kinds, own.kinds),
+          own.back.or(() -> back),
+          own.fluid.or(() -> fluid),
+          own.at);
+    }
   }
 
   /** The four signal words of ANSI Z535.6; the first three also of ISO 3864-2. */
@@ -91,6 +104,23 @@ public record Catalogue(
     public Caution {
       when = List.copyOf(when);
       protect = List.copyOf(protect);
+    }
+
+    /** The entry of a garage over this one; it comes when this one came where it does not say. */
+    Caution under(Caution own) {
+      return own.when.isEmpty()
+          ? new Caution(
+              own.name,
+              own.signal,
+              when,
+              own.command,
+              own.hazard,
+              own.consequence,
+              own.protect,
+              own.source,
+              own.wholeJob,
+              own.at)
+          : own;
     }
   }
 
@@ -168,6 +198,13 @@ public record Catalogue(
       Span at) {
     public Qualification {
       when = List.copyOf(when);
+    }
+
+    /** The entry of a garage over this one, for the same work where it does not say. */
+    Qualification under(Qualification own) {
+      return own.when.isEmpty()
+          ? new Qualification(own.name, own.words, when, own.source, own.at)
+          : own;
     }
   }
 

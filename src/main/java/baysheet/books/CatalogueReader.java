@@ -3,6 +3,7 @@ package baysheet.books;
 import baysheet.report.Located;
 import baysheet.report.Nearest;
 import baysheet.report.Problems;
+import baysheet.torque.Treatment;
 import baysheet.yaml.Entry;
 import baysheet.yaml.MapReader;
 import baysheet.yaml.Mapping;
@@ -21,6 +22,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Reads a catalogue file, built in or the shop's own. */
 public final class CatalogueReader {
@@ -35,8 +37,16 @@ public final class CatalogueReader {
       Read.record("a caution", CatalogueReader::caution);
   private static final ValueReader<Words.Unnamed<Catalogue.State>> STATE =
       Read.record("a state", CatalogueReader::state);
-  private static final ValueReader<Words.Unnamed<Vocabulary.Supply>> SUPPLY =
-      Read.record("a tool or a product", CatalogueReader::supply);
+  private static final ValueReader<Words.Unnamed<Vocabulary.Supply>> TOOL =
+      Read.record("a tool", map -> supply(map, Optional.empty()));
+  private static final ValueReader<Treatment> ON_THREAD =
+      Words.oneOf(
+          Stream.of(Treatment.values())
+              .filter(it -> it != Treatment.NOT_STATED && it != Treatment.AS_DELIVERED)
+              .toList(),
+          Treatment::word);
+  private static final ValueReader<Words.Unnamed<Vocabulary.Supply>> PRODUCT =
+      Read.record("a product", map -> supply(map, map.optional("thread", ON_THREAD)));
   private static final ValueReader<Words.Unnamed<Catalogue.Qualification>> QUALIFICATION =
       Read.record("a qualification", CatalogueReader::qualification);
   private static final ValueReader<Catalogue.Signal> SIGNAL =
@@ -54,7 +64,11 @@ public final class CatalogueReader {
     return CATALOGUE.read(node, problems).map(Located::value);
   }
 
-  /** All of them as one; of two entries with one name the later catalogue's stands. */
+  /**
+   * All of them as one; of two entries with one name the later catalogue's stands. What rules know
+   * an entry by is never lost that way: an item keeps its kinds, and a caution or a qualification
+   * that says nothing of when it applies keeps that.
+   */
   public static Catalogue merge(List<Catalogue> catalogues) {
     Map<String, Catalogue.Item> items = new LinkedHashMap<>();
     Map<String, Catalogue.Caution> cautions = new LinkedHashMap<>();
@@ -64,12 +78,16 @@ public final class CatalogueReader {
     Map<String, Catalogue.Qualification> qualifications = new LinkedHashMap<>();
     Map<String, String> terms = new LinkedHashMap<>();
     for (Catalogue catalogue : catalogues) {
-      items.putAll(catalogue.items());
-      cautions.putAll(catalogue.cautions());
+      catalogue.items().forEach((name, item) -> items.merge(name, item, Catalogue.Item::under));
+      catalogue
+          .cautions()
+          .forEach((name, one) -> cautions.merge(name, one, Catalogue.Caution::under));
       rules.putAll(catalogue.rules());
       states.putAll(catalogue.states());
       vocabulary = vocabulary.with(catalogue.vocabulary());
-      qualifications.putAll(catalogue.qualifications());
+      catalogue
+          .qualifications()
+          .forEach((name, one) -> qualifications.merge(name, one, Catalogue.Qualification::under));
       terms.putAll(catalogue.glossary().american());
     }
     return new Catalogue(
@@ -150,18 +168,20 @@ public final class CatalogueReader {
         sentences(map, "kinds"),
         sentences(map, "fluids"),
         Words.located(map.entries("measures", Outcome::ok, Read.text())),
-        Words.named(map.entries("tools", Outcome::ok, SUPPLY)),
-        Words.named(map.entries("products", Outcome::ok, SUPPLY)));
+        Words.named(map.entries("tools", Outcome::ok, TOOL)),
+        Words.named(map.entries("products", Outcome::ok, PRODUCT)));
   }
 
   private static Map<String, Located<String>> sentences(MapReader map, String key) {
     return Words.located(map.entries(key, Read::nameOf, Read.text()));
   }
 
-  private static Optional<Words.Unnamed<Vocabulary.Supply>> supply(MapReader map) {
+  private static Optional<Words.Unnamed<Vocabulary.Supply>> supply(
+      MapReader map, Optional<Located<Treatment>> thread) {
     Optional<Located<String>> means = map.required("means", Read.text());
     List<Located<String>> like = Words.once(map.listOrOne("like", Read.text()), map.problems());
-    return map.build(() -> name -> new Vocabulary.Supply(name, means.get(), like));
+    return map.build(
+        () -> name -> new Vocabulary.Supply(name, means.get(), like, thread.map(Located::value)));
   }
 
   /** American words by British ones. */

@@ -65,6 +65,11 @@ public record Fastener(
         threads.value());
   }
 
+  /** Whether a new one goes on each time. */
+  public boolean isSingleUse() {
+    return reuse.isPresent() && !reuse.get().value();
+  }
+
   /** Whether no book gives a torque for it. */
   public boolean isUnknown() {
     return tightening.value() instanceof Tightening.Unknown;

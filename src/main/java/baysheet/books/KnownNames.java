@@ -5,13 +5,16 @@ import baysheet.report.Nearest;
 import baysheet.report.Problem;
 import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumMap;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 
@@ -89,6 +92,14 @@ public final class KnownNames {
   /** Tools and products that cautions and checks go by. */
   private final Set<String> ruling = new TreeSet<>();
 
+  /** Kinds whose renewal brings a caution or a check. */
+  private final Set<String> renewing = new TreeSet<>();
+
+  /** Items whose renewal brings a caution or a check, with what they are called. */
+  private final Map<String, String> renewable = new TreeMap<>();
+
+  private ShopFolder.Faulty faulty = ShopFolder.Faulty.NONE;
+
   private KnownNames() {
     for (Sort sort : Sort.values()) {
       names.put(sort, new TreeSet<>());
@@ -102,9 +113,8 @@ public final class KnownNames {
     folder.books().values().forEach(known::add);
     folder.procedures().values().forEach(known::add);
     known.names.get(Sort.PROCEDURE).addAll(folder.faulty().procedures());
+    known.faulty = folder.faulty();
     if (!folder.faulty().procedures().isEmpty()) {
-      known.open.add(Sort.ROLE);
-      known.open.add(Sort.PROCEDURE);
       known.open.add(Sort.FASTENER);
     }
     if (!folder.faulty().books().isEmpty()) {
@@ -132,6 +142,9 @@ public final class KnownNames {
             catalogue.cautions().values().stream().flatMap(caution -> caution.when().stream()),
             catalogue.rules().values().stream().flatMap(rule -> rule.when().stream()))
         .forEach(known::add);
+    catalogue.items().values().stream()
+        .filter(item -> item.kinds().stream().anyMatch(it -> known.renewing.contains(it.value())))
+        .forEach(item -> known.renewable.put(item.name().value(), item.british().value()));
     return known;
   }
 
@@ -141,6 +154,7 @@ public final class KnownNames {
     asked.addAll(trigger.names(Trigger.Condition.DISTURB));
     ruling.addAll(trigger.names(Trigger.Condition.USES));
     ruling.addAll(trigger.names(Trigger.Condition.APPLY));
+    renewing.addAll(trigger.names(Trigger.Condition.RENEW_KIND));
   }
 
   private void add(Catalogue.Item item) {
@@ -179,7 +193,10 @@ public final class KnownNames {
 
   /** Whether a name of this sort is known, or may be in a file that cannot be used. */
   public boolean knows(Sort sort, String name) {
-    return names.get(sort).contains(name) || open.contains(sort);
+    boolean ofProcedure = sort == Sort.PROCEDURE || sort == Sort.ROLE;
+    return names.get(sort).contains(name)
+        || open.contains(sort)
+        || (ofProcedure && faulty.mayServe(name));
   }
 
   /** Tells a name that nothing has. */
@@ -248,6 +265,28 @@ public final class KnownNames {
     near.ifPresent(fastener -> problems.add(Sentences.nearItem(item, fastener)));
   }
 
+  /**
+   * Tells a part that does not say what it renews, where it may be one whose renewal brings checks:
+   * the procedure takes such an item off, or the part is called like one.
+   */
+  public void renewal(Procedure procedure, Problems problems) {
+    Map<String, String> open = new TreeMap<>(renewable);
+    procedure.parts().stream()
+        .flatMap(part -> part.renews().stream())
+        .forEach(it -> open.remove(Step.withoutPlace(it.value())));
+    Set<String> off = new TreeSet<>();
+    procedure.steps().flatMap(step -> step.undo().stream()).forEach(it -> off.add(it.value()));
+    for (Procedure.Part part : procedure.parts()) {
+      String words = part.name().value().toLowerCase(Locale.ROOT);
+      List<String> items = new ArrayList<>(open.keySet());
+      items.removeIf(
+          it -> !off.contains(it) && !words.contains(open.get(it).toLowerCase(Locale.ROOT)));
+      if (part.renews().isEmpty() && !items.isEmpty()) {
+        problems.add(Sentences.renewsUnstated(part, items));
+      }
+    }
+  }
+
   /** Tells a role that no procedure asks for and that is a slip of the pen away from one. */
   public void role(Located<String> role, Problems problems) {
     Optional<String> near =
@@ -255,40 +294,47 @@ public final class KnownNames {
     near.ifPresent(asked -> problems.add(Sentences.nearRole(role, asked)));
   }
 
-  /** Tells a tool that is misspelt, or that cautions would not know. */
+  /** Tells a tool that is misspelt, or that no catalogue declares. */
   public void tool(Located<Procedure.Use> use, Problems problems) {
     Located<String> name = use.map(Procedure.Use::name);
     if (use.value().special()) {
       check(Sort.SPECIAL_TOOL, name, problems);
     } else {
-      free(Sort.TOOL, name, problems);
+      declared(Sort.TOOL, name, problems);
     }
   }
 
   /** Tells a figure that reads like one by which the sheet goes. */
   public void measure(Located<String> name, Problems problems) {
-    free(Sort.MEASURE, name, problems);
+    near(Sort.MEASURE, name, problems);
   }
 
-  /** Tells a product that is misspelt, or that cautions would not know. */
+  /** Tells a product that is misspelt, or that no catalogue declares. */
   public void product(Located<String> name, Problems problems) {
-    free(Sort.PRODUCT, name, problems);
+    declared(Sort.PRODUCT, name, problems);
+  }
+
+  /** What nobody has declared brings no caution and no check. */
+  private void declared(Sort sort, Located<String> name, Problems problems) {
+    if (!knows(sort, name.value()) && !near(sort, name, problems)) {
+      problems.add(Sentences.undeclared(sort.word, name));
+    }
   }
 
   /**
-   * Everyday tools and products need no declaration. But one that reads like a declared one, or
-   * holds the words of one by which cautions go, would bring no caution: it is to be declared, with
-   * what it is like.
+   * Tells a name that reads like a declared one, or holds the words of one by which cautions go: it
+   * is meant, or this one is to be declared with what it is like.
    */
-  private void free(Sort sort, Located<String> name, Problems problems) {
+  private boolean near(Sort sort, Located<String> name, Problems problems) {
     if (knows(sort, name.value())) {
-      return;
+      return false;
     }
     Optional<String> like =
         Nearest.slip(name.value(), names.get(sort)).or(() -> holding(name.value(), sort));
     if (like.isPresent()) {
       problems.add(unknown(sort, name, names.get(sort)).near(like));
     }
+    return like.isPresent();
   }
 
   private Optional<String> holding(String name, Sort sort) {

@@ -298,4 +298,27 @@ final class Sentences {
   private static String join(Collection<String> words) {
     return String.join(", ", words);
   }
+
+  /** A tool or a product that no catalogue knows. */
+  static Problem undeclared(String word, Located<String> name) {
+    return Problem.of(
+            ProblemCode.UNDECLARED,
+            name.at(),
+            "no catalogue declares the " + word + " \"" + name.value() + "\"")
+        .expecting(
+            "in the shop's catalogue %ss: {%s: {means: …}}, with \"like\" where it has the cautions"
+                    .formatted(word, name.value())
+                + " of another");
+  }
+
+  /** A part that may be one of which checks ask whether it is new. */
+  static Problem renewsUnstated(Procedure.Part part, List<String> items) {
+    return Problem.of(
+            ProblemCode.RENEWS_UNSTATED,
+            part.name().at(),
+            "the part \"" + part.name().value() + "\" does not say which item it renews")
+        .expecting(
+            "renews: %s, if it goes on there; the checks of a new one then come with it"
+                .formatted(String.join(" or ", items)));
+  }
 }

@@ -2,9 +2,11 @@ package baysheet.books;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * Everything a job can draw on: the shop, its books and procedures by name, and the catalogue (the
@@ -23,14 +25,23 @@ public final class ShopFolder {
    *
    * @param books of spec books
    * @param procedures of procedures
+   * @param procedureTexts what stands in those procedures; empty for one that cannot be read
    */
-  public record Faulty(Set<String> books, Set<String> procedures) {
+  public record Faulty(Set<String> books, Set<String> procedures, List<String> procedureTexts) {
     /** Every file can be used. */
-    public static final Faulty NONE = new Faulty(Set.of(), Set.of());
+    public static final Faulty NONE = new Faulty(Set.of(), Set.of(), List.of());
 
     public Faulty {
       books = Set.copyOf(books);
       procedures = Set.copyOf(procedures);
+      procedureTexts = List.copyOf(procedureTexts);
+    }
+
+    /** Whether a procedure with errors has this name, or may serve it as a role. */
+    public boolean mayServe(String name) {
+      Pattern word = Pattern.compile("(?<![\\w-])" + Pattern.quote(name) + "(?![\\w-])");
+      return procedures.contains(name)
+          || procedureTexts.stream().anyMatch(it -> it.isEmpty() || word.matcher(it).find());
     }
   }
 

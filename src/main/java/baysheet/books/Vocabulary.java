@@ -1,6 +1,7 @@
 package baysheet.books;
 
 import baysheet.report.Located;
+import baysheet.torque.Treatment;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
@@ -8,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -33,10 +35,21 @@ public record Vocabulary(
    *
    * @param means what it is, one sentence
    * @param like others whose cautions and checks it brings as well
+   * @param thread what a thread is with this product on it; dry for one that leaves nothing
    */
-  public record Supply(Located<String> name, Located<String> means, List<Located<String>> like) {
+  public record Supply(
+      Located<String> name,
+      Located<String> means,
+      List<Located<String>> like,
+      Optional<Treatment> thread) {
     public Supply {
       like = List.copyOf(like);
+    }
+
+    /** The entry of a garage over this one: it is still like what this one is like. */
+    Supply under(Supply own) {
+      return new Supply(
+          own.name, own.means, Words.both(like, own.like), own.thread.or(() -> thread));
     }
   }
 
@@ -64,8 +77,14 @@ public record Vocabulary(
         joined(kinds, more.kinds),
         joined(fluids, more.fluids),
         joined(measures, more.measures),
-        joined(tools, more.tools),
-        joined(products, more.products));
+        over(tools, more.tools),
+        over(products, more.products));
+  }
+
+  private static Map<String, Supply> over(Map<String, Supply> lower, Map<String, Supply> upper) {
+    Map<String, Supply> all = new LinkedHashMap<>(lower);
+    upper.forEach((name, own) -> all.merge(name, own, Supply::under));
+    return all;
   }
 
   private static <T> Map<String, T> joined(Map<String, T> lower, Map<String, T> upper) {
@@ -82,6 +101,17 @@ public record Vocabulary(
   /** A product's name, and the names of those that it is like. */
   public Collection<String> product(String name) {
     return family(name, products);
+  }
+
+  /**
+   * What a thread is with a product on it: by its own declaration, else by that of the first that
+   * it is like; empty where none of them says.
+   */
+  public Optional<Treatment> onThread(String product) {
+    return product(product).stream()
+        .flatMap(it -> Optional.ofNullable(products.get(it)).stream())
+        .flatMap(it -> it.thread().stream())
+        .findFirst();
   }
 
   private static Set<String> family(String name, Map<String, Supply> supplies) {

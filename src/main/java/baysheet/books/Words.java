@@ -8,6 +8,7 @@ import baysheet.yaml.Outcome;
 import baysheet.yaml.Read;
 import baysheet.yaml.Sequence;
 import baysheet.yaml.ValueReader;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,6 +30,15 @@ final class Words {
 
   static ValueReader<Moment> moment() {
     return oneOf(List.of(Moment.values()), Moment::word);
+  }
+
+  /** The names of one list, then those of another that it does not have. */
+  static List<Located<String>> both(List<Located<String>> one, List<Located<String>> other) {
+    List<Located<String>> both = new ArrayList<>(one);
+    other.stream()
+        .filter(name -> one.stream().noneMatch(it -> it.value().equals(name.value())))
+        .forEach(both::add);
+    return List.copyOf(both);
   }
 
   /** What a garage calls a bay, a person or a job: {@code 1}, {@code floor}, {@code T1}. */

@@ -40,7 +40,10 @@ final class BenchOptions {
           "Such as 10.9, \"grade 5\" or A2-70; gives the share of the proof load.");
 
   private final OptionSpec head =
-      text("--head", "HEAD", "Such as \"hex 18 mm\"; is compared with the thread.");
+      text(
+          "--head",
+          "HEAD",
+          "Such as \"hex 18 mm\"; is compared with the thread, and with the sockets of --shop.");
 
   private final OptionSpec friction =
       text(
@@ -167,7 +170,7 @@ final class BenchOptions {
     refuse(typed, band, toleranced, "the value has a tolerance of its own");
     needs(typed, strength, isGiven(thread), "--thread");
     needs(typed, friction, isGiven(thread), "--thread");
-    needs(typed, head, isGiven(thread), "--thread");
+    needs(typed, head, isGiven(thread) || isGiven(folder), "--thread or --shop");
     boolean compared = isGiven(thread) && isGiven(strength) && !isGiven(friction);
     needs(typed, treatment, compared || isGiven(used), "--used, or --thread and --class");
     needs(typed, angle, isGiven(reach), "the --reach of the extension");

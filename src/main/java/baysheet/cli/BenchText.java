@@ -41,7 +41,7 @@ final class BenchText {
     bench.accuracy().ifPresent(this::accuracy);
     bench.joint().ifPresent(this::joint);
     rows.rows("note", notes);
-    bench.warnings().forEach(warning -> rows.row("warning", warning.text()));
+    bench.warnings().forEach(it -> rows.row(it.code().severity().word(), it.text()));
     rows.row("", "This is arithmetic on what was typed; it does not say that the value is right.");
     return rows.print();
   }

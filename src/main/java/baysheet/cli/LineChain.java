@@ -67,7 +67,7 @@ final class LineChain {
     }
     rows.row("plausible", fastener.plausibility().sentence());
     acrossFlats();
-    line.warnings().forEach(warning -> rows.row("warning", warning.text()));
+    line.warnings().forEach(it -> rows.row(it.code().severity().word(), it.text()));
     return rows.print();
   }
 

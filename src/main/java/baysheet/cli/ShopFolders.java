@@ -107,7 +107,8 @@ final class ShopFolders {
             procedure -> procedure.name().value(),
             problems);
     Optional<Catalogue> catalogue = catalogue(root.resolve("catalogue"), problems);
-    ShopFolder.Faulty faulty = new ShopFolder.Faulty(books.faulty, procedures.faulty);
+    ShopFolder.Faulty faulty =
+        new ShopFolder.Faulty(books.faulty, procedures.faulty, procedures.texts);
     return shop.flatMap(
             found ->
                 catalogue.map(
@@ -137,13 +138,16 @@ final class ShopFolders {
   }
 
   /** What the files of a folder hold by name, and the names of those with errors. */
-  private record Named<T>(Map<String, T> sound, Set<String> faulty) {}
+  private record Named<T>(Map<String, T> sound, Set<String> faulty, List<String> texts) {}
 
   private <T> Named<T> all(
       Path folder, NamedReader<T> reader, Function<T, String> name, Problems problems) {
-    Named<T> found = new Named<>(new LinkedHashMap<>(), new LinkedHashSet<>());
+    Named<T> found = new Named<>(new LinkedHashMap<>(), new LinkedHashSet<>(), new ArrayList<>());
     FolderListing listing = FolderListing.ofOptional(folder, problems);
-    listing.unread().forEach(file -> found.faulty.add(YamlFiles.stem(file)));
+    for (Path file : listing.unread()) {
+      found.faulty.add(YamlFiles.stem(file));
+      found.texts.add("");
+    }
     List<Path> files = listing.files();
     List<Outcome<T>> outcomes = atOnce(files, file -> outcome(file, reader));
     for (int i = 0; i < files.size(); i++) {
@@ -152,6 +156,7 @@ final class ShopFolders {
       value.ifPresent(it -> found.sound.put(name.apply(it), it));
       if (value.isEmpty()) {
         found.faulty.add(YamlFiles.name(files.get(i)));
+        outcomes.get(i).problems().all().forEach(it -> found.texts.add(it.at().source().text()));
       }
     }
     return found;

@@ -1,7 +1,10 @@
 package baysheet.cli;
 
+import baysheet.books.Fastener;
+import baysheet.books.FastenerText;
 import baysheet.books.Shop;
 import baysheet.layout.Fonts;
+import baysheet.plan.content.SocketRack;
 import baysheet.record.BenchTorque;
 import baysheet.record.BenchTorque.BandSource;
 import baysheet.record.BenchTorque.BenchStage;
@@ -11,13 +14,17 @@ import baysheet.report.Located;
 import baysheet.report.Nearest;
 import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
+import baysheet.report.Source;
+import baysheet.report.Span;
 import baysheet.sheet.TorqueLine;
 import baysheet.torque.AcrossFlats;
 import baysheet.torque.Band;
 import baysheet.torque.Friction;
+import baysheet.torque.Head;
 import baysheet.torque.Plausibility;
 import baysheet.torque.Quantity;
 import baysheet.torque.Reach;
+import baysheet.torque.SocketFit;
 import baysheet.torque.Stage;
 import baysheet.torque.StrengthClass;
 import baysheet.torque.Target;
@@ -41,6 +48,12 @@ import picocli.CommandLine.Model.CommandSpec;
 final class TorqueCommand implements Callable<Integer> {
   private static final Quantity USUAL_BAND = Quantity.of("5", Unit.PERCENT);
   private static final int USUAL_MONTHS = 12;
+  private static final String SOCKETS =
+      "the wrench is chosen with the shop's sockets for this head, as for a fastener that no impact"
+          + " wrench undoes";
+  private static final String NO_SOCKETS =
+      "the shop's sockets were not looked at: a sheet may name another wrench, whose drive takes"
+          + " the socket; give --head, such as \"hex 19 mm\"";
 
   private final Console console;
   private final Supplier<LocalDate> today;
@@ -93,13 +106,21 @@ final class TorqueCommand implements Callable<Integer> {
     LocalDate when = options.day(typed).orElseGet(today);
     List<Wrench> wrenches = wrenches(typed, shop, when);
     int months = shop.map(Shop::calibrationMonths).orElse(USUAL_MONTHS);
+    Optional<SocketRack> rack = rack(typed, stages, shop);
     // A figure in doubt is asked about: nothing lies ready to be set.
     Optional<Chooser> chooser =
         joining.plausibility().isDoubtful()
             ? Optional.empty()
             : Optional.of(
                 (target, accepted) ->
-                    WrenchChoice.choose(target, accepted, extension, wrenches, when, months));
+                    WrenchChoice.choose(
+                        target,
+                        accepted,
+                        extension,
+                        wrenches,
+                        it -> rack.map(all -> all.fit(it, target)).orElse(SocketFit.NONE_NEEDED),
+                        when,
+                        months));
     List<BenchStage> worked =
         stages.stages().stream().map(it -> stage(typed, it, shop, chooser)).toList();
     return new BenchTorque(
@@ -108,7 +129,40 @@ final class TorqueCommand implements Callable<Integer> {
         extension,
         options.own().given() ? Optional.of(options.own().accuracy(typed)) : Optional.empty(),
         joining.joint(),
+        rack.isPresent(),
         warnings(typed, joining));
+  }
+
+  /** The shop's sockets for the head; none where no head was given, or a wrench is described. */
+  private Optional<SocketRack> rack(Typed typed, Tightening.Stages stages, Optional<Shop> shop) {
+    Optional<Head> turned = options.own().given() ? Optional.empty() : options.head(typed);
+    return shop.flatMap(
+        it -> turned.map(head -> new SocketRack(it, fastener(typed, stages, head))));
+  }
+
+  /** What was typed, as a set of one. */
+  private Fastener fastener(Typed typed, Tightening.Stages stages, Head head) {
+    Span here = new Source("the command line", "").whole();
+    return new FastenerText(
+            Optional.of(new Located<>(1, here)),
+            options.thread(typed).map(it -> new Located<>(it, here)),
+            options.strength(typed).map(it -> new Located<>(it, here)),
+            Optional.of(new Located<>(head, here)),
+            Optional.of(new Located<>(stages, here)),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.of(new Located<>(options.treatment(typed), here)),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            options.reach(typed).map(it -> new Located<>(it, here)),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            here)
+        .complete(new Located<>("fastener", here))
+        .orElseThrow();
   }
 
   /** How a wrench is chosen for a torque and its band. */
@@ -217,11 +271,15 @@ final class TorqueCommand implements Callable<Integer> {
   }
 
   private List<String> notes(Typed typed) {
+    List<String> notes = new ArrayList<>();
     Optional<Thread> cut = options.thread(typed);
-    return options
+    options
         .head(typed)
         .flatMap(turned -> cut.flatMap(it -> AcrossFlats.note(it, turned)))
-        .map(List::of)
-        .orElseGet(List::of);
+        .ifPresent(notes::add);
+    if (options.shop().isPresent() && !options.own().given()) {
+      notes.add(options.head(typed).isPresent() ? SOCKETS : NO_SOCKETS);
+    }
+    return notes;
   }
 }

@@ -17,12 +17,14 @@ import baysheet.plan.content.ToolList;
 import baysheet.plan.content.TorqueTable;
 import baysheet.plan.content.WrenchSelector;
 import baysheet.plan.graph.CycleFinder;
+import baysheet.plan.graph.Lifting;
 import baysheet.plan.graph.PhaseAssigner;
 import baysheet.plan.graph.PlacedStep;
 import baysheet.plan.graph.ProcedureRule;
 import baysheet.plan.graph.RaisingOrder;
 import baysheet.plan.graph.StepGraph;
 import baysheet.plan.graph.StepSequence;
+import baysheet.report.Nearest;
 import baysheet.report.Problem;
 import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
@@ -113,16 +115,24 @@ public final class Planner {
       problems.add(unproven(resolved));
     }
     if (order.together()) {
-      problems.add(bothEndsUp(resolved));
+      problems.add(bothEndsUp(resolved, order.graph()));
     }
   }
 
-  private static Problem bothEndsUp(Resolved resolved) {
+  private static Problem bothEndsUp(Resolved resolved, StepGraph graph) {
+    String raising =
+        graph.drafts().stream()
+            .filter(step -> Lifting.raises(resolved, step))
+            .map(step -> step.task().toString())
+            .distinct()
+            .collect(Collectors.joining(" and "));
     return Problem.of(
             ProblemCode.BOTH_ENDS_UP,
             resolved.job().work().get(0).at(),
-            "this job needs both axles on stands at the same time, and no wheel can be chocked")
-        .expecting("a bay with a lift, or the work on each axle in a job of its own")
+            "the works of this job need "
+                + raising
+                + " at the same time, and no wheel can be chocked")
+        .expecting("a bay with a lift, or a job file of its own for the work at each end")
         .seeAlso("bay", resolved.bay().name().at());
   }
 
@@ -141,16 +151,17 @@ public final class Planner {
         wishes.stream()
             .map(
                 wish ->
-                    "%s wants \"%s\" before \"%s\""
+                    "%s needs \"%s\" before \"%s\""
                         .formatted(wish.task(), wish.earlier().text(), wish.later().text()))
-            .collect(Collectors.joining("; "));
+            .collect(Collectors.joining(", and "));
     Problem problem =
         Problem.of(
                 ProblemCode.ORDER_LOOP,
                 resolved.job().work().get(0).at(),
-                "no order of steps suits all procedures of this job: " + written)
+                "the steps of this job contradict each other: " + written)
             .expecting(
-                "one order in all these procedures, no \"after\" against it, or the works in two job"
+                "the same order in these procedures: change the order of the steps in one of them,"
+                    + " delete the \"after\" or \"before\" that contradicts it, or write two job"
                     + " files");
     for (CycleFinder.Wish wish : wishes) {
       problem = problem.seeAlso(wish.earlier().task().procedure(), wish.earlier().origin());
@@ -164,6 +175,26 @@ public final class Planner {
         .add();
   }
 
+  /** A waiver of what the job does not bring is meant for another caution, or for another job. */
+  private static void waivers(Resolved resolved, List<CautionLine> cautions, Problems problems) {
+    List<String> brought = cautions.stream().map(CautionLine::name).sorted().toList();
+    resolved
+        .job()
+        .waive()
+        .forEach(
+            (name, who) -> {
+              if (!brought.contains(name)) {
+                problems.add(
+                    Problem.of(
+                            ProblemCode.WAIVE_UNUSED,
+                            who.at(),
+                            "this job does not bring the caution \"" + name + "\"")
+                        .expecting("one of " + String.join(", ", brought))
+                        .near(Nearest.of(name, brought)));
+              }
+            });
+  }
+
   private static TracedPlan sheet(
       Resolved resolved, StepGraph graph, List<PlacedStep> lines, Problems problems) {
     WrenchSelector selector = new WrenchSelector(resolved, lines);
@@ -171,6 +202,7 @@ public final class Planner {
     List<TorqueTable.Selected> selected = TorqueTable.of(resolved, lines, selector, needs);
     List<TorqueLine> torque = selected.stream().map(TorqueTable.Selected::line).toList();
     List<CautionLine> cautions = new Cautions(resolved, lines).all();
+    waivers(resolved, cautions, problems);
     List<CheckLine> checks = new Checks(resolved, lines, torque).all();
     List<Sheet.Support> support = SupportCheck.of(resolved, lines, problems);
     List<Sheet.SocketLine> sockets = needs.all();
@@ -182,7 +214,7 @@ public final class Planner {
         new Sheet(
             Headings.of(resolved),
             QualificationCheck.of(
-                resolved, lines, new HoldPoints(resolved, lines, torque), problems),
+                resolved, lines, new HoldPoints(resolved, lines, torque), checks, problems),
             cautions,
             evening,
             new StepBuilder(resolved, lines, torque, cautions, support).sections(),

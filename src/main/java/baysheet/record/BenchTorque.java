@@ -29,6 +29,7 @@ import java.util.OptionalDouble;
  * @param reach the extension, if any
  * @param accuracy the deviation of a wrench that was described, if one was
  * @param joint thread and class, where a thread was given
+ * @param sockets whether the shop's sockets were looked at
  * @param warnings what to think about before using the figure
  */
 public record BenchTorque(
@@ -37,6 +38,7 @@ public record BenchTorque(
     Optional<Reach> reach,
     Optional<Accuracy> accuracy,
     Optional<Joint> joint,
+    boolean sockets,
     List<Warning> warnings) {
   private static final int FORMAT = 1;
   private static final List<Unit> COMMON =
@@ -151,6 +153,7 @@ public record BenchTorque(
     if (joint.isPresent()) {
       joint(json, joint.get());
     }
+    json.truth("socketsLookedAt", sockets);
     json.list("warnings", warnings, it -> json.object(() -> warning(json, it)));
   }
 
@@ -243,6 +246,7 @@ public record BenchTorque(
 
   private static void warning(Json json, Warning warning) throws IOException {
     json.text("code", warning.code().word());
+    json.text("severity", warning.code().severity().word());
     json.text("text", warning.text());
   }
 

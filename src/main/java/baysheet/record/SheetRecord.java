@@ -106,6 +106,7 @@ public final class SheetRecord {
           json.numbers("steps", work.steps());
           json.object("by", () -> holder(work.by()));
           json.numbers("holds", work.holds());
+          json.texts("checks", work.checks());
           json.list("second", work.second(), it -> json.object(() -> holder(it)));
         });
   }

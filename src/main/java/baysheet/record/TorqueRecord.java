@@ -109,6 +109,7 @@ final class TorqueRecord {
     json.object(
         () -> {
           json.text("code", warning.code().word());
+          json.text("severity", warning.code().severity().word());
           json.text("text", warning.text());
         });
   }

@@ -44,7 +44,7 @@ public enum ProblemCode {
   EMPTY_FILE,
   EMPTY_TRIGGER,
   EMPTY_VALUE,
-  HIGH_TORQUE(Severity.WARNING),
+  HIGH_TORQUE(Severity.NOTE),
   IGNORED_FILE(Severity.WARNING),
   IN_TWO_FILES,
   KEY_NOT_TEXT,
@@ -99,6 +99,7 @@ public enum ProblemCode {
   PLACE_UNCLEAR,
   POINT_OR_THOUSANDS,
   QUALIFIED_UNUSED,
+  RENEWS_UNSTATED(Severity.WARNING),
   RESERVED_NUMBER,
   RIGHT_TO_LEFT,
   SAME_PERSON,
@@ -120,6 +121,7 @@ public enum ProblemCode {
   TOOL_FAULT,
   UNCLOSED_BRACKET,
   UNCLOSED_QUOTE,
+  UNDECLARED(Severity.WARNING),
   UNEXPECTED_FILE,
   UNKNOWN_BAY,
   UNKNOWN_BOOK,
@@ -143,6 +145,7 @@ public enum ProblemCode {
   UNKNOWN_TRAIT,
   UNPRINTABLE_PAGE,
   UNUSED_BACK(Severity.WARNING),
+  WAIVE_UNUSED,
   WORK_TWICE,
   WRENCH(Severity.WARNING),
   WRONG_MOMENT,
@@ -164,7 +167,14 @@ public enum ProblemCode {
     /** The job gets no sheet. */
     ERROR,
     /** The job gets its sheet, and the person who prints it should know. */
-    WARNING
+    WARNING,
+    /** Nothing is in doubt; one comparison with the source is asked for. */
+    NOTE;
+
+    /** As printed before the sentence. */
+    public String word() {
+      return name().toLowerCase(Locale.ROOT);
+    }
   }
 
   /** The code of a word such as {@code unknown-key}. */

@@ -9,7 +9,6 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -17,9 +16,9 @@ import java.util.Optional;
  *
  * <pre>{@code
  * {"format": 1,
- *  "problems": [{"code", "severity": "error" | "warning", "at", "what", "expected"?, "line"?, "nearest"?,
+ *  "problems": [{"code", "severity": "error" | "warning" | "note", "at", "what", "expected"?, "line"?, "nearest"?,
  *                "related": [{"word", "at"}]}],
- *  "errors", "warnings", "files", "consequence"}
+ *  "errors", "warnings", "notes", "files", "consequence"}
  * at: {"file", "line", "column", "endLine", "endColumn"}
  * }</pre>
  *
@@ -63,6 +62,7 @@ public final class ProblemJson {
     json.writeEndArray();
     json.writeNumberField("errors", summary.errors());
     json.writeNumberField("warnings", summary.warnings());
+    json.writeNumberField("notes", summary.notes());
     json.writeNumberField("files", summary.files());
     json.writeStringField("consequence", summary.consequence());
     json.writeEndObject();
@@ -71,7 +71,7 @@ public final class ProblemJson {
   private void problem(Problem problem) throws IOException {
     json.writeStartObject();
     json.writeStringField("code", problem.code().word());
-    json.writeStringField("severity", problem.code().severity().name().toLowerCase(Locale.ROOT));
+    json.writeStringField("severity", problem.code().severity().word());
     place(problem.at());
     json.writeStringField("what", TerminalText.plainSpaces(problem.what()));
     optional("expected", problem.expected());

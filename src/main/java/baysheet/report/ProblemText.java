@@ -82,7 +82,7 @@ public final class ProblemText {
   }
 
   private void problem(Problem problem, List<String> lines) {
-    String severity = problem.code().severity().name().toLowerCase(Locale.ROOT);
+    String severity = problem.code().severity().word();
     String first = problem.at() + ": " + severity + ": " + sentence(problem.what());
     out.append(emphasized(TerminalText.safe(first))).append('\n');
     written(problem.at(), lines).ifPresent(line -> note("You wrote: " + line));

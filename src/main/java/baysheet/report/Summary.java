@@ -1,5 +1,7 @@
 package baysheet.report;
 
+import baysheet.report.ProblemCode.Severity;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 
@@ -8,37 +10,55 @@ import java.util.Objects;
  *
  * @param errors how many problems stop a job
  * @param warnings how many are only said
+ * @param notes how many ask for a comparison only
  * @param files in how many files they stand
  * @param consequence what follows, in words; may be empty
  */
-public record Summary(int errors, int warnings, int files, String consequence) {
+public record Summary(int errors, int warnings, int notes, int files, String consequence) {
   public Summary {
     Objects.requireNonNull(consequence);
-    if (errors < 0 || warnings < 0 || files < 0) {
-      throw new IllegalArgumentException(errors + " errors, " + warnings + ", in " + files);
+    if (errors < 0 || warnings < 0 || notes < 0 || files < 0) {
+      throw new IllegalArgumentException(
+          errors + " errors, " + warnings + ", " + notes + ", in " + files);
     }
   }
 
   /** Counts these problems. */
   public static Summary of(List<Problem> problems, String consequence) {
-    int errors = (int) problems.stream().filter(Problem::isError).count();
     int files =
         (int) problems.stream().map(problem -> problem.at().source().name()).distinct().count();
-    return new Summary(errors, problems.size() - errors, files, consequence);
+    return new Summary(
+        count(problems, Severity.ERROR),
+        count(problems, Severity.WARNING),
+        count(problems, Severity.NOTE),
+        files,
+        consequence);
+  }
+
+  private static int count(List<Problem> problems, Severity severity) {
+    return (int) problems.stream().filter(it -> it.code().severity() == severity).count();
   }
 
   /** {@code 2 errors and 1 warning in 1 file: no sheet was written.}. */
   public String line() {
     String counted =
-        errors + warnings == 0 ? "no problems" : counts() + " in " + count(files, "file");
+        errors + warnings + notes == 0 ? "no problems" : counts() + " in " + count(files, "file");
     return (consequence.isEmpty() ? counted : counted + ": " + consequence) + ".";
   }
 
   private String counts() {
-    if (errors == 0 || warnings == 0) {
-      return errors == 0 ? count(warnings, "warning") : count(errors, "error");
+    List<String> counts = new ArrayList<>();
+    counted(errors, "error", counts);
+    counted(warnings, "warning", counts);
+    counted(notes, "note", counts);
+    String last = counts.remove(counts.size() - 1);
+    return counts.isEmpty() ? last : String.join(", ", counts) + " and " + last;
+  }
+
+  private static void counted(int number, String noun, List<String> counts) {
+    if (number > 0) {
+      counts.add(count(number, noun));
     }
-    return count(errors, "error") + " and " + count(warnings, "warning");
   }
 
   private static String count(int number, String noun) {

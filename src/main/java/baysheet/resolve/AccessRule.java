@@ -247,11 +247,14 @@ final class AccessRule {
     }
   }
 
-  /** A file with errors may be the procedure; or serve this role, if the name is not a slip. */
+  /**
+   * A file with errors may be the procedure; or serve this role, if it has the name anywhere and
+   * the name is not a slip.
+   */
   private boolean isInFaultyFile(Located<String> name) {
-    Set<String> faulty = folder.faulty().procedures();
-    return faulty.contains(name.value())
-        || !faulty.isEmpty() && folder.names().noProcedure(name).nearest().isEmpty();
+    return folder.faulty().procedures().contains(name.value())
+        || folder.faulty().mayServe(name.value())
+            && folder.names().noProcedure(name).nearest().isEmpty();
   }
 
   private boolean isPossible(Procedure procedure) {

@@ -50,6 +50,7 @@ final class NameRule {
     procedure.before().forEach(this::procedure);
     procedure.uses().forEach(use -> known.tool(use, problems));
     procedure.parts().stream().flatMap(part -> part.renews().stream()).forEach(this::item);
+    known.renewal(procedure, problems);
     applicability(procedure.applicability());
     all(Sort.QUALIFICATION, procedure.qualifications());
     procedure.steps().forEach(this::check);

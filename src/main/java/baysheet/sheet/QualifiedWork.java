@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param steps their numbers
  * @param by who does them
  * @param holds those at which somebody looks who is certified as well
+ * @param checks held checks that only its steps bring: who does the steps does them too
  * @param second who may look; none where nothing is held
  */
 public record QualifiedWork(
@@ -20,10 +21,12 @@ public record QualifiedWork(
     List<Integer> steps,
     Holder by,
     List<Integer> holds,
+    List<String> checks,
     List<Holder> second) {
   public QualifiedWork {
     steps = List.copyOf(steps);
     holds = List.copyOf(holds);
+    checks = List.copyOf(checks);
     second = List.copyOf(second);
   }
 

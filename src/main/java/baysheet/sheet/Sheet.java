@@ -48,8 +48,8 @@ public record Sheet(
     List<String> sources) {
   /** At each step that raises a vehicle of which no wheel stays on the floor. */
   public static final String BOTH_ENDS_UP =
-      "both axles will be on stands and no wheel chocked: work on a level floor; nobody goes under until"
-          + " all stands are tested";
+      "no wheel stays on the floor, so none can be chocked: use a level floor, and let nobody go under"
+          + " the vehicle before all stands are tested";
 
   public Sheet {
     Objects.requireNonNull(heading);

@@ -10,22 +10,30 @@ final class QualifiedWords {
   /** {@code High voltage, steps 3–7: only I. Quillow (T1), certificate …. Hold point 7: …}. */
   static String sentence(QualifiedWork work) {
     String hands =
-        "%s, %s: only %s."
+        "%s, %s%s: only %s."
             .formatted(
                 Phrases.capital(work.words()),
                 Phrases.counted("step", work.steps()),
+                work.checks().isEmpty() ? "" : " and " + checks(work),
                 holder(work.by()));
-    return work.holds().isEmpty()
-        ? hands
-        : "%s Hold point%s%s%s: %s."
-            .formatted(
-                hands,
-                work.holds().size() == 1 ? "" : "s",
-                Phrases.NBSP,
-                Phrases.ranges(work.holds()),
-                work.second().stream()
-                    .map(QualifiedWords::holder)
-                    .collect(Collectors.joining(" or ")));
+    return work.second().isEmpty() ? hands : hands + " " + seen(work) + ": " + second(work) + ".";
+  }
+
+  private static String checks(QualifiedWork work) {
+    return (work.checks().size() == 1 ? "the check " : "the checks ")
+        + work.checks().stream().map(text -> "“" + text + "”").collect(Collectors.joining(" and "));
+  }
+
+  private static String seen(QualifiedWork work) {
+    int holds = work.holds().size();
+    return holds == 0
+        ? "Second person at these checks"
+        : "Hold point%s%s%s"
+            .formatted(holds == 1 ? "" : "s", Phrases.NBSP, Phrases.ranges(work.holds()));
+  }
+
+  private static String second(QualifiedWork work) {
+    return work.second().stream().map(QualifiedWords::holder).collect(Collectors.joining(" or "));
   }
 
   private static String holder(QualifiedWork.Holder holder) {

@@ -67,6 +67,7 @@ public record TorqueTableText(
       List<BoxText> snug,
       List<BoxText> marks,
       List<String> warnings,
+      List<String> notes,
       boolean borrow,
       boolean ask,
       boolean rideHeight,
@@ -78,6 +79,7 @@ public record TorqueTableText(
       snug = List.copyOf(snug);
       marks = List.copyOf(marks);
       warnings = List.copyOf(warnings);
+      notes = List.copyOf(notes);
     }
   }
 

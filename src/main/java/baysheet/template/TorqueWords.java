@@ -1,6 +1,7 @@
 package baysheet.template;
 
 import baysheet.books.Moment;
+import baysheet.report.ProblemCode;
 import baysheet.sheet.TorqueLine;
 import baysheet.sheet.TorqueLine.StageLine;
 import baysheet.template.SheetText.BoxText;
@@ -98,6 +99,7 @@ final class TorqueWords {
         snug(line, n, what),
         PlaceWords.boxes("mark." + line.n(), "witness mark, " + what, line.places()),
         warnings(line),
+        notes(line),
         borrow(line),
         line.inDoubt(),
         line.rideHeight(),
@@ -206,9 +208,20 @@ final class TorqueWords {
 
   /** What is wrong with a wrench, or why there is none, beside what the planner warns of. */
   private static List<String> warnings(TorqueLine line) {
-    Stream<String> planned = line.warnings().stream().map(TorqueLine.Warning::text);
+    Stream<String> planned = said(line, false);
     Stream<String> wrenches = torques(line).flatMap(torque -> trouble(torque).stream());
     return Stream.concat(planned, wrenches).distinct().map(Phrases::sentence).toList();
+  }
+
+  /** What is to be compared once, and stands in ordinary type. */
+  private static List<String> notes(TorqueLine line) {
+    return said(line, true).map(text -> Phrases.sentence("note: " + text)).toList();
+  }
+
+  private static Stream<String> said(TorqueLine line, boolean notes) {
+    return line.warnings().stream()
+        .filter(it -> (it.code().severity() == ProblemCode.Severity.NOTE) == notes)
+        .map(TorqueLine.Warning::text);
   }
 
   private static Optional<String> trouble(StageLine.Torque torque) {

@@ -87,9 +87,16 @@ public record Wrench(
     return mark.isAbove(to) ? Optional.empty() : Optional.of(mark);
   }
 
-  /** Whether its last calibration is too old on {@code day}, or dated after it. */
-  public boolean lapsed(LocalDate day, int calibrationMonths) {
-    return calibrated.isAfter(day) || calibrated.plusMonths(calibrationMonths).isBefore(day);
+  /**
+   * Why its calibration does not hold on a day: too old, or dated after it; empty when it holds.
+   */
+  Optional<String> uncalibrated(LocalDate day, int calibrationMonths) {
+    if (calibrated.isAfter(day)) {
+      return Optional.of("it was calibrated on " + calibrated + ", after that day");
+    }
+    return calibrated.plusMonths(calibrationMonths).isBefore(day)
+        ? Optional.of("its calibration of " + calibrated + " does not hold on that day")
+        : Optional.empty();
   }
 
   /** Least and most it may give at a setting, by its accuracy. */

@@ -22,7 +22,7 @@ public record WrenchChoice(Optional<Setting> setting, List<Candidate> candidates
     SET,
     /** No wrench can be set to it: borrow one. */
     NONE_IN_RANGE,
-    /** The wrenches that could be set to it are all past their calibration. */
+    /** Those that could be set to it have no calibration that holds on the day. */
     ONLY_LAPSED
   }
 
@@ -62,7 +62,7 @@ public record WrenchChoice(Optional<Setting> setting, List<Candidate> candidates
     Task task = new Task(target, band, reach);
     List<Trial> trials =
         crib.stream()
-            .map(it -> task.tryOn(it, fit.apply(it), it.lapsed(day, calibrationMonths)))
+            .map(it -> task.tryOn(it, fit.apply(it), it.uncalibrated(day, calibrationMonths)))
             .toList();
     List<Reason> reasons = reasons(target);
     Optional<Trial> best = trials.stream().filter(Trial::usable).min(order(reasons));
@@ -70,17 +70,6 @@ public record WrenchChoice(Optional<Setting> setting, List<Candidate> candidates
         best.flatMap(Trial::setting),
         trials.stream().map(trial -> trial.against(best, reasons)).toList(),
         best.isPresent() ? Outcome.SET : without(trials));
-  }
-
-  /** The same where no socket is looked at. */
-  public static WrenchChoice choose(
-      Quantity target,
-      Band band,
-      Optional<Reach> reach,
-      List<Wrench> crib,
-      LocalDate day,
-      int calibrationMonths) {
-    return choose(target, band, reach, crib, it -> SocketFit.NONE_NEEDED, day, calibrationMonths);
   }
 
   /** Wrenches that could be set if their calibration held on the day. */
@@ -143,7 +132,7 @@ public record WrenchChoice(Optional<Setting> setting, List<Candidate> candidates
 
   /** The torque that is to arrive at the nut, and through what. */
   private record Task(Quantity target, Band band, Optional<Reach> reach) {
-    Trial tryOn(Wrench wrench, SocketFit fit, boolean lapsed) {
+    Trial tryOn(Wrench wrench, SocketFit fit, Optional<String> lapsed) {
       Lever lever =
           reach
               .map(it -> Lever.with(wrench.length(), it))
@@ -161,7 +150,8 @@ public record WrenchChoice(Optional<Setting> setting, List<Candidate> candidates
           .orElseGet(() -> Trial.refused(wrench, rounded(wanted) + " lies past its last mark"));
     }
 
-    private Trial marked(Wrench wrench, SocketFit fit, Lever lever, Quantity mark, boolean lapsed) {
+    private Trial marked(
+        Wrench wrench, SocketFit fit, Lever lever, Quantity mark, Optional<String> lapsed) {
       Quantity arrives = lever.arriving(mark).to(target.unit());
       if (!band.contains(arrives)) {
         String why = "its nearest mark, " + mark.print() + ", arrives outside the band";
@@ -185,16 +175,21 @@ public record WrenchChoice(Optional<Setting> setting, List<Candidate> candidates
   /**
    * One wrench tried.
    *
+   * @param lapsed why its calibration does not hold on the day; empty when it does
    * @param refusal why no setting was found; empty when one was
    */
   private record Trial(
-      Wrench wrench, SocketFit fit, Optional<Setting> setting, boolean lapsed, String refusal) {
+      Wrench wrench,
+      SocketFit fit,
+      Optional<Setting> setting,
+      Optional<String> lapsed,
+      String refusal) {
     static Trial refused(Wrench wrench, String why) {
-      return new Trial(wrench, SocketFit.NONE_NEEDED, Optional.empty(), false, why);
+      return new Trial(wrench, SocketFit.NONE_NEEDED, Optional.empty(), Optional.empty(), why);
     }
 
     boolean usable() {
-      return setting.isPresent() && !lapsed;
+      return setting.isPresent() && lapsed.isEmpty();
     }
 
     Setting found() {
@@ -211,11 +206,8 @@ public record WrenchChoice(Optional<Setting> setting, List<Candidate> candidates
       if (setting.isEmpty()) {
         return new Candidate(wrench, Candidate.Verdict.REFUSED, refusal);
       }
-      if (lapsed) {
-        return new Candidate(
-            wrench,
-            Candidate.Verdict.LAPSED,
-            "its calibration of " + wrench.calibrated() + " does not hold on that day");
+      if (lapsed.isPresent()) {
+        return new Candidate(wrench, Candidate.Verdict.LAPSED, lapsed.get());
       }
       return best.filter(it -> it == this).isPresent()
           ? new Candidate(wrench, Candidate.Verdict.TAKEN, merit())

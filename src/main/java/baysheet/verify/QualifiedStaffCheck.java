@@ -5,6 +5,7 @@ import baysheet.books.Procedure;
 import baysheet.books.Shop;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
+import baysheet.sheet.CheckLine;
 import baysheet.sheet.QualifiedWork;
 import baysheet.sheet.Sheet;
 import java.util.ArrayList;
@@ -53,6 +54,24 @@ final class QualifiedStaffCheck {
         step(step, name);
       }
     }
+    sheet.qualified().stream()
+        .filter(work -> work.qualification().equals(name))
+        .forEach(work -> sheet.checks().forEach(check -> held(check, work)));
+  }
+
+  /** A held check of this work alone is done by who does the work, and seen by whom it says. */
+  private void held(CheckLine check, QualifiedWork work) {
+    boolean only = !check.because().isEmpty() && work.steps().containsAll(check.because());
+    if (!check.hold() || !only) {
+      return;
+    }
+    if (!work.checks().contains(check.text())) {
+      faults.add("check " + check.name() + " names nobody certified for " + work.words());
+    } else if (check.releasedBy().isEmpty()
+        && isAnybodyElseCertified(work)
+        && !isLookedAt(work, work.qualification())) {
+      faults.add("check " + check.name() + " is seen by nobody certified for " + work.words());
+    }
   }
 
   private boolean isAskedBy(Sheet.SheetStep step, String qualification) {
@@ -81,6 +100,15 @@ final class QualifiedStaffCheck {
         && work.second().stream()
             .allMatch(
                 it -> isCertified(it, qualification) && !it.person().equals(work.by().person()));
+  }
+
+  private boolean isAnybodyElseCertified(QualifiedWork work) {
+    return resolved.shop().people().values().stream()
+        .filter(person -> !person.id().value().equals(work.by().person()))
+        .filter(person -> person.grade() == Shop.Grade.TECHNICIAN)
+        .flatMap(person -> person.certificates().stream())
+        .filter(it -> it.qualification().value().equals(work.qualification()))
+        .anyMatch(it -> it.until().isEmpty() || !resolved.date().isAfter(it.until().get()));
   }
 
   private boolean isCertified(QualifiedWork.Holder holder, String qualification) {

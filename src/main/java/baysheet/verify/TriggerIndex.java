@@ -7,6 +7,7 @@ import baysheet.books.Step;
 import baysheet.books.Trigger;
 import baysheet.books.Trigger.Condition;
 import baysheet.report.Located;
+import baysheet.resolve.Bound;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
@@ -159,11 +160,19 @@ final class TriggerIndex {
     return kinds;
   }
 
-  /** Those in whose place a new part goes on. */
+  /**
+   * Those in whose place a new part goes on, and fasteners of which a new one goes on each time.
+   */
   private List<ItemAt> renewed(List<ItemAt> items) {
     List<ItemAt> renewed = new ArrayList<>();
     for (Task task : resolved.tasks().values()) {
       items.stream().filter(task.renewed()::contains).forEach(renewed::add);
+    }
+    for (ItemAt item : items) {
+      if (resolved.thing(item) instanceof Bound.OfBook fastener
+          && fastener.values().isSingleUse()) {
+        renewed.add(item);
+      }
     }
     return renewed;
   }

@@ -62,7 +62,13 @@ public final class AmericanWords {
 
   private QualifiedWork qualified(QualifiedWork it) {
     return new QualifiedWork(
-        it.qualification(), text(it.words()), it.steps(), it.by(), it.holds(), it.second());
+        it.qualification(),
+        text(it.words()),
+        it.steps(),
+        it.by(),
+        it.holds(),
+        each(it.checks(), this::text),
+        it.second());
   }
 
   private CautionLine caution(CautionLine it) {

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import baysheet.books.Trigger.Condition;
 import baysheet.report.Located;
 import baysheet.report.Problems;
+import baysheet.torque.Treatment;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
@@ -94,6 +95,45 @@ class CatalogueReaderTest {
     assertEquals(WHOLE.cautions(), both.cautions());
     assertEquals(WHOLE.rules(), both.rules());
     assertEquals(WHOLE.states(), both.states());
+  }
+
+  /** By these the rules know it: dropped, they would bring no caution and no check. */
+  @Test
+  void theShopsEntryKeepsWhatRulesKnowTheBuiltInOneBy() {
+    Catalogue builtIn =
+        read(
+            """
+            items: {axle: {name: axle, american: beam, kinds: [hub, spring], back: Fit it, fluid: oil}}
+            cautions: {c: {signal: NOTICE, when: {kind: hub}, do: d, hazard: h, consequence: c, source: s}}
+            qualifications: {q: {name: q, when: {kind: hub}, source: s}}
+            tools: {press: {means: presses, like: puller}}
+            products: {tin: {means: a paste, like: wax, thread: anti-seize}}
+            """);
+    Catalogue shop =
+        read(
+            """
+            items: {axle: {name: our axle, kinds: [spring, mount]}}
+            cautions: {c: {signal: WARNING, do: d2, hazard: h, consequence: c, source: s}}
+            qualifications: {q: {name: our q, source: s}}
+            tools: {press: {means: ours, like: hammer}}
+            products: {tin: {means: ours}}
+            """);
+    Catalogue both = CatalogueReader.merge(List.of(builtIn, shop));
+    Catalogue.Item axle = both.items().get("axle");
+    assertEquals("our axle", axle.british().value());
+    assertEquals(Optional.empty(), axle.american());
+    assertEquals(
+        List.of("hub", "spring", "mount"), axle.kinds().stream().map(Located::value).toList());
+    assertEquals(Optional.of("Fit it"), axle.back().map(Located::value));
+    assertEquals(Optional.of("oil"), axle.fluid().map(Located::value));
+    Catalogue.Caution caution = both.cautions().get("c");
+    assertEquals("d2", caution.command().value());
+    assertEquals(List.of("hub"), caution.when().get(0).names(Condition.KIND));
+    assertEquals(
+        List.of("hub"), both.qualifications().get("q").when().get(0).names(Condition.KIND));
+    assertEquals(
+        List.of("press", "puller", "hammer"), List.copyOf(both.vocabulary().tool("press")));
+    assertEquals(Optional.of("anti-seize"), both.vocabulary().onThread("tin").map(Treatment::word));
   }
 
   @Test

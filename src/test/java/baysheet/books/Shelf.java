@@ -62,7 +62,7 @@ final class Shelf {
         named,
         Map.of(),
         CatalogueReader.merge(List.of(words(), catalogue)),
-        new ShopFolder.Faulty(Set.of(), Set.of("any")));
+        new ShopFolder.Faulty(Set.of(), Set.of("any"), List.of("")));
   }
 
   private static Catalogue words() {

@@ -27,7 +27,8 @@ class CheckWarningsTest {
     Garage.Run run = garage.run("check", garage.root.toString(), "--json");
     assertEquals(Exit.DONE, run.exit(), run.out() + run.err());
     JsonTree told = JsonTree.of(run.out().getBytes(StandardCharsets.UTF_8));
-    assertEquals(told.text("warnings"), String.valueOf(told.list("problems").size()), run.out());
+    int counted = Integer.parseInt(told.text("warnings")) + Integer.parseInt(told.text("notes"));
+    assertEquals(told.list("problems").size(), counted, run.out());
     return told.list("problems");
   }
 
@@ -54,6 +55,9 @@ class CheckWarningsTest {
     // VDI 2230 at friction 0.20 (from memory): M10, 8.8: 68 N·m; here for a thread of no statement.
     garage.change(BOOK, "torque: 33 lbf·ft, threads: dry", "torque: 68 N·m");
     assertOnly("high-torque", "hollin-wren-2014.yaml", "compare with the source once");
+    Garage.Run run = garage.run("check", garage.root.toString());
+    run.says(": note: ");
+    run.says("1 note in");
   }
 
   @Test
@@ -74,6 +78,24 @@ class CheckWarningsTest {
         told.stream().filter(it -> it.text("code").equals("wrench")).findFirst().orElseThrow();
     assertTrue(wrench.text("what").contains("lapsed"), told.toString());
     assertTrue(wrench.text("at.file").contains(Garage.DAY), told.toString());
+  }
+
+  @Test
+  void aWrenchCalibratedAfterTheJobsDayHasNotLapsed() {
+    garage.change(
+        "shop.yaml",
+        "length: 520 mm, calibrated: 2025-12-01",
+        "length: 520 mm, calibrated: 2026-04-08");
+    List<String> told =
+        check().stream()
+            .filter(it -> it.text("code").equals("wrench"))
+            .map(it -> it.text("what"))
+            .toList();
+    assertTrue(
+        told.stream()
+            .anyMatch(it -> it.contains("calibrated after this job's date: B2 on 2026-04-08")),
+        told.toString());
+    assertTrue(told.stream().noneMatch(it -> it.contains("B2 last calibrated")), told.toString());
   }
 
   @Test

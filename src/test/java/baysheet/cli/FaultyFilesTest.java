@@ -126,6 +126,31 @@ class FaultyFilesTest {
     run.says(" in 1 file: 2 of 3 sheets");
   }
 
+  /** The file with an error has nothing to do with the name, so that is told as well. */
+  @Test
+  void anUnknownProcedureIsToldBesideAProcedureWithErrors() {
+    Garage garage = Garage.in(folder);
+    garage.change("procedures/wheel-check.yaml", "takes: 2 min", "takes: 2");
+    garage.change(JOB, "link at front-left", "upholstery at front-left");
+    Garage.Run run = garage.sheets();
+    run.reports(JOB + ":7:5", "unknown-procedure");
+    run.says("there is no procedure \"upholstery\"");
+  }
+
+  /** A name in another procedure is told too, and one that the faulty file has is not. */
+  @Test
+  void anUnknownAccessIsToldBesideAProcedureWithErrors() {
+    Garage garage = Garage.in(folder);
+    garage.change("procedures/wheel-check.yaml", "takes: 2 min", "takes: 2");
+    garage.change("procedures/link.yaml", "behind: [wheel-off]", "behind: [wheel-off, quilting]");
+    garage.sheets().says("there is no procedure \"quilting\"");
+    garage.change("procedures/link.yaml", "quilting", "cushions");
+    garage.change("procedures/wheel-check.yaml", "at: wheel", "serves: cushions\nat: wheel");
+    Garage.Run run = garage.sheets();
+    assertFalse(run.err().contains("there is no procedure"), run.err());
+    assertFalse(run.err().contains("no-access"), run.err());
+  }
+
   @Test
   void aSpoiltShopFileLeavesEverySheet() {
     Garage garage = Garage.in(folder);

@@ -147,6 +147,7 @@ class SettingsAgreeTest {
     List<String> words = new ArrayList<>(List.of("torque", "--json", "--on", Garage.DAY));
     words.addAll(List.of("--shop", garage.root.toString()));
     words.addAll(List.of("--thread", entry.thread(), "--class", entry.strength()));
+    words.addAll(List.of("--head", "hex 15 mm"));
     if (!entry.threads().equals("not-stated")) {
       words.addAll(List.of("--treatment", entry.threads()));
     }
@@ -204,8 +205,8 @@ class SettingsAgreeTest {
         wrenches:
       %s%s%s
         sockets:
-          - {drive: 3/8 in, hex: 8..24 mm, points: 6}
-          - {drive: 1/2 in, hex: 8..24 mm, points: 6}
+          - {drive: 3/8 in, hex: %d..24 mm, points: 6}
+          - {drive: 1/2 in, hex: %d..24 mm, points: 6}
         stands: {rated: 2000 kg, each: yes, count: 4}
       drives: {3/8 in: 1000 N·m, 1/2 in: 1000 N·m}
       bays:
@@ -215,7 +216,12 @@ class SettingsAgreeTest {
         T1: {name: O. Fennimarsh, grade: technician}
         T2: {name: L. Dunholt, grade: technician}
       """
-          .formatted(wrench("R1"), wrench("R2"), wrench("R3"));
+          .formatted(wrench("R1"), wrench("R2"), wrench("R3"), smallest(), smallest());
+    }
+
+    /** The smallest socket of a square: some have one for the nuts of the book, others do not. */
+    private int smallest() {
+      return one(List.of(8, 16));
     }
 
     private String wrench(String name) {

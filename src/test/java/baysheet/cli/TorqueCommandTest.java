@@ -23,10 +23,14 @@ class TorqueCommandTest {
     garage = Garage.in(folder);
   }
 
-  /** Runs {@code torque}; the words are parted at blanks, as a command line is. */
+  /**
+   * Runs {@code torque}; the words are parted at blanks, as a command line is; a head is one word.
+   */
   private Garage.Run torque(String words) {
     List<String> arguments = new ArrayList<>(List.of("torque"));
-    arguments.addAll(List.of(words.replace("SHOP", garage.root.toString()).split(" ")));
+    for (String word : words.replace("SHOP", garage.root.toString()).split(" ")) {
+      arguments.add(word.startsWith("hex_") ? word.replace('_', ' ') : word);
+    }
     return garage.run(arguments.toArray(String[]::new));
   }
 
@@ -131,6 +135,28 @@ class TorqueCommandTest {
     assertEquals(3, told.list("wrenches").size());
     assertEquals("99.75", told.text("band.from"));
     assertEquals("shop", told.text("band.of"));
+  }
+
+  /** B2 has a 1/2 in square and B1 a 3/8 in one: the socket decides where both reach the torque. */
+  @Test
+  void theSocketsOfTheShopCountWhereAHeadIsGiven() {
+    String words = "50 N·m --shop SHOP";
+    assertEquals("false", json(words).text("socketsLookedAt"));
+    assertTold(told(words), "the shop's sockets were not looked at: a sheet may name another");
+    garage.change("shop.yaml", "{drive: 3/8 in, hex:", "{drive: 1/4 in, hex:");
+    JsonTree told = json(words + " --head hex_13_mm");
+    assertEquals("true", told.text("socketsLookedAt"));
+    assertEquals("B2", told.text("wrench"));
+    assertEquals("B1", json(words).text("wrench"));
+  }
+
+  @Test
+  void aHighFigureIsANote() {
+    // VDI 2230 at friction 0.20 (from memory): M10, 8.8: 68 N·m.
+    String words = "68 N·m --thread M10 --class 8.8";
+    assertTrue(told(words).matches("(?s).*note .*high for an ordinary surface.*"), told(words));
+    assertFalse(told(words).contains("warning"), told(words));
+    assertEquals("note", json(words).list("warnings").get(0).text("severity"));
   }
 
   @Test

@@ -46,6 +46,7 @@ class ProblemJsonTest {
           } ],
           "errors" : 0,
           "warnings" : 1,
+          "notes" : 0,
           "files" : 1,
           "consequence" : "go on"
         }

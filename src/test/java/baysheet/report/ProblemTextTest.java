@@ -12,7 +12,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 
 class ProblemTextTest {
-  private static final Summary LAST = new Summary(1, 0, 1, "no sheet was written");
+  private static final Summary LAST = new Summary(1, 0, 0, 1, "no sheet was written");
   private static final Source JOB =
       new Source("jobs/2417.yaml", "job: 2417\noverride:\n  carier-bolt at front-left: {}\n");
 

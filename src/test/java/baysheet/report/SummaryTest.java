@@ -20,6 +20,15 @@ class SummaryTest {
   }
 
   @Test
+  void notesAreNoWarnings() {
+    Problem note = Problem.of(ProblemCode.HIGH_TORQUE, new Source("b.yaml", "").at(1, 1), "what");
+    assertEquals("1 note in 1 file.", Summary.of(List.of(note), "").line());
+    assertEquals(
+        "1 error, 1 warning and 1 note in 2 files.",
+        Summary.of(List.of(ERROR, WARNING, note), "").line());
+  }
+
+  @Test
   void whatThereIsNoneOfIsNotNamed() {
     assertEquals("1 error in 1 file.", Summary.of(List.of(ERROR), "").line());
     assertEquals("1 warning in 1 file.", Summary.of(List.of(WARNING), "").line());

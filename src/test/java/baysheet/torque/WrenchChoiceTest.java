@@ -34,12 +34,24 @@ class WrenchChoiceTest {
   private static WrenchChoice choose(String torque, Optional<Reach> reach, List<Wrench> crib) {
     Target target = Target.plain(torque(torque));
     return WrenchChoice.choose(
-        target.nominal(), target.bandOr(percent("5")), reach, crib, WrenchTest.DAY, 12);
+        target.nominal(),
+        target.bandOr(percent("5")),
+        reach,
+        crib,
+        it -> SocketFit.NONE_NEEDED,
+        WrenchTest.DAY,
+        12);
   }
 
   private static WrenchChoice within(String torque, String band, List<Wrench> crib) {
     return WrenchChoice.choose(
-        torque(torque), band(band), Optional.empty(), crib, WrenchTest.DAY, 12);
+        torque(torque),
+        band(band),
+        Optional.empty(),
+        crib,
+        it -> SocketFit.NONE_NEEDED,
+        WrenchTest.DAY,
+        12);
   }
 
   private static Setting set(WrenchChoice choice) {
@@ -261,7 +273,14 @@ class WrenchChoiceTest {
             Quantity.of("" + beyond, Unit.MILLIMETRE), Quantity.of("" + degrees, Unit.DEGREE));
     Band wide = Target.plain(target).bandOr(percent("90"));
     WrenchChoice choice =
-        WrenchChoice.choose(target, wide, Optional.of(reach), crib, WrenchTest.DAY, 12);
+        WrenchChoice.choose(
+            target,
+            wide,
+            Optional.of(reach),
+            crib,
+            it -> SocketFit.NONE_NEEDED,
+            WrenchTest.DAY,
+            12);
     choice.setting().ifPresent(setting -> assertHalfAStep(target, reach, setting));
   }
 
@@ -289,6 +308,7 @@ class WrenchChoiceTest {
             band,
             Optional.of(new Reach(length("60 mm"), Quantity.of("0", Unit.DEGREE))),
             List.of(SMALL, MIDDLE, LARGE, FEET),
+            it -> SocketFit.NONE_NEEDED,
             WrenchTest.DAY,
             12);
     choice.setting().ifPresent(setting -> assertTrue(band.contains(setting.arrives())));

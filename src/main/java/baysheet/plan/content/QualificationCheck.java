@@ -12,6 +12,7 @@ import baysheet.report.Problems;
 import baysheet.report.Span;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
+import baysheet.sheet.CheckLine;
 import baysheet.sheet.QualifiedWork;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -22,8 +23,8 @@ import java.util.TreeSet;
 
 /**
  * Whether everybody who does work that needs a qualification, and everybody who looks at its hold
- * points, is certified for it on the day of the job. Work for which nobody is certified is an
- * error, not a note.
+ * points and at the held checks that follow from it alone, is certified for it on the day of the
+ * job. Work for which nobody is certified is an error, not a note.
  */
 public final class QualificationCheck {
   private static final ProblemCode NOT_QUALIFIED = ProblemCode.NOT_QUALIFIED;
@@ -31,20 +32,22 @@ public final class QualificationCheck {
   private final Resolved resolved;
   private final List<PlacedStep> lines;
   private final HoldPoints stops;
+  private final List<CheckLine> checks;
   private final Problems problems;
   private final Set<String> needed = new LinkedHashSet<>();
 
   private QualificationCheck(
-      Resolved resolved, List<PlacedStep> lines, HoldPoints stops, Problems problems) {
+      Resolved resolved, List<PlacedStep> lines, HoldPoints stops, List<CheckLine> checks, Problems problems) {
     this.resolved = resolved;
     this.lines = lines;
     this.stops = stops;
+    this.checks = checks;
     this.problems = problems;
   }
 
   public static List<QualifiedWork> of(
-      Resolved resolved, List<PlacedStep> lines, HoldPoints stops, Problems problems) {
-    QualificationCheck check = new QualificationCheck(resolved, lines, stops, problems);
+      Resolved resolved, List<PlacedStep> lines, HoldPoints stops, List<CheckLine> checks, Problems problems) {
+    QualificationCheck check = new QualificationCheck(resolved, lines, stops, checks, problems);
     TriggerMatcher triggers = new TriggerMatcher(resolved, lines);
     List<QualifiedWork> all = new ArrayList<>();
     for (Catalogue.Qualification it : resolved.catalogue().qualifications().values()) {
@@ -68,7 +71,17 @@ public final class QualificationCheck {
       return Optional.empty();
     }
     List<Integer> holds = steps.stream().filter(stops::at).map(index -> index + 1).toList();
-    List<QualifiedWork.Holder> second = holds.isEmpty() ? List.of() : second(it, doing);
+    List<CheckLine> held =
+        checks.stream()
+            .filter(CheckLine::hold)
+            .filter(check -> follows(check, steps, name))
+            .toList();
+    // Where the check says itself who releases the vehicle, nobody else looks. Where nobody else is
+    // certified, who does the work does the check alone; a hold point needs a second one.
+    boolean looked =
+        held.stream().anyMatch(check -> check.releasedBy().isEmpty())
+            && (resolved.second().isPresent() || !others(name, doing).isEmpty());
+    List<QualifiedWork.Holder> second = looked || !holds.isEmpty() ? second(it, doing) : List.of();
     return Optional.of(
         new QualifiedWork(
             name,
@@ -76,7 +89,18 @@ public final class QualificationCheck {
             steps.stream().map(index -> index + 1).toList(),
             by.get(),
             holds,
+            held.stream().map(CheckLine::text).toList(),
             second));
+  }
+
+  /** Whether only steps that need a qualification bring a check, or their procedure asks for it. */
+  private boolean follows(CheckLine check, Set<Integer> steps, String qualification) {
+    return check.because().isEmpty()
+        ? resolved.tasks().values().stream()
+            .filter(task -> task.id().procedure().equals(check.name()))
+            .flatMap(task -> task.procedure().qualifications().stream())
+            .anyMatch(asked -> asked.value().equals(qualification))
+        : check.because().stream().allMatch(n -> steps.contains(n - 1));
   }
 
   /** What its triggers find, what undoes that again, and all of a procedure that asks for it. */

@@ -19,7 +19,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 
 /** The shop's sockets for one fastener, and how they go on its wrenches. */
-final class SocketRack {
+public final class SocketRack {
   private final Shop shop;
   private final Fastener fastener;
   private final Optional<Head> head;
@@ -50,6 +50,11 @@ final class SocketRack {
             .flatMap(reach -> ToolList.special(shop, PlanPhrases.crowFoot(head.get(), reach)));
   }
 
+  /** For a fastener that is neither seized nor undone with an impact wrench. */
+  public SocketRack(Shop shop, Fastener fastener) {
+    this(shop, fastener, false, false);
+  }
+
   private List<Socket> fitting() {
     return shop.crib().sockets().stream()
         .map(Located::value)
@@ -67,7 +72,7 @@ final class SocketRack {
   }
 
   /** How a socket for the fastener, or what stands in its place, goes on a wrench. */
-  SocketFit fit(Wrench wrench, Quantity torque) {
+  public SocketFit fit(Wrench wrench, Quantity torque) {
     if (fastener.reach().isPresent()) {
       return insertFit(wrench);
     }

@@ -19,7 +19,7 @@ final class StepDetails {
     List<String> words = new ArrayList<>();
     String name = named ? line.words() + NO_BREAK : "";
     line.head().ifPresent(head -> words.add(name + times(line) + head.replace(" ", NO_BREAK)));
-    if (ToolList.isSingleUse(fastener.values())) {
+    if (fastener.values().isSingleUse()) {
       words.add("discard");
     }
     return String.join(", ", words);

@@ -147,7 +147,7 @@ public final class ToolList {
   public List<Sheet.PartLine> parts() {
     PartList fasteners = new PartList(true);
     for (ItemAt item : fitted()) {
-      if (resolved.thing(item) instanceof Bound.OfBook book && isSingleUse(book.values())) {
+      if (resolved.thing(item) instanceof Bound.OfBook book && book.values().isSingleUse()) {
         fasteners.add(name(item), book.values().count().value(), item.place());
       }
     }
@@ -161,11 +161,6 @@ public final class ToolList {
       }
     }
     return Stream.concat(parts.lines().stream(), fasteners.lines().stream()).toList();
-  }
-
-  /** Whether a new one goes on each time. */
-  static boolean isSingleUse(Fastener fastener) {
-    return fastener.reuse().isPresent() && !fastener.reuse().get().value();
   }
 
   /** What goes on, and what comes off to be put on again, in the order of coming off. */

@@ -31,6 +31,8 @@ import java.util.Optional;
 final class TorqueRowBuilder {
   private static final String HIGH = "high for an ordinary surface: compare with the source once";
 
+  private static final String UNDECLARED = "the clamp load may be far from what the torque is for";
+
   private final Resolved resolved;
   private final List<BoundStep.BoundApply> applied;
   private final WrenchSelection selection;
@@ -188,10 +190,10 @@ final class TorqueRowBuilder {
         .map(unit -> Rounding.converted(target, unit, band));
   }
 
-  private static Optional<String> trouble(WrenchChoice choice) {
+  private Optional<String> trouble(WrenchChoice choice) {
     return switch (choice.outcome()) {
       case NONE_IN_RANGE -> Optional.of("no wrench, borrow");
-      case ONLY_LAPSED -> Optional.of(PlanPhrases.lapsed(choice.lapsed()));
+      case ONLY_LAPSED -> Optional.of(PlanPhrases.uncalibrated(choice.lapsed(), resolved.date()));
       case SET ->
           choice.setting().filter(setting -> !setting.insideBand()).map(PlanPhrases::widerThanBand);
     };
@@ -216,26 +218,36 @@ final class TorqueRowBuilder {
     return warnings;
   }
 
-  /** What the steps put on this thread that its torque was not published for. */
+  /**
+   * What the steps put on this thread that its torque was not published for. A cleaner leaves
+   * nothing on it.
+   */
   private List<String> treatments() {
     return applied.stream()
         .filter(apply -> apply.item().filter(items::contains).isPresent())
         .map(BoundStep.BoundApply::product)
-        .flatMap(product -> treatment(product).stream())
-        .flatMap(used -> treated(used).stream())
+        .flatMap(product -> treated(product).stream())
         .distinct()
         .toList();
   }
 
-  private Optional<String> treated(Treatment used) {
-    return Friction.warning(
-        fastener.threads().value(),
-        used,
-        fastener.thread().map(Located::value),
-        fastener.strength().map(Located::value));
-  }
-
-  private static Optional<Treatment> treatment(String product) {
-    return Treatment.parse(product).found();
+  private Optional<String> treated(String product) {
+    Optional<Treatment> used =
+        resolved
+            .catalogue()
+            .vocabulary()
+            .onThread(product)
+            .or(() -> Treatment.parse(product).found());
+    if (used.isEmpty()) {
+      return Optional.of("no catalogue says what " + product + " does on a thread: " + UNDECLARED);
+    }
+    return used.filter(it -> it != Treatment.DRY)
+        .flatMap(
+            it ->
+                Friction.warning(
+                    fastener.threads().value(),
+                    it,
+                    fastener.thread().map(Located::value),
+                    fastener.strength().map(Located::value)));
   }
 }

@@ -16,10 +16,12 @@ import baysheet.torque.Setting;
 import baysheet.torque.Wrench;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /** Every sentence that the planner itself puts on a sheet. */
@@ -84,12 +86,25 @@ public final class PlanPhrases {
     };
   }
 
-  /** Which wrenches could be set to it if they were not past their calibration, with its date. */
-  public static String lapsed(List<Wrench> lapsed) {
-    return lapsed.stream()
-            .map(wrench -> wrench.name() + " last calibrated " + wrench.calibrated())
-            .collect(Collectors.joining(", "))
-        + ": lapsed, borrow";
+  /**
+   * Which wrenches could be set to it if their calibration held on the job's day, with its date.
+   * One that was calibrated later has not lapsed: what it was before nobody has written down.
+   */
+  public static String uncalibrated(List<Wrench> wrenches, LocalDate day) {
+    List<String> parts = new ArrayList<>();
+    dated(wrenches, wrench -> !wrench.calibrated().isAfter(day), " last calibrated ")
+        .ifPresent(lapsed -> parts.add(lapsed + ": lapsed"));
+    dated(wrenches, wrench -> wrench.calibrated().isAfter(day), " on ")
+        .ifPresent(later -> parts.add("calibrated after this job's date: " + later));
+    return String.join("; ", parts) + ", borrow";
+  }
+
+  private static Optional<String> dated(
+      List<Wrench> wrenches, Predicate<Wrench> which, String between) {
+    return wrenches.stream()
+        .filter(which)
+        .map(wrench -> wrench.name() + between + wrench.calibrated())
+        .reduce((one, other) -> one + ", " + other);
   }
 
   public static String widerThanBand(Setting setting) {

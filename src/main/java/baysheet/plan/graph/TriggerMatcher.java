@@ -5,6 +5,7 @@ import baysheet.books.Procedure;
 import baysheet.books.Trigger;
 import baysheet.books.Trigger.Condition;
 import baysheet.books.Vocabulary;
+import baysheet.resolve.Bound;
 import baysheet.resolve.BoundStep;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
@@ -41,7 +42,7 @@ public final class TriggerMatcher {
   /** The first lines of each procedure, one for each place. */
   private final Map<Condition, Named> firsts = new EnumMap<>(Condition.class);
 
-  /** Items in whose place a new part goes on. */
+  /** Items in whose place a new part of a procedure goes on. */
   private final Set<ItemAt> renewed = new HashSet<>();
 
   private final Set<TaskId> begun = new HashSet<>();
@@ -114,7 +115,7 @@ public final class TriggerMatcher {
     laid.disturb().forEach(item -> add(Condition.DISTURB, Condition.KIND, item, line));
     laid.doUp().forEach(item -> add(Condition.DO_UP, Condition.DO_UP_KIND, item, line));
     for (ItemAt item : laid.doUp()) {
-      if (renewed.contains(item)) {
+      if (renewed.contains(item) || isSingleUse(item)) {
         kinds(Condition.RENEW_KIND, item, line);
       }
     }
@@ -134,6 +135,10 @@ public final class TriggerMatcher {
 
   private void add(Condition condition, String name, int line) {
     done.get(condition).add(name, line);
+  }
+
+  private boolean isSingleUse(ItemAt item) {
+    return resolved.thing(item) instanceof Bound.OfBook thing && thing.values().isSingleUse();
   }
 
   private void add(Condition byName, Condition byKind, ItemAt item, int line) {

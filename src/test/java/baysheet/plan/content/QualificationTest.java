@@ -213,17 +213,101 @@ class QualificationTest {
             with(work, new QualifiedWork.Holder("T3", "J. Medlar", "KW 3", Optional.empty())),
             with(work, new QualifiedWork.Holder("T1", "R. Fenwake", "KW 4", Optional.empty())),
             new QualifiedWork(
-                "kiln-work", "kiln", List.of(2), work.by(), List.of(2), work.second()),
+                "kiln-work", "kiln", List.of(2), work.by(), List.of(2), List.of(), work.second()),
             new QualifiedWork(
-                "kiln-work", "kiln", work.steps(), work.by(), List.of(2), List.of(work.by())));
+                "kiln-work",
+                "kiln",
+                work.steps(),
+                work.by(),
+                List.of(2),
+                List.of(),
+                List.of(work.by())));
     for (QualifiedWork wrong : byHolder) {
       assertTrue(!faults(sheet, resolved, wrong).isEmpty(), wrong::toString);
     }
   }
 
+  /** The work has a held check, and no step of it is a hold point. */
+  private static ShopTexts held(String more) {
+    return shop()
+        .replacing("procedures/kiln-opened.yaml", ", hold: yes", "")
+        .replacing(
+            "catalogue/own.yaml",
+            "qualifications:",
+            """
+            consequences:
+              kiln-cold: {when: {kind: kiln}, check: Feel the door, moment: before-moving, hold: yes, source: us%s}
+              mast-up: {when: {kind: [kiln, spar]}, check: See the mast, moment: before-moving, hold: yes, source: us}
+              door-shut: {when: {kind: kiln}, check: See it shut, moment: before-moving, source: us}
+            qualifications:"""
+                .formatted(more));
+  }
+
+  @Test
+  void aHeldCheckThatOnlySuchWorkBringsIsPartOfIt() {
+    QualifiedWork work = only(held(""));
+    assertEquals(List.of("Feel the door"), work.checks());
+    assertEquals(List.of(), work.holds());
+    assertEquals(List.of("T2"), work.second().stream().map(QualifiedWork.Holder::person).toList());
+  }
+
+  @Test
+  void whoeverIsNamedToLookAtAHeldCheckMustBeCertified() {
+    ShopTexts named = held("").replacing(JOB, "by: T1\n", "by: T1\nsecond: T3\n");
+    assertEquals("2026-03-02/7.yaml:5:9 not-qualified", told(named));
+    assertEquals(
+        List.of("T2"),
+        only(held("").replacing(JOB, "by: T1\n", "by: T1\nsecond: T2\n")).second().stream()
+            .map(QualifiedWork.Holder::person)
+            .toList());
+  }
+
+  @Test
+  void aHeldCheckThatNobodyElseMayLookAtIsLeftToWhoDoesTheWork() {
+    ShopTexts alone =
+        held("")
+            .replacing(
+                "shop.yaml",
+                ", qualifications: {kiln-work: {certificate: KW 9, until: unlimited}}}",
+                "}");
+    assertEquals(List.of(), only(alone).second());
+    assertEquals(List.of("Feel the door"), only(alone).checks());
+  }
+
+  @Test
+  void whereTheCheckSaysWhoReleasesTheVehicleNobodyElseLooks() {
+    QualifiedWork work = only(held(", released-by: whoever opened it"));
+    assertEquals(List.of("Feel the door"), work.checks());
+    assertEquals(List.of(), work.second());
+  }
+
+  @Test
+  void thePlaybackMissesAHeldCheckWithoutItsPeople() {
+    Problems problems = new Problems();
+    Resolved resolved = held("").resolve(JOB, problems).orElseThrow();
+    Sheet sheet = Planner.plan(resolved, problems).orElseThrow();
+    QualifiedWork work = sheet.qualified().get(0);
+    for (QualifiedWork wrong :
+        List.of(checked(work, List.of(), work.second()), checked(work, work.checks(), List.of()))) {
+      assertTrue(!faults(sheet, resolved, wrong).isEmpty(), wrong::toString);
+    }
+  }
+
+  private static QualifiedWork checked(
+      QualifiedWork work, List<String> checks, List<QualifiedWork.Holder> second) {
+    return new QualifiedWork(
+        work.qualification(), work.words(), work.steps(), work.by(), work.holds(), checks, second);
+  }
+
   private static QualifiedWork with(QualifiedWork work, QualifiedWork.Holder by) {
     return new QualifiedWork(
-        work.qualification(), work.words(), work.steps(), by, work.holds(), work.second());
+        work.qualification(),
+        work.words(),
+        work.steps(),
+        by,
+        work.holds(),
+        work.checks(),
+        work.second());
   }
 
   private static List<String> faults(Sheet sheet, Resolved resolved, QualifiedWork wrong) {
