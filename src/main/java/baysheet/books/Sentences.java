@@ -306,9 +306,9 @@ final class Sentences {
             name.at(),
             "no catalogue declares the " + word + " \"" + name.value() + "\"")
         .expecting(
-            "in the shop's catalogue %ss: {%s: {means: …}}, with \"like\" where it has the cautions"
+            "an entry in the shop's catalogue, as in %ss: {%s: {means: …}}, with \"like\" where it has"
                     .formatted(word, name.value())
-                + " of another");
+                + " the cautions of another");
   }
 
   /** A part that may be one of which checks ask whether it is new. */
