@@ -37,7 +37,11 @@ public final class QualificationCheck {
   private final Set<String> needed = new LinkedHashSet<>();
 
   private QualificationCheck(
-      Resolved resolved, List<PlacedStep> lines, HoldPoints stops, List<CheckLine> checks, Problems problems) {
+      Resolved resolved,
+      List<PlacedStep> lines,
+      HoldPoints stops,
+      List<CheckLine> checks,
+      Problems problems) {
     this.resolved = resolved;
     this.lines = lines;
     this.stops = stops;
@@ -46,7 +50,11 @@ public final class QualificationCheck {
   }
 
   public static List<QualifiedWork> of(
-      Resolved resolved, List<PlacedStep> lines, HoldPoints stops, List<CheckLine> checks, Problems problems) {
+      Resolved resolved,
+      List<PlacedStep> lines,
+      HoldPoints stops,
+      List<CheckLine> checks,
+      Problems problems) {
     QualificationCheck check = new QualificationCheck(resolved, lines, stops, checks, problems);
     TriggerMatcher triggers = new TriggerMatcher(resolved, lines);
     List<QualifiedWork> all = new ArrayList<>();
