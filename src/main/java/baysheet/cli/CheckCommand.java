@@ -16,7 +16,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
-import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
@@ -98,8 +97,7 @@ final class CheckCommand implements Callable<Integer> {
 
   private Path here() {
     return ShopFolders.here()
-        .orElseThrow(
-            () -> new CommandLine.ParameterException(spec.commandLine(), ShopFolders.NOT_HERE));
+        .orElseThrow(() -> new WrongCommandLine(spec.commandLine(), ShopFolders.NOT_HERE));
   }
 
   private static void check(

@@ -69,10 +69,8 @@ final class Options {
   }
 
   private static void quantityOf(Stack<String> words, ArgSpec option, CommandSpec command) {
-    if (words.isEmpty()) {
-      throw new CommandLine.ParameterException(
-          command.commandLine(),
-          ((OptionSpec) option).longestName() + " takes a " + option.paramLabel());
+    if (words.isEmpty() || words.peek().startsWith("--")) {
+      throw new CommandLine.MissingParameterException(command.commandLine(), option, "no value");
     }
     String figure = words.pop();
     boolean apart = BARE_FIGURE.matcher(figure).matches() && !words.isEmpty();

@@ -22,49 +22,6 @@ class CommandLineTest {
     garage = Garage.in(folder);
   }
 
-  private Garage.Run misused(String... arguments) {
-    Garage.Run run = garage.run(arguments);
-    assertEquals(Exit.USAGE, run.exit(), run.err());
-    assertEquals("", run.out());
-    assertFalse(run.err().contains("\tat "), run.err());
-    assertTrue(run.err().lines().count() <= 3, run.err());
-    return run;
-  }
-
-  @Test
-  void aMisspeltCommandIsAnsweredWithTheNearest() {
-    Garage.Run run = misused("shets", "jobs");
-    run.says("shets");
-    run.says("baysheet sheets");
-  }
-
-  @Test
-  void anUnknownOptionIsNamed() {
-    misused("sheets", "--papper", "A4").says("--papper");
-  }
-
-  @Test
-  void aMisspeltOptionIsAnsweredWithTheNearest() {
-    misused("check", "--jsom").says("--json");
-  }
-
-  @ParameterizedTest
-  @ValueSource(strings = {"A5", "a4", ""})
-  void onlyTheTwoPapersAreTaken(String paper) {
-    misused("sheets", "--paper", paper).says("A4 or Letter");
-  }
-
-  @ParameterizedTest
-  @ValueSource(strings = {"0", "-1", "many", "1.5"})
-  void howManyAtATimeIsAWholeNumberFromOne(String jobs) {
-    misused("sheets", "--jobs=" + jobs).says("--jobs");
-  }
-
-  @Test
-  void noCommandIsAMistakeNotACrash() {
-    misused().says("command");
-  }
-
   @ParameterizedTest
   @ValueSource(strings = {"sheets", "check", "explain"})
   void aPathThatIsNotThereIsNamed(String command) {
