@@ -13,7 +13,7 @@ import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 
 /**
- * What commands take, told to the command-line library in calls. It also reads annotations, but
+ * What commands take, given to the command-line library in calls. It also reads annotations, but
  * that takes an eighth of the time from a cold start to a sheet.
  */
 final class Options {

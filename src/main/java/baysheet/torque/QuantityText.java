@@ -172,6 +172,11 @@ public final class QuantityText {
     }
     Optional<Unit> unit = Unit.of(spelling);
     if (unit.isEmpty()) {
+      Optional<String> digits = FigureSlip.digits(text).flatMap(it -> spelling(it, expected));
+      if (digits.isPresent()) {
+        return new Misread<Unit>(quoted(text) + " has a letter among its digits", like(expected))
+            .near(digits);
+      }
       return new Misread<Unit>(
               quoted(text) + " has the unknown unit " + quoted(spelling), like(expected))
           .near(Unit.inOtherCapitals(spelling, expected).map(it -> parts.group(2) + " " + it));

@@ -21,7 +21,8 @@ final class Sentences {
         .near(Nearest.of(key, known))
         .expecting(
             hasNoColon(entry)
-                ? "quotes around a text that contains a comma, inside { }"
+                ? (key.matches("[0-9].*") ? "a point before decimals; or " : "")
+                    + "quotes around a text that contains a comma, inside { }"
                 : oneOf(known));
   }
 
@@ -122,7 +123,7 @@ final class Sentences {
   static <T> Outcome<T> notOfThisTime(String text, int earliest, int latest) {
     return Outcome.bad(
         ProblemCode.NOT_A_DATE,
-        text + " is no day that a garage writes down",
+        text + " is not a plausible date",
         "a year from " + earliest + " to " + latest);
   }
 
