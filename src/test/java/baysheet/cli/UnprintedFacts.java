@@ -19,10 +19,12 @@ import java.util.stream.Stream;
 final class UnprintedFacts {
   private final MutatedShop shop;
   private final MutatedShop.Unmutated before;
+  private final UnneededTools tools;
 
   UnprintedFacts(MutatedShop shop, MutatedShop.Unmutated before) {
     this.shop = shop;
     this.before = before;
+    this.tools = new UnneededTools(shop, before);
   }
 
   /**
@@ -68,7 +70,7 @@ final class UnprintedFacts {
           where(
               "shop.yaml",
               "crib\\.wrenches\\.[0-9]+(\\..*)?",
-              (job, fact) -> job.tools().isWrenchNotTaken(fact),
+              (job, fact) -> job.tools.isWrenchNotTaken(fact),
               "a wrench that no row of the job takes"),
           rule(
               "shop.yaml",
@@ -77,12 +79,12 @@ final class UnprintedFacts {
           where(
               "shop.yaml",
               "crib\\.sockets\\.[0-9]+(\\..*)?",
-              (job, fact) -> job.tools().isSocketNotTaken(fact),
+              (job, fact) -> job.tools.isSocketNotTaken(fact),
               "a socket for heads that the job does not turn, or of another square or kind than it takes"),
           where(
               "shop.yaml",
               "crib\\.special\\.[0-9]+(\\..*)?",
-              (job, fact) -> job.tools().isSpecialNotTaken(fact),
+              (job, fact) -> job.tools.isSpecialNotTaken(fact),
               "a special tool that the job does not need"),
           rule(
               "shop.yaml",
@@ -171,6 +173,7 @@ final class UnprintedFacts {
               (job, fact) -> texts(fact.node()).noneMatch(job::isTask),
               "a work that the job does not ask for"),
           rule("procedures/", "needs|serves", "the only one that the bay can take"),
+          rule("procedures/", "only-with(\\..*)?", "a condition that the job meets"),
           where(
               "procedures/",
               "not-with\\..*",
@@ -255,10 +258,6 @@ final class UnprintedFacts {
 
   private AskedTraits traits() {
     return new AskedTraits(shop, this::isUnsaid, ofUsedProcedures("only-with.*").toList());
-  }
-
-  private UnneededTools tools() {
-    return new UnneededTools(shop, before);
   }
 
   private boolean isAsked(WrittenFact fact) {

@@ -202,6 +202,12 @@ class QuantityTextTest {
     assertEquals(
         new Read<>(List.of(Quantity.of("1/4", Unit.INCH), Quantity.of("1-1/8", Unit.INCH))),
         QuantityText.range("1/4..1-1/8 in", Dimension.LENGTH));
+    Quantity fraction = Quantity.of("1-1/8", Unit.INCH);
+    assertEquals(
+        new Read<>(List.of(fraction, fraction)), QuantityText.range("1-1/8 in", Dimension.LENGTH));
+    assertEquals(
+        new Misread<>("\"10-32 mm\" has a hyphen between its ends", "two points: 10..32 mm"),
+        QuantityText.range("10-32 mm", Dimension.LENGTH));
   }
 
   @Test
