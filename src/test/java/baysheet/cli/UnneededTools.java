@@ -1,6 +1,6 @@
 package baysheet.cli;
 
-import baysheet.plan.TorqueLine;
+import baysheet.sheet.TorqueLine;
 import baysheet.torque.Head;
 import baysheet.torque.Socket;
 import java.nio.file.Path;

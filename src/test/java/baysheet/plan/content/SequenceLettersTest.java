@@ -1,4 +1,4 @@
-package baysheet.plan;
+package baysheet.plan.content;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
@@ -12,7 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-class OrderLettersTest {
+class SequenceLettersTest {
   /** Bolts around a circle, whose order differs with their number. */
   private static Fastener circleOf(int count) {
     Problems problems = new Problems();
@@ -37,7 +37,7 @@ class OrderLettersTest {
 
   @Test
   void afterTwentySixDrawingsTheLettersAreDoubled() {
-    OrderLetters letters = new OrderLetters();
+    SequenceLetters letters = new SequenceLetters();
     List<String> given = new ArrayList<>();
     for (int count = 4; count < 4 + 26 * 2; count++) {
       given.add(letters.drawing(circleOf(count)).orElseThrow().letter());
