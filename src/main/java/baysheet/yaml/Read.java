@@ -45,7 +45,7 @@ public final class Read {
   }
 
   /** A loop, not a pattern: half of all that a shop writes are names, and they are read first. */
-  private static boolean isName(String text) {
+  static boolean isName(String text) {
     boolean hyphenMay = false;
     for (int i = 0; i < text.length(); i++) {
       char character = text.charAt(i);
