@@ -93,7 +93,9 @@ final class FastenerReader {
     return TEXTS.read(node, problems).flatMap(stages -> tightening(stages, problems));
   }
 
-  /** A stage that cannot be read is told where it stands, and only then what is wrong with all. */
+  /**
+   * A stage that cannot be read is reported where it stands, before what is wrong with all of them.
+   */
   private static Optional<Located<Tightening>> tightening(
       Located<List<Located<String>>> stages, Problems problems) {
     List<String> texts = stages.value().stream().map(Located::value).toList();
@@ -106,7 +108,7 @@ final class FastenerReader {
         : Optional.empty();
   }
 
-  /** Whether every figure is one that a fastener can have; what is not is told. */
+  /** Whether every figure is one that a fastener can have; others are reported. */
   private static boolean areInBounds(Located<Tightening> tightening, Problems problems) {
     return Figures.areInBounds(
             torques(tightening.value()), QuantityKey.FASTENER_TORQUE, tightening.at(), problems)

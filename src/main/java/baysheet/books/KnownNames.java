@@ -208,7 +208,7 @@ public final class KnownNames {
 
   /**
    * Tells a fastener of a book that nothing asks for, so that its figure could reach no sheet.
-   * Where the step that should ask for it is the one that is misspelt, that is told already.
+   * Where the step that should ask for it is the one that is misspelt, that is reported already.
    */
   public void fastener(Located<String> name, Problems problems) {
     // Looking for near names is slow, and every fastener of the book is asked for at every job.

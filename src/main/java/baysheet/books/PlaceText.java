@@ -12,7 +12,8 @@ import java.util.stream.Stream;
 
 /** Reads places, and names with a place behind the word {@code at}. */
 final class PlaceText {
-  private static final Pattern AT = Pattern.compile("(?<name>.*?)\\s++at\\s++(?<place>.*)");
+  private static final Pattern AT =
+      Pattern.compile("(?<name>.*?)[\\s\\p{Zs}]++at[\\s\\p{Zs}]++(?<place>.*)");
 
   private PlaceText() {}
 

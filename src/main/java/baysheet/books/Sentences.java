@@ -262,7 +262,7 @@ final class Sentences {
   }
 
   static Problem nearBuiltIn(String section, Scalar own, String near) {
-    String what = "there is a built-in entry %s under %s, and this one would stand beside it";
+    String what = "there is a built-in entry %s under %s, and this name is nearly the same";
     return near(own.at(), what.formatted(quoted(near), section), near);
   }
 
@@ -278,7 +278,7 @@ final class Sentences {
 
   private static Problem near(Span at, String what, String near) {
     return Problem.of(ProblemCode.NEAR_NAME, at, what)
-        .expecting("the same name, or one that nobody takes for it")
+        .expecting("the same name, or one that cannot be confused with it")
         .near(Optional.of(near));
   }
 

@@ -46,7 +46,7 @@ final class TriggerReader {
     return map.build(() -> trigger);
   }
 
-  /** Whether something is asked, be it misspelt: that is told already. */
+  /** Whether something is asked, even if it is misspelt, which is reported already. */
   private static boolean asksForSomething(MapReader map) {
     return Stream.concat(
             Stream.of(Trigger.Condition.values()).map(Trigger.Condition::key), Stream.of("impact"))

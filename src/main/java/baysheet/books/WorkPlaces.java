@@ -19,7 +19,7 @@ import java.util.stream.Stream;
 
 /** At which places a procedure can be asked for, and how a job would write it. */
 public final class WorkPlaces {
-  private static final Pattern AT = Pattern.compile("\\sat(\\s|$)");
+  private static final Pattern AT = Pattern.compile("[\\s\\p{Zs}]at([\\s\\p{Zs}]|$)");
   private static final Set<ProblemCode> MISWRITTEN =
       Set.of(ProblemCode.MISSING_PLACE, ProblemCode.NOT_A_NAME, ProblemCode.UNKNOWN_PLACE);
 

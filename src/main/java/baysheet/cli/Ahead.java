@@ -15,7 +15,7 @@ record Ahead(Early<Fonts> fonts, Early<Layouts> layouts, Writers writers) {
     Early<Fonts> fonts = Early.start(Fonts::builtIn);
     Early<Layouts> layouts = Early.start(Layouts::builtIn);
     Writers writers = new Writers();
-    // Should making one fail here, it fails again, and is told, where it is needed.
+    // If making one fails here, it fails again, and is reported, where it is needed.
     CompletableFuture.runAsync(writers::prepare);
     return new Ahead(fonts, layouts, writers);
   }

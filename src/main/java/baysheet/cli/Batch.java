@@ -99,7 +99,7 @@ final class Batch {
         .expecting("a smaller file, or more memory: java -Xmx1g -jar baysheet.jar");
   }
 
-  /** A fault is kept with its job, to be told in full once the others are done. */
+  /** A fault is kept with its job, to be reported in full once the others are done. */
   private Outcome one(Path job, ShopFolder folder) {
     Problems problems = new Problems();
     try {

@@ -164,7 +164,7 @@ final class BenchOptions {
   }
 
   private void refuse(Typed typed, Tightening.Stages stages) {
-    // What the options say is read first: a slip in one is told before it is called useless.
+    // What the options say is read first: a slip in one is reported before it is called useless.
     readAll(typed);
     boolean toleranced = stages.torques().stream().allMatch(it -> it.band().isPresent());
     refuse(typed, band, toleranced, "the value has a tolerance of its own");

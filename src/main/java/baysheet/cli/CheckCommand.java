@@ -9,6 +9,7 @@ import baysheet.template.Layouts;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -16,7 +17,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
-import picocli.CommandLine;
+import java.util.function.Function;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
@@ -24,6 +25,8 @@ import picocli.CommandLine.Model.PositionalParamSpec;
 /** The command that reports every problem and writes nothing. */
 final class CheckCommand implements Callable<Integer> {
   private final Console console;
+  private final Function<SheetMaker, Batch.Maker> checking;
+  private final List<Throwable> internal = new ArrayList<>();
 
   private final PositionalParamSpec paths =
       Options.rest(
@@ -42,7 +45,13 @@ final class CheckCommand implements Callable<Integer> {
           List.of(paths, json));
 
   CheckCommand(Console console) {
+    this(console, maker -> maker::check);
+  }
+
+  /** Tests pass what fails. */
+  CheckCommand(Console console, Function<SheetMaker, Batch.Maker> checking) {
     this.console = console;
+    this.checking = checking;
   }
 
   CommandSpec spec() {
@@ -54,7 +63,7 @@ final class CheckCommand implements Callable<Integer> {
     Fonts fonts = Fonts.builtIn();
     ShopFolders folders = new ShopFolders(fonts);
     SheetMaker maker = new SheetMaker(folders, Layouts.builtIn(), fonts, Optional.empty());
-    Batch batch = new Batch(maker::check, Runtime.getRuntime().availableProcessors());
+    Batch batch = new Batch(checking.apply(maker), Runtime.getRuntime().availableProcessors());
     Problems problems = new Problems();
     int jobs = 0;
     for (Map.Entry<Path, Set<Path>> shop : shops(problems).entrySet()) {
@@ -62,6 +71,7 @@ final class CheckCommand implements Callable<Integer> {
       check(shop.getKey(), List.copyOf(shop.getValue()), folders, batch, problems);
     }
     tell(problems, jobs);
+    internal.forEach(console::trace);
     return Exit.of(problems);
   }
 
@@ -98,11 +108,10 @@ final class CheckCommand implements Callable<Integer> {
 
   private Path here() {
     return ShopFolders.here()
-        .orElseThrow(
-            () -> new CommandLine.ParameterException(spec.commandLine(), ShopFolders.NOT_HERE));
+        .orElseThrow(() -> new WrongCommandLine(spec.commandLine(), ShopFolders.NOT_HERE));
   }
 
-  private static void check(
+  private void check(
       Path root, List<Path> jobs, ShopFolders folders, Batch batch, Problems problems) {
     Optional<ShopFolder> folder = folders.read(root, problems);
     if (folder.isEmpty()) {
@@ -118,9 +127,11 @@ final class CheckCommand implements Callable<Integer> {
         });
   }
 
-  private static Problem fault(Path job, Throwable fault) {
-    return fault instanceof UncheckedIOException files
-        ? YamlFiles.cannotRead(job, files.getCause())
-        : RunReport.internalError(job);
+  private Problem fault(Path job, Throwable fault) {
+    if (fault instanceof UncheckedIOException files) {
+      return YamlFiles.cannotRead(job, files.getCause());
+    }
+    internal.add(fault);
+    return RunReport.internalError(job);
   }
 }

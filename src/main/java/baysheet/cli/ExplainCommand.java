@@ -12,7 +12,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 
@@ -25,7 +24,7 @@ final class ExplainCommand implements Callable<Integer> {
           0,
           "JOB.yaml",
           "1",
-          String.class,
+          Path.class,
           "A job file, whose torque rows are followed from the book to the setting.");
 
   private final PositionalParamSpec row =
@@ -48,7 +47,7 @@ final class ExplainCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    return job(new ExplainedJob(job.getValue()).file(this::wrong));
+    return job(new ExplainedJob(job.getValue().toString()).file(this::wrong));
   }
 
   private Optional<Integer> number() {
@@ -83,8 +82,12 @@ final class ExplainCommand implements Callable<Integer> {
         plan.sheet().torque().stream()
             .filter(line -> number().map(n -> n == line.n()).orElse(true))
             .toList();
-    if (lines.isEmpty()) {
-      throw wrong("the job has torque lines 1 to " + plan.sheet().torque().size());
+    int rows = plan.sheet().torque().size();
+    if (rows == 0) {
+      console.say("the torque table of this job has no rows");
+    } else if (lines.isEmpty()) {
+      throw wrong("the torque table of this job has no row " + number().orElseThrow())
+          .expecting("a number from 1 to " + rows);
     }
     String gap = "";
     for (TorqueLine line : lines) {
@@ -93,7 +96,7 @@ final class ExplainCommand implements Callable<Integer> {
     }
   }
 
-  private CommandLine.ParameterException wrong(String what) {
-    return new CommandLine.ParameterException(spec.commandLine(), what);
+  private WrongCommandLine wrong(String what) {
+    return new WrongCommandLine(spec.commandLine(), what);
   }
 }

@@ -24,29 +24,34 @@ record ExplainedJob(String written) {
    * @param wrong makes the complaint about the command line
    * @throws UncheckedIOException with the nearest name, when there is no such file
    */
-  <X extends RuntimeException> Path file(Function<String, X> wrong) {
+  Path file(Function<String, WrongCommandLine> wrong) {
     Path path = Path.of(written);
     if (Files.isDirectory(path)) {
-      throw wrong.apply(written + " is a folder; expected one job file of it" + among(path));
+      throw wrong.apply(written + " is a folder").expecting(among(path));
     }
     if (ProblemCode.of(written).isPresent()) {
-      throw wrong.apply(
-          "explain takes a job file; the page of a problem is printed by: baysheet help "
-              + written);
+      throw wrong
+          .apply(written + " is the code of a problem, not a job file")
+          .expecting("a job file; baysheet help " + written + " prints the page of the problem");
     }
     if (!Files.exists(path)) {
       throw new UncheckedIOException(
           "there is no " + written + "; " + instead(path), new NoSuchFileException(written));
     }
     if (path.endsWith(ShopFolders.SHOP_FILE) || NOT_JOBS.contains(DayFolders.day(path))) {
-      throw wrong.apply(written + " is not a job; expected " + EXAMPLE);
+      throw wrong.apply(written + " is not a job").expecting(EXAMPLE);
     }
     return path;
   }
 
   private static String among(Path folder) {
-    List<String> names = names(folder);
-    return names.isEmpty() ? ", and it has none" : ", such as " + folder.resolve(names.get(0));
+    List<String> names =
+        DayFolders.isInShop(folder) && !DayFolders.holdsNoJobs(DayFolders.whole(folder))
+            ? names(folder)
+            : List.of();
+    return names.isEmpty()
+        ? EXAMPLE
+        : "one job file of it, such as " + folder.resolve(names.get(0));
   }
 
   private static String instead(Path path) {

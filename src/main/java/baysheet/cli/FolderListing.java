@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /**
@@ -55,6 +56,15 @@ record FolderListing(List<Path> files, List<Path> unread) {
 
   /** The listing of a folder; what is neither read nor a note is an error. */
   static FolderListing of(Path folder, Problems problems) {
+    return of(folder, Files::isReadable, problems);
+  }
+
+  /**
+   * The same.
+   *
+   * @param readable whether the reader of a file has the permission; the superuser always has
+   */
+  static FolderListing of(Path folder, Predicate<Path> readable, Problems problems) {
     if (!Files.isDirectory(folder)) {
       problems.add(
           error(folder, ProblemCode.NOT_A_FOLDER, whatIs(folder) + ", but a folder is expected"));
@@ -63,7 +73,7 @@ record FolderListing(List<Path> files, List<Path> unread) {
     try (Stream<Path> entries = Files.list(folder)) {
       List<Path> sorted =
           entries.sorted(Comparator.comparing(file -> file.getFileName().toString())).toList();
-      return new Sorter(problems).sort(folder, sorted);
+      return new Sorter(readable, problems).sort(folder, sorted);
     } catch (IOException | SecurityException e) {
       problems.add(error(folder, ProblemCode.CANNOT_READ, "this folder cannot be listed"));
       return new FolderListing(List.of(), List.of());
@@ -77,11 +87,15 @@ record FolderListing(List<Path> files, List<Path> unread) {
 
   /** What a path that is no readable regular file is; empty where it is one. */
   static Optional<Problem> unfit(Path file) {
+    return unfit(file, Files::isReadable);
+  }
+
+  private static Optional<Problem> unfit(Path file, Predicate<Path> readable) {
     if (!Files.isRegularFile(file)) {
       return Optional.of(
           error(file, ProblemCode.NOT_A_FILE, whatIs(file) + ", but a file is expected"));
     }
-    return Files.isReadable(file)
+    return readable.test(file)
         ? Optional.empty()
         : Optional.of(
             error(file, ProblemCode.CANNOT_READ, "this file cannot be read")
@@ -90,12 +104,14 @@ record FolderListing(List<Path> files, List<Path> unread) {
 
   /** Sorts what stands in a folder into files, what was meant to be one, and the rest. */
   private static final class Sorter {
+    private final Predicate<Path> readable;
     private final Problems problems;
     private final List<Path> files = new ArrayList<>();
     private final List<Path> unread = new ArrayList<>();
     private final List<String> ignored = new ArrayList<>();
 
-    Sorter(Problems problems) {
+    Sorter(Predicate<Path> readable, Problems problems) {
+      this.readable = readable;
       this.problems = problems;
     }
 
@@ -124,7 +140,7 @@ record FolderListing(List<Path> files, List<Path> unread) {
     }
 
     private void yaml(Path entry) {
-      Optional<Problem> unfit = unfit(entry);
+      Optional<Problem> unfit = unfit(entry, readable);
       if (unfit.isPresent()) {
         unread.add(entry);
         problems.add(unfit.get());

@@ -1,6 +1,5 @@
 package baysheet.cli;
 
-import baysheet.report.Nearest;
 import baysheet.report.ProblemCode;
 import java.util.List;
 import java.util.Optional;
@@ -59,19 +58,16 @@ final class HelpCommand implements Callable<Integer> {
         .map(ProblemCode::page)
         .orElseThrow(
             () ->
-                new CommandLine.ParameterException(
-                    spec.commandLine(),
-                    "there is no problem code and no command \"" + code + "\"" + nearest(code)));
+                new WrongCommandLine(
+                        spec.commandLine(),
+                        "there is no problem code and no command \"" + code + "\"")
+                    .near(code, known(), "a code, which the last line of each problem names"));
   }
 
-  private String nearest(String written) {
-    List<String> known =
-        Stream.concat(
-                spec.commandLine().getParent().getSubcommands().keySet().stream(),
-                Stream.of(ProblemCode.values()).map(ProblemCode::word))
-            .toList();
-    return Nearest.of(written, known)
-        .map(name -> "; did you mean " + name + "?")
-        .orElse("; the last line of each problem names its code");
+  private List<String> known() {
+    return Stream.concat(
+            spec.commandLine().getParent().getSubcommands().keySet().stream(),
+            Stream.of(ProblemCode.values()).map(ProblemCode::word))
+        .toList();
   }
 }

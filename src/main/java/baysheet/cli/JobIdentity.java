@@ -10,7 +10,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
 
-/** What tells a job from all others: a number of its own, and one day. */
+/** What distinguishes a job from all others: a number of its own, and one day. */
 record JobIdentity(Job job, Path file, ShopFolders folders, Problems problems) {
 
   /** Adds a problem when another job has the number, or no job can have it. */

@@ -4,17 +4,22 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Model.CommandSpec;
 
 /** Where the program starts. */
 public final class Main {
+  private static final Pattern LONG_DASH = Pattern.compile("^[\u2010-\u2015\u2212]+(\\p{L})");
+
   private Main() {}
 
   /** Runs the command line and leaves with its exit code. */
@@ -49,9 +54,35 @@ public final class Main {
     line.setErr(console.err());
     line.setColorScheme(
         CommandLine.Help.defaultColorScheme(console.coloured() ? Ansi.ON : Ansi.OFF));
+    // "-out DIR" is a slip for --out, not -o with the folder "ut"; and @ may begin a file's name.
+    line.setPosixClusteredShortOptionsAllowed(false).setExpandAtFiles(false);
+    line.registerConverter(Path.class, Main::path);
     line.setExecutionExceptionHandler((fault, command, result) -> failed(fault, console));
     line.setParameterExceptionHandler((wrong, given) -> misused(wrong, console));
-    return written(line.execute(arguments), console);
+    Optional<WrongCommandLine> dash = longDash(arguments, line);
+    return written(
+        dash.map(it -> misused(it, console)).orElseGet(() -> line.execute(arguments)), console);
+  }
+
+  /** A word processor makes a long dash of two hyphens; it would be taken for a file's name. */
+  private static Optional<WrongCommandLine> longDash(String[] arguments, CommandLine line) {
+    return Stream.of(arguments)
+        .takeWhile(argument -> !argument.equals("--"))
+        .filter(argument -> LONG_DASH.matcher(argument).find())
+        .findFirst()
+        .map(
+            slip ->
+                new WrongCommandLine(line, '"' + slip + "\" begins with a dash that is no hyphen")
+                    .expecting(
+                        "an option such as " + LONG_DASH.matcher(slip).replaceFirst("--$1")));
+  }
+
+  /** An empty path would be taken for the folder in which the program runs. */
+  private static Path path(String written) {
+    if (written.isBlank()) {
+      throw new CommandLine.TypeConversionException("a path is empty");
+    }
+    return Path.of(written);
   }
 
   /** Output that did not reach its file or terminal is a failure, whatever it says. */
@@ -100,10 +131,8 @@ public final class Main {
   }
 
   private static int misused(CommandLine.ParameterException wrong, Console console) {
-    String command = wrong.getCommandLine().getCommandSpec().qualifiedName();
-    console.complain(wrong.getMessage());
-    CommandLine.UnmatchedArgumentException.printSuggestions(wrong, console.err());
-    console.complain("the options are listed by: " + command + " --help");
+    console.err().print(WrongCommandLine.print(wrong));
+    console.err().flush();
     return Exit.USAGE;
   }
 
@@ -115,7 +144,8 @@ public final class Main {
 
     @Override
     public Integer call() {
-      throw new CommandLine.ParameterException(spec.commandLine(), "a command is missing");
+      throw new WrongCommandLine(spec.commandLine(), "a command is missing")
+          .near("", spec.subcommands().keySet());
     }
   }
 }

@@ -5,7 +5,6 @@ import baysheet.books.CatalogueReader;
 import baysheet.books.ShopFolder;
 import baysheet.layout.Fonts;
 import baysheet.record.NameList;
-import baysheet.report.Nearest;
 import baysheet.report.Problems;
 import baysheet.report.Source;
 import java.nio.charset.StandardCharsets;
@@ -17,7 +16,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
-import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
@@ -87,13 +85,10 @@ final class NamesCommand implements Callable<Integer> {
         .orElseThrow(() -> wrong(typed));
   }
 
-  private CommandLine.ParameterException wrong(String typed) {
-    String near =
-        Nearest.of(typed, NameSort.words())
-            .map(name -> "; did you mean " + name + "?")
-            .orElse("; there are " + String.join(", ", NameSort.words()));
-    return new CommandLine.ParameterException(
-        spec.commandLine(), "there are no names of the sort \"" + typed + "\"" + near);
+  private WrongCommandLine wrong(String typed) {
+    return new WrongCommandLine(
+            spec.commandLine(), "there are no names of the sort \"" + typed + "\"")
+        .near(typed, NameSort.words());
   }
 
   /** The shop's names over the built-in ones, or these alone. */
@@ -119,7 +114,7 @@ final class NamesCommand implements Callable<Integer> {
           ShopFolders.rootOf(named.get())
               .orElseThrow(
                   () ->
-                      new CommandLine.ParameterException(
+                      new WrongCommandLine(
                           spec.commandLine(),
                           named.get() + " is no shop folder: it has no " + ShopFolders.SHOP_FILE)));
     }

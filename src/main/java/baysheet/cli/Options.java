@@ -13,7 +13,7 @@ import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 
 /**
- * What commands take, told to the command-line library in calls. It also reads annotations, but
+ * What commands take, given to the command-line library in calls. It also reads annotations, but
  * that takes an eighth of the time from a cold start to a sheet.
  */
 final class Options {
@@ -69,10 +69,8 @@ final class Options {
   }
 
   private static void quantityOf(Stack<String> words, ArgSpec option, CommandSpec command) {
-    if (words.isEmpty()) {
-      throw new CommandLine.ParameterException(
-          command.commandLine(),
-          ((OptionSpec) option).longestName() + " takes a " + option.paramLabel());
+    if (words.isEmpty() || words.peek().startsWith("--")) {
+      throw new CommandLine.MissingParameterException(command.commandLine(), option, "no value");
     }
     String figure = words.pop();
     boolean apart = BARE_FIGURE.matcher(figure).matches() && !words.isEmpty();

@@ -94,8 +94,8 @@ final class OutputLock {
 
   /**
    * Whether the locked file is the one that others will find: a run that ends takes its file away,
-   * and it may have done so between opening and locking. A size that the file was just given tells;
-   * to open the file once more and close it would release the lock (POSIX, fcntl).
+   * and it may have done so between opening and locking. A size that the file was just given shows
+   * it; to open the file once more and close it would release the lock (POSIX, fcntl).
    */
   private static boolean isStillAt(Path file, FileChannel channel) throws IOException {
     long size = 1 + Math.floorMod(System.nanoTime(), MOST_BYTES);

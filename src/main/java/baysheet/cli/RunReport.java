@@ -49,7 +49,7 @@ final class RunReport {
   }
 
   /**
-   * Keeps a fault, to be told once the others are done.
+   * Keeps a fault, to be reported once the others are done.
    *
    * @param at the job or the folder that it concerns
    */
@@ -57,7 +57,7 @@ final class RunReport {
     faults.add(new Fault(at, what));
   }
 
-  /** Does something with files. If it fails that is told at the end, and the rest goes on. */
+  /** Does something with files. A failure is reported at the end, and the rest goes on. */
   boolean orTell(Path at, Runnable work) {
     try {
       work.run();

@@ -51,7 +51,7 @@ final class SettingRows {
         band.origin() == Band.Origin.BOOK
             ? "as written with the value"
             : percent(target.nominal(), band) + " either way, " + otherwise;
-    // Towards the middle: what is told of a band is never outside it.
+    // Towards the middle: what is printed of a band is never outside it.
     String low = rounded(band.low(), RoundingMode.CEILING);
     String high = rounded(band.high(), RoundingMode.FLOOR);
     rows.row("band", low + " to " + high + ": " + whose);

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
-import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
@@ -94,7 +93,7 @@ final class SheetsCommand implements Callable<Integer> {
                 List.of(Shop.Paper.values()).stream()
                     .filter(size -> size.word().equals(word))
                     .findFirst()
-                    .orElseThrow(() -> wrong("--paper takes A4 or Letter, not \"" + word + "\"")));
+                    .orElseThrow(() -> wrong("--paper takes A4 or Letter, not \"" + word + '"')));
   }
 
   private int threads() {
@@ -111,7 +110,7 @@ final class SheetsCommand implements Callable<Integer> {
     return List.of(root.resolve(today.get().toString()));
   }
 
-  private CommandLine.ParameterException wrong(String what) {
-    return new CommandLine.ParameterException(spec.commandLine(), what);
+  private WrongCommandLine wrong(String what) {
+    return new WrongCommandLine(spec.commandLine(), what);
   }
 }

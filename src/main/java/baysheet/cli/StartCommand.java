@@ -10,7 +10,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
-import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
@@ -98,7 +97,7 @@ final class StartCommand implements Callable<Integer> {
     console.say("wrote " + files.size() + " files to " + folder.resolve(NewShop.SCHEMAS));
   }
 
-  private CommandLine.ParameterException wrong(String what) {
-    return new CommandLine.ParameterException(spec.commandLine(), what);
+  private WrongCommandLine wrong(String what) {
+    return new WrongCommandLine(spec.commandLine(), what);
   }
 }

@@ -11,7 +11,6 @@ import baysheet.record.BenchTorque.BenchStage;
 import baysheet.record.BenchTorque.Joint;
 import baysheet.record.BenchTorque.Worked;
 import baysheet.report.Located;
-import baysheet.report.Nearest;
 import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
 import baysheet.report.Source;
@@ -246,12 +245,8 @@ final class TorqueCommand implements Callable<Integer> {
     return crib.stream()
         .filter(wrench -> wrench.name().equals(wanted))
         .findFirst()
-        .orElseThrow(() -> typed.wrong(unknown(wanted, names)));
-  }
-
-  private static String unknown(String wanted, List<String> names) {
-    String nearest = Nearest.of(wanted, names).map(it -> "; did you mean " + it + "?").orElse("");
-    return "the shop has no wrench \"" + wanted + "\", only " + String.join(", ", names) + nearest;
+        .orElseThrow(
+            () -> typed.wrong("the shop has no wrench \"" + wanted + '"').near(wanted, names));
   }
 
   private List<TorqueLine.Warning> warnings(Typed typed, Joining joining) {

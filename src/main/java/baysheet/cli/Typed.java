@@ -10,7 +10,7 @@ import java.util.function.Function;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.OptionSpec;
 
-/** Reads what was typed behind an option; what cannot be read is told as a wrong command line. */
+/** Reads what was typed behind an option; what cannot be read makes the command line wrong. */
 final class Typed {
   private final CommandLine command;
 
@@ -37,12 +37,12 @@ final class Typed {
   /** What was read. */
   <T> T read(Reading<T> reading) {
     if (reading instanceof Misread<T> misread) {
-      throw wrong(misread.what() + "; expected " + misread.expected());
+      throw wrong(misread.what()).expecting(misread.expected());
     }
     return reading.found().orElseThrow();
   }
 
-  CommandLine.ParameterException wrong(String what) {
-    return new CommandLine.ParameterException(command, what);
+  WrongCommandLine wrong(String what) {
+    return new WrongCommandLine(command, what);
   }
 }

@@ -26,7 +26,7 @@ final class LineBreaker {
   /**
    * @param size of the font
    * @param width of the room
-   * @param tooWide is told of a word that no line holds
+   * @param tooWide receives a word that no line holds
    */
   LineBreaker(Fonts fonts, long size, long width, Consumer<Word> tooWide) {
     this.fonts = fonts;

@@ -32,7 +32,7 @@ final class FaceCutter {
   private static final List<String> TABLES =
       List.of("head", "hhea", "loca", "maxp", "cvt ", "prep", "glyf", "hmtx", "fpgm");
 
-  /** The table that tells the glyphs of characters; the cut font has its own map. */
+  /** The table that maps characters to glyphs; the cut font has its own map. */
   private static final String CHARACTERS = "cmap";
 
   /** Cuts of one run differ by a few rare characters; each is some tens of kilobytes. */

@@ -8,9 +8,9 @@ import java.util.Objects;
  * What a PDF file says of itself.
  *
  * @param language BCP 47 tag of its text
- * @param date when it was made, as far as readers are told; whole seconds count
- * @param seed anything that tells this document from others; the same seed and content give the
- *     same bytes
+ * @param date when it was made, as readers see it; whole seconds count
+ * @param seed anything that distinguishes this document from others; the same seed and content give
+ *     the same bytes
  */
 public record PdfInfo(
     String title,

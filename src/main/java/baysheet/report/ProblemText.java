@@ -50,6 +50,25 @@ public final class ProblemText {
     return new ProblemText(limit, true).text(problems, last);
   }
 
+  /**
+   * An error in the command line, in the same form.
+   *
+   * @param program stands in place of a file
+   * @param more the command that prints more about it
+   */
+  public static String print(
+      String program,
+      String what,
+      Optional<String> nearest,
+      Optional<String> expected,
+      String more) {
+    ProblemText text = new ProblemText(1, false);
+    text.out.append(TerminalText.safe(program + ": error: " + sentence(what))).append('\n');
+    text.meant(nearest, expected);
+    text.note("More: " + more);
+    return text.out.toString();
+  }
+
   private String text(List<Problem> problems, Summary last) {
     byFile(problems).forEach(this::file);
     return out.append(emphasized(last.line())).append('\n').toString();
@@ -86,8 +105,7 @@ public final class ProblemText {
     String first = problem.at() + ": " + severity + ": " + sentence(problem.what());
     out.append(emphasized(TerminalText.safe(first))).append('\n');
     written(problem.at(), lines).ifPresent(line -> note("You wrote: " + line));
-    problem.nearest().ifPresent(name -> note("Did you mean " + name + "?"));
-    problem.expected().ifPresent(text -> note(sentence("Expected: " + text)));
+    meant(problem.nearest(), problem.expected());
     // To be copied, so it is not broken.
     problem
         .line()
@@ -95,6 +113,11 @@ public final class ProblemText {
     problem.related().forEach(place -> note(capitalized(place.value()) + ": " + where(place.at())));
     note("More: baysheet help " + problem.code().word());
     out.append('\n');
+  }
+
+  private void meant(Optional<String> nearest, Optional<String> expected) {
+    nearest.ifPresent(name -> note("Did you mean " + name + "?"));
+    expected.ifPresent(text -> note(sentence("Expected: " + text)));
   }
 
   /** The line to which the problem points; none for a file that was not read. */

@@ -74,7 +74,7 @@ final class ItemRule {
     /** The book says that the vehicle has none. */
     record Absent(String words) implements Found {}
 
-    /** It is told. */
+    /** It is reported. */
     record Nothing() implements Found {}
   }
 

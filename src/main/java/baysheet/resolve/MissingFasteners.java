@@ -38,7 +38,7 @@ final class MissingFasteners {
     }
   }
 
-  /** Whether the book has it under a name that nothing asks for; that is told already. */
+  /** Whether the book has it under a name that nothing asks for; that is reported already. */
   private boolean isMisspelt(String name) {
     return book.names().stream()
         .filter(own -> !known.knows(Sort.FASTENER, own))
@@ -46,7 +46,7 @@ final class MissingFasteners {
   }
 
   /**
-   * The gap is in the book and shows in the job, so it is told there, with the line that would
+   * The gap is in the book and shows in the job, so it is reported there, with the line that would
    * close it. Figures are left out: nobody should paste one that was made up here.
    */
   private Problem missing(Located<String> written, Place place, ItemRule.Asking asking) {

@@ -12,7 +12,7 @@ import baysheet.report.Located;
 import baysheet.report.Problems;
 import java.util.List;
 
-/** Names that refer to other files of the folder: each is known, or told. */
+/** Names that refer to other files of the folder: each is known, or a problem. */
 final class NameRule {
   private final KnownNames known;
   private final Problems problems;

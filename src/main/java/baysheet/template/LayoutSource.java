@@ -86,7 +86,7 @@ final class LayoutSource {
       this.problems = problems;
     }
 
-    /** Where something is that nothing in the markup tells. */
+    /** Where something is that nothing in the markup says. */
     Span start() {
       return layout.start();
     }

@@ -33,6 +33,15 @@ final class FigureSlip {
         : Optional.empty();
   }
 
+  /** The text with 0 and 1 in place of the letters that look like them; empty without such. */
+  static Optional<String> digits(String text) {
+    String figure = text.split("\\s", 2)[0];
+    String digits = figure.replaceAll("[Oo]", "0").replaceAll("[Il]", "1");
+    return digits.equals(figure)
+        ? Optional.empty()
+        : Optional.of(digits + text.substring(figure.length()));
+  }
+
   /** A comma before three digits may part thousands or decimals; nobody can tell. */
   private static Misread<Quantity> comma(String text, Dimension expected) {
     String what = WrittenText.quoted(text) + " has a comma in its figure";

@@ -97,10 +97,17 @@ public final class QuantityText {
     return WrittenText.read(
         text,
         like(expected),
-        it ->
-            ends(it)
-                .map(ends -> ends.read(expected, it))
-                .orElseGet(() -> quantity(it, expected).map(only -> List.of(only, only))));
+        it -> ends(it).map(ends -> ends.read(expected, it)).orElseGet(() -> single(it, expected)));
+  }
+
+  private static Reading<List<Quantity>> single(String text, Dimension expected) {
+    Reading<Quantity> one = quantity(text, expected);
+    Optional<Ends> ends = one.found().isPresent() ? Optional.empty() : hyphenated(text);
+    return ends.isPresent()
+        ? new Misread<>(
+            quoted(text) + " has a hyphen between its ends",
+            "two points: " + ends.get().low() + ".." + ends.get().high())
+        : one.map(only -> List.of(only, only));
   }
 
   /** Minutes as one figure or three: {@code 5 min}, {@code 3/5/12 min}, {@code 0.5/1/2 h}. */
@@ -172,6 +179,11 @@ public final class QuantityText {
     }
     Optional<Unit> unit = Unit.of(spelling);
     if (unit.isEmpty()) {
+      Optional<String> digits = FigureSlip.digits(text).flatMap(it -> spelling(it, expected));
+      if (digits.isPresent()) {
+        return new Misread<Unit>(quoted(text) + " has a letter among its digits", like(expected))
+            .near(digits);
+      }
       return new Misread<Unit>(
               quoted(text) + " has the unknown unit " + quoted(spelling), like(expected))
           .near(Unit.inOtherCapitals(spelling, expected).map(it -> parts.group(2) + " " + it));

@@ -107,7 +107,7 @@ public final class PlanVerifier {
 
   /**
    * Both sides may be worked through one after the other, from either, or line by line: each way
-   * must hold. The first that does not is told, with what it leaves for the rest.
+   * must hold. The first that does not is reported, with what it leaves for the rest.
    */
   private void inAnyWay(List<Sheet.SheetStep> steps, List<Place> places) {
     if (places.size() == 1) {

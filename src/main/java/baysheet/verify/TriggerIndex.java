@@ -77,7 +77,7 @@ final class TriggerIndex {
    * What is touched, how and with what, by name.
    *
    * @param there names by what a trigger may ask for
-   * @param impact of the steps as their procedures have them, where these can be told
+   * @param impact of the steps as their procedures have them, where these are known
    */
   private record Names(Map<Condition, Collection<String>> there, Collection<Boolean> impact) {
     static Names nothing() {

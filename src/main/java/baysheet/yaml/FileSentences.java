@@ -184,8 +184,11 @@ final class FileSentences {
             at,
             "the indentation of this line matches none of the lines above it")
         .expecting(
-            "the same number of spaces for all keys of a map; this line has "
-                + (here + ", the line above it has " + above));
+            here == above
+                ? "a hyphen before an item of the list above; or a key with as many spaces as the"
+                    + " other keys of its map"
+                : "the same number of spaces for all keys of a map; this line has "
+                    + (here + ", the line above it has " + above));
   }
 
   static Problem badEscape(Span at) {

@@ -15,7 +15,7 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 
 /**
- * Reads a map by its keys. Remembers which keys were asked for, so that {@link #done} can tell the
+ * Reads a map by its keys. Remembers which keys were asked for, so that {@link #done} can name the
  * ones nobody knows, and whether a required one failed, so that {@link #build} knows whether there
  * is anything to build. Never throws on what people write.
  */
@@ -49,13 +49,13 @@ public final class MapReader {
     return Optional.empty();
   }
 
-  /** The value of a key that may be left out; a key without a value is told. */
+  /** The value of a key that may be left out; a key without a value is a problem. */
   public Optional<Node> optional(String key) {
     known.add(key);
     return Optional.ofNullable(entries.get(key)).flatMap(this::written);
   }
 
-  /** The value of a key that must be there; told when it is not. */
+  /** The value of a key that must be there; a problem when it is not. */
   public Optional<Node> required(String key) {
     if (!has(key)) {
       problems.add(Sentences.missingKey(whatItIs, key, mapping.start()));
@@ -107,7 +107,7 @@ public final class MapReader {
     return List.copyOf(rest);
   }
 
-  /** The same, both sides read; entries that cannot be read are told and left out. */
+  /** The same, both sides read; entries that cannot be read are reported and left out. */
   public <K, V> List<Keyed<K, V>> rest(Function<String, Outcome<K>> keys, ValueReader<V> values) {
     Map<K, Keyed<K, V>> read = new LinkedHashMap<>();
     for (Entry entry : rest()) {
@@ -159,7 +159,7 @@ public final class MapReader {
     return mapping.start();
   }
 
-  /** Where this reader tells what is wrong. */
+  /** Where this reader reports what is wrong. */
   public Problems problems() {
     return problems;
   }

@@ -45,7 +45,7 @@ public final class Read {
   }
 
   /** A loop, not a pattern: half of all that a shop writes are names, and they are read first. */
-  private static boolean isName(String text) {
+  static boolean isName(String text) {
     boolean hyphenMay = false;
     for (int i = 0; i < text.length(); i++) {
       char character = text.charAt(i);
@@ -110,7 +110,8 @@ public final class Read {
   }
 
   /**
-   * One of some spellings, exactly as written; the map's order is the order in which they are told.
+   * One of some spellings, exactly as written; the map's order is the order in which a problem
+   * lists them.
    */
   public static <T> ValueReader<T> oneOf(Map<String, T> spellings) {
     Map<String, T> known = new LinkedHashMap<>(spellings);
@@ -150,7 +151,7 @@ public final class Read {
             });
   }
 
-  /** A list; items that cannot be read are told and left out. */
+  /** A list; items that cannot be read are reported and left out. */
   public static <T> ValueReader<List<Located<T>>> list(ValueReader<T> item) {
     return (node, problems) -> {
       if (node instanceof Sequence sequence) {
@@ -200,8 +201,8 @@ public final class Read {
   }
 
   /**
-   * A map whose keys are chosen by the writer. Entries that cannot be read are told and left out;
-   * two keys that mean the same are told.
+   * A map whose keys are chosen by the writer. Entries that cannot be read are reported and left
+   * out; two keys that mean the same are a problem.
    *
    * @param whatItIs with its article: {@code a map of bays}
    */

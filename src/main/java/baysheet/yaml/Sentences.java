@@ -6,11 +6,20 @@ import baysheet.report.ProblemCode;
 import baysheet.report.Span;
 import java.util.Collection;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** What the typed readers say. */
 final class Sentences {
   /** A longer text is cut in a sentence; the line itself is repeated below it. */
   private static final int LONGEST_QUOTE = 40;
+
+  /** Dashes and hyphens that are not the one of the keyboard. */
+  private static final Pattern DASH = Pattern.compile("[\\p{Pd}\u2212&&[^-]]");
+
+  /** What people write between two words where a name has a hyphen. */
+  private static final Pattern JOINT = Pattern.compile("[\\p{Pd}\u2212_\\s\\p{Zs}]++");
 
   private Sentences() {}
 
@@ -21,7 +30,8 @@ final class Sentences {
         .near(Nearest.of(key, known))
         .expecting(
             hasNoColon(entry)
-                ? "quotes around a text that contains a comma, inside { }"
+                ? (key.matches("[0-9].*") ? "a point before decimals; or " : "")
+                    + "quotes around a text that contains a comma, inside { }"
                 : oneOf(known));
   }
 
@@ -86,11 +96,16 @@ final class Sentences {
         .seeAlso("the other key", written.get(0));
   }
 
+  /** A dash that a word processor made of a hyphen looks like one, so it is named. */
   static Outcome<String> notAName(String text) {
-    return Outcome.bad(
+    boolean dash = !DASH.matcher(text).replaceAll("-").equals(text);
+    String plain = JOINT.matcher(text.strip().toLowerCase(Locale.ROOT)).replaceAll("-");
+    return new Outcome.Bad<>(
         ProblemCode.NOT_A_NAME,
-        quoted(text) + " is not a name",
-        "lower-case letters a to z, digits and single hyphens, such as front-left");
+        quoted(text)
+            + (dash ? " has a dash that is not the hyphen of the keyboard" : " is not a name"),
+        "lower-case letters a to z, digits and single hyphens, such as front-left",
+        Optional.of(plain).filter(Read::isName));
   }
 
   static Outcome<Integer> notANumber(String text, int least, int most) {
@@ -122,7 +137,7 @@ final class Sentences {
   static <T> Outcome<T> notOfThisTime(String text, int earliest, int latest) {
     return Outcome.bad(
         ProblemCode.NOT_A_DATE,
-        text + " is no day that a garage writes down",
+        text + " is not a plausible date",
         "a year from " + earliest + " to " + latest);
   }
 

@@ -9,8 +9,8 @@ import org.yaml.snakeyaml.error.Mark;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
 
 /**
- * Says in plain words what a parser's exception means. The parser tells what it was doing (the
- * context) and what it met (the problem), each with a mark; people are told what they wrote.
+ * Says in plain words what a parser's exception means. The parser gives what it was doing (the
+ * context) and what it met (the problem), each with a mark; a problem says what the person wrote.
  */
 final class SyntaxFault {
   /** What a rule is recognised by: parts of the parser's two texts. */
@@ -24,7 +24,7 @@ final class SyntaxFault {
     Problem of(SyntaxFault fault);
   }
 
-  /** The first that fits is told; the last fits everything. */
+  /** The first that fits is reported; the last fits everything. */
   private static final List<Rule> RULES =
       List.of(
           new Rule("quoted scalar", "unexpected", SyntaxFault::unclosedQuote),

@@ -23,7 +23,7 @@
  *         .flatMap(node -> BAY.read(node, problems));
  * }</pre>
  *
- * <p>{@code build} tells unknown keys, and calls its supplier only when every required value is
+ * <p>{@code build} reports unknown keys, and calls its supplier only when every required value is
  * there: the {@code get()} in it is safe for what came from {@code required}. Readers nest: {@code
  * map.list("bays", BAY)}, {@code map.listOrOne("uses", Read.text())}, {@code map.entries("bays",
  * Read::nameOf, BAY)}, {@code Read.scalarOr(...)} where a value may be written short or long.

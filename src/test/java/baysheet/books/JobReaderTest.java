@@ -98,6 +98,19 @@ class JobReaderTest {
         problems.all().stream().map(problem -> problem.code().word()).toList());
   }
 
+  /** As it comes out of a document; it looks like any other space. */
+  @Test
+  void aSpaceThatDoesNotBreakStandsBeforeAPlaceAsWell() {
+    Problems problems = new Problems();
+    Job job =
+        read(
+                "job: 7\nvehicle: {book: b}\nbay: 1\nby: T1\nwork: damper\u00A0at\u00A0rear\n",
+                problems)
+            .orElseThrow();
+    assertEquals("damper at rear", job.work().get(0).value().toString());
+    assertEquals(List.of(), problems.all());
+  }
+
   private static Optional<Job> read(String text, Problems problems) {
     return Shelf.parse(text, problems).flatMap(node -> JobReader.read(node, problems));
   }

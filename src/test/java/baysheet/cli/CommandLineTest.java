@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -12,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import picocli.CommandLine;
 
 class CommandLineTest {
   @TempDir private Path folder;
@@ -20,49 +23,6 @@ class CommandLineTest {
   @BeforeEach
   void open() {
     garage = Garage.in(folder);
-  }
-
-  private Garage.Run misused(String... arguments) {
-    Garage.Run run = garage.run(arguments);
-    assertEquals(Exit.USAGE, run.exit(), run.err());
-    assertEquals("", run.out());
-    assertFalse(run.err().contains("\tat "), run.err());
-    assertTrue(run.err().lines().count() <= 3, run.err());
-    return run;
-  }
-
-  @Test
-  void aMisspeltCommandIsAnsweredWithTheNearest() {
-    Garage.Run run = misused("shets", "jobs");
-    run.says("shets");
-    run.says("baysheet sheets");
-  }
-
-  @Test
-  void anUnknownOptionIsNamed() {
-    misused("sheets", "--papper", "A4").says("--papper");
-  }
-
-  @Test
-  void aMisspeltOptionIsAnsweredWithTheNearest() {
-    misused("check", "--jsom").says("--json");
-  }
-
-  @ParameterizedTest
-  @ValueSource(strings = {"A5", "a4", ""})
-  void onlyTheTwoPapersAreTaken(String paper) {
-    misused("sheets", "--paper", paper).says("A4 or Letter");
-  }
-
-  @ParameterizedTest
-  @ValueSource(strings = {"0", "-1", "many", "1.5"})
-  void howManyAtATimeIsAWholeNumberFromOne(String jobs) {
-    misused("sheets", "--jobs=" + jobs).says("--jobs");
-  }
-
-  @Test
-  void noCommandIsAMistakeNotACrash() {
-    misused().says("command");
   }
 
   @ParameterizedTest
@@ -117,6 +77,25 @@ class CommandLineTest {
     run.reports("2026-04-07/501.yaml:3:17", "unknown-book");
     run.says("hollin-wren-2014");
     run.says("nothing was written");
+  }
+
+  /** What a report of an internal error needs is printed by {@code check} as by {@code sheets}. */
+  @ParameterizedTest
+  @ValueSource(booleans = {true, false})
+  void checkPrintsTheTraceOfAnInternalErrorWhereItIsAskedFor(boolean asked) {
+    StringWriter err = new StringWriter();
+    Console console =
+        new Console(new PrintWriter(new StringWriter()), new PrintWriter(err), false, asked);
+    Batch.Maker failing =
+        (job, shop, problems) -> {
+          throw new IllegalStateException("nothing undoes item 7");
+        };
+    CommandLine check = new CommandLine(new CheckCommand(console, maker -> failing).spec());
+    assertEquals(Exit.FAULT, check.execute(garage.job("501").toString()));
+    String said = garage.shown(err);
+    assertTrue(said.contains("2026-04-07/501.yaml:1:1: error: an internal error"), said);
+    assertEquals(asked, said.contains("IllegalStateException: nothing undoes item 7\n\tat "), said);
+    assertEquals(!asked, said.contains("set BAYSHEET_TRACE=1, run the command again"), said);
   }
 
   @Test

@@ -34,7 +34,7 @@ class ExplainCommandTest {
 
   @Test
   void aProblemCodeIsSentToHelp() {
-    mistake("the page of a problem is printed by: baysheet help unknown-key", "unknown-key");
+    mistake("baysheet help unknown-key prints the page of the problem", "unknown-key");
   }
 
   @Test
@@ -48,7 +48,10 @@ class ExplainCommandTest {
 
   @Test
   void whatIsNoJobIsTold() {
-    mistake("is a folder; expected one job file of it, such as", garage.root + "/" + Garage.DAY);
+    mistake("Expected: one job file of it, such as", garage.root + "/" + Garage.DAY);
+    for (String folder : List.of("", "/vehicles", "/procedures")) {
+      mistake("Expected: a job file such as jobs/2026-03-02/2401.yaml", garage.root + folder);
+    }
     mistake("shop.yaml is not a job", garage.root + "/shop.yaml");
     mistake("hollin-wren-2014.yaml is not a job", garage.root + "/vehicles/hollin-wren-2014.yaml");
   }
@@ -189,7 +192,7 @@ class ExplainCommandTest {
   void aLineThatIsNotThereIsAMistake() {
     Garage.Run run = garage.run("explain", garage.job("501").toString(), "9");
     assertEquals(Exit.USAGE, run.exit());
-    run.says("torque lines 1 to 3");
+    run.says("a number from 1 to 3");
   }
 
   @Test

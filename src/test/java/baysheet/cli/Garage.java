@@ -2,6 +2,7 @@ package baysheet.cli;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.File;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -75,10 +76,10 @@ final class Garage {
 
   String shown(StringWriter text) {
     return text.toString()
-        .replace('\\', '/')
-        .replace(root.toString().replace('\\', '/') + "/", "")
-        .replace(root.toString().replace('\\', '/'), "SHOP")
-        .replace(out.toString().replace('\\', '/'), "OUT");
+        .replace(root + File.separator, "")
+        .replace(root.toString(), "SHOP")
+        .replace(out.toString(), "OUT")
+        .replace(File.separatorChar, '/');
   }
 
   /** The path of a job of the day. */

@@ -59,15 +59,15 @@ class HelpCommandTest {
 
   @Test
   void aMisspeltTopicIsAnsweredWithTheNearest() {
-    mistake("unknown-kye", "did you mean unknown-key?");
-    mistake("shets", "did you mean sheets?");
-    mistake("fhqwhgads", "the last line of each problem names its code");
+    mistake("unknown-kye", "Did you mean unknown-key?");
+    mistake("shets", "Did you mean sheets?");
+    mistake("fhqwhgads", "Expected: a code, which the last line of each problem names.");
   }
 
   private void mistake(String topic, String answer) {
     Garage.Run run = garage.run("help", topic);
     assertEquals(Exit.USAGE, run.exit());
     assertEquals("", run.out());
-    run.says("there is no problem code and no command \"" + topic + "\"; " + answer);
+    run.says("there is no problem code and no command \"" + topic + "\".\n    " + answer);
   }
 }

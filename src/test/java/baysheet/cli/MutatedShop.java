@@ -10,6 +10,8 @@ import baysheet.report.Problems;
 import baysheet.resolve.Bound;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
+import baysheet.sheet.Sheet;
+import baysheet.sheet.TorqueLine;
 import baysheet.template.Layouts;
 import baysheet.yaml.Node;
 import baysheet.yaml.Scalar;
@@ -60,11 +62,18 @@ final class MutatedShop {
    *
    * @param id of the sheet, a hash of all that it says; empty where there is none
    * @param says the whole sheet as text
+   * @param torque the rows of its torque table
+   * @param tools the names of the tools that it lays out
    * @param problems as {@code code: sentence}
    * @param fault what went wrong in the tool itself
    */
   record Result(
-      Optional<String> id, String says, List<Problem> problems, Optional<Throwable> fault) {
+      Optional<String> id,
+      String says,
+      List<TorqueLine> torque,
+      Set<String> tools,
+      List<Problem> problems,
+      Optional<Throwable> fault) {
     Set<String> told() {
       return problems.stream().map(it -> it.code() + ": " + it.what()).collect(Collectors.toSet());
     }
@@ -139,17 +148,32 @@ final class MutatedShop {
           .read(root, problems)
           .ifPresent(folder -> new Batch(maker::make, 1).run(List.of(job), folder, outcomes::add));
     } catch (UncheckedIOException e) {
-      return new Result(Optional.empty(), "", problems.all(), Optional.empty());
+      return new Result(
+          Optional.empty(), "", List.of(), Set.of(), problems.all(), Optional.empty());
     } catch (RuntimeException | Error e) {
-      return new Result(Optional.empty(), "", problems.all(), Optional.of(e));
+      return new Result(Optional.empty(), "", List.of(), Set.of(), problems.all(), Optional.of(e));
     }
     outcomes.forEach(outcome -> problems.addAll(outcome.problems()));
     Optional<MadeSheet> made = outcomes.stream().flatMap(it -> it.made().stream()).findFirst();
     return new Result(
         made.map(it -> it.sheet().heading().id()),
         made.map(it -> it.sheet().toString()).orElse(""),
+        made.map(it -> it.sheet().torque()).orElse(List.of()),
+        made.stream()
+            .flatMap(it -> it.sheet().tools().stream())
+            .map(Sheet.ToolLine::name)
+            .collect(Collectors.toSet()),
         problems.all(),
         outcomes.stream().flatMap(it -> it.fault().stream()).findFirst());
+  }
+
+  /** The catalogues of the shop and those that come with the program. */
+  List<List<WrittenFact>> catalogues() {
+    Stream<Path> builtIn = yaml(Path.of("src/main/resources/baysheet/catalogue")).stream();
+    return Stream.concat(
+            builtIn.map(file -> WrittenFact.in(tree(file).orElseThrow())),
+            files.stream().filter(it -> shown(it).startsWith("catalogue/")).map(facts::get))
+        .toList();
   }
 
   String text(Path file) {

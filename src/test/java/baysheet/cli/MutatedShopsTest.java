@@ -30,7 +30,8 @@ import org.junit.jupiter.api.io.TempDir;
  * of the file is dropped without a word, the tool does not fail, and nothing takes for ever.
  *
  * <p>A build makes a few hundred changes. {@code mvn test -Pendurance} makes 20,000 in one process
- * with 256 MiB; {@code -Dmutations=N -Dfirst=I} chooses others, and repeats one that was found.
+ * with 256 MiB; {@code -Dmutations=N -Dfirst=I} chooses others, and repeats one that was found;
+ * {@code -Dpaths=REGEX} changes only facts whose path matches.
  */
 class MutatedShopsTest {
   private static final int USUAL = 200;
@@ -40,6 +41,9 @@ class MutatedShopsTest {
   /** Of all threads: a sheet is made on others than the one that waits for it. */
   private static final OperatingSystemMXBean PROCESS =
       (OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
+
+  /** A pattern; only facts with such paths are changed, as in {@code crib\\..*}. */
+  private static final Optional<String> PATHS = Optional.ofNullable(System.getProperty("paths"));
 
   private static final Path REPORT = Path.of("target", "mutated-shops.txt");
 
@@ -78,13 +82,17 @@ class MutatedShopsTest {
     MutatedShop shop = shops.get(random.nextInt(10) < 8 ? 0 : 1);
     Path job = shop.jobs.get(random.nextInt(shop.jobs.size()));
     MutatedShop.Unmutated before = shop.before(job);
-    List<Path> used = List.copyOf(before.used());
+    List<Path> used =
+        before.used().stream().filter(it -> PATHS.isEmpty() || hasFacts(shop, it)).toList();
+    if (used.isEmpty()) {
+      return;
+    }
     Path file =
         random.nextInt(10) < 8
             ? used.get(random.nextInt(used.size()))
             : shop.files.get(random.nextInt(shop.files.size()));
     Case its = new Case(number, shop, before, file);
-    if (random.nextInt(20) == 0 && used.contains(file)) {
+    if (random.nextInt(20) == 0 && used.contains(file) && PATHS.isEmpty()) {
       MisplacedFile[] ways = MisplacedFile.values();
       its.misplaced(ways[random.nextInt(ways.length)]);
     } else {
@@ -92,13 +100,20 @@ class MutatedShopsTest {
     }
   }
 
+  private static boolean hasFacts(MutatedShop shop, Path file) {
+    return shop.facts(file).stream().anyMatch(it -> it.path().matches(PATHS.orElseThrow()));
+  }
+
   private static Optional<ShopMutation> mutation(MutatedShop shop, Path file, Random random) {
     String text = shop.text(file);
-    if (random.nextInt(10) < 3) {
+    if (random.nextInt(10) < 3 && PATHS.isEmpty()) {
       return Optional.of(ShopMutation.careless(text, random));
     }
-    List<WrittenFact> facts = shop.facts(file);
-    return ShopMutation.of(text, facts.get(random.nextInt(facts.size())), random);
+    List<WrittenFact> facts =
+        shop.facts(file).stream().filter(it -> it.path().matches(PATHS.orElse(".*"))).toList();
+    return facts.isEmpty()
+        ? Optional.empty()
+        : ShopMutation.of(text, facts.get(random.nextInt(facts.size())), random);
   }
 
   /** One change of one file, and what comes of it for one job. */

@@ -106,6 +106,6 @@ class NamesCommandTest {
   void aSortThatThereIsNotIsAnsweredWithTheNearest() {
     Garage.Run run = names("trait");
     assertEquals(Exit.USAGE, run.exit());
-    run.says("did you mean traits?");
+    run.says("Did you mean traits?");
   }
 }

@@ -19,10 +19,12 @@ import java.util.stream.Stream;
 final class UnprintedFacts {
   private final MutatedShop shop;
   private final MutatedShop.Unmutated before;
+  private final UnneededTools tools;
 
   UnprintedFacts(MutatedShop shop, MutatedShop.Unmutated before) {
     this.shop = shop;
     this.before = before;
+    this.tools = new UnneededTools(shop, before);
   }
 
   /**
@@ -40,11 +42,12 @@ final class UnprintedFacts {
       BiPredicate<UnprintedFacts, WrittenFact> where,
       String because) {}
 
+  /** Only where something is left out or a figure is another; never a misspelt name. */
   private static Rule rule(String file, String path, String because) {
     return new Rule(file, Pattern.compile(path), false, (job, fact) -> true, because);
   }
 
-  /** Only where something is left out. */
+  /** The same, where something holds of the job and the fact. */
   private static Rule whereLeftOut(
       String file, String path, BiPredicate<UnprintedFacts, WrittenFact> where, String because) {
     return new Rule(file, Pattern.compile(path), false, where, because);
@@ -64,16 +67,47 @@ final class UnprintedFacts {
               "an empty list says what no list says"),
 
           // --- the shop ---
-          rule("shop.yaml", "crib\\b.*", "a tool that the job does not need, or that still serves"),
+          where(
+              "shop.yaml",
+              "crib\\.wrenches\\.[0-9]+(\\..*)?",
+              (job, fact) -> job.tools.isWrenchNotTaken(fact),
+              "a wrench that no row of the job takes"),
           rule(
               "shop.yaml",
-              "(drives|units|calibration-interval|band)\\b.*",
-              "a limit that no figure of the job meets"),
+              "crib\\.wrenches\\.[0-9]+\\.(from|to|step|accuracy|length|calibrated)",
+              "a figure of the wrench that is taken, with which its setting stays the same"),
+          where(
+              "shop.yaml",
+              "crib\\.sockets\\.[0-9]+(\\..*)?",
+              (job, fact) -> job.tools.isSocketNotTaken(fact),
+              "a socket for heads that the job does not turn, or of another square or kind than it takes"),
           where(
               "shop.yaml",
               "crib\\.special\\.[0-9]+(\\..*)?",
-              UnprintedFacts::isUnsaid,
+              (job, fact) -> job.tools.isSpecialNotTaken(fact),
               "a special tool that the job does not need"),
+          rule(
+              "shop.yaml",
+              "crib\\.(special\\.[0-9]+|stands)\\.count",
+              "a number of pieces that is enough for the job"),
+          rule("shop.yaml", "crib\\.stands\\.rated", "a rating that is enough for the vehicle"),
+          where(
+              "shop.yaml",
+              "crib\\.stands(\\..*)?",
+              (job, fact) -> job.isOnALift(),
+              "stands, for a vehicle on a lift"),
+          rule("shop.yaml", "drives\\..*", "a limit that no torque of the job reaches"),
+          rule("shop.yaml", "calibration-interval", "an interval in which the calibrations are"),
+          where(
+              "shop.yaml",
+              "(units\\.torque|band)(\\..*)?",
+              (job, fact) -> job.before.result().torque().isEmpty(),
+              "the job has no torque"),
+          whereLeftOut(
+              "shop.yaml",
+              "band",
+              (job, fact) -> texts(fact.node()).allMatch("5 %"::equals),
+              "the usual band, which counts where the shop gives none"),
           where(
               "shop.yaml",
               "(people|bays)\\..*",
@@ -106,7 +140,11 @@ final class UnprintedFacts {
               ".*",
               UnprintedFacts::isOverlaid,
               "the vehicle's own book says it for itself"),
-          rule("vehicles/", "traits\\b.*", "a trait that changes nothing for the job"),
+          whereLeftOut(
+              "vehicles/",
+              "traits(\\.[0-9]+)?",
+              (job, fact) -> texts(fact.node()).noneMatch(job.traits()::isAskedFor),
+              "a trait that nothing on the sheet depends on"),
 
           // --- procedures ---
           where(
@@ -119,19 +157,37 @@ final class UnprintedFacts {
               "(.*\\.)?(because|good)",
               (job, fact) -> !job.before.apprentice(),
               "reasons are for apprentices"),
-          rule("procedures/", ".*\\.seizes", "without a state nothing seizes"),
-          rule(
+          where(
               "procedures/",
-              "(.*\\.)?uses\\b.*",
-              "a tool that another step of the job uses as well"),
-          rule("procedures/", "(before|after)\\b.*", "a work that the job does not ask for"),
-          rule("procedures/", "(.*\\.)?moment", "the moment at which it is done anyway"),
+              ".*\\.seizes",
+              (job, fact) -> job.hasNoState(),
+              "without a state nothing seizes"),
+          whereLeftOut(
+              "procedures/",
+              "(.*\\.)?uses(\\..*)?",
+              (job, fact) -> texts(fact.node()).allMatch(it -> job.isLaidOutAnyway(it, fact)),
+              "a tool that is laid out anyway, or that only a stuck part asks for"),
+          whereLeftOut(
+              "procedures/",
+              "(before|after)(\\..*)?",
+              (job, fact) -> texts(fact.node()).noneMatch(job::isTask),
+              "a work that the job does not ask for"),
           rule("procedures/", "needs|serves", "the only one that the bay can take"),
-          rule("procedures/", "not-with\\..*", "what to use on a vehicle that is not this one"),
+          rule("procedures/", "only-with(\\..*)?", "a condition that the job meets"),
+          where(
+              "procedures/",
+              "not-with\\..*",
+              (job, fact) -> fact.node() instanceof Scalar text && text.text().contains(" "),
+              "a sentence about vehicles that this one is not"),
+          whereLeftOut(
+              "procedures/",
+              "not-with(\\..*)?",
+              (job, fact) -> true,
+              "vehicles of another kind, for which the procedure is not"),
           whereLeftOut(
               "procedures/",
               "behind\\.[0-9]+",
-              (job, fact) -> true,
+              UnprintedFacts::isBehindElsewhere,
               "access that another work of the job needs as well"),
           whereLeftOut(
               "procedures/",
@@ -160,6 +216,48 @@ final class UnprintedFacts {
         .filter(rule -> rule.where().test(this, fact))
         .map(Rule::because)
         .findFirst();
+  }
+
+  /** Facts of a file of the shop whose path matches. */
+  private Stream<WrittenFact> facts(Path file, String path) {
+    return shop.facts(file).stream().filter(it -> it.path().matches(path));
+  }
+
+  private Stream<WrittenFact> ofUsedProcedures(String path) {
+    return before.used().stream()
+        .filter(it -> shop.shown(it).startsWith("procedures/"))
+        .flatMap(it -> facts(it, path));
+  }
+
+  private boolean isTask(String procedure) {
+    return before.used().stream().anyMatch(it -> it.endsWith(procedure + ".yaml"));
+  }
+
+  /**
+   * The sheet lays it out all the same, for another step or a check; or it is for a stuck part, and
+   * the vehicle has no state in which parts stick.
+   */
+  private boolean isLaidOutAnyway(String tool, WrittenFact fact) {
+    boolean stuck =
+        facts(root(fact), Pattern.quote(fact.path()) + "(\\..*)?\\.if-stuck")
+            .flatMap(it -> texts(it.node()))
+            .anyMatch(tool::equals);
+    return before.result().tools().contains(tool)
+        || (stuck || fact.path().endsWith(".if-stuck")) && hasNoState();
+  }
+
+  private boolean hasNoState() {
+    return facts(before.job(), "state.*").findAny().isEmpty();
+  }
+
+  private boolean isBehindElsewhere(WrittenFact fact) {
+    return ofUsedProcedures("behind\\.[0-9]+")
+        .filter(it -> !it.file().equals(fact.file()))
+        .anyMatch(it -> texts(it.node()).toList().equals(texts(fact.node()).toList()));
+  }
+
+  private AskedTraits traits() {
+    return new AskedTraits(shop, this::isUnsaid, ofUsedProcedures("only-with.*").toList());
   }
 
   private boolean isAsked(WrittenFact fact) {
@@ -194,7 +292,7 @@ final class UnprintedFacts {
     return texts(fact.node()).noneMatch(before.result().says()::contains);
   }
 
-  private static Stream<String> texts(Node node) {
+  static Stream<String> texts(Node node) {
     if (node instanceof Mapping map) {
       return map.entries().stream().flatMap(entry -> texts(entry.value()));
     }

@@ -46,7 +46,7 @@ final class SampleBrakeSteps {
             .stuck("Penetrating fluid and ten minutes", "Six-point socket, steady pull"),
         step("Lift the caliper off and hang it from a hook", 8).above("C", "E"),
         step("Slide the old pads out and note how evenly they are worn", 9)
-            .why("a tapered pad tells of a seized guide pin"),
+            .why("a tapered pad means a seized guide pin"),
         step("Take out the carrier bolts and lift the carrier away", 10)
             .details("2 bolts, discard")
             .minutes(2, 3, 12)

@@ -133,6 +133,10 @@ class QuantityTextTest {
         "110 nm|TORQUE|unknown unit \"nm\"",
         "110 kN·m|TORQUE|unknown unit \"kN·m\"",
         "110 lb/ft|TORQUE|unknown unit",
+        "1O2 N·m|TORQUE|has a letter among its digits",
+        "8124O km|DISTANCE|has a letter among its digits",
+        "4l|TORQUE|is a volume, not a torque",
+        "1Ox N·m|TORQUE|unknown unit",
         "110 N|TORQUE|unknown unit \"N\"",
         "110 mm|TORQUE|is a length, not a torque",
         "110 lb|TORQUE|is a mass, not a torque",
@@ -198,6 +202,12 @@ class QuantityTextTest {
     assertEquals(
         new Read<>(List.of(Quantity.of("1/4", Unit.INCH), Quantity.of("1-1/8", Unit.INCH))),
         QuantityText.range("1/4..1-1/8 in", Dimension.LENGTH));
+    Quantity fraction = Quantity.of("1-1/8", Unit.INCH);
+    assertEquals(
+        new Read<>(List.of(fraction, fraction)), QuantityText.range("1-1/8 in", Dimension.LENGTH));
+    assertEquals(
+        new Misread<>("\"10-32 mm\" has a hyphen between its ends", "two points: 10..32 mm"),
+        QuantityText.range("10-32 mm", Dimension.LENGTH));
   }
 
   @Test

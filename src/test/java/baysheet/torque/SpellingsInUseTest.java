@@ -92,6 +92,9 @@ class SpellingsInUseTest {
       value = {
         "110 nm|110 N·m",
         "110 NM|110 N·m",
+        "1O2 N·m|102 N·m",
+        "11O Nm|110 Nm",
+        "1lO Nm|110 Nm",
         "16,5 N·m|16.5 N·m",
         "16,5 Nm|16.5 Nm",
         "1,250 Nm|",

@@ -160,6 +160,15 @@ class FormFaultsTest {
     assertTrue(expected.endsWith("; this line has 2, the line above it has 3"), expected);
   }
 
+  /** The line above may well have as many spaces: it is a list's. */
+  @Test
+  void aKeyWhereAListHasItsItemsIsNotComparedWithTheLineAbove() {
+    Problems problems = new Problems();
+    Texts.parse("a:\n  b:\n    - 1\n    c: 1\n", problems);
+    String expected = problems.all().get(0).expected().orElseThrow();
+    assertTrue(expected.startsWith("a hyphen before an item of the list above;"), expected);
+  }
+
   @Test
   void signsOfTheTradeAndOtherScriptsAreNotRefused() {
     assertEquals(List.of(), Texts.faults("a: 110 N·m ± 5 %, 90°, Ø 12, ½, 車輪, Ж, 🔧\n"));

@@ -46,6 +46,15 @@ class MapReaderTest {
   }
 
   @Test
+  void theDecimalsBehindACommaInBracketsAreNamed() {
+    MapReader map = reader("{rated: 102,5 N·m}\n");
+    map.optional("rated");
+    map.done();
+    String expected = only("1:13 unknown-key").expected().orElseThrow();
+    assertTrue(expected.startsWith("a point before decimals; or quotes around"), expected);
+  }
+
+  @Test
   void missingKeyPointsAtItsMap() {
     MapReader map = reader("bays:\n  lift: 1\n", "bays");
     assertEquals(Optional.empty(), map.required("rated"));

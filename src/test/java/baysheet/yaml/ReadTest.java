@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class ReadTest {
@@ -95,6 +96,25 @@ class ReadTest {
   @ValueSource(strings = {"Front", "front left", "front--left", "-", "a-", "front_left", "vérin"})
   void anythingElseIsNoName(String written) {
     assertEquals(List.of("1:1 not-a-name"), Texts.faults("\"" + written + "\"", Read.name()));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "Front, is not a name, front",
+    "front left, is not a name, front-left",
+    "front_left, is not a name, front-left",
+    // A hyphen that may not end a line (U+2011), a hyphen (U+2010), an en dash and a minus sign.
+    "front\u2011left, has a dash that is not the hyphen of the keyboard, front-left",
+    "front\u2010left, has a dash that is not the hyphen of the keyboard, front-left",
+    "front\u2013left, has a dash that is not the hyphen of the keyboard, front-left",
+    "front\u2212left, has a dash that is not the hyphen of the keyboard, front-left",
+    "vérin, is not a name,",
+  })
+  void aNameThatIsWrittenOtherwiseIsAnsweredWithItsSpelling(
+      String written, String what, String meant) {
+    Problem problem = onlyProblem('"' + written + '"', Read.name());
+    assertEquals('"' + written + "\" " + what, problem.what());
+    assertEquals(Optional.ofNullable(meant), problem.nearest());
   }
 
   @Test

@@ -66,7 +66,7 @@ public final class DayBeforePreparation {
       }
     }
     for (Sheet.SocketLine socket : sockets) {
-      // Inserts are special tools, told above.
+      // Inserts are special tools, listed above.
       if (!socket.owned() && socket.insert().isEmpty()) {
         borrow.add(PlanPhrases.borrow(PlanPhrases.socket(socket)));
       }

@@ -101,7 +101,7 @@ public final class HoldPoints {
     return closes && concerns(next) && !seenTogether(next);
   }
 
-  /** What a second person sees tight and marked tells more than the clean parts before. */
+  /** What a second person sees tight and marked proves more than the clean parts before. */
   private boolean seenTogether(PlacedStep next) {
     return lines.stream()
         .filter(line -> line.step().phase() == Sheet.Phase.CHECK && line.step().hold())

@@ -35,7 +35,7 @@ public final class SheetWarnings {
     return List.copyOf(all.warnings);
   }
 
-  /** At the torque itself, in whichever file it stands, so that many jobs tell of it once. */
+  /** At the torque itself, in whichever file it stands, so that many jobs report it once. */
   private void line(TorqueLine line) {
     ItemAt item = new ItemAt(line.fastener(), line.places().get(0));
     Fastener fastener = ((Bound.OfBook) resolved.thing(item)).values();
@@ -90,7 +90,7 @@ public final class SheetWarnings {
       }
     }
     for (Sheet.SocketLine socket : sheet.sockets()) {
-      // Inserts are special tools, told above.
+      // Inserts are special tools, reported above.
       if (!socket.owned() && socket.insert().isEmpty()) {
         borrow(PlanPhrases.socket(socket));
       }

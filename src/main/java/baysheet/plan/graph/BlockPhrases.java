@@ -24,7 +24,7 @@ final class BlockPhrases {
             .formatted(jackedAt(resolved));
   }
 
-  /** Both axles go up, so both points are told, the one of an axle that stayed down as well. */
+  /** Both axles go up, so both points are named, the one of an axle that stayed down as well. */
   private static String jackedAt(Resolved resolved) {
     List<String> points = new ArrayList<>();
     for (Place axle : List.of(Place.FRONT, Place.REAR)) {

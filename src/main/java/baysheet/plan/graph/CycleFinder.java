@@ -121,7 +121,7 @@ public final class CycleFinder {
 
   /**
    * The nodes of a shortest circle, each before the next; there has to be one. Circles with several
-   * steps come first, for milestones tell nobody anything.
+   * steps come first, for milestones say nothing to a reader.
    */
   private static List<Integer> shortest(StepGraph graph) {
     return IntStream.range(0, graph.size())

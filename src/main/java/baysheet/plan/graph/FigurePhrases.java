@@ -18,7 +18,7 @@ public final class FigurePhrases {
     return "Before anything is opened, write in the %s".formatted(words);
   }
 
-  /** Where the book has no grade, the place where it is written in tells more. */
+  /** Where the book has no grade, the place where it is written in says more. */
   public static String asWrittenIn(String fluid) {
     return fluid.replace('-', ' ') + " as written in";
   }

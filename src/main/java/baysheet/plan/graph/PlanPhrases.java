@@ -241,7 +241,7 @@ public final class PlanPhrases {
     return words + (undone ? " is off already" : " goes on in another step");
   }
 
-  /** Both of a pair by what they have in common, with the sides told. */
+  /** Both of a pair by what they have in common, with the sides named. */
   public static String places(List<Place> places) {
     Optional<Place> axle = places.size() == 2 ? places.get(0).axle() : Optional.empty();
     if (axle.isPresent() && places.get(0).mirror().equals(Optional.of(places.get(1)))) {

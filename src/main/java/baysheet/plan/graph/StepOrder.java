@@ -113,7 +113,7 @@ final class StepOrder {
 
   /**
    * Two writers may take the same things off in opposite order: then it is their owner's. What
-   * contradicts only by way of other things is told as a loop.
+   * contradicts only by way of other things is reported as a loop.
    */
   private void keep(StepGraph.Edge wish, TaskId task) {
     if (!comesBefore(wish.later(), wish.earlier()) || !isOppositeElsewhere(wish, task)) {
