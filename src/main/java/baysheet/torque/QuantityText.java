@@ -21,7 +21,7 @@ public final class QuantityText {
   private static final int MOST_DIGITS = 12;
 
   private static final Pattern MISSING_NOUGHT = Pattern.compile("[+\\-−]?\\.[0-9].*");
-  private static final Pattern SPARE_NOUGHT = Pattern.compile("0[0-9].*");
+  private static final Pattern SPARE_ZERO = Pattern.compile("0[0-9].*");
   private static final Pattern LEADING_ZEROS = Pattern.compile("^0++(?=[0-9])");
   private static final Pattern INNER_SPACE = Pattern.compile("\\s");
   private static final Pattern BETWEEN = Pattern.compile("\\.{2,3}|…|–|(?<=\\s)to(?=\\s)");
@@ -157,9 +157,10 @@ public final class QuantityText {
   }
 
   private static Reading<String> figure(String figure, String text, Dimension expected) {
-    if (SPARE_NOUGHT.matcher(figure).matches()) {
+    if (SPARE_ZERO.matcher(figure).matches()) {
+      String fewer = LEADING_ZEROS.matcher(text.strip()).replaceFirst("");
       return new Misread<String>(quoted(text) + " begins with a zero too many", like(expected))
-          .near(spelling(LEADING_ZEROS.matcher(text.strip()).replaceFirst(""), expected));
+          .near(fewer.equals(text.strip()) ? Optional.empty() : spelling(fewer, expected));
     }
     if (figure.length() > MOST_DIGITS) {
       return new Misread<>(quoted(text) + " has too many digits", like(expected));
