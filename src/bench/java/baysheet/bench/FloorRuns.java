@@ -3,7 +3,7 @@ package baysheet.bench;
 import baysheet.box.Form;
 import baysheet.cli.Workshop;
 import baysheet.layout.PageFit;
-import baysheet.plan.Sheet;
+import baysheet.sheet.Sheet;
 import baysheet.resolve.Resolved;
 import java.io.IOException;
 import java.lang.management.ManagementFactory;

@@ -26,8 +26,8 @@ class PreloadTest {
   private static final double CONVENTIONAL = 0.02;
   private static final double ROUNDED = 0.5;
 
-  // Least yield stress in MPa: ISO 898-1:2013, table 3, as three trade reproductions give it (read),
-  // and ISO 3506-1, table 2 (from memory).
+  // Least yield stress in MPa: ISO 898-1:2013, table 3, as three trade reproductions give it
+  // (read), and ISO 3506-1, table 2 (from memory).
   private static final Map<String, Double> YIELD =
       Map.of("10.9", 940., "12.9", 1100., "A2-50", 210., "A2-70", 450., "A2-80", 600.);
 
