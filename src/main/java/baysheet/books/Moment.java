@@ -1,8 +1,5 @@
 package baysheet.books;
 
-import java.util.Optional;
-import java.util.stream.Stream;
-
 /** When something is due, in the order of the day. */
 public enum Moment {
   EVENING_BEFORE("evening-before"),
@@ -24,10 +21,5 @@ public enum Moment {
   /** As written in files. */
   public String word() {
     return word;
-  }
-
-  /** The moment written so, if there is one. */
-  public static Optional<Moment> of(String word) {
-    return Stream.of(values()).filter(moment -> moment.word.equals(word)).findFirst();
   }
 }

@@ -1,7 +1,6 @@
 package baysheet.books;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -28,11 +27,6 @@ public record PlaceGroup(String word, List<Place> places) {
     Stream<PlaceGroup> single =
         Stream.of(Place.values()).map(place -> new PlaceGroup(place.word(), List.of(place)));
     return Stream.concat(SETS.stream(), single).toList();
-  }
-
-  /** The group written so, if there is one. */
-  public static Optional<PlaceGroup> of(String word) {
-    return all().stream().filter(group -> group.word.equals(word)).findFirst();
   }
 
   public boolean contains(Place place) {

@@ -112,14 +112,6 @@ enum QuantityKey {
     return path;
   }
 
-  Quantity least() {
-    return least;
-  }
-
-  Quantity most() {
-    return most;
-  }
-
   Dimension dimension() {
     return least.unit().dimension();
   }

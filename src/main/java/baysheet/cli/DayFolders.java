@@ -33,11 +33,6 @@ final class DayFolders {
     return folder == null || folder.getFileName() == null ? "" : folder.getFileName().toString();
   }
 
-  /** The job files of a folder, none where there is no such folder. */
-  static List<Path> jobs(Path folder) {
-    return YamlFiles.in(folder);
-  }
-
   /** Every job file of a shop folder: those in folders that are not its own. */
   static List<Path> all(Path root) {
     return all(root, new Problems());

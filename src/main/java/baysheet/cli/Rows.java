@@ -20,10 +20,6 @@ final class Rows {
     lines.add(text);
   }
 
-  void gap() {
-    lines.add("");
-  }
-
   /** A word and what belongs to it; the word is left out where the line before had the same. */
   void row(String word, String text) {
     String left = INDENT + word + " ".repeat(Math.max(1, LEFT - word.length()));

@@ -1,15 +1,15 @@
 package baysheet.layout;
 
-import java.nio.ByteBuffer;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.stream.IntStream;
+import org.apache.fontbox.ttf.CmapLookup;
+import org.apache.fontbox.ttf.TrueTypeFont;
 
 /**
  * What the layout needs to know of one TrueType font: how wide each character is, and how far it
- * reaches above and below its baseline. All figures are whole thousandths of an em.
- *
- * <p>Read from the tables {@code head}, {@code hhea}, {@code hmtx}, {@code cmap} (formats 4 and 12)
- * {@code loca} and {@code glyf} as the OpenType specification (ISO/IEC 14496-22) describes them.
- * Immutable, so that threads may share it.
+ * reaches above and below its baseline. All figures are whole thousandths of an em. Immutable, so
+ * that threads may share it.
  */
 public final class FontFace {
   /** Nearly all that is written lies below: Latin with its accents. */
@@ -17,7 +17,9 @@ public final class FontFace {
 
   private static final int NO_GLYPH = -1;
 
-  private final CharacterMap characters;
+  private final CmapLookup characters;
+
+  /** By the number of the glyph. */
   private final int[] advances;
 
   /** The advances of the characters below {@link #NEAR}, looked up once. */
@@ -28,35 +30,35 @@ public final class FontFace {
   private final int xHeight;
   private final int capHeight;
 
-  private FontFace(CharacterMap characters, int[] advances, int[] heights) {
-    this.characters = characters;
-    this.advances = advances;
+  private FontFace(TrueTypeFont font) throws IOException {
+    int unitsPerEm = font.getUnitsPerEm();
+    characters = font.getUnicodeCmapLookup();
+    advances = new int[font.getNumberOfGlyphs()];
+    for (int glyph = 0; glyph < advances.length; glyph++) {
+      advances[glyph] = perMille(font.getAdvanceWidth(glyph), unitsPerEm);
+    }
     near = IntStream.range(0, NEAR).map(this::look).toArray();
-    ascent = heights[0];
-    descent = heights[1];
-    xHeight = heights[2];
-    capHeight = heights[3];
+    ascent = perMille(font.getHorizontalHeader().getAscender(), unitsPerEm);
+    descent = perMille(-font.getHorizontalHeader().getDescender(), unitsPerEm);
+    xHeight = perMille(top('x', font), unitsPerEm);
+    capHeight = perMille(top('H', font), unitsPerEm);
   }
 
   /**
-   * Reads a font.
+   * Reads a font among the program's resources.
    *
-   * @param font a whole TrueType file
-   * @throws IllegalArgumentException if a table is missing or has no readable character map
+   * @throws UncheckedIOException naming the resource if it cannot be read
    */
-  public static FontFace read(byte[] font) {
-    SfntTables tables = SfntTables.of(font);
-    ByteBuffer hhea = tables.get("hhea");
-    int unitsPerEm = tables.get("head").getShort(18) & 0xFFFF;
-    CharacterMap characters = CharacterMap.read(tables.get("cmap"));
-    int[] heights = {
-      perMille(hhea.getShort(4), unitsPerEm),
-      perMille(-hhea.getShort(6), unitsPerEm),
-      perMille(tables.glyphTop(characters.glyph('x')), unitsPerEm),
-      perMille(tables.glyphTop(characters.glyph('H')), unitsPerEm)
-    };
-    int metrics = hhea.getShort(34) & 0xFFFF;
-    return new FontFace(characters, advances(tables.get("hmtx"), metrics, unitsPerEm), heights);
+  public static FontFace read(String resource) {
+    try {
+      return new FontFace(FontFile.parse(resource));
+    } catch (IOException e) {
+      throw new UncheckedIOException("cannot read the font " + resource, e);
+    }
+  }
+
+  private int top(char letter, TrueTypeFont font) throws IOException {
+    return font.getGlyph().getGlyph(characters.getGlyphId(letter)).getYMaximum();
   }
 
   /** How far the pen moves after a character; 0 for a character that is never drawn. */
@@ -72,8 +74,8 @@ public final class FontFace {
     if (Characters.neverDrawn(codePoint)) {
       return 0;
     }
-    int glyph = characters.glyph(Characters.drawnAs(codePoint));
-    return glyph == 0 ? NO_GLYPH : advances[Math.min(glyph, advances.length - 1)];
+    int glyph = characters.getGlyphId(Characters.drawnAs(codePoint));
+    return glyph == 0 ? NO_GLYPH : advances[glyph];
   }
 
   /** The sum of the advances of a text. */
@@ -111,14 +113,6 @@ public final class FontFace {
   /** From the baseline up to the top of a capital H. */
   public int capHeight() {
     return capHeight;
-  }
-
-  private static int[] advances(ByteBuffer hmtx, int metrics, int unitsPerEm) {
-    int[] advances = new int[metrics];
-    for (int i = 0; i < metrics; i++) {
-      advances[i] = perMille(hmtx.getShort(4 * i) & 0xFFFF, unitsPerEm);
-    }
-    return advances;
   }
 
   /** Half a thousandth goes up, as the widths in a PDF file are rounded. */

@@ -50,7 +50,6 @@ public record Fonts(FontFace regular, FontFace bold) {
 
   /** Class loading makes this happen once, whichever thread comes first. */
   private static final class BuiltIn {
-    private static final Fonts FONTS =
-        new Fonts(FontFace.read(resource(REGULAR)), FontFace.read(resource(BOLD)));
+    private static final Fonts FONTS = new Fonts(FontFace.read(REGULAR), FontFace.read(BOLD));
   }
 }

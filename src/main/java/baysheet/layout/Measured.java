@@ -3,7 +3,6 @@ package baysheet.layout;
 import baysheet.box.Drawing;
 import baysheet.box.Field;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * A box whose size is known and whose place is not yet. Lengths are thousandths of a point; no box
@@ -173,10 +172,5 @@ sealed interface Measured permits Lines, Measured.Group, Measured.Tagged, Measur
   /** What there is of nothing: a place-holder without size. */
   static Measured nothing(long width) {
     return new Blank(width, 0, false);
-  }
-
-  /** This box under a tag, if it is to have one. */
-  static Measured under(Optional<Tag> tag, Measured box) {
-    return tag.isPresent() ? new Tagged(tag.get(), box) : box;
   }
 }

@@ -1,23 +1,20 @@
 package baysheet.pdf;
 
+import baysheet.layout.FontFile;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.apache.fontbox.ttf.CmapLookup;
-import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TTFSubsetter;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.fontbox.util.BoundingBox;
-import org.apache.pdfbox.io.RandomAccessReadBuffer;
 
 /**
  * Cuts one face down to the characters that a document needs. Cutting takes as long as drawing a
@@ -27,13 +24,6 @@ import org.apache.pdfbox.io.RandomAccessReadBuffer;
 final class FaceCutter {
   /** Printable ASCII and what the trade writes beside it. */
   private static final String STOCK = "°±·½×–’→≤≥⌀☐✓⚠";
-
-  /** The tables that a font in a PDF file needs (ISO 32000-1, 9.9). */
-  private static final List<String> TABLES =
-      List.of("head", "hhea", "loca", "maxp", "cvt ", "prep", "glyf", "hmtx", "fpgm");
-
-  /** The table that maps characters to glyphs; the cut font has its own map. */
-  private static final String CHARACTERS = "cmap";
 
   /** Cuts of one run differ by a few rare characters; each is some tens of kilobytes. */
   private static final int REMEMBERED = 16;
@@ -51,14 +41,9 @@ final class FaceCutter {
 
   static FaceCutter open(String resource, String name) {
     try {
-      List<String> tables = new ArrayList<>(TABLES);
-      tables.add(CHARACTERS);
-      byte[] font = FontFile.read(resource, tables);
-      // A font of a PDF file may lack the tables that are left out here.
-      TTFParser parser = new TTFParser(true);
-      return new FaceCutter(name, parser.parse(new RandomAccessReadBuffer(font)));
+      return new FaceCutter(name, FontFile.parse(resource));
     } catch (IOException e) {
-      throw new UncheckedIOException("cannot parse the font " + resource, e);
+      throw new UncheckedIOException("cannot read the characters of the font " + resource, e);
     }
   }
 
@@ -82,7 +67,7 @@ final class FaceCutter {
   private CutFace make(BitSet characters) throws IOException {
     SortedSet<Integer> kept = new TreeSet<>();
     characters.stream().forEach(kept::add);
-    TTFSubsetter subsetter = new TTFSubsetter(font, TABLES);
+    TTFSubsetter subsetter = new TTFSubsetter(font, FontFile.EMBEDDED);
     subsetter.addAll(kept);
     Map<Integer, Integer> oldByNew = subsetter.getGIDMap();
     ByteArrayOutputStream program = new ByteArrayOutputStream(65_536);

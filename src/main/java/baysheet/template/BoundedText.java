@@ -47,11 +47,6 @@ final class BoundedText extends Writer {
   @Override
   public void close() {}
 
-  /** The text to be read as markup; nothing may be written after that. */
-  Markup markup() {
-    return new Markup(text, length);
-  }
-
   @Override
   public String toString() {
     return new String(text, 0, length);

@@ -2,130 +2,112 @@ package baysheet.template;
 
 import baysheet.report.Span;
 import baysheet.template.LayoutSource.Faults;
-import baysheet.template.Markup.Broken;
 import baysheet.template.Node.Attribute;
 import baysheet.template.Node.Element;
+import java.io.StringReader;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import javax.xml.XMLConstants;
+import javax.xml.stream.Location;
+import javax.xml.stream.XMLInputFactory;
+import javax.xml.stream.XMLStreamConstants;
+import javax.xml.stream.XMLStreamException;
+import javax.xml.stream.XMLStreamReader;
 
-/** Reads a filled layout as a tree of elements. */
+/** Reads a filled layout, which is XML without a document type, as a tree of elements. */
 final class ElementReader {
   /** The shipped layout needs 14; a deeper tree is a macro gone wrong. */
   private static final int DEEPEST = 60;
 
   private static final int MOST_LINES = 1_000_000;
 
-  private final Markup in;
+  private final String filled;
   private final Faults faults;
   private final Deque<Open> open = new ArrayDeque<>();
   private Span last;
   private Optional<Element> root = Optional.empty();
 
-  private ElementReader(Markup filled, Faults faults) {
-    this.in = filled;
+  private ElementReader(String filled, Faults faults) {
+    this.filled = filled;
     this.faults = faults;
     this.last = faults.start();
   }
 
   /** The root element; empty, with the reason in {@code faults}, where the text is not XML. */
-  static Optional<Element> read(Markup filled, Faults faults) {
+  static Optional<Element> read(String filled, Faults faults) {
     return new ElementReader(filled, faults).run();
   }
 
   private Optional<Element> run() {
     try {
-      while (!in.ended() && open.size() <= DEEPEST) {
-        piece();
+      XMLStreamReader in = hardened().createXMLStreamReader(new StringReader(filled));
+      while (in.hasNext()) {
+        int event = in.next();
+        if (event == XMLStreamConstants.DTD) {
+          faults.documentType(last);
+          return Optional.empty();
+        }
+        take(event, in);
+        if (open.size() > DEEPEST) {
+          faults.tooDeep(last, DEEPEST);
+          return Optional.empty();
+        }
       }
-      if (open.size() > DEEPEST) {
-        faults.tooDeep(last, DEEPEST);
-        return Optional.empty();
-      }
-      checkEnd();
       return root;
-    } catch (Broken e) {
-      faults.notWellFormed(last, e.getMessage());
+    } catch (XMLStreamException e) {
+      // The message of the JDK depends on the language of the machine.
+      faults.notWellFormed(last, Optional.ofNullable(open.peek()).map(Open::name), near(e));
       return Optional.empty();
     }
   }
 
-  private void piece() throws Broken {
-    if (!in.ahead('<')) {
-      words(in.words());
-    } else if (in.skip("</")) {
-      endTag();
-    } else if (!aside()) {
-      startTag();
+  /** A layout is data from outside: it must not read files, call hosts or expand entities. */
+  private static XMLInputFactory hardened() {
+    XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
+    factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
+    factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
+    factory.setProperty(XMLConstants.ACCESS_EXTERNAL_DTD, "");
+    factory.setProperty(XMLInputFactory.IS_COALESCING, true);
+    return factory;
+  }
+
+  private void take(int event, XMLStreamReader in) {
+    switch (event) {
+      case XMLStreamConstants.START_ELEMENT -> {
+        List<Attribute> attributes = attributes(in);
+        open.push(new Open(name(in), attributes, new ArrayList<>(), last));
+      }
+      case XMLStreamConstants.END_ELEMENT -> close();
+      case XMLStreamConstants.CHARACTERS, XMLStreamConstants.CDATA ->
+          open.element().content().add(Node.Words.of(in.getText()));
+      default -> {
+        // Comments and processing instructions say nothing to a page.
+      }
     }
+  }
+
+  private static String name(XMLStreamReader in) {
+    String prefix = in.getPrefix();
+    return prefix == null || prefix.isEmpty()
+        ? in.getLocalName()
+        : prefix + ":" + in.getLocalName();
   }
 
   /**
-   * Whether it was none of the tags; comments and processing instructions say nothing to a page.
+   * Those that say something to a page: not the mark, which is where the element stands, and not
+   * those with a prefix, by which editors find the schema.
    */
-  private boolean aside() throws Broken {
-    if (in.skip("<!--")) {
-      in.through("--");
-      in.expect('>');
-    } else if (in.skip("<![CDATA[")) {
-      words(Node.Words.of(in.through("]]>")));
-    } else if (in.skip("<?")) {
-      in.through("?>");
-    } else {
-      return false;
-    }
-    return true;
-  }
-
-  private void words(Node.Words words) throws Broken {
-    if (!open.isEmpty()) {
-      open.peek().content.add(words);
-    } else if (!words.isIndent()) {
-      throw new Broken("words stand outside all elements");
-    }
-  }
-
-  private void endTag() throws Broken {
-    String name = in.name();
-    if (open.isEmpty() || !open.peek().name.equals(name)) {
-      String closed = open.isEmpty() ? "nothing" : "<" + open.peek().name + ">";
-      throw new Broken("</" + name + "> closes " + closed);
-    }
-    in.skipSpaces();
-    in.expect('>');
-    close();
-  }
-
-  private void startTag() throws Broken {
-    in.expect('<');
-    String name = in.name();
-    if (root.isPresent()) {
-      throw new Broken("<" + name + "> stands after the end of <" + root.get().name() + ">");
-    }
-    List<Attribute> attributes = attributes();
-    open.push(new Open(name, attributes, new ArrayList<>(), last));
-    if (in.skip("/>")) {
-      close();
-    } else {
-      in.expect('>');
-    }
-  }
-
-  /** Those that say something to a page; the mark among them is where the element stands. */
-  private List<Attribute> attributes() throws Broken {
-    List<Attribute> attributes = new ArrayList<>(4);
-    while (in.skipSpaces() && !in.ahead('>') && !in.ahead('/')) {
-      String name = in.name();
-      in.skipSpaces();
-      in.expect('=');
-      in.skipSpaces();
-      String value = in.value();
+  private List<Attribute> attributes(XMLStreamReader in) {
+    List<Attribute> attributes = new ArrayList<>(in.getAttributeCount());
+    for (int i = 0; i < in.getAttributeCount(); i++) {
+      String name = in.getAttributeLocalName(i);
       if (name.equals(MarkedText.MARK)) {
-        last = where(value);
-      } else if (!isForEditors(name)) {
-        add(new Attribute(name, value), attributes);
+        last = where(in.getAttributeValue(i));
+      } else if (in.getAttributeNamespace(i) == null) {
+        attributes.add(new Attribute(name, in.getAttributeValue(i)));
       }
     }
     return attributes;
@@ -152,20 +134,6 @@ final class ElementReader {
     return number;
   }
 
-  /** Names with a prefix, and the prefixes themselves: where the schema is. */
-  private static boolean isForEditors(String name) {
-    return name.indexOf(':') >= 0 || name.equals("xmlns");
-  }
-
-  private static void add(Attribute attribute, List<Attribute> attributes) throws Broken {
-    for (Attribute other : attributes) {
-      if (other.name().equals(attribute.name())) {
-        throw new Broken("the attribute \"" + attribute.name() + "\" is given twice");
-      }
-    }
-    attributes.add(attribute);
-  }
-
   private void close() {
     Element closed = open.pop().close();
     if (open.isEmpty()) {
@@ -175,13 +143,17 @@ final class ElementReader {
     }
   }
 
-  private void checkEnd() throws Broken {
-    if (!open.isEmpty()) {
-      throw new Broken("<" + open.peek().name + "> is never closed");
+  /** The filled text up to where reading stopped, and to the end of a tag that is cut there. */
+  private String near(XMLStreamException e) {
+    int stop = Optional.ofNullable(e.getLocation()).map(Location::getCharacterOffset).orElse(0);
+    int end = Math.min(Math.max(0, stop), filled.length());
+    String before = MarkedText.unmarked(filled.substring(0, end));
+    String seen = before.substring(Math.max(0, before.length() - 30));
+    if (before.lastIndexOf('<') > before.lastIndexOf('>')) {
+      String after = filled.substring(end, Math.min(filled.length(), end + 15));
+      seen += after.substring(0, after.indexOf('>') + 1);
     }
-    if (root.isEmpty()) {
-      throw new Broken("there is no element");
-    }
+    return seen.replaceAll("[\\s\\p{Cntrl}]+", " ").strip();
   }
 
   private record Open(String name, List<Attribute> attributes, List<Node> content, Span at) {

@@ -18,9 +18,4 @@ final class FillBudget implements LayoutLanguage.Budget {
       throw new TemplateException("it takes too many steps; does a list or a macro never end?", at);
     }
   }
-
-  /** What is spent. */
-  int spent() {
-    return UNITS - left;
-  }
 }

@@ -73,7 +73,7 @@ final class Layout {
    */
   Optional<Form> fill(SheetText sheet, Problems problems) {
     return write(sheet, problems)
-        .flatMap(filled -> FormReader.read(filled.markup(), source.collect(problems)));
+        .flatMap(filled -> FormReader.read(filled.toString(), source.collect(problems)));
   }
 
   /** The box markup that this layout writes for a sheet. */

@@ -7,6 +7,7 @@ import baysheet.report.Source;
 import baysheet.report.Span;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * A layout file with the blocks that stand before it, and the sentences of this package about both.
@@ -101,8 +102,24 @@ final class LayoutSource {
       return any;
     }
 
-    void notWellFormed(Span at, String message) {
-      add(at, "the markup is not well-formed at or after this element: " + message, "");
+    /**
+     * The text does not hold together.
+     *
+     * @param inside the element that is open there
+     * @param near what stands in the filled layout around the fault
+     */
+    void notWellFormed(Span at, Optional<String> inside, String near) {
+      add(
+          at,
+          "the markup is not well-formed at or after this element, "
+              + inside.map(name -> "inside <" + name + ">").orElse("outside all elements")
+              + (near.isEmpty() ? "" : ": \"" + near + "\""),
+          "one <form>, each element closed inside the one around it, each attribute given once and"
+              + " in quotes, &amp; for & and &lt; for <");
+    }
+
+    void documentType(Span at) {
+      add(at, "a layout cannot have a document type", "no <!DOCTYPE>");
     }
 
     void tooDeep(Span at, int limit) {

@@ -2,6 +2,7 @@ package baysheet.template;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /**
  * A layout's text in which every start tag carries its own line and column as the attribute {@value
@@ -15,8 +16,7 @@ import java.util.List;
 final class MarkedText {
   static final String MARK = "at";
 
-  /** Nearly all that names are made of, looked up at every character of a filled layout. */
-  private static final boolean[] ASCII = asciiOfNames();
+  private static final Pattern MARKS = Pattern.compile(" " + MARK + "=\"[0-9]+:[0-9]+\"");
 
   private final String text;
   private final List<Insertion> insertions;
@@ -46,17 +46,9 @@ final class MarkedText {
     return new Position(Math.max(1, line), Math.max(1, column - before));
   }
 
-  /** Whether a character may stand in the name of an element or an attribute. */
-  static boolean isNamePart(char c) {
-    return c < ASCII.length ? ASCII[c] : Character.isLetterOrDigit(c);
-  }
-
-  private static boolean[] asciiOfNames() {
-    boolean[] ascii = new boolean[128];
-    for (char c = 0; c < ascii.length; c++) {
-      ascii[c] = Character.isLetterOrDigit(c) || "-_.:".indexOf(c) >= 0;
-    }
-    return ascii;
+  /** A filled layout, or a part of it, as it would be without marks. */
+  static String unmarked(String filled) {
+    return MARKS.matcher(filled).replaceAll("");
   }
 
   /** So many characters put in at a line and a column of the marked text. */
@@ -117,6 +109,10 @@ final class MarkedText {
       String mark = " " + MARK + "=\"" + line + ":" + column + "\"";
       insertions.add(new Insertion(line, out.length() - outLineStart + 1, mark.length()));
       out.append(mark);
+    }
+
+    private static boolean isNamePart(char c) {
+      return Character.isLetterOrDigit(c) || "-_.:".indexOf(c) >= 0;
     }
 
     private void copyThrough(String end) {

@@ -42,9 +42,6 @@ sealed interface Node {
 
   /** Text between tags, in which any white space is one space: more says nothing to a page. */
   record Words(String text) implements Node {
-    /** All that only indents the markup. */
-    static final Words SPACE = new Words(" ");
-
     public Words {
       Objects.requireNonNull(text);
     }
@@ -65,19 +62,11 @@ sealed interface Node {
 
     /** Whether it is only there to indent the markup; a non-breaking space is not. */
     boolean isIndent() {
-      if (this == SPACE) {
-        return true;
-      }
-      for (int i = 0; i < text.length(); i++) {
-        if (!isXmlSpace(text.charAt(i))) {
-          return false;
-        }
-      }
-      return true;
+      return text.isEmpty() || text.equals(" ");
     }
 
     /** The white space of XML 1.0, production 3. */
-    static boolean isXmlSpace(int c) {
+    private static boolean isXmlSpace(char c) {
       return c == ' ' || c == '\t' || c == '\n' || c == '\r';
     }
   }

@@ -53,11 +53,6 @@ public final class AxleLoad {
     return axleLoad.times(HALF);
   }
 
-  /** The same, with something heavy lying on that axle. */
-  public static Quantity perStand(Quantity axleLoad, Quantity load) {
-    return perStand(axleLoad.plus(load));
-  }
-
   private static BigDecimal share(Quantity percent) {
     return percent.to(Unit.PERCENT).value().movePointLeft(2);
   }

@@ -64,11 +64,6 @@ public sealed interface Plausibility permits Plausibility.NotCompared, Plausibil
       Objects.requireNonNull(span);
     }
 
-    /** Clamp load in percent of the proof load at one friction. */
-    public double percentOfProof(double friction) {
-      return percent(torque, friction);
-    }
-
     @Override
     public boolean isDoubtful() {
       return percent(torque, span.high()) > MOST_PERCENT

@@ -11,8 +11,6 @@ public final class Preload {
   public static final double USUAL_FRICTION = 0.12;
 
   private static final double COS_30 = Math.sqrt(3) / 2;
-  // Share of the yield stress to which VDI 2230 tables load a fastener while it is tightened.
-  private static final double SHARE_OF_YIELD = 0.9;
 
   private Preload() {}
 
@@ -29,21 +27,6 @@ public final class Preload {
   /** Torque in N·m that gives a clamp load in N. */
   public static double torque(double clampLoad, Thread thread, double friction) {
     return clampLoad * leverMm(thread, friction) / 1000;
-  }
-
-  /**
-   * Clamp load in N at which tension and twist together reach nine tenths of the yield stress.
-   *
-   * <p>VDI 2230-1, 5.4.3 (from memory): F = ν·Rp0.2·A0 / √(1 + 3·k²), k = 1.5·(d2/d0)·(P/(π·d2) +
-   * 1.155·μ), A0 the stress area, d0 its diameter.
-   *
-   * @param yieldMPa yield stress Rp0.2 in MPa
-   */
-  public static double tableLoad(Thread thread, double yieldMPa, double friction) {
-    double d2 = thread.pitchDiameterMm();
-    double d0 = (d2 + thread.minorDiameterMm()) / 2;
-    double k = 1.5 * d2 / d0 * (thread.pitchMm() / (Math.PI * d2) + friction / COS_30);
-    return SHARE_OF_YIELD * yieldMPa * thread.stressAreaMm2() / Math.sqrt(1 + 3 * k * k);
   }
 
   /** Torque for one newton of clamp load, in mm. */

@@ -16,7 +16,7 @@ import java.util.regex.Pattern;
  * the load.
  *
  * @param label how it is printed: {@code 10.9}, {@code grade 5}, {@code A2-70}
- * @param strength its proof and yield stresses
+ * @param strength its proof stresses
  */
 public record StrengthClass(String label, Strength strength) {
   private static final Pattern STAINLESS = Pattern.compile("(?i)(A[1-5])[-\\s]?(50|70|80|100)");
@@ -79,12 +79,7 @@ public record StrengthClass(String label, Strength strength) {
 
   /** Stress in MPa that the fastener is proved to stand, where the class reaches that diameter. */
   public OptionalDouble proofStressMPa(Thread thread) {
-    return strength.at(thread.diameterMm(), strength.proof());
-  }
-
-  /** Stress in MPa at which it begins to yield (ReL or Rp0.2, the least allowed). */
-  public OptionalDouble yieldStressMPa(Thread thread) {
-    return strength.at(thread.diameterMm(), strength.yield());
+    return strength.at(thread.diameterMm());
   }
 
   /**
@@ -100,14 +95,14 @@ public record StrengthClass(String label, Strength strength) {
   }
 
   /**
-   * Stresses that step with the diameter.
+   * A proof stress that steps with the diameter.
    *
-   * @param proof MPa up to {@code step}, above it; nought where the class is not made
-   * @param yield likewise
+   * @param proof MPa up to {@code stepMm}
+   * @param proofAbove MPa above it
    * @param stepMm diameter in mm up to which the first figure holds
    * @param lastMm diameter in mm up to which the class is made
    */
-  public record Strength(Pair proof, Pair yield, double stepMm, double lastMm) {
+  public record Strength(double proof, double proofAbove, double stepMm, double lastMm) {
     private static final double INCH = 25.4;
     private static final double KSI = 6.894757293168361;
     // ISO 898-1 covers threads to M39; 9.8 is made to M16 only.
@@ -115,10 +110,10 @@ public record StrengthClass(String label, Strength strength) {
 
     static final Map<String, Strength> KNOWN = known();
 
-    OptionalDouble at(double diameterMm, Pair stress) {
+    OptionalDouble at(double diameterMm) {
       return diameterMm > lastMm
           ? OptionalDouble.empty()
-          : OptionalDouble.of(diameterMm <= stepMm ? stress.upTo() : stress.above());
+          : OptionalDouble.of(diameterMm <= stepMm ? proof : proofAbove);
     }
 
     private static Map<String, Strength> known() {
@@ -129,56 +124,48 @@ public record StrengthClass(String label, Strength strength) {
       return known;
     }
 
-    /** ISO 898-1:2013, table 3: proof stress Sp and least ReL, Rpf or Rp0.2. */
+    /** ISO 898-1:2013, table 3: proof stress Sp. */
     private static void steels(Map<String, Strength> known) {
-      known.put("4.6", even(225, 240, ISO_LAST));
-      known.put("4.8", even(310, 340, ISO_LAST));
-      known.put("5.6", even(280, 300, ISO_LAST));
-      known.put("5.8", even(380, 420, ISO_LAST));
-      known.put("6.8", even(440, 480, ISO_LAST));
-      known.put("8.8", new Strength(new Pair(580, 600), new Pair(640, 660), 16, ISO_LAST));
-      known.put("9.8", even(650, 720, 16));
-      known.put("10.9", even(830, 940, ISO_LAST));
-      known.put("12.9", even(970, 1100, ISO_LAST));
+      known.put("4.6", even(225, ISO_LAST));
+      known.put("4.8", even(310, ISO_LAST));
+      known.put("5.6", even(280, ISO_LAST));
+      known.put("5.8", even(380, ISO_LAST));
+      known.put("6.8", even(440, ISO_LAST));
+      known.put("8.8", new Strength(580, 600, 16, ISO_LAST));
+      known.put("9.8", even(650, 16));
+      known.put("10.9", even(830, ISO_LAST));
+      known.put("12.9", even(970, ISO_LAST));
       // Thin nuts, ISO 898-2, stress under proof load (from memory): the nut strips before the bolt
       // yields, so that it is the nut that must not be overloaded.
-      known.put("04", even(380, 380, ISO_LAST));
-      known.put("05", even(500, 500, ISO_LAST));
+      known.put("04", even(380, ISO_LAST));
+      known.put("05", even(500, ISO_LAST));
     }
 
     /** SAE J429, table 1, in ksi; 2 and 5 step down above 3/4 in and above 1 in. */
     private static void grades(Map<String, Strength> known) {
-      known.put("grade 1", ksi(33, 36, 33, 36, 1.5));
-      known.put("grade 2", ksi(55, 57, 33, 36, 0.75));
-      known.put("grade 5", ksi(85, 92, 74, 81, 1));
-      known.put("grade 5.2", even(85 * KSI, 92 * KSI, INCH));
-      known.put("grade 7", ksi(105, 115, 105, 115, 1.5));
-      known.put("grade 8", ksi(120, 130, 120, 130, 1.5));
-      known.put("grade 8.2", even(120 * KSI, 130 * KSI, INCH));
+      known.put("grade 1", ksi(33, 33, 1.5));
+      known.put("grade 2", ksi(55, 33, 0.75));
+      known.put("grade 5", ksi(85, 74, 1));
+      known.put("grade 5.2", even(85 * KSI, INCH));
+      known.put("grade 7", ksi(105, 105, 1.5));
+      known.put("grade 8", ksi(120, 120, 1.5));
+      known.put("grade 8.2", even(120 * KSI, INCH));
     }
 
     /** ISO 3506-1, table 2: Rp0.2, which serves as proof; 70 and 80 are made to M24. */
     private static void stainless(Map<String, Strength> known) {
-      known.put("A-50", even(210, 210, ISO_LAST));
-      known.put("A-70", even(450, 450, 24));
-      known.put("A-80", even(600, 600, 24));
-      known.put("A-100", even(800, 800, 24));
+      known.put("A-50", even(210, ISO_LAST));
+      known.put("A-70", even(450, 24));
+      known.put("A-80", even(600, 24));
+      known.put("A-100", even(800, 24));
     }
 
-    private static Strength even(double proof, double yield, double lastMm) {
-      return new Strength(new Pair(proof, proof), new Pair(yield, yield), lastMm, lastMm);
+    private static Strength even(double proof, double lastMm) {
+      return new Strength(proof, proof, lastMm, lastMm);
     }
 
-    private static Strength ksi(
-        double proof, double yield, double proofAbove, double yieldAbove, double stepInches) {
-      return new Strength(
-          new Pair(proof * KSI, proofAbove * KSI),
-          new Pair(yield * KSI, yieldAbove * KSI),
-          stepInches * INCH,
-          1.5 * INCH);
+    private static Strength ksi(double proof, double proofAbove, double stepInches) {
+      return new Strength(proof * KSI, proofAbove * KSI, stepInches * INCH, 1.5 * INCH);
     }
   }
-
-  /** A stress in MPa up to a diameter and above it. */
-  public record Pair(double upTo, double above) {}
 }

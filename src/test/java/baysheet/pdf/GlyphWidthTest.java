@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import baysheet.layout.FontFace;
 import baysheet.layout.Fonts;
+import com.lowagie.text.pdf.BaseFont;
 import java.io.IOException;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
@@ -13,7 +14,10 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.junit.jupiter.api.Test;
 
-/** The layout's widths are those that PDFBox finds, for every character of the family. */
+/**
+ * The layout's widths are those of the PDF file, and those that another library reads from the
+ * font, for every character of the family.
+ */
 class GlyphWidthTest {
   private static final int LAST = 0x1FFFF;
 
@@ -25,6 +29,28 @@ class GlyphWidthTest {
   @Test
   void everyBoldWidthIsTheOneInTheFile() throws Exception {
     assertWidths(Fonts.builtIn().bold(), parse(Fonts.BOLD));
+  }
+
+  /** The other library cuts off what is less than a thousandth. */
+  @Test
+  void anotherLibraryFindsTheSameWidths() throws IOException {
+    assertSame(Fonts.builtIn().regular(), Fonts.REGULAR);
+    assertSame(Fonts.builtIn().bold(), Fonts.BOLD);
+  }
+
+  private static void assertSame(FontFace face, String resource) throws IOException {
+    BaseFont other =
+        BaseFont.createFont(
+            "face.ttf", BaseFont.IDENTITY_H, true, false, Fonts.resource(resource), null);
+    for (int c = ' '; c <= LAST; c++) {
+      if (c != 0x00A0 && c != 0x2060) {
+        String name = "U+" + Integer.toHexString(c);
+        assertEquals(other.charExists(c), face.covers(c), name);
+        if (face.covers(c)) {
+          assertEquals(other.getWidth(c), face.advance(c), 1, name);
+        }
+      }
+    }
   }
 
   private static TrueTypeFont parse(String resource) throws IOException {

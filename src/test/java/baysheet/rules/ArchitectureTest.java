@@ -75,8 +75,10 @@ class ArchitectureTest {
         new Only("org.yaml.snakeyaml..", List.of("yaml"), "our tree keeps spans and plain texts"),
         new Only(
             "freemarker..", List.of("template"), "a layout is data from outside, kept shut in"),
-        new Only("org.apache.pdfbox..", List.of("pdf"), "equal bytes need its traps in one place"),
-        new Only("org.apache.fontbox..", List.of("pdf"), "equal bytes need its traps in one place"),
+        new Only(
+            "org.apache.pdfbox.cos..", List.of("pdf"), "equal bytes need its traps in one place"),
+        new Only("org.apache.pdfbox.pdmodel..", List.of("pdf"), "a page knows nothing of its file"),
+        new Only("org.apache.fontbox..", List.of("layout", "pdf"), "all others ask a face"),
         new Only("picocli..", List.of("cli"), "a stage is a function, not a command"),
         new Only(
             "com.fasterxml.jackson..", List.of("report", "record"), "the two that write JSON"));

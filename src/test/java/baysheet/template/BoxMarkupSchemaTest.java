@@ -101,7 +101,7 @@ class BoxMarkupSchemaTest {
   private static List<String> problems(String form) {
     Problems problems = new Problems();
     Optional<Form> read =
-        FormReader.read(Markup.of(form), new LayoutSource(new Source("x", form)).collect(problems));
+        FormReader.read(form, new LayoutSource(new Source("x", form)).collect(problems));
     assertEquals(problems.hasErrors(), read.isEmpty());
     return problems.all().stream().map(problem -> problem.what()).toList();
   }
