@@ -142,7 +142,8 @@ class FaultyFilesTest {
   void anUnknownAccessIsToldBesideAProcedureWithErrors() {
     Garage garage = Garage.in(folder);
     garage.change("procedures/wheel-check.yaml", "takes: 2 min", "takes: 2");
-    garage.change("procedures/link.yaml", "behind: [wheel-off]", "behind: [wheel-off]\nafter: [quilting]");
+    garage.change(
+        "procedures/link.yaml", "behind: [wheel-off]", "behind: [wheel-off]\nafter: [quilting]");
     garage.sheets().says("there is no procedure \"quilting\"");
     garage.change("procedures/link.yaml", "quilting", "cushions");
     garage.change("procedures/wheel-check.yaml", "at: wheel", "serves: cushions\nat: wheel");
