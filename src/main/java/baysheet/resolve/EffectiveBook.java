@@ -70,8 +70,12 @@ public record EffectiveBook(
     return first(SpecBook::kerbMass);
   }
 
+  /** The share of the front axle, unless a book above says instead where the mass is. */
   public Optional<Located<Quantity>> frontShare() {
-    return first(SpecBook::frontShare);
+    return books.stream()
+        .filter(book -> book.frontShare().isPresent() || book.massBehindFront().isPresent())
+        .findFirst()
+        .flatMap(SpecBook::frontShare);
   }
 
   public Optional<Located<Quantity>> wheelbase() {

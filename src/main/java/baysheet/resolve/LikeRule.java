@@ -18,6 +18,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** A book takes everything from the book it is {@code like}, then lays its own keys over it. */
 final class LikeRule {
@@ -45,7 +46,72 @@ final class LikeRule {
       stack.add(below);
       top = below;
     }
+    for (int level = 0; level + 1 < stack.size(); level++) {
+      passedOver(stack, level, problems);
+    }
     return Optional.of(merge(stack));
+  }
+
+  /**
+   * The entry for the fewest places wins, whichever book it stands in. So a lower book's would win
+   * over what an upper book says of more places, and nobody can tell which of the two is meant.
+   */
+  private static void passedOver(List<SpecBook> stack, int level, Problems problems) {
+    SpecBook book = stack.get(level);
+    for (SpecBook.Group group : book.fasteners()) {
+      for (Located<String> name : said(group).toList()) {
+        stack.subList(level + 1, stack.size()).stream()
+            .flatMap(lower -> lower.fasteners().stream())
+            .filter(lower -> lower.fasteners().containsKey(name.value()))
+            .filter(lower -> isWithin(lower, group) && !isDropped(lower, group, name.value()))
+            .filter(lower -> !isSaid(stack.subList(0, level + 1), name.value(), lower, group))
+            .forEach(lower -> problems.add(passedOver(book, group, name, lower)));
+      }
+    }
+  }
+
+  /** What a group says that the vehicle has, and what it has not. */
+  private static Stream<Located<String>> said(SpecBook.Group group) {
+    return Stream.concat(
+        group.fasteners().values().stream().map(SpecBook.Entry::name), group.absent().stream());
+  }
+
+  /** Whether a name is looked up in one group before it is looked up in another. */
+  private static boolean isWithin(SpecBook.Group inner, SpecBook.Group outer) {
+    return !inner.places().value().equals(outer.places().value())
+        && inner.places().value().places().stream()
+            .noneMatch(
+                place -> Collections.disjoint(place.outward(), outer.places().value().places()));
+  }
+
+  /** Whether the upper book says of the very places that there is none. */
+  private static boolean isDropped(SpecBook.Group lower, SpecBook.Group upper, String name) {
+    return !upper.fasteners().containsKey(name)
+        && upper.places().value().places().containsAll(lower.places().value().places());
+  }
+
+  /** Whether one of the upper books speaks of the lower book's places itself. */
+  private static boolean isSaid(
+      List<SpecBook> upper, String name, SpecBook.Group lower, SpecBook.Group wide) {
+    return upper.stream()
+        .flatMap(book -> book.fasteners().stream())
+        .filter(group -> said(group).anyMatch(it -> it.value().equals(name)))
+        .filter(group -> isWithin(group, wide))
+        .anyMatch(
+            group ->
+                group.places().value().equals(lower.places().value()) || isWithin(lower, group));
+  }
+
+  private static Problem passedOver(
+      SpecBook book, SpecBook.Group group, Located<String> name, SpecBook.Group lower) {
+    String its = lower.places().value().word();
+    return Problem.of(
+            ProblemCode.AMBIGUOUS_PLACE,
+            name.at(),
+            "the spec book %s lists %s under %s, and the book that it is like lists it under %s, where it would still be looked up first"
+                .formatted(book.vehicle().value(), name.value(), group.places().value(), its))
+        .expecting("%s under %s in this book as well".formatted(name.value(), its))
+        .seeAlso("the other book", lower.fasteners().get(name.value()).name().at());
   }
 
   private static Problem unknown(Located<String> like, ShopFolder folder) {

@@ -99,6 +99,23 @@ class FastenerValuesTest {
   }
 
   @Test
+  void aFigureForMorePlacesThanTheOtherBooksIsNotPassedOver() {
+    String wide = "fasteners:\n  wheels:\n    arm-bolt: {count: 2, torque: 130 N·m}\n";
+    assertEquals("vehicles/heron-van.yaml:5:5 ambiguous-place", told(derived(wide)));
+    String axle = "fasteners:\n  front:\n    arm-bolt: {count: 4, torque: 130 N·m}\n";
+    assertEquals("vehicles/heron-van.yaml:5:5 ambiguous-place", told(derived(axle)));
+    String narrow = "  front-wheels:\n    arm-bolt: {torque: 105 N·m}\n";
+    assertEquals("105 N·m", torque(bolt(derived(wide + narrow))));
+  }
+
+  @Test
+  void whatAVehicleHasNoneOfIsNotLookedUpInTheOtherBook() {
+    assertEquals(
+        "vehicles/heron-van.yaml:5:14 ambiguous-place",
+        told(derived("fasteners:\n  vehicle:\n    absent: [arm-bolt]\n")));
+  }
+
+  @Test
   void aValueCarriesTheSourceOfTheBookThatGivesIt() {
     assertEquals("Heron sheet 3", bolt(derived("source: Van sheet 1\n")).source());
     String torque = "fasteners:\n  front-wheels:\n    arm-bolt: {torque: 105 N·m}\n";

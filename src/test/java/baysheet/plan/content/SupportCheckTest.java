@@ -134,6 +134,27 @@ class SupportCheckTest {
     return shop.replacing(JOB, "by: T1", "by: T1\nload: {" + load + "}");
   }
 
+  /** Front axle load = kerb mass × distance of the mass from the rear axle / wheelbase. */
+  @Test
+  void aBookThatSaysWhereItsMassIsNeedsNoShareOfTheOneItIsLike() {
+    ShopTexts shop =
+        shop()
+            .with(
+                "vehicles/heron-van.yaml",
+                """
+                vehicle: heron-van
+                like: heron
+                wheelbase: 3000 mm
+                mass-behind-front: 1600 mm
+                """)
+            .replacing(JOB, "book: heron", "book: heron-van");
+    // 1500 kg × (3000 − 1600) / 3000 = 700 kg; 60 % would be 900 kg.
+    assertEquals("front on 2 stands: 700 kg, each 350 kg of 500 kg", carried(shop));
+    // At the rear 1500 kg × 1600 / 3000 = 800 kg; 40 % would be 600 kg.
+    ShopTexts rear = shop.replacing(JOB, "cover at front", "cover at rear");
+    assertEquals("rear on 2 stands: 800 kg, each 400 kg of 500 kg", carried(rear));
+  }
+
   @Test
   void twoStandsShareTheAxle() {
     assertEquals("front on 2 stands: 900 kg, each 450 kg of 500 kg", carried(shop()));
