@@ -50,6 +50,7 @@ public final class Resolver {
     crew.waivers(job);
     NameRule names = new NameRule(folder.names(), problems);
     names.check(job);
+    names.check(folder.shop());
     Optional<EffectiveBook> book = book(job, folder, problems);
     book.ifPresent(it -> FolderCheck.book(it, names, problems));
     if (bay.isEmpty() || by.isEmpty() || book.isEmpty()) {

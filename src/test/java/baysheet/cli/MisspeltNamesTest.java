@@ -1,6 +1,7 @@
 package baysheet.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -269,7 +270,26 @@ class MisspeltNamesTest {
 
   private record Run(int exit, String said) {}
 
+  /** Without the procedures that the job does not use. */
+  static Stream<Named> usedReferences() throws IOException {
+    return references().filter(it -> !it.file().matches("procedures/(fill|raise-jack)\\.yaml"));
+  }
+
+  /** A sheet never rests on a file of the folder that {@code check} refuses. */
+  @ParameterizedTest
+  @MethodSource("usedReferences")
+  void noSheetIsMadeOfAMisspeltReference(Named named) throws IOException {
+    Run run = run("sheets", named.file(), misspelt(named), "--out", folder + "/made");
+    assertEquals(Exit.PROBLEMS, run.exit(), named + ": " + run.said());
+    assertFalse(Files.exists(folder.resolve("made/2026-03-02/7.pdf")), named.toString());
+  }
+
   private Run check(String changed, String text) throws IOException {
+    return run("check", changed, text);
+  }
+
+  private Run run(String command, String changed, String text, String... options)
+      throws IOException {
     for (String file : files()) {
       Path to = folder.resolve(file);
       Files.createDirectories(to.getParent());
@@ -280,7 +300,13 @@ class MisspeltNamesTest {
     Console console = new Console(new PrintWriter(out), new PrintWriter(err), false);
     int exit =
         Main.run(
-            new String[] {"check", folder.toString()},
+            Stream.of(
+                    Stream.of(
+                        command,
+                        command.equals("check") ? folder.toString() : folder + "/2026-03-02"),
+                    Stream.of(options))
+                .flatMap(it -> it)
+                .toArray(String[]::new),
             console,
             () -> LocalDate.parse("2026-03-02"));
     return new Run(exit, out + "\n" + err);
