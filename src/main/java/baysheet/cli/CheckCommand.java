@@ -54,7 +54,10 @@ final class CheckCommand implements Callable<Integer> {
     Fonts fonts = Fonts.builtIn();
     ShopFolders folders = new ShopFolders(fonts);
     SheetMaker maker = new SheetMaker(folders, Layouts.builtIn(), fonts, Optional.empty());
-    Batch batch = new Batch(maker::check, Runtime.getRuntime().availableProcessors());
+    Batch batch =
+        new Batch(
+            (job, folder, revision, problems) -> maker.check(job, folder, problems),
+            Runtime.getRuntime().availableProcessors());
     Problems problems = new Problems();
     int jobs = 0;
     for (Map.Entry<Path, Set<Path>> shop : shops(problems).entrySet()) {
