@@ -41,6 +41,8 @@ final class Changes {
   private static final List<String> OF_STEP =
       List.of("details", "moment", "undo", "doUp", "disturb", "openCircuit", "hold", "entries");
 
+  private static final List<String> OF_CHECK = List.of("text", "moment", "hold");
+
   /** Keys of the whole that are compared as they are. */
   private static final Map<String, String> OF_SHEET =
       words(
@@ -86,7 +88,14 @@ final class Changes {
     changes.cautions();
     changes.checks();
     changes.rest();
-    return bounded(changes.found.isEmpty() ? List.of("another layout") : changes.found);
+    return bounded(changes.found.isEmpty() ? List.of(unseen(old, now)) : changes.found);
+  }
+
+  /**
+   * An id says the same of all that is on the sheet, so that one id with another page is a layout.
+   */
+  private static String unseen(KeptRecord old, KeptRecord now) {
+    return old.id().equals(now.id()) ? "another layout" : "other words";
   }
 
   private static List<String> bounded(List<String> all) {
@@ -231,7 +240,7 @@ final class Changes {
   }
 
   private void cautions() {
-    for (Pair pair : pairs("cautions", it -> it.text("hazard") + it.text("text"))) {
+    for (Pair pair : pairs("cautions", it -> it.text("hazard"))) {
       String letter = pair.now().or(pair::old).get().text("letter");
       if (pair.old().isEmpty()) {
         found.add("caution " + letter + " is new");
@@ -239,6 +248,8 @@ final class Changes {
         found.add("old caution " + letter + " is gone");
       } else if (pair.differsIn("signal")) {
         found.add("caution " + letter + " was " + pair.old().get().text("signal"));
+      } else if (pair.differsIn("text")) {
+        found.add("caution " + letter + " is different");
       }
     }
   }
@@ -246,14 +257,13 @@ final class Changes {
   private void checks() {
     Set<String> gone = new HashSet<>();
     int number = 0;
-    for (Pair pair :
-        pairs("checks", it -> it.text("rule") + it.texts("places") + it.text("text"))) {
+    for (Pair pair : pairs("checks", it -> it.text("rule") + it.texts("places"))) {
       number++;
       if (pair.old().isEmpty()) {
         found.add("check " + number + " is new");
       } else if (pair.now().isEmpty()) {
         gone.add(pair.old().get().text("rule"));
-      } else if (pair.differsIn("moment") || pair.differsIn("hold")) {
+      } else if (OF_CHECK.stream().anyMatch(pair::differsIn)) {
         found.add("check " + number + " is different");
       }
     }
