@@ -77,7 +77,7 @@ final class ForgetCommand implements Callable<Integer> {
     List<Path> others = stories.stream().flatMap(it -> pages(it).stream()).distinct().toList();
     Forgetting.Done done = forgetting.run(ledger, others, today.get());
     console.say(
-        "forgot %s of before %s%s: %d lines with names and notes, and %d files"
+        "forgot %s of before %s%s: %s lines with names and notes, and %s files"
             .formatted(
                 done.sheets().size() + (done.sheets().size() == 1 ? " sheet" : " sheets"),
                 forgetting.before(),

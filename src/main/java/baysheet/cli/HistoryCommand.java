@@ -4,8 +4,10 @@ import baysheet.ledger.History;
 import baysheet.ledger.Index;
 import baysheet.ledger.SheetStory;
 import baysheet.ledger.Tables;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
@@ -51,10 +53,8 @@ final class HistoryCommand implements Callable<Integer> {
 
   /** A job's number may also be somebody's plate: then both are told. */
   private static Tables.Table of(String asked, Index index) {
-    List<SheetStory> stories =
-        index.sheets().stream()
-            .filter(it -> index.ofJob(asked).contains(it) || index.ofPlate(asked).contains(it))
-            .toList();
-    return History.of(stories, index);
+    Set<SheetStory> stories = new LinkedHashSet<>(index.ofJob(asked));
+    stories.addAll(index.ofPlate(asked));
+    return History.of(List.copyOf(stories), index);
   }
 }

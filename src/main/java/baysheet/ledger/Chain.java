@@ -146,9 +146,7 @@ final class Chain {
       lines.append(line).append('\n');
     }
     return new Addition(
-        folder.resolve("%04d.jsonl".formatted(into)),
-        lines.toString().getBytes(StandardCharsets.UTF_8),
-        before);
+        folder.resolve(into + ".jsonl"), lines.toString().getBytes(StandardCharsets.UTF_8), before);
   }
 
   private static String line(Event event, int number, String before, boolean more) {

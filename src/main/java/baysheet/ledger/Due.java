@@ -105,7 +105,7 @@ public record Due(LocalDate by, Map<String, Quantity> odometers) {
       return Optional.empty();
     }
     String detail =
-        "row %d, %s at %s, after %s"
+        "row %s, %s at %s, after %s"
             .formatted(
                 joint.row(), joint.fastener(), joint.place(), Tables.plain(joint.recheck().get()));
     return Optional.of(new Item(story, "re-check", detail, at));

@@ -96,8 +96,9 @@ public final class Index {
 
   /** All sheets of a vehicle; spaces, hyphens and capitals of its plate do not matter. */
   public List<SheetStory> ofPlate(String plate) {
+    String asked = bare(plate);
     return stories.values().stream()
-        .filter(it -> plate(it.id()).filter(p -> bare(p).equals(bare(plate))).isPresent())
+        .filter(it -> plate(it.id()).filter(p -> bare(p).equals(asked)).isPresent())
         .toList();
   }
 

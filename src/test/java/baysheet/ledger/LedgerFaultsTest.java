@@ -2,6 +2,8 @@ package baysheet.ledger;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import baysheet.ledger.Event.Closed;
@@ -15,9 +17,11 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Every operation on the disk fails in turn, once or for good, with none, some or all of the bytes
@@ -116,5 +120,59 @@ class LedgerFaultsTest {
           Hash.of(Files.readAllBytes(index.recordFile(story.id()))));
       assertTrue(index.plate(story.id()).isPresent(), story.id() + when);
     }
+  }
+
+  /** Otherwise the events of one run would stand in another order than what happened. */
+  @Test
+  void afterAFaultNothingMoreIsWritten() {
+    // Operations 1 and 2 make the folder and lock it.
+    FailingDisk once = new FailingDisk(3, false, 1);
+    try (Ledger open = Ledger.open(folder, once, new Problems()).orElseThrow()) {
+      for (String job : List.of("501", "502")) {
+        UncheckedIOException fault =
+            assertThrows(
+                UncheckedIOException.class,
+                () -> issue(open, job, "A", Events.MONDAY, Optional.empty()));
+        assertEquals("No space left on device", fault.getCause().getMessage());
+      }
+    }
+    assertEquals(0, Index.read(folder, new Problems()).orElseThrow().sheets().size());
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {0, 2, 4})
+  void whateverFailsForgettingTakesNothingThatStays(int parts) {
+    int failures = 0;
+    for (int failing = 3; ; failing++) {
+      Path ledger = folder.resolve("ledger" + failing);
+      try (Ledger open = Ledger.open(ledger, Disk.REAL, new Problems()).orElseThrow()) {
+        for (String job : List.of("501", "502")) {
+          byte[] record =
+              Events.record(job, "A", job.equals("501") ? Events.MONDAY : NEW_YEAR, "P. Wrenfold");
+          Issued issued = Events.issued(record, Optional.empty(), Events.MONDAY);
+          open.issue(issued, Events.pdf(issued.sheet()), record);
+        }
+      }
+      FailingDisk disk = new FailingDisk(failing, false, parts);
+      try (Ledger open = Ledger.open(ledger, disk, new Problems()).orElseThrow()) {
+        new Forgetting(NEW_YEAR).run(open, List.of(), NEW_YEAR);
+      } catch (UncheckedIOException e) {
+        failures++;
+      }
+      Index index = Index.read(ledger, new Problems()).orElseThrow();
+      assertTrue(index.plate(Events.id("502", "A")).isPresent(), "after operation " + failing);
+      try (Ledger open = Ledger.open(ledger, Disk.REAL, new Problems()).orElseThrow()) {
+        new Forgetting(NEW_YEAR).run(open, List.of(), NEW_YEAR);
+        assertTrue(open.index().plate(Events.id("501", "A")).isEmpty());
+        assertTrue(open.index().sheet(Events.id("501", "A")).orElseThrow().isForgotten());
+        assertFalse(Files.exists(open.index().page(Events.id("501", "A"))));
+        assertTrue(Files.exists(open.index().page(Events.id("502", "A"))));
+      }
+      if (!disk.wasReached()) {
+        break;
+      }
+    }
+    // Two files written anew, two deleted, an event.
+    assertTrue(failures >= 10, failures + " operations");
   }
 }
