@@ -54,6 +54,28 @@ public record Job(
     waive = Collections.unmodifiableMap(new LinkedHashMap<>(waive));
   }
 
+  /** The same job with another letter for its sheet. */
+  public Job revised(String letter) {
+    return new Job(
+        number,
+        date,
+        revision.map(before -> letter),
+        customer,
+        vehicle,
+        bay,
+        by,
+        with,
+        second,
+        qualified,
+        state,
+        load,
+        work,
+        overrides,
+        waive,
+        notes,
+        at);
+  }
+
   /** The vehicle on which it is done. */
   public record Vehicle(
       Located<String> book,

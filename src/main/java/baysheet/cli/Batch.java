@@ -24,34 +24,40 @@ final class Batch {
   private final Maker maker;
   private final int threads;
   private final Writers writers;
+  private final Issues issues;
 
+  /** For sheets that are not issued. */
   Batch(Maker maker, int threads) {
-    this(maker, threads, new Writers());
+    this(maker, threads, new Writers(), Issues.none());
   }
 
-  Batch(Maker maker, int threads, Writers writers) {
+  /**
+   * @param issues says which revision each sheet is
+   */
+  Batch(Maker maker, int threads, Writers writers, Issues issues) {
     this.maker = maker;
     this.threads = threads;
     this.writers = writers;
+    this.issues = issues;
   }
 
   /** What makes the sheet of one job; empty when problems with errors were added. */
   interface Maker {
-    Optional<MadeSheet> make(Path job, ShopFolder folder, Problems problems);
+    Optional<MadeSheet> make(Path job, ShopFolder folder, Revision revision, Problems problems);
   }
 
   /**
    * What became of a job.
    *
-   * @param pdf the file's bytes, where there is a sheet
+   * @param drawn the sheet and its file, where there is one
    * @param fault what went wrong in the tool itself, or with reading the file
    */
   record Outcome(
-      Path job,
-      Optional<MadeSheet> made,
-      Optional<byte[]> pdf,
-      Problems problems,
-      Optional<Throwable> fault) {}
+      Path job, Optional<Issues.Drawn> drawn, Problems problems, Optional<Throwable> fault) {
+    Optional<MadeSheet> made() {
+      return drawn.map(Issues.Drawn::made);
+    }
+  }
 
   /**
    * Makes the sheets and hands each outcome on, in the order of the jobs. Outcomes are large, so
@@ -104,15 +110,21 @@ final class Batch {
     Problems problems = new Problems();
     try {
       // A value that could not be read counts as left out further on, so one error is enough.
-      Optional<MadeSheet> made =
-          maker.make(job, folder, problems).filter(sheet -> !problems.hasErrors());
-      Optional<byte[]> pdf = made.map(this::pdf);
-      return new Outcome(job, made, pdf, problems, Optional.empty());
+      Optional<Issues.Drawn> drawn =
+          issues.settled(
+              job,
+              revision ->
+                  maker
+                      .make(job, folder, revision, problems)
+                      .filter(sheet -> !problems.hasErrors()),
+              this::pdf,
+              problems);
+      return new Outcome(job, drawn, problems, Optional.empty());
     } catch (StackOverflowError | OutOfMemoryError e) {
       problems.add(tooMuch(job));
-      return new Outcome(job, Optional.empty(), Optional.empty(), problems, Optional.empty());
+      return new Outcome(job, Optional.empty(), problems, Optional.empty());
     } catch (RuntimeException e) {
-      return new Outcome(job, Optional.empty(), Optional.empty(), problems, Optional.of(e));
+      return new Outcome(job, Optional.empty(), problems, Optional.of(e));
     }
   }
 }

@@ -45,7 +45,7 @@ final class CheckCommand implements Callable<Integer> {
           List.of(paths, json));
 
   CheckCommand(Console console) {
-    this(console, maker -> maker::check);
+    this(console, maker -> (job, folder, revision, problems) -> maker.check(job, folder, problems));
   }
 
   /** Tests pass what fails. */

@@ -29,6 +29,7 @@ final class DayOutput {
 
   private final Place place;
   private final OutFiles files;
+  private final Issues issues;
   private final RunReport report;
 
   /** The day's job files by their full path. */
@@ -71,9 +72,10 @@ final class DayOutput {
     }
   }
 
-  DayOutput(Place place, OutFiles files, RunReport report) {
+  DayOutput(Place place, OutFiles files, Issues issues, RunReport report) {
     this.place = place;
     this.files = files;
+    this.issues = issues;
     this.report = report;
     // What is wrong with the folder is said where its jobs are listed.
     FolderListing listing = FolderListing.ofOptional(place.day(), new Problems());
@@ -108,6 +110,7 @@ final class DayOutput {
 
   private void withdraw(OldSheets old, String job) {
     setAllAside();
+    issues.withdrawn(job, place.folder());
     old.withdraw(
         job,
         files,
@@ -117,19 +120,25 @@ final class DayOutput {
         });
   }
 
+  /** Where a sheet is, and whether it had to be written. */
+  record Written(Path file, boolean anew) {}
+
   /**
    * Writes a sheet, unless it lies there already.
    *
    * @param record whether its record is wanted beside it; one that lies there is kept in step
-   * @return the sheet's file
+   * @param again whether it is written even so
    * @throws UncheckedIOException naming the path
    */
-  Path write(MadeSheet sheet, byte[] pdf, boolean record) {
+  Written write(Issues.Drawn drawn, boolean record, boolean again) {
+    MadeSheet sheet = drawn.made();
+    byte[] pdf = drawn.pdf();
     Path target = place.sheet(sheet.sheet().heading().job());
     Path beside = place.record(sheet.sheet().heading().job());
     boolean both = record || Files.isRegularFile(beside);
-    if (OutFiles.holds(target, pdf) && (!both || OutFiles.holds(beside, sheet.record()))) {
-      return target;
+    boolean lies = OutFiles.holds(target, pdf) && (!both || OutFiles.holds(beside, sheet.record()));
+    if (lies && !again) {
+      return new Written(target, false);
     }
     setAllAside();
     if (both) {
@@ -138,7 +147,7 @@ final class DayOutput {
       files.write(target, pdf);
     }
     changed = true;
-    return target;
+    return new Written(target, true);
   }
 
   /** A job of the day whose sheet lies in its place now. */
@@ -234,7 +243,7 @@ final class DayOutput {
    */
   void compare(Batch.Outcome outcome) {
     Path sheet = place.sheet(YamlFiles.name(outcome.job()));
-    if (outcome.pdf().filter(pdf -> OutFiles.holds(sheet, pdf)).isPresent()) {
+    if (outcome.drawn().filter(it -> OutFiles.holds(sheet, it.pdf())).isPresent()) {
       outcome.made().ifPresent(this::keep);
     } else {
       leftOut(outcome.job());

@@ -104,6 +104,11 @@ public final class Main {
       case "torque" -> List.of(new TorqueCommand(console, today).spec());
       case "names" -> List.of(new NamesCommand(console).spec());
       case "start" -> List.of(new StartCommand(console, today).spec());
+      case "close" -> List.of(new CloseCommand(console, today).spec());
+      case "history" -> List.of(new HistoryCommand(console).spec());
+      case "due" -> List.of(new DueCommand(console, today).spec());
+      case "recall" -> List.of(new RecallCommand(console).spec());
+      case "forget" -> List.of(new ForgetCommand(console, today).spec());
       default ->
           List.of(
               new SheetsCommand(console, today, Ahead.start()).spec(),
@@ -112,6 +117,11 @@ public final class Main {
               new TorqueCommand(console, today).spec(),
               new StartCommand(console, today).spec(),
               new NamesCommand(console).spec(),
+              new CloseCommand(console, today).spec(),
+              new HistoryCommand(console).spec(),
+              new DueCommand(console, today).spec(),
+              new RecallCommand(console).spec(),
+              new ForgetCommand(console, today).spec(),
               new HelpCommand(console).spec());
     };
   }

@@ -50,11 +50,18 @@ final class SheetMaker {
 
   /** The job with everything bound; empty when problems with errors were added. */
   Optional<Resolved> resolve(Path file, ShopFolder folder, Problems problems) {
+    return resolve(file, folder, Revision.FIRST, problems);
+  }
+
+  private Optional<Resolved> resolve(
+      Path file, ShopFolder folder, Revision revision, Problems problems) {
     Optional<Node> node = folders.node(file, problems);
     Optional<Job> job =
         node.flatMap(
-            tree ->
-                JobReader.read(tree, YamlFiles.name(file), folder.procedures().values(), problems));
+                tree ->
+                    JobReader.read(
+                        tree, YamlFiles.name(file), folder.procedures().values(), problems))
+            .map(revision::of);
     if (job.isEmpty()) {
       return Optional.empty();
     }
@@ -69,7 +76,12 @@ final class SheetMaker {
 
   /** The finished page of a job; empty when problems with errors were added. */
   Optional<MadeSheet> make(Path file, ShopFolder folder, Problems problems) {
-    return resolve(file, folder, problems)
+    return make(file, folder, Revision.FIRST, problems);
+  }
+
+  /** The same in the revision that it is to have. */
+  Optional<MadeSheet> make(Path file, ShopFolder folder, Revision revision, Problems problems) {
+    return resolve(file, folder, revision, problems)
         .flatMap(resolved -> Planner.plan(resolved, problems))
         .map(sheet -> paper.map(sheet::on).orElse(sheet))
         .flatMap(sheet -> fit(sheet, file, problems));

@@ -1,6 +1,7 @@
 package baysheet.cli;
 
 import baysheet.books.ShopFolder;
+import baysheet.ledger.Disk;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -14,6 +15,7 @@ final class Sheets {
   private final RunReport report;
   private final ShopFolders folders;
   private final Batch batch;
+  private final Issues issues;
   private final Output output;
   private final Targets targets;
   private final OutFiles files;
@@ -23,13 +25,15 @@ final class Sheets {
    *
    * @param folder holds a folder for each day
    * @param record whether each sheet's record is wanted beside it
+   * @param again whether sheets that lie there unchanged are written all the same
    */
-  record Output(Path folder, boolean record, Disk disk) {}
+  record Output(Path folder, boolean record, boolean again, Disk disk) {}
 
-  Sheets(Console console, ShopFolders folders, Batch batch, Output output) {
+  Sheets(Console console, ShopFolders folders, Batch batch, Issues issues, Output output) {
     this.report = new RunReport(console);
     this.folders = folders;
     this.batch = batch;
+    this.issues = issues;
     this.output = output;
     this.targets = new Targets(output.folder(), report.problems());
     this.files = new OutFiles(output.disk());
@@ -45,7 +49,13 @@ final class Sheets {
           () ->
               OutputLock.whileHeld(
                   output.folder(),
-                  () -> groups.forEach(group -> report.orTell(group.root(), () -> run(group)))));
+                  () ->
+                      issues.whileOpen(
+                          groups.stream().anyMatch(group -> !group.jobs().isEmpty()),
+                          report.problems(),
+                          () ->
+                              groups.forEach(
+                                  group -> report.orTell(group.root(), () -> run(group))))));
     }
     return report.end();
   }
@@ -78,7 +88,7 @@ final class Sheets {
       targets
           .day(day)
           .map(target -> new DayOutput.Place(day, whole.contains(day), target, shop))
-          .ifPresent(place -> days.put(day, new DayOutput(place, files, report)));
+          .ifPresent(place -> days.put(day, new DayOutput(place, files, issues, report)));
     }
     return days;
   }
@@ -93,9 +103,10 @@ final class Sheets {
   }
 
   private void writeMade(Batch.Outcome outcome, DayOutput day) {
-    MadeSheet made = outcome.made().orElseThrow();
-    Path target = day.write(made, outcome.pdf().orElseThrow(), output.record());
-    day.done(outcome.job(), made);
-    report.written(SummaryLine.of(made, target));
+    Issues.Drawn drawn = outcome.drawn().orElseThrow();
+    issues.issue(drawn);
+    DayOutput.Written written = day.write(drawn, output.record(), output.again());
+    day.done(outcome.job(), drawn.made());
+    report.written(SummaryLine.of(drawn, written));
   }
 }

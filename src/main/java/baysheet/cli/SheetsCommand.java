@@ -2,6 +2,7 @@ package baysheet.cli;
 
 import baysheet.books.Shop;
 import baysheet.layout.Fonts;
+import baysheet.ledger.Disk;
 import baysheet.template.Layouts;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -24,7 +25,8 @@ final class SheetsCommand implements Callable<Integer> {
           "DAY-FOLDER|JOB.yaml",
           "0..*",
           Path.class,
-          "Folders of job files, or job files. Without any: today's folder of the shop here or in jobs/.");
+          "Folders of job files, or job files. Without any: today's folder of the shop here or in"
+              + " jobs/.");
 
   private final OptionSpec out =
       OptionSpec.builder("-o", "--out")
@@ -32,7 +34,8 @@ final class SheetsCommand implements Callable<Integer> {
           .type(Path.class)
           .defaultValue("out")
           .description(
-              "Where sheets go, as DIR/DAY/JOB.pdf and DIR/DAY/all.pdf (default: ${DEFAULT-VALUE}).")
+              "Where sheets go, as DIR/DAY/JOB.pdf and DIR/DAY/all.pdf (default:"
+                  + " ${DEFAULT-VALUE}).")
           .build();
 
   private final OptionSpec paper =
@@ -45,7 +48,8 @@ final class SheetsCommand implements Callable<Integer> {
   private final OptionSpec record =
       Options.flag(
           "--record",
-          "Also write each sheet's figures, as JOB.json beside it; a JOB.json that is there is always kept up to date.");
+          "Also write each sheet's figures, as JOB.json beside it; a JOB.json that is there is"
+              + " always kept up to date.");
 
   private final OptionSpec threads =
       Options.one(
@@ -54,12 +58,17 @@ final class SheetsCommand implements Callable<Integer> {
           Integer.class,
           "How many sheets are made at one time (default: one a core).");
 
+  private final OptionSpec again =
+      Options.flag(
+          "--again",
+          "Also write sheets anew that lie there unchanged; they are byte for byte the same.");
+
   private final CommandSpec spec =
       Options.command(
           "sheets",
           "Make the bay sheets of a day, or of single jobs.",
           this,
-          List.of(paths, out, paper, templates, record, threads));
+          List.of(paths, out, paper, templates, record, again, threads));
 
   SheetsCommand(Console console, Supplier<LocalDate> today, Ahead ahead) {
     this.console = console;
@@ -80,10 +89,14 @@ final class SheetsCommand implements Callable<Integer> {
     Fonts fonts = ahead.fonts().get();
     ShopFolders folders = new ShopFolders(fonts);
     SheetMaker maker = new SheetMaker(folders, layouts, fonts, paper());
-    Batch batch = new Batch(maker::make, threads(), ahead.writers());
+    Path folder = out.getValue();
+    Issues issues = new Issues(folder, Disk.REAL, Early.start(today));
+    Batch batch = new Batch(maker::make, threads(), ahead.writers(), issues);
     List<Path> named = Options.all(paths);
-    Sheets.Output output = new Sheets.Output(out.getValue(), Options.isGiven(record), Disk.REAL);
-    return new Sheets(console, folders, batch, output).run(named.isEmpty() ? today() : named);
+    Sheets.Output output =
+        new Sheets.Output(folder, Options.isGiven(record), Options.isGiven(again), Disk.REAL);
+    return new Sheets(console, folders, batch, issues, output)
+        .run(named.isEmpty() ? today() : named);
   }
 
   private Optional<Shop.Paper> paper() {

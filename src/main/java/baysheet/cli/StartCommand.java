@@ -1,5 +1,6 @@
 package baysheet.cli;
 
+import baysheet.ledger.Disk;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;

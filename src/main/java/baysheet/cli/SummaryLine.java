@@ -10,8 +10,17 @@ import java.util.List;
 final class SummaryLine {
   private SummaryLine() {}
 
-  static String of(MadeSheet made, Path file) {
+  static String of(Issues.Drawn drawn, DayOutput.Written written) {
+    MadeSheet made = drawn.made();
     Heading heading = made.sheet().heading();
+    String line = of(made, heading, written.file());
+    if (drawn.unchanged()) {
+      return line + (written.anew() ? "  unchanged, written again" : "  unchanged");
+    }
+    return drawn.replaces().map(it -> line + "\n    " + it.sentence()).orElse(line);
+  }
+
+  private static String of(MadeSheet made, Heading heading, Path file) {
     return String.join(
         "  ",
         heading.job(),

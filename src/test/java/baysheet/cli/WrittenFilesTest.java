@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import baysheet.books.ShopFolder;
 import baysheet.layout.Fonts;
+import baysheet.ledger.Disk;
 import baysheet.report.Problems;
 import baysheet.template.Layouts;
 import java.io.IOException;
@@ -249,16 +250,19 @@ class WrittenFilesTest {
     Fonts fonts = Fonts.builtIn();
     ShopFolders folders = new ShopFolders(fonts);
     SheetMaker maker = new SheetMaker(folders, Layouts.builtIn(), fonts, Optional.empty());
-    Batch.Maker failing = (job, shop, problems) -> made(maker, fault, job, shop, problems);
+    Batch.Maker failing =
+        (job, shop, revision, problems) -> made(maker, fault, job, shop, problems);
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
     Console console = new Console(new PrintWriter(out), new PrintWriter(err), false, traces);
+    Issues issues = new Issues(garage.out, Disk.REAL, Garage.TODAY);
     Sheets sheets =
         new Sheets(
             console,
             folders,
-            new Batch(failing, 2),
-            new Sheets.Output(garage.out, false, Disk.REAL));
+            new Batch(failing, 2, new Writers(), issues),
+            issues,
+            new Sheets.Output(garage.out, false, false, Disk.REAL));
     int exit = sheets.run(List.of(garage.root.resolve(Garage.DAY)));
     return new Garage.Run(exit, garage.shown(out), garage.shown(err));
   }

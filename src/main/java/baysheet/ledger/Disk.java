@@ -1,7 +1,9 @@
-package baysheet.cli;
+package baysheet.ledger;
 
+import java.io.Closeable;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
+import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -9,10 +11,10 @@ import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 
 /**
- * All that is done to files and folders when sheets are written. Tests pass one that fails at a
- * chosen operation.
+ * All that is done to files and folders when sheets and events are written. Tests pass one that
+ * fails at a chosen operation.
  */
-interface Disk {
+public interface Disk {
   /** The disk of this machine. */
   Disk REAL = new Real();
 
@@ -22,6 +24,12 @@ interface Disk {
   /** Writes a file from its start. */
   void write(Path file, byte[] content) throws IOException;
 
+  /** Adds to the end of a file, which is made where there is none. */
+  void append(Path file, byte[] content) throws IOException;
+
+  /** Shortens a file to its first {@code size} bytes. */
+  void truncate(Path file, long size) throws IOException;
+
   /** Returns when the file's content is on the device, not only in the system's memory. */
   void force(Path file) throws IOException;
 
@@ -30,6 +38,15 @@ interface Disk {
 
   /** Deletes a file; nothing happens where there is none. */
   void delete(Path file) throws IOException;
+
+  /**
+   * Keeps all others away until it is closed, or until this process ends.
+   *
+   * @param file made where there is none, and left in place: whoever takes it away while another
+   *     waits for it would let two in
+   * @throws IOException when somebody else has it, or the file system has no locks
+   */
+  Closeable lock(Path file) throws IOException;
 
   /** Files as the Java library handles them. */
   final class Real implements Disk {
@@ -43,6 +60,18 @@ interface Disk {
     @Override
     public void write(Path file, byte[] content) throws IOException {
       Files.write(file, content);
+    }
+
+    @Override
+    public void append(Path file, byte[] content) throws IOException {
+      Files.write(file, content, StandardOpenOption.CREATE, StandardOpenOption.APPEND);
+    }
+
+    @Override
+    public void truncate(Path file, long size) throws IOException {
+      try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
+        channel.truncate(size);
+      }
     }
 
     @Override
@@ -65,6 +94,25 @@ interface Disk {
     @Override
     public void delete(Path file) throws IOException {
       Files.deleteIfExists(file);
+    }
+
+    @Override
+    public Closeable lock(Path file) throws IOException {
+      FileChannel channel =
+          FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+      try {
+        if (channel.tryLock() != null) {
+          return channel;
+        }
+      } catch (OverlappingFileLockException e) {
+        // Another thread of this process has it.
+      } catch (IOException e) {
+        channel.close();
+        throw e;
+      }
+      channel.close();
+      throw new IOException(
+          "another run of baysheet is writing there; run this again when it has ended");
     }
   }
 }

@@ -1,0 +1,76 @@
+package baysheet.cli;
+
+import baysheet.ledger.Due;
+import baysheet.torque.Dimension;
+import baysheet.torque.Quantity;
+import baysheet.torque.QuantityText;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import java.util.function.Supplier;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+
+/** The command that tells what is still to be done. */
+final class DueCommand implements Callable<Integer> {
+  private final AskLedger ask;
+  private final Supplier<LocalDate> today;
+
+  private final OptionSpec by =
+      Options.one("--by", "DATE", String.class, "Look at jobs up to this day (default: today).");
+
+  private final OptionSpec odometers =
+      OptionSpec.builder("--odometer")
+          .paramLabel("PLATE=KM")
+          .type(List.class)
+          .auxiliaryTypes(String.class)
+          .arity("1")
+          .description(
+              "What a vehicle's odometer shows now, such as \"RD 08-553=143000 km\"; re-checks that"
+                  + " are not due yet are left out. May be given several times.")
+          .build();
+
+  private final CommandSpec spec;
+
+  DueCommand(Console console, Supplier<LocalDate> today) {
+    ask = new AskLedger(console);
+    this.today = today;
+    spec =
+        Options.command(
+            "due",
+            "List re-checks that are due, what others must still do, and sheets that are not"
+                + " closed.",
+            this,
+            List.of(by, odometers, ask.out, ask.json));
+  }
+
+  CommandSpec spec() {
+    return spec;
+  }
+
+  @Override
+  public Integer call() {
+    Typed typed = new Typed(spec.commandLine());
+    LocalDate day = typed.word(by, IsoDate::parse).orElseGet(today);
+    Map<String, Quantity> readings = new LinkedHashMap<>();
+    for (String text : Options.<String>all(odometers)) {
+      int sign = text.lastIndexOf('=');
+      if (sign < 1) {
+        throw typed.wrong("--odometer takes PLATE=KM, not \"" + text + "\"");
+      }
+      String figure = text.substring(sign + 1).strip();
+      // The label of the option names the unit.
+      String reading = figure.matches("[0-9]+") ? figure + " km" : figure;
+      readings.put(
+          text.substring(0, sign), typed.read(QuantityText.quantity(reading, Dimension.DISTANCE)));
+    }
+    Due due = new Due(day, readings);
+    return ask.answer(
+        spec.commandLine(),
+        Map.of("by", day.toString()),
+        index -> Due.table(due.items(index), index),
+        "nothing is due");
+  }
+}

@@ -1,0 +1,60 @@
+package baysheet.cli;
+
+import baysheet.ledger.History;
+import baysheet.ledger.Index;
+import baysheet.ledger.SheetStory;
+import baysheet.ledger.Tables;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
+
+/** The command that tells what was done on a vehicle or for a job. */
+final class HistoryCommand implements Callable<Integer> {
+  private final AskLedger ask;
+
+  private final PositionalParamSpec what =
+      Options.at(
+          0,
+          "PLATE|JOB",
+          "1",
+          String.class,
+          "A number plate (spaces, hyphens and capitals do not matter) or the number of a job.");
+
+  private final CommandSpec spec;
+
+  HistoryCommand(Console console) {
+    ask = new AskLedger(console);
+    spec =
+        Options.command(
+            "history",
+            "Tell what was done on a vehicle or for a job: tightened to what, by whom, with which"
+                + " wrench.",
+            this,
+            List.of(what, ask.out, ask.json));
+  }
+
+  CommandSpec spec() {
+    return spec;
+  }
+
+  @Override
+  public Integer call() {
+    String asked = what.getValue();
+    return ask.answer(
+        spec.commandLine(),
+        Map.of("asked", asked),
+        index -> of(asked, index),
+        "the ledger has no plate and no job \"" + asked + "\"");
+  }
+
+  /** A job's number may also be somebody's plate: then both are told. */
+  private static Tables.Table of(String asked, Index index) {
+    Set<SheetStory> stories = new LinkedHashSet<>(index.ofJob(asked));
+    stories.addAll(index.ofPlate(asked));
+    return History.of(List.copyOf(stories), index);
+  }
+}

@@ -1,0 +1,110 @@
+package baysheet.cli;
+
+import baysheet.ledger.Recall;
+import baysheet.torque.Misread;
+import baysheet.torque.Read;
+import baysheet.torque.Reading;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
+
+/** The command that lists the joints that were tightened with a wrench that was found bad. */
+final class RecallCommand implements Callable<Integer> {
+  private static final Pattern ERROR = Pattern.compile("([+-][0-9]{1,2}(?:\\.[0-9]{1,3})?) ?%");
+
+  private final Console console;
+  private final AskLedger ask;
+
+  private final PositionalParamSpec wrench =
+      Options.at(0, "WRENCH", "1", String.class, "The wrench's name in the shop file.");
+
+  private final OptionSpec from =
+      Options.one("--from", "DATE", String.class, "The first day of the jobs to look at.");
+
+  private final OptionSpec to =
+      Options.one("--to", "DATE", String.class, "The last day of the jobs to look at.");
+
+  private final OptionSpec error =
+      Options.one(
+          "--error",
+          "PERCENT",
+          String.class,
+          "How much more (+8%%) or less (-8%%) the wrench was found to give than its scale shows."
+              + " Without it every joint is rated unknown.");
+
+  private final CommandSpec spec;
+
+  RecallCommand(Console console) {
+    this.console = console;
+    ask = new AskLedger(console);
+    spec =
+        Options.command(
+            "recall",
+            "List every joint that was tightened with a wrench, by vehicle, rated by the error that"
+                + " was found.",
+            this,
+            List.of(wrench, from, to, error, ask.out, ask.json));
+  }
+
+  CommandSpec spec() {
+    return spec;
+  }
+
+  @Override
+  public Integer call() {
+    Typed typed = new Typed(spec.commandLine());
+    LocalDate first = day(typed, from);
+    LocalDate last = day(typed, to);
+    if (last.isBefore(first)) {
+      throw typed.wrong("--to is before --from");
+    }
+    Optional<BigDecimal> percent = typed.word(error, RecallCommand::percent);
+    Recall recall = new Recall(wrench.getValue(), first, last, percent);
+    Map<String, Object> about = new LinkedHashMap<>();
+    about.put("wrench", recall.wrench());
+    about.put("from", first.toString());
+    about.put("to", last.toString());
+    percent.ifPresent(it -> about.put("errorPercent", it));
+    int exit =
+        ask.answer(
+            spec.commandLine(),
+            about,
+            index -> Recall.table(recall.joints(index), index),
+            "no joint was tightened with " + recall.wrench() + " in that time");
+    if (percent.isPresent() && !Options.isGiven(ask.json)) {
+      console.say(
+          "REACHED is the figure read, times %s: the wrench gave %s %% %s than its scale showed"
+              .formatted(
+                  BigDecimal.ONE
+                      .add(percent.get().movePointLeft(2))
+                      .stripTrailingZeros()
+                      .toPlainString(),
+                  percent.get().abs().toPlainString(),
+                  percent.get().signum() < 0 ? "less" : "more"));
+    }
+    return exit;
+  }
+
+  private static LocalDate day(Typed typed, OptionSpec option) {
+    return typed
+        .word(option, IsoDate::parse)
+        .orElseThrow(() -> typed.wrong("recall needs " + option.longestName() + " DATE"));
+  }
+
+  private static Reading<BigDecimal> percent(String text) {
+    Matcher error = ERROR.matcher(text.strip().replace('−', '-'));
+    return error.matches()
+        ? new Read<>(new BigDecimal(error.group(1)))
+        : new Misread<>(
+            '"' + text + "\" is no error of a wrench", "percent with a sign, such as +8%");
+  }
+}

@@ -1,0 +1,270 @@
+package baysheet.cli;
+
+import baysheet.ledger.Event.Decision;
+import baysheet.ledger.Event.Value;
+import baysheet.ledger.Event.Values;
+import baysheet.ledger.Joint;
+import baysheet.ledger.KeptRecord;
+import baysheet.ledger.PersonalFiles.Note;
+import baysheet.ledger.SheetStory;
+import baysheet.ledger.Tables;
+import baysheet.report.Located;
+import baysheet.report.Nearest;
+import baysheet.report.Problem;
+import baysheet.report.ProblemCode;
+import baysheet.report.Problems;
+import baysheet.report.Span;
+import baysheet.torque.Dimension;
+import baysheet.torque.Misread;
+import baysheet.torque.Quantity;
+import baysheet.torque.QuantityText;
+import baysheet.torque.Reading;
+import baysheet.yaml.MapReader;
+import baysheet.yaml.Node;
+import baysheet.yaml.Outcome;
+import baysheet.yaml.Read;
+import baysheet.yaml.ValueReader;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The file in which a person types what stands on a signed sheet: the figure of each value box, and
+ * whether doubtful boxes are marked. {@code open} stands where nothing was typed yet.
+ */
+final class SignedForm {
+  /** Below the folder of a day's sheets. */
+  static final String FOLDER = "signed";
+
+  private static final String OPEN = "open";
+
+  private static final ValueReader<Optional<Quantity>> OPEN_OR_FIGURE =
+      Read.value(
+          text ->
+              text.equals(OPEN)
+                  ? Outcome.ok(Optional.empty())
+                  : figure(QuantityText.quantity(text, Dimension.TORQUE)));
+
+  private static final ValueReader<Optional<Boolean>> OPEN_OR_MARK =
+      Read.oneOf(
+          Map.of(OPEN, Optional.empty(), "marked", Optional.of(true), "empty", Optional.of(false)));
+
+  private final KeptRecord record;
+  private final Map<String, KeptRecord.Box> boxes = new HashMap<>();
+  private final Problems problems;
+  private final List<Value> values = new ArrayList<>();
+  private final List<Decision> decisions = new ArrayList<>();
+  private final List<String> excepted = new ArrayList<>();
+  private final List<Note> notes = new ArrayList<>();
+  private final Map<String, Span> places = new HashMap<>();
+
+  private SignedForm(KeptRecord record, Problems problems) {
+    this.record = record;
+    this.problems = problems;
+    record.boxes().forEach(box -> boxes.put(box.name(), box));
+  }
+
+  /** Where the form of a job lies. */
+  static Path file(Path out, KeptRecord record) {
+    return out.resolve(record.date().toString()).resolve(FOLDER).resolve(record.job() + ".yaml");
+  }
+
+  /**
+   * What was typed.
+   *
+   * @param places where the entry of each box stands
+   */
+  record Filled(Values values, List<Note> notes, Map<String, Span> places) {}
+
+  /**
+   * The form of a sheet with nothing typed in.
+   *
+   * @param crops numbers of the pictures of boxes, by their names, where there are any
+   */
+  static String blank(KeptRecord record, SheetStory story, Map<String, Integer> crops) {
+    Map<String, Joint> joints = new HashMap<>();
+    record.joints().forEach(joint -> joints.put(joint.box(), joint));
+    StringBuilder values = new StringBuilder();
+    StringBuilder marks = new StringBuilder();
+    for (KeptRecord.Box box : record.boxes()) {
+      String crop = crops.containsKey(box.name()) ? ", crop: " + crops.get(box.name()) : "";
+      SheetStory.Box state = story.box(box.name());
+      if (box.kind().equals("value")) {
+        values.append(
+            "  - {box: %s%s%s, value: open}\n"
+                .formatted(box.name(), expected(joints.get(box.name())), crop));
+      } else if (box.required() && state != SheetStory.Box.MARKED) {
+        String is = state == SheetStory.Box.EMPTY ? "empty" : OPEN;
+        marks.append(
+            "  - {box: %s, kind: %s%s, is: %s}\n".formatted(box.name(), box.kind(), crop, is));
+      }
+    }
+    return """
+    # The signed sheet %s. Type what stands on the paper in place of "open":
+    # a figure with its unit, or marked or empty. If something is right although it is empty or
+    # outside its band, add   except: the reason   to its line. Then: baysheet close %s --by T1
+    sheet: %s
+    values:%s
+    boxes:%s
+    found: []   # what was written by hand under findings: [text, text]
+    """
+        .formatted(record.id(), record.job(), record.id(), listed(values), listed(marks));
+  }
+
+  private static String listed(StringBuilder lines) {
+    return lines.isEmpty() ? " []" : "\n" + lines.toString().stripTrailing();
+  }
+
+  private static String expected(Joint joint) {
+    if (joint == null) {
+      return "";
+    }
+    StringBuilder text = new StringBuilder();
+    printed(joint).forEach((key, words) -> text.append(", %s: %s".formatted(key, words)));
+    joint.wrench().ifPresent(wrench -> text.append(", wrench: ").append(wrench));
+    return text.toString();
+  }
+
+  /** What the form repeats of the sheet. */
+  private static Map<String, String> printed(Joint joint) {
+    Map<String, String> printed = new LinkedHashMap<>();
+    printed.put("fastener", joint.fastener());
+    joint.target().ifPresent(target -> printed.put("target", Tables.plain(target)));
+    joint.band().ifPresent(band -> printed.put("band", Tables.band(band)));
+    return printed;
+  }
+
+  /** What was typed by somebody; empty when problems with errors were added. */
+  static Optional<Filled> read(
+      Node node, KeptRecord record, String by, LocalDate on, Problems problems) {
+    SignedForm form = new SignedForm(record, problems);
+    return MapReader.of(node, "a signed sheet", problems)
+        .flatMap(form::read)
+        .filter(all -> !problems.hasErrors())
+        .map(
+            all ->
+                new Filled(
+                    new Values(on, record.id(), by, form.values, form.decisions, form.excepted),
+                    form.notes,
+                    form.places));
+  }
+
+  private Optional<Boolean> read(MapReader map) {
+    Optional<Located<String>> sheet = map.required("sheet", Read.text());
+    sheet.filter(it -> !it.value().equals(record.id())).ifPresent(this::otherSheet);
+    map.list("values", Read.record("a value", this::value));
+    map.list("boxes", Read.record("a box", this::mark));
+    List<Located<String>> found = map.list("found", Read.text());
+    for (int i = 0; i < found.size(); i++) {
+      notes.add(new Note(record.id(), "found." + (i + 1), found.get(i).value()));
+    }
+    return map.build(() -> true);
+  }
+
+  private void otherSheet(Located<String> sheet) {
+    problems.add(
+        Problem.of(
+                ProblemCode.OTHER_SHEET,
+                sheet.at(),
+                "this is the form of the sheet %s, and the last one of the job is %s"
+                    .formatted(sheet.value(), record.id()))
+            .expecting("a form of " + record.id() + "; without a file, close writes one"));
+  }
+
+  private Optional<Boolean> value(MapReader map) {
+    Optional<String> name = name(map, true);
+    List.of("fastener", "target", "band").forEach(key -> same(map, key, name));
+    Optional<String> wrench = map.optional("wrench", Read.text()).map(Located::value);
+    Optional<Located<Optional<Quantity>>> value = map.required("value", OPEN_OR_FIGURE);
+    exception(map, name);
+    name.ifPresent(
+        box ->
+            value
+                .flatMap(Located::value)
+                .ifPresent(figure -> values.add(new Value(box, figure, wrench))));
+    return map.build(() -> true);
+  }
+
+  private static Outcome<Optional<Quantity>> figure(Reading<Quantity> reading) {
+    return reading instanceof Misread<Quantity> misread
+        ? Outcome.bad(ProblemCode.BAD_QUANTITY, misread.what(), misread.expected())
+        : Outcome.ok(reading.found());
+  }
+
+  private Optional<Boolean> mark(MapReader map) {
+    Optional<String> name = name(map, false);
+    map.optional("kind", Read.text());
+    Optional<Located<Optional<Boolean>>> is = map.required("is", OPEN_OR_MARK);
+    exception(map, name);
+    name.ifPresent(
+        box ->
+            is.flatMap(Located::value)
+                .ifPresent(marked -> decisions.add(new Decision(box, marked))));
+    return map.build(() -> true);
+  }
+
+  private Optional<String> name(MapReader map, boolean value) {
+    map.optional("crop", Read.wholeNumber(1, 99_999));
+    Optional<Located<String>> box = map.required("box", Read.text());
+    Optional<Located<String>> known =
+        box.filter(it -> boxes.containsKey(it.value()))
+            .filter(it -> boxes.get(it.value()).kind().equals("value") == value);
+    if (box.isPresent() && known.isEmpty()) {
+      problems.add(unknown(box.get(), value));
+    }
+    known.ifPresent(it -> places.put(it.value(), it.at()));
+    return known.map(Located::value);
+  }
+
+  private Problem unknown(Located<String> box, boolean value) {
+    List<String> names =
+        boxes.values().stream()
+            .filter(it -> it.kind().equals("value") == value)
+            .map(KeptRecord.Box::name)
+            .sorted()
+            .toList();
+    return Problem.of(
+            ProblemCode.UNKNOWN_BOX,
+            box.at(),
+            "the sheet has no %s \"%s\"".formatted(value ? "value box" : "box", box.value()))
+        .expecting("one of " + String.join(", ", names))
+        .near(Nearest.of(box.value(), names));
+  }
+
+  /** What the form says of the sheet must stay as it was: the figure is typed beside it. */
+  private void same(MapReader map, String key, Optional<String> name) {
+    Optional<Located<String>> written = map.optional(key, Read.text());
+    String own =
+        record.joints().stream()
+            .filter(it -> name.filter(it.box()::equals).isPresent())
+            .map(it -> printed(it).getOrDefault(key, ""))
+            .findFirst()
+            .orElse("");
+    written
+        .filter(it -> name.isPresent() && !it.value().equals(own))
+        .ifPresent(
+            it ->
+                problems.add(
+                    Problem.of(
+                            ProblemCode.OTHER_SHEET,
+                            it.at(),
+                            "the sheet has another %s there".formatted(key))
+                        .expecting(own.isEmpty() ? "no " + key : key + ": " + own)));
+  }
+
+  private void exception(MapReader map, Optional<String> name) {
+    Optional<Located<String>> reason = map.optional("except", Read.text());
+    reason
+        .filter(it -> name.isPresent())
+        .ifPresent(
+            it -> {
+              excepted.add(name.get());
+              notes.add(new Note(record.id(), name.get(), it.value()));
+            });
+  }
+}

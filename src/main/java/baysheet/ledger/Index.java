@@ -1,0 +1,143 @@
+package baysheet.ledger;
+
+import baysheet.ledger.Event.Issued;
+import baysheet.report.Problems;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/** All that the ledger holds, found by sheet, by job and by plate. */
+public final class Index {
+  /** Below the ledger's folder: the page and the record of each issued sheet. */
+  static final String SHEETS = "sheets";
+
+  private final Path folder;
+  private final PersonalFiles people;
+  private final Map<String, SheetStory> stories = new LinkedHashMap<>();
+  private final Map<String, List<SheetStory>> byJob = new LinkedHashMap<>();
+
+  Index(Path folder, PersonalFiles people, List<Event> events) {
+    this.folder = folder;
+    this.people = people;
+    events.forEach(this::add);
+  }
+
+  /**
+   * Reads the ledger in a folder without changing anything; empty, with a problem, where it does
+   * not chain.
+   *
+   * @throws UncheckedIOException naming the path, when something cannot be read
+   */
+  public static Optional<Index> read(Path folder, Problems problems) {
+    Optional<Chain> chain = Chain.read(folder, problems);
+    chain
+        .flatMap(Chain::torn)
+        .ifPresent(
+            it -> problems.add(Sentences.torn(it.file(), it.whole().size() + 1, Optional.empty())));
+    return chain.flatMap(
+        it -> PersonalFiles.read(folder, problems).map(p -> new Index(folder, p, it.events())));
+  }
+
+  void add(Event event) {
+    if (event instanceof Issued issued && !stories.containsKey(issued.sheet())) {
+      SheetStory story = new SheetStory(issued);
+      stories.put(issued.sheet(), story);
+      byJob.computeIfAbsent(issued.job(), job -> new ArrayList<>()).add(story);
+    } else {
+      // An event about a sheet that this ledger never issued says nothing about any other.
+      event.sheets().stream().flatMap(it -> sheet(it).stream()).forEach(it -> it.add(event));
+    }
+  }
+
+  public Optional<SheetStory> sheet(String id) {
+    return Optional.ofNullable(stories.get(id));
+  }
+
+  /**
+   * What a sheet's record says otherwise than the one that was issued.
+   *
+   * @throws UncheckedIOException naming the file, when it cannot be read
+   */
+  public List<String> changes(String issued, byte[] record) {
+    return record(issued)
+        .map(old -> Changes.between(old, KeptRecord.of(record)))
+        .orElse(List.of("what it said was forgotten"));
+  }
+
+  /** All sheets in the order in which they were issued. */
+  public Collection<SheetStory> sheets() {
+    return stories.values();
+  }
+
+  public List<SheetStory> ofJob(String job) {
+    return List.copyOf(byJob.getOrDefault(job, List.of()));
+  }
+
+  /** The revision that was issued last. */
+  public Optional<SheetStory> latest(String job) {
+    List<SheetStory> all = byJob.getOrDefault(job, List.of());
+    return all.isEmpty() ? Optional.empty() : Optional.of(all.get(all.size() - 1));
+  }
+
+  /** The sheet whose printed code this is. */
+  public Optional<SheetStory> ofCode(String code) {
+    return stories.values().stream()
+        .filter(it -> it.issued().prints().code().filter(code::equals).isPresent())
+        .findFirst();
+  }
+
+  /** All sheets of a vehicle; spaces, hyphens and capitals of its plate do not matter. */
+  public List<SheetStory> ofPlate(String plate) {
+    String asked = bare(plate);
+    return stories.values().stream()
+        .filter(it -> plate(it.id()).filter(p -> bare(p).equals(asked)).isPresent())
+        .toList();
+  }
+
+  /** Whether two plates are the same but for spaces, hyphens and capitals. */
+  static String bare(String plate) {
+    return plate.replaceAll("[\\s\\p{Pd}.]", "").toUpperCase(Locale.ROOT);
+  }
+
+  public Optional<String> plate(String sheet) {
+    return people.customer(sheet).flatMap(PersonalFiles.Customer::plate);
+  }
+
+  public PersonalFiles people() {
+    return people;
+  }
+
+  /** The PDF of a sheet as it was issued. */
+  public Path page(String sheet) {
+    return folder.resolve(SHEETS).resolve(sheet + ".pdf");
+  }
+
+  Path recordFile(String sheet) {
+    return folder.resolve(SHEETS).resolve(sheet + ".json");
+  }
+
+  /**
+   * The record of a sheet; empty where it was forgotten.
+   *
+   * @throws UncheckedIOException naming the file, when it cannot be read
+   * @throws IllegalArgumentException when what lies there is no record
+   */
+  public Optional<KeptRecord> record(String sheet) {
+    Path file = recordFile(sheet);
+    try {
+      return Files.exists(file)
+          ? Optional.of(KeptRecord.of(Files.readAllBytes(file)))
+          : Optional.empty();
+    } catch (IOException e) {
+      throw new UncheckedIOException("cannot read " + file, e);
+    }
+  }
+}

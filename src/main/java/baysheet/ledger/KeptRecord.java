@@ -1,0 +1,175 @@
+package baysheet.ledger;
+
+import baysheet.torque.Quantity;
+import java.io.IOException;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** What the ledger needs of a sheet's record. */
+public final class KeptRecord {
+  private final Fields whole;
+
+  private KeptRecord(Fields whole) {
+    this.whole = whole;
+  }
+
+  /**
+   * @throws IllegalArgumentException when these are not the bytes of a record
+   */
+  public static KeptRecord of(byte[] json) {
+    try {
+      KeptRecord record = new KeptRecord(new Fields(JsonTree.object(json)));
+      record.date();
+      record.id();
+      record.job();
+      record.joints();
+      record.boxes();
+      return record;
+    } catch (IOException | DateTimeException e) {
+      throw new IllegalArgumentException("this is no record of a sheet: " + e.getMessage(), e);
+    }
+  }
+
+  /**
+   * A place to write on.
+   *
+   * @param kind tick, value, initials, signature or line
+   * @param required whether the sheet is incomplete without it
+   */
+  public record Box(String name, String kind, boolean required) {}
+
+  private Fields part(String key) {
+    return whole.object(key).orElseThrow(() -> new IllegalArgumentException("there is no " + key));
+  }
+
+  public String id() {
+    return part("sheet").text("id");
+  }
+
+  public String job() {
+    return part("sheet").text("job");
+  }
+
+  public LocalDate date() {
+    return part("sheet").date("date");
+  }
+
+  String revision() {
+    return part("sheet").text("revision");
+  }
+
+  Optional<String> code() {
+    return part("sheet").maybeText("code");
+  }
+
+  public String title() {
+    return part("sheet").maybeText("title").orElse("");
+  }
+
+  Optional<Quantity> odometer() {
+    return part("vehicle").quantity("odometer");
+  }
+
+  PersonalFiles.Customer customer() {
+    return new PersonalFiles.Customer(
+        id(),
+        part("people").maybeText("customer"),
+        part("vehicle").maybeText("plate"),
+        part("vehicle").maybeText("vin"));
+  }
+
+  /** Ids of everybody named, the one who does the work first. */
+  List<String> crew() {
+    Fields people = part("people");
+    Set<String> crew = new LinkedHashSet<>();
+    for (String role : List.of("by", "with", "second")) {
+      people.maybeText(role).ifPresent(crew::add);
+    }
+    for (Fields work : people.objects("qualified")) {
+      work.object("by").ifPresent(it -> crew.add(it.text("person")));
+      work.objects("second").forEach(it -> crew.add(it.text("person")));
+    }
+    return List.copyOf(crew);
+  }
+
+  /** All boxes; a line for findings, a stop or another wrench may stay empty. */
+  public List<Box> boxes() {
+    return whole.objects("boxes").stream().map(KeptRecord::box).toList();
+  }
+
+  private static Box box(Fields box) {
+    String kind = box.text("kind");
+    boolean required =
+        box.map().containsKey("required") ? box.truth("required") : !kind.equals("line");
+    return new Box(box.text("name"), kind, required);
+  }
+
+  /** What somebody else must still do, by the rule that asks for it, as the sheet words it. */
+  Map<String, String> open() {
+    Map<String, String> open = new LinkedHashMap<>();
+    for (Fields check : whole.objects("checks")) {
+      check
+          .maybeText("keepsOpen")
+          .filter(words -> !open.containsValue(words))
+          .ifPresent(words -> open.put(check.text("rule"), words));
+    }
+    return open;
+  }
+
+  /** One for each row and place. */
+  public List<Joint> joints() {
+    List<Joint> joints = new ArrayList<>();
+    for (Fields row : whole.objects("torque")) {
+      row.texts("places").forEach(place -> joints.add(joint(row, place)));
+    }
+    return joints;
+  }
+
+  private static Joint joint(Fields row, String place) {
+    List<Fields> stages = row.objects("stages");
+    int last = stages.size() - 1;
+    while (last >= 0 && !stages.get(last).map().containsKey("torque")) {
+      last--;
+    }
+    Optional<Fields> torque = last < 0 ? Optional.empty() : Optional.of(stages.get(last));
+    Optional<String> wrench = torque.flatMap(it -> it.maybeText("wrench"));
+    return new Joint(
+        row.number("n"),
+        row.text("fastener"),
+        place,
+        row.number("count"),
+        torque.flatMap(it -> it.quantity("torque")),
+        torque.flatMap(it -> it.object("band")).map(Joint::band),
+        angle(stages.subList(last + 1, stages.size())),
+        wrench,
+        torque.flatMap(it -> it.quantity("setting")),
+        earlier(row, wrench),
+        row.quantity("recheck"));
+  }
+
+  private static Optional<Quantity> angle(List<Fields> stages) {
+    return stages.stream()
+        .filter(it -> it.map().containsKey("angle"))
+        .map(it -> it.degrees("angle"))
+        .reduce(Quantity::plus);
+  }
+
+  private static List<String> earlier(Fields row, Optional<String> last) {
+    Set<String> wrenches = new LinkedHashSet<>();
+    row.objects("rounds").forEach(it -> it.maybeText("wrench").ifPresent(wrenches::add));
+    row.objects("stages").forEach(it -> it.maybeText("wrench").ifPresent(wrenches::add));
+    last.ifPresent(wrenches::remove);
+    return List.copyOf(wrenches);
+  }
+
+  Fields whole() {
+    return whole;
+  }
+}

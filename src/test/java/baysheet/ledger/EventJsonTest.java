@@ -1,0 +1,65 @@
+package baysheet.ledger;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class EventJsonTest {
+  static java.util.List<Event> all() {
+    return Events.all();
+  }
+
+  private static Fields json(String text) throws IOException {
+    return new Fields(JsonTree.object(text.getBytes(StandardCharsets.UTF_8)));
+  }
+
+  @ParameterizedTest
+  @MethodSource("all")
+  void anEventIsReadAsItWasWritten(Event event) throws IOException {
+    String written = JsonTree.line(EventJson.write(event).map());
+    assertEquals(event, EventJson.read(json(written)));
+    assertFalse(written.contains("\n"), written);
+  }
+
+  @Test
+  void everyKindIsTried() {
+    Set<Class<?>> tried = Events.all().stream().map(Object::getClass).collect(Collectors.toSet());
+    assertEquals(Set.copyOf(Arrays.asList(Event.class.getPermittedSubclasses())), tried);
+  }
+
+  /** Names and plates can be forgotten, so nothing that stays may hold one. */
+  @ParameterizedTest
+  @MethodSource("all")
+  void noEventHoldsANameOrAPlate(Event event) {
+    String written = JsonTree.line(EventJson.write(event).map());
+    assertFalse(written.contains("Wrenfold") || written.contains("PL 501"), written);
+  }
+
+  @Test
+  void anUnknownEventOrAMissingKeyIsNamed() throws IOException {
+    Fields unknown = json("{\"event\": \"issued-twice\", \"on\": \"2026-03-02\"}");
+    assertTrue(
+        assertThrows(IllegalArgumentException.class, () -> EventJson.read(unknown))
+            .getMessage()
+            .contains("issued-twice"));
+    Fields lacking = json("{\"event\": \"closed\", \"on\": \"2026-03-02\", \"sheet\": \"501-A\"}");
+    assertEquals(
+        "there is no by",
+        assertThrows(IllegalArgumentException.class, () -> EventJson.read(lacking)).getMessage());
+  }
+
+  @Test
+  void aKeyThatStandsTwiceIsRefused() {
+    assertThrows(IOException.class, () -> json("{\"by\": \"T1\", \"by\": \"T2\"}"));
+  }
+}
