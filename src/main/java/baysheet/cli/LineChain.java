@@ -143,12 +143,14 @@ final class LineChain {
     Shop shop = resolved.shop();
     Band band = target.bandOr(shop.band());
     SettingRows told = new SettingRows(rows);
-    told.converted(target, band, shop.torqueUnits());
-    told.band(target, band, WHOSE_BAND);
     if (choice.isEmpty()) {
+      // In no other unit, for none is printed: a figure in doubt must not lie ready to be set.
+      told.band(target, band, WHOSE_BAND);
       told.doubtful();
       return;
     }
+    told.converted(target, band, shop.torqueUnits());
+    told.band(target, band, WHOSE_BAND);
     told.reach(target.nominal(), fastener.reach(), choice.get());
     told.wrenches(choice.get());
     told.setting(choice.get(), band);
@@ -190,11 +192,14 @@ final class LineChain {
   }
 
   private String round(TorqueLine.Round round) {
+    if (line.inDoubt()) {
+      return SettingRows.plain(round.percent()) + "\u00A0% (not set)";
+    }
     String mark =
         round
             .setting()
             .map(setting -> wrench(round) + " at " + setting.print())
-            .orElse(line.inDoubt() ? "not set" : "no wrench");
+            .orElse("no wrench");
     return SettingRows.rounded(round.torque()) + " (" + mark + ")";
   }
 

@@ -176,6 +176,9 @@ class ExplainCommandTest {
     assertTold(told, "check value and unit");
     assertTold(told, "setting none: the figure is in doubt");
     assertFalse(told.contains("B2 at") || told.contains("B1 at"), told);
+    // 105 lbf·in are 11.86 N·m, and half of it 52.5 lbf·in: the sheet has neither.
+    assertFalse(told.contains("11.86") || told.contains("52.5"), told);
+    assertTold(told, "passes 50 % (not set), then 100 % (not set), then one round to check");
   }
 
   /** ISO 4032 gives an M12 nut 18 mm across flats, flange nuts of ISO 4161 likewise. */

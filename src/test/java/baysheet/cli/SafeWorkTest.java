@@ -3,7 +3,9 @@ package baysheet.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assertions.fail;
 
+import baysheet.books.Applicability;
 import baysheet.books.Moment;
 import baysheet.books.Procedure;
 import baysheet.books.ShopFolder;
@@ -22,6 +24,7 @@ import baysheet.template.SheetText;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -94,6 +97,51 @@ class SafeWorkTest {
     assertEquals(1, problems.size(), problems.toString());
     assertEquals("not-for-this-vehicle", problems.get(0).code().toString());
     assertTrue(problems.get(0).toString().contains(instead), problems.toString());
+  }
+
+  /** A procedure to use instead that is refused as well sends people round in a circle. */
+  @Test
+  void whatIsToBeUsedInsteadIsNotRefusedForTheSameTraits() {
+    for (Procedure procedure : FOLDER.procedures().values()) {
+      List<String> needed =
+          procedure.applicability().onlyWith().stream()
+              .flatMap(need -> need.value().anyOf().stream())
+              .toList();
+      for (Applicability.Exclusion excluded : procedure.applicability().notWith()) {
+        excluded
+            .procedure()
+            .map(instead -> FOLDER.procedures().get(instead.value()))
+            .ifPresent(
+                instead ->
+                    instead.applicability().notWith().stream()
+                        .filter(it -> meet(it, excluded))
+                        .map(it -> it.trait().value())
+                        .filter(it -> it.equals(excluded.trait().value()) || needed.contains(it))
+                        .forEach(it -> fail(procedure.name().value() + ": " + it)));
+      }
+    }
+  }
+
+  private static boolean meet(Applicability.Exclusion one, Applicability.Exclusion other) {
+    return one.at().isEmpty() || other.at().isEmpty() || one.at().equals(other.at());
+  }
+
+  /** Whoever applies it then works at cables under tension, or drives a piston out by its motor. */
+  @ParameterizedTest
+  @CsvSource({
+    "larkfell-pipit-2015, 'track-rod-end at front-left, parking-brake-cable at rear'",
+    "merrowby-sprat-2022, 'track-rod-end at front-left, rear-discs-electric at rear'"
+  })
+  void aParkingBrakeThatAStepReleasesIsNotAppliedBeforeLifting(String book, String work) {
+    Sheet sheet = sheet(book, "floor", "[" + work + "]");
+    assertTrue(sheet.checks().stream().anyMatch(it -> it.name().equals("parking-brake-on")));
+    assertEquals(
+        List.of("Apply the parking brake, unless a step here releases it"),
+        sheet.checks().stream()
+            .filter(it -> it.moment() == Moment.BEFORE_LIFTING)
+            .map(CheckLine::text)
+            .filter(it -> it.toLowerCase(Locale.ROOT).contains("apply the parking brake"))
+            .toList());
   }
 
   /** Service mode first, its caution, and its end before the car moves. */
