@@ -87,7 +87,7 @@ class CommandLineTest {
     Console console =
         new Console(new PrintWriter(new StringWriter()), new PrintWriter(err), false, asked);
     Batch.Maker failing =
-        (job, shop, problems) -> {
+        (job, shop, revision, problems) -> {
           throw new IllegalStateException("nothing undoes item 7");
         };
     CommandLine check = new CommandLine(new CheckCommand(console, maker -> failing).spec());
