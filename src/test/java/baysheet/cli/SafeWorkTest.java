@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.fail;
 
 import baysheet.books.Applicability;
 import baysheet.books.Moment;
+import baysheet.books.Place;
 import baysheet.books.Procedure;
 import baysheet.books.ShopFolder;
 import baysheet.books.Step;
@@ -114,7 +115,7 @@ class SafeWorkTest {
             .ifPresent(
                 instead ->
                     instead.applicability().notWith().stream()
-                        .filter(it -> meet(it, excluded))
+                        .filter(it -> isAt(it, excluded, procedure))
                         .map(it -> it.trait().value())
                         .filter(it -> it.equals(excluded.trait().value()) || needed.contains(it))
                         .forEach(it -> fail(procedure.name().value() + ": " + it)));
@@ -122,8 +123,12 @@ class SafeWorkTest {
     }
   }
 
-  private static boolean meet(Applicability.Exclusion one, Applicability.Exclusion other) {
-    return one.at().isEmpty() || other.at().isEmpty() || one.at().equals(other.at());
+  /** Whether a procedure excludes a trait where another one sends people to it. */
+  private static boolean isAt(
+      Applicability.Exclusion it, Applicability.Exclusion sending, Procedure from) {
+    Optional<Place> where =
+        sending.at().or(() -> from.applicability().onlyAt().map(Located::value));
+    return it.at().isEmpty() || where.isEmpty() || it.at().equals(where);
   }
 
   /** Whoever applies it then works at cables under tension, or drives a piston out by its motor. */
