@@ -12,7 +12,7 @@ import baysheet.report.Problems;
 import baysheet.resolve.Resolved;
 import baysheet.box.Form;
 import baysheet.template.Layouts;
-import baysheet.template.SheetText;
+import baysheet.wording.SheetText;
 import java.nio.file.Path;
 import java.util.Optional;
 

@@ -17,7 +17,7 @@ import baysheet.resolve.Resolved;
 import baysheet.resolve.Resolver;
 import baysheet.sheet.Sheet;
 import baysheet.template.Layouts;
-import baysheet.template.SheetText;
+import baysheet.wording.SheetText;
 import baysheet.yaml.Node;
 import java.nio.file.Path;
 import java.util.List;

@@ -1,5 +1,6 @@
 package baysheet.template;
 
+import baysheet.wording.SheetText;
 import baysheet.box.Form;
 import baysheet.report.Problem;
 import baysheet.report.Problems;

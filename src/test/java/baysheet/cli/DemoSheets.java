@@ -13,7 +13,7 @@ import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
 import baysheet.sheet.Sheet;
 import baysheet.template.Layouts;
-import baysheet.template.SheetText;
+import baysheet.wording.SheetText;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;

@@ -18,7 +18,7 @@ import baysheet.resolve.ShopTexts;
 import baysheet.sheet.CautionLine;
 import baysheet.sheet.CheckLine;
 import baysheet.sheet.Sheet;
-import baysheet.template.SheetText;
+import baysheet.wording.SheetText;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,13 +1,14 @@
 package baysheet.cli;
 
+import baysheet.wording.TorqueTableText;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import baysheet.books.ShopFolder;
 import baysheet.report.Problems;
 import baysheet.template.Layouts;
-import baysheet.template.SheetText;
-import baysheet.template.TorqueTableText.TorqueLineText;
+import baysheet.wording.SheetText;
+import baysheet.wording.TorqueTableText.TorqueLineText;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.nio.charset.StandardCharsets;

@@ -1,5 +1,7 @@
 package baysheet.template;
 
+import baysheet.wording.Samples;
+import baysheet.wording.SheetText;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;

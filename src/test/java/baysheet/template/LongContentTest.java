@@ -1,5 +1,9 @@
 package baysheet.template;
 
+import baysheet.wording.SampleLines;
+import baysheet.wording.LineMaker;
+import baysheet.wording.Samples;
+import baysheet.wording.SheetText;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -15,7 +19,7 @@ import baysheet.sheet.Sheet.Phase;
 import baysheet.sheet.Sheet.Section;
 import baysheet.sheet.Sheet.SheetStep;
 import baysheet.sheet.TorqueLine;
-import baysheet.template.SampleLines.StepMaker;
+import baysheet.wording.SampleLines.StepMaker;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;

@@ -1,4 +1,4 @@
-package baysheet.template;
+package baysheet.wording;
 
 import baysheet.books.Place;
 import baysheet.books.Shop;
@@ -10,13 +10,13 @@ import baysheet.sheet.Sheet.Support;
 import baysheet.sheet.Sheet.TallyLine;
 import baysheet.sheet.Sheet.TimeNeeded;
 import baysheet.sheet.Sheet.ToolLine;
-import baysheet.template.SheetText.HeadText;
-import baysheet.template.SheetText.PartText;
-import baysheet.template.SheetText.SocketText;
-import baysheet.template.SheetText.SupportText;
-import baysheet.template.SheetText.TallyLineText;
-import baysheet.template.SheetText.TallyText;
-import baysheet.template.SheetText.ToolText;
+import baysheet.wording.SheetText.HeadText;
+import baysheet.wording.SheetText.PartText;
+import baysheet.wording.SheetText.SocketText;
+import baysheet.wording.SheetText.SupportText;
+import baysheet.wording.SheetText.TallyLineText;
+import baysheet.wording.SheetText.TallyText;
+import baysheet.wording.SheetText.ToolText;
 import baysheet.torque.Quantity;
 import java.util.ArrayList;
 import java.util.List;

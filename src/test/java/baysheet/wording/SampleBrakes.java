@@ -1,12 +1,12 @@
-package baysheet.template;
+package baysheet.wording;
 
-import static baysheet.template.SampleLines.caution;
-import static baysheet.template.SampleLines.check;
-import static baysheet.template.SampleLines.torque;
-import static baysheet.template.SampleLines.turn;
-import static baysheet.template.Samples.BOTH;
-import static baysheet.template.Samples.CAR;
-import static baysheet.template.Samples.kilograms;
+import static baysheet.wording.SampleLines.caution;
+import static baysheet.wording.SampleLines.check;
+import static baysheet.wording.SampleLines.torque;
+import static baysheet.wording.SampleLines.turn;
+import static baysheet.wording.Samples.BOTH;
+import static baysheet.wording.Samples.CAR;
+import static baysheet.wording.Samples.kilograms;
 
 import baysheet.books.Moment;
 import baysheet.books.Shop;

@@ -1,8 +1,8 @@
-package baysheet.template;
+package baysheet.wording;
 
-import static baysheet.template.SampleLines.caution;
-import static baysheet.template.SampleLines.check;
-import static baysheet.template.SampleLines.torque;
+import static baysheet.wording.SampleLines.caution;
+import static baysheet.wording.SampleLines.check;
+import static baysheet.wording.SampleLines.torque;
 
 import baysheet.books.Moment;
 import baysheet.books.Place;
@@ -14,7 +14,7 @@ import baysheet.sheet.Sheet.Phase;
 import baysheet.sheet.Sheet.Section;
 import baysheet.sheet.Sheet.SheetStep;
 import baysheet.sheet.TorqueLine;
-import baysheet.template.SampleLines.StepMaker;
+import baysheet.wording.SampleLines.StepMaker;
 import baysheet.torque.Quantity;
 import baysheet.torque.Unit;
 import java.time.LocalDate;
@@ -25,19 +25,19 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** Sheets of an invented garage and an invented car: a small one, a middle one and a big one. */
-final class Samples {
-  static final List<Place> BOTH = List.of(Place.FRONT_LEFT, Place.FRONT_RIGHT);
-  static final List<Place> CAR = List.of(Place.VEHICLE);
-  static final List<Place> ENGINE = List.of(Place.ENGINE);
+public final class Samples {
+  public static final List<Place> BOTH = List.of(Place.FRONT_LEFT, Place.FRONT_RIGHT);
+  public static final List<Place> CAR = List.of(Place.VEHICLE);
+  public static final List<Place> ENGINE = List.of(Place.ENGINE);
 
   private Samples() {}
 
   /** An oil service on a lift: few steps, one torque line, no second person. */
-  static Sheet oilService() {
+  public static Sheet oilService() {
     return oilService("Engine oil service");
   }
 
-  static Sheet oilService(String title) {
+  public static Sheet oilService(String title) {
     return new Sheet(
         heading("2404", title, List.of("oil service"), Optional.empty()),
         List.of(),
@@ -117,12 +117,12 @@ final class Samples {
   }
 
   /** Discs and pads on both sides with an apprentice, on stands. */
-  static Sheet brakes() {
+  public static Sheet brakes() {
     return SampleBrakes.sheet();
   }
 
   /** The brakes and what goes with taking both arms and struts out: many steps, many lines. */
-  static Sheet big() {
+  public static Sheet big() {
     Sheet brakes = brakes();
     List<Section> sections = new ArrayList<>(brakes.sections());
     int next = brakes.steps().size() + 1;
@@ -161,11 +161,11 @@ final class Samples {
   }
 
   /** The same sheet with another sequence and another torque table. */
-  static Sheet with(Sheet sheet, List<Section> sections, List<TorqueLine> torque) {
+  public static Sheet with(Sheet sheet, List<Section> sections, List<TorqueLine> torque) {
     return with(sheet, sections, torque, sheet.cautions());
   }
 
-  static Sheet with(
+  public static Sheet with(
       Sheet sheet, List<Section> sections, List<TorqueLine> torque, List<CautionLine> cautions) {
     return new Sheet(
         sheet.heading(),
@@ -186,15 +186,15 @@ final class Samples {
         sheet.sources());
   }
 
-  static StepMaker step(String text, int n) {
+  public static StepMaker step(String text, int n) {
     return new StepMaker(n, text);
   }
 
-  static Section section(String heading, Phase phase, List<Place> places, StepMaker... steps) {
+  public static Section section(String heading, Phase phase, List<Place> places, StepMaker... steps) {
     return section(heading, phase, Moment.RAISED, places, steps);
   }
 
-  static Section section(
+  public static Section section(
       String heading, Phase phase, Moment moment, List<Place> places, StepMaker... steps) {
     return new Section(
         heading,
@@ -206,7 +206,7 @@ final class Samples {
         Stream.of(steps).map(step -> step.at(phase, moment, places)).toList());
   }
 
-  static Heading heading(
+  public static Heading heading(
       String job, String title, List<String> works, Optional<Heading.Person> with) {
     return new Heading(
         "Tarnwick Yard Garage",
@@ -234,7 +234,7 @@ final class Samples {
         Unit.KILOMETRE);
   }
 
-  static Quantity kilograms(String figure) {
+  public static Quantity kilograms(String figure) {
     return Quantity.of(figure, Unit.KILOGRAM);
   }
 }

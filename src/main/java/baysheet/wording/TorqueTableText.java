@@ -1,6 +1,6 @@
-package baysheet.template;
+package baysheet.wording;
 
-import baysheet.template.SheetText.BoxText;
+import baysheet.wording.SheetText.BoxText;
 import java.util.List;
 
 /**

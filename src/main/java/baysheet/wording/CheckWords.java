@@ -1,14 +1,14 @@
-package baysheet.template;
+package baysheet.wording;
 
 import baysheet.books.Moment;
 import baysheet.sheet.CheckLine;
 import baysheet.sheet.Sheet.SheetStep;
 import baysheet.sheet.TorqueLine;
-import baysheet.template.SheetText.BoxText;
-import baysheet.template.SheetText.CheckText;
-import baysheet.template.SheetText.ChecksText;
-import baysheet.template.SheetText.OpenItemText;
-import baysheet.template.SheetText.RecheckText;
+import baysheet.wording.SheetText.BoxText;
+import baysheet.wording.SheetText.CheckText;
+import baysheet.wording.SheetText.ChecksText;
+import baysheet.wording.SheetText.OpenItemText;
+import baysheet.wording.SheetText.RecheckText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;

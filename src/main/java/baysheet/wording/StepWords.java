@@ -1,13 +1,13 @@
-package baysheet.template;
+package baysheet.wording;
 
 import baysheet.books.Place;
 import baysheet.sheet.Sheet.Phase;
 import baysheet.sheet.Sheet.Section;
 import baysheet.sheet.Sheet.SheetStep;
-import baysheet.template.SheetText.BoxText;
-import baysheet.template.SheetText.EntryText;
-import baysheet.template.SheetText.SectionText;
-import baysheet.template.SheetText.StepText;
+import baysheet.wording.SheetText.BoxText;
+import baysheet.wording.SheetText.EntryText;
+import baysheet.wording.SheetText.SectionText;
+import baysheet.wording.SheetText.StepText;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -1,8 +1,8 @@
-package baysheet.template;
+package baysheet.wording;
 
 import baysheet.books.Catalogue;
 import baysheet.sheet.CautionLine;
-import baysheet.template.SheetText.CautionText;
+import baysheet.wording.SheetText.CautionText;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;

@@ -1,4 +1,4 @@
-package baysheet.template;
+package baysheet.wording;
 
 import baysheet.books.Moment;
 import baysheet.sheet.CheckLine;

@@ -1,4 +1,4 @@
-package baysheet.template;
+package baysheet.wording;
 
 import baysheet.sheet.Sheet;
 import java.util.List;

@@ -1,12 +1,12 @@
-package baysheet.template;
+package baysheet.wording;
 
-import static baysheet.template.SampleLines.check;
+import static baysheet.wording.SampleLines.check;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import baysheet.books.Moment;
 import baysheet.sheet.Sheet.Phase;
 import baysheet.sheet.Sheet.SheetStep;
-import baysheet.template.SampleLines.StepMaker;
+import baysheet.wording.SampleLines.StepMaker;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

@@ -1,9 +1,9 @@
-package baysheet.template;
+package baysheet.wording;
 
-import static baysheet.template.Samples.BOTH;
-import static baysheet.template.Samples.CAR;
-import static baysheet.template.Samples.section;
-import static baysheet.template.Samples.step;
+import static baysheet.wording.Samples.BOTH;
+import static baysheet.wording.Samples.CAR;
+import static baysheet.wording.Samples.section;
+import static baysheet.wording.Samples.step;
 
 import baysheet.books.Moment;
 import baysheet.sheet.Sheet.Phase;

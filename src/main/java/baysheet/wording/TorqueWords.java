@@ -1,14 +1,14 @@
-package baysheet.template;
+package baysheet.wording;
 
 import baysheet.books.Moment;
 import baysheet.report.ProblemCode;
 import baysheet.sheet.TorqueLine;
 import baysheet.sheet.TorqueLine.StageLine;
-import baysheet.template.SheetText.BoxText;
-import baysheet.template.TorqueTableText.StageText;
-import baysheet.template.TorqueTableText.TorqueBlock;
-import baysheet.template.TorqueTableText.TorqueLineText;
-import baysheet.template.TorqueTableText.TurnText;
+import baysheet.wording.SheetText.BoxText;
+import baysheet.wording.TorqueTableText.StageText;
+import baysheet.wording.TorqueTableText.TorqueBlock;
+import baysheet.wording.TorqueTableText.TorqueLineText;
+import baysheet.wording.TorqueTableText.TurnText;
 import baysheet.torque.Quantity;
 import baysheet.torque.Rounding;
 import baysheet.torque.Treatment;

@@ -1,4 +1,4 @@
-package baysheet.template;
+package baysheet.wording;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -9,10 +9,10 @@ import baysheet.books.Place;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.Sheet.Phase;
 import baysheet.sheet.TorqueLine;
-import baysheet.template.SampleLines.StepMaker;
-import baysheet.template.SheetText.BoxText;
-import baysheet.template.SheetText.StepText;
-import baysheet.template.TorqueTableText.TorqueLineText;
+import baysheet.wording.SampleLines.StepMaker;
+import baysheet.wording.SheetText.BoxText;
+import baysheet.wording.SheetText.StepText;
+import baysheet.wording.TorqueTableText.TorqueLineText;
 import baysheet.torque.Quantity;
 import baysheet.torque.Unit;
 import java.util.List;

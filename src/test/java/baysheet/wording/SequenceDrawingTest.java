@@ -1,4 +1,4 @@
-package baysheet.template;
+package baysheet.wording;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
@@ -12,8 +12,9 @@ import baysheet.layout.PageFit;
 import baysheet.report.Problems;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.TorqueLine;
-import baysheet.template.TorqueTableText.DrawingText;
-import baysheet.template.TorqueTableText.PositionText;
+import baysheet.template.Layouts;
+import baysheet.wording.TorqueTableText.DrawingText;
+import baysheet.wording.TorqueTableText.PositionText;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;

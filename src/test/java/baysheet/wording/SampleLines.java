@@ -1,4 +1,4 @@
-package baysheet.template;
+package baysheet.wording;
 
 import baysheet.books.Moment;
 import baysheet.books.Place;
@@ -16,19 +16,19 @@ import java.util.List;
 import java.util.Optional;
 
 /** Short ways to write the lines of a sheet down in tests. */
-final class SampleLines {
+public final class SampleLines {
   private SampleLines() {}
 
-  static Quantity newtonMetres(String figure) {
+  public static Quantity newtonMetres(String figure) {
     return Quantity.of(figure, Unit.NEWTON_METRE);
   }
 
   /** A torque of the book without a band of its own; the wrench is set to the same figure. */
-  static StageLine torque(String figure, String second, String wrench) {
+  public static StageLine torque(String figure, String second, String wrench) {
     return torque(figure, second, wrench, "0.05", Band.Origin.SHOP);
   }
 
-  static StageLine torque(
+  public static StageLine torque(
       String figure, String second, String wrench, String share, Band.Origin origin) {
     Quantity target = newtonMetres(figure);
     BigDecimal part = new BigDecimal(share);
@@ -50,12 +50,12 @@ final class SampleLines {
         Optional.empty());
   }
 
-  static StageLine turn(String degrees) {
+  public static StageLine turn(String degrees) {
     return new StageLine.Angle(Quantity.of(degrees, Unit.DEGREE));
   }
 
   /** A caution at steps, or of the whole job where there are none. */
-  static CautionLine caution(
+  public static CautionLine caution(
       String letter,
       String signal,
       String command,
@@ -79,11 +79,11 @@ final class SampleLines {
         Optional.empty());
   }
 
-  static CheckLine check(Moment moment, String text, Integer... because) {
+  public static CheckLine check(Moment moment, String text, Integer... because) {
     return check(moment, text, "", false, "", "", because);
   }
 
-  static CheckLine check(
+  public static CheckLine check(
       Moment moment,
       String text,
       String reason,
@@ -106,12 +106,12 @@ final class SampleLines {
         "common practice, no source");
   }
 
-  static Optional<String> some(String text) {
+  public static Optional<String> some(String text) {
     return text.isEmpty() ? Optional.empty() : Optional.of(text);
   }
 
   /** Writes a step down; what is not said is absent. */
-  static final class StepMaker {
+  public static final class StepMaker {
     private final int n;
     private final String text;
     private List<String> details = List.of();
@@ -124,58 +124,58 @@ final class SampleLines {
     private String good = "";
     private List<String> stuck = List.of();
 
-    StepMaker(int n, String text) {
+    public StepMaker(int n, String text) {
       this.n = n;
       this.text = text;
     }
 
-    StepMaker details(String... words) {
+    public StepMaker details(String... words) {
       details = List.of(words);
       return this;
     }
 
-    StepMaker torque(Integer... lines) {
+    public StepMaker torque(Integer... lines) {
       torque = List.of(lines);
       return this;
     }
 
-    StepMaker above(String... caution) {
+    public StepMaker above(String... caution) {
       above = List.of(caution);
       letters = above;
       return this;
     }
 
-    StepMaker letters(String... caution) {
+    public StepMaker letters(String... caution) {
       letters = List.of(caution);
       return this;
     }
 
-    StepMaker minutes(double low, double likely, double high) {
+    public StepMaker minutes(double low, double likely, double high) {
       minutes = new ThreePoint(low, likely, high);
       return this;
     }
 
-    StepMaker hold() {
+    public StepMaker hold() {
       hold = true;
       return this;
     }
 
-    StepMaker why(String reason) {
+    public StepMaker why(String reason) {
       because = reason;
       return this;
     }
 
-    StepMaker good(String sign) {
+    public StepMaker good(String sign) {
       good = sign;
       return this;
     }
 
-    StepMaker stuck(String... ways) {
+    public StepMaker stuck(String... ways) {
       stuck = List.of(ways);
       return this;
     }
 
-    SheetStep at(Phase phase, Moment moment, List<Place> places) {
+    public SheetStep at(Phase phase, Moment moment, List<Place> places) {
       return new SheetStep(
           n,
           phase,
