@@ -2,15 +2,18 @@ package baysheet.record;
 
 import baysheet.sheet.TorqueLine;
 import baysheet.torque.Band;
+import baysheet.wording.Language;
 import java.io.IOException;
 import java.util.Locale;
 
 /** Writes one torque line of a record. */
 final class TorqueRecord {
   private final Json json;
+  private final Language language;
 
-  TorqueRecord(Json json) {
+  TorqueRecord(Json json, Language language) {
     this.json = json;
+    this.language = language;
   }
 
   void write(TorqueLine line) throws IOException {
@@ -18,6 +21,7 @@ final class TorqueRecord {
         () -> {
           json.number("n", line.n());
           json.text("fastener", line.fastener());
+          json.text("words", language.text(line.words()));
           json.texts("places", line.places());
           json.number("count", line.count());
           json.text("thread", line.thread());
@@ -32,9 +36,14 @@ final class TorqueRecord {
           json.list("rounds", line.rounds(), this::round);
           json.truth("checkRound", line.passes().checkRound());
           json.numbers("order", line.order());
+          if (line.drawing().isPresent()) {
+            json.object("drawing", () -> drawing(line.drawing().get()));
+          }
           json.text("threads", line.threads());
           json.text("reuse", reuse(line.reuse()));
-          json.text("lock", line.lock());
+          json.text("lock", language.text(line.lock()));
+          json.text("note", language.text(line.note()));
+          json.truth("rideHeight", line.rideHeight());
           json.text("moment", line.rideHeight() ? "ride-height" : line.moment().word());
           json.truth("twoVisits", line.twoVisits());
           json.quantity("recheck", line.recheck());
@@ -52,6 +61,12 @@ final class TorqueRecord {
       case "again" -> "yes";
       default -> words;
     };
+  }
+
+  private void drawing(TorqueLine.OrderDrawing drawing) throws IOException {
+    json.text("letter", drawing.letter());
+    json.text("arrangement", drawing.arrangement().name().toLowerCase(Locale.ROOT));
+    json.numbers("rows", drawing.rows());
   }
 
   private void socket(TorqueLine.SocketNeed socket) throws IOException {
@@ -84,6 +99,7 @@ final class TorqueRecord {
     json.text("wrench", torque.wrench());
     json.quantity("setting", torque.setting());
     json.quantity("arrives", torque.arrives());
+    json.truth("insideBand", torque.insideBand());
     json.text("trouble", torque.trouble());
   }
 

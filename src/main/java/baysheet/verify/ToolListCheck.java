@@ -5,7 +5,6 @@ import baysheet.books.Fastener;
 import baysheet.books.Procedure;
 import baysheet.report.Located;
 import baysheet.resolve.Bound;
-import baysheet.resolve.BoundStep;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
@@ -20,7 +19,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /**
  * Whether every tool that steps, checks and the torque table ask for is laid out, and none that the
@@ -75,11 +73,8 @@ final class ToolListCheck {
       rule.step().ifPresent(check -> needs(check.uses(), what));
     } else if (step.phase().isWork()) {
       Task task = resolved.tasks().get(new TaskId(step.procedure(), step.places().get(0)));
-      Stream.of(task.open(), task.work(), task.close())
-          .flatMap(List::stream)
-          .map(BoundStep::step)
-          .filter(written -> written.text().value().equals(step.text()))
-          .forEach(written -> needs(written.uses(), what));
+      WrittenSteps.of(step, Map.of(step.procedure(), task.procedure()))
+          .ifPresent(written -> needs(written.uses(), what));
     }
   }
 

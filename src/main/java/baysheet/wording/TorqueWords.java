@@ -34,11 +34,13 @@ final class TorqueWords {
 
   private final List<TorqueLine> lines;
   private final Unit unit;
+  private final Language language;
 
   /**
    * @param unit in which values are written down where no wrench says otherwise
    */
-  TorqueWords(List<TorqueLine> lines, Unit unit) {
+  TorqueWords(List<TorqueLine> lines, Unit unit, Language language) {
+    this.language = language;
     this.lines = lines;
     this.unit = unit;
   }
@@ -78,10 +80,11 @@ final class TorqueWords {
 
   private TorqueLineText line(TorqueLine line) {
     String n = "torque." + line.n();
-    String what = "torque line " + line.n() + ", " + line.words();
+    String words = language.text(line.words());
+    String what = "torque line " + line.n() + ", " + words;
     return new TorqueLineText(
         String.valueOf(line.n()),
-        Phrases.capital(line.words()),
+        Phrases.capital(words),
         PlaceWords.words(line.places()),
         set(line),
         line.kind().name().toLowerCase(Locale.ROOT),
@@ -89,9 +92,9 @@ final class TorqueWords {
         rounds(line),
         threads(line),
         reuse(line),
-        Phrases.orNothing(line.lock()),
+        Phrases.orNothing(language.text(line.lock())),
         line.drawing().map(TorqueLine.OrderDrawing::letter).orElse(""),
-        Phrases.together(Phrases.orNothing(line.note())),
+        Phrases.together(Phrases.orNothing(language.text(line.note()))),
         line.recheck().map(distance -> "re-check after " + distance.print()).orElse(""),
         unit(line).symbol(),
         PlaceWords.boxes(n, "value reached, " + what, line.places()),
@@ -179,6 +182,7 @@ final class TorqueWords {
     return new StageText(
         target,
         before.band(),
+        before.shopBand(),
         before.reading(),
         before.second(),
         before.wrench(),
@@ -191,15 +195,16 @@ final class TorqueWords {
       return new StageText(
           torque.target().print(),
           BandWords.of(torque),
+          BandWords.isShops(torque),
           torque.reading().map(BandWords::reading).orElse(""),
           torque.second().map(Quantity::print).orElse(""),
           torque.setting().isPresent() ? torque.wrench().orElse("") : "",
           torque.setting().map(Quantity::print).orElse(""),
           "");
     } else if (stage instanceof StageLine.Angle angle) {
-      return new StageText("+" + angle.angle().print(), "", "", "", "", "", MARK);
+      return new StageText("+" + angle.angle().print(), "", false, "", "", "", "", MARK);
     }
-    return new StageText("loosen", "", "", "", "", "", "");
+    return new StageText("loosen", "", false, "", "", "", "", "");
   }
 
   private static String joined(String first, String second) {

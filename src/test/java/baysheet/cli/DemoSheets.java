@@ -3,6 +3,7 @@ package baysheet.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import baysheet.wording.Samples;
 import baysheet.books.Shop;
 import baysheet.books.ShopFolder;
 import baysheet.box.Form;
@@ -75,7 +76,7 @@ final class DemoSheets {
               .resolve(job, folder, problems)
               .flatMap(resolved -> Planner.plan(resolved, problems))
               .orElseThrow();
-      forms.add(layouts.fill("bay-sheet", SheetText.of(sheet), problems).orElseThrow());
+      forms.add(layouts.fill("bay-sheet", Samples.text(sheet), problems).orElseThrow());
     }
     return forms;
   }

@@ -1,5 +1,6 @@
 package baysheet.cli;
 
+import baysheet.wording.Samples;
 import baysheet.wording.TorqueTableText;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -70,7 +71,7 @@ class SettingsAgreeTest {
     Problems problems = new Problems();
     ShopFolder shop = folders.read(garage.root, problems).orElseThrow();
     MadeSheet made = maker.make(garage.job("501"), shop, problems).orElseThrow();
-    return SheetText.of(made.sheet()).torque().blocks().stream()
+    return Samples.text(made.sheet()).torque().blocks().stream()
         .flatMap(block -> block.lines().stream())
         .toList();
   }

@@ -7,6 +7,7 @@ import baysheet.report.Problems;
 import baysheet.resolve.ShopTexts;
 import baysheet.sheet.Sheet;
 import baysheet.verify.PlanVerifier;
+import baysheet.wording.Printed;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -115,7 +116,7 @@ public record SmallShop(ShopTexts texts) {
   public List<String> steps() {
     List<String> steps = new ArrayList<>();
     for (Sheet.SheetStep step : sheet().steps()) {
-      steps.add(step.text() + " " + step.places());
+      steps.add(Printed.text(step) + " " + step.places());
     }
     return steps;
   }

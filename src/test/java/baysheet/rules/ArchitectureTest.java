@@ -48,7 +48,6 @@ class ArchitectureTest {
                       "resolve",
                       "sheet",
                       "verify",
-                      "wording",
                       "plan.graph",
                       "plan.content")),
               Map.entry("plan.graph", List.of("report", "torque", "books", "resolve", "sheet")),
@@ -58,7 +57,7 @@ class ArchitectureTest {
               Map.entry("box", List.of("report")),
               Map.entry("template", List.of("report", "wording", "box")),
               Map.entry("layout", List.of("report", "box")),
-              Map.entry("record", List.of("report", "torque", "books", "sheet", "layout")),
+              Map.entry("record", List.of("report", "torque", "books", "sheet", "wording", "layout")),
               Map.entry("pdf", List.of("report", "layout")),
               Map.entry("cli", EVERYTHING)));
 

@@ -68,7 +68,7 @@ class LargeLayoutTest {
     Problems problems = new Problems();
     Optional<Form> form =
         Layout.parse(new LayoutSource(new Source("x.ftlx", layout)), Sandbox.configuration())
-            .fill(SheetText.of(Samples.oilService()), problems);
+            .fill(Samples.text(Samples.oilService()), problems);
     return PageFit.fit(form.orElseThrow(() -> new AssertionError(problems.all())), Fonts.builtIn());
   }
 }

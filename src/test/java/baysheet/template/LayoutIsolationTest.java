@@ -90,6 +90,6 @@ class LayoutIsolationTest {
 
   private static Optional<Form> fill(String layout, Problems problems) {
     return Layout.parse(new LayoutSource(new Source("x.ftlx", layout)), Sandbox.configuration())
-        .fill(SheetText.of(Samples.oilService()), problems);
+        .fill(Samples.text(Samples.oilService()), problems);
   }
 }

@@ -29,7 +29,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** Where layouts come from. */
 class LayoutsTest {
-  private static final SheetText SHEET = SheetText.of(Samples.oilService());
+  private static final SheetText SHEET = Samples.text(Samples.oilService());
 
   @TempDir private Path folder;
 
@@ -167,7 +167,7 @@ class LayoutsTest {
   @MethodSource("sheetsThatFit")
   void nothingIsCutOrCovered(Sheet sheet) {
     Form form =
-        Layouts.builtIn().fill("bay-sheet", SheetText.of(sheet), new Problems()).orElseThrow();
+        Layouts.builtIn().fill("bay-sheet", Samples.text(sheet), new Problems()).orElseThrow();
     PageFit.Fitted fitted =
         assertInstanceOf(PageFit.Fitted.class, PageFit.fit(form, Fonts.builtIn()));
     // Only sources and footer may go down to 7 pt.
@@ -178,7 +178,7 @@ class LayoutsTest {
   void nothingThatMustBeReadIsInAGroupThatGivesWay() {
     Form form =
         Layouts.builtIn()
-            .fill("bay-sheet", SheetText.of(Samples.brakes()), new Problems())
+            .fill("bay-sheet", Samples.text(Samples.brakes()), new Problems())
             .orElseThrow();
     assertEquals(
         List.of(

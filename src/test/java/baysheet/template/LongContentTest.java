@@ -44,7 +44,7 @@ class LongContentTest {
 
   private static PageFit fit(Sheet sheet) {
     Problems problems = new Problems();
-    Form form = Layouts.builtIn().fill("bay-sheet", SheetText.of(sheet), problems).orElseThrow();
+    Form form = Layouts.builtIn().fill("bay-sheet", Samples.text(sheet), problems).orElseThrow();
     return PageFit.fit(form, FONTS);
   }
 
@@ -80,13 +80,7 @@ class LongContentTest {
         brakes,
         List.of(
             new Section(
-                "Both sides",
-                true,
-                Optional.empty(),
-                Phase.WORK,
-                Moment.RAISED,
-                Samples.BOTH,
-                steps)),
+                Sheet.Title.WORK, Samples.BOTH, Optional.empty(), steps)),
         lines,
         cautions);
   }

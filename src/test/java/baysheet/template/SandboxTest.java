@@ -69,7 +69,7 @@ class SandboxTest {
     Problems problems = new Problems();
     assertEquals(
         Optional.empty(),
-        Layouts.in(folder).fill("a", SheetText.of(Samples.oilService()), problems));
+        Layouts.in(folder).fill("a", Samples.text(Samples.oilService()), problems));
     assertTrue(problems.hasErrors());
   }
 
@@ -104,6 +104,6 @@ class SandboxTest {
 
   private static Optional<Form> fill(String layout, String title, Problems problems) {
     return Layout.parse(new LayoutSource(new Source("x.ftlx", layout)), Sandbox.configuration())
-        .fill(SheetText.of(Samples.oilService(title)), problems);
+        .fill(Samples.text(Samples.oilService(title)), problems);
   }
 }

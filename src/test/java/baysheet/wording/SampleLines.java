@@ -4,14 +4,19 @@ import baysheet.books.Moment;
 import baysheet.books.Place;
 import baysheet.sheet.CautionLine;
 import baysheet.sheet.CheckLine;
+import baysheet.sheet.Detail;
+import baysheet.sheet.Name;
 import baysheet.sheet.Sheet.Phase;
 import baysheet.sheet.Sheet.SheetStep;
+import baysheet.sheet.Sheet;
+import baysheet.sheet.StepSource;
 import baysheet.sheet.TorqueLine.StageLine;
 import baysheet.torque.Band;
 import baysheet.torque.Quantity;
 import baysheet.torque.ThreePoint;
 import baysheet.torque.Unit;
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -114,7 +119,7 @@ public final class SampleLines {
   public static final class StepMaker {
     private final int n;
     private final String text;
-    private List<String> details = List.of();
+    private final List<Detail> details = new ArrayList<>();
     private List<Integer> torque = List.of();
     private List<String> letters = List.of();
     private List<String> above = List.of();
@@ -129,8 +134,12 @@ public final class SampleLines {
       this.text = text;
     }
 
-    public StepMaker details(String... words) {
-      details = List.of(words);
+    public StepMaker tools(String... names) {
+      return detail(new Detail.Tools(List.of(names)));
+    }
+
+    public StepMaker detail(Detail detail) {
+      details.add(detail);
       return this;
     }
 
@@ -176,27 +185,30 @@ public final class SampleLines {
     }
 
     public SheetStep at(Phase phase, Moment moment, List<Place> places) {
+      return from(source(phase), moment, places);
+    }
+
+    public SheetStep from(StepSource source, Moment moment, List<Place> places) {
       return new SheetStep(
           n,
-          phase,
-          moment,
-          places,
+          source,
           "procedure",
-          text,
+          new Sheet.Where(moment, places),
+          new Sheet.Actions(List.of(), List.of(), List.of(), List.of(), torque),
           details,
-          List.of(),
-          List.of(),
-          List.of(),
-          List.of(),
-          torque,
-          letters,
-          above,
+          new Sheet.Letters(letters, above),
           minutes,
           hold,
           List.of(),
-          some(because),
-          some(good),
-          stuck);
+          new Sheet.Teaching(some(because), some(good), stuck));
+    }
+
+    private StepSource source(Phase phase) {
+      return switch (phase) {
+        case CHECK -> new StepSource.Check("rule", text);
+        case FINAL -> new StepSource.FinalTorque("nut", new Name(text, text), 1);
+        default -> new StepSource.Written(new StepSource.WrittenAt("procedure", phase, n), text);
+      };
     }
   }
 }

@@ -4,6 +4,7 @@ import static baysheet.wording.SampleLines.caution;
 import static baysheet.wording.SampleLines.check;
 import static baysheet.wording.SampleLines.torque;
 
+import baysheet.books.Glossary;
 import baysheet.books.Moment;
 import baysheet.books.Place;
 import baysheet.books.Shop;
@@ -20,6 +21,7 @@ import baysheet.torque.Unit;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -31,6 +33,11 @@ public final class Samples {
   public static final List<Place> ENGINE = List.of(Place.ENGINE);
 
   private Samples() {}
+
+  /** The words of a sheet under some id. */
+  public static SheetText text(Sheet sheet) {
+    return SheetText.of(sheet, sheet.heading().job() + "-A-7f3c9a");
+  }
 
   /** An oil service on a lift: few steps, one torque line, no second person. */
   public static Sheet oilService() {
@@ -59,15 +66,11 @@ public final class Samples {
                 4)),
         List.of(),
         List.of(
-            section(
-                "Raise the car",
-                Phase.OPEN,
+            section(Phase.OPEN,
                 CAR,
                 step("Set the lift pads under the sill seam at the four marked points", 1),
                 step("Raise, push, raise to working height and lower on to the locks", 2)),
-            section(
-                "Drain and fill",
-                Phase.WORK,
+            section(Phase.WORK,
                 ENGINE,
                 step("Unclip the undertray flap and swing it down", 3),
                 step("Take out the sump plug and let the oil run until it only drips", 4)
@@ -76,11 +79,9 @@ public final class Samples {
                     .stuck("Six-point socket and a steady long bar"),
                 step("Fit the sump plug with its new washer", 5).torque(1),
                 step("Screw the new filter on by hand until the seal touches", 6)
-                    .details("then as far as the print on the filter says"),
+                    .tools("filter strap"),
                 step("Close the flap; both clips must snap", 7)),
-            section(
-                "Lower the car",
-                Phase.CLOSE,
+            section(Phase.CLOSE,
                 CAR,
                 step("Lower the car and fill 4.2\u00a0L of the oil in the list", 8))),
         List.of(
@@ -131,7 +132,7 @@ public final class Samples {
       List<SheetStep> steps =
           IntStream.range(first, first + 9).mapToObj(n -> again(n, what)).toList();
       sections.add(
-          new Section(what, true, Optional.empty(), Phase.WORK, Moment.RAISED, BOTH, steps));
+          new Section(Sheet.Title.WORK, BOTH, Optional.empty(), steps));
       next += 9;
     }
     List<TorqueLine> lines =
@@ -190,19 +191,23 @@ public final class Samples {
     return new StepMaker(n, text);
   }
 
-  public static Section section(String heading, Phase phase, List<Place> places, StepMaker... steps) {
-    return section(heading, phase, Moment.RAISED, places, steps);
+  public static Section section(Phase phase, List<Place> places, StepMaker... steps) {
+    return section(phase, Moment.RAISED, places, steps);
   }
 
   public static Section section(
-      String heading, Phase phase, Moment moment, List<Place> places, StepMaker... steps) {
+      Phase phase, Moment moment, List<Place> places, StepMaker... steps) {
+    Sheet.Title title =
+        switch (phase) {
+          case OPEN -> Sheet.Title.REMOVAL;
+          case WORK -> Sheet.Title.WORK;
+          case CLOSE, CHECK -> Sheet.Title.REFITTING;
+          case FINAL -> Sheet.Title.ON_THE_GROUND;
+        };
     return new Section(
-        heading,
-        true,
+        title,
+        phase == Phase.FINAL ? List.of() : places,
         Optional.empty(),
-        phase,
-        moment,
-        places,
         Stream.of(steps).map(step -> step.at(phase, moment, places)).toList());
   }
 
@@ -213,7 +218,6 @@ public final class Samples {
         job,
         LocalDate.of(2026, 3, 2),
         "A",
-        job + "-A-7f3c9a",
         title,
         Optional.of("G. Olmarsh"),
         "larkfell-pipit-2015",
@@ -230,6 +234,7 @@ public final class Samples {
         works,
         Shop.Paper.A4,
         Shop.Terms.BRITISH,
+        Glossary.of(Map.of()),
         List.of(Unit.NEWTON_METRE, Unit.POUND_FORCE_FOOT),
         Unit.KILOMETRE);
   }

@@ -114,7 +114,7 @@ class SequenceDrawingTest {
   }
 
   private static DrawingText drawing(TorqueLine line) {
-    return SheetText.of(sheet(line)).torque().drawings().get(0);
+    return Samples.text(sheet(line)).torque().drawings().get(0);
   }
 
   private static Sheet sheet(TorqueLine line) {
@@ -130,7 +130,7 @@ class SequenceDrawingTest {
     Problems problems = new Problems();
     Form form =
         LAYOUTS
-            .fill("bay-sheet", SheetText.of(sheet), problems)
+            .fill("bay-sheet", Samples.text(sheet), problems)
             .orElseThrow(() -> new AssertionError(problems.all()));
     PageFit fit = PageFit.fit(form, Fonts.builtIn());
     return assertInstanceOf(PageFit.Fitted.class, fit, () -> sheet.torque().toString()).page();

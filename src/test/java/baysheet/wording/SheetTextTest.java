@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import baysheet.books.Moment;
 import baysheet.books.Place;
+import baysheet.sheet.Detail;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.Sheet.Phase;
 import baysheet.sheet.TorqueLine;
@@ -61,7 +62,8 @@ class SheetTextTest {
     // 95 N·m ± 5 % is 90.25 to 99.75: one decimal more to either side would lie outside.
     TorqueLineText line =
         line(new LineMaker(1, "bolt", BOTH, 2).stages(SampleLines.torque("95", "70", "W3")));
-    assertEquals("90.3…99.7 (shop)", line.stages().get(0).band());
+    assertEquals("90.3…99.7", line.stages().get(0).band());
+    assertTrue(line.stages().get(0).shopBand());
   }
 
   @Test
@@ -155,7 +157,7 @@ class SheetTextTest {
 
   @Test
   void linesForTheGroundStandInABlockOfTheirOwn() {
-    TorqueTableText table = SheetText.of(Samples.brakes()).torque();
+    TorqueTableText table = Samples.text(Samples.brakes()).torque();
     assertEquals(
         List.of("While raised", "On the ground or at ride height"),
         table.blocks().stream().map(TorqueTableText.TorqueBlock::heading).toList());
@@ -200,7 +202,7 @@ class SheetTextTest {
   @Test
   void orderDrawingNumbersEachPositionWithItsTurn() {
     // Five on a circle, from the top: the wheel star 1-3-5-2-4, common practice, no source.
-    TorqueTableText.DrawingText drawing = SheetText.of(Samples.brakes()).torque().drawings().get(0);
+    TorqueTableText.DrawingText drawing = Samples.text(Samples.brakes()).torque().drawings().get(0);
     assertEquals(
         List.of("1", "4", "2", "5", "3"),
         drawing.positions().stream().map(TorqueTableText.PositionText::turn).toList());
@@ -228,7 +230,7 @@ class SheetTextTest {
 
   @Test
   void cautionReadsCommandHazardConsequence() {
-    StepText lift = SheetText.of(Samples.brakes()).sections().get(1).steps().get(4);
+    StepText lift = Samples.text(Samples.brakes()).sections().get(1).steps().get(4);
     assertEquals("C", lift.above().get(0).letter());
     assertEquals(
         "Brake dust in the air, asbestos on old cars: lung disease that shows years later.",
@@ -241,7 +243,7 @@ class SheetTextTest {
     Sheet brakes = Samples.brakes();
     assertEquals(
         "",
-        step(brakes, new StepMaker(90, "Fit").torque(2).details("line\u00a02: 5 N·m")).torque());
+        step(brakes, new StepMaker(90, "Fit").torque(2).detail(new Detail.Installed(2))).torque());
     assertEquals("2,\u00a03", step(brakes, new StepMaker(90, "Fit").torque(2, 3)).torque());
   }
 
@@ -253,7 +255,7 @@ class SheetTextTest {
 
   @Test
   void checksThatStandBeforeTheFirstMoveAreTheGate() {
-    List<SheetText.ChecksText> checks = SheetText.of(Samples.brakes()).checks();
+    List<SheetText.ChecksText> checks = Samples.text(Samples.brakes()).checks();
     assertEquals(
         List.of("Before the car moves"),
         checks.stream().filter(SheetText.ChecksText::gate).map(c -> c.heading()).toList());
@@ -264,7 +266,7 @@ class SheetTextTest {
   void whatAnotherFirmMustDoKeepsTheSheetOpen() {
     assertEquals(
         List.of("Wheel alignment"),
-        SheetText.of(Samples.brakes()).openItems().stream()
+        Samples.text(Samples.brakes()).openItems().stream()
             .map(SheetText.OpenItemText::text)
             .toList());
   }
@@ -272,19 +274,19 @@ class SheetTextTest {
   @Test
   void tallyCountsEveryPieceAtEveryPlace() {
     // 1 + 2 + 4 + 1 at two wheels each, and one undertray.
-    assertEquals("17", SheetText.of(Samples.brakes()).tally().off());
+    assertEquals("17", Samples.text(Samples.brakes()).tally().off());
   }
 
   @Test
   void distanceOfTheRecheckHasABoxForTheOdometer() {
-    SheetText.RecheckText recheck = SheetText.of(Samples.brakes()).rechecks().get(0);
+    SheetText.RecheckText recheck = Samples.text(Samples.brakes()).rechecks().get(0);
     assertEquals(Quantity.of("80", Unit.KILOMETRE).print(), recheck.distance());
     assertEquals("recheck.5.due", recheck.due().name());
   }
 
   private static StepText step(Sheet sheet, StepMaker step) {
-    Sheet.Section section = Samples.section("More", Phase.WORK, Moment.RAISED, BOTH, step);
-    return SheetText.of(Samples.with(sheet, List.of(section), sheet.torque()))
+    Sheet.Section section = Samples.section(Phase.WORK, Moment.RAISED, BOTH, step);
+    return Samples.text(Samples.with(sheet, List.of(section), sheet.torque()))
         .sections()
         .get(0)
         .steps()
@@ -297,7 +299,7 @@ class SheetTextTest {
 
   private static TorqueTableText table(TorqueLine line) {
     Sheet brakes = Samples.brakes();
-    return SheetText.of(Samples.with(brakes, brakes.sections(), List.of(line))).torque();
+    return Samples.text(Samples.with(brakes, brakes.sections(), List.of(line))).torque();
   }
 
   private static List<String> names(List<BoxText> boxes) {

@@ -9,6 +9,7 @@ import baysheet.report.Problems;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.ShopTexts;
 import baysheet.sheet.Sheet;
+import baysheet.wording.Printed;
 import baysheet.verify.AlteredSheets;
 import java.nio.file.Path;
 import java.util.List;
@@ -78,7 +79,7 @@ class TemporaryItemsTest {
     Problems problems = new Problems();
     Resolved resolved = demo.resolved("2026-03-02/1.yaml");
     Sheet sheet = Planner.plan(resolved, problems).orElseThrow();
-    List<String> texts = sheet.steps().stream().map(Sheet.SheetStep::text).toList();
+    List<String> texts = sheet.steps().stream().map(Printed::text).toList();
     assertTrue(texts.contains("Take the jack away"), texts.toString());
   }
 
