@@ -1,17 +1,16 @@
 package baysheet.cli;
 
-import baysheet.plan.Planner;
-import baysheet.sheet.Sheet;
-
 import baysheet.books.ShopFolder;
+import baysheet.box.Form;
 import baysheet.layout.Fonts;
 import baysheet.layout.PageFit;
 import baysheet.pdf.PdfWriter;
+import baysheet.plan.Planner;
 import baysheet.record.SheetId;
 import baysheet.record.SheetRecord;
 import baysheet.report.Problems;
 import baysheet.resolve.Resolved;
-import baysheet.box.Form;
+import baysheet.sheet.Sheet;
 import baysheet.template.Layouts;
 import baysheet.wording.SheetText;
 import java.nio.file.Path;
@@ -62,7 +61,8 @@ public final class Workshop {
   /** The layout filled with a sheet's words, read as boxes. */
   public Form fill(Sheet sheet) {
     Problems problems = new Problems();
-    return sound(layouts.fill(LAYOUT, SheetText.of(sheet, SheetId.of(sheet).text()), problems), problems);
+    return sound(
+        layouts.fill(LAYOUT, SheetText.of(sheet, SheetId.of(sheet).text()), problems), problems);
   }
 
   /** The boxes at the largest size at which they fit the page. */
@@ -81,7 +81,8 @@ public final class Workshop {
 
   /** The page as PDF bytes, with the record attached. */
   public byte[] draw(Sheet sheet, PageFit.Fitted fitted, byte[] record) {
-    return Day.pdf(writer, new MadeSheet(sheet, SheetId.of(sheet), fitted.page(), fitted.fit(), record));
+    return Day.pdf(
+        writer, new MadeSheet(sheet, SheetId.of(sheet), fitted.page(), fitted.fit(), record));
   }
 
   /** The whole chain, as a run of the sheets command goes through it for each job. */

@@ -100,8 +100,7 @@ final class SheetMaker {
     PageFit fit = PageFit.fit(form.get(), fonts);
     if (fit instanceof PageFit.Fitted fitted) {
       byte[] record =
-          SheetRecord.write(
-              sheet, id, sheet.heading().paper().word(), fitted.page(), fitted.fit());
+          SheetRecord.write(sheet, id, sheet.heading().paper().word(), fitted.page(), fitted.fit());
       return Optional.of(new MadeSheet(sheet, id, fitted.page(), fitted.fit(), record));
     }
     report.unfit(fit, problems);

@@ -24,7 +24,8 @@ final class SheetsCommand implements Callable<Integer> {
           "DAY-FOLDER|JOB.yaml",
           "0..*",
           Path.class,
-          "Folders of job files, or job files. Without any: today's folder of the shop here or in jobs/.");
+          "Folders of job files, or job files. Without any: today's folder of the shop here or in"
+              + " jobs/.");
 
   private final OptionSpec out =
       OptionSpec.builder("-o", "--out")
@@ -32,7 +33,8 @@ final class SheetsCommand implements Callable<Integer> {
           .type(Path.class)
           .defaultValue("out")
           .description(
-              "Where sheets go, as DIR/DAY/JOB.pdf and DIR/DAY/all.pdf (default: ${DEFAULT-VALUE}).")
+              "Where sheets go, as DIR/DAY/JOB.pdf and DIR/DAY/all.pdf (default:"
+                  + " ${DEFAULT-VALUE}).")
           .build();
 
   private final OptionSpec paper =
@@ -45,7 +47,8 @@ final class SheetsCommand implements Callable<Integer> {
   private final OptionSpec record =
       Options.flag(
           "--record",
-          "Also write each sheet's figures, as JOB.json beside it; a JOB.json that is there is always kept up to date.");
+          "Also write each sheet's figures, as JOB.json beside it; a JOB.json that is there is"
+              + " always kept up to date.");
 
   private final OptionSpec threads =
       Options.one(

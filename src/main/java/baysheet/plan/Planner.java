@@ -133,8 +133,8 @@ public final class Planner {
     return Problem.of(
             ProblemCode.ORDER_NOT_PROVEN,
             resolved.job().work().get(0).at(),
-            "this job has too many possible orders to compare them all: its sequence is correct, but"
-                + " another one may change places less often")
+            "this job has too many possible orders to compare them all: its sequence is correct,"
+                + " but another one may change places less often")
         .expecting("several job files with less work each, if the technician walks too much");
   }
 

@@ -11,7 +11,8 @@ import java.util.HexFormat;
  *
  * @param text as printed: job, revision and the first six hexadecimal digits of the hash
  * @param hash SHA-256 of the canonical record, in hexadecimal
- * @param code the format character and the first 75 bits of the hash, as the printed code holds them
+ * @param code the format character and the first 75 bits of the hash, as the printed code holds
+ *     them
  */
 public record SheetId(String text, String hash, String code) {
   private static final int SHORT = 6;

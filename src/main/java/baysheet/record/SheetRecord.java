@@ -9,9 +9,9 @@ import baysheet.sheet.Heading;
 import baysheet.sheet.QualifiedWork;
 import baysheet.sheet.Sheet;
 import baysheet.torque.ThreePoint;
+import baysheet.torque.Unit;
 import baysheet.wording.Language;
 import baysheet.wording.StepSentences;
-import baysheet.torque.Unit;
 import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
@@ -64,8 +64,7 @@ public final class SheetRecord {
 
   /** The same without its id and all that depends on the page, its keys sorted, without spaces. */
   static byte[] canonical(Sheet sheet) {
-    return Canonical.of(
-        Json.lines(json -> new SheetRecord(json, sheet).all(() -> {}, () -> {})));
+    return Canonical.of(Json.lines(json -> new SheetRecord(json, sheet).all(() -> {}, () -> {})));
   }
 
   private void all(Json.Piece ofPage, Json.Piece boxes) throws IOException {
@@ -211,15 +210,15 @@ public final class SheetRecord {
   private void socket(Sheet.SocketLine socket) throws IOException {
     json.object(
         () -> {
-          json.text("drive", socket.drive());
-          json.text("head", socket.head());
+          json.text("drive", socket.drive().print());
+          json.text("head", socket.head().print());
           json.number("points", socket.points());
           json.truth("impact", socket.impact());
           json.truth("deep", socket.deep());
           json.number("count", socket.count());
           json.number("firstStep", socket.firstStep());
           json.truth("owned", socket.owned());
-          json.text("insert", socket.insert());
+          json.text("insert", socket.insert().map(Language::insertAndReach));
         });
   }
 

@@ -2,6 +2,7 @@ package baysheet.record;
 
 import baysheet.sheet.TorqueLine;
 import baysheet.torque.Band;
+import baysheet.torque.Head;
 import baysheet.wording.Language;
 import java.io.IOException;
 import java.util.Locale;
@@ -26,7 +27,7 @@ final class TorqueRecord {
           json.number("count", line.count());
           json.text("thread", line.thread());
           json.text("class", line.strength());
-          json.text("head", line.head());
+          json.text("head", line.head().map(Head::print));
           if (line.socket().isPresent()) {
             json.object("socket", () -> socket(line.socket().get()));
           }
@@ -39,9 +40,9 @@ final class TorqueRecord {
           if (line.drawing().isPresent()) {
             json.object("drawing", () -> drawing(line.drawing().get()));
           }
-          json.text("threads", line.threads());
+          json.text("threads", line.threads().word());
           json.text("reuse", reuse(line.reuse()));
-          json.text("lock", language.text(line.lock()));
+          json.text("lock", line.lock().map(language::lock));
           json.text("note", language.text(line.note()));
           json.truth("rideHeight", line.rideHeight());
           json.text("moment", line.rideHeight() ? "ride-height" : line.moment().word());
@@ -55,11 +56,11 @@ final class TorqueRecord {
   }
 
   /** As spec books write it. */
-  private static String reuse(String words) {
-    return switch (words) {
-      case "new" -> "no";
-      case "again" -> "yes";
-      default -> words;
+  private static String reuse(TorqueLine.Reuse reuse) {
+    return switch (reuse) {
+      case NEW -> "no";
+      case AGAIN -> "yes";
+      case NOT_STATED -> "not stated";
     };
   }
 
@@ -70,12 +71,12 @@ final class TorqueRecord {
   }
 
   private void socket(TorqueLine.SocketNeed socket) throws IOException {
-    json.text("drive", socket.drive());
+    json.text("drive", socket.drive().print());
     json.number("points", socket.points());
     json.truth("impact", socket.impact());
     json.truth("deep", socket.deep());
     json.truth("owned", socket.owned());
-    json.text("insert", socket.insert());
+    json.text("insert", socket.insert().map(Language::insert));
   }
 
   private void stage(TorqueLine.StageLine stage) throws IOException {

@@ -4,7 +4,10 @@ import baysheet.books.Moment;
 import baysheet.books.Place;
 import baysheet.books.Shop;
 import baysheet.resolve.ItemAt;
+import baysheet.torque.Drive;
+import baysheet.torque.Head;
 import baysheet.torque.Quantity;
+import baysheet.torque.Reach;
 import baysheet.torque.ThreePoint;
 import java.util.List;
 import java.util.Objects;
@@ -97,8 +100,8 @@ public record Sheet(
    * Steps under one heading.
    *
    * @param places where, if the heading names it
-   * @param oneSideFirst the first and last step of a stretch that begins here and is gone through on
-   *     one side before the other
+   * @param oneSideFirst the first and last step of a stretch that begins here and is gone through
+   *     on one side before the other
    */
   public record Section(
       Title title, List<Place> places, Optional<Stretch> oneSideFirst, List<SheetStep> steps) {
@@ -266,15 +269,15 @@ public record Sheet(
    * @param insert what takes the place of a socket
    */
   public record SocketLine(
-      String drive,
-      String head,
+      Drive drive,
+      Head head,
       int points,
       boolean impact,
       boolean deep,
       int count,
       int firstStep,
       boolean owned,
-      Optional<String> insert) {}
+      Optional<Reach> insert) {}
 
   /**
    * A tool, or something else a step or check needs.

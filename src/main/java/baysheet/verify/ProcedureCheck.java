@@ -72,8 +72,7 @@ final class ProcedureCheck {
   }
 
   /** What the sheet has of a step, behind step {@code last} if there are several. */
-  private Optional<Sheet.SheetStep> find(
-      Task task, Sheet.Phase phase, BoundStep bound, int last) {
+  private Optional<Sheet.SheetStep> find(Task task, Sheet.Phase phase, BoundStep bound, int last) {
     List<Sheet.SheetStep> found = printed.written(at(task, phase, bound), task.id());
     return found.stream()
         .filter(step -> step.n() > last)
@@ -101,7 +100,8 @@ final class ProcedureCheck {
   }
 
   private Optional<Step> in(Sheet.SheetStep step, StepSource.WrittenAt at) {
-    return Optional.ofNullable(resolved.tasks().get(new TaskId(step.procedure(), step.places().get(0))))
+    return Optional.ofNullable(
+            resolved.tasks().get(new TaskId(step.procedure(), step.places().get(0))))
         .flatMap(task -> at.in(task.procedure()));
   }
 
@@ -160,7 +160,7 @@ final class ProcedureCheck {
   private void freshFasteners() {
     Map<String, Integer> wanted = new LinkedHashMap<>();
     for (TorqueLine line : sheet.torque()) {
-      if (line.reuse().equals("new")) {
+      if (line.reuse() == TorqueLine.Reuse.NEW) {
         wanted.merge(line.words(), line.count() * line.places().size(), Integer::sum);
       }
     }

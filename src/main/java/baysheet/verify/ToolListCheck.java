@@ -11,6 +11,7 @@ import baysheet.resolve.Task;
 import baysheet.resolve.TaskId;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.TorqueLine;
+import baysheet.torque.Drive;
 import baysheet.torque.Wrench;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -117,7 +118,8 @@ final class ToolListCheck {
         .map(
             reach ->
                 "%s %s, reach %s"
-                    .formatted(reach.tool().print(), line.head().get(), reach.length().print()))
+                    .formatted(
+                        reach.tool().print(), line.head().get().print(), reach.length().print()))
         .map(ToolListCheck::typed);
   }
 
@@ -126,17 +128,16 @@ final class ToolListCheck {
    * these by an adapter that is.
    */
   private void joined(TorqueLine line, String wrench) {
-    Optional<String> square =
+    Optional<Drive> square =
         resolved.shop().crib().wrenches().stream()
             .map(Located::value)
             .filter(known -> known.name().equals(wrench))
             .map(Wrench::drive)
-            .map(drive -> drive.print())
             .findFirst();
     if (square.isEmpty() || line.socket().isEmpty()) {
       return;
     }
-    Set<String> squares = new HashSet<>(Set.of(line.socket().get().drive()));
+    Set<Drive> squares = new HashSet<>(Set.of(line.socket().get().drive()));
     sheet.sockets().stream()
         .filter(socket -> line.head().equals(Optional.of(socket.head())))
         .filter(socket -> socket.insert().isPresent() == line.socket().get().insert().isPresent())
@@ -144,7 +145,8 @@ final class ToolListCheck {
     boolean goesOn =
         squares.contains(square.get())
             || squares.stream()
-                .map(to -> tools.get(typed("adapter " + square.get() + " to " + to)))
+                .map(
+                    to -> tools.get(typed("adapter " + square.get().print() + " to " + to.print())))
                 .anyMatch(adapter -> adapter != null && !adapter.ifStuck());
     if (!goesOn) {
       faults.add("torque line " + line.n() + ": no socket laid out goes on wrench " + wrench);

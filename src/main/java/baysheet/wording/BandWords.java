@@ -7,9 +7,7 @@ import baysheet.torque.Band;
 final class BandWords {
   private BandWords() {}
 
-  /**
-   * {@code 90.3…99.7} in the target's unit, {@code 199.5…220.5 lbf·ft} beside another's scale.
-   */
+  /** {@code 90.3…99.7} in the target's unit, {@code 199.5…220.5 lbf·ft} beside another's scale. */
   static String of(StageLine.Torque torque) {
     Band band = torque.band().printed();
     return band.low().figure() + "…" + band.high().figure() + unit(torque);

@@ -57,7 +57,7 @@ final class CautionWords {
   }
 
   private static boolean hurts(CautionLine caution) {
-    return !caution.signal().equals(Catalogue.Signal.NOTICE.name());
+    return caution.signal() != Catalogue.Signal.NOTICE;
   }
 
   List<String> waived() {
@@ -99,7 +99,7 @@ final class CautionWords {
     String command = Phrases.sentence(language.text(caution.command()));
     return new CautionText(
         caution.letter(),
-        caution.signal(),
+        caution.signal().name(),
         command,
         why,
         caution.protect().stream().map(CautionWords::number).collect(Collectors.joining(", ")),

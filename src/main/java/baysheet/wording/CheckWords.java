@@ -116,7 +116,9 @@ final class CheckWords {
                     new BoxText(
                         "recheck." + line.n() + ".due",
                         "",
-                        "odometer at which " + language.text(line.words()) + " is due for its re-check")))
+                        "odometer at which "
+                            + language.text(line.words())
+                            + " is due for its re-check")))
         .toList();
   }
 }

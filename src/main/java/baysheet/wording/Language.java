@@ -1,9 +1,11 @@
 package baysheet.wording;
 
+import baysheet.books.Fastener;
 import baysheet.books.Glossary;
 import baysheet.books.Shop;
 import baysheet.sheet.Heading;
 import baysheet.sheet.Name;
+import baysheet.torque.Reach;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -56,6 +58,21 @@ public final class Language {
   String plural(Name name, int count) {
     String word = name(name);
     return count == 1 || word.endsWith("s") ? word : word + "s";
+  }
+
+  public String lock(Fastener.Lock lock) {
+    return own(Phrase.valueOf(lock.name()));
+  }
+
+  /** What stands in a socket's place, by its tool and its length. */
+  public static String insertAndReach(Reach reach) {
+    return reach.tool().print() + ", reach " + reach.length().print();
+  }
+
+  /** What stands in a socket's place, and how: the setting holds for that angle only. */
+  public static String insert(Reach reach) {
+    boolean inLine = reach.angle().value().signum() == 0;
+    return reach.tool().print() + " " + (inLine ? "in line" : "at " + reach.angle().print());
   }
 
   /** What the program itself says. */

@@ -24,6 +24,12 @@ enum Phrase {
   TAKEN_AWAY_ELSEWHERE("the %s is taken away in another step"),
   OFF_ALREADY("the %s is off already"),
   ON_ELSEWHERE("the %s goes on in another step"),
+  STAKE("then stake the collar"),
+  SPLIT_PIN(
+      "then on to the next slot, never back, and a new split pin",
+      "then on to the next slot, never back, and a new cotter pin"),
+  LOCK_PLATE("then bend the lock plate up"),
+  LOCK_WIRE("then wire it so that it cannot loosen"),
   DISCARD("discard"),
   NEW("new"),
   SNUG_ONLY("snug only, line\u00a0%s"),

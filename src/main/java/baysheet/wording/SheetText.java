@@ -223,8 +223,7 @@ public record SheetText(
    *
    * @param kind what the head does not say already; nothing for a common socket
    */
-  public record SocketText(
-      String head, String kind, int count, String firstStep, boolean borrow) {}
+  public record SocketText(String head, String kind, int count, String firstStep, boolean borrow) {}
 
   /** A tool, or something else a step or check needs; some only ways out ask for. */
   public record ToolText(String name, boolean special, boolean borrow, boolean ifStuck) {}

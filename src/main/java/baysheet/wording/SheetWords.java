@@ -10,16 +10,18 @@ import baysheet.sheet.Sheet.Support;
 import baysheet.sheet.Sheet.TallyLine;
 import baysheet.sheet.Sheet.TimeNeeded;
 import baysheet.sheet.Sheet.ToolLine;
-import baysheet.wording.SheetText.HeadText;
+import baysheet.torque.Drive;
+import baysheet.torque.Head;
+import baysheet.torque.Quantity;
+import baysheet.torque.Reach;
 import baysheet.wording.SheetText.DriveText;
+import baysheet.wording.SheetText.HeadText;
 import baysheet.wording.SheetText.PartText;
 import baysheet.wording.SheetText.SocketText;
 import baysheet.wording.SheetText.SupportText;
 import baysheet.wording.SheetText.TallyLineText;
 import baysheet.wording.SheetText.TallyText;
 import baysheet.wording.SheetText.ToolText;
-import baysheet.torque.Drive;
-import baysheet.torque.Quantity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -72,7 +74,10 @@ final class SheetWords {
         sockets(),
         sheet.tools().stream()
             .filter(tool -> !standsForSocket(tool))
-            .map(tool -> new ToolText(language.text(tool.name()), tool.special(), !tool.owned(), tool.ifStuck()))
+            .map(
+                tool ->
+                    new ToolText(
+                        language.text(tool.name()), tool.special(), !tool.owned(), tool.ifStuck()))
             .toList(),
         parts(),
         language.texts(sheet.consumables()),
@@ -142,9 +147,14 @@ final class SheetWords {
             socket ->
                 socket
                     .insert()
-                    .map(insert -> insert.replaceFirst(",", " " + socket.head() + ","))
+                    .map(reach -> crowFoot(socket.head(), reach))
                     .filter(name -> name.replace(Phrases.NBSP, " ").equals(tool.name()))
                     .isPresent());
+  }
+
+  /** As the list of tools names it. */
+  private static String crowFoot(Head head, Reach reach) {
+    return "%s %s, reach %s".formatted(reach.tool().print(), head.print(), reach.length().print());
   }
 
   /** By drive, the smallest first. */
@@ -153,7 +163,7 @@ final class SheetWords {
     for (Drive drive : Drive.values()) {
       List<SocketText> own =
           sheet.sockets().stream()
-              .filter(socket -> socket.drive().equals(drive.print()))
+              .filter(socket -> socket.drive() == drive)
               .map(SheetWords::socket)
               .toList();
       if (!own.isEmpty()) {
@@ -180,9 +190,11 @@ final class SheetWords {
   /** A common socket has six points, and some heads say how many they need. */
   private static SocketText socket(SocketLine socket) {
     List<String> kind = new ArrayList<>();
-    socket.insert().ifPresent(kind::add);
+    socket.insert().map(Language::insertAndReach).ifPresent(kind::add);
     String points = socket.points() + "-point";
-    if (socket.points() > 0 && socket.points() != COMMON && !socket.head().startsWith(points)) {
+    if (socket.points() > 0
+        && socket.points() != COMMON
+        && !socket.head().form().word().equals(points)) {
       kind.add(points);
     }
     if (socket.deep()) {
@@ -192,7 +204,7 @@ final class SheetWords {
       kind.add("impact");
     }
     return new SocketText(
-        socket.head(),
+        socket.head().print(),
         String.join(", ", kind),
         socket.count(),
         String.valueOf(socket.firstStep()),

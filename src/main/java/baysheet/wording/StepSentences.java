@@ -103,8 +103,7 @@ public final class StepSentences {
     } else if (detail instanceof Detail.Fluid fluid) {
       return List.of(language.text(fluid(fluid)));
     } else if (detail instanceof Detail.Tools tools) {
-      return List.of(
-          language.own(Phrase.WITH, String.join(", ", language.texts(tools.names()))));
+      return List.of(language.own(Phrase.WITH, String.join(", ", language.texts(tools.names()))));
     } else if (detail instanceof Detail.Carried carried) {
       return carried(carried.by());
     } else if (detail instanceof Detail.Absent absent) {
@@ -119,8 +118,8 @@ public final class StepSentences {
   private String removed(TorqueLine line, boolean named) {
     List<String> words = new ArrayList<>();
     String name = named ? Phrases.capital(language.text(line.words())) + NO_BREAK : "";
-    line.head().ifPresent(head -> words.add(name + times(line) + head.replace(" ", NO_BREAK)));
-    if (line.reuse().equals("new")) {
+    line.head().ifPresent(head -> words.add(name + times(line) + head.print()));
+    if (line.reuse() == TorqueLine.Reuse.NEW) {
       words.add(language.own(Phrase.DISCARD));
     }
     return String.join(", ", words);
@@ -129,12 +128,13 @@ public final class StepSentences {
   /** Whether new, what to put on the thread, and where the figure stands. */
   private String installed(TorqueLine line) {
     List<String> words = new ArrayList<>();
-    if (line.reuse().equals("new")) {
+    if (line.reuse() == TorqueLine.Reuse.NEW) {
       words.add(times(line) + language.own(Phrase.NEW));
     }
-    line.onThread().ifPresent(words::add);
-    words.add(
-        line.twoVisits() ? language.own(Phrase.SNUG_ONLY, line.n()) : tightened(line));
+    if (line.isTreated()) {
+      words.add(line.threads().print());
+    }
+    words.add(line.twoVisits() ? language.own(Phrase.SNUG_ONLY, line.n()) : tightened(line));
     return String.join(", ", words);
   }
 
@@ -145,7 +145,7 @@ public final class StepSentences {
 
   /** The figure and what keeps it. */
   private String tightened(TorqueLine line) {
-    return figure(line) + line.lock().map(lock -> ", " + language.text(lock)).orElse("");
+    return figure(line) + line.lock().map(lock -> ", " + language.lock(lock)).orElse("");
   }
 
   /** The line's number and its figure, as the table has it; none that somebody has yet to clear. */
@@ -187,9 +187,7 @@ public final class StepSentences {
 
   /** What a heading says of its steps before it says what is done; nothing for most. */
   String where(Sheet.Section section) {
-    return section.places().isEmpty()
-        ? title(section)
-        : Phrases.capital(both(section.places()));
+    return section.places().isEmpty() ? title(section) : Phrases.capital(both(section.places()));
   }
 
   public String heading(Sheet.Section section) {

@@ -61,7 +61,9 @@ final class StepWords {
    */
   private static String place(SheetStep step, Section section) {
     boolean own = step.phase() != Phase.FINAL && !step.places().equals(List.of(Place.VEHICLE));
-    return !section.places().isEmpty() || !own ? "" : Phrases.capital(PlaceWords.words(step.places()));
+    return !section.places().isEmpty() || !own
+        ? ""
+        : Phrases.capital(PlaceWords.words(step.places()));
   }
 
   /** Letters of cautions whose words stand elsewhere, without those that hold all the time. */

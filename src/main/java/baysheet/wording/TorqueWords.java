@@ -4,15 +4,15 @@ import baysheet.books.Moment;
 import baysheet.report.ProblemCode;
 import baysheet.sheet.TorqueLine;
 import baysheet.sheet.TorqueLine.StageLine;
+import baysheet.torque.Quantity;
+import baysheet.torque.Rounding;
+import baysheet.torque.Treatment;
+import baysheet.torque.Unit;
 import baysheet.wording.SheetText.BoxText;
 import baysheet.wording.TorqueTableText.StageText;
 import baysheet.wording.TorqueTableText.TorqueBlock;
 import baysheet.wording.TorqueTableText.TorqueLineText;
 import baysheet.wording.TorqueTableText.TurnText;
-import baysheet.torque.Quantity;
-import baysheet.torque.Rounding;
-import baysheet.torque.Treatment;
-import baysheet.torque.Unit;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -92,7 +92,7 @@ final class TorqueWords {
         rounds(line),
         threads(line),
         reuse(line),
-        Phrases.orNothing(language.text(line.lock())),
+        line.lock().map(language::lock).orElse(""),
         line.drawing().map(TorqueLine.OrderDrawing::letter).orElse(""),
         Phrases.together(Phrases.orNothing(language.text(line.note()))),
         line.recheck().map(distance -> "re-check after " + distance.print()).orElse(""),
@@ -145,7 +145,7 @@ final class TorqueWords {
   private static String set(TorqueLine line) {
     String thread = line.thread().map(TorqueWords::thread).orElse("");
     String strength = line.strength().map(text -> DOT + text).orElse("");
-    String size = thread + strength + line.head().map(text -> DOT + text).orElse("");
+    String size = thread + strength + line.head().map(head -> DOT + head.print()).orElse("");
     String first = size.startsWith(DOT) ? size.substring(DOT.length()) : size;
     return line.count() + Phrases.NBSP + "×" + Phrases.NBSP + first + socket(line);
   }
@@ -159,7 +159,9 @@ final class TorqueWords {
     return line.socket()
         .map(
             socket ->
-                ", " + socket.insert().orElse(socket.drive()) + (socket.owned() ? "" : ", borrow"))
+                ", "
+                    + socket.insert().map(Language::insert).orElse(socket.drive().print())
+                    + (socket.owned() ? "" : ", borrow"))
         .orElse("");
   }
 
@@ -279,15 +281,16 @@ final class TorqueWords {
   }
 
   private static String threads(TorqueLine line) {
-    Treatment treatment = Treatment.parse(line.threads()).found().orElse(Treatment.NOT_STATED);
-    return treatment == Treatment.NOT_STATED ? "dry or oiled not stated" : treatment.print();
+    return line.threads() == Treatment.NOT_STATED
+        ? "dry or oiled not stated"
+        : line.threads().print();
   }
 
   private static String reuse(TorqueLine line) {
     return switch (line.reuse()) {
-      case "new" -> "NEW";
-      case "again" -> "again";
-      default -> "reuse: not stated";
+      case NEW -> "NEW";
+      case AGAIN -> "again";
+      case NOT_STATED -> "reuse: not stated";
     };
   }
 

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import baysheet.wording.Samples;
 import baysheet.books.Glossary;
 import baysheet.books.Shop;
 import baysheet.layout.Fonts;
@@ -13,7 +12,7 @@ import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
 import baysheet.sheet.CheckLine;
 import baysheet.sheet.Sheet;
-import baysheet.wording.SheetText;
+import baysheet.wording.Samples;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -104,7 +103,9 @@ class AmericanSheetsTest {
     String more =
         Samples.text(made.sheet()).sections().stream()
             .flatMap(section -> section.steps().stream())
-            .flatMap(step -> Stream.concat(Stream.of(step.because(), step.good()), step.ifStuck().stream()))
+            .flatMap(
+                step ->
+                    Stream.concat(Stream.of(step.because(), step.good()), step.ifStuck().stream()))
             .collect(Collectors.joining(" "));
     String noted = made.sheet().notes().orElse("");
     return plain(page + " " + more).replace(plain(noted), "");

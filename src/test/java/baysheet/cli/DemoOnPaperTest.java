@@ -49,7 +49,8 @@ class DemoOnPaperTest {
             .findFirst()
             .orElseThrow();
     assertEquals(TorqueLine.Kind.SNUG, nut.kind());
-    assertTrue(drums.sockets().stream().anyMatch(it -> it.head().equals("hex\u00a013\u00a0mm")));
+    assertTrue(
+        drums.sockets().stream().anyMatch(it -> it.head().print().equals("hex\u00a013\u00a0mm")));
     int setting = first(drums, step -> step.torque().contains(nut.n()));
     assertTrue(setting > last(drums, step -> step.procedure().equals("drums-and-shoes")));
   }
@@ -136,7 +137,7 @@ class DemoOnPaperTest {
               .filter(it -> it.insert().isPresent())
               .findFirst()
               .orElseThrow();
-      assertEquals("1/2\u00a0in", crowFoot.drive(), job);
+      assertEquals("1/2\u00a0in", crowFoot.drive().print(), job);
       assertFalse(tools(job).contains("adapter 3/8 in to 1/2 in"), job);
     }
   }

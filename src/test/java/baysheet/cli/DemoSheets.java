@@ -3,7 +3,6 @@ package baysheet.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import baysheet.wording.Samples;
 import baysheet.books.Shop;
 import baysheet.books.ShopFolder;
 import baysheet.box.Form;
@@ -14,7 +13,7 @@ import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
 import baysheet.sheet.Sheet;
 import baysheet.template.Layouts;
-import baysheet.wording.SheetText;
+import baysheet.wording.Samples;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import baysheet.wording.Samples;
 import baysheet.books.Moment;
 import baysheet.books.Procedure;
 import baysheet.books.ShopFolder;
@@ -20,6 +19,7 @@ import baysheet.sheet.CautionLine;
 import baysheet.sheet.CheckLine;
 import baysheet.sheet.Sheet;
 import baysheet.wording.Printed;
+import baysheet.wording.Samples;
 import baysheet.wording.SheetText;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -163,7 +163,8 @@ class SafeWorkTest {
   void serviceModeEndsOnlyOnTheGround() {
     Sheet sheet = sheet("merrowby-sprat-2022", "1", "rear-discs-electric at rear");
     sheet.steps().stream()
-        .filter(it -> Printed.text(it).toLowerCase(java.util.Locale.ROOT).contains("end the service"))
+        .filter(
+            it -> Printed.text(it).toLowerCase(java.util.Locale.ROOT).contains("end the service"))
         .forEach(it -> assertTrue(it.moment().compareTo(Moment.ON_THE_GROUND) >= 0, it.toString()));
     List<String> checks = sheet.checks().stream().map(CheckLine::name).toList();
     assertTrue(

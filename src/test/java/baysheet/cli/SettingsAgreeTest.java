@@ -1,14 +1,12 @@
 package baysheet.cli;
 
-import baysheet.wording.Samples;
-import baysheet.wording.TorqueTableText;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import baysheet.books.ShopFolder;
 import baysheet.report.Problems;
 import baysheet.template.Layouts;
-import baysheet.wording.SheetText;
+import baysheet.wording.Samples;
 import baysheet.wording.TorqueTableText.TorqueLineText;
 import java.math.BigDecimal;
 import java.math.RoundingMode;

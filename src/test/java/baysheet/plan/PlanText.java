@@ -4,6 +4,7 @@ import baysheet.sheet.CautionLine;
 import baysheet.sheet.CheckLine;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.TorqueLine;
+import baysheet.torque.Head;
 import baysheet.wording.Printed;
 import java.util.List;
 import java.util.Locale;
@@ -44,7 +45,8 @@ public final class PlanText {
 
   private static String step(Sheet sheet, Sheet.SheetStep step) {
     StringBuilder line = new StringBuilder();
-    line.append(String.format(Locale.ROOT, "%2d %s: %s", step.n(), places(step), Printed.text(step)));
+    line.append(
+        String.format(Locale.ROOT, "%2d %s: %s", step.n(), places(step), Printed.text(step)));
     Printed.details(sheet, step).forEach(detail -> line.append(" | ").append(detail));
     if (!step.letters().all().isEmpty()) {
       line.append(" {").append(String.join("", step.letters().all())).append('}');
@@ -64,12 +66,12 @@ public final class PlanText {
             line.fastener(),
             line.places(),
             line.count(),
-            line.head().orElse("-"),
+            line.head().map(Head::print).orElse("-"),
             line.kind(),
             stages,
             line.moment(),
             line.twoVisits() ? "two visits" : "",
-            line.reuse(),
+            line.reuse().name().toLowerCase(Locale.ROOT).replace('_', ' '),
             line.warnings());
   }
 

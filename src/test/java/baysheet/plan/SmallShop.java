@@ -56,7 +56,12 @@ public record SmallShop(ShopTexts texts) {
         .with("catalogue/own.yaml", ITEMS)
         .with(
             "vehicles/any.yaml",
-            "vehicle: any\nname: Any\nsource: Any sheet\nkerb-mass: 1500 kg\nfront-share: 55 %\nfasteners: {}\n")
+            "vehicle: any\n"
+                + "name: Any\n"
+                + "source: Any sheet\n"
+                + "kerb-mass: 1500 kg\n"
+                + "front-share: 55 %\n"
+                + "fasteners: {}\n")
         .procedure("hoisted", "at: vehicle\nserves: raise\nneeds: lift", "Hoist it", "feet")
         .procedure("jacked", "at: axle\nserves: raise\nneeds: jack", "Jack it up", "feet")
         .procedure("roller-off", "at: wheel\nbehind: [raise]", "Roller off", "roller");

@@ -20,16 +20,19 @@ import org.junit.jupiter.api.Test;
 
 /** The id of a sheet is the hash of all that the sheet says, and of nothing else. */
 class SheetIdTest {
-  /** What shows on no paper of these terms. */
-  private static final Set<String> UNPRINTED = Set.of("Name.american");
+  /** What shows on no paper of these terms; and how many there are, where that decides on an s. */
+  private static final Set<String> UNPRINTED = Set.of("Name.american", "FinalTorque.count");
+
+  /** Numbers by which a sheet names its own torque lines: another one names none. */
+  private static final Set<String> REFERENCES =
+      Set.of("TorqueLine.n", "Removed.line", "Installed.line", "Tightened.line");
 
   @Test
   void keysAreSortedAndNothingStandsBetweenThem() {
     String written = "{\"b\": [1.50, true], \"a\": {\"d\": \"x y\", \"c\": \"é\"}}\n";
     assertEquals(
         "{\"a\":{\"c\":\"é\",\"d\":\"x y\"},\"b\":[1.50,true]}",
-        new String(
-            Canonical.of(written.getBytes(StandardCharsets.UTF_8)), StandardCharsets.UTF_8));
+        new String(Canonical.of(written.getBytes(StandardCharsets.UTF_8)), StandardCharsets.UTF_8));
   }
 
   /** Base 32 of RFC 4648, section 6: A to Z are 0 to 25, 2 to 7 are 26 to 31. */
@@ -73,7 +76,7 @@ class SheetIdTest {
         }
       }
     }
-    assertTrue(tried > 300, tried + " changes");
+    assertTrue(tried > 200, tried + " changes");
     assertEquals(new TreeSet<>(UNPRINTED), silent);
   }
 
@@ -100,7 +103,8 @@ class SheetIdTest {
     } else if (value instanceof Record record && isOfSheet(record)) {
       for (RecordComponent component : record.getClass().getRecordComponents()) {
         String name = record.getClass().getSimpleName() + "." + component.getName();
-        for (Change it : changes(Altered.get(record, component), name)) {
+        Object part = REFERENCES.contains(name) ? List.of() : Altered.get(record, component);
+        for (Change it : changes(part, name)) {
           Object changed = Altered.with(record, component.getName(), it.changed());
           changes.add(new Change(it.what(), changed));
         }

@@ -57,7 +57,8 @@ class ArchitectureTest {
               Map.entry("box", List.of("report")),
               Map.entry("template", List.of("report", "wording", "box")),
               Map.entry("layout", List.of("report", "box")),
-              Map.entry("record", List.of("report", "torque", "books", "sheet", "wording", "layout")),
+              Map.entry(
+                  "record", List.of("report", "torque", "books", "sheet", "wording", "layout")),
               Map.entry("pdf", List.of("report", "layout")),
               Map.entry("cli", EVERYTHING)));
 

@@ -1,7 +1,5 @@
 package baysheet.template;
 
-import baysheet.wording.Samples;
-import baysheet.wording.SheetText;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
@@ -10,6 +8,7 @@ import baysheet.layout.Fonts;
 import baysheet.layout.PageFit;
 import baysheet.report.Problems;
 import baysheet.report.Source;
+import baysheet.wording.Samples;
 import java.time.Duration;
 import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;

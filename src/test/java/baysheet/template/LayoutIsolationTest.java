@@ -1,13 +1,12 @@
 package baysheet.template;
 
-import baysheet.wording.Samples;
-import baysheet.wording.SheetText;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import baysheet.box.Form;
 import baysheet.report.Problem;
 import baysheet.report.Problems;
 import baysheet.report.Source;
+import baysheet.wording.Samples;
 import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;

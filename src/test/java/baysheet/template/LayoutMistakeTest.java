@@ -1,7 +1,5 @@
 package baysheet.template;
 
-import baysheet.wording.Samples;
-import baysheet.wording.SheetText;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -9,6 +7,7 @@ import baysheet.box.Form;
 import baysheet.report.Problem;
 import baysheet.report.Problems;
 import baysheet.report.Source;
+import baysheet.wording.Samples;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;

@@ -1,7 +1,5 @@
 package baysheet.template;
 
-import baysheet.wording.Samples;
-import baysheet.wording.SheetText;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
@@ -15,6 +13,8 @@ import baysheet.layout.PageFit;
 import baysheet.report.Problem;
 import baysheet.report.Problems;
 import baysheet.sheet.Sheet;
+import baysheet.wording.Samples;
+import baysheet.wording.SheetText;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -89,7 +89,8 @@ class LayoutsTest {
     Problems problems = new Problems();
     Files.writeString(
         folder.resolve("bay-sheet.ftlx"),
-        "<form largest=\"11pt\" smallest=\"8pt\" language=\"en-GB\" title=\"T\"><@sizes/><column><@head/></column></form>");
+        "<form largest=\"11pt\" smallest=\"8pt\" language=\"en-GB\""
+            + " title=\"T\"><@sizes/><column><@head/></column></form>");
     assertEquals(Optional.empty(), Layouts.in(folder).fill("bay-sheet", SHEET, problems));
     assertTrue(
         problems.all().get(0).at().toString().contains("blocks.ftlx:"), problems.all().toString());

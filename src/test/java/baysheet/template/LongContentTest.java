@@ -1,9 +1,5 @@
 package baysheet.template;
 
-import baysheet.wording.SampleLines;
-import baysheet.wording.LineMaker;
-import baysheet.wording.Samples;
-import baysheet.wording.SheetText;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -19,7 +15,10 @@ import baysheet.sheet.Sheet.Phase;
 import baysheet.sheet.Sheet.Section;
 import baysheet.sheet.Sheet.SheetStep;
 import baysheet.sheet.TorqueLine;
+import baysheet.wording.LineMaker;
+import baysheet.wording.SampleLines;
 import baysheet.wording.SampleLines.StepMaker;
+import baysheet.wording.Samples;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -78,9 +77,7 @@ class LongContentTest {
             .toList();
     return Samples.with(
         brakes,
-        List.of(
-            new Section(
-                Sheet.Title.WORK, Samples.BOTH, Optional.empty(), steps)),
+        List.of(new Section(Sheet.Title.WORK, Samples.BOTH, Optional.empty(), steps)),
         lines,
         cautions);
   }

@@ -16,7 +16,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Our layouts decide on fields that are made for it, never on what a printed text happens to say. */
+/**
+ * Our layouts decide on fields that are made for it, never on what a printed text happens to say.
+ */
 class TypedLayoutsTest {
   /** Fields that hold one of a few fixed words, which are not printed as they are. */
   private static final String WORD_FIELDS = "kind|signal|paper";

@@ -1,5 +1,6 @@
 package baysheet.verify;
 
+import baysheet.books.Catalogue;
 import baysheet.books.Moment;
 import baysheet.plan.Lists;
 import baysheet.resolve.ItemAt;
@@ -157,16 +158,19 @@ public final class AlteredSheets {
       if (!tool.ifStuck()) {
         all.put(
             tool.name() + " if stuck only",
-            Altered.with(sheet, "tools", Lists.replaced(sheet.tools(), tool, AlteredSheets::ifStuck)));
+            Altered.with(
+                sheet, "tools", Lists.replaced(sheet.tools(), tool, AlteredSheets::ifStuck)));
       }
     }
     List<CautionLine> grave =
         sheet.cautions().stream()
-            .filter(line -> line.signal().equals("DANGER") || line.signal().equals("WARNING"))
+            .filter(line -> line.signal().compareTo(Catalogue.Signal.WARNING) <= 0)
             .toList();
     for (CautionLine line : grave) {
       if (!line.steps().isEmpty()) {
-        all.put("without caution " + line.name(), Altered.with(sheet, "cautions", Lists.less(sheet.cautions(), line)));
+        all.put(
+            "without caution " + line.name(),
+            Altered.with(sheet, "cautions", Lists.less(sheet.cautions(), line)));
       }
     }
   }

@@ -1,15 +1,19 @@
 package baysheet.wording;
 
+import baysheet.books.Fastener;
 import baysheet.books.Moment;
 import baysheet.books.Place;
 import baysheet.report.ProblemCode;
 import baysheet.sheet.TorqueLine;
 import baysheet.sheet.TorqueLine.Arrangement;
 import baysheet.sheet.TorqueLine.Kind;
+import baysheet.sheet.TorqueLine.Reuse;
 import baysheet.sheet.TorqueLine.StageLine;
+import baysheet.torque.Head;
 import baysheet.torque.Passes;
 import baysheet.torque.Quantity;
 import baysheet.torque.TighteningOrder;
+import baysheet.torque.Treatment;
 import java.util.List;
 import java.util.Optional;
 
@@ -21,16 +25,16 @@ public final class LineMaker {
   private final int count;
   private Optional<String> thread = Optional.empty();
   private Optional<String> strength = Optional.empty();
-  private Optional<String> head = Optional.empty();
+  private Optional<Head> head = Optional.empty();
   private Optional<TorqueLine.SocketNeed> socket = Optional.empty();
   private Kind kind = Kind.SNUG;
   private List<StageLine> stages = List.of();
   private Passes passes = Passes.ONE;
   private List<Integer> order = List.of();
   private Optional<TorqueLine.OrderDrawing> drawing = Optional.empty();
-  private String threads = "dry";
-  private String reuse = "again";
-  private String lock = "";
+  private Treatment threads = Treatment.DRY;
+  private Reuse reuse = Reuse.AGAIN;
+  private Optional<Fastener.Lock> lock = Optional.empty();
   private String note = "";
   private Moment moment = Moment.RAISED;
   private boolean rideHeight;
@@ -53,9 +57,11 @@ public final class LineMaker {
   }
 
   public LineMaker head(String form, String drive, int points) {
-    head = Optional.of(form);
+    head = Optional.of(SampleLines.head(form));
     socket =
-        Optional.of(new TorqueLine.SocketNeed(drive, points, false, false, true, Optional.empty()));
+        Optional.of(
+            new TorqueLine.SocketNeed(
+                SampleLines.drive(drive), points, false, false, true, Optional.empty()));
     return this;
   }
 
@@ -91,18 +97,18 @@ public final class LineMaker {
     return this;
   }
 
-  public LineMaker threads(String treatment) {
+  public LineMaker threads(Treatment treatment) {
     threads = treatment;
     return this;
   }
 
-  public LineMaker reuse(String word) {
-    reuse = word;
+  public LineMaker reuse(Reuse again) {
+    reuse = again;
     return this;
   }
 
-  public LineMaker lock(String word) {
-    lock = word;
+  public LineMaker lock(Fastener.Lock how) {
+    lock = Optional.of(how);
     return this;
   }
 
@@ -172,7 +178,7 @@ public final class LineMaker {
         drawing,
         threads,
         reuse,
-        SampleLines.some(lock),
+        lock,
         SampleLines.some(note),
         moment,
         rideHeight,

@@ -19,7 +19,8 @@ final class SampleBrakeSteps {
   }
 
   private static Section opening() {
-    return section(Phase.OPEN,
+    return section(
+        Phase.OPEN,
         CAR,
         step("Chock the rear wheels, select neutral and release the parking brake", 1),
         step("Loosen the wheel nuts one turn with the car on its wheels", 2)
@@ -31,7 +32,8 @@ final class SampleBrakeSteps {
   }
 
   private static Section stripping() {
-    return section(Phase.OPEN,
+    return section(
+        Phase.OPEN,
         BOTH,
         step("Take off the wheel nuts and the wheel", 4).tools("5 nuts"),
         step("Unplug the wheel speed sensor; press the clip and never pull on the wire", 5)
@@ -58,7 +60,8 @@ final class SampleBrakeSteps {
   }
 
   private static Section work() {
-    return section(Phase.WORK,
+    return section(
+        Phase.WORK,
         BOTH,
         step("Clean the hub face to bare metal right up to the spigot", 13)
             .letters("C")
@@ -74,27 +77,26 @@ final class SampleBrakeSteps {
   }
 
   private static Section closing() {
-    return section(Phase.CLOSE,
+    return section(
+        Phase.CLOSE,
         BOTH,
         step("Wire-brush the carrier faces and fit the carrier with its new bolts", 16)
             .tools("2 new bolts, locking compound")
             .torque(1),
-        step("Press the new pad clips into the bare carrier until they snap", 17)
-            .tools("4 clips"),
+        step("Press the new pad clips into the bare carrier until they snap", 17).tools("4 clips"),
         step("Fit the new pads, wear indicator on the side it came from", 18)
             .good("each pad slides by hand in its clips"),
         step("Fit the caliper and its bolts while holding the guide pins", 19).torque(2),
         step("Plug the wheel speed sensor in until the clip snaps", 20),
-        step("Tighten the drive nut with the brake held", 21)
-            .torque(3)
-            .tools("new nut, stake it"),
+        step("Tighten the drive nut with the brake held", 21).torque(3).tools("new nut, stake it"),
         step("Fit the wheel and run the nuts on by hand, then snug crosswise", 22)
             .torque(5)
             .tools("5 nuts, dry"));
   }
 
   private static Section lowering() {
-    return section(Phase.CLOSE,
+    return section(
+        Phase.CLOSE,
         CAR,
         step("Show the second person both corners: bolts marked, hose untwisted, boots whole", 23)
             .hold(),
@@ -102,7 +104,8 @@ final class SampleBrakeSteps {
   }
 
   private static Section last() {
-    return section(Phase.FINAL,
+    return section(
+        Phase.FINAL,
         Moment.ON_THE_GROUND,
         BOTH,
         step("Bounce the front once and tighten the arm rear bolt", 25).torque(4),

@@ -1,17 +1,20 @@
 package baysheet.wording;
 
+import baysheet.books.Catalogue;
 import baysheet.books.Moment;
 import baysheet.books.Place;
 import baysheet.sheet.CautionLine;
 import baysheet.sheet.CheckLine;
 import baysheet.sheet.Detail;
 import baysheet.sheet.Name;
+import baysheet.sheet.Sheet;
 import baysheet.sheet.Sheet.Phase;
 import baysheet.sheet.Sheet.SheetStep;
-import baysheet.sheet.Sheet;
 import baysheet.sheet.StepSource;
 import baysheet.sheet.TorqueLine.StageLine;
 import baysheet.torque.Band;
+import baysheet.torque.Drive;
+import baysheet.torque.Head;
 import baysheet.torque.Quantity;
 import baysheet.torque.ThreePoint;
 import baysheet.torque.Unit;
@@ -59,6 +62,22 @@ public final class SampleLines {
     return new StageLine.Angle(Quantity.of(degrees, Unit.DEGREE));
   }
 
+  static Head head(String text) {
+    return Head.parse(text).found().orElseThrow();
+  }
+
+  static Drive drive(String text) {
+    return Drive.parse(text).found().orElseThrow();
+  }
+
+  static Sheet.SocketLine socket(
+      String drive, String head, boolean deep, int count, int firstStep, boolean owned) {
+    Head form = head(head);
+    int points = form.form() == Head.Form.TWELVE_POINT ? 12 : 6;
+    return new Sheet.SocketLine(
+        drive(drive), form, points, false, deep, count, firstStep, owned, Optional.empty());
+  }
+
   /** A caution at steps, or of the whole job where there are none. */
   public static CautionLine caution(
       String letter,
@@ -71,7 +90,7 @@ public final class SampleLines {
     return new CautionLine(
         letter,
         "caution-" + letter,
-        signal,
+        Catalogue.Signal.valueOf(signal),
         command,
         hazard,
         consequence,

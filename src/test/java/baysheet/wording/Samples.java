@@ -15,9 +15,10 @@ import baysheet.sheet.Sheet.Phase;
 import baysheet.sheet.Sheet.Section;
 import baysheet.sheet.Sheet.SheetStep;
 import baysheet.sheet.TorqueLine;
-import baysheet.wording.SampleLines.StepMaker;
+import baysheet.sheet.TorqueLine.Reuse;
 import baysheet.torque.Quantity;
 import baysheet.torque.Unit;
+import baysheet.wording.SampleLines.StepMaker;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -66,11 +67,13 @@ public final class Samples {
                 4)),
         List.of(),
         List.of(
-            section(Phase.OPEN,
+            section(
+                Phase.OPEN,
                 CAR,
                 step("Set the lift pads under the sill seam at the four marked points", 1),
                 step("Raise, push, raise to working height and lower on to the locks", 2)),
-            section(Phase.WORK,
+            section(
+                Phase.WORK,
                 ENGINE,
                 step("Unclip the undertray flap and swing it down", 3),
                 step("Take out the sump plug and let the oil run until it only drips", 4)
@@ -81,7 +84,8 @@ public final class Samples {
                 step("Screw the new filter on by hand until the seal touches", 6)
                     .tools("filter strap"),
                 step("Close the flap; both clips must snap", 7)),
-            section(Phase.CLOSE,
+            section(
+                Phase.CLOSE,
                 CAR,
                 step("Lower the car and fill 4.2\u00a0L of the oil in the list", 8))),
         List.of(
@@ -89,11 +93,9 @@ public final class Samples {
                 .thread("M14x1.5", "")
                 .head("hex 17 mm", "3/8 in", 6)
                 .stages(torque("25", "18", "W2"))
-                .reuse("new")
+                .reuse(Reuse.NEW)
                 .build()),
-        List.of(
-            new Sheet.SocketLine(
-                "3/8 in", "hex 17 mm", 6, false, false, 1, 4, true, Optional.empty())),
+        List.of(SampleLines.socket("3/8 in", "hex 17 mm", false, 1, 4, true)),
         List.of(new Sheet.ToolLine("drain tray 8\u00a0L", false, true, false)),
         List.of(
             new Sheet.PartLine("sump plug with washer", 1, ENGINE, true),
@@ -131,8 +133,7 @@ public final class Samples {
       int first = next;
       List<SheetStep> steps =
           IntStream.range(first, first + 9).mapToObj(n -> again(n, what)).toList();
-      sections.add(
-          new Section(Sheet.Title.WORK, BOTH, Optional.empty(), steps));
+      sections.add(new Section(Sheet.Title.WORK, BOTH, Optional.empty(), steps));
       next += 9;
     }
     List<TorqueLine> lines =
@@ -157,7 +158,7 @@ public final class Samples {
             .thread("M12x1.75", "10.9")
             .head("hex 18 mm", "1/2 in", 6)
             .stages(torque("95", "70", "W3"))
-            .reuse(n % 2 == 0 ? "new" : "again");
+            .reuse(n % 2 == 0 ? Reuse.NEW : Reuse.AGAIN);
     return (n > 11 ? line.atRideHeight() : line).build();
   }
 

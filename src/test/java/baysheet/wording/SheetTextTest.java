@@ -10,12 +10,14 @@ import baysheet.sheet.Detail;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.Sheet.Phase;
 import baysheet.sheet.TorqueLine;
+import baysheet.sheet.TorqueLine.Reuse;
+import baysheet.torque.Quantity;
+import baysheet.torque.Treatment;
+import baysheet.torque.Unit;
 import baysheet.wording.SampleLines.StepMaker;
 import baysheet.wording.SheetText.BoxText;
 import baysheet.wording.SheetText.StepText;
 import baysheet.wording.TorqueTableText.TorqueLineText;
-import baysheet.torque.Quantity;
-import baysheet.torque.Unit;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -73,13 +75,13 @@ class SheetTextTest {
             new LineMaker(1, "bolt", BOTH, 2)
                 .thread("M12x1.75", "10.9")
                 .head("hex 18 mm", "1/2 in", 6));
-    assertEquals("2\u00a0×\u00a0M12×1.75 · 10.9 · hex 18 mm, 1/2 in", line.set());
+    assertEquals("2\u00a0×\u00a0M12×1.75 · 10.9 · hex\u00a018\u00a0mm, 1/2\u00a0in", line.set());
   }
 
   @Test
   void setWithoutAThreadLeavesNoDotBehind() {
     TorqueLineText line = line(new LineMaker(1, "cap", BOTH, 1).head("hex 27 mm", "1/2 in", 6));
-    assertEquals("1\u00a0×\u00a0hex 27 mm, 1/2 in", line.set());
+    assertEquals("1\u00a0×\u00a0hex\u00a027\u00a0mm, 1/2\u00a0in", line.set());
   }
 
   @Test
@@ -150,7 +152,10 @@ class SheetTextTest {
   @Test
   void threadAndReuseThatTheBookKeepsSilentAboutAreSaidToBeSo() {
     TorqueLineText line =
-        line(new LineMaker(1, "bolt", BOTH, 1).threads("not stated").reuse("not stated"));
+        line(
+            new LineMaker(1, "bolt", BOTH, 1)
+                .threads(Treatment.NOT_STATED)
+                .reuse(Reuse.NOT_STATED));
     assertEquals("dry or oiled not stated", line.threads());
     assertEquals("reuse: not stated", line.reuse());
   }

@@ -75,7 +75,8 @@ public final class StepBuilder {
       Heading heading = headings.get(i);
       if (i + 1 == lines.size() || !heading.equals(headings.get(i + 1))) {
         sections.add(
-            new Sheet.Section(heading.title(), heading.places(), stretch(i + 1 - open.size()), open));
+            new Sheet.Section(
+                heading.title(), heading.places(), stretch(i + 1 - open.size()), open));
         open = new ArrayList<>();
       }
     }

@@ -198,8 +198,7 @@ public final class PhaseAssigner {
   private PlacedStep finalTorque(Waiting waiting) {
     Bound thing = resolved.thing(waiting.item());
     int count = ((Bound.OfBook) thing).values().count().value();
-    StepSource source =
-        new StepSource.FinalTorque(waiting.item().item(), Name.of(thing), count);
+    StepSource source = new StepSource.FinalTorque(waiting.item().item(), Name.of(thing), count);
     PlannedStep step = waiting.step();
     return PlacedStep.single(
         PlannedStep.last(step.task(), source, step.origin(), List.of(waiting.item())),

@@ -1,6 +1,5 @@
 package baysheet.plan.graph;
 
-import baysheet.books.Fastener;
 import baysheet.books.Place;
 import baysheet.books.Shop;
 import baysheet.resolve.Bound;
@@ -29,7 +28,6 @@ public final class PlanPhrases {
   /** At ride height, where the fastener is reached from below. */
   public static final List<String> UNDER_WHEELS = List.of("solid wheel blocks", "wheel chocks");
 
-  public static final String NOT_STATED = "not stated";
   public static final String DISTANCE = "distance";
   public static final String NO_GUESS = "a car in pieces tempts one to guess";
 
@@ -48,15 +46,6 @@ public final class PlanPhrases {
       return word;
     }
     return word + "s";
-  }
-
-  public static String lock(Fastener.Lock lock) {
-    return switch (lock) {
-      case STAKE -> "then stake the collar";
-      case SPLIT_PIN -> "then on to the next slot, never back, and a new split pin";
-      case LOCK_PLATE -> "then bend the lock plate up";
-      case LOCK_WIRE -> "then wire it so that it cannot loosen";
-    };
   }
 
   /**
@@ -151,9 +140,9 @@ public final class PlanPhrases {
 
   public static String socket(Sheet.SocketLine socket) {
     String points = socket.points() > 0 ? ", " + socket.points() + "-point" : "";
-    return socket.head()
+    return socket.head().print()
         + " socket, "
-        + socket.drive()
+        + socket.drive().print()
         + points
         + (socket.impact() ? ", impact" : "")
         + (socket.deep() ? ", deep" : "");
@@ -179,17 +168,6 @@ public final class PlanPhrases {
     return "%s %s, reach %s"
         .formatted(reach.tool().print(), head.print(), reach.length().print())
         .replace('\u00a0', ' ');
-  }
-
-  /** In a list of sockets, behind the head. */
-  public static String insertAndReach(Reach reach) {
-    return reach.tool().print() + ", reach " + reach.length().print();
-  }
-
-  /** What stands in a socket's place, and how: the setting holds for that angle only. */
-  public static String insert(Reach reach) {
-    boolean inLine = reach.angle().value().signum() == 0;
-    return reach.tool().print() + " " + (inLine ? "in line" : "at " + reach.angle().print());
   }
 
   public static String borrow(String tool) {

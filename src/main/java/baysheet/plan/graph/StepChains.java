@@ -160,10 +160,7 @@ final class StepChains {
   private void early(PlannedStep step) {
     PlannedStep rest = step;
     for (ItemAt item : step.undo()) {
-      rest =
-          undoes.containsKey(item)
-              ? rest.without(item, elsewhere(item, true))
-              : rest;
+      rest = undoes.containsKey(item) ? rest.without(item, elsewhere(item, true)) : rest;
     }
     if (!drops(step, rest)) {
       early.add(add(rest));

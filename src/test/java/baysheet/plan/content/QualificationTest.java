@@ -312,7 +312,6 @@ class QualificationTest {
   }
 
   private static List<String> faults(Sheet sheet, Resolved resolved, QualifiedWork wrong) {
-    return PlanVerifier.faults(
-Altered.with(sheet, "qualified", List.of(wrong)), resolved);
+    return PlanVerifier.faults(Altered.with(sheet, "qualified", List.of(wrong)), resolved);
   }
 }
