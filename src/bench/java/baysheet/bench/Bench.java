@@ -30,7 +30,8 @@ public final class Bench {
     switch (part) {
       case "floor" -> FloorRuns.print();
       case "stages" -> Warm.print("A sheet, stage by stage", StageBench.class);
-      case "large" -> Warm.print("The books, and planning 12 works with 200 steps", LargeJobBench.class);
+      case "large" ->
+          Warm.print("The books, and planning 12 works with 200 steps", LargeJobBench.class);
       case "peers" -> Warm.printRatios("One page, by other ways", PeerBench.class, "floor");
       case "batch" -> BatchRuns.print();
       default -> ColdRuns.print();

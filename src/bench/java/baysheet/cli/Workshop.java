@@ -1,18 +1,18 @@
 package baysheet.cli;
 
-import baysheet.plan.Planner;
-import baysheet.sheet.Sheet;
-
 import baysheet.books.ShopFolder;
+import baysheet.box.Form;
 import baysheet.layout.Fonts;
 import baysheet.layout.PageFit;
 import baysheet.pdf.PdfWriter;
+import baysheet.plan.Planner;
+import baysheet.record.SheetId;
 import baysheet.record.SheetRecord;
 import baysheet.report.Problems;
 import baysheet.resolve.Resolved;
-import baysheet.box.Form;
+import baysheet.sheet.Sheet;
 import baysheet.template.Layouts;
-import baysheet.template.SheetText;
+import baysheet.wording.SheetText;
 import java.nio.file.Path;
 import java.util.Optional;
 
@@ -61,7 +61,8 @@ public final class Workshop {
   /** The layout filled with a sheet's words, read as boxes. */
   public Form fill(Sheet sheet) {
     Problems problems = new Problems();
-    return sound(layouts.fill(LAYOUT, SheetText.of(sheet), problems), problems);
+    return sound(
+        layouts.fill(LAYOUT, SheetText.of(sheet, SheetId.of(sheet).text()), problems), problems);
   }
 
   /** The boxes at the largest size at which they fit the page. */
@@ -74,12 +75,14 @@ public final class Workshop {
 
   /** The sheet as data. */
   public byte[] record(Sheet sheet, PageFit.Fitted fitted) {
-    return SheetRecord.write(sheet, sheet.heading().paper().word(), fitted.page(), fitted.fit());
+    return SheetRecord.write(
+        sheet, SheetId.of(sheet), sheet.heading().paper().word(), fitted.page(), fitted.fit());
   }
 
   /** The page as PDF bytes, with the record attached. */
   public byte[] draw(Sheet sheet, PageFit.Fitted fitted, byte[] record) {
-    return Day.pdf(writer, new MadeSheet(sheet, fitted.page(), fitted.fit(), record));
+    return Day.pdf(
+        writer, new MadeSheet(sheet, SheetId.of(sheet), fitted.page(), fitted.fit(), record));
   }
 
   /** The whole chain, as a run of the sheets command goes through it for each job. */

@@ -49,9 +49,9 @@ final class Day {
         "en",
         heading.shop(),
         heading.vehicle(),
-        List.of("bay sheet", heading.id()),
+        List.of("bay sheet", made.id().text()),
         date(heading),
-        heading.id());
+        made.id().text());
   }
 
   /** The job's date stands for the time of making, so that the same job gives the same bytes. */
@@ -66,6 +66,6 @@ final class Day {
         "application/json",
         Attachment.Relationship.DATA,
         made.record(),
-        "The figures of bay sheet " + heading.id());
+        "The figures of bay sheet " + made.id().text());
   }
 }

@@ -20,7 +20,8 @@ final class HelpCommand implements Callable<Integer> {
           "CODE|COMMAND",
           "0..1",
           String.class,
-          "The code of a problem, such as unknown-key; or a command. Without it: the list of commands.");
+          "The code of a problem, such as unknown-key; or a command. Without it: the list of"
+              + " commands.");
 
   private final CommandSpec spec =
       Options.command(

@@ -2,6 +2,7 @@ package baysheet.cli;
 
 import baysheet.layout.Fit;
 import baysheet.layout.Page;
+import baysheet.record.SheetId;
 import baysheet.sheet.Sheet;
 
 /**
@@ -9,4 +10,4 @@ import baysheet.sheet.Sheet;
  *
  * @param record its data as JSON; not copied, so leave it alone
  */
-record MadeSheet(Sheet sheet, Page page, Fit fit, byte[] record) {}
+record MadeSheet(Sheet sheet, SheetId id, Page page, Fit fit, byte[] record) {}

@@ -10,6 +10,7 @@ import baysheet.layout.MissingGlyph;
 import baysheet.layout.PageFit;
 import baysheet.plan.Planner;
 import baysheet.plan.content.SheetWarnings;
+import baysheet.record.SheetId;
 import baysheet.record.SheetRecord;
 import baysheet.report.Problems;
 import baysheet.report.Source;
@@ -17,7 +18,7 @@ import baysheet.resolve.Resolved;
 import baysheet.resolve.Resolver;
 import baysheet.sheet.Sheet;
 import baysheet.template.Layouts;
-import baysheet.template.SheetText;
+import baysheet.wording.SheetText;
 import baysheet.yaml.Node;
 import java.nio.file.Path;
 import java.util.List;
@@ -96,7 +97,9 @@ final class SheetMaker {
   }
 
   private Optional<MadeSheet> fit(Sheet sheet, Path file, Problems problems) {
-    Optional<Form> form = layouts.get().fill(LAYOUT, SheetText.of(sheet), problems);
+    SheetId id = SheetId.of(sheet);
+    SheetText words = SheetText.of(sheet, id.text());
+    Optional<Form> form = layouts.get().fill(LAYOUT, words, problems);
     if (form.isEmpty()) {
       return Optional.empty();
     }
@@ -109,8 +112,8 @@ final class SheetMaker {
     PageFit fit = PageFit.fit(form.get(), fonts);
     if (fit instanceof PageFit.Fitted fitted) {
       byte[] record =
-          SheetRecord.write(sheet, sheet.heading().paper().word(), fitted.page(), fitted.fit());
-      return Optional.of(new MadeSheet(sheet, fitted.page(), fitted.fit(), record));
+          SheetRecord.write(sheet, id, sheet.heading().paper().word(), fitted.page(), fitted.fit());
+      return Optional.of(new MadeSheet(sheet, id, fitted.page(), fitted.fit(), record));
     }
     report.unfit(fit, problems);
     return Optional.empty();

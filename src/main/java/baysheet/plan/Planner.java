@@ -1,7 +1,6 @@
 package baysheet.plan;
 
 import baysheet.books.Moment;
-import baysheet.books.Shop;
 import baysheet.plan.content.Cautions;
 import baysheet.plan.content.CheckpointInserter;
 import baysheet.plan.content.Checks;
@@ -20,6 +19,7 @@ import baysheet.plan.graph.CycleFinder;
 import baysheet.plan.graph.Lifting;
 import baysheet.plan.graph.PhaseAssigner;
 import baysheet.plan.graph.PlacedStep;
+import baysheet.plan.graph.PlannedStep;
 import baysheet.plan.graph.ProcedureRule;
 import baysheet.plan.graph.RaisingOrder;
 import baysheet.plan.graph.StepGraph;
@@ -33,9 +33,9 @@ import baysheet.resolve.Task;
 import baysheet.sheet.CautionLine;
 import baysheet.sheet.CheckLine;
 import baysheet.sheet.Sheet;
+import baysheet.sheet.StepSource;
 import baysheet.sheet.TorqueLine;
 import baysheet.verify.PlanVerifier;
-import baysheet.wording.AmericanWords;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -70,8 +70,7 @@ public final class Planner {
       return Optional.empty();
     }
     plan.ifPresent(made -> PlanVerifier.prove(made.sheet(), resolved));
-    return plan.map(
-        made -> new TracedPlan(inTerms(made.sheet(), resolved).identified(), made.selections()));
+    return plan;
   }
 
   private static Optional<Problem> tooMany(Resolved resolved) {
@@ -90,12 +89,6 @@ public final class Planner {
                         + " has at most "
                         + MOST_STEPS)
                 .expecting("several job files with less work each"));
-  }
-
-  private static Sheet inTerms(Sheet sheet, Resolved resolved) {
-    return resolved.shop().terms() == Shop.Terms.AMERICAN
-        ? AmericanWords.of(sheet, resolved.catalogue().glossary())
-        : sheet;
   }
 
   private static Optional<TracedPlan> inOrder(Resolved resolved, Problems problems) {
@@ -140,8 +133,8 @@ public final class Planner {
     return Problem.of(
             ProblemCode.ORDER_NOT_PROVEN,
             resolved.job().work().get(0).at(),
-            "this job has too many possible orders to compare them all: its sequence is correct, but"
-                + " another one may change places less often")
+            "this job has too many possible orders to compare them all: its sequence is correct,"
+                + " but another one may change places less often")
         .expecting("several job files with less work each, if the technician walks too much");
   }
 
@@ -152,7 +145,7 @@ public final class Planner {
             .map(
                 wish ->
                     "%s needs \"%s\" before \"%s\""
-                        .formatted(wish.task(), wish.earlier().text(), wish.later().text()))
+                        .formatted(wish.task(), text(wish.earlier()), text(wish.later())))
             .collect(Collectors.joining(", and "));
     Problem problem =
         Problem.of(
@@ -167,6 +160,19 @@ public final class Planner {
       problem = problem.seeAlso(wish.earlier().task().procedure(), wish.earlier().origin());
     }
     return problem;
+  }
+
+  private static String text(PlannedStep step) {
+    if (step.source() instanceof StepSource.Written written) {
+      return written.text();
+    } else if (step.source() instanceof StepSource.Back back) {
+      return back.text();
+    } else if (step.source() instanceof StepSource.Check check) {
+      return check.text();
+    } else if (step.source() instanceof StepSource.PutBack back) {
+      return back.text().orElse("Put back the " + back.name().british());
+    }
+    return step.source().id();
   }
 
   private static List<PlacedStep> lines(

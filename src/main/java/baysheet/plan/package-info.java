@@ -1,6 +1,6 @@
 /**
  * Plans a resolved job: steps in their order, what follows from them, and the proof.
  *
- * <p>May import: report, torque, books, resolve, sheet, verify, wording, plan.graph, plan.content.
+ * <p>May import: report, torque, books, resolve, sheet, verify, plan.graph, plan.content.
  */
 package baysheet.plan;

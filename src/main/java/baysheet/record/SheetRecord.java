@@ -9,8 +9,14 @@ import baysheet.sheet.Heading;
 import baysheet.sheet.QualifiedWork;
 import baysheet.sheet.Sheet;
 import baysheet.torque.ThreePoint;
+import baysheet.torque.Unit;
+import baysheet.wording.Language;
+import baysheet.wording.StepSentences;
 import java.io.IOException;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Writes the record of a sheet: the same figures as on paper, so that they can be read back
@@ -22,10 +28,14 @@ public final class SheetRecord {
 
   private final Json json;
   private final Sheet sheet;
+  private final Language language;
+  private final StepSentences sentences;
 
   private SheetRecord(Json json, Sheet sheet) {
     this.json = json;
     this.sheet = sheet;
+    this.language = Language.of(sheet.heading());
+    this.sentences = new StepSentences(sheet);
   }
 
   /**
@@ -35,49 +45,70 @@ public final class SheetRecord {
    * @param page where everything stands
    * @param fit how it was made to fit
    */
-  public static byte[] write(Sheet sheet, String paper, Page page, Fit fit) {
-    return Json.lines(json -> new SheetRecord(json, sheet).all(paper, page, fit));
+  public static byte[] write(Sheet sheet, SheetId id, String paper, Page page, Fit fit) {
+    return Json.lines(
+        json -> {
+          SheetRecord record = new SheetRecord(json, sheet);
+          record.all(
+              () -> {
+                json.text("id", id.text());
+                json.text("hash", id.hash());
+                json.text("code", id.code());
+                json.text("paper", paper);
+                json.number("bodyPt", Json.points(fit.bodySize()));
+                json.texts("dropped", fit.dropped());
+              },
+              () -> json.list("boxes", pens(page), pen -> record.box(page, pen)));
+        });
   }
 
-  private void all(String paper, Page page, Fit fit) throws IOException {
+  /** The same without its id and all that depends on the page, its keys sorted, without spaces. */
+  static byte[] canonical(Sheet sheet) {
+    return Canonical.of(Json.lines(json -> new SheetRecord(json, sheet).all(() -> {}, () -> {})));
+  }
+
+  private void all(Json.Piece ofPage, Json.Piece boxes) throws IOException {
     json.object(
         () -> {
           json.number("format", FORMAT);
-          json.object("sheet", () -> sheet(paper, fit));
+          json.object("sheet", () -> sheet(ofPage));
           json.object("vehicle", this::vehicle);
           json.object("people", this::people);
           json.text("bay", sheet.heading().bay());
+          json.text("bayEquipment", sheet.heading().bayEquipment());
+          json.text("notes", sheet.notes());
+          json.texts("works", language.texts(sheet.heading().works()));
+          json.list("sections", sheet.sections(), this::section);
           json.list("steps", sheet.steps(), this::step);
-          json.list("torque", sheet.torque(), line -> new TorqueRecord(json).write(line));
+          json.list("torque", sheet.torque(), line -> new TorqueRecord(json, language).write(line));
           json.list("sockets", sheet.sockets(), this::socket);
           json.list("tools", sheet.tools(), this::tool);
           json.list("parts", sheet.parts(), this::part);
-          json.texts("consumables", sheet.consumables());
+          json.texts("consumables", language.texts(sheet.consumables()));
           json.list("tally", sheet.tally(), this::tally);
           json.list("cautions", sheet.cautions(), this::caution);
           json.list("checks", sheet.checks(), this::check);
           heaviest();
           json.list("supports", sheet.support(), one -> json.object(() -> support(one)));
           json.object("time", this::time);
-          json.texts("evening", sheet.evening());
+          json.texts("evening", language.texts(sheet.evening()));
           json.texts("sources", sheet.sources());
-          json.list("boxes", pens(page), pen -> box(page, pen));
+          boxes.write();
         });
   }
 
-  private void sheet(String paper, Fit fit) throws IOException {
+  private void sheet(Json.Piece ofPage) throws IOException {
     Heading heading = sheet.heading();
     json.text("job", heading.job());
     json.text("date", heading.date());
-    json.text("id", heading.id());
     json.text("revision", heading.revision());
-    json.text("title", heading.title());
+    json.text("title", language.text(heading.title()));
     json.text("shop", heading.shop());
-    json.text("paper", paper);
+    json.text("language", language.tag());
+    json.texts("units", heading.torqueUnits().stream().map(Unit::symbol).toList());
+    json.text("distanceUnit", heading.distance().symbol());
     json.number("pages", 1);
-    json.number("bodyPt", Json.points(fit.bodySize()));
-    json.truth("smallestBoxes", fit.leastPens());
-    json.texts("dropped", fit.dropped());
+    ofPage.write();
   }
 
   private void vehicle() throws IOException {
@@ -95,14 +126,27 @@ public final class SheetRecord {
     json.text("by", heading.by().id());
     json.text("with", heading.with().map(Heading.Person::id));
     json.text("second", heading.second().map(Heading.Person::id));
+    json.list(
+        "named",
+        Stream.of(Optional.of(heading.by()), heading.with(), heading.second())
+            .flatMap(Optional::stream)
+            .toList(),
+        person -> json.object(() -> person(person)));
     json.text("customer", heading.customer());
     json.list("qualified", sheet.qualified(), this::qualified);
+  }
+
+  private void person(Heading.Person person) throws IOException {
+    json.text("person", person.id());
+    json.text("name", person.name());
+    json.text("grade", person.grade().name().toLowerCase(Locale.ROOT));
   }
 
   private void qualified(QualifiedWork work) throws IOException {
     json.object(
         () -> {
           json.text("qualification", work.qualification());
+          json.text("words", language.text(work.words()));
           json.numbers("steps", work.steps());
           json.object("by", () -> holder(work.by()));
           json.numbers("holds", work.holds());
@@ -118,26 +162,43 @@ public final class SheetRecord {
     json.text("until", holder.until());
   }
 
+  private void section(Sheet.Section section) throws IOException {
+    json.object(
+        () -> {
+          json.text("heading", sentences.heading(section));
+          json.numbers("steps", section.steps().stream().map(Sheet.SheetStep::n).toList());
+          if (section.oneSideFirst().isPresent()) {
+            Sheet.Stretch sides = section.oneSideFirst().get();
+            json.numbers("oneSideFirst", List.of(sides.first(), sides.last()));
+          }
+        });
+  }
+
   private void step(Sheet.SheetStep step) throws IOException {
     json.object(
         () -> {
           json.number("n", step.n());
+          json.text("id", step.source().id());
           json.text("phase", step.phase().word());
           json.text("moment", step.moment().word());
           json.text("place", step.places().get(0));
           json.texts("places", step.places());
           json.text("procedure", step.procedure());
-          json.text("text", step.text());
-          json.texts("details", step.details());
+          json.text("text", sentences.text(step.source()));
+          json.texts("details", sentences.details(step));
           json.texts("undo", step.undo());
           json.texts("doUp", step.doUp());
           json.texts("disturb", step.disturb());
-          json.texts("openCircuit", step.circuits());
+          json.texts("openCircuit", step.actions().circuits());
           json.numbers("torque", step.torque());
-          json.texts("cautions", step.cautions());
+          json.texts("cautions", step.letters().all());
           json.numbers("minutes", minutes(step.minutes()));
           json.truth("hold", step.hold());
-          json.texts("entries", step.entries());
+          json.texts("entries", language.texts(step.entries()));
+          json.texts("cautionsAbove", step.letters().above());
+          json.text("because", language.text(step.teaching().because()));
+          json.text("good", language.text(step.teaching().good()));
+          json.texts("ifStuck", language.texts(step.teaching().ifStuck()));
         });
   }
 
@@ -149,22 +210,22 @@ public final class SheetRecord {
   private void socket(Sheet.SocketLine socket) throws IOException {
     json.object(
         () -> {
-          json.text("drive", socket.drive());
-          json.text("head", socket.head());
+          json.text("drive", socket.drive().print());
+          json.text("head", socket.head().print());
           json.number("points", socket.points());
           json.truth("impact", socket.impact());
           json.truth("deep", socket.deep());
           json.number("count", socket.count());
           json.number("firstStep", socket.firstStep());
           json.truth("owned", socket.owned());
-          json.text("insert", socket.insert());
+          json.text("insert", socket.insert().map(Language::insertAndReach));
         });
   }
 
   private void tool(Sheet.ToolLine tool) throws IOException {
     json.object(
         () -> {
-          json.text("name", tool.name());
+          json.text("name", language.text(tool.name()));
           json.truth("special", tool.special());
           json.truth("owned", tool.owned());
           json.truth("ifStuck", tool.ifStuck());
@@ -174,7 +235,7 @@ public final class SheetRecord {
   private void part(Sheet.PartLine part) throws IOException {
     json.object(
         () -> {
-          json.text("part", part.part());
+          json.text("part", language.text(part.part()));
           json.number("count", part.count());
           json.texts("places", part.places());
           json.truth("fastener", part.fastener());
@@ -185,6 +246,8 @@ public final class SheetRecord {
     json.object(
         () -> {
           json.text("item", line.item());
+          json.text("words", language.text(line.words()));
+          json.number("count", line.count());
           json.text("place", line.places().get(0));
           json.texts("places", line.places());
           json.number("off", line.off());
@@ -198,7 +261,12 @@ public final class SheetRecord {
           json.text("letter", caution.letter());
           json.text("signal", caution.signal());
           json.text("hazard", caution.name());
-          json.text("text", caution.command());
+          json.text("text", language.text(caution.command()));
+          json.text("danger", language.text(caution.hazard()));
+          json.text("consequence", language.text(caution.consequence()));
+          json.texts("protect", caution.protect());
+          json.truth("onTop", caution.onTop());
+          json.truth("collapsed", caution.collapsed());
           json.numbers("steps", caution.steps());
           json.truth("wholeJob", caution.wholeJob());
           json.text("source", caution.source());
@@ -211,14 +279,15 @@ public final class SheetRecord {
         () -> {
           json.text("moment", check.moment().word());
           json.text("rule", check.name());
-          json.text("text", check.text());
+          json.text("text", language.text(check.text()));
+          json.text("reason", language.text(check.reason()));
           json.texts("places", check.places());
           json.numbers("because", check.because());
           json.numbers("steps", check.steps());
           json.truth("hold", check.hold());
-          json.text("needs", check.needs());
-          json.text("keepsOpen", check.keepsOpen());
-          json.text("releasedBy", check.releasedBy());
+          json.text("needs", language.text(check.needs()));
+          json.text("keepsOpen", language.text(check.keepsOpen()));
+          json.text("releasedBy", language.text(check.releasedBy()));
           json.text("source", check.source());
         });
   }
@@ -241,7 +310,7 @@ public final class SheetRecord {
     json.quantity("axleLoad", support.load());
     json.quantity("perStand", support.each());
     json.quantity("rated", support.rated());
-    json.texts("points", support.points());
+    json.texts("points", language.texts(support.points()));
   }
 
   private void time() throws IOException {

@@ -2,15 +2,19 @@ package baysheet.record;
 
 import baysheet.sheet.TorqueLine;
 import baysheet.torque.Band;
+import baysheet.torque.Head;
+import baysheet.wording.Language;
 import java.io.IOException;
 import java.util.Locale;
 
 /** Writes one torque line of a record. */
 final class TorqueRecord {
   private final Json json;
+  private final Language language;
 
-  TorqueRecord(Json json) {
+  TorqueRecord(Json json, Language language) {
     this.json = json;
+    this.language = language;
   }
 
   void write(TorqueLine line) throws IOException {
@@ -18,11 +22,12 @@ final class TorqueRecord {
         () -> {
           json.number("n", line.n());
           json.text("fastener", line.fastener());
+          json.text("words", language.text(line.words()));
           json.texts("places", line.places());
           json.number("count", line.count());
           json.text("thread", line.thread());
           json.text("class", line.strength());
-          json.text("head", line.head());
+          json.text("head", line.head().map(Head::print));
           if (line.socket().isPresent()) {
             json.object("socket", () -> socket(line.socket().get()));
           }
@@ -32,9 +37,14 @@ final class TorqueRecord {
           json.list("rounds", line.rounds(), this::round);
           json.truth("checkRound", line.passes().checkRound());
           json.numbers("order", line.order());
-          json.text("threads", line.threads());
+          if (line.drawing().isPresent()) {
+            json.object("drawing", () -> drawing(line.drawing().get()));
+          }
+          json.text("threads", line.threads().word());
           json.text("reuse", reuse(line.reuse()));
-          json.text("lock", line.lock());
+          json.text("lock", line.lock().map(language::lock));
+          json.text("note", language.text(line.note()));
+          json.truth("rideHeight", line.rideHeight());
           json.text("moment", line.rideHeight() ? "ride-height" : line.moment().word());
           json.truth("twoVisits", line.twoVisits());
           json.quantity("recheck", line.recheck());
@@ -46,21 +56,27 @@ final class TorqueRecord {
   }
 
   /** As spec books write it. */
-  private static String reuse(String words) {
-    return switch (words) {
-      case "new" -> "no";
-      case "again" -> "yes";
-      default -> words;
+  private static String reuse(TorqueLine.Reuse reuse) {
+    return switch (reuse) {
+      case NEW -> "no";
+      case AGAIN -> "yes";
+      case NOT_STATED -> "not stated";
     };
   }
 
+  private void drawing(TorqueLine.OrderDrawing drawing) throws IOException {
+    json.text("letter", drawing.letter());
+    json.text("arrangement", drawing.arrangement().name().toLowerCase(Locale.ROOT));
+    json.numbers("rows", drawing.rows());
+  }
+
   private void socket(TorqueLine.SocketNeed socket) throws IOException {
-    json.text("drive", socket.drive());
+    json.text("drive", socket.drive().print());
     json.number("points", socket.points());
     json.truth("impact", socket.impact());
     json.truth("deep", socket.deep());
     json.truth("owned", socket.owned());
-    json.text("insert", socket.insert());
+    json.text("insert", socket.insert().map(Language::insert));
   }
 
   private void stage(TorqueLine.StageLine stage) throws IOException {
@@ -84,6 +100,7 @@ final class TorqueRecord {
     json.text("wrench", torque.wrench());
     json.quantity("setting", torque.setting());
     json.quantity("arrives", torque.arrives());
+    json.truth("insideBand", torque.insideBand());
     json.text("trouble", torque.trouble());
   }
 

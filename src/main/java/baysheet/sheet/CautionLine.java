@@ -1,5 +1,6 @@
 package baysheet.sheet;
 
+import baysheet.books.Catalogue;
 import java.util.List;
 import java.util.Optional;
 
@@ -19,7 +20,7 @@ import java.util.Optional;
 public record CautionLine(
     String letter,
     String name,
-    String signal,
+    Catalogue.Signal signal,
     String command,
     String hazard,
     String consequence,

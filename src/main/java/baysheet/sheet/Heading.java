@@ -1,17 +1,16 @@
 package baysheet.sheet;
 
+import baysheet.books.Glossary;
 import baysheet.books.Shop;
 import baysheet.torque.Quantity;
 import baysheet.torque.Unit;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.UnaryOperator;
 
 /**
  * What identifies the job.
  *
- * @param id job, revision and content hash: {@code 2417-A-7f3c9a}
  * @param bay name and equipment
  * @param torqueUnits the first is printed big, the second small
  */
@@ -20,7 +19,6 @@ public record Heading(
     String job,
     LocalDate date,
     String revision,
-    String id,
     String title,
     Optional<String> customer,
     String book,
@@ -37,6 +35,7 @@ public record Heading(
     List<String> works,
     Shop.Paper paper,
     Shop.Terms terms,
+    Glossary glossary,
     List<Unit> torqueUnits,
     Unit distance) {
   public Heading {
@@ -45,18 +44,13 @@ public record Heading(
     torqueUnits = List.copyOf(torqueUnits);
   }
 
-  /** The same with what is done put in other words. */
-  public Heading titled(UnaryOperator<String> words) {
-    return with(id, paper, words.apply(title), works.stream().map(words).toList());
-  }
-
-  Heading with(String id, Shop.Paper paper, String title, List<String> works) {
+  /** The same for another size of paper. */
+  Heading on(Shop.Paper other) {
     return new Heading(
         shop,
         job,
         date,
         revision,
-        id,
         title,
         customer,
         book,
@@ -71,8 +65,9 @@ public record Heading(
         second,
         state,
         works,
-        paper,
+        other,
         terms,
+        glossary,
         torqueUnits,
         distance);
   }

@@ -4,7 +4,10 @@ import baysheet.books.Moment;
 import baysheet.books.Place;
 import baysheet.books.Shop;
 import baysheet.resolve.ItemAt;
+import baysheet.torque.Drive;
+import baysheet.torque.Head;
 import baysheet.torque.Quantity;
+import baysheet.torque.Reach;
 import baysheet.torque.ThreePoint;
 import java.util.List;
 import java.util.Objects;
@@ -46,11 +49,6 @@ public record Sheet(
     TimeNeeded time,
     Optional<String> notes,
     List<String> sources) {
-  /** At each step that raises a vehicle of which no wheel stays on the floor. */
-  public static final String BOTH_ENDS_UP =
-      "no wheel stays on the floor, so none can be chocked: use a level floor, and let nobody go under"
-          + " the vehicle before all stands are tested";
-
   public Sheet {
     Objects.requireNonNull(heading);
     qualified = List.copyOf(qualified);
@@ -68,23 +66,9 @@ public record Sheet(
     sources = List.copyOf(sources);
   }
 
-  /**
-   * The same sheet with its id: job, revision, and six hexadecimal digits of the SHA-256 of all
-   * that it says, so that two papers with one id say the same.
-   */
-  public Sheet identified() {
-    String hash = Fingerprint.of(RecordText.of(this)).substring(0, 6);
-    return with(
-        heading.with(
-            heading.job() + "-" + heading.revision() + "-" + hash,
-            heading.paper(),
-            heading.title(),
-            heading.works()));
-  }
-
   /** The same sheet for another size of paper; what it says, and so its id, stays. */
   public Sheet on(Shop.Paper paper) {
-    return with(heading.with(heading.id(), paper, heading.title(), heading.works()));
+    return with(heading.on(paper));
   }
 
   private Sheet with(Heading changed) {
@@ -115,24 +99,36 @@ public record Sheet(
   /**
    * Steps under one heading.
    *
-   * @param heading what is printed above them
-   * @param note how steps on both sides are gone through, where they begin
-   * @param named whether the heading names the place
-   * @param places where; two for work that is the same on both sides
+   * @param places where, if the heading names it
+   * @param oneSideFirst the first and last step of a stretch that begins here and is gone through
+   *     on one side before the other
    */
   public record Section(
-      String heading,
-      boolean named,
-      Optional<String> note,
-      Phase phase,
-      Moment moment,
-      List<Place> places,
-      List<SheetStep> steps) {
+      Title title, List<Place> places, Optional<Stretch> oneSideFirst, List<SheetStep> steps) {
     public Section {
       places = List.copyOf(places);
       steps = List.copyOf(steps);
     }
   }
+
+  /** What the steps under a heading have in common. */
+  public enum Title {
+    RAISE,
+    LOWER,
+    BEFORE_LIFTING,
+    REMOVAL,
+    WORK,
+    REFITTING,
+    BEFORE_LOWERING,
+    ON_THE_GROUND,
+    BEFORE_MOVING,
+    ROAD_TEST,
+    HAND_OVER,
+    RE_CHECK
+  }
+
+  /** Numbers of the first and the last of some steps. */
+  public record Stretch(int first, int last) {}
 
   /** What a step is for. */
   public enum Phase {
@@ -162,49 +158,107 @@ public record Sheet(
   /**
    * A numbered line of the sequence.
    *
-   * @param places where; a tick box for each
-   * @param text the sentence
+   * @param procedure whose step it is; the rule's name for a check
    * @param details what belongs to it: counts, treatment, torque line, support points
-   * @param torque numbers of the torque lines it tightens, to the final figure or to snug
-   * @param cautions letters
-   * @param cautionsAbove those of {@code cautions} whose text stands directly above this step
    * @param minutes for all its places together
    * @param hold whether work stops until a second person has looked and initialled
    * @param entries what is written in here by hand, a line for each, once for each place
-   * @param ifStuck ways out, in order
    */
   public record SheetStep(
       int n,
-      Phase phase,
-      Moment moment,
-      List<Place> places,
+      StepSource source,
       String procedure,
-      String text,
-      List<String> details,
+      Where where,
+      Actions actions,
+      List<Detail> details,
+      Letters letters,
+      ThreePoint minutes,
+      boolean hold,
+      List<String> entries,
+      Teaching teaching) {
+    public SheetStep {
+      details = List.copyOf(details);
+      entries = List.copyOf(entries);
+    }
+
+    public Phase phase() {
+      return source.phase();
+    }
+
+    public Moment moment() {
+      return where.moment();
+    }
+
+    /** Where it is done; a tick box for each. */
+    public List<Place> places() {
+      return where.places();
+    }
+
+    public List<ItemAt> undo() {
+      return actions.undo();
+    }
+
+    public List<ItemAt> doUp() {
+      return actions.doUp();
+    }
+
+    public List<ItemAt> disturb() {
+      return actions.disturb();
+    }
+
+    /** Numbers of the torque lines it tightens, to the final figure or to snug. */
+    public List<Integer> torque() {
+      return actions.torque();
+    }
+  }
+
+  /** In which state of the vehicle a step is done, and at which of its places. */
+  public record Where(Moment moment, List<Place> places) {
+    public Where {
+      places = List.copyOf(places);
+    }
+  }
+
+  /**
+   * What a step does to the vehicle.
+   *
+   * @param circuits what it opens
+   * @param torque numbers of the torque lines it tightens
+   */
+  public record Actions(
       List<ItemAt> undo,
       List<ItemAt> doUp,
       List<ItemAt> disturb,
       List<String> circuits,
-      List<Integer> torque,
-      List<String> cautions,
-      List<String> cautionsAbove,
-      ThreePoint minutes,
-      boolean hold,
-      List<String> entries,
-      Optional<String> because,
-      Optional<String> good,
-      List<String> ifStuck) {
-    public SheetStep {
-      places = List.copyOf(places);
-      details = List.copyOf(details);
+      List<Integer> torque) {
+    public Actions {
       undo = List.copyOf(undo);
       doUp = List.copyOf(doUp);
       disturb = List.copyOf(disturb);
       circuits = List.copyOf(circuits);
       torque = List.copyOf(torque);
-      cautions = List.copyOf(cautions);
-      cautionsAbove = List.copyOf(cautionsAbove);
-      entries = List.copyOf(entries);
+    }
+  }
+
+  /**
+   * The letters of a step's cautions.
+   *
+   * @param above those whose text stands directly above the step
+   */
+  public record Letters(List<String> all, List<String> above) {
+    public Letters {
+      all = List.copyOf(all);
+      above = List.copyOf(above);
+    }
+  }
+
+  /**
+   * What whoever learns or is stuck wants to know.
+   *
+   * @param ifStuck ways out, in order
+   */
+  public record Teaching(Optional<String> because, Optional<String> good, List<String> ifStuck) {
+    public Teaching {
       ifStuck = List.copyOf(ifStuck);
     }
   }
@@ -215,15 +269,15 @@ public record Sheet(
    * @param insert what takes the place of a socket
    */
   public record SocketLine(
-      String drive,
-      String head,
+      Drive drive,
+      Head head,
       int points,
       boolean impact,
       boolean deep,
       int count,
       int firstStep,
       boolean owned,
-      Optional<String> insert) {}
+      Optional<Reach> insert) {}
 
   /**
    * A tool, or something else a step or check needs.

@@ -1,17 +1,19 @@
 package baysheet.sheet;
 
+import baysheet.books.Fastener;
 import baysheet.books.Moment;
 import baysheet.books.Place;
 import baysheet.report.ProblemCode;
 import baysheet.torque.Band;
+import baysheet.torque.Drive;
+import baysheet.torque.Head;
 import baysheet.torque.Passes;
 import baysheet.torque.Quantity;
+import baysheet.torque.Reach;
 import baysheet.torque.Treatment;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.UnaryOperator;
-import java.util.stream.Stream;
 
 /**
  * A row of the torque table: one set of fasteners, at one place or at mirrored places.
@@ -26,9 +28,8 @@ import java.util.stream.Stream;
  * @param order positions in the order of tightening; empty for fewer than three or where none is
  *     known
  * @param drawing letter of the drawing that shows the order, where there is one
- * @param threads what is on the thread, in the word of the spec books
- * @param reuse {@code new}, {@code again} or {@code not stated}
- * @param lock how it is secured, in words
+ * @param threads what is on the thread
+ * @param lock how it is secured
  * @param moment when the final torque is given
  * @param twoVisits whether it is only made snug when it goes on
  * @param overridden whether the job replaced the book's value
@@ -42,7 +43,7 @@ public record TorqueLine(
     int count,
     Optional<String> thread,
     Optional<String> strength,
-    Optional<String> head,
+    Optional<Head> head,
     Optional<SocketNeed> socket,
     Kind kind,
     List<StageLine> stages,
@@ -50,9 +51,9 @@ public record TorqueLine(
     List<Round> rounds,
     List<Integer> order,
     Optional<OrderDrawing> drawing,
-    String threads,
-    String reuse,
-    Optional<String> lock,
+    Treatment threads,
+    Reuse reuse,
+    Optional<Fastener.Lock> lock,
     Optional<String> note,
     Moment moment,
     boolean rideHeight,
@@ -63,12 +64,6 @@ public record TorqueLine(
     Optional<String> replaced,
     List<Warning> warnings) {
 
-  // Threads to which nothing is applied.
-  private static final List<String> BARE =
-      Stream.of(Treatment.DRY, Treatment.AS_DELIVERED, Treatment.NOT_STATED)
-          .map(Treatment::word)
-          .toList();
-
   public TorqueLine {
     places = List.copyOf(places);
     stages = List.copyOf(stages);
@@ -77,48 +72,21 @@ public record TorqueLine(
     warnings = List.copyOf(warnings);
   }
 
-  /** The same line with its sentences in other words. */
-  public TorqueLine worded(UnaryOperator<String> change) {
-    return new TorqueLine(
-        n,
-        fastener,
-        change.apply(words),
-        places,
-        count,
-        thread,
-        strength,
-        head,
-        socket,
-        kind,
-        stages,
-        passes,
-        rounds,
-        order,
-        drawing,
-        threads,
-        reuse,
-        lock.map(change),
-        note.map(change),
-        moment,
-        rideHeight,
-        twoVisits,
-        recheck,
-        source,
-        overridden,
-        replaced,
-        warnings);
-  }
-
-  /** What has to be put on the thread; nothing for one that goes on dry or as it comes. */
-  public Optional<String> onThread() {
-    return BARE.contains(threads)
-        ? Optional.empty()
-        : Treatment.parse(threads).found().map(Treatment::print);
+  /** Whether something has to be put on the thread; not on one that goes on dry or as it comes. */
+  public boolean isTreated() {
+    return threads.product().isPresent();
   }
 
   /** Whether somebody else has to look at the figure before it is used. */
   public boolean inDoubt() {
     return warnings.stream().anyMatch(warning -> warning.code() == ProblemCode.DOES_NOT_FIT);
+  }
+
+  /** Whether new fasteners go on. */
+  public enum Reuse {
+    NEW,
+    AGAIN,
+    NOT_STATED
   }
 
   /** Whether there is a figure for it. */
@@ -134,15 +102,15 @@ public record TorqueLine(
   /**
    * The socket for it.
    *
-   * @param insert what takes its place, and how it stands to the wrench
+   * @param insert what takes its place
    */
   public record SocketNeed(
-      String drive,
+      Drive drive,
       int points,
       boolean impact,
       boolean deep,
       boolean owned,
-      Optional<String> insert) {}
+      Optional<Reach> insert) {}
 
   /**
    * One round over the set.

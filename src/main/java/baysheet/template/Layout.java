@@ -4,6 +4,7 @@ import baysheet.box.Form;
 import baysheet.report.Problem;
 import baysheet.report.Problems;
 import baysheet.report.Span;
+import baysheet.wording.SheetText;
 import freemarker.core.LayoutLanguage;
 import freemarker.core.LayoutLanguage.Refusal;
 import freemarker.core.ParseException;

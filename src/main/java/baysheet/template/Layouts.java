@@ -5,6 +5,7 @@ import baysheet.report.Problem;
 import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
 import baysheet.report.Source;
+import baysheet.wording.SheetText;
 import freemarker.template.Configuration;
 import java.io.IOException;
 import java.io.InputStream;

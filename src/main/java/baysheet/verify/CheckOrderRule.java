@@ -12,6 +12,7 @@ import baysheet.resolve.Task;
 import baysheet.resolve.TaskId;
 import baysheet.sheet.CheckLine;
 import baysheet.sheet.Sheet;
+import baysheet.sheet.StepSource;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
@@ -85,7 +86,7 @@ final class CheckOrderRule {
   private List<Sheet.SheetStep> checks(String rule) {
     List<Sheet.SheetStep> checks = new ArrayList<>();
     for (Sheet.SheetStep step : printed.steps()) {
-      if (step.phase() == Sheet.Phase.CHECK && step.procedure().equals(rule)) {
+      if (step.source() instanceof StepSource.Check check && check.rule().equals(rule)) {
         checks.add(step);
       }
     }
@@ -102,7 +103,7 @@ final class CheckOrderRule {
   }
 
   private void says(Sheet.SheetStep check, Catalogue.Rule rule) {
-    if (!check.text().equals(rule.check().value())
+    if (!check.source().equals(new StepSource.Check(rule.name().value(), rule.check().value()))
         || check.hold() != rule.hold()
         || !check.entries().containsAll(asked(rule))) {
       faults.add("step " + check.n() + " does not say what check " + rule.name().value() + " asks");

@@ -12,6 +12,7 @@ import baysheet.resolve.Task;
 import baysheet.sheet.CautionLine;
 import baysheet.sheet.CheckLine;
 import baysheet.sheet.Sheet;
+import baysheet.sheet.StepSource;
 import baysheet.sheet.TorqueLine;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -20,7 +21,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /**
  * Whether everything that follows from what a sheet's steps touch is on it: each caution at each of
@@ -83,7 +83,7 @@ final class ConsequenceCheck {
     if (waived != line.waivedBy().isPresent()) {
       faults.add("caution " + line.name() + " is waived by nobody, or by somebody unsaid");
     }
-    if (!waived && !step.cautions().contains(line.letter())) {
+    if (!waived && !step.letters().all().contains(line.letter())) {
       faults.add("step " + step.n() + " lacks the letter of caution " + line.name());
     }
   }
@@ -91,30 +91,28 @@ final class ConsequenceCheck {
   /** What a step names as its hazard, whichever step then does its work. */
   private void hazards() {
     for (Task task : resolved.tasks().values()) {
-      Stream.of(task.open(), task.work(), task.close())
-          .flatMap(List::stream)
-          .forEach(step -> hazards(task, step));
+      task.open().forEach(step -> hazards(task, Sheet.Phase.OPEN, step));
+      task.work().forEach(step -> hazards(task, Sheet.Phase.WORK, step));
+      task.close().forEach(step -> hazards(task, Sheet.Phase.CLOSE, step));
     }
   }
 
-  private void hazards(Task task, BoundStep bound) {
-    String text = bound.step().text().value();
+  private void hazards(Task task, Sheet.Phase chain, BoundStep bound) {
+    StepSource.WrittenAt at = StepSource.WrittenAt.of(task.procedure(), chain, bound.step());
     for (Located<String> hazard : bound.step().hazards()) {
       Optional<CautionLine> line = printed.caution(hazard.value());
       if (line.isEmpty()) {
-        faults.add("caution " + hazard.value() + " is missing, and \"" + text + "\" names it");
+        faults.add("caution " + hazard.value() + " is missing, and " + at + " names it");
       }
-      List<Sheet.SheetStep> steps =
-          printed.reading(text, task.id()).stream().filter(step -> step.phase().isWork()).toList();
+      List<Sheet.SheetStep> steps = printed.written(at, task.id());
       boolean waived = resolved.job().waive().containsKey(hazard.value());
       line.filter(
               caution ->
                   !waived
                       && !steps.isEmpty()
                       && steps.stream()
-                          .noneMatch(step -> step.cautions().contains(caution.letter())))
-          .ifPresent(
-              caution -> faults.add("\"" + text + "\" lacks the letter of " + hazard.value()));
+                          .noneMatch(step -> step.letters().all().contains(caution.letter())))
+          .ifPresent(caution -> faults.add(at + " lacks the letter of " + hazard.value()));
     }
   }
 
@@ -233,7 +231,7 @@ final class ConsequenceCheck {
   }
 
   private static boolean isGate(Sheet.SheetStep step, Moment moment) {
-    return step.phase() == Sheet.Phase.FINAL && step.torque().isEmpty() && step.moment() == moment;
+    return step.source() instanceof StepSource.Checkpoint && step.moment() == moment;
   }
 
   private boolean holds(List<ItemAt> items) {

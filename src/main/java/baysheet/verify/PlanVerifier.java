@@ -2,18 +2,22 @@ package baysheet.verify;
 
 import baysheet.books.Moment;
 import baysheet.books.Place;
+import baysheet.books.Procedure;
 import baysheet.report.Located;
 import baysheet.resolve.BoundStep;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
 import baysheet.resolve.TaskId;
+import baysheet.sheet.Detail;
 import baysheet.sheet.Sheet;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -165,23 +169,21 @@ public final class PlanVerifier {
 
   /** Whether a step is written for a moment at which everything is closed again. */
   private boolean isAfterAll(Sheet.SheetStep step, Place place) {
-    return moments(step, place).anyMatch(at -> at.compareTo(Moment.ON_THE_GROUND) > 0);
+    return moment(step, place).filter(at -> at.compareTo(Moment.ON_THE_GROUND) > 0).isPresent();
   }
 
   /** Whether a step is written for a moment at which the vehicle stands on its wheels. */
   private boolean isOnItsWheels(Sheet.SheetStep step, Place place) {
-    return moments(step, place)
-        .anyMatch(at -> at == Moment.BEFORE_LIFTING || at == Moment.ON_THE_GROUND);
+    return moment(step, place)
+        .filter(at -> at == Moment.BEFORE_LIFTING || at == Moment.ON_THE_GROUND)
+        .isPresent();
   }
 
-  /** The moments for which the procedure has a step of that text. */
-  private Stream<Moment> moments(Sheet.SheetStep step, Place place) {
-    Task task = task(step, place);
-    return Stream.of(task.open(), task.work(), task.close())
-        .flatMap(List::stream)
-        .filter(written -> written.step().text().value().equals(step.text()))
-        .flatMap(written -> written.step().moment().stream())
-        .map(Located::value);
+  /** The moment that a step has of its own in its procedure. */
+  private Optional<Moment> moment(Sheet.SheetStep step, Place place) {
+    Procedure procedure = task(step, place).procedure();
+    return WrittenSteps.of(step, Map.of(step.procedure(), procedure))
+        .flatMap(written -> written.moment().map(Located::value));
   }
 
   /** A step's moment is the state in which the vehicle is when the sequence comes to it. */
@@ -214,7 +216,7 @@ public final class PlanVerifier {
     return printed.steps().stream()
         .filter(step -> carries(step.undo()))
         .limit(1)
-        .anyMatch(step -> step.details().contains(Sheet.BOTH_ENDS_UP));
+        .anyMatch(step -> step.details().contains(new Detail.BothEndsUp()));
   }
 
   private static boolean isOneEnd(ItemAt one, ItemAt other) {

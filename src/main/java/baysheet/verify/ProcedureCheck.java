@@ -7,14 +7,15 @@ import baysheet.report.Located;
 import baysheet.resolve.BoundStep;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
+import baysheet.resolve.TaskId;
 import baysheet.sheet.Sheet;
+import baysheet.sheet.StepSource;
 import baysheet.sheet.TorqueLine;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * Whether everything that the procedures of a job write is on its sheet: their steps in their
@@ -39,10 +40,10 @@ final class ProcedureCheck {
       complete.chain(task, Sheet.Phase.OPEN, task.open());
       complete.chain(task, Sheet.Phase.WORK, task.work());
       complete.chain(task, Sheet.Phase.CLOSE, task.close());
-      Stream.of(task.open(), task.work())
-          .flatMap(List::stream)
-          .forEach(step -> complete.setRight(task, step));
+      task.open().forEach(step -> complete.setRight(task, Sheet.Phase.OPEN, step));
+      task.work().forEach(step -> complete.setRight(task, Sheet.Phase.WORK, step));
     }
+    printed.steps().forEach(complete::written);
     complete.parts();
     complete.freshFasteners();
     return complete.faults;
@@ -52,7 +53,7 @@ final class ProcedureCheck {
   private void chain(Task task, Sheet.Phase phase, List<BoundStep> steps) {
     int last = 0;
     for (BoundStep step : steps) {
-      Optional<Sheet.SheetStep> found = find(task, phase, step.step().text().value(), last);
+      Optional<Sheet.SheetStep> found = find(task, phase, step, last);
       if (found.isEmpty()) {
         missing(task, step);
         continue;
@@ -70,17 +71,42 @@ final class ProcedureCheck {
     }
   }
 
-  /** The step with this text, behind step {@code last} if there are several. */
-  private Optional<Sheet.SheetStep> find(Task task, Sheet.Phase phase, String text, int last) {
-    List<Sheet.SheetStep> found = all(task, phase, text);
+  /** What the sheet has of a step, behind step {@code last} if there are several. */
+  private Optional<Sheet.SheetStep> find(Task task, Sheet.Phase phase, BoundStep bound, int last) {
+    List<Sheet.SheetStep> found = printed.written(at(task, phase, bound), task.id());
     return found.stream()
         .filter(step -> step.n() > last)
         .findFirst()
         .or(() -> found.stream().findFirst());
   }
 
-  private List<Sheet.SheetStep> all(Task task, Sheet.Phase phase, String text) {
-    return printed.reading(text, task.id()).stream().filter(step -> step.phase() == phase).toList();
+  /** A step that names a place in a procedure is written there, in these words. */
+  private void written(Sheet.SheetStep step) {
+    StepSource source = step.source();
+    boolean holds = true;
+    if (source instanceof StepSource.Written it) {
+      Optional<Step> there = in(step, it.at());
+      holds = there.filter(written -> written.text().value().equals(it.text())).isPresent();
+    } else if (source instanceof StepSource.Back it) {
+      Optional<String> there =
+          in(step, it.of()).flatMap(written -> written.back().map(Located::value));
+      holds = there.filter(it.text()::equals).isPresent();
+    } else if (source instanceof StepSource.PutBack it) {
+      holds = in(step, it.of()).isPresent();
+    }
+    if (!holds) {
+      faults.add("step " + step.n() + " says that it is " + source.id() + ", and is not");
+    }
+  }
+
+  private Optional<Step> in(Sheet.SheetStep step, StepSource.WrittenAt at) {
+    return Optional.ofNullable(
+            resolved.tasks().get(new TaskId(step.procedure(), step.places().get(0))))
+        .flatMap(task -> at.in(task.procedure()));
+  }
+
+  private static StepSource.WrittenAt at(Task task, Sheet.Phase chain, BoundStep bound) {
+    return StepSource.WrittenAt.of(task.procedure(), chain, bound.step());
   }
 
   /** A step may be gone when it only takes off or puts on what others take off or put on. */
@@ -102,11 +128,11 @@ final class ProcedureCheck {
   }
 
   /** What is only disturbed has no item to go back on: its `back` has to be there as a step. */
-  private void setRight(Task task, BoundStep step) {
+  private void setRight(Task task, Sheet.Phase chain, BoundStep step) {
     Optional<String> back = step.step().back().map(Located::value);
     if (back.isPresent()
         && step.undo().isEmpty()
-        && all(task, Sheet.Phase.CLOSE, back.get()).isEmpty()) {
+        && printed.backs(at(task, chain, step), task.id()).isEmpty()) {
       faults.add("\"" + back.get() + "\" of " + task.id() + " is not on the sheet");
     }
   }
@@ -134,7 +160,7 @@ final class ProcedureCheck {
   private void freshFasteners() {
     Map<String, Integer> wanted = new LinkedHashMap<>();
     for (TorqueLine line : sheet.torque()) {
-      if (line.reuse().equals("new")) {
+      if (line.reuse() == TorqueLine.Reuse.NEW) {
         wanted.merge(line.words(), line.count() * line.places().size(), Integer::sum);
       }
     }

@@ -6,6 +6,7 @@ import baysheet.resolve.Bound;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.sheet.Sheet;
+import baysheet.sheet.StepSource;
 import baysheet.sheet.TorqueLine;
 import java.util.List;
 import java.util.Set;
@@ -29,7 +30,7 @@ final class RideHeightCheck {
             .collect(Collectors.toSet());
     List<Integer> tightened =
         indices(printed, step -> step.torque().stream().anyMatch(rideHeight::contains));
-    List<Integer> blocks = indices(printed, step -> step.torque().isEmpty());
+    List<Integer> blocks = indices(printed, step -> step.source() instanceof StepSource.Blocks);
     if (tightened.isEmpty()) {
       return List.of();
     }

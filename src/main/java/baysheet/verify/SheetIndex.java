@@ -3,6 +3,7 @@ package baysheet.verify;
 import baysheet.resolve.TaskId;
 import baysheet.sheet.CautionLine;
 import baysheet.sheet.Sheet;
+import baysheet.sheet.StepSource;
 import baysheet.sheet.TorqueLine;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -16,14 +17,19 @@ import java.util.Optional;
  */
 final class SheetIndex {
   private final List<Sheet.SheetStep> steps;
-  private final Map<String, List<Sheet.SheetStep>> byText = new HashMap<>();
+  private final Map<StepSource.WrittenAt, List<Sheet.SheetStep>> written = new HashMap<>();
+  private final Map<StepSource.WrittenAt, List<Sheet.SheetStep>> backs = new HashMap<>();
   private final Map<Integer, List<Sheet.SheetStep>> byLine = new HashMap<>();
   private final Map<String, CautionLine> cautions = new HashMap<>();
 
   SheetIndex(Sheet sheet) {
     steps = sheet.steps();
     for (Sheet.SheetStep step : steps) {
-      byText.computeIfAbsent(step.text(), key -> new ArrayList<>()).add(step);
+      if (step.source() instanceof StepSource.Written from) {
+        written.computeIfAbsent(from.at(), key -> new ArrayList<>()).add(step);
+      } else if (step.source() instanceof StepSource.Back from) {
+        backs.computeIfAbsent(from.of(), key -> new ArrayList<>()).add(step);
+      }
       for (int line : step.torque()) {
         byLine.computeIfAbsent(line, key -> new ArrayList<>()).add(step);
       }
@@ -36,15 +42,21 @@ final class SheetIndex {
     return steps;
   }
 
-  /** The steps of a task that read so. */
-  List<Sheet.SheetStep> reading(String text, TaskId task) {
-    List<Sheet.SheetStep> found = new ArrayList<>();
-    for (Sheet.SheetStep step : byText.getOrDefault(text, List.of())) {
-      if (step.procedure().equals(task.procedure()) && step.places().contains(task.place())) {
-        found.add(step);
-      }
-    }
-    return found;
+  /** The steps that a task writes there, at its place. */
+  List<Sheet.SheetStep> written(StepSource.WrittenAt at, TaskId task) {
+    return of(written.getOrDefault(at, List.of()), task);
+  }
+
+  /** The steps that put back, in the procedure's own words, what a step of a task took off. */
+  List<Sheet.SheetStep> backs(StepSource.WrittenAt of, TaskId task) {
+    return of(backs.getOrDefault(of, List.of()), task);
+  }
+
+  private static List<Sheet.SheetStep> of(List<Sheet.SheetStep> steps, TaskId task) {
+    return steps.stream()
+        .filter(step -> step.procedure().equals(task.procedure()))
+        .filter(step -> step.places().contains(task.place()))
+        .toList();
   }
 
   /** The steps that name a torque line. */

@@ -5,13 +5,13 @@ import baysheet.books.Fastener;
 import baysheet.books.Procedure;
 import baysheet.report.Located;
 import baysheet.resolve.Bound;
-import baysheet.resolve.BoundStep;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
 import baysheet.resolve.TaskId;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.TorqueLine;
+import baysheet.torque.Drive;
 import baysheet.torque.Wrench;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -20,7 +20,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /**
  * Whether every tool that steps, checks and the torque table ask for is laid out, and none that the
@@ -75,11 +74,8 @@ final class ToolListCheck {
       rule.step().ifPresent(check -> needs(check.uses(), what));
     } else if (step.phase().isWork()) {
       Task task = resolved.tasks().get(new TaskId(step.procedure(), step.places().get(0)));
-      Stream.of(task.open(), task.work(), task.close())
-          .flatMap(List::stream)
-          .map(BoundStep::step)
-          .filter(written -> written.text().value().equals(step.text()))
-          .forEach(written -> needs(written.uses(), what));
+      WrittenSteps.of(step, Map.of(step.procedure(), task.procedure()))
+          .ifPresent(written -> needs(written.uses(), what));
     }
   }
 
@@ -122,7 +118,8 @@ final class ToolListCheck {
         .map(
             reach ->
                 "%s %s, reach %s"
-                    .formatted(reach.tool().print(), line.head().get(), reach.length().print()))
+                    .formatted(
+                        reach.tool().print(), line.head().get().print(), reach.length().print()))
         .map(ToolListCheck::typed);
   }
 
@@ -131,17 +128,16 @@ final class ToolListCheck {
    * these by an adapter that is.
    */
   private void joined(TorqueLine line, String wrench) {
-    Optional<String> square =
+    Optional<Drive> square =
         resolved.shop().crib().wrenches().stream()
             .map(Located::value)
             .filter(known -> known.name().equals(wrench))
             .map(Wrench::drive)
-            .map(drive -> drive.print())
             .findFirst();
     if (square.isEmpty() || line.socket().isEmpty()) {
       return;
     }
-    Set<String> squares = new HashSet<>(Set.of(line.socket().get().drive()));
+    Set<Drive> squares = new HashSet<>(Set.of(line.socket().get().drive()));
     sheet.sockets().stream()
         .filter(socket -> line.head().equals(Optional.of(socket.head())))
         .filter(socket -> socket.insert().isPresent() == line.socket().get().insert().isPresent())
@@ -149,7 +145,8 @@ final class ToolListCheck {
     boolean goesOn =
         squares.contains(square.get())
             || squares.stream()
-                .map(to -> tools.get(typed("adapter " + square.get() + " to " + to)))
+                .map(
+                    to -> tools.get(typed("adapter " + square.get().print() + " to " + to.print())))
                 .anyMatch(adapter -> adapter != null && !adapter.ifStuck());
     if (!goesOn) {
       faults.add("torque line " + line.n() + ": no socket laid out goes on wrench " + wrench);

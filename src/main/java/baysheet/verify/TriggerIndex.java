@@ -13,6 +13,7 @@ import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
 import baysheet.resolve.TaskId;
 import baysheet.sheet.Sheet;
+import baysheet.sheet.StepSource;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumMap;
@@ -62,7 +63,7 @@ final class TriggerIndex {
         Names names = names(step);
         done.add(new Done(step, names));
         all.add(names);
-      } else if (isOnBlocks(step)) {
+      } else if (step.source() instanceof StepSource.Blocks) {
         Names names = onBlocks();
         done.add(new Done(step, names));
         all.add(names);
@@ -113,13 +114,6 @@ final class TriggerIndex {
     }
   }
 
-  /** The planner's own steps on the ground tighten, or put the vehicle on blocks and off them. */
-  private static boolean isOnBlocks(Sheet.SheetStep step) {
-    return step.phase() == Sheet.Phase.FINAL
-        && step.moment() == Moment.ON_THE_GROUND
-        && step.torque().isEmpty();
-  }
-
   private static Names onBlocks() {
     Names names = Names.nothing();
     names.add(Condition.USES, List.of("solid wheel blocks", "wheel chocks"));
@@ -129,7 +123,7 @@ final class TriggerIndex {
   }
 
   private Names names(Sheet.SheetStep step) {
-    List<Step> written = WrittenSteps.of(step, procedures);
+    List<Step> written = WrittenSteps.of(step, procedures).stream().toList();
     Names names = Names.nothing();
     names.add(Condition.UNDO, items(step.undo()));
     names.add(Condition.DO_UP, items(step.doUp()));
@@ -138,7 +132,7 @@ final class TriggerIndex {
     names.add(Condition.KIND, kinds(step.disturb()));
     names.add(Condition.DO_UP_KIND, kinds(step.doUp()));
     names.add(Condition.RENEW_KIND, kinds(renewed(step.doUp())));
-    names.add(Condition.CIRCUIT, step.circuits());
+    names.add(Condition.CIRCUIT, step.actions().circuits());
     names.add(Condition.APPLY, products(written));
     names.add(Condition.USES, tools(written));
     names.add(Condition.MEASURE, measured(written));

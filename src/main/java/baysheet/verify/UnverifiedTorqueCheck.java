@@ -6,6 +6,7 @@ import baysheet.resolve.Bound;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.sheet.Sheet;
+import baysheet.sheet.StepSource;
 import baysheet.sheet.TorqueLine;
 import baysheet.torque.Quantity;
 import java.util.ArrayList;
@@ -64,7 +65,7 @@ final class UnverifiedTorqueCheck {
   private static boolean leadsToIt(Sheet sheet) {
     for (Sheet.SheetStep step : sheet.steps()) {
       boolean opens = !step.undo().isEmpty();
-      boolean gate = step.phase() == Sheet.Phase.FINAL && step.torque().isEmpty();
+      boolean gate = step.source() instanceof StepSource.Checkpoint;
       if (opens || gate) {
         return gate;
       }

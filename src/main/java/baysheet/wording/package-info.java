@@ -1,6 +1,6 @@
 /**
- * The words of a finished sheet in the terms that the shop uses.
+ * The words of a sheet, in British and in American English.
  *
- * <p>May import: books, sheet.
+ * <p>May import: report, torque, books, resolve, sheet.
  */
 package baysheet.wording;

@@ -129,7 +129,8 @@ final class FileSentences {
             at,
             "the text ends before this #, because it starts a comment in YAML")
         .expecting(
-            "quotes around a text that contains #; or, for a comment, two spaces before # and one after it");
+            "quotes around a text that contains #; or, for a comment, two spaces before # and one"
+                + " after it");
   }
 
   static Problem alias(Span at) {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import baysheet.sheet.CheckLine;
 import baysheet.sheet.Sheet;
+import baysheet.wording.Printed;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -44,7 +45,7 @@ class AbsentOnTheSheetTest {
     // Both directions: the screw is taken out in the disc's step, and put in with it.
     List<String> said =
         steps(made).stream()
-            .flatMap(step -> step.details().stream())
+            .flatMap(step -> Printed.details(made.sheet(), step).stream())
             .filter(detail -> detail.equals("this vehicle has no disc locating screw"))
             .toList();
     assertFalse(said.isEmpty());

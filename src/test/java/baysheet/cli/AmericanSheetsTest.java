@@ -12,6 +12,7 @@ import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
 import baysheet.sheet.CheckLine;
 import baysheet.sheet.Sheet;
+import baysheet.wording.Samples;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -100,12 +101,11 @@ class AmericanSheetsTest {
             .map(item -> ((Item.Glyphs) item).text())
             .collect(Collectors.joining(" "));
     String more =
-        made.sheet().steps().stream()
+        Samples.text(made.sheet()).sections().stream()
+            .flatMap(section -> section.steps().stream())
             .flatMap(
                 step ->
-                    Stream.of(
-                        step.because().stream(), step.good().stream(), step.ifStuck().stream()))
-            .flatMap(it -> it)
+                    Stream.concat(Stream.of(step.because(), step.good()), step.ifStuck().stream()))
             .collect(Collectors.joining(" "));
     String noted = made.sheet().notes().orElse("");
     return plain(page + " " + more).replace(plain(noted), "");
@@ -143,7 +143,7 @@ class AmericanSheetsTest {
     String terms = "terms: {wheel: hoop, bolt: pin}\n";
     CopyOfTheDemo same =
         CopyOfTheDemo.in(folder.resolve("same")).with("catalogue/terms.yaml", terms);
-    assertEquals(british.get("2405").sheet(), same.made("2405").sheet());
+    assertEquals(text(british.get("2405")), text(same.made("2405")));
     CopyOfTheDemo other =
         CopyOfTheDemo.in(folder.resolve("other"))
             .replacing(SHOP, "terms: british", "terms: american")

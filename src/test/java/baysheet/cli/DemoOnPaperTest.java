@@ -11,6 +11,7 @@ import baysheet.sheet.CautionLine;
 import baysheet.sheet.CheckLine;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.TorqueLine;
+import baysheet.wording.Printed;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -48,7 +49,8 @@ class DemoOnPaperTest {
             .findFirst()
             .orElseThrow();
     assertEquals(TorqueLine.Kind.SNUG, nut.kind());
-    assertTrue(drums.sockets().stream().anyMatch(it -> it.head().equals("hex\u00a013\u00a0mm")));
+    assertTrue(
+        drums.sockets().stream().anyMatch(it -> it.head().print().equals("hex\u00a013\u00a0mm")));
     int setting = first(drums, step -> step.torque().contains(nut.n()));
     assertTrue(setting > last(drums, step -> step.procedure().equals("drums-and-shoes")));
   }
@@ -56,13 +58,13 @@ class DemoOnPaperTest {
   @Test
   void dustIsWarnedOfAtTheFirstStepThatLetsItOut() {
     for (String job : List.of("2401", "2408")) {
-      lettered(job, "brake-dust", step -> step.text().startsWith("Hold each guide pin"));
+      lettered(job, "brake-dust", step -> Printed.text(step).startsWith("Hold each guide pin"));
     }
   }
 
   @Test
   void aLongPullIsWarnedOfWhenTheDriveNutGoesOnToo() {
-    lettered("2403", "break-loose", step -> step.text().startsWith("Bar on;"));
+    lettered("2403", "break-loose", step -> Printed.text(step).startsWith("Bar on;"));
   }
 
   @Test
@@ -135,7 +137,7 @@ class DemoOnPaperTest {
               .filter(it -> it.insert().isPresent())
               .findFirst()
               .orElseThrow();
-      assertEquals("1/2\u00a0in", crowFoot.drive(), job);
+      assertEquals("1/2\u00a0in", crowFoot.drive().print(), job);
       assertFalse(tools(job).contains("adapter 3/8 in to 1/2 in"), job);
     }
   }
@@ -168,7 +170,7 @@ class DemoOnPaperTest {
     List<String> ways =
         sheet("2403").steps().stream()
             .filter(step -> step.undo().toString().contains("drive-nut"))
-            .flatMap(step -> step.ifStuck().stream())
+            .flatMap(step -> step.teaching().ifStuck().stream())
             .toList();
     assertFalse(ways.isEmpty());
     assertTrue(ways.stream().noneMatch(way -> way.contains("ower the")), ways.toString());
@@ -179,9 +181,9 @@ class DemoOnPaperTest {
     Sheet drums = sheet("2411");
     int slack = first(drums, step -> step.undo().toString().contains("cable-adjuster-nut"));
     assertTrue(slack < first(drums, step -> step.undo().toString().contains("brake-shoes")));
-    int pumped = first(drums, step -> step.text().contains("pump the pedal"));
+    int pumped = first(drums, step -> Printed.text(step).contains("pump the pedal"));
     assertTrue(pumped > last(drums, step -> step.doUp().toString().contains("brake-drum")));
-    assertEquals(pumped, last(drums, step -> step.text().contains("set the cable nut")));
+    assertEquals(pumped, last(drums, step -> Printed.text(step).contains("set the cable nut")));
   }
 
   /** The wheel hides them, and the work on 2401 is an apprentice's. */
@@ -215,7 +217,7 @@ class DemoOnPaperTest {
     for (String job : List.of("2402", "2405")) {
       String text =
           sheet(job).steps().stream()
-              .map(Sheet.SheetStep::text)
+              .map(Printed::text)
               .filter(it -> it.startsWith("Jack each axle (") && it.contains("blocks under"))
               .findFirst()
               .orElseThrow();
@@ -228,11 +230,11 @@ class DemoOnPaperTest {
     for (String job : List.of("2404", "2412", "2413")) {
       Sheet.Section raise =
           sheet(job).sections().stream()
-              .filter(section -> section.heading().equals("Raise"))
+              .filter(section -> section.title() == Sheet.Title.RAISE)
               .findFirst()
               .orElseThrow();
       assertEquals(2, raise.steps().size(), job);
-      assertTrue(raise.steps().get(1).text().startsWith("Push hard"), job);
+      assertTrue(Printed.text(raise.steps().get(1)).startsWith("Push hard"), job);
     }
   }
 
@@ -247,7 +249,8 @@ class DemoOnPaperTest {
                     .filter(step -> step.procedure().equals(check))
                     .anyMatch(
                         step ->
-                            step.details().stream().anyMatch(sheet(job).consumables()::contains)),
+                            Printed.details(sheet(job), step).stream()
+                                .anyMatch(sheet(job).consumables()::contains)),
                 job));
   }
 
@@ -276,7 +279,7 @@ class DemoOnPaperTest {
     List<Sheet.SheetStep> steps =
         sheet.steps().stream().filter(it -> it.phase() != Sheet.Phase.FINAL).filter(which).toList();
     assertFalse(steps.isEmpty());
-    steps.forEach(it -> assertTrue(it.cautions().contains(letter), job + " step " + it.n()));
+    steps.forEach(it -> assertTrue(it.letters().all().contains(letter), job + " step " + it.n()));
   }
 
   private static CautionLine caution(Sheet sheet, String name) {

@@ -13,7 +13,7 @@ import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
 import baysheet.sheet.Sheet;
 import baysheet.template.Layouts;
-import baysheet.template.SheetText;
+import baysheet.wording.Samples;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -75,7 +75,7 @@ final class DemoSheets {
               .resolve(job, folder, problems)
               .flatMap(resolved -> Planner.plan(resolved, problems))
               .orElseThrow();
-      forms.add(layouts.fill("bay-sheet", SheetText.of(sheet), problems).orElseThrow());
+      forms.add(layouts.fill("bay-sheet", Samples.text(sheet), problems).orElseThrow());
     }
     return forms;
   }

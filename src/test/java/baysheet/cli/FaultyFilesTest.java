@@ -189,7 +189,8 @@ class FaultyFilesTest {
   @CsvSource({
     "vehicles/hollin-wren-van-2016.yaml, wheel-nut:, wheel-nutt:, 9:5, missing-key",
     "vehicles/hollin-wren-2014.yaml, 'traits: [', 'traits: [abss, ', 7:10, unknown-trait",
-    "vehicles/hollin-wren-2014.yaml, 'traits: [', 'checked: {by: T11, on: 2026-01-02}\ntraits: [', 7:15, unknown-person",
+    "vehicles/hollin-wren-2014.yaml, 'traits: [', 'checked: {by: T11, on: 2026-01-02}\n"
+        + "traits: [', 7:15, unknown-person",
   })
   void whatIsWrongInABookThatAJobUsesKeepsItsSheet(
       String file, String what, String with, String at, String code) {

@@ -156,7 +156,7 @@ final class MutatedShop {
     outcomes.forEach(outcome -> problems.addAll(outcome.problems()));
     Optional<MadeSheet> made = outcomes.stream().flatMap(it -> it.made().stream()).findFirst();
     return new Result(
-        made.map(it -> it.sheet().heading().id()),
+        made.map(it -> it.id().text()),
         made.map(it -> it.sheet().toString()).orElse(""),
         made.map(it -> it.sheet().torque()).orElse(List.of()),
         made.stream()

@@ -15,6 +15,7 @@ import baysheet.sheet.CautionLine;
 import baysheet.sheet.CheckLine;
 import baysheet.sheet.Sheet;
 import baysheet.template.Layouts;
+import baysheet.wording.Printed;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -203,7 +204,7 @@ class OtherNamesTest {
     sheet.sections().stream()
         .flatMap(section -> section.steps().stream())
         .filter(step -> step.phase() == Sheet.Phase.CHECK || step.hold())
-        .forEach(step -> said.add("step " + step.text() + (step.hold() ? " hold" : "")));
+        .forEach(step -> said.add("step " + Printed.text(step) + (step.hold() ? " hold" : "")));
     sheet.evening().forEach(line -> said.add("evening " + line));
     said.sort(String::compareTo);
     assertFalse(said.isEmpty());

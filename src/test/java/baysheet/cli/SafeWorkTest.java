@@ -21,7 +21,9 @@ import baysheet.resolve.ShopTexts;
 import baysheet.sheet.CautionLine;
 import baysheet.sheet.CheckLine;
 import baysheet.sheet.Sheet;
-import baysheet.template.SheetText;
+import baysheet.wording.Printed;
+import baysheet.wording.Samples;
+import baysheet.wording.SheetText;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -214,8 +216,9 @@ class SafeWorkTest {
   void serviceModeEndsOnlyOnTheGround() {
     Sheet sheet = sheet("merrowby-sprat-2022", "1", "rear-discs-electric at rear");
     sheet.steps().stream()
-        .filter(it -> it.text().toLowerCase(java.util.Locale.ROOT).contains("end the service"))
-        .forEach(it -> assertTrue(it.moment().compareTo(Moment.ON_THE_GROUND) >= 0, it.text()));
+        .filter(
+            it -> Printed.text(it).toLowerCase(java.util.Locale.ROOT).contains("end the service"))
+        .forEach(it -> assertTrue(it.moment().compareTo(Moment.ON_THE_GROUND) >= 0, it.toString()));
     List<String> checks = sheet.checks().stream().map(CheckLine::name).toList();
     assertTrue(
         checks.indexOf("pedal-firm") < checks.indexOf("electric-parking-brake-back"),
@@ -267,15 +270,15 @@ class SafeWorkTest {
             .findFirst()
             .orElseThrow();
     List<Sheet.SheetStep> jacking =
-        sheet.steps().stream().filter(it -> it.text().startsWith("Jack the arm")).toList();
+        sheet.steps().stream().filter(it -> Printed.text(it).startsWith("Jack the arm")).toList();
     assertFalse(jacking.isEmpty());
-    jacking.forEach(it -> assertTrue(it.cautions().contains(caution.letter()), it.text()));
+    jacking.forEach(it -> assertTrue(it.letters().all().contains(caution.letter()), it.toString()));
   }
 
   /** 2412 is on a lift; only its last part is on blocks. */
   @Test
   void theCautionAboutStandsHoldsFromTheStepAtWhichTheyAreUsed() {
-    SheetText text = SheetText.of(sheet(SHOP, "2026-03-03/2412.yaml"));
+    SheetText text = Samples.text(sheet(SHOP, "2026-03-03/2412.yaml"));
     SheetText.CautionText stands =
         text.cautions().stream()
             .filter(it -> it.command().contains("stands"))
@@ -290,7 +293,7 @@ class SafeWorkTest {
             .orElseThrow();
     assertEquals(first.n(), String.valueOf(from));
     assertTrue(first.letters().contains(stands.letter()), first.letters());
-    SheetText onStands = SheetText.of(sheet(SHOP, "2026-03-02/2402.yaml"));
+    SheetText onStands = Samples.text(sheet(SHOP, "2026-03-02/2402.yaml"));
     assertTrue(
         onStands.cautions().stream().anyMatch(it -> it.from().equals("from step\u00a03")),
         onStands.cautions().toString());
@@ -320,7 +323,7 @@ class SafeWorkTest {
   void aCautionInTheSharedLineKeepsItsWordAndItsConsequence() {
     int cautions = 0;
     for (String job : SHOP.jobs()) {
-      for (SheetText.CautionText it : SheetText.of(sheet(SHOP, job)).also()) {
+      for (SheetText.CautionText it : Samples.text(sheet(SHOP, job)).also()) {
         assertEquals(it.signal().equals("NOTICE"), it.why().isEmpty(), job + " " + it);
         cautions += it.signal().equals("CAUTION") ? 1 : 0;
       }
@@ -331,7 +334,7 @@ class SafeWorkTest {
   @Test
   void aStepBeforeLiftingSaysWhere() {
     SheetText.SectionText early =
-        SheetText.of(sheet(SHOP, "2026-03-03/2412.yaml")).sections().get(0);
+        Samples.text(sheet(SHOP, "2026-03-03/2412.yaml")).sections().get(0);
     assertEquals("Before lifting", early.heading());
     assertEquals("Rear left", early.steps().get(0).place());
   }
@@ -340,10 +343,10 @@ class SafeWorkTest {
   void leftAndRightPiecesAreToldApart() {
     Sheet both =
         sheet("larkfell-pipit-2015", "1", "[lower-arm at front-left, damper at rear-right]");
-    SheetText text = SheetText.of(both);
+    SheetText text = Samples.text(both);
     assertTrue(
         text.parts().stream()
-            .anyMatch(it -> it.part().startsWith("lower arm") && it.places().equals("front left")),
+            .anyMatch(it -> it.part().startsWith("lower arm") && it.label().equals("front left")),
         text.parts().toString());
     assertTrue(
         text.tally().lines().stream()
@@ -359,7 +362,7 @@ class SafeWorkTest {
     ShopTexts shop =
         job("larkfell-pipit-2015", "1", "anti-roll-bar-link at front")
             .replacing("2026-03-02/7.yaml", "by: T1", "by: T1\nstate: [badly-rusted]");
-    assertEquals("badly rusted", SheetText.of(sheet(shop, "2026-03-02/7.yaml")).head().state());
+    assertEquals("badly rusted", Samples.text(sheet(shop, "2026-03-02/7.yaml")).head().state());
   }
 
   /** The first step of a procedure, or of a check. */

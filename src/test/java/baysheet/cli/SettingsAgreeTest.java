@@ -6,8 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import baysheet.books.ShopFolder;
 import baysheet.report.Problems;
 import baysheet.template.Layouts;
-import baysheet.template.SheetText;
-import baysheet.template.TorqueTableText.TorqueLineText;
+import baysheet.wording.Samples;
+import baysheet.wording.TorqueTableText.TorqueLineText;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.nio.charset.StandardCharsets;
@@ -69,7 +69,7 @@ class SettingsAgreeTest {
     Problems problems = new Problems();
     ShopFolder shop = folders.read(garage.root, problems).orElseThrow();
     MadeSheet made = maker.make(garage.job("501"), shop, problems).orElseThrow();
-    return SheetText.of(made.sheet()).torque().blocks().stream()
+    return Samples.text(made.sheet()).torque().blocks().stream()
         .flatMap(block -> block.lines().stream())
         .toList();
   }

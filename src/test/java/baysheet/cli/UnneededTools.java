@@ -52,8 +52,8 @@ final class UnneededTools {
   boolean isSocketNotTaken(WrittenFact fact) {
     return before.result().torque().stream()
         .filter(line -> line.socket().isPresent())
-        .filter(line -> line.socket().orElseThrow().drive().equals(value(fact, "drive")))
-        .noneMatch(line -> holds(fact, line.head().orElse("")));
+        .filter(line -> line.socket().orElseThrow().drive().print().equals(value(fact, "drive")))
+        .noneMatch(line -> holds(fact, line.head().map(Head::print).orElse("")));
   }
 
   /** Whether the socket, or the size that alone was changed, is for this head. */

@@ -13,6 +13,7 @@ import baysheet.resolve.Task;
 import baysheet.resolve.TaskId;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.TorqueLine;
+import baysheet.wording.Printed;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -111,7 +112,7 @@ class AnyShopTest {
     ShopTexts shop = RandomShops.sound(2044011040229075659L);
     Sheet sheet = plan(shop, new Problems()).orElseThrow();
     List<Sheet.SheetStep> closing =
-        sheet.steps().stream().filter(step -> step.text().startsWith("Close 5")).toList();
+        sheet.steps().stream().filter(step -> Printed.text(step).startsWith("Close 5")).toList();
     assertEquals(
         List.of(List.of(Place.RIGHT), List.of(Place.LEFT)),
         closing.stream().map(Sheet.SheetStep::places).toList());
@@ -181,7 +182,7 @@ class AnyShopTest {
     String first = task.open().get(0).step().text().value();
     long opened =
         sheet.steps().stream()
-            .filter(step -> step.phase() == Sheet.Phase.OPEN && step.text().equals(first))
+            .filter(step -> step.phase() == Sheet.Phase.OPEN && Printed.text(step).equals(first))
             .filter(step -> step.procedure().equals(task.id().procedure()))
             .filter(step -> step.places().contains(task.id().place()))
             .count();

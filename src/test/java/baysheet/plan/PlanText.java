@@ -4,6 +4,8 @@ import baysheet.sheet.CautionLine;
 import baysheet.sheet.CheckLine;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.TorqueLine;
+import baysheet.torque.Head;
+import baysheet.wording.Printed;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -35,18 +37,19 @@ public final class PlanText {
   public static String sequence(Sheet sheet) {
     StringBuilder text = new StringBuilder();
     for (Sheet.Section section : sheet.sections()) {
-      text.append("== ").append(section.heading()).append('\n');
-      section.steps().forEach(step -> text.append(step(step)).append('\n'));
+      text.append("== ").append(Printed.heading(sheet, section)).append('\n');
+      section.steps().forEach(step -> text.append(step(sheet, step)).append('\n'));
     }
     return text.toString();
   }
 
-  private static String step(Sheet.SheetStep step) {
+  private static String step(Sheet sheet, Sheet.SheetStep step) {
     StringBuilder line = new StringBuilder();
-    line.append(String.format(Locale.ROOT, "%2d %s: %s", step.n(), places(step), step.text()));
-    step.details().forEach(detail -> line.append(" | ").append(detail));
-    if (!step.cautions().isEmpty()) {
-      line.append(" {").append(String.join("", step.cautions())).append('}');
+    line.append(
+        String.format(Locale.ROOT, "%2d %s: %s", step.n(), places(step), Printed.text(step)));
+    Printed.details(sheet, step).forEach(detail -> line.append(" | ").append(detail));
+    if (!step.letters().all().isEmpty()) {
+      line.append(" {").append(String.join("", step.letters().all())).append('}');
     }
     return line + (step.hold() ? " HOLD" : "");
   }
@@ -63,12 +66,12 @@ public final class PlanText {
             line.fastener(),
             line.places(),
             line.count(),
-            line.head().orElse("-"),
+            line.head().map(Head::print).orElse("-"),
             line.kind(),
             stages,
             line.moment(),
             line.twoVisits() ? "two visits" : "",
-            line.reuse(),
+            line.reuse().name().toLowerCase(Locale.ROOT).replace('_', ' '),
             line.warnings());
   }
 

@@ -7,6 +7,7 @@ import baysheet.report.Problems;
 import baysheet.resolve.ShopTexts;
 import baysheet.sheet.Sheet;
 import baysheet.verify.PlanVerifier;
+import baysheet.wording.Printed;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -55,7 +56,12 @@ public record SmallShop(ShopTexts texts) {
         .with("catalogue/own.yaml", ITEMS)
         .with(
             "vehicles/any.yaml",
-            "vehicle: any\nname: Any\nsource: Any sheet\nkerb-mass: 1500 kg\nfront-share: 55 %\nfasteners: {}\n")
+            "vehicle: any\n"
+                + "name: Any\n"
+                + "source: Any sheet\n"
+                + "kerb-mass: 1500 kg\n"
+                + "front-share: 55 %\n"
+                + "fasteners: {}\n")
         .procedure("hoisted", "at: vehicle\nserves: raise\nneeds: lift", "Hoist it", "feet")
         .procedure("jacked", "at: axle\nserves: raise\nneeds: jack", "Jack it up", "feet")
         .procedure("roller-off", "at: wheel\nbehind: [raise]", "Roller off", "roller");
@@ -115,7 +121,7 @@ public record SmallShop(ShopTexts texts) {
   public List<String> steps() {
     List<String> steps = new ArrayList<>();
     for (Sheet.SheetStep step : sheet().steps()) {
-      steps.add(step.text() + " " + step.places());
+      steps.add(Printed.text(step) + " " + step.places());
     }
     return steps;
   }

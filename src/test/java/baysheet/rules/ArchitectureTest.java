@@ -38,7 +38,7 @@ class ArchitectureTest {
               Map.entry("resolve", List.of("report", "torque", "books")),
               Map.entry("sheet", List.of("report", "torque", "books", "resolve")),
               Map.entry("verify", List.of("report", "torque", "books", "resolve", "sheet")),
-              Map.entry("wording", List.of("books", "sheet")),
+              Map.entry("wording", List.of("report", "torque", "books", "resolve", "sheet")),
               Map.entry(
                   "plan",
                   List.of(
@@ -48,7 +48,6 @@ class ArchitectureTest {
                       "resolve",
                       "sheet",
                       "verify",
-                      "wording",
                       "plan.graph",
                       "plan.content")),
               Map.entry("plan.graph", List.of("report", "torque", "books", "resolve", "sheet")),
@@ -56,9 +55,10 @@ class ArchitectureTest {
                   "plan.content",
                   List.of("report", "torque", "books", "resolve", "sheet", "plan.graph")),
               Map.entry("box", List.of("report")),
-              Map.entry("template", List.of("report", "torque", "books", "sheet", "box")),
+              Map.entry("template", List.of("report", "wording", "box")),
               Map.entry("layout", List.of("report", "box")),
-              Map.entry("record", List.of("report", "torque", "books", "sheet", "layout")),
+              Map.entry(
+                  "record", List.of("report", "torque", "books", "sheet", "wording", "layout")),
               Map.entry("pdf", List.of("report", "layout")),
               Map.entry("ledger", List.of("report", "torque", "books", "record")),
               Map.entry("cli", EVERYTHING)));

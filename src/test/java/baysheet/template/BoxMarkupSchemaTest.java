@@ -8,6 +8,7 @@ import baysheet.box.Form;
 import baysheet.report.Problems;
 import baysheet.report.Source;
 import baysheet.sheet.Sheet;
+import baysheet.wording.Samples;
 import java.io.IOException;
 import java.io.StringReader;
 import java.util.List;
@@ -36,7 +37,7 @@ class BoxMarkupSchemaTest {
   void shippedLayoutIsValidForEverySheet(Sheet sheet) throws Exception {
     Problems problems = new Problems();
     String filled =
-        Layouts.builtIn().write("bay-sheet", SheetText.of(sheet), problems).orElseThrow();
+        Layouts.builtIn().write("bay-sheet", Samples.text(sheet), problems).orElseThrow();
     validate(filled);
     assertEquals(List.of(), problems.all());
   }
@@ -46,10 +47,13 @@ class BoxMarkupSchemaTest {
       strings = {
         "<text style='body' align='decimal'>a <b>b <run group='g'>c</run></b></text>",
         "<row gap='1mm'><cell width='2*' vertical='baseline'/><cell width='natural'/></row>",
-        "<column keep='yes' gap='0.5em'><rule/><rule thickness='0.4pt'/><space height='0mm'/></column>",
+        "<column keep='yes' gap='0.5em'><rule/><rule thickness='0.4pt'/><space"
+            + " height='0mm'/></column>",
         "<columns count='3' between='4mm'><held><text>h</text></held><text>t</text></columns>",
-        "<table title='t' padding='1pt' between='2mm'><col width='3mm'/><headings><td/></headings><line heavy='no'><td/></line></table>",
-        "<items label='5mm' between='1pt'><entry><text>1</text><text>a</text><text>b</text></entry></items>",
+        "<table title='t' padding='1pt' between='2mm'><col"
+            + " width='3mm'/><headings><td/></headings><line heavy='no'><td/></line></table>",
+        "<items label='5mm'"
+            + " between='1pt'><entry><text>1</text><text>a</text><text>b</text></entry></items>",
         "<frame border='1pt' padding='1mm'><field name='f' kind='tick' says='s'/></frame>",
         "<field name='f' kind='square' pen='tick' says='s'/>",
         "<drawing width='20mm' says='s'><line x1='0' y1='0' x2='9' y2='9'/>"

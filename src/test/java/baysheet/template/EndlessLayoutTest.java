@@ -8,6 +8,7 @@ import baysheet.box.Form;
 import baysheet.report.Problem;
 import baysheet.report.Problems;
 import baysheet.report.Source;
+import baysheet.wording.Samples;
 import java.time.Duration;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -48,7 +49,8 @@ class EndlessLayoutTest {
         "<#assign s = 'abc'><#list 1..99 as i><#assign s = [s, s]?join(s)></#list>${s?length}",
         "<#assign a = ['abc']><#list 1..99 as i><#assign a = [a[0] + a[0]]></#list>${a[0]?length}",
         "<#macro d s><@d s + s/></#macro><@d 'abc'/>",
-        "<#function d s n><#return (n == 0)?then(s?length, d(s + s, n - 1))></#function>${d('a', 50)}",
+        "<#function d s n><#return (n == 0)?then(s?length, d(s + s, n - 1))></#function>${d('a',"
+            + " 50)}",
         "<#function d s><#return s + s></#function>"
             + "${d(d(d(d(d(d(d(d(d(d(d(d(d(d(d(d(d(d(d(d('abc'))))))))))))))))))))?length}",
         "${''?left_pad(2000000000)}",
@@ -66,7 +68,8 @@ class EndlessLayoutTest {
         "<#macro a><@b/></#macro><#macro b><@a/></#macro><@a/>",
         "<#macro a><#list 1..999 as i><#nested/></#list></#macro><@a><@a><@a>x</@a></@a></@a>",
         "<#function f n><#return f(n - 1) + f(n - 2)></#function>${f(40)}",
-        "<#function f n><#if n lt 2><#return 1></#if><#return f(n - 1) + f(n - 2)></#function>${f(40)}",
+        "<#function f n><#if n lt 2><#return 1></#if><#return f(n - 1) + f(n -"
+            + " 2)></#function>${f(40)}",
         "<#function f n a=f(n, 1)><#return 1></#function>${f(1)}",
         "<#function f n a=(n lt 1)?then(1, f(n - 1) + f(n - 1))><#return 1></#function>${f(60)}",
         "<#function p x><#return [1,2,3,4,5,6,7,8,9]?filter(y -> p(y))?size gt 0></#function>"
@@ -114,6 +117,6 @@ class EndlessLayoutTest {
 
   private static Optional<Form> fill(String layout, Problems problems) {
     return Layout.parse(new LayoutSource(new Source("x.ftlx", layout)), Sandbox.configuration())
-        .fill(SheetText.of(Samples.oilService()), problems);
+        .fill(Samples.text(Samples.oilService()), problems);
   }
 }

@@ -8,6 +8,7 @@ import baysheet.layout.Fonts;
 import baysheet.layout.PageFit;
 import baysheet.report.Problems;
 import baysheet.report.Source;
+import baysheet.wording.Samples;
 import java.time.Duration;
 import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -66,7 +67,7 @@ class LargeLayoutTest {
     Problems problems = new Problems();
     Optional<Form> form =
         Layout.parse(new LayoutSource(new Source("x.ftlx", layout)), Sandbox.configuration())
-            .fill(SheetText.of(Samples.oilService()), problems);
+            .fill(Samples.text(Samples.oilService()), problems);
     return PageFit.fit(form.orElseThrow(() -> new AssertionError(problems.all())), Fonts.builtIn());
   }
 }

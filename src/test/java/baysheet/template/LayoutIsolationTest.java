@@ -6,6 +6,7 @@ import baysheet.box.Form;
 import baysheet.report.Problem;
 import baysheet.report.Problems;
 import baysheet.report.Source;
+import baysheet.wording.Samples;
 import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -88,6 +89,6 @@ class LayoutIsolationTest {
 
   private static Optional<Form> fill(String layout, Problems problems) {
     return Layout.parse(new LayoutSource(new Source("x.ftlx", layout)), Sandbox.configuration())
-        .fill(SheetText.of(Samples.oilService()), problems);
+        .fill(Samples.text(Samples.oilService()), problems);
   }
 }

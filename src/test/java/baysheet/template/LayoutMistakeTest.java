@@ -7,6 +7,7 @@ import baysheet.box.Form;
 import baysheet.report.Problem;
 import baysheet.report.Problems;
 import baysheet.report.Source;
+import baysheet.wording.Samples;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -98,6 +99,6 @@ class LayoutMistakeTest {
 
   private static Optional<Form> fill(String layout, Problems problems) {
     return Layout.parse(new LayoutSource(new Source("x.ftlx", layout)), Sandbox.configuration())
-        .fill(SheetText.of(Samples.oilService()), problems);
+        .fill(Samples.text(Samples.oilService()), problems);
   }
 }

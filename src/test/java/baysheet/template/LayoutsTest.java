@@ -13,6 +13,8 @@ import baysheet.layout.PageFit;
 import baysheet.report.Problem;
 import baysheet.report.Problems;
 import baysheet.sheet.Sheet;
+import baysheet.wording.Samples;
+import baysheet.wording.SheetText;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -27,7 +29,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** Where layouts come from. */
 class LayoutsTest {
-  private static final SheetText SHEET = SheetText.of(Samples.oilService());
+  private static final SheetText SHEET = Samples.text(Samples.oilService());
 
   @TempDir private Path folder;
 
@@ -87,7 +89,8 @@ class LayoutsTest {
     Problems problems = new Problems();
     Files.writeString(
         folder.resolve("bay-sheet.ftlx"),
-        "<form largest=\"11pt\" smallest=\"8pt\" language=\"en-GB\" title=\"T\"><@sizes/><column><@head/></column></form>");
+        "<form largest=\"11pt\" smallest=\"8pt\" language=\"en-GB\""
+            + " title=\"T\"><@sizes/><column><@head/></column></form>");
     assertEquals(Optional.empty(), Layouts.in(folder).fill("bay-sheet", SHEET, problems));
     assertTrue(
         problems.all().get(0).at().toString().contains("blocks.ftlx:"), problems.all().toString());
@@ -165,7 +168,7 @@ class LayoutsTest {
   @MethodSource("sheetsThatFit")
   void nothingIsCutOrCovered(Sheet sheet) {
     Form form =
-        Layouts.builtIn().fill("bay-sheet", SheetText.of(sheet), new Problems()).orElseThrow();
+        Layouts.builtIn().fill("bay-sheet", Samples.text(sheet), new Problems()).orElseThrow();
     PageFit.Fitted fitted =
         assertInstanceOf(PageFit.Fitted.class, PageFit.fit(form, Fonts.builtIn()));
     // Only sources and footer may go down to 7 pt.
@@ -176,7 +179,7 @@ class LayoutsTest {
   void nothingThatMustBeReadIsInAGroupThatGivesWay() {
     Form form =
         Layouts.builtIn()
-            .fill("bay-sheet", SheetText.of(Samples.brakes()), new Problems())
+            .fill("bay-sheet", Samples.text(Samples.brakes()), new Problems())
             .orElseThrow();
     assertEquals(
         List.of(

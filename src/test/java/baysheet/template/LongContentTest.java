@@ -15,7 +15,10 @@ import baysheet.sheet.Sheet.Phase;
 import baysheet.sheet.Sheet.Section;
 import baysheet.sheet.Sheet.SheetStep;
 import baysheet.sheet.TorqueLine;
-import baysheet.template.SampleLines.StepMaker;
+import baysheet.wording.LineMaker;
+import baysheet.wording.SampleLines;
+import baysheet.wording.SampleLines.StepMaker;
+import baysheet.wording.Samples;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -40,7 +43,7 @@ class LongContentTest {
 
   private static PageFit fit(Sheet sheet) {
     Problems problems = new Problems();
-    Form form = Layouts.builtIn().fill("bay-sheet", SheetText.of(sheet), problems).orElseThrow();
+    Form form = Layouts.builtIn().fill("bay-sheet", Samples.text(sheet), problems).orElseThrow();
     return PageFit.fit(form, FONTS);
   }
 
@@ -74,15 +77,7 @@ class LongContentTest {
             .toList();
     return Samples.with(
         brakes,
-        List.of(
-            new Section(
-                "Both sides",
-                true,
-                Optional.empty(),
-                Phase.WORK,
-                Moment.RAISED,
-                Samples.BOTH,
-                steps)),
+        List.of(new Section(Sheet.Title.WORK, Samples.BOTH, Optional.empty(), steps)),
         lines,
         cautions);
   }

@@ -9,6 +9,7 @@ import baysheet.box.Text;
 import baysheet.report.Problem;
 import baysheet.report.Problems;
 import baysheet.report.Source;
+import baysheet.wording.Samples;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -67,7 +68,7 @@ class SandboxTest {
     Problems problems = new Problems();
     assertEquals(
         Optional.empty(),
-        Layouts.in(folder).fill("a", SheetText.of(Samples.oilService()), problems));
+        Layouts.in(folder).fill("a", Samples.text(Samples.oilService()), problems));
     assertTrue(problems.hasErrors());
   }
 
@@ -102,6 +103,6 @@ class SandboxTest {
 
   private static Optional<Form> fill(String layout, String title, Problems problems) {
     return Layout.parse(new LayoutSource(new Source("x.ftlx", layout)), Sandbox.configuration())
-        .fill(SheetText.of(Samples.oilService(title)), problems);
+        .fill(Samples.text(Samples.oilService(title)), problems);
   }
 }

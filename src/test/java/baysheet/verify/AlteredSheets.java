@@ -1,12 +1,14 @@
 package baysheet.verify;
 
+import baysheet.books.Catalogue;
 import baysheet.books.Moment;
 import baysheet.plan.Lists;
 import baysheet.resolve.ItemAt;
+import baysheet.rules.Altered;
 import baysheet.sheet.CautionLine;
 import baysheet.sheet.CheckLine;
 import baysheet.sheet.Sheet;
-import baysheet.sheet.TorqueLine;
+import baysheet.sheet.StepSource;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -39,7 +41,7 @@ public final class AlteredSheets {
 
   private void step(int index) {
     Sheet.SheetStep step = steps.get(index);
-    boolean gate = step.phase() == Sheet.Phase.FINAL && step.torque().isEmpty();
+    boolean gate = step.source() instanceof StepSource.Checkpoint;
     if (step.phase() == Sheet.Phase.CHECK) {
       outOfTurn(index);
     }
@@ -55,6 +57,7 @@ public final class AlteredSheets {
       put("step " + step.n() + " twice", twice);
     }
     unasked(index);
+    otherIdentity(index);
   }
 
   /** Where a figure is in doubt, without the second person who looks. */
@@ -66,17 +69,16 @@ public final class AlteredSheets {
             .anyMatch(line -> !line.twoVisits() || step.phase() == Sheet.Phase.FINAL);
     if (doubted) {
       List<Sheet.SheetStep> changed = new ArrayList<>(steps);
-      changed.set(index, withoutHold(step));
+      changed.set(index, Altered.with(step, "hold", false));
       put("step " + step.n() + " with nobody asked", changed);
     }
   }
 
   /** The same sheet with nothing but the text at its steps. */
   public static Sheet withoutDetails(Sheet sheet) {
-    AlteredSheets spoilt = new AlteredSheets(sheet);
-    spoilt.put(
-        "", sheet.steps().stream().map(step -> changed(step, List.of(), step.hold())).toList());
-    return spoilt.all.get("");
+    return inOrder(
+        sheet,
+        sheet.steps().stream().map(step -> Altered.with(step, "details", List.of())).toList());
   }
 
   /** The same sheet with its steps in another order. */
@@ -86,32 +88,26 @@ public final class AlteredSheets {
     return spoilt.all.get("");
   }
 
-  private static Sheet.SheetStep withoutHold(Sheet.SheetStep step) {
-    return changed(step, step.details(), false);
+  /** The steps as they stand, of which one says that it is another of its procedure. */
+  private void otherIdentity(int index) {
+    Sheet.SheetStep step = steps.get(index);
+    if (step.source() instanceof StepSource.Written written) {
+      StepSource.WrittenAt at = written.at();
+      StepSource.WrittenAt next =
+          new StepSource.WrittenAt(at.procedure(), at.chain(), at.index() + 1);
+      change(index, "step " + step.n() + " as the next one", written(next, written.text()));
+      change(index, "step " + step.n() + " in other words", written(at, "Go home"));
+    }
   }
 
-  private static Sheet.SheetStep changed(Sheet.SheetStep step, List<String> details, boolean hold) {
-    return new Sheet.SheetStep(
-        step.n(),
-        step.phase(),
-        step.moment(),
-        step.places(),
-        step.procedure(),
-        step.text(),
-        details,
-        step.undo(),
-        step.doUp(),
-        step.disturb(),
-        step.circuits(),
-        step.torque(),
-        step.cautions(),
-        step.cautionsAbove(),
-        step.minutes(),
-        hold,
-        step.entries(),
-        step.because(),
-        step.good(),
-        step.ifStuck());
+  private static StepSource written(StepSource.WrittenAt at, String text) {
+    return new StepSource.Written(at, text);
+  }
+
+  private void change(int index, String what, StepSource source) {
+    List<Sheet.SheetStep> changed = new ArrayList<>(steps);
+    changed.set(index, Altered.with(steps.get(index), "source", source));
+    put(what, changed);
   }
 
   /** A check that is a step comes before a step that brings it. */
@@ -154,24 +150,27 @@ public final class AlteredSheets {
   }
 
   private void lines() {
-    each(sheet.torque(), "torque line", AlteredSheets::torque);
-    each(sheet.parts(), "part", AlteredSheets::parts);
-    each(sheet.tally(), "tally row", AlteredSheets::tally);
-    each(sheet.tools(), "tool", AlteredSheets::tools);
+    each(sheet.torque(), "torque line", "torque");
+    each(sheet.parts(), "part", "parts");
+    each(sheet.tally(), "tally row", "tally");
+    each(sheet.tools(), "tool", "tools");
     for (Sheet.ToolLine tool : sheet.tools()) {
       if (!tool.ifStuck()) {
         all.put(
             tool.name() + " if stuck only",
-            tools(sheet, Lists.replaced(sheet.tools(), tool, AlteredSheets::ifStuck)));
+            Altered.with(
+                sheet, "tools", Lists.replaced(sheet.tools(), tool, AlteredSheets::ifStuck)));
       }
     }
     List<CautionLine> grave =
         sheet.cautions().stream()
-            .filter(line -> line.signal().equals("DANGER") || line.signal().equals("WARNING"))
+            .filter(line -> line.signal().compareTo(Catalogue.Signal.WARNING) <= 0)
             .toList();
     for (CautionLine line : grave) {
       if (!line.steps().isEmpty()) {
-        all.put("without caution " + line.name(), cautions(Lists.less(sheet.cautions(), line)));
+        all.put(
+            "without caution " + line.name(),
+            Altered.with(sheet, "cautions", Lists.less(sheet.cautions(), line)));
       }
     }
   }
@@ -180,22 +179,20 @@ public final class AlteredSheets {
     return new Sheet.ToolLine(tool.name(), tool.special(), tool.owned(), true);
   }
 
-  private interface Part<T> {
-    Sheet in(Sheet sheet, List<T> list);
-  }
-
-  private <T> void each(List<T> list, String what, Part<T> part) {
+  private void each(List<?> list, String what, String component) {
     IntStream.range(0, list.size())
         .forEach(
             i ->
-                all.put("without " + what + " " + (i + 1), part.in(sheet, Lists.without(list, i))));
+                all.put(
+                    "without " + what + " " + (i + 1),
+                    Altered.with(sheet, component, Lists.without(list, i))));
   }
 
   private void checks() {
     for (CheckLine check : sheet.checks()) {
       all.put(
           "without check " + check.name() + " at " + check.moment(),
-          checks(Lists.less(sheet.checks(), check)));
+          Altered.with(sheet, "checks", Lists.less(sheet.checks(), check)));
       if (check.because().isEmpty()) {
         continue;
       }
@@ -203,120 +200,18 @@ public final class AlteredSheets {
         if (moment.compareTo(check.moment()) < 0 && check.moment() != Moment.RE_CHECK) {
           all.put(
               check.name() + " at " + moment,
-              checks(Lists.replaced(sheet.checks(), check, one -> at(one, moment))));
+              Altered.with(
+                  sheet,
+                  "checks",
+                  Lists.replaced(
+                      sheet.checks(), check, one -> Altered.with(one, "moment", moment))));
         }
       }
     }
   }
 
-  private static CheckLine at(CheckLine check, Moment moment) {
-    return new CheckLine(
-        check.name(),
-        moment,
-        check.text(),
-        check.places(),
-        check.because(),
-        check.steps(),
-        check.reason(),
-        check.hold(),
-        check.needs(),
-        check.keepsOpen(),
-        check.releasedBy(),
-        check.source());
-  }
-
   private void put(String what, List<Sheet.SheetStep> changed) {
-    Sheet.Section first = sheet.sections().get(0);
-    Sheet.Section one =
-        new Sheet.Section(
-            first.heading(),
-            first.named(),
-            first.note(),
-            first.phase(),
-            first.moment(),
-            first.places(),
-            changed);
-    all.put(what, with(List.of(one), sheet.torque(), sheet.parts(), sheet.tally()));
-  }
-
-  private static Sheet torque(Sheet sheet, List<TorqueLine> lines) {
-    return new AlteredSheets(sheet).with(sheet.sections(), lines, sheet.parts(), sheet.tally());
-  }
-
-  private static Sheet parts(Sheet sheet, List<Sheet.PartLine> lines) {
-    return new AlteredSheets(sheet).with(sheet.sections(), sheet.torque(), lines, sheet.tally());
-  }
-
-  private static Sheet tally(Sheet sheet, List<Sheet.TallyLine> lines) {
-    return new AlteredSheets(sheet).with(sheet.sections(), sheet.torque(), sheet.parts(), lines);
-  }
-
-  private static Sheet tools(Sheet sheet, List<Sheet.ToolLine> tools) {
-    return new AlteredSheets(sheet)
-        .sheet(
-            sheet.cautions(),
-            sheet.sections(),
-            sheet.torque(),
-            tools,
-            sheet.parts(),
-            sheet.tally(),
-            sheet.checks());
-  }
-
-  private Sheet with(
-      List<Sheet.Section> sections,
-      List<TorqueLine> torque,
-      List<Sheet.PartLine> parts,
-      List<Sheet.TallyLine> tally) {
-    return sheet(sheet.cautions(), sections, torque, sheet.tools(), parts, tally, sheet.checks());
-  }
-
-  private Sheet cautions(List<CautionLine> cautions) {
-    return sheet(
-        cautions,
-        sheet.sections(),
-        sheet.torque(),
-        sheet.tools(),
-        sheet.parts(),
-        sheet.tally(),
-        sheet.checks());
-  }
-
-  private Sheet checks(List<CheckLine> checks) {
-    return sheet(
-        sheet.cautions(),
-        sheet.sections(),
-        sheet.torque(),
-        sheet.tools(),
-        sheet.parts(),
-        sheet.tally(),
-        checks);
-  }
-
-  private Sheet sheet(
-      List<CautionLine> cautions,
-      List<Sheet.Section> sections,
-      List<TorqueLine> torque,
-      List<Sheet.ToolLine> tools,
-      List<Sheet.PartLine> parts,
-      List<Sheet.TallyLine> tally,
-      List<CheckLine> checks) {
-    return new Sheet(
-        sheet.heading(),
-        sheet.qualified(),
-        cautions,
-        sheet.evening(),
-        sections,
-        torque,
-        sheet.sockets(),
-        tools,
-        parts,
-        sheet.consumables(),
-        tally,
-        checks,
-        sheet.support(),
-        sheet.time(),
-        sheet.notes(),
-        sheet.sources());
+    Sheet.Section one = Altered.with(sheet.sections().get(0), "steps", changed);
+    all.put(what, Altered.with(sheet, "sections", List.of(one)));
   }
 }

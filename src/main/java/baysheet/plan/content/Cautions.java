@@ -125,7 +125,7 @@ public final class Cautions {
     return new CautionLine(
         letter,
         caution.name().value(),
-        caution.signal().name(),
+        caution.signal(),
         caution.command().value(),
         caution.hazard().value(),
         caution.consequence().value(),

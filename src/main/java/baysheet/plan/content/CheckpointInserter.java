@@ -3,10 +3,10 @@ package baysheet.plan.content;
 import baysheet.books.Moment;
 import baysheet.plan.graph.Lifting;
 import baysheet.plan.graph.PlacedStep;
-import baysheet.plan.graph.PlanPhrases;
 import baysheet.plan.graph.PlannedStep;
 import baysheet.resolve.Resolved;
 import baysheet.sheet.CheckLine;
+import baysheet.sheet.StepSource;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -35,11 +35,11 @@ public final class CheckpointInserter {
     for (int i = 0; i < lines.size(); i++) {
       PlacedStep line = lines.get(i);
       if (first.equals(Optional.of(i))) {
-        gated.add(gate(line, liftingWords(), Moment.BEFORE_LIFTING));
+        gated.add(gate(line, Moment.BEFORE_LIFTING));
       }
       boolean lowers = lowers(line);
       if (lowering && lowers && worked) {
-        gated.add(gate(line, PlanPhrases.BEFORE_LOWERING, Moment.RAISED));
+        gated.add(gate(line, Moment.RAISED));
       }
       // Two axles that come down one directly after the other share a gate.
       worked = !lowers && (worked || line.moment() == Moment.RAISED);
@@ -48,9 +48,11 @@ public final class CheckpointInserter {
     return gated;
   }
 
-  private static PlacedStep gate(PlacedStep at, String text, Moment moment) {
+  private PlacedStep gate(PlacedStep at, Moment moment) {
     PlannedStep step = at.step();
-    return PlacedStep.single(PlannedStep.last(step.task(), step.origin(), text, List.of()), moment);
+    StepSource source = new StepSource.Checkpoint(moment, lines.stream().anyMatch(this::raises));
+    return PlacedStep.single(
+        PlannedStep.last(step.task(), source, step.origin(), List.of()), moment);
   }
 
   /**
@@ -83,12 +85,6 @@ public final class CheckpointInserter {
     return checks.stream()
         .filter(check -> check.moment() == Moment.BEFORE_LIFTING)
         .anyMatch(check -> check.because().contains(index + 1) || check.name().equals(procedure));
-  }
-
-  private String liftingWords() {
-    return lines.stream().anyMatch(this::raises)
-        ? PlanPhrases.BEFORE_LIFTING
-        : PlanPhrases.NOT_LIFTED;
   }
 
   private boolean raises(PlacedStep line) {

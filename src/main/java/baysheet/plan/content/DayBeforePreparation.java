@@ -15,6 +15,7 @@ import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.sheet.CheckLine;
 import baysheet.sheet.Sheet;
+import baysheet.sheet.StepSource;
 import baysheet.sheet.TorqueLine;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -54,7 +55,7 @@ public final class DayBeforePreparation {
     for (MissingFigures.Missing it : MissingFigures.of(resolved, lines)) {
       evening.add(FigurePhrases.findFigure(it.words(), Collections.min(it.at()) + 1));
     }
-    graph.evening().forEach(step -> evening.add(step.text()));
+    graph.evening().forEach(step -> evening.add(((StepSource.Written) step.source()).text()));
     return evening;
   }
 

@@ -32,7 +32,6 @@ public final class Headings {
         job.number().value(),
         resolved.date(),
         job.revision().value(),
-        "",
         String.join("; ", works),
         job.customer().map(Located::value),
         resolved.book().own().vehicle().value(),
@@ -49,6 +48,7 @@ public final class Headings {
         works,
         shop.paper(),
         shop.terms(),
+        resolved.catalogue().glossary(),
         shop.torqueUnits(),
         shop.distance());
   }

@@ -2,7 +2,6 @@ package baysheet.plan.content;
 
 import baysheet.books.Bay;
 import baysheet.books.Catalogue;
-import baysheet.books.Moment;
 import baysheet.books.Place;
 import baysheet.books.SpecBook;
 import baysheet.plan.graph.FigurePhrases;
@@ -14,6 +13,7 @@ import baysheet.report.Located;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.sheet.Sheet;
+import baysheet.sheet.StepSource;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -180,10 +180,7 @@ final class MissingFigures {
         }
       }
     }
-    boolean blocks =
-        line.step().phase() == Sheet.Phase.FINAL
-            && line.moment() == Moment.ON_THE_GROUND
-            && line.tighten().isEmpty();
+    boolean blocks = line.step().source() instanceof StepSource.Blocks;
     if (jack && blocks) {
       axles(Place.VEHICLE)
           .forEach(axle -> lack(lacking, resolved.book().jacking(axle), "jacking point, ", axle));

@@ -2,7 +2,6 @@ package baysheet.plan.content;
 
 import baysheet.books.Fastener;
 import baysheet.plan.graph.PlacedStep;
-import baysheet.plan.graph.PlanPhrases;
 import baysheet.report.Located;
 import baysheet.resolve.Bound;
 import baysheet.resolve.ItemAt;
@@ -92,27 +91,27 @@ public final class SocketNeeds {
         .map(
             kind ->
                 new TorqueLine.SocketNeed(
-                    kind.choice().drive().print(),
+                    kind.choice().drive(),
                     kind.choice().points(),
                     kind.choice().impact(),
                     kind.deep(),
                     kind.choice().owned(),
-                    kind.reach().map(PlanPhrases::insert)));
+                    kind.reach()));
   }
 
   private Sheet.SocketLine line(Kind kind, Need need) {
     int count = need.items().stream().mapToInt(item -> values(item).count().value()).sum();
     SocketChoice choice = kind.choice();
     return new Sheet.SocketLine(
-        choice.drive().print(),
-        kind.head().print(),
+        choice.drive(),
+        kind.head(),
         choice.points(),
         choice.impact(),
         kind.deep(),
         count,
         need.firstStep(),
         choice.owned(),
-        kind.reach().map(PlanPhrases::insertAndReach));
+        kind.reach());
   }
 
   private Fastener values(ItemAt item) {

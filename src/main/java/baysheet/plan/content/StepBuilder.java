@@ -1,18 +1,20 @@
 package baysheet.plan.content;
 
 import baysheet.books.Fastener;
+import baysheet.books.Moment;
 import baysheet.books.Place;
 import baysheet.books.Procedure;
 import baysheet.books.SpecBook;
-import baysheet.plan.graph.FigurePhrases;
 import baysheet.plan.graph.Lifting;
 import baysheet.plan.graph.PlacedStep;
 import baysheet.plan.graph.PlanPhrases;
 import baysheet.plan.graph.PlannedStep;
+import baysheet.report.Located;
 import baysheet.resolve.Bound;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.sheet.CautionLine;
+import baysheet.sheet.Detail;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.TorqueLine;
 import java.util.ArrayList;
@@ -67,49 +69,73 @@ public final class StepBuilder {
   public List<Sheet.Section> sections() {
     List<Sheet.Section> sections = new ArrayList<>();
     List<Sheet.SheetStep> open = new ArrayList<>();
-    List<String> headings = lines.stream().map(this::heading).toList();
+    List<Heading> headings = lines.stream().map(this::heading).toList();
     for (int i = 0; i < lines.size(); i++) {
       open.add(step(i));
-      boolean ends = i + 1 == lines.size() || !headings.get(i).equals(headings.get(i + 1));
-      if (ends) {
-        PlacedStep line = lines.get(i);
+      Heading heading = headings.get(i);
+      if (i + 1 == lines.size() || !heading.equals(headings.get(i + 1))) {
         sections.add(
             new Sheet.Section(
-                headings.get(i),
-                namesPlace(line),
-                note(i + 1 - open.size()),
-                line.step().phase(),
-                line.moment(),
-                line.places(),
-                open));
+                heading.title(), heading.places(), stretch(i + 1 - open.size()), open));
         open = new ArrayList<>();
       }
     }
     return sections;
   }
 
-  /** Before the vehicle goes up, while it does and once it is down a heading names no place. */
-  private boolean namesPlace(PlacedStep line) {
-    return !heading(line).equals(PlanPhrases.RAISE)
-        && !Lifting.holds(resolved, line.doUp())
-        && PlanPhrases.headingNamesPlace(line);
+  /** Before the vehicle goes up, while it moves and once it is down a heading names no place. */
+  private record Heading(Sheet.Title title, List<Place> places) {
+    static Heading of(Sheet.Title title) {
+      return new Heading(title, List.of());
+    }
+  }
+
+  private Heading heading(PlacedStep line) {
+    if (Lifting.holds(resolved, line.undo()) || lifts(line)) {
+      return Heading.of(Sheet.Title.RAISE);
+    }
+    if (Lifting.holds(resolved, line.doUp())) {
+      return Heading.of(Sheet.Title.LOWER);
+    }
+    boolean down = line.moment().compareTo(Moment.ON_THE_GROUND) > 0;
+    Sheet.Phase phase = line.step().phase();
+    if (line.moment() == Moment.BEFORE_LIFTING || down || phase == Sheet.Phase.FINAL) {
+      return Heading.of(title(line.moment()));
+    }
+    return new Heading(
+        switch (phase) {
+          case OPEN -> Sheet.Title.REMOVAL;
+          case CLOSE, CHECK -> Sheet.Title.REFITTING;
+          default -> Sheet.Title.WORK;
+        },
+        line.places());
+  }
+
+  private static Sheet.Title title(Moment moment) {
+    return switch (moment) {
+      case BEFORE_LIFTING -> Sheet.Title.BEFORE_LIFTING;
+      case RAISED -> Sheet.Title.BEFORE_LOWERING;
+      case BEFORE_MOVING -> Sheet.Title.BEFORE_MOVING;
+      case ROAD_TEST -> Sheet.Title.ROAD_TEST;
+      case HAND_OVER -> Sheet.Title.HAND_OVER;
+      case RE_CHECK -> Sheet.Title.RE_CHECK;
+      default -> Sheet.Title.ON_THE_GROUND;
+    };
   }
 
   /** What makes sure that the lift carries the whole vehicle is still raising it. */
-  private String heading(PlacedStep line) {
-    boolean lifting =
-        line.step().phase() == Sheet.Phase.OPEN
-            && line.step().place().equals(Place.VEHICLE)
-            && lines.stream()
-                .anyMatch(
-                    raising ->
-                        raising.step().task().equals(line.step().task())
-                            && Lifting.holds(resolved, raising.undo()));
-    return lifting ? PlanPhrases.RAISE : PlanPhrases.heading(resolved, line);
+  private boolean lifts(PlacedStep line) {
+    return line.step().phase() == Sheet.Phase.OPEN
+        && line.step().place().equals(Place.VEHICLE)
+        && lines.stream()
+            .anyMatch(
+                raising ->
+                    raising.step().task().equals(line.step().task())
+                        && Lifting.holds(resolved, raising.undo()));
   }
 
   /** Where steps on both sides begin that are gone through on one side before the other. */
-  private Optional<String> note(int first) {
+  private Optional<Sheet.Stretch> stretch(int first) {
     List<Place> places = lines.get(first).places();
     boolean begins = first == 0 || !lines.get(first - 1).places().equals(places);
     int end = first;
@@ -117,7 +143,7 @@ public final class StepBuilder {
       end++;
     }
     return places.size() > 1 && begins && end - first > 1
-        ? Optional.of(PlanPhrases.sideBySide(first + 1, end))
+        ? Optional.of(new Sheet.Stretch(first + 1, end))
         : Optional.empty();
   }
 
@@ -127,25 +153,20 @@ public final class StepBuilder {
     boolean reasons = resolved.with().isPresent();
     return new Sheet.SheetStep(
         index + 1,
-        step.phase(),
-        line.moment(),
-        line.places(),
+        step.source(),
         step.task().procedure(),
-        step.text(),
+        new Sheet.Where(line.moment(), line.places()),
+        new Sheet.Actions(
+            line.undo(), line.doUp(), line.disturb(), step.circuits(), torqueNumbers(line)),
         details(line),
-        line.undo(),
-        line.doUp(),
-        line.disturb(),
-        step.circuits(),
-        torqueNumbers(line),
-        letters(index, false),
-        letters(index, true),
+        new Sheet.Letters(letters(index, false), letters(index, true)),
         time.minutes(line),
         holds.at(index),
         entries(index),
-        step.because().filter(text -> reasons),
-        step.good().filter(text -> reasons),
-        step.ifStuck());
+        new Sheet.Teaching(
+            step.because().filter(text -> reasons),
+            step.good().filter(text -> reasons),
+            step.ifStuck()));
   }
 
   private List<String> entries(int index) {
@@ -194,32 +215,30 @@ public final class StepBuilder {
     return !caution.onTop() && !caution.collapsed() && caution.steps().get(0) == n;
   }
 
-  private List<String> details(PlacedStep line) {
+  private List<Detail> details(PlacedStep line) {
     PlannedStep step = line.step();
-    List<String> details = new ArrayList<>();
-    details.addAll(undoing(fasteners(step.undo())));
-    fasteners(step.doUp()).forEach(item -> details.add(StepDetails.doingUp(lineOf(item))));
-    fasteners(step.tighten()).forEach(item -> details.add(StepDetails.tightening(lineOf(item))));
+    List<Detail> details = new ArrayList<>();
+    fasteners(step.undo()).forEach(item -> details.add(new Detail.Removed(lineOf(item).n())));
+    fasteners(step.doUp()).forEach(item -> details.add(new Detail.Installed(lineOf(item).n())));
+    fasteners(step.tighten()).forEach(item -> details.add(new Detail.Tightened(lineOf(item).n())));
     measured(line).ifPresent(details::add);
-    details.addAll(fluids(step));
+    for (String name : MissingFigures.filled(resolved, step)) {
+      resolved.book().fluid(name).ifPresent(fluid -> details.add(fluid(name, fluid)));
+    }
     List<String> special = special(step);
     if (!special.isEmpty()) {
-      details.add(StepDetails.with(special));
+      details.add(new Detail.Tools(special));
     }
     if (Lifting.raises(resolved, step)) {
-      details.addAll(support(step));
+      support(step).forEach(one -> details.add(new Detail.Carried(one)));
     }
     details.addAll(step.remarks());
     return details;
   }
 
-  private List<String> fluids(PlannedStep step) {
-    List<String> fluids = new ArrayList<>();
-    for (String name : MissingFigures.filled(resolved, step)) {
-      Optional<SpecBook.Fluid> fluid = resolved.book().fluid(name);
-      fluid.ifPresent(known -> fluids.add(FigurePhrases.fluid(name, known)));
-    }
-    return fluids;
+  private static Detail fluid(String name, SpecBook.Fluid fluid) {
+    return new Detail.Fluid(
+        name, fluid.grade().map(Located::value), fluid.capacity().map(Located::value));
   }
 
   private static List<String> special(PlannedStep step) {
@@ -232,18 +251,14 @@ public final class StepBuilder {
     return special;
   }
 
-  private List<String> support(PlannedStep step) {
-    List<String> words = new ArrayList<>();
-    for (Sheet.Support one : support) {
-      if (support.size() == 1 || step.place().axle().isEmpty() || isAxle(one, step)) {
-        words.addAll(StepDetails.support(one));
-      }
-    }
-    return words;
+  private List<Sheet.Support> support(PlannedStep step) {
+    return support.stream()
+        .filter(one -> support.size() == 1 || step.place().axle().isEmpty() || isAxle(one, step))
+        .toList();
   }
 
   /** What is tightened at ride height is so at the height that was measured before, if it was. */
-  private Optional<String> measured(PlacedStep line) {
+  private Optional<Detail> measured(PlacedStep line) {
     if (!isAtRideHeight(line)) {
       return Optional.empty();
     }
@@ -251,7 +266,7 @@ public final class StepBuilder {
       PlacedStep before = lines.get(i);
       if (before.step().entries().contains(PlanPhrases.HEIGHT)
           && before.places().containsAll(line.places())) {
-        return Optional.of(StepDetails.height(i + 1));
+        return Optional.of(new Detail.AtHeightOf(i + 1));
       }
     }
     return Optional.empty();
@@ -264,17 +279,6 @@ public final class StepBuilder {
       }
     }
     return false;
-  }
-
-  private List<String> undoing(List<ItemAt> fasteners) {
-    List<String> details = new ArrayList<>();
-    for (ItemAt item : fasteners) {
-      String words = StepDetails.undoing(fastener(item), lineOf(item), fasteners.size() > 1);
-      if (!words.isEmpty()) {
-        details.add(words);
-      }
-    }
-    return details;
   }
 
   private static boolean isAxle(Sheet.Support support, PlannedStep step) {

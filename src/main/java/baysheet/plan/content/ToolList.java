@@ -182,7 +182,7 @@ public final class ToolList {
   public List<String> consumables(List<TorqueLine> torque) {
     Set<String> products = new LinkedHashSet<>();
     for (TorqueLine line : torque) {
-      Treatment.parse(line.threads()).found().flatMap(Treatment::product).ifPresent(products::add);
+      line.threads().product().ifPresent(products::add);
     }
     Set<String> fluids = new LinkedHashSet<>();
     for (PlannedStep step : steps) {

@@ -74,7 +74,7 @@ final class TorqueRowBuilder {
         fastener.count().value(),
         fastener.thread().map(thread -> thread.value().designation()),
         fastener.strength().map(strength -> strength.value().label()),
-        fastener.head().map(head -> head.value().print()),
+        fastener.head().map(Located::value),
         sockets.of(items),
         kind(),
         stages,
@@ -82,9 +82,9 @@ final class TorqueRowBuilder {
         rounds(),
         SequenceLetters.positions(fastener),
         letters.drawing(fastener),
-        fastener.threads().value().word(),
+        fastener.threads().value(),
         reuse(),
-        fastener.lock().map(lock -> PlanPhrases.lock(lock.value())),
+        fastener.lock().map(Located::value),
         fastener.note().map(Located::value),
         moment,
         twoVisits && fastener.moment() == Fastener.Moment.RIDE_HEIGHT,
@@ -106,11 +106,11 @@ final class TorqueRowBuilder {
         : TorqueLine.Kind.PUBLISHED;
   }
 
-  private String reuse() {
+  private TorqueLine.Reuse reuse() {
     return fastener
         .reuse()
-        .map(reuse -> reuse.value() ? "again" : "new")
-        .orElse(PlanPhrases.NOT_STATED);
+        .map(reuse -> reuse.value() ? TorqueLine.Reuse.AGAIN : TorqueLine.Reuse.NEW)
+        .orElse(TorqueLine.Reuse.NOT_STATED);
   }
 
   private List<TorqueLine.StageLine> stages() {

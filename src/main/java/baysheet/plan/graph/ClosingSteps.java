@@ -6,7 +6,10 @@ import baysheet.resolve.BoundStep;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
+import baysheet.sheet.Name;
 import baysheet.sheet.Sheet;
+import baysheet.sheet.StepSource;
+import baysheet.sheet.StepSource.PutBack.What;
 import baysheet.torque.ThreePoint;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -67,7 +70,7 @@ final class ClosingSteps {
 
   private void emitOwnUntil(int end) {
     for (; emitted < end; emitted++) {
-      closing.add(PlannedStep.written(task.id(), Sheet.Phase.CLOSE, own.get(emitted)));
+      closing.add(PlannedStep.written(task, Sheet.Phase.CLOSE, own.get(emitted)));
     }
   }
 
@@ -78,19 +81,25 @@ final class ClosingSteps {
     boolean whole = left.size() == step.undo().size();
     if (back.isPresent() && whole) {
       Collections.reverse(left);
-      add(step, back.get(), left, again(step));
+      add(step, new StepSource.Back(at(step), back.get()), left, again(step));
       return;
     }
     Optional<ThreePoint> minutes = again(step);
     Collections.reverse(left);
     for (ItemAt item : left) {
-      add(step, words(item), List.of(item), minutes);
+      add(step, putBack(at(step), item), List.of(item), minutes);
       minutes = minutes.map(first -> ThreePoint.certain(0));
     }
   }
 
-  private void add(BoundStep step, String text, List<ItemAt> items, Optional<ThreePoint> minutes) {
-    closing.add(PlannedStep.puttingBack(task.id(), step.step().at(), text, items, minutes));
+  private void add(
+      BoundStep step, StepSource source, List<ItemAt> items, Optional<ThreePoint> minutes) {
+    closing.add(PlannedStep.puttingBack(task.id(), source, step.step().at(), items, minutes));
+  }
+
+  private StepSource.WrittenAt at(BoundStep step) {
+    Sheet.Phase chain = task.open().contains(step) ? Sheet.Phase.OPEN : Sheet.Phase.WORK;
+    return StepSource.WrittenAt.of(task.procedure(), chain, step.step());
   }
 
   /**
@@ -101,11 +110,15 @@ final class ClosingSteps {
     return step.step().takes().map(takes -> ThreePoint.certain(takes.value().low()));
   }
 
-  private String words(ItemAt item) {
+  private StepSource putBack(StepSource.WrittenAt of, ItemAt item) {
     Bound thing = resolved.thing(item);
-    return thing
-        .entry()
-        .flatMap(entry -> entry.back().map(Located::value))
-        .orElseGet(() -> PlanPhrases.putBack(thing, resolved.shop().terms()));
+    Optional<String> text = thing.entry().flatMap(entry -> entry.back().map(Located::value));
+    Name name = Name.of(thing);
+    if (thing instanceof Bound.OfBook fastener) {
+      int count = fastener.values().count().value();
+      return new StepSource.PutBack(of, item.item(), text, name, What.FASTENER, count);
+    }
+    What what = thing.isTemporary() ? What.TEMPORARY : What.OTHER;
+    return new StepSource.PutBack(of, item.item(), text, name, what, 1);
   }
 }

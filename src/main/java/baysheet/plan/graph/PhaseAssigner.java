@@ -1,13 +1,17 @@
 package baysheet.plan.graph;
 
+import baysheet.books.Bay;
 import baysheet.books.Fastener;
 import baysheet.books.Moment;
 import baysheet.books.Place;
+import baysheet.books.Procedure;
 import baysheet.resolve.Bound;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
 import baysheet.resolve.TaskId;
+import baysheet.sheet.Name;
+import baysheet.sheet.StepSource;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
@@ -19,6 +23,10 @@ import java.util.Set;
  * due once it is down.
  */
 public final class PhaseAssigner {
+  /** What the wheels stand on at ride height, and what keeps them there; cautions go by it. */
+  private static final List<Procedure.Use> UNDER_WHEELS =
+      PlanPhrases.UNDER_WHEELS.stream().map(name -> new Procedure.Use(name, false)).toList();
+
   private final Resolved resolved;
   private final boolean everRaised;
 
@@ -129,14 +137,14 @@ public final class PhaseAssigner {
     boolean up = false;
     for (PlacedStep line : finals) {
       if (!up && isAtRideHeight(line)) {
-        all.add(blocks(line.step(), BlockPhrases.under(resolved)));
+        all.add(blocks(line.step(), true));
         up = true;
       }
       all.add(line);
     }
     if (up) {
       PlannedStep last = finals.get(finals.size() - 1).step();
-      all.add(blocks(last, BlockPhrases.out(resolved)));
+      all.add(blocks(last, false));
     }
     return all;
   }
@@ -149,10 +157,25 @@ public final class PhaseAssigner {
                     && fastener.values().moment() == Fastener.Moment.RIDE_HEIGHT);
   }
 
-  private static PlacedStep blocks(PlannedStep at, String text) {
+  private PlacedStep blocks(PlannedStep at, boolean on) {
     TaskId whole = new TaskId(at.task().procedure(), Place.VEHICLE);
-    PlannedStep step = PlannedStep.last(whole, at.origin(), text, List.of());
-    return PlacedStep.single(step.using(BlockPhrases.TOOLS), Moment.ON_THE_GROUND);
+    StepSource source =
+        new StepSource.Blocks(on, resolved.bay().equipment(), on ? jackingPoints() : List.of());
+    PlannedStep step = PlannedStep.last(whole, source, at.origin(), List.of());
+    return PlacedStep.single(step.using(UNDER_WHEELS), Moment.ON_THE_GROUND);
+  }
+
+  /** All four wheels go up, so both axles are jacked, the one that stayed down as well. */
+  private List<StepSource.JackingPoint> jackingPoints() {
+    List<StepSource.JackingPoint> points = new ArrayList<>();
+    for (Place axle : List.of(Place.FRONT, Place.REAR)) {
+      resolved
+          .book()
+          .jacking(axle)
+          .filter(point -> resolved.bay().equipment() == Bay.Equipment.JACK)
+          .ifPresent(point -> points.add(new StepSource.JackingPoint(axle, point.value())));
+    }
+    return points;
   }
 
   private List<Waiting> waits(PlannedStep step, Moment moment) {
@@ -173,10 +196,12 @@ public final class PhaseAssigner {
   }
 
   private PlacedStep finalTorque(Waiting waiting) {
-    String text = PlanPhrases.finalTorque(resolved.thing(waiting.item()), resolved.shop().terms());
+    Bound thing = resolved.thing(waiting.item());
+    int count = ((Bound.OfBook) thing).values().count().value();
+    StepSource source = new StepSource.FinalTorque(waiting.item().item(), Name.of(thing), count);
     PlannedStep step = waiting.step();
     return PlacedStep.single(
-        PlannedStep.last(step.task(), step.origin(), text, List.of(waiting.item())),
+        PlannedStep.last(step.task(), source, step.origin(), List.of(waiting.item())),
         Moment.ON_THE_GROUND);
   }
 }

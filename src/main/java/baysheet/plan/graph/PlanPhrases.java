@@ -1,11 +1,8 @@
 package baysheet.plan.graph;
 
-import baysheet.books.Fastener;
-import baysheet.books.Moment;
 import baysheet.books.Place;
 import baysheet.books.Shop;
 import baysheet.resolve.Bound;
-import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.TorqueLine;
@@ -26,42 +23,21 @@ import java.util.stream.Collectors;
 
 /** Every sentence that the planner itself puts on a sheet. */
 public final class PlanPhrases {
-  public static final String BEFORE_LOWERING = "Tick these now";
-  public static final String BEFORE_LIFTING = "Tick these now";
-  public static final String NOT_LIFTED =
-      "Do the checks listed for before lifting now; this car stays on its wheels";
   public static final String ANGLE_GAUGE = "angle gauge";
 
   /** At ride height, where the fastener is reached from below. */
   public static final List<String> UNDER_WHEELS = List.of("solid wheel blocks", "wheel chocks");
 
-  public static final String AS_WRITTEN_IN = "as written in; nothing there: stop";
-  public static final String NOT_STATED = "not stated";
   public static final String DISTANCE = "distance";
   public static final String NO_GUESS = "a car in pieces tempts one to guess";
 
   /** What a step measures that bushes are tightened at again. */
   public static final String HEIGHT = "height";
 
-  public static final String RAISE = "Raise";
-
   private PlanPhrases() {}
 
   public static String of(Bound thing, Shop.Terms terms) {
     return terms == Shop.Terms.AMERICAN ? thing.american() : thing.british();
-  }
-
-  public static String putBack(Bound thing, Shop.Terms terms) {
-    if (thing instanceof Bound.OfBook fastener) {
-      return "Start the %s by hand and run %s up snug"
-          .formatted(
-              plural(of(thing, terms), fastener.values().count().value()), pronoun(fastener));
-    }
-    return (thing.isTemporary() ? "Take away the " : "Put back the ") + of(thing, terms);
-  }
-
-  private static String pronoun(Bound.OfBook fastener) {
-    return fastener.values().count().value() == 1 ? "it" : "them";
   }
 
   /** The word for one or for several. */
@@ -70,20 +46,6 @@ public final class PlanPhrases {
       return word;
     }
     return word + "s";
-  }
-
-  public static String finalTorque(Bound thing, Shop.Terms terms) {
-    return "Tighten the "
-        + plural(of(thing, terms), ((Bound.OfBook) thing).values().count().value());
-  }
-
-  public static String lock(Fastener.Lock lock) {
-    return switch (lock) {
-      case STAKE -> "then stake the collar";
-      case SPLIT_PIN -> "then on to the next slot, never back, and a new split pin";
-      case LOCK_PLATE -> "then bend the lock plate up";
-      case LOCK_WIRE -> "then wire it so that it cannot loosen";
-    };
   }
 
   /**
@@ -178,9 +140,9 @@ public final class PlanPhrases {
 
   public static String socket(Sheet.SocketLine socket) {
     String points = socket.points() > 0 ? ", " + socket.points() + "-point" : "";
-    return socket.head()
+    return socket.head().print()
         + " socket, "
-        + socket.drive()
+        + socket.drive().print()
         + points
         + (socket.impact() ? ", impact" : "")
         + (socket.deep() ? ", deep" : "");
@@ -208,37 +170,12 @@ public final class PlanPhrases {
         .replace('\u00a0', ' ');
   }
 
-  /** In a list of sockets, behind the head. */
-  public static String insertAndReach(Reach reach) {
-    return reach.tool().print() + ", reach " + reach.length().print();
-  }
-
-  /** What stands in a socket's place, and how: the setting holds for that angle only. */
-  public static String insert(Reach reach) {
-    boolean inLine = reach.angle().value().signum() == 0;
-    return reach.tool().print() + " " + (inLine ? "in line" : "at " + reach.angle().print());
-  }
-
   public static String borrow(String tool) {
     return "Borrow: " + tool;
   }
 
   public static String fromData(String figure) {
     return figure + ", from data";
-  }
-
-  /** Of something that a step's text may name. */
-  public static String absent(String item) {
-    return "this vehicle has no " + item;
-  }
-
-  public static String handledElsewhere(Resolved resolved, ItemAt item, boolean undone) {
-    Bound thing = resolved.thing(item);
-    String words = "the " + of(thing, resolved.shop().terms());
-    if (thing.isTemporary()) {
-      return words + (undone ? " is in place already" : " is taken away in another step");
-    }
-    return words + (undone ? " is off already" : " goes on in another step");
   }
 
   /** Both of a pair by what they have in common, with the sides named. */
@@ -252,51 +189,6 @@ public final class PlanPhrases {
 
   public static String place(Place place) {
     return place.word().replace('-', ' ');
-  }
-
-  public static String heading(Resolved resolved, PlacedStep line) {
-    if (Lifting.holds(resolved, line.undo())) {
-      return RAISE;
-    }
-    if (Lifting.holds(resolved, line.doUp())) {
-      return "Lower";
-    }
-    if (line.moment() == Moment.BEFORE_LIFTING) {
-      return heading(line.moment());
-    }
-    boolean down = line.moment().compareTo(Moment.ON_THE_GROUND) > 0;
-    if (down || line.step().phase() == Sheet.Phase.FINAL) {
-      return line.moment() == Moment.RAISED ? "Before lowering" : heading(line.moment());
-    }
-    String where = capital(places(line.places()));
-    return switch (line.step().phase()) {
-      case OPEN -> where + ": take apart";
-      case CLOSE, CHECK -> where + ": put together";
-      default -> where + ": work";
-    };
-  }
-
-  /** Whether the heading of a line, where it neither raises nor lowers, says where it is done. */
-  public static boolean headingNamesPlace(PlacedStep line) {
-    return line.moment() != Moment.BEFORE_LIFTING
-        && line.moment().compareTo(Moment.ON_THE_GROUND) <= 0
-        && line.step().phase() != Sheet.Phase.FINAL;
-  }
-
-  /** One side stays together as the pattern for the other. */
-  public static String sideBySide(int first, int last) {
-    return "Steps\u00a0%s\u2013%s on one side, then on the other".formatted(first, last);
-  }
-
-  public static String heading(Moment moment) {
-    return switch (moment) {
-      case BEFORE_LIFTING -> "Before lifting";
-      case BEFORE_MOVING -> "Before moving";
-      case ROAD_TEST -> "Road test";
-      case HAND_OVER -> "Hand-over";
-      case RE_CHECK -> "Re-check";
-      default -> "On the ground";
-    };
   }
 
   public static String capital(String text) {

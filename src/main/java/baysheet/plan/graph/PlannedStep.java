@@ -9,8 +9,11 @@ import baysheet.report.Located;
 import baysheet.report.Span;
 import baysheet.resolve.BoundStep;
 import baysheet.resolve.ItemAt;
+import baysheet.resolve.Task;
 import baysheet.resolve.TaskId;
+import baysheet.sheet.Detail;
 import baysheet.sheet.Sheet;
+import baysheet.sheet.StepSource;
 import baysheet.torque.ThreePoint;
 import java.util.Collections;
 import java.util.List;
@@ -21,6 +24,7 @@ import java.util.stream.Stream;
  * A step on its way to the sheet: at one place, not yet numbered.
  *
  * @param origin where the step was written that this one is, or that it puts back
+ * @param source where it comes from, which names it on the sheet
  * @param mirrored whether it was made by putting back what {@code origin} took off
  * @param tighten fasteners that are already on and get their final torque here
  * @param remarks words of the planner that follow the text
@@ -29,10 +33,9 @@ import java.util.stream.Stream;
  */
 public record PlannedStep(
     TaskId task,
-    Sheet.Phase phase,
+    StepSource source,
     Span origin,
     boolean mirrored,
-    String text,
     List<ItemAt> undo,
     List<ItemAt> doUp,
     List<ItemAt> disturb,
@@ -50,7 +53,7 @@ public record PlannedStep(
     boolean hold,
     Optional<Moment> moment,
     List<String> entries,
-    List<String> remarks) {
+    List<Detail> remarks) {
   public PlannedStep {
     undo = List.copyOf(undo);
     doUp = List.copyOf(doUp);
@@ -66,14 +69,14 @@ public record PlannedStep(
   }
 
   /** A step as its procedure has it. */
-  static PlannedStep written(TaskId task, Sheet.Phase phase, BoundStep bound) {
+  static PlannedStep written(Task task, Sheet.Phase phase, BoundStep bound) {
     Step step = bound.step();
+    StepSource.WrittenAt at = StepSource.WrittenAt.of(task.procedure(), phase, step);
     return new PlannedStep(
-        task,
-        phase,
+        task.id(),
+        new StepSource.Written(at, step.text().value()),
         step.at(),
         false,
-        step.text().value(),
         bound.undo(),
         bound.doUp(),
         bound.disturb(),
@@ -91,28 +94,32 @@ public record PlannedStep(
         step.hold(),
         step.moment().map(Located::value),
         values(step.measure()),
-        bound.absent().stream().map(PlanPhrases::absent).toList());
+        bound.absent().stream().<Detail>map(Detail.Absent::new).toList());
   }
 
   /** A step that only does items up, worded by whoever makes it. */
   static PlannedStep puttingBack(
-      TaskId task, Span origin, String text, List<ItemAt> doUp, Optional<ThreePoint> minutes) {
-    return bare(task, Sheet.Phase.CLOSE, origin, text, doUp, List.of(), minutes);
+      TaskId task,
+      StepSource source,
+      Span origin,
+      List<ItemAt> doUp,
+      Optional<ThreePoint> minutes) {
+    return bare(task, source, origin, doUp, List.of(), minutes);
   }
 
   /** A step of the planner's own: a final torque, or a gate. */
-  public static PlannedStep last(TaskId task, Span origin, String text, List<ItemAt> tighten) {
-    return bare(task, Sheet.Phase.FINAL, origin, text, List.of(), tighten, Optional.empty());
+  public static PlannedStep last(
+      TaskId task, StepSource source, Span origin, List<ItemAt> tighten) {
+    return bare(task, source, origin, List.of(), tighten, Optional.empty());
   }
 
   /** A check as a step, at the place where it is done; it is named as its rule is. */
   static PlannedStep check(Place place, Catalogue.Rule rule, Catalogue.CheckStep step) {
     return new PlannedStep(
         new TaskId(rule.name().value(), place),
-        Sheet.Phase.CHECK,
+        new StepSource.Check(rule.name().value(), rule.check().value()),
         rule.at(),
         false,
-        rule.check().value(),
         List.of(),
         List.of(),
         List.of(),
@@ -135,18 +142,16 @@ public record PlannedStep(
 
   private static PlannedStep bare(
       TaskId task,
-      Sheet.Phase phase,
+      StepSource source,
       Span origin,
-      String text,
       List<ItemAt> doUp,
       List<ItemAt> tighten,
       Optional<ThreePoint> minutes) {
     return new PlannedStep(
         task,
-        phase,
+        source,
         origin,
         true,
-        text,
         List.of(),
         doUp,
         List.of(),
@@ -171,6 +176,10 @@ public record PlannedStep(
     return written.isEmpty() ? List.of() : written.stream().map(Located::value).toList();
   }
 
+  public Sheet.Phase phase() {
+    return source.phase();
+  }
+
   public Place place() {
     return task.place();
   }
@@ -187,18 +196,17 @@ public record PlannedStep(
   /** The same step with tools. */
   PlannedStep using(List<Procedure.Use> tools) {
     return new PlannedStep(
-        task, phase, origin, mirrored, text, undo, doUp, disturb, tighten, circuits, apply, tools,
+        task, source, origin, mirrored, undo, doUp, disturb, tighten, circuits, apply, tools,
         hazards, minutes, impact, seizes, ifStuck, because, good, hold, moment, entries, remarks);
   }
 
   /** The same step without an item that another step undoes or does up, saying so. */
-  PlannedStep without(ItemAt item, String remark) {
+  PlannedStep without(ItemAt item, Detail remark) {
     return new PlannedStep(
         task,
-        phase,
+        source,
         origin,
         mirrored,
-        text,
         less(undo, item),
         less(doUp, item),
         disturb,
@@ -220,13 +228,12 @@ public record PlannedStep(
   }
 
   /** The same step with one more remark behind its text. */
-  PlannedStep remarking(String remark) {
+  PlannedStep remarking(Detail remark) {
     return new PlannedStep(
         task,
-        phase,
+        source,
         origin,
         mirrored,
-        text,
         undo,
         doUp,
         disturb,
@@ -256,10 +263,9 @@ public record PlannedStep(
   PlannedStep warningOf(PlannedStep other) {
     return new PlannedStep(
         task,
-        phase,
+        source,
         origin,
         mirrored,
-        text,
         undo,
         doUp,
         disturb,
@@ -284,7 +290,7 @@ public record PlannedStep(
     return items.stream().filter(other -> !other.equals(item)).toList();
   }
 
-  private static List<String> more(List<String> remarks, String remark) {
+  private static List<Detail> more(List<Detail> remarks, Detail remark) {
     return Stream.concat(remarks.stream(), Stream.of(remark)).toList();
   }
 }

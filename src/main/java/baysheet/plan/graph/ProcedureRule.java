@@ -59,10 +59,8 @@ public final class ProcedureRule {
   }
 
   private void run(List<PlannedStep> closing) {
-    Stream.of(task.open(), task.work())
-        .flatMap(List::stream)
-        .map(step -> PlannedStep.written(task.id(), Sheet.Phase.WORK, step))
-        .forEach(this::play);
+    task.open().forEach(step -> play(PlannedStep.written(task, Sheet.Phase.OPEN, step)));
+    task.work().forEach(step -> play(PlannedStep.written(task, Sheet.Phase.WORK, step)));
     closing.forEach(this::play);
     off.forEach(
         (item, at) ->

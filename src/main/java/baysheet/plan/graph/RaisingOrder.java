@@ -3,6 +3,7 @@ package baysheet.plan.graph;
 import baysheet.books.Place;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
+import baysheet.sheet.Detail;
 import baysheet.sheet.Sheet;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -123,7 +124,7 @@ public final class RaisingOrder {
   private Optional<Ordered> together() {
     List<PlannedStep> drafts = new ArrayList<>();
     for (PlannedStep step : graph.drafts()) {
-      drafts.add(Lifting.raises(resolved, step) ? step.remarking(Sheet.BOTH_ENDS_UP) : step);
+      drafts.add(Lifting.raises(resolved, step) ? step.remarking(new Detail.BothEndsUp()) : step);
     }
     StepGraph said = graph.with(drafts, graph.before());
     return StepSequence.order(said).map(found -> new Ordered(said, found, true));

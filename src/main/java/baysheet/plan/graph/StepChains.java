@@ -2,11 +2,14 @@ package baysheet.plan.graph;
 
 import baysheet.books.Moment;
 import baysheet.report.Span;
+import baysheet.resolve.Bound;
 import baysheet.resolve.BoundStep;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
 import baysheet.resolve.TaskId;
+import baysheet.sheet.Detail;
+import baysheet.sheet.Name;
 import baysheet.sheet.Sheet;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -146,7 +149,7 @@ final class StepChains {
   }
 
   private static List<PlannedStep> written(Task task, Sheet.Phase phase, List<BoundStep> steps) {
-    return steps.stream().map(step -> PlannedStep.written(task.id(), phase, step)).toList();
+    return steps.stream().map(step -> PlannedStep.written(task, phase, step)).toList();
   }
 
   private static boolean isEarly(PlannedStep step) {
@@ -157,10 +160,7 @@ final class StepChains {
   private void early(PlannedStep step) {
     PlannedStep rest = step;
     for (ItemAt item : step.undo()) {
-      rest =
-          undoes.containsKey(item)
-              ? rest.without(item, PlanPhrases.handledElsewhere(resolved, item, true))
-              : rest;
+      rest = undoes.containsKey(item) ? rest.without(item, elsewhere(item, true)) : rest;
     }
     if (!drops(step, rest)) {
       early.add(add(rest));
@@ -204,15 +204,20 @@ final class StepChains {
     PlannedStep rest = step;
     for (ItemAt item : step.undo()) {
       if (isEarly(item) || !owners.undoes(item, step.task())) {
-        rest = rest.without(item, PlanPhrases.handledElsewhere(resolved, item, true));
+        rest = rest.without(item, elsewhere(item, true));
       }
     }
     for (ItemAt item : step.doUp()) {
       if (!owners.doesUp(item, step.task())) {
-        rest = rest.without(item, PlanPhrases.handledElsewhere(resolved, item, false));
+        rest = rest.without(item, elsewhere(item, false));
       }
     }
     return rest;
+  }
+
+  private Detail elsewhere(ItemAt item, boolean off) {
+    Bound thing = resolved.thing(item);
+    return new Detail.HandledElsewhere(Name.of(thing), thing.isTemporary(), off);
   }
 
   private boolean isEarly(ItemAt item) {

@@ -129,7 +129,7 @@ class MissingFiguresTest {
             .orElseThrow();
     int opens =
         sheet.steps().stream()
-            .filter(it -> !it.circuits().isEmpty())
+            .filter(it -> !it.actions().circuits().isEmpty())
             .mapToInt(Sheet.SheetStep::n)
             .findFirst()
             .orElseThrow();

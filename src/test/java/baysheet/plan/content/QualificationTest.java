@@ -8,6 +8,7 @@ import baysheet.report.Problem;
 import baysheet.report.Problems;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.ShopTexts;
+import baysheet.rules.Altered;
 import baysheet.sheet.QualifiedWork;
 import baysheet.sheet.Sheet;
 import baysheet.verify.PlanVerifier;
@@ -311,24 +312,6 @@ class QualificationTest {
   }
 
   private static List<String> faults(Sheet sheet, Resolved resolved, QualifiedWork wrong) {
-    return PlanVerifier.faults(
-        new Sheet(
-            sheet.heading(),
-            List.of(wrong),
-            sheet.cautions(),
-            sheet.evening(),
-            sheet.sections(),
-            sheet.torque(),
-            sheet.sockets(),
-            sheet.tools(),
-            sheet.parts(),
-            sheet.consumables(),
-            sheet.tally(),
-            sheet.checks(),
-            sheet.support(),
-            sheet.time(),
-            sheet.notes(),
-            sheet.sources()),
-        resolved);
+    return PlanVerifier.faults(Altered.with(sheet, "qualified", List.of(wrong)), resolved);
   }
 }

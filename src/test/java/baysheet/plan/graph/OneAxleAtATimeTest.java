@@ -4,8 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import baysheet.plan.SmallShop;
+import baysheet.sheet.Detail;
 import baysheet.sheet.Sheet;
 import baysheet.verify.AlteredSheets;
+import baysheet.wording.Printed;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -89,8 +91,8 @@ class OneAxleAtATimeTest {
   void workThatNeedsTheWholeVehicleUpSaysSoBeforeItIsJacked() {
     SmallShop shop = SHOP.job("floor", "below at vehicle");
     Sheet.SheetStep first = shop.sheet().steps().get(0);
-    assertEquals("Jack it up", first.text());
-    assertTrue(first.details().contains(Sheet.BOTH_ENDS_UP), first.details().toString());
+    assertEquals("Jack it up", Printed.text(first));
+    assertTrue(first.details().contains(new Detail.BothEndsUp()), first.details().toString());
     assertEquals(
         List.of("both-ends-up"),
         shop.problems().stream().map(problem -> problem.code().word()).toList());
@@ -102,7 +104,7 @@ class OneAxleAtATimeTest {
     assertEquals(List.of(), shop.problems());
     assertTrue(
         shop.sheet().steps().stream()
-            .noneMatch(step -> step.details().contains(Sheet.BOTH_ENDS_UP)));
+            .noneMatch(step -> step.details().contains(new Detail.BothEndsUp())));
   }
 
   @Test
@@ -164,8 +166,8 @@ class OneAxleAtATimeTest {
     assertEquals(
         List.of(List.of("A", "B"), List.of("A", "B")),
         shop.sheet().steps().stream()
-            .filter(step -> step.text().equals("Jack it up"))
-            .map(Sheet.SheetStep::cautions)
+            .filter(step -> Printed.text(step).equals("Jack it up"))
+            .map(step -> step.letters().all())
             .toList());
   }
 

@@ -9,6 +9,7 @@ import baysheet.plan.CaseFolders;
 import baysheet.plan.SmallShop;
 import baysheet.report.Source;
 import baysheet.resolve.TaskId;
+import baysheet.sheet.StepSource;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -43,8 +44,8 @@ class SearchBudgetTest {
       steps.add(
           PlannedStep.puttingBack(
               new TaskId("p" + steps.size(), place),
+              new StepSource.Check("rule", "step " + steps.size()),
               new Source("p.yaml", "").whole(),
-              "step " + steps.size(),
               List.of(),
               Optional.empty()));
       before.add(new LinkedHashSet<>());

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import baysheet.books.Place;
 import baysheet.report.Source;
 import baysheet.resolve.TaskId;
+import baysheet.sheet.StepSource;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashSet;
@@ -27,8 +28,8 @@ class StepSequenceTest {
   private static PlannedStep step(int number, Place place) {
     return PlannedStep.puttingBack(
         new TaskId("p" + number, place),
+        new StepSource.Check("rule", "step " + number),
         new Source("p.yaml", "").whole(),
-        "step " + number,
         List.of(),
         Optional.empty());
   }

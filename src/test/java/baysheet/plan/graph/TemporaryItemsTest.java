@@ -10,6 +10,7 @@ import baysheet.resolve.Resolved;
 import baysheet.resolve.ShopTexts;
 import baysheet.sheet.Sheet;
 import baysheet.verify.AlteredSheets;
+import baysheet.wording.Printed;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -49,7 +50,10 @@ class TemporaryItemsTest {
     SmallShop shop =
         SHOP.procedure(
                 "stayed",
-                "at: wheel\nbehind: [roller-off]\nopen: [{do: Stay in, disturb: stay}]\nclose: [{do: Stay out, do-up: stay}]")
+                "at: wheel\n"
+                    + "behind: [roller-off]\n"
+                    + "open: [{do: Stay in, disturb: stay}]\n"
+                    + "close: [{do: Stay out, do-up: stay}]")
             .job("floor", "deep at rear-left");
     shop.assertInOrder("Deep", "Stay out", "Put back the roller");
     assertEquals(-1, shop.at("Take the stay away"));
@@ -60,7 +64,9 @@ class TemporaryItemsTest {
     SmallShop shop =
         SHOP.procedure(
                 "stayed-too",
-                "at: wheel\nbehind: [roller-off]\nopen: [{do: Stay also, disturb: stay}, {do: Two off, undo: two}]")
+                "at: wheel\n"
+                    + "behind: [roller-off]\n"
+                    + "open: [{do: Stay also, disturb: stay}, {do: Two off, undo: two}]")
             .job("floor", "deep at rear-left", "stayed-too at rear-left");
     assertEquals(
         1, shop.steps().stream().filter(step -> step.startsWith("Take the stay away")).count());
@@ -73,12 +79,16 @@ class TemporaryItemsTest {
             .withBuiltIn()
             .with(
                 "2026-03-02/1.yaml",
-                "job: 1\nvehicle: {book: larkfell-pipit-2015}\nbay: floor\nby: T1\nwork: damper at rear-left")
+                "job: 1\n"
+                    + "vehicle: {book: larkfell-pipit-2015}\n"
+                    + "bay: floor\n"
+                    + "by: T1\n"
+                    + "work: damper at rear-left")
             .replacing("procedures/arm-held-by-jack.yaml", "    back: Take the jack away\n", "");
     Problems problems = new Problems();
     Resolved resolved = demo.resolved("2026-03-02/1.yaml");
     Sheet sheet = Planner.plan(resolved, problems).orElseThrow();
-    List<String> texts = sheet.steps().stream().map(Sheet.SheetStep::text).toList();
+    List<String> texts = sheet.steps().stream().map(Printed::text).toList();
     assertTrue(texts.contains("Take the jack away"), texts.toString());
   }
 
@@ -99,7 +109,9 @@ class TemporaryItemsTest {
     Sheet sheet =
         SHOP.procedure(
                 "stayed",
-                "at: wheel\nbehind: [roller-off]\nopen: [{do: Stay in, undo: two, disturb: stay, seizes: likely}]")
+                "at: wheel\n"
+                    + "behind: [roller-off]\n"
+                    + "open: [{do: Stay in, undo: two, disturb: stay, seizes: likely}]")
             .with(
                 "catalogue/states.yaml",
                 "states: {rusty: {likely: 2.0, possible: 1.5, source: us}}")

@@ -1,18 +1,18 @@
-package baysheet.template;
+package baysheet.wording;
 
 import baysheet.books.Moment;
 import baysheet.report.ProblemCode;
 import baysheet.sheet.TorqueLine;
 import baysheet.sheet.TorqueLine.StageLine;
-import baysheet.template.SheetText.BoxText;
-import baysheet.template.TorqueTableText.StageText;
-import baysheet.template.TorqueTableText.TorqueBlock;
-import baysheet.template.TorqueTableText.TorqueLineText;
-import baysheet.template.TorqueTableText.TurnText;
 import baysheet.torque.Quantity;
 import baysheet.torque.Rounding;
 import baysheet.torque.Treatment;
 import baysheet.torque.Unit;
+import baysheet.wording.SheetText.BoxText;
+import baysheet.wording.TorqueTableText.StageText;
+import baysheet.wording.TorqueTableText.TorqueBlock;
+import baysheet.wording.TorqueTableText.TorqueLineText;
+import baysheet.wording.TorqueTableText.TurnText;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -34,11 +34,13 @@ final class TorqueWords {
 
   private final List<TorqueLine> lines;
   private final Unit unit;
+  private final Language language;
 
   /**
    * @param unit in which values are written down where no wrench says otherwise
    */
-  TorqueWords(List<TorqueLine> lines, Unit unit) {
+  TorqueWords(List<TorqueLine> lines, Unit unit, Language language) {
+    this.language = language;
     this.lines = lines;
     this.unit = unit;
   }
@@ -78,10 +80,11 @@ final class TorqueWords {
 
   private TorqueLineText line(TorqueLine line) {
     String n = "torque." + line.n();
-    String what = "torque line " + line.n() + ", " + line.words();
+    String words = language.text(line.words());
+    String what = "torque line " + line.n() + ", " + words;
     return new TorqueLineText(
         String.valueOf(line.n()),
-        Phrases.capital(line.words()),
+        Phrases.capital(words),
         PlaceWords.words(line.places()),
         set(line),
         line.kind().name().toLowerCase(Locale.ROOT),
@@ -89,9 +92,9 @@ final class TorqueWords {
         rounds(line),
         threads(line),
         reuse(line),
-        Phrases.orNothing(line.lock()),
+        line.lock().map(language::lock).orElse(""),
         line.drawing().map(TorqueLine.OrderDrawing::letter).orElse(""),
-        Phrases.together(Phrases.orNothing(line.note())),
+        Phrases.together(Phrases.orNothing(language.text(line.note()))),
         line.recheck().map(distance -> "re-check after " + distance.print()).orElse(""),
         unit(line).symbol(),
         PlaceWords.boxes(n, "value reached, " + what, line.places()),
@@ -142,7 +145,7 @@ final class TorqueWords {
   private static String set(TorqueLine line) {
     String thread = line.thread().map(TorqueWords::thread).orElse("");
     String strength = line.strength().map(text -> DOT + text).orElse("");
-    String size = thread + strength + line.head().map(text -> DOT + text).orElse("");
+    String size = thread + strength + line.head().map(head -> DOT + head.print()).orElse("");
     String first = size.startsWith(DOT) ? size.substring(DOT.length()) : size;
     return line.count() + Phrases.NBSP + "×" + Phrases.NBSP + first + socket(line);
   }
@@ -156,7 +159,9 @@ final class TorqueWords {
     return line.socket()
         .map(
             socket ->
-                ", " + socket.insert().orElse(socket.drive()) + (socket.owned() ? "" : ", borrow"))
+                ", "
+                    + socket.insert().map(Language::insert).orElse(socket.drive().print())
+                    + (socket.owned() ? "" : ", borrow"))
         .orElse("");
   }
 
@@ -179,6 +184,7 @@ final class TorqueWords {
     return new StageText(
         target,
         before.band(),
+        before.shopBand(),
         before.reading(),
         before.second(),
         before.wrench(),
@@ -191,15 +197,16 @@ final class TorqueWords {
       return new StageText(
           torque.target().print(),
           BandWords.of(torque),
+          BandWords.isShops(torque),
           torque.reading().map(BandWords::reading).orElse(""),
           torque.second().map(Quantity::print).orElse(""),
           torque.setting().isPresent() ? torque.wrench().orElse("") : "",
           torque.setting().map(Quantity::print).orElse(""),
           "");
     } else if (stage instanceof StageLine.Angle angle) {
-      return new StageText("+" + angle.angle().print(), "", "", "", "", "", MARK);
+      return new StageText("+" + angle.angle().print(), "", false, "", "", "", "", MARK);
     }
-    return new StageText("loosen", "", "", "", "", "", "");
+    return new StageText("loosen", "", false, "", "", "", "", "");
   }
 
   private static String joined(String first, String second) {
@@ -274,15 +281,16 @@ final class TorqueWords {
   }
 
   private static String threads(TorqueLine line) {
-    Treatment treatment = Treatment.parse(line.threads()).found().orElse(Treatment.NOT_STATED);
-    return treatment == Treatment.NOT_STATED ? "dry or oiled not stated" : treatment.print();
+    return line.threads() == Treatment.NOT_STATED
+        ? "dry or oiled not stated"
+        : line.threads().print();
   }
 
   private static String reuse(TorqueLine line) {
     return switch (line.reuse()) {
-      case "new" -> "NEW";
-      case "again" -> "again";
-      default -> "reuse: not stated";
+      case NEW -> "NEW";
+      case AGAIN -> "again";
+      case NOT_STATED -> "reuse: not stated";
     };
   }
 

@@ -1,9 +1,9 @@
-package baysheet.template;
+package baysheet.wording;
 
 import baysheet.books.Moment;
 import baysheet.sheet.CheckLine;
-import baysheet.sheet.Sheet.Phase;
 import baysheet.sheet.Sheet.SheetStep;
+import baysheet.sheet.StepSource;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -45,9 +45,8 @@ final class DueChecks {
     return List.copyOf(later);
   }
 
-  /** Of the steps that close a job only these neither tighten nor put anything back. */
   private static boolean isGate(SheetStep step) {
-    return step.phase() == Phase.FINAL && step.torque().isEmpty() && step.doUp().isEmpty();
+    return step.source() instanceof StepSource.Checkpoint;
   }
 
   /** Before lifting there is one gate; before lowering it is one that comes after the work. */

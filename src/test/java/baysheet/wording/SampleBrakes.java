@@ -1,13 +1,14 @@
-package baysheet.template;
+package baysheet.wording;
 
-import static baysheet.template.SampleLines.caution;
-import static baysheet.template.SampleLines.check;
-import static baysheet.template.SampleLines.torque;
-import static baysheet.template.SampleLines.turn;
-import static baysheet.template.Samples.BOTH;
-import static baysheet.template.Samples.CAR;
-import static baysheet.template.Samples.kilograms;
+import static baysheet.wording.SampleLines.caution;
+import static baysheet.wording.SampleLines.check;
+import static baysheet.wording.SampleLines.torque;
+import static baysheet.wording.SampleLines.turn;
+import static baysheet.wording.Samples.BOTH;
+import static baysheet.wording.Samples.CAR;
+import static baysheet.wording.Samples.kilograms;
 
+import baysheet.books.Fastener;
 import baysheet.books.Moment;
 import baysheet.books.Shop;
 import baysheet.sheet.CautionLine;
@@ -15,8 +16,10 @@ import baysheet.sheet.CheckLine;
 import baysheet.sheet.Heading;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.TorqueLine;
+import baysheet.sheet.TorqueLine.Reuse;
 import baysheet.torque.Band;
 import baysheet.torque.Quantity;
+import baysheet.torque.Treatment;
 import baysheet.torque.Unit;
 import java.util.List;
 import java.util.Optional;
@@ -120,23 +123,23 @@ final class SampleBrakes {
             .thread("M12x1.5", "10.9")
             .head("hex 15 mm", "1/2 in", 6)
             .stages(torque("108", "80", "W3"))
-            .threads("locking compound")
-            .reuse("new")
+            .threads(Treatment.LOCKING_COMPOUND)
+            .reuse(Reuse.NEW)
             .overridden()
             .build(),
         new LineMaker(2, "caliper bolt", BOTH, 2)
             .thread("M8x1.25", "8.8")
             .head("hex 13 mm", "3/8 in", 6)
             .stages(torque("27.5", "20.3", "W2"))
-            .threads("not stated")
+            .threads(Treatment.NOT_STATED)
             .warning("brake grease on this thread would raise the clamp load by about a third")
             .build(),
         new LineMaker(3, "drive nut", BOTH, 1)
             .thread("M24x1.5", "")
             .head("12-point 36 mm", "3/4 in", 12)
             .stages(torque("70", "52", "W3", "0.1", Band.Origin.BOOK), turn("60"))
-            .reuse("new")
-            .lock("stake")
+            .reuse(Reuse.NEW)
+            .lock(Fastener.Lock.STAKE)
             .build(),
         new LineMaker(4, "arm rear bolt", BOTH, 1)
             .thread("M14x1.5", "10.9")
@@ -156,12 +159,11 @@ final class SampleBrakes {
 
   private static List<Sheet.SocketLine> sockets() {
     return List.of(
-        new Sheet.SocketLine("3/8 in", "hex 13 mm", 6, false, false, 4, 7, true, Optional.empty()),
-        new Sheet.SocketLine("1/2 in", "hex 15 mm", 6, false, false, 4, 10, true, Optional.empty()),
-        new Sheet.SocketLine("1/2 in", "hex 19 mm", 6, true, false, 10, 2, true, Optional.empty()),
-        new Sheet.SocketLine("1/2 in", "hex 21 mm", 6, false, true, 2, 25, true, Optional.empty()),
-        new Sheet.SocketLine(
-            "3/4 in", "12-point 36 mm", 12, false, false, 2, 21, false, Optional.empty()));
+        SampleLines.socket("3/8 in", "hex 13 mm", false, 4, 7, true),
+        SampleLines.socket("1/2 in", "hex 15 mm", false, 4, 10, true),
+        SampleLines.socket("1/2 in", "hex 19 mm", false, 10, 2, true),
+        SampleLines.socket("1/2 in", "hex 21 mm", true, 2, 25, true),
+        SampleLines.socket("3/4 in", "12-point 36 mm", false, 2, 21, false));
   }
 
   private static List<CheckLine> checks() {

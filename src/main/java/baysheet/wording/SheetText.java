@@ -1,4 +1,4 @@
-package baysheet.template;
+package baysheet.wording;
 
 import baysheet.sheet.Sheet;
 import java.util.List;
@@ -39,7 +39,7 @@ public record SheetText(
     int steps,
     List<SectionText> sections,
     TorqueTableText torque,
-    List<SocketText> sockets,
+    List<DriveText> sockets,
     List<ToolText> tools,
     List<PartText> parts,
     List<String> consumables,
@@ -71,14 +71,19 @@ public record SheetText(
     sources = List.copyOf(sources);
   }
 
-  /** The words of a sheet. */
-  public static SheetText of(Sheet sheet) {
-    return SheetWords.of(sheet);
+  /**
+   * The words of a sheet.
+   *
+   * @param id as it is printed
+   */
+  public static SheetText of(Sheet sheet, String id) {
+    return SheetWords.of(sheet, id);
   }
 
   /**
    * What identifies the job.
    *
+   * @param longTitle whether it needs smaller letters
    * @param works the works asked for, each with its place
    * @param time from–to with the likely time
    * @param saved what sharing saves, or nothing
@@ -90,6 +95,7 @@ public record SheetText(
       String revision,
       String id,
       String title,
+      boolean longTitle,
       String customer,
       String vehicle,
       String years,
@@ -115,6 +121,7 @@ public record SheetText(
    *
    * @param steps the steps it belongs to, {@code 3, 7}, or nothing
    * @param from where it stands on top but does not hold from the first step: from which on
+   * @param oneLine whether it is short enough for one line across the page
    * @param protect what to wear for it, {@code eye protection (M004)}, or nothing
    */
   public record CautionText(
@@ -125,11 +132,17 @@ public record SheetText(
       String protect,
       String steps,
       String from,
-      String source) {}
+      String source,
+      boolean oneLine) {}
 
-  /** Steps under one heading. */
+  /**
+   * Steps under one heading.
+   *
+   * @param lead the heading as it runs in before a single step
+   * @param raises whether they raise the vehicle
+   */
   public record SectionText(
-      String heading, String note, String phase, String moment, List<StepText> steps) {
+      String heading, String lead, boolean raises, String note, List<StepText> steps) {
     public SectionText {
       steps = List.copyOf(steps);
     }
@@ -164,7 +177,7 @@ public record SheetText(
       List<BoxText> ticks,
       List<CautionText> above,
       String letters,
-      List<String> details,
+      List<DetailText> details,
       String torque,
       List<CheckText> due,
       String minutes,
@@ -184,6 +197,13 @@ public record SheetText(
     }
   }
 
+  /**
+   * What belongs to a step.
+   *
+   * @param tools whether it names special tools, which the list of tools has as well
+   */
+  public record DetailText(String text, boolean tools) {}
+
   /** What is written in at a step, with a line for each place. */
   public record EntryText(String words, List<BoxText> boxes) {
     public EntryText {
@@ -191,15 +211,29 @@ public record SheetText(
     }
   }
 
-  /** What to lay out to reach a head. */
-  public record SocketText(
-      String drive, String head, String kind, String count, String firstStep, boolean borrow) {}
+  /** The sockets of one square drive. */
+  public record DriveText(String drive, List<SocketText> sockets) {
+    public DriveText {
+      sockets = List.copyOf(sockets);
+    }
+  }
+
+  /**
+   * What to lay out to reach a head.
+   *
+   * @param kind what the head does not say already; nothing for a common socket
+   */
+  public record SocketText(String head, String kind, int count, String firstStep, boolean borrow) {}
 
   /** A tool, or something else a step or check needs; some only ways out ask for. */
   public record ToolText(String name, boolean special, boolean borrow, boolean ifStuck) {}
 
-  /** A new part. */
-  public record PartText(String count, String part, String places, boolean fastener) {}
+  /**
+   * A new part.
+   *
+   * @param label where it and those behind it go; nothing where that was said of the one before
+   */
+  public record PartText(String count, String part, String label, boolean fastener) {}
 
   /**
    * Everything undone that has no torque line.

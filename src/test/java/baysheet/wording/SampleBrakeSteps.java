@@ -1,9 +1,9 @@
-package baysheet.template;
+package baysheet.wording;
 
-import static baysheet.template.Samples.BOTH;
-import static baysheet.template.Samples.CAR;
-import static baysheet.template.Samples.section;
-import static baysheet.template.Samples.step;
+import static baysheet.wording.Samples.BOTH;
+import static baysheet.wording.Samples.CAR;
+import static baysheet.wording.Samples.section;
+import static baysheet.wording.Samples.step;
 
 import baysheet.books.Moment;
 import baysheet.sheet.Sheet.Phase;
@@ -20,35 +20,33 @@ final class SampleBrakeSteps {
 
   private static Section opening() {
     return section(
-        "Raise the front on stands",
         Phase.OPEN,
         CAR,
         step("Chock the rear wheels, select neutral and release the parking brake", 1),
         step("Loosen the wheel nuts one turn with the car on its wheels", 2)
             .why("a hard pull rocks a raised car"),
         step("Raise the front, set the stands under the flats, lower on to them and push", 3)
-            .details("429\u00a0kg a stand, rated 2000\u00a0kg")
+            .tools("429\u00a0kg a stand, rated 2000\u00a0kg")
             .good("the car does not move")
             .hold());
   }
 
   private static Section stripping() {
     return section(
-        "Wheel off, caliper aside, disc off",
         Phase.OPEN,
         BOTH,
-        step("Take off the wheel nuts and the wheel", 4).details("5 nuts"),
+        step("Take off the wheel nuts and the wheel", 4).tools("5 nuts"),
         step("Unplug the wheel speed sensor; press the clip and never pull on the wire", 5)
             .why("the clip breaks and the plug then shakes loose"),
         step("Measure the old disc and write the thickness on it", 6),
         step("Take out the caliper bolts while holding the guide pins", 7)
-            .details("2 bolts, counter-hold 15\u00a0mm")
+            .tools("2 bolts, counter-hold 15\u00a0mm")
             .stuck("Penetrating fluid and ten minutes", "Six-point socket, steady pull"),
         step("Lift the caliper off and hang it from a hook", 8).above("C", "E"),
         step("Slide the old pads out and note how evenly they are worn", 9)
             .why("a tapered pad means a seized guide pin"),
         step("Take out the carrier bolts and lift the carrier away", 10)
-            .details("2 bolts, discard")
+            .tools("2 bolts, discard")
             .minutes(2, 3, 12)
             .stuck(
                 "Six-point socket and a steady long bar",
@@ -58,12 +56,11 @@ final class SampleBrakeSteps {
             .stuck(
                 "Penetrating fluid round the hub and a soft hammer between the studs",
                 "Press it off with bolts through the carrier holes"),
-        step("Pull the old pad clips out of the carrier", 12).details("4 clips"));
+        step("Pull the old pad clips out of the carrier", 12).tools("4 clips"));
   }
 
   private static Section work() {
     return section(
-        "Clean and free",
         Phase.WORK,
         BOTH,
         step("Clean the hub face to bare metal right up to the spigot", 13)
@@ -81,29 +78,24 @@ final class SampleBrakeSteps {
 
   private static Section closing() {
     return section(
-        "Build up",
         Phase.CLOSE,
         BOTH,
         step("Wire-brush the carrier faces and fit the carrier with its new bolts", 16)
-            .details("2 new bolts, locking compound")
+            .tools("2 new bolts, locking compound")
             .torque(1),
-        step("Press the new pad clips into the bare carrier until they snap", 17)
-            .details("4 clips"),
+        step("Press the new pad clips into the bare carrier until they snap", 17).tools("4 clips"),
         step("Fit the new pads, wear indicator on the side it came from", 18)
             .good("each pad slides by hand in its clips"),
         step("Fit the caliper and its bolts while holding the guide pins", 19).torque(2),
         step("Plug the wheel speed sensor in until the clip snaps", 20),
-        step("Tighten the drive nut with the brake held", 21)
-            .torque(3)
-            .details("new nut, stake it"),
+        step("Tighten the drive nut with the brake held", 21).torque(3).tools("new nut, stake it"),
         step("Fit the wheel and run the nuts on by hand, then snug crosswise", 22)
             .torque(5)
-            .details("5 nuts, dry"));
+            .tools("5 nuts, dry"));
   }
 
   private static Section lowering() {
     return section(
-        "Lower the car",
         Phase.CLOSE,
         CAR,
         step("Show the second person both corners: bolts marked, hose untwisted, boots whole", 23)
@@ -113,7 +105,6 @@ final class SampleBrakeSteps {
 
   private static Section last() {
     return section(
-        "Wheels on the ground",
         Phase.FINAL,
         Moment.ON_THE_GROUND,
         BOTH,

@@ -1,4 +1,4 @@
-package baysheet.template;
+package baysheet.wording;
 
 import baysheet.sheet.QualifiedWork;
 import java.util.stream.Collectors;
@@ -8,20 +8,22 @@ final class QualifiedWords {
   private QualifiedWords() {}
 
   /** {@code High voltage, steps 3–7: only I. Quillow (T1), certificate …. Hold point 7: …}. */
-  static String sentence(QualifiedWork work) {
+  static String sentence(QualifiedWork work, Language language) {
     String hands =
         "%s, %s%s: only %s."
             .formatted(
-                Phrases.capital(work.words()),
+                Phrases.capital(language.text(work.words())),
                 Phrases.counted("step", work.steps()),
-                work.checks().isEmpty() ? "" : " and " + checks(work),
+                work.checks().isEmpty() ? "" : " and " + checks(work, language),
                 holder(work.by()));
     return work.second().isEmpty() ? hands : hands + " " + seen(work) + ": " + second(work) + ".";
   }
 
-  private static String checks(QualifiedWork work) {
+  private static String checks(QualifiedWork work, Language language) {
     return (work.checks().size() == 1 ? "the check " : "the checks ")
-        + work.checks().stream().map(text -> "“" + text + "”").collect(Collectors.joining(" and "));
+        + language.texts(work.checks()).stream()
+            .map(text -> "“" + text + "”")
+            .collect(Collectors.joining(" and "));
   }
 
   private static String seen(QualifiedWork work) {

@@ -1,4 +1,4 @@
-package baysheet.template;
+package baysheet.wording;
 
 import java.util.List;
 import java.util.Locale;

@@ -1,32 +1,38 @@
-package baysheet.template;
+package baysheet.wording;
 
 import baysheet.books.Place;
+import baysheet.sheet.Detail;
+import baysheet.sheet.Sheet;
 import baysheet.sheet.Sheet.Phase;
 import baysheet.sheet.Sheet.Section;
 import baysheet.sheet.Sheet.SheetStep;
-import baysheet.template.SheetText.BoxText;
-import baysheet.template.SheetText.EntryText;
-import baysheet.template.SheetText.SectionText;
-import baysheet.template.SheetText.StepText;
+import baysheet.wording.SheetText.BoxText;
+import baysheet.wording.SheetText.EntryText;
+import baysheet.wording.SheetText.SectionText;
+import baysheet.wording.SheetText.StepText;
 import java.util.ArrayList;
 import java.util.List;
 
 /** The sequence in words. */
 final class StepWords {
+  private final Language language;
+  private final StepSentences sentences;
   private final CautionWords cautions;
   private final CheckWords checks;
 
-  StepWords(CautionWords cautions, CheckWords checks) {
+  StepWords(Sheet sheet, CautionWords cautions, CheckWords checks) {
+    this.language = Language.of(sheet.heading());
+    this.sentences = new StepSentences(sheet);
     this.cautions = cautions;
     this.checks = checks;
   }
 
   SectionText section(Section section) {
     return new SectionText(
-        section.heading(),
-        Phrases.orNothing(section.note()),
-        section.phase().word(),
-        section.moment().word(),
+        sentences.heading(section),
+        sentences.where(section),
+        section.title() == Sheet.Title.RAISE,
+        section.oneSideFirst().map(sentences::sideBySide).orElse(""),
         section.steps().stream().map(step -> step(step, section)).toList());
   }
 
@@ -34,17 +40,17 @@ final class StepWords {
     return new StepText(
         String.valueOf(step.n()),
         place(step, section),
-        Phrases.sentence(step.text()),
+        Phrases.sentence(sentences.text(step.source())),
         PlaceWords.boxes("tick." + step.n(), "step " + step.n() + " done", step.places()),
-        cautions.of(step.cautionsAbove()),
+        cautions.of(step.letters().above()),
         letters(step),
-        step.details(),
+        sentences.detailTexts(step),
         torque(step),
         checks.dueAt(step),
         Phrases.minutes(step.minutes().mean()),
-        step.because().map(String::strip).orElse(""),
-        step.good().map(String::strip).orElse(""),
-        step.ifStuck(),
+        language.text(step.teaching().because()).map(String::strip).orElse(""),
+        language.text(step.teaching().good()).map(String::strip).orElse(""),
+        language.texts(step.teaching().ifStuck()),
         entries(step),
         hold(step));
   }
@@ -55,15 +61,17 @@ final class StepWords {
    */
   private static String place(SheetStep step, Section section) {
     boolean own = step.phase() != Phase.FINAL && !step.places().equals(List.of(Place.VEHICLE));
-    return section.named() || !own ? "" : Phrases.capital(PlaceWords.words(step.places()));
+    return !section.places().isEmpty() || !own
+        ? ""
+        : Phrases.capital(PlaceWords.words(step.places()));
   }
 
   /** Letters of cautions whose words stand elsewhere, without those that hold all the time. */
   private String letters(SheetStep step) {
     return String.join(
         ", ",
-        step.cautions().stream()
-            .filter(letter -> !step.cautionsAbove().contains(letter))
+        step.letters().all().stream()
+            .filter(letter -> !step.letters().above().contains(letter))
             .filter(letter -> !cautions.isAlways(letter))
             .toList());
   }
@@ -71,14 +79,15 @@ final class StepWords {
   /** Nothing where the details name the lines already. */
   private static String torque(SheetStep step) {
     boolean told =
-        step.details().stream().anyMatch(detail -> detail.contains("line" + Phrases.NBSP));
+        step.details().stream()
+            .anyMatch(it -> it instanceof Detail.Installed || it instanceof Detail.Tightened);
     return told ? "" : Phrases.numbers(step.torque()).replace(" ", Phrases.NBSP);
   }
 
   /** The first keeps the plain name: most steps have but one. */
-  private static List<EntryText> entries(SheetStep step) {
+  private List<EntryText> entries(SheetStep step) {
     List<EntryText> entries = new ArrayList<>();
-    for (String words : step.entries()) {
+    for (String words : language.texts(step.entries())) {
       String name = "entry." + step.n() + (entries.isEmpty() ? "" : "-" + (entries.size() + 1));
       String says = words + ", step " + step.n();
       entries.add(new EntryText(words, PlaceWords.boxes(name, says, step.places())));

@@ -1,4 +1,4 @@
-package baysheet.template;
+package baysheet.wording;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -6,15 +6,18 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import baysheet.books.Moment;
 import baysheet.books.Place;
+import baysheet.sheet.Detail;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.Sheet.Phase;
 import baysheet.sheet.TorqueLine;
-import baysheet.template.SampleLines.StepMaker;
-import baysheet.template.SheetText.BoxText;
-import baysheet.template.SheetText.StepText;
-import baysheet.template.TorqueTableText.TorqueLineText;
+import baysheet.sheet.TorqueLine.Reuse;
 import baysheet.torque.Quantity;
+import baysheet.torque.Treatment;
 import baysheet.torque.Unit;
+import baysheet.wording.SampleLines.StepMaker;
+import baysheet.wording.SheetText.BoxText;
+import baysheet.wording.SheetText.StepText;
+import baysheet.wording.TorqueTableText.TorqueLineText;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -61,7 +64,8 @@ class SheetTextTest {
     // 95 N·m ± 5 % is 90.25 to 99.75: one decimal more to either side would lie outside.
     TorqueLineText line =
         line(new LineMaker(1, "bolt", BOTH, 2).stages(SampleLines.torque("95", "70", "W3")));
-    assertEquals("90.3…99.7 (shop)", line.stages().get(0).band());
+    assertEquals("90.3…99.7", line.stages().get(0).band());
+    assertTrue(line.stages().get(0).shopBand());
   }
 
   @Test
@@ -71,13 +75,13 @@ class SheetTextTest {
             new LineMaker(1, "bolt", BOTH, 2)
                 .thread("M12x1.75", "10.9")
                 .head("hex 18 mm", "1/2 in", 6));
-    assertEquals("2\u00a0×\u00a0M12×1.75 · 10.9 · hex 18 mm, 1/2 in", line.set());
+    assertEquals("2\u00a0×\u00a0M12×1.75 · 10.9 · hex\u00a018\u00a0mm, 1/2\u00a0in", line.set());
   }
 
   @Test
   void setWithoutAThreadLeavesNoDotBehind() {
     TorqueLineText line = line(new LineMaker(1, "cap", BOTH, 1).head("hex 27 mm", "1/2 in", 6));
-    assertEquals("1\u00a0×\u00a0hex 27 mm, 1/2 in", line.set());
+    assertEquals("1\u00a0×\u00a0hex\u00a027\u00a0mm, 1/2\u00a0in", line.set());
   }
 
   @Test
@@ -148,14 +152,17 @@ class SheetTextTest {
   @Test
   void threadAndReuseThatTheBookKeepsSilentAboutAreSaidToBeSo() {
     TorqueLineText line =
-        line(new LineMaker(1, "bolt", BOTH, 1).threads("not stated").reuse("not stated"));
+        line(
+            new LineMaker(1, "bolt", BOTH, 1)
+                .threads(Treatment.NOT_STATED)
+                .reuse(Reuse.NOT_STATED));
     assertEquals("dry or oiled not stated", line.threads());
     assertEquals("reuse: not stated", line.reuse());
   }
 
   @Test
   void linesForTheGroundStandInABlockOfTheirOwn() {
-    TorqueTableText table = SheetText.of(Samples.brakes()).torque();
+    TorqueTableText table = Samples.text(Samples.brakes()).torque();
     assertEquals(
         List.of("While raised", "On the ground or at ride height"),
         table.blocks().stream().map(TorqueTableText.TorqueBlock::heading).toList());
@@ -200,7 +207,7 @@ class SheetTextTest {
   @Test
   void orderDrawingNumbersEachPositionWithItsTurn() {
     // Five on a circle, from the top: the wheel star 1-3-5-2-4, common practice, no source.
-    TorqueTableText.DrawingText drawing = SheetText.of(Samples.brakes()).torque().drawings().get(0);
+    TorqueTableText.DrawingText drawing = Samples.text(Samples.brakes()).torque().drawings().get(0);
     assertEquals(
         List.of("1", "4", "2", "5", "3"),
         drawing.positions().stream().map(TorqueTableText.PositionText::turn).toList());
@@ -228,7 +235,7 @@ class SheetTextTest {
 
   @Test
   void cautionReadsCommandHazardConsequence() {
-    StepText lift = SheetText.of(Samples.brakes()).sections().get(1).steps().get(4);
+    StepText lift = Samples.text(Samples.brakes()).sections().get(1).steps().get(4);
     assertEquals("C", lift.above().get(0).letter());
     assertEquals(
         "Brake dust in the air, asbestos on old cars: lung disease that shows years later.",
@@ -241,7 +248,7 @@ class SheetTextTest {
     Sheet brakes = Samples.brakes();
     assertEquals(
         "",
-        step(brakes, new StepMaker(90, "Fit").torque(2).details("line\u00a02: 5 N·m")).torque());
+        step(brakes, new StepMaker(90, "Fit").torque(2).detail(new Detail.Installed(2))).torque());
     assertEquals("2,\u00a03", step(brakes, new StepMaker(90, "Fit").torque(2, 3)).torque());
   }
 
@@ -253,7 +260,7 @@ class SheetTextTest {
 
   @Test
   void checksThatStandBeforeTheFirstMoveAreTheGate() {
-    List<SheetText.ChecksText> checks = SheetText.of(Samples.brakes()).checks();
+    List<SheetText.ChecksText> checks = Samples.text(Samples.brakes()).checks();
     assertEquals(
         List.of("Before the car moves"),
         checks.stream().filter(SheetText.ChecksText::gate).map(c -> c.heading()).toList());
@@ -264,7 +271,7 @@ class SheetTextTest {
   void whatAnotherFirmMustDoKeepsTheSheetOpen() {
     assertEquals(
         List.of("Wheel alignment"),
-        SheetText.of(Samples.brakes()).openItems().stream()
+        Samples.text(Samples.brakes()).openItems().stream()
             .map(SheetText.OpenItemText::text)
             .toList());
   }
@@ -272,19 +279,19 @@ class SheetTextTest {
   @Test
   void tallyCountsEveryPieceAtEveryPlace() {
     // 1 + 2 + 4 + 1 at two wheels each, and one undertray.
-    assertEquals("17", SheetText.of(Samples.brakes()).tally().off());
+    assertEquals("17", Samples.text(Samples.brakes()).tally().off());
   }
 
   @Test
   void distanceOfTheRecheckHasABoxForTheOdometer() {
-    SheetText.RecheckText recheck = SheetText.of(Samples.brakes()).rechecks().get(0);
+    SheetText.RecheckText recheck = Samples.text(Samples.brakes()).rechecks().get(0);
     assertEquals(Quantity.of("80", Unit.KILOMETRE).print(), recheck.distance());
     assertEquals("recheck.5.due", recheck.due().name());
   }
 
   private static StepText step(Sheet sheet, StepMaker step) {
-    Sheet.Section section = Samples.section("More", Phase.WORK, Moment.RAISED, BOTH, step);
-    return SheetText.of(Samples.with(sheet, List.of(section), sheet.torque()))
+    Sheet.Section section = Samples.section(Phase.WORK, Moment.RAISED, BOTH, step);
+    return Samples.text(Samples.with(sheet, List.of(section), sheet.torque()))
         .sections()
         .get(0)
         .steps()
@@ -297,7 +304,7 @@ class SheetTextTest {
 
   private static TorqueTableText table(TorqueLine line) {
     Sheet brakes = Samples.brakes();
-    return SheetText.of(Samples.with(brakes, brakes.sections(), List.of(line))).torque();
+    return Samples.text(Samples.with(brakes, brakes.sections(), List.of(line))).torque();
   }
 
   private static List<String> names(List<BoxText> boxes) {

@@ -1,4 +1,4 @@
-package baysheet.template;
+package baysheet.wording;
 
 import baysheet.sheet.TorqueLine.StageLine;
 import baysheet.torque.Band;
@@ -7,14 +7,10 @@ import baysheet.torque.Band;
 final class BandWords {
   private BandWords() {}
 
-  /**
-   * {@code 90.3…99.7} in the target's unit, {@code 199.5…220.5 lbf·ft} beside another's scale, and
-   * whose it is where it is the shop's.
-   */
+  /** {@code 90.3…99.7} in the target's unit, {@code 199.5…220.5 lbf·ft} beside another's scale. */
   static String of(StageLine.Torque torque) {
     Band band = torque.band().printed();
-    String figures = band.low().figure() + "…" + band.high().figure() + unit(torque);
-    return isShops(torque) ? figures + " (shop)" : figures;
+    return band.low().figure() + "…" + band.high().figure() + unit(torque);
   }
 
   /**

@@ -1,12 +1,13 @@
-package baysheet.template;
+package baysheet.wording;
 
-import static baysheet.template.SampleLines.check;
+import static baysheet.wording.SampleLines.check;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import baysheet.books.Moment;
 import baysheet.sheet.Sheet.Phase;
 import baysheet.sheet.Sheet.SheetStep;
-import baysheet.template.SampleLines.StepMaker;
+import baysheet.sheet.StepSource;
+import baysheet.wording.SampleLines.StepMaker;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -53,6 +54,9 @@ class DueChecksTest {
   }
 
   private static SheetStep step(int n, Phase phase, Moment moment) {
-    return new StepMaker(n, "Do it").at(phase, moment, Samples.CAR);
+    StepMaker step = new StepMaker(n, "Do it");
+    return phase == Phase.FINAL
+        ? step.from(new StepSource.Checkpoint(moment, true), moment, Samples.CAR)
+        : step.at(phase, moment, Samples.CAR);
   }
 }

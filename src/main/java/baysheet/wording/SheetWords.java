@@ -1,4 +1,4 @@
-package baysheet.template;
+package baysheet.wording;
 
 import baysheet.books.Place;
 import baysheet.books.Shop;
@@ -10,14 +10,18 @@ import baysheet.sheet.Sheet.Support;
 import baysheet.sheet.Sheet.TallyLine;
 import baysheet.sheet.Sheet.TimeNeeded;
 import baysheet.sheet.Sheet.ToolLine;
-import baysheet.template.SheetText.HeadText;
-import baysheet.template.SheetText.PartText;
-import baysheet.template.SheetText.SocketText;
-import baysheet.template.SheetText.SupportText;
-import baysheet.template.SheetText.TallyLineText;
-import baysheet.template.SheetText.TallyText;
-import baysheet.template.SheetText.ToolText;
+import baysheet.torque.Drive;
+import baysheet.torque.Head;
 import baysheet.torque.Quantity;
+import baysheet.torque.Reach;
+import baysheet.wording.SheetText.DriveText;
+import baysheet.wording.SheetText.HeadText;
+import baysheet.wording.SheetText.PartText;
+import baysheet.wording.SheetText.SocketText;
+import baysheet.wording.SheetText.SupportText;
+import baysheet.wording.SheetText.TallyLineText;
+import baysheet.wording.SheetText.TallyText;
+import baysheet.wording.SheetText.ToolText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -25,59 +29,64 @@ import java.util.stream.Collectors;
 
 /** Turns a sheet into the words and figures that a layout prints. */
 final class SheetWords {
+  /** A longer title is set smaller. */
+  private static final int LONG_TITLE = 50;
+
+  /** Points of a common socket. */
+  private static final int COMMON = 6;
+
   private final Sheet sheet;
+  private final String id;
   private final Heading heading;
+  private final Language language;
   private final CautionWords cautions;
 
-  private SheetWords(Sheet sheet) {
+  private SheetWords(Sheet sheet, String id) {
     this.sheet = sheet;
+    this.id = id;
     this.heading = sheet.heading();
-    this.cautions = new CautionWords(sheet.cautions());
+    this.language = Language.of(heading);
+    this.cautions = new CautionWords(sheet.cautions(), language);
   }
 
-  static SheetText of(Sheet sheet) {
-    return new SheetWords(sheet).text();
+  static SheetText of(Sheet sheet, String id) {
+    return new SheetWords(sheet, id).text();
   }
 
   private SheetText text() {
-    CheckWords checks = new CheckWords(sheet.checks(), sheet.steps());
-    StepWords steps = new StepWords(cautions, checks);
+    CheckWords checks = new CheckWords(sheet.checks(), sheet.steps(), language);
+    StepWords steps = new StepWords(sheet, cautions, checks);
     return new SheetText(
         heading.paper().word(),
-        heading.terms() == Shop.Terms.AMERICAN ? "en-US" : "en-GB",
-        "Bay sheet " + heading.job() + ", " + heading.title(),
+        language.tag(),
+        "Bay sheet " + heading.job() + ", " + language.text(heading.title()),
         heading.with().isPresent(),
         head(),
         cautions.onTop(),
         cautions.also(),
-        sheet.qualified().stream().map(QualifiedWords::sentence).toList(),
+        sheet.qualified().stream().map(work -> QualifiedWords.sentence(work, language)).toList(),
         cautions.waived(),
         cautions.protect(),
-        sheet.evening().stream().map(Phrases::sentence).toList(),
+        language.texts(sheet.evening()).stream().map(Phrases::sentence).toList(),
         sheet.steps().size(),
         sheet.sections().stream().map(steps::section).toList(),
-        new TorqueWords(sheet.torque(), heading.torqueUnits().get(0)).table(),
-        sheet.sockets().stream().map(SheetWords::socket).toList(),
+        new TorqueWords(sheet.torque(), heading.torqueUnits().get(0), language).table(),
+        sockets(),
         sheet.tools().stream()
             .filter(tool -> !standsForSocket(tool))
-            .map(tool -> new ToolText(tool.name(), tool.special(), !tool.owned(), tool.ifStuck()))
-            .toList(),
-        sheet.parts().stream()
             .map(
-                part ->
-                    new PartText(
-                        String.valueOf(part.count()),
-                        part.part(),
-                        sided(part.places()) ? PlaceWords.words(part.places()) : "",
-                        part.fastener()))
+                tool ->
+                    new ToolText(
+                        language.text(tool.name()), tool.special(), !tool.owned(), tool.ifStuck()))
             .toList(),
-        sheet.consumables(),
+        parts(),
+        language.texts(sheet.consumables()),
         tally(),
         checks.byMoment(),
-        sheet.support().stream().map(SheetWords::support).toList(),
+        sheet.support().stream().map(this::support).toList(),
         checks.openItems(),
         checks.releasedBy(),
-        CheckWords.rechecks(sheet.torque()),
+        checks.rechecks(sheet.torque()),
         Phrases.sentence(Phrases.orNothing(sheet.notes())),
         sheet.sources());
   }
@@ -88,8 +97,9 @@ final class SheetWords {
         heading.job(),
         heading.date().toString(),
         heading.revision(),
-        heading.id(),
-        heading.title(),
+        id,
+        language.text(heading.title()),
+        language.text(heading.title()).length() > LONG_TITLE,
         Phrases.orNothing(heading.customer()),
         heading.vehicle(),
         Phrases.orNothing(heading.years()),
@@ -102,7 +112,7 @@ final class SheetWords {
         person(heading.with()),
         person(heading.second()),
         heading.state().stream().map(Phrases::spaced).collect(Collectors.joining(", ")),
-        heading.works(),
+        language.texts(heading.works()),
         time(sheet.time()),
         saved(sheet.time()));
   }
@@ -137,16 +147,55 @@ final class SheetWords {
             socket ->
                 socket
                     .insert()
-                    .map(insert -> insert.replaceFirst(",", " " + socket.head() + ","))
+                    .map(reach -> crowFoot(socket.head(), reach))
                     .filter(name -> name.replace(Phrases.NBSP, " ").equals(tool.name()))
                     .isPresent());
   }
 
+  /** As the list of tools names it. */
+  private static String crowFoot(Head head, Reach reach) {
+    return "%s %s, reach %s".formatted(reach.tool().print(), head.print(), reach.length().print());
+  }
+
+  /** By drive, the smallest first. */
+  private List<DriveText> sockets() {
+    List<DriveText> drives = new ArrayList<>();
+    for (Drive drive : Drive.values()) {
+      List<SocketText> own =
+          sheet.sockets().stream()
+              .filter(socket -> socket.drive() == drive)
+              .map(SheetWords::socket)
+              .toList();
+      if (!own.isEmpty()) {
+        drives.add(new DriveText(drive.print(), own));
+      }
+    }
+    return drives;
+  }
+
+  /** Where parts go stands before the first of those that go there. */
+  private List<PartText> parts() {
+    List<PartText> parts = new ArrayList<>();
+    String before = "";
+    for (Sheet.PartLine part : sheet.parts()) {
+      String where = sided(part.places()) ? PlaceWords.words(part.places()) : "";
+      String label = where.equals(before) ? "" : where.isEmpty() ? "other" : where;
+      String words = language.text(part.part());
+      parts.add(new PartText(String.valueOf(part.count()), words, label, part.fastener()));
+      before = where;
+    }
+    return parts;
+  }
+
+  /** A common socket has six points, and some heads say how many they need. */
   private static SocketText socket(SocketLine socket) {
     List<String> kind = new ArrayList<>();
-    socket.insert().ifPresent(kind::add);
-    if (socket.points() > 0) {
-      kind.add(socket.points() + "-point");
+    socket.insert().map(Language::insertAndReach).ifPresent(kind::add);
+    String points = socket.points() + "-point";
+    if (socket.points() > 0
+        && socket.points() != COMMON
+        && !socket.head().form().word().equals(points)) {
+      kind.add(points);
     }
     if (socket.deep()) {
       kind.add("deep");
@@ -155,10 +204,9 @@ final class SheetWords {
       kind.add("impact");
     }
     return new SocketText(
-        socket.drive(),
-        socket.head(),
+        socket.head().print(),
         String.join(", ", kind),
-        String.valueOf(socket.count()),
+        socket.count(),
         String.valueOf(socket.firstStep()),
         !socket.owned());
   }
@@ -177,26 +225,27 @@ final class SheetWords {
     List<TallyLineText> texts = new ArrayList<>();
     for (int i = 0; i < lines.size(); i++) {
       TallyLine line = lines.get(i);
+      String words = language.text(line.words());
       boolean own = differ && sided(line.places());
       texts.add(
           new TallyLineText(
-              Phrases.capital(line.words()),
+              Phrases.capital(words),
               own ? PlaceWords.words(line.places()) : "",
               line.count() == 1 ? "" : line.count() + Phrases.NBSP + "×",
               String.valueOf(line.off()),
               String.valueOf(line.on()),
-              PlaceWords.boxes("tally." + (i + 1), line.words() + " back on", line.places())));
+              PlaceWords.boxes("tally." + (i + 1), words + " back on", line.places())));
     }
     return new TallyText(String.valueOf(off), texts);
   }
 
-  private static SupportText support(Support support) {
+  private SupportText support(Support support) {
     return new SupportText(
         support.raised(),
         support.on(),
         support.load().print(),
         support.each().map(Quantity::print).orElse(""),
         support.rated().print(),
-        support.points());
+        language.texts(support.points()));
   }
 }

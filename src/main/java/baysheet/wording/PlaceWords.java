@@ -1,7 +1,7 @@
-package baysheet.template;
+package baysheet.wording;
 
 import baysheet.books.Place;
-import baysheet.template.SheetText.BoxText;
+import baysheet.wording.SheetText.BoxText;
 import java.util.List;
 import java.util.stream.Collectors;
 

@@ -1,36 +1,40 @@
-package baysheet.template;
+package baysheet.wording;
 
+import baysheet.books.Fastener;
 import baysheet.books.Moment;
 import baysheet.books.Place;
 import baysheet.report.ProblemCode;
 import baysheet.sheet.TorqueLine;
 import baysheet.sheet.TorqueLine.Arrangement;
 import baysheet.sheet.TorqueLine.Kind;
+import baysheet.sheet.TorqueLine.Reuse;
 import baysheet.sheet.TorqueLine.StageLine;
+import baysheet.torque.Head;
 import baysheet.torque.Passes;
 import baysheet.torque.Quantity;
 import baysheet.torque.TighteningOrder;
+import baysheet.torque.Treatment;
 import java.util.List;
 import java.util.Optional;
 
 /** Writes a torque line down; what is not said is absent. */
-final class LineMaker {
+public final class LineMaker {
   private final int n;
   private final String words;
   private final List<Place> places;
   private final int count;
   private Optional<String> thread = Optional.empty();
   private Optional<String> strength = Optional.empty();
-  private Optional<String> head = Optional.empty();
+  private Optional<Head> head = Optional.empty();
   private Optional<TorqueLine.SocketNeed> socket = Optional.empty();
   private Kind kind = Kind.SNUG;
   private List<StageLine> stages = List.of();
   private Passes passes = Passes.ONE;
   private List<Integer> order = List.of();
   private Optional<TorqueLine.OrderDrawing> drawing = Optional.empty();
-  private String threads = "dry";
-  private String reuse = "again";
-  private String lock = "";
+  private Treatment threads = Treatment.DRY;
+  private Reuse reuse = Reuse.AGAIN;
+  private Optional<Fastener.Lock> lock = Optional.empty();
   private String note = "";
   private Moment moment = Moment.RAISED;
   private boolean rideHeight;
@@ -39,51 +43,53 @@ final class LineMaker {
   private boolean overridden;
   private List<TorqueLine.Warning> warnings = List.of();
 
-  LineMaker(int n, String words, List<Place> places, int count) {
+  public LineMaker(int n, String words, List<Place> places, int count) {
     this.n = n;
     this.words = words;
     this.places = places;
     this.count = count;
   }
 
-  LineMaker thread(String designation, String strengthClass) {
+  public LineMaker thread(String designation, String strengthClass) {
     thread = Optional.of(designation);
     strength = SampleLines.some(strengthClass);
     return this;
   }
 
-  LineMaker head(String form, String drive, int points) {
-    head = Optional.of(form);
+  public LineMaker head(String form, String drive, int points) {
+    head = Optional.of(SampleLines.head(form));
     socket =
-        Optional.of(new TorqueLine.SocketNeed(drive, points, false, false, true, Optional.empty()));
+        Optional.of(
+            new TorqueLine.SocketNeed(
+                SampleLines.drive(drive), points, false, false, true, Optional.empty()));
     return this;
   }
 
-  LineMaker stages(StageLine... all) {
+  public LineMaker stages(StageLine... all) {
     stages = List.of(all);
     kind = Kind.PUBLISHED;
     return this;
   }
 
-  LineMaker unknown() {
+  public LineMaker unknown() {
     kind = Kind.UNKNOWN;
     return this;
   }
 
-  LineMaker circle(String letter) {
+  public LineMaker circle(String letter) {
     order = TighteningOrder.circle(count);
     drawing = Optional.of(new TorqueLine.OrderDrawing(letter, Arrangement.CIRCLE, List.of()));
     passes = Passes.HALF_THEN_FULL;
     return this;
   }
 
-  LineMaker rows(String letter, Integer... rows) {
+  public LineMaker rows(String letter, Integer... rows) {
     order = TighteningOrder.rows(List.of(rows));
     drawing = Optional.of(new TorqueLine.OrderDrawing(letter, Arrangement.ROWS, List.of(rows)));
     return this;
   }
 
-  LineMaker given(String letter, List<Integer> positions) {
+  public LineMaker given(String letter, List<Integer> positions) {
     order = positions;
     drawing =
         Optional.of(
@@ -91,48 +97,48 @@ final class LineMaker {
     return this;
   }
 
-  LineMaker threads(String treatment) {
+  public LineMaker threads(Treatment treatment) {
     threads = treatment;
     return this;
   }
 
-  LineMaker reuse(String word) {
-    reuse = word;
+  public LineMaker reuse(Reuse again) {
+    reuse = again;
     return this;
   }
 
-  LineMaker lock(String word) {
-    lock = word;
+  public LineMaker lock(Fastener.Lock how) {
+    lock = Optional.of(how);
     return this;
   }
 
-  LineMaker note(String word) {
+  public LineMaker note(String word) {
     note = word;
     return this;
   }
 
-  LineMaker onTheGround() {
+  public LineMaker onTheGround() {
     moment = Moment.ON_THE_GROUND;
     twoVisits = true;
     return this;
   }
 
-  LineMaker atRideHeight() {
+  public LineMaker atRideHeight() {
     rideHeight = true;
     return onTheGround();
   }
 
-  LineMaker recheck(Quantity distance) {
+  public LineMaker recheck(Quantity distance) {
     recheck = Optional.of(distance);
     return this;
   }
 
-  LineMaker overridden() {
+  public LineMaker overridden() {
     overridden = true;
     return this;
   }
 
-  LineMaker warning(String text) {
+  public LineMaker warning(String text) {
     warnings = List.of(new TorqueLine.Warning(ProblemCode.WRENCH, text));
     return this;
   }
@@ -153,7 +159,7 @@ final class LineMaker {
         .toList();
   }
 
-  TorqueLine build() {
+  public TorqueLine build() {
     return new TorqueLine(
         n,
         words.replace(' ', '-'),
@@ -172,7 +178,7 @@ final class LineMaker {
         drawing,
         threads,
         reuse,
-        SampleLines.some(lock),
+        lock,
         SampleLines.some(note),
         moment,
         rideHeight,

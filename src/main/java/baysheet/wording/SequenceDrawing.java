@@ -1,12 +1,12 @@
-package baysheet.template;
+package baysheet.wording;
 
 import baysheet.sheet.TorqueLine;
 import baysheet.sheet.TorqueLine.Arrangement;
 import baysheet.sheet.TorqueLine.OrderDrawing;
-import baysheet.template.TorqueTableText.DrawingText;
-import baysheet.template.TorqueTableText.PositionText;
 import baysheet.torque.Point;
 import baysheet.torque.TighteningOrder;
+import baysheet.wording.TorqueTableText.DrawingText;
+import baysheet.wording.TorqueTableText.PositionText;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;

@@ -1,6 +1,6 @@
-package baysheet.template;
+package baysheet.wording;
 
-import baysheet.template.SheetText.BoxText;
+import baysheet.wording.SheetText.BoxText;
 import java.util.List;
 
 /**
@@ -87,7 +87,8 @@ public record TorqueTableText(
    * A torque and the further turns after it.
    *
    * @param target what to reach: {@code 70 N·m +60°}, or {@code loosen}
-   * @param band what is accepted, in the target's unit, and whose band it is
+   * @param band what is accepted, in the target's unit
+   * @param shopBand whether that is the shop's own band
    * @param reading the same as the wrench shows it, where that is something else
    * @param second the target in the shop's second unit
    * @param wrench the wrench of the crib that reaches it, {@code W3}, or nothing
@@ -97,6 +98,7 @@ public record TorqueTableText(
   public record StageText(
       String target,
       String band,
+      boolean shopBand,
       String reading,
       String second,
       String wrench,

@@ -1,34 +1,42 @@
-package baysheet.template;
+package baysheet.wording;
 
+import baysheet.books.Catalogue;
 import baysheet.books.Moment;
 import baysheet.books.Place;
 import baysheet.sheet.CautionLine;
 import baysheet.sheet.CheckLine;
+import baysheet.sheet.Detail;
+import baysheet.sheet.Name;
+import baysheet.sheet.Sheet;
 import baysheet.sheet.Sheet.Phase;
 import baysheet.sheet.Sheet.SheetStep;
+import baysheet.sheet.StepSource;
 import baysheet.sheet.TorqueLine.StageLine;
 import baysheet.torque.Band;
+import baysheet.torque.Drive;
+import baysheet.torque.Head;
 import baysheet.torque.Quantity;
 import baysheet.torque.ThreePoint;
 import baysheet.torque.Unit;
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /** Short ways to write the lines of a sheet down in tests. */
-final class SampleLines {
+public final class SampleLines {
   private SampleLines() {}
 
-  static Quantity newtonMetres(String figure) {
+  public static Quantity newtonMetres(String figure) {
     return Quantity.of(figure, Unit.NEWTON_METRE);
   }
 
   /** A torque of the book without a band of its own; the wrench is set to the same figure. */
-  static StageLine torque(String figure, String second, String wrench) {
+  public static StageLine torque(String figure, String second, String wrench) {
     return torque(figure, second, wrench, "0.05", Band.Origin.SHOP);
   }
 
-  static StageLine torque(
+  public static StageLine torque(
       String figure, String second, String wrench, String share, Band.Origin origin) {
     Quantity target = newtonMetres(figure);
     BigDecimal part = new BigDecimal(share);
@@ -50,12 +58,28 @@ final class SampleLines {
         Optional.empty());
   }
 
-  static StageLine turn(String degrees) {
+  public static StageLine turn(String degrees) {
     return new StageLine.Angle(Quantity.of(degrees, Unit.DEGREE));
   }
 
+  static Head head(String text) {
+    return Head.parse(text).found().orElseThrow();
+  }
+
+  static Drive drive(String text) {
+    return Drive.parse(text).found().orElseThrow();
+  }
+
+  static Sheet.SocketLine socket(
+      String drive, String head, boolean deep, int count, int firstStep, boolean owned) {
+    Head form = head(head);
+    int points = form.form() == Head.Form.TWELVE_POINT ? 12 : 6;
+    return new Sheet.SocketLine(
+        drive(drive), form, points, false, deep, count, firstStep, owned, Optional.empty());
+  }
+
   /** A caution at steps, or of the whole job where there are none. */
-  static CautionLine caution(
+  public static CautionLine caution(
       String letter,
       String signal,
       String command,
@@ -66,7 +90,7 @@ final class SampleLines {
     return new CautionLine(
         letter,
         "caution-" + letter,
-        signal,
+        Catalogue.Signal.valueOf(signal),
         command,
         hazard,
         consequence,
@@ -79,11 +103,11 @@ final class SampleLines {
         Optional.empty());
   }
 
-  static CheckLine check(Moment moment, String text, Integer... because) {
+  public static CheckLine check(Moment moment, String text, Integer... because) {
     return check(moment, text, "", false, "", "", because);
   }
 
-  static CheckLine check(
+  public static CheckLine check(
       Moment moment,
       String text,
       String reason,
@@ -106,15 +130,15 @@ final class SampleLines {
         "common practice, no source");
   }
 
-  static Optional<String> some(String text) {
+  public static Optional<String> some(String text) {
     return text.isEmpty() ? Optional.empty() : Optional.of(text);
   }
 
   /** Writes a step down; what is not said is absent. */
-  static final class StepMaker {
+  public static final class StepMaker {
     private final int n;
     private final String text;
-    private List<String> details = List.of();
+    private final List<Detail> details = new ArrayList<>();
     private List<Integer> torque = List.of();
     private List<String> letters = List.of();
     private List<String> above = List.of();
@@ -124,79 +148,86 @@ final class SampleLines {
     private String good = "";
     private List<String> stuck = List.of();
 
-    StepMaker(int n, String text) {
+    public StepMaker(int n, String text) {
       this.n = n;
       this.text = text;
     }
 
-    StepMaker details(String... words) {
-      details = List.of(words);
+    public StepMaker tools(String... names) {
+      return detail(new Detail.Tools(List.of(names)));
+    }
+
+    public StepMaker detail(Detail detail) {
+      details.add(detail);
       return this;
     }
 
-    StepMaker torque(Integer... lines) {
+    public StepMaker torque(Integer... lines) {
       torque = List.of(lines);
       return this;
     }
 
-    StepMaker above(String... caution) {
+    public StepMaker above(String... caution) {
       above = List.of(caution);
       letters = above;
       return this;
     }
 
-    StepMaker letters(String... caution) {
+    public StepMaker letters(String... caution) {
       letters = List.of(caution);
       return this;
     }
 
-    StepMaker minutes(double low, double likely, double high) {
+    public StepMaker minutes(double low, double likely, double high) {
       minutes = new ThreePoint(low, likely, high);
       return this;
     }
 
-    StepMaker hold() {
+    public StepMaker hold() {
       hold = true;
       return this;
     }
 
-    StepMaker why(String reason) {
+    public StepMaker why(String reason) {
       because = reason;
       return this;
     }
 
-    StepMaker good(String sign) {
+    public StepMaker good(String sign) {
       good = sign;
       return this;
     }
 
-    StepMaker stuck(String... ways) {
+    public StepMaker stuck(String... ways) {
       stuck = List.of(ways);
       return this;
     }
 
-    SheetStep at(Phase phase, Moment moment, List<Place> places) {
+    public SheetStep at(Phase phase, Moment moment, List<Place> places) {
+      return from(source(phase), moment, places);
+    }
+
+    public SheetStep from(StepSource source, Moment moment, List<Place> places) {
       return new SheetStep(
           n,
-          phase,
-          moment,
-          places,
+          source,
           "procedure",
-          text,
+          new Sheet.Where(moment, places),
+          new Sheet.Actions(List.of(), List.of(), List.of(), List.of(), torque),
           details,
-          List.of(),
-          List.of(),
-          List.of(),
-          List.of(),
-          torque,
-          letters,
-          above,
+          new Sheet.Letters(letters, above),
           minutes,
           hold,
           List.of(),
-          some(because),
-          some(good),
-          stuck);
+          new Sheet.Teaching(some(because), some(good), stuck));
+    }
+
+    private StepSource source(Phase phase) {
+      return switch (phase) {
+        case CHECK -> new StepSource.Check("rule", text);
+        case FINAL -> new StepSource.FinalTorque("nut", new Name(text, text), 1);
+        default -> new StepSource.Written(new StepSource.WrittenAt("procedure", phase, n), text);
+      };
     }
   }
 }

@@ -1,14 +1,14 @@
-package baysheet.template;
+package baysheet.wording;
 
 import baysheet.books.Moment;
 import baysheet.sheet.CheckLine;
 import baysheet.sheet.Sheet.SheetStep;
 import baysheet.sheet.TorqueLine;
-import baysheet.template.SheetText.BoxText;
-import baysheet.template.SheetText.CheckText;
-import baysheet.template.SheetText.ChecksText;
-import baysheet.template.SheetText.OpenItemText;
-import baysheet.template.SheetText.RecheckText;
+import baysheet.wording.SheetText.BoxText;
+import baysheet.wording.SheetText.CheckText;
+import baysheet.wording.SheetText.ChecksText;
+import baysheet.wording.SheetText.OpenItemText;
+import baysheet.wording.SheetText.RecheckText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -31,8 +31,10 @@ final class CheckWords {
 
   private final List<CheckLine> checks;
   private final DueChecks due;
+  private final Language language;
 
-  CheckWords(List<CheckLine> checks, List<SheetStep> steps) {
+  CheckWords(List<CheckLine> checks, List<SheetStep> steps, Language language) {
+    this.language = language;
     this.checks = checks;
     this.due = new DueChecks(checks, steps);
   }
@@ -61,17 +63,17 @@ final class CheckWords {
         .toList();
   }
 
-  private static CheckText check(int n, CheckLine check) {
+  private CheckText check(int n, CheckLine check) {
     String name = "check." + n;
     return new CheckText(
-        Phrases.sentence(check.text()),
+        Phrases.sentence(language.text(check.text())),
         List.of(new BoxText(name, "", "check " + n + " done")),
         check.hold()
             ? List.of(new BoxText(name + ".hold", "", "initials of the second person, check " + n))
             : List.of(),
         Phrases.counted("step", check.because()),
-        check.reason().map(String::strip).orElse(""),
-        Phrases.orNothing(check.needs()),
+        language.text(check.reason()).map(String::strip).orElse(""),
+        Phrases.orNothing(language.text(check.needs())),
         check.needs().isPresent()
             ? List.of(new BoxText(name + ".figure", "", "figure from the data, check " + n))
             : List.of());
@@ -80,7 +82,10 @@ final class CheckWords {
   /** Each thing once, though several checks may bring it. */
   List<OpenItemText> openItems() {
     List<String> items =
-        checks.stream().flatMap(check -> check.keepsOpen().stream()).distinct().toList();
+        checks.stream()
+            .flatMap(check -> language.text(check.keepsOpen()).stream())
+            .distinct()
+            .toList();
     List<OpenItemText> open = new ArrayList<>();
     for (int i = 0; i < items.size(); i++) {
       String text = items.get(i);
@@ -93,22 +98,27 @@ final class CheckWords {
 
   String releasedBy() {
     List<String> people =
-        checks.stream().flatMap(check -> check.releasedBy().stream()).distinct().toList();
+        checks.stream()
+            .flatMap(check -> language.text(check.releasedBy()).stream())
+            .distinct()
+            .toList();
     return Phrases.capital(people.isEmpty() ? "second person" : String.join(" and ", people));
   }
 
-  static List<RecheckText> rechecks(List<TorqueLine> lines) {
+  List<RecheckText> rechecks(List<TorqueLine> lines) {
     return lines.stream()
         .filter(line -> line.recheck().isPresent())
         .map(
             line ->
                 new RecheckText(
-                    line.words(),
+                    language.text(line.words()),
                     line.recheck().get().print(),
                     new BoxText(
                         "recheck." + line.n() + ".due",
                         "",
-                        "odometer at which " + line.words() + " is due for its re-check")))
+                        "odometer at which "
+                            + language.text(line.words())
+                            + " is due for its re-check")))
         .toList();
   }
 }

@@ -1,4 +1,4 @@
-package baysheet.template;
+package baysheet.wording;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
@@ -12,8 +12,9 @@ import baysheet.layout.PageFit;
 import baysheet.report.Problems;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.TorqueLine;
-import baysheet.template.TorqueTableText.DrawingText;
-import baysheet.template.TorqueTableText.PositionText;
+import baysheet.template.Layouts;
+import baysheet.wording.TorqueTableText.DrawingText;
+import baysheet.wording.TorqueTableText.PositionText;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -113,7 +114,7 @@ class SequenceDrawingTest {
   }
 
   private static DrawingText drawing(TorqueLine line) {
-    return SheetText.of(sheet(line)).torque().drawings().get(0);
+    return Samples.text(sheet(line)).torque().drawings().get(0);
   }
 
   private static Sheet sheet(TorqueLine line) {
@@ -129,7 +130,7 @@ class SequenceDrawingTest {
     Problems problems = new Problems();
     Form form =
         LAYOUTS
-            .fill("bay-sheet", SheetText.of(sheet), problems)
+            .fill("bay-sheet", Samples.text(sheet), problems)
             .orElseThrow(() -> new AssertionError(problems.all()));
     PageFit fit = PageFit.fit(form, Fonts.builtIn());
     return assertInstanceOf(PageFit.Fitted.class, fit, () -> sheet.torque().toString()).page();

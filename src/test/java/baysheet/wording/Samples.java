@@ -1,9 +1,10 @@
-package baysheet.template;
+package baysheet.wording;
 
-import static baysheet.template.SampleLines.caution;
-import static baysheet.template.SampleLines.check;
-import static baysheet.template.SampleLines.torque;
+import static baysheet.wording.SampleLines.caution;
+import static baysheet.wording.SampleLines.check;
+import static baysheet.wording.SampleLines.torque;
 
+import baysheet.books.Glossary;
 import baysheet.books.Moment;
 import baysheet.books.Place;
 import baysheet.books.Shop;
@@ -14,30 +15,37 @@ import baysheet.sheet.Sheet.Phase;
 import baysheet.sheet.Sheet.Section;
 import baysheet.sheet.Sheet.SheetStep;
 import baysheet.sheet.TorqueLine;
-import baysheet.template.SampleLines.StepMaker;
+import baysheet.sheet.TorqueLine.Reuse;
 import baysheet.torque.Quantity;
 import baysheet.torque.Unit;
+import baysheet.wording.SampleLines.StepMaker;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** Sheets of an invented garage and an invented car: a small one, a middle one and a big one. */
-final class Samples {
-  static final List<Place> BOTH = List.of(Place.FRONT_LEFT, Place.FRONT_RIGHT);
-  static final List<Place> CAR = List.of(Place.VEHICLE);
-  static final List<Place> ENGINE = List.of(Place.ENGINE);
+public final class Samples {
+  public static final List<Place> BOTH = List.of(Place.FRONT_LEFT, Place.FRONT_RIGHT);
+  public static final List<Place> CAR = List.of(Place.VEHICLE);
+  public static final List<Place> ENGINE = List.of(Place.ENGINE);
 
   private Samples() {}
 
+  /** The words of a sheet under some id. */
+  public static SheetText text(Sheet sheet) {
+    return SheetText.of(sheet, sheet.heading().job() + "-A-7f3c9a");
+  }
+
   /** An oil service on a lift: few steps, one torque line, no second person. */
-  static Sheet oilService() {
+  public static Sheet oilService() {
     return oilService("Engine oil service");
   }
 
-  static Sheet oilService(String title) {
+  public static Sheet oilService(String title) {
     return new Sheet(
         heading("2404", title, List.of("oil service"), Optional.empty()),
         List.of(),
@@ -60,13 +68,11 @@ final class Samples {
         List.of(),
         List.of(
             section(
-                "Raise the car",
                 Phase.OPEN,
                 CAR,
                 step("Set the lift pads under the sill seam at the four marked points", 1),
                 step("Raise, push, raise to working height and lower on to the locks", 2)),
             section(
-                "Drain and fill",
                 Phase.WORK,
                 ENGINE,
                 step("Unclip the undertray flap and swing it down", 3),
@@ -76,10 +82,9 @@ final class Samples {
                     .stuck("Six-point socket and a steady long bar"),
                 step("Fit the sump plug with its new washer", 5).torque(1),
                 step("Screw the new filter on by hand until the seal touches", 6)
-                    .details("then as far as the print on the filter says"),
+                    .tools("filter strap"),
                 step("Close the flap; both clips must snap", 7)),
             section(
-                "Lower the car",
                 Phase.CLOSE,
                 CAR,
                 step("Lower the car and fill 4.2\u00a0L of the oil in the list", 8))),
@@ -88,11 +93,9 @@ final class Samples {
                 .thread("M14x1.5", "")
                 .head("hex 17 mm", "3/8 in", 6)
                 .stages(torque("25", "18", "W2"))
-                .reuse("new")
+                .reuse(Reuse.NEW)
                 .build()),
-        List.of(
-            new Sheet.SocketLine(
-                "3/8 in", "hex 17 mm", 6, false, false, 1, 4, true, Optional.empty())),
+        List.of(SampleLines.socket("3/8 in", "hex 17 mm", false, 1, 4, true)),
         List.of(new Sheet.ToolLine("drain tray 8\u00a0L", false, true, false)),
         List.of(
             new Sheet.PartLine("sump plug with washer", 1, ENGINE, true),
@@ -117,12 +120,12 @@ final class Samples {
   }
 
   /** Discs and pads on both sides with an apprentice, on stands. */
-  static Sheet brakes() {
+  public static Sheet brakes() {
     return SampleBrakes.sheet();
   }
 
   /** The brakes and what goes with taking both arms and struts out: many steps, many lines. */
-  static Sheet big() {
+  public static Sheet big() {
     Sheet brakes = brakes();
     List<Section> sections = new ArrayList<>(brakes.sections());
     int next = brakes.steps().size() + 1;
@@ -130,8 +133,7 @@ final class Samples {
       int first = next;
       List<SheetStep> steps =
           IntStream.range(first, first + 9).mapToObj(n -> again(n, what)).toList();
-      sections.add(
-          new Section(what, true, Optional.empty(), Phase.WORK, Moment.RAISED, BOTH, steps));
+      sections.add(new Section(Sheet.Title.WORK, BOTH, Optional.empty(), steps));
       next += 9;
     }
     List<TorqueLine> lines =
@@ -156,16 +158,16 @@ final class Samples {
             .thread("M12x1.75", "10.9")
             .head("hex 18 mm", "1/2 in", 6)
             .stages(torque("95", "70", "W3"))
-            .reuse(n % 2 == 0 ? "new" : "again");
+            .reuse(n % 2 == 0 ? Reuse.NEW : Reuse.AGAIN);
     return (n > 11 ? line.atRideHeight() : line).build();
   }
 
   /** The same sheet with another sequence and another torque table. */
-  static Sheet with(Sheet sheet, List<Section> sections, List<TorqueLine> torque) {
+  public static Sheet with(Sheet sheet, List<Section> sections, List<TorqueLine> torque) {
     return with(sheet, sections, torque, sheet.cautions());
   }
 
-  static Sheet with(
+  public static Sheet with(
       Sheet sheet, List<Section> sections, List<TorqueLine> torque, List<CautionLine> cautions) {
     return new Sheet(
         sheet.heading(),
@@ -186,34 +188,37 @@ final class Samples {
         sheet.sources());
   }
 
-  static StepMaker step(String text, int n) {
+  public static StepMaker step(String text, int n) {
     return new StepMaker(n, text);
   }
 
-  static Section section(String heading, Phase phase, List<Place> places, StepMaker... steps) {
-    return section(heading, phase, Moment.RAISED, places, steps);
+  public static Section section(Phase phase, List<Place> places, StepMaker... steps) {
+    return section(phase, Moment.RAISED, places, steps);
   }
 
-  static Section section(
-      String heading, Phase phase, Moment moment, List<Place> places, StepMaker... steps) {
+  public static Section section(
+      Phase phase, Moment moment, List<Place> places, StepMaker... steps) {
+    Sheet.Title title =
+        switch (phase) {
+          case OPEN -> Sheet.Title.REMOVAL;
+          case WORK -> Sheet.Title.WORK;
+          case CLOSE, CHECK -> Sheet.Title.REFITTING;
+          case FINAL -> Sheet.Title.ON_THE_GROUND;
+        };
     return new Section(
-        heading,
-        true,
+        title,
+        phase == Phase.FINAL ? List.of() : places,
         Optional.empty(),
-        phase,
-        moment,
-        places,
         Stream.of(steps).map(step -> step.at(phase, moment, places)).toList());
   }
 
-  static Heading heading(
+  public static Heading heading(
       String job, String title, List<String> works, Optional<Heading.Person> with) {
     return new Heading(
         "Tarnwick Yard Garage",
         job,
         LocalDate.of(2026, 3, 2),
         "A",
-        job + "-A-7f3c9a",
         title,
         Optional.of("G. Olmarsh"),
         "larkfell-pipit-2015",
@@ -230,11 +235,12 @@ final class Samples {
         works,
         Shop.Paper.A4,
         Shop.Terms.BRITISH,
+        Glossary.of(Map.of()),
         List.of(Unit.NEWTON_METRE, Unit.POUND_FORCE_FOOT),
         Unit.KILOMETRE);
   }
 
-  static Quantity kilograms(String figure) {
+  public static Quantity kilograms(String figure) {
     return Quantity.of(figure, Unit.KILOGRAM);
   }
 }

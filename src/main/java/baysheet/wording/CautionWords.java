@@ -1,8 +1,8 @@
-package baysheet.template;
+package baysheet.wording;
 
 import baysheet.books.Catalogue;
 import baysheet.sheet.CautionLine;
-import baysheet.template.SheetText.CautionText;
+import baysheet.wording.SheetText.CautionText;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -14,13 +14,18 @@ import java.util.stream.Collectors;
 
 /** Cautions in words: command, then the hazard and what it does. */
 final class CautionWords {
+  /** So many letters of a danger fit one line across the page. */
+  private static final int ONE_LINE = 125;
+
   /** A mandatory sign of ISO 7010. */
   private static final Pattern NUMBER = Pattern.compile("M[0-9]{3}");
 
   private final Map<String, CautionLine> byLetter;
   private final List<CautionLine> all;
+  private final Language language;
 
-  CautionWords(List<CautionLine> cautions) {
+  CautionWords(List<CautionLine> cautions, Language language) {
+    this.language = language;
     this.all = cautions;
     this.byLetter =
         cautions.stream().collect(Collectors.toMap(CautionLine::letter, Function.identity()));
@@ -29,7 +34,7 @@ final class CautionWords {
   List<CautionText> onTop() {
     return all.stream()
         .filter(caution -> caution.onTop() && caution.waivedBy().isEmpty())
-        .map(CautionWords::text)
+        .map(this::text)
         .toList();
   }
 
@@ -52,7 +57,7 @@ final class CautionWords {
   }
 
   private static boolean hurts(CautionLine caution) {
-    return !caution.signal().equals(Catalogue.Signal.NOTICE.name());
+    return caution.signal() != Catalogue.Signal.NOTICE;
   }
 
   List<String> waived() {
@@ -82,24 +87,26 @@ final class CautionWords {
     return letters.stream()
         .filter(byLetter::containsKey)
         .map(byLetter::get)
-        .map(CautionWords::text)
+        .map(this::text)
         .toList();
   }
 
-  private static CautionText text(CautionLine caution) {
+  private CautionText text(CautionLine caution) {
     return text(caution, why(caution));
   }
 
-  private static CautionText text(CautionLine caution, String why) {
+  private CautionText text(CautionLine caution, String why) {
+    String command = Phrases.sentence(language.text(caution.command()));
     return new CautionText(
         caution.letter(),
-        caution.signal(),
-        Phrases.sentence(caution.command()),
+        caution.signal().name(),
+        command,
         why,
         caution.protect().stream().map(CautionWords::number).collect(Collectors.joining(", ")),
         Phrases.counted("step", caution.steps()),
         from(caution),
-        caution.source());
+        caution.source(),
+        command.length() + from(caution).length() + why.length() < ONE_LINE);
   }
 
   private static String from(CautionLine caution) {
@@ -108,9 +115,9 @@ final class CautionWords {
         : "from step" + Phrases.NBSP + caution.steps().get(0);
   }
 
-  private static String why(CautionLine caution) {
-    String hazard = caution.hazard().strip();
-    String consequence = caution.consequence().strip();
+  private String why(CautionLine caution) {
+    String hazard = language.text(caution.hazard()).strip();
+    String consequence = language.text(caution.consequence()).strip();
     return Phrases.sentence(
         hazard + (hazard.isEmpty() || consequence.isEmpty() ? "" : ": ") + consequence);
   }

@@ -1,0 +1,82 @@
+package baysheet.wording;
+
+import baysheet.books.Fastener;
+import baysheet.books.Glossary;
+import baysheet.books.Shop;
+import baysheet.sheet.Heading;
+import baysheet.sheet.Name;
+import baysheet.torque.Reach;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * British or American English: the program's own phrases in either, and what people wrote in files
+ * through the glossary. Names of people, vehicles and sources stay, and so does what somebody noted
+ * on the job.
+ */
+public final class Language {
+  /** As the program and its catalogue are written. */
+  static final Language BRITISH = new Language(false, Glossary.of(Map.of()));
+
+  private final boolean american;
+  private final Glossary glossary;
+
+  private Language(boolean american, Glossary glossary) {
+    this.american = american;
+    this.glossary = glossary;
+  }
+
+  /** The language of a sheet. */
+  public static Language of(Heading heading) {
+    return new Language(heading.terms() == Shop.Terms.AMERICAN, heading.glossary());
+  }
+
+  /** Its tag of BCP 47. */
+  public String tag() {
+    return american ? "en-US" : "en-GB";
+  }
+
+  /** What somebody wrote in a file. */
+  public String text(String written) {
+    return american ? glossary.translate(written) : written;
+  }
+
+  public Optional<String> text(Optional<String> written) {
+    return written.map(this::text);
+  }
+
+  public List<String> texts(List<String> written) {
+    return american ? written.stream().map(glossary::translate).toList() : written;
+  }
+
+  public String name(Name name) {
+    return american ? glossary.translate(name.american()) : name.british();
+  }
+
+  /** For one or for several. */
+  String plural(Name name, int count) {
+    String word = name(name);
+    return count == 1 || word.endsWith("s") ? word : word + "s";
+  }
+
+  public String lock(Fastener.Lock lock) {
+    return own(Phrase.valueOf(lock.name()));
+  }
+
+  /** What stands in a socket's place, by its tool and its length. */
+  public static String insertAndReach(Reach reach) {
+    return reach.tool().print() + ", reach " + reach.length().print();
+  }
+
+  /** What stands in a socket's place, and how: the setting holds for that angle only. */
+  public static String insert(Reach reach) {
+    boolean inLine = reach.angle().value().signum() == 0;
+    return reach.tool().print() + " " + (inLine ? "in line" : "at " + reach.angle().print());
+  }
+
+  /** What the program itself says. */
+  String own(Phrase phrase, Object... parts) {
+    return (american ? phrase.american() : phrase.british()).formatted(parts);
+  }
+}

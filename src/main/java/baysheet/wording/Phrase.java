@@ -1,0 +1,76 @@
+package baysheet.wording;
+
+/** What the program itself says on a sheet, in British and in American English. */
+enum Phrase {
+  TICK_NOW("Tick these now", "Mark these now"),
+  NOT_LIFTED("Do the checks listed for before lifting now; this car stays on its wheels"),
+  FINAL_TORQUE("Tighten the %s"),
+  START_ONE("Start the %s by hand and run it up snug"),
+  START_SEVERAL("Start the %s by hand and run them up snug"),
+  TAKE_AWAY("Take away the %s"),
+  PUT_BACK("Put back the %s"),
+  LIFT_ON_TO_BLOCKS(
+      "Set pads again, lift a little, push hard; solid blocks under all wheels; lower, chock on"
+          + " them, rock the car settled"),
+  JACK_ON_TO_BLOCKS(
+      "Jack each axle%s, solid blocks under all wheels; chock on them, rock the car settled"),
+  LIFT_OFF_BLOCKS("Set pads, lift, push hard; blocks and chocks out; lower"),
+  JACK_OFF_BLOCKS("Jack each axle, blocks out; chock on the floor"),
+  BOTH_ENDS_UP(
+      "no wheel stays on the floor, so none can be chocked: use a level floor, and let nobody go"
+          + " under the vehicle before all stands are tested"),
+  ABSENT("this vehicle has no %s"),
+  IN_PLACE("the %s is in place already"),
+  TAKEN_AWAY_ELSEWHERE("the %s is taken away in another step"),
+  OFF_ALREADY("the %s is off already"),
+  ON_ELSEWHERE("the %s goes on in another step"),
+  STAKE("then stake the collar"),
+  SPLIT_PIN(
+      "then on to the next slot, never back, and a new split pin",
+      "then on to the next slot, never back, and a new cotter pin"),
+  LOCK_PLATE("then bend the lock plate up"),
+  LOCK_WIRE("then wire it so that it cannot loosen"),
+  DISCARD("discard"),
+  NEW("new"),
+  SNUG_ONLY("snug only, line\u00a0%s"),
+  AS_WRITTEN_IN("line\u00a0%s as written in; nothing there: stop"),
+  SNUG("line\u00a0%s: snug"),
+  TO("line\u00a0%s: %s"),
+  HEIGHT_OF("height as in step\u00a0%s"),
+  WITH("with %s"),
+  STAND_CARRIES("each stand carries %s of %s"),
+  LIFT_CARRIES("the lift carries %s of %s"),
+  SIDE_BY_SIDE("Steps\u00a0%s\u2013%s on one side, then on the other"),
+  RAISE("Raise"),
+  LOWER("Lower"),
+  BEFORE_LIFTING("Before lifting"),
+  REMOVAL("take apart"),
+  WORK("work"),
+  REFITTING("put together"),
+  BEFORE_LOWERING("Before lowering"),
+  ON_THE_GROUND("On the ground"),
+  BEFORE_MOVING("Before moving"),
+  ROAD_TEST("Road test"),
+  HAND_OVER("Hand-over"),
+  RE_CHECK("Re-check");
+
+  private final String british;
+  private final String american;
+
+  Phrase(String both) {
+    this(both, both);
+  }
+
+  Phrase(String british, String american) {
+    this.british = british;
+    this.american = american;
+  }
+
+  String british() {
+    return british;
+  }
+
+  String american() {
+    return american;
+  }
+}
