@@ -61,11 +61,11 @@ class CommandLineSlipsTest {
       delimiter = '|',
       quoteCharacter = '`',
       value = {
-        "         | a command is missing.           | Expected: one of sheets, check, explain, torque, start, names, help.",
+        "         | a command is missing.           | Expected: one of sheets, check, explain, torque, start, names, close, history, due, recall, forget, help.",
         "shets    | baysheet has no command \"shets\". | Did you mean sheets?",
         "CHECK    | baysheet has no command \"CHECK\". | Did you mean check?",
-        "fhqwhgads SHOP | baysheet has no command \"fhqwhgads\". | Expected: one of sheets, check, explain, torque, start, names, help.",
-        "_        | baysheet has no command \"\".      | Expected: one of sheets, check, explain, torque, start, names, help.",
+        "fhqwhgads SHOP | baysheet has no command \"fhqwhgads\". | Expected: one of sheets, check, explain, torque, start, names, close, history, due, recall, forget, help.",
+        "_        | baysheet has no command \"\".      | Expected: one of sheets, check, explain, torque, start, names, close, history, due, recall, forget, help.",
         "--record sheets | baysheet itself has no option \"--record\". | Expected: a command first, and its options behind it.",
         "-o x check | baysheet itself has no option \"-o\". | Expected: a command first, and its options behind it.",
       })
@@ -105,7 +105,7 @@ class CommandLineSlipsTest {
   void whatNoOptionIsLikeIsAnsweredWithAllOptionsInALine(String command) {
     String known =
         switch (command) {
-          case "sheets" -> "--help, --jobs, --out, --paper, --record, --templates, --version";
+          case "sheets" -> "--again, --help, --jobs, --out, --paper, --record, --templates, --version";
           case "torque" -> "--accuracy, --angle, --band, --class, --friction, --from, --head";
           case "check" -> "--help, --json, --version";
           case "start" -> "--date, --help, --schemas, --version";
