@@ -61,7 +61,8 @@ public final class SheetRecord {
           json.object("time", this::time);
           json.texts("evening", sheet.evening());
           json.texts("sources", sheet.sources());
-          json.list("boxes", pens(page), pen -> box(page, pen));
+          json.list("boxes", page.pens(), pen -> box(page, pen));
+          json.list("marks", page.modules(), it -> mark(page, it));
         });
   }
 
@@ -70,6 +71,7 @@ public final class SheetRecord {
     json.text("job", heading.job());
     json.text("date", heading.date());
     json.text("id", heading.id());
+    json.text("code", sheet.code());
     json.text("revision", heading.revision());
     json.text("title", heading.title());
     json.text("shop", heading.shop());
@@ -251,23 +253,30 @@ public final class SheetRecord {
     json.number("untimed", time.untimed());
   }
 
-  private static List<Item.Pen> pens(Page page) {
-    return page.items().stream()
-        .filter(Item.Pen.class::isInstance)
-        .map(Item.Pen.class::cast)
-        .toList();
-  }
-
   private void box(Page page, Item.Pen pen) throws IOException {
     Item.Area edge = pen.edge();
     json.object(
         () -> {
           json.text("name", pen.name());
           json.text("kind", pen.kind());
-          json.number("x", Json.points(edge.x()));
-          json.number("y", Json.points(page.height() - edge.bottom()));
-          json.number("w", Json.points(edge.width()));
-          json.number("h", Json.points(edge.height()));
+          json.truth("required", pen.required());
+          place(page, edge);
+        });
+  }
+
+  private void place(Page page, Item.Area edge) throws IOException {
+    json.number("x", Json.points(edge.x()));
+    json.number("y", Json.points(page.height() - edge.bottom()));
+    json.number("w", Json.points(edge.width()));
+    json.number("h", Json.points(edge.height()));
+  }
+
+  /** What a machine looks for on the page: the code and the squares near its corners. */
+  private void mark(Page page, Item.Modules modules) throws IOException {
+    json.object(
+        () -> {
+          json.text("kind", modules.kind());
+          place(page, modules.edge());
         });
   }
 }

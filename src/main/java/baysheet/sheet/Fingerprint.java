@@ -9,9 +9,12 @@ final class Fingerprint {
   private Fingerprint() {}
 
   static String of(byte[] said) {
+    return HexFormat.of().formatHex(digest(said));
+  }
+
+  static byte[] digest(byte[] said) {
     try {
-      MessageDigest digest = MessageDigest.getInstance("SHA-256");
-      return HexFormat.of().formatHex(digest.digest(said));
+      return MessageDigest.getInstance("SHA-256").digest(said);
     } catch (NoSuchAlgorithmException e) {
       throw new IllegalStateException("every Java platform has SHA-256", e);
     }

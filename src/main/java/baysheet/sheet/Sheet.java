@@ -82,6 +82,11 @@ public record Sheet(
             heading.works()));
   }
 
+  /** The sixteen characters that its page carries for a machine. */
+  public String code() {
+    return SheetCode.of(Fingerprint.digest(RecordText.of(this)));
+  }
+
   /** The same sheet for another size of paper; what it says, and so its id, stays. */
   public Sheet on(Shop.Paper paper) {
     return with(heading.with(heading.id(), paper, heading.title(), heading.works()));

@@ -89,6 +89,7 @@ public record SheetText(
       String date,
       String revision,
       String id,
+      String code,
       String title,
       String customer,
       String vehicle,

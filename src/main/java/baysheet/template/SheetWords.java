@@ -89,6 +89,7 @@ final class SheetWords {
         heading.date().toString(),
         heading.revision(),
         heading.id(),
+        sheet.code(),
         heading.title(),
         Phrases.orNothing(heading.customer()),
         heading.vehicle(),
