@@ -41,6 +41,9 @@ final class BoxReader {
   /** A thin stroke breaks where it is pale: of its length, the longest piece is this at least. */
   private static final double BROKEN = 0.6;
 
+  /** Of the shorter edge of a box, what a neighbour's overrun never reaches. */
+  private static final double THROUGH = 0.75;
+
   /** How far beyond a box a line must go on to be no stroke of a pen, in pixels: 5 mm. */
   private static final int FAR = 5 * BlankPage.PIXELS;
 
@@ -50,11 +53,16 @@ final class BoxReader {
   private final Grey page;
   private final Ink ink;
   private final BlankPage blank;
+  private final boolean twoTone;
 
-  BoxReader(Grey page, Ink ink, BlankPage blank) {
+  /**
+   * @param twoTone whether the scan was black and white, so that stains are as dark as ink
+   */
+  BoxReader(Grey page, Ink ink, BlankPage blank, boolean twoTone) {
     this.page = page;
     this.ink = ink;
     this.blank = blank;
+    this.twoTone = twoTone;
   }
 
   /** The shortest stroke that is meant, in mm: of a tick, a figure, a letter, a name. */
@@ -71,14 +79,15 @@ final class BoxReader {
     Area edge = blank.area(box.place());
     Area region = edge.grown(AROUND).within(blank.width(), blank.rows());
     int[] shift = shift(edge.grown(PRINT_AROUND).within(blank.width(), blank.rows()));
-    boolean[] written = written(region, shift);
+    boolean[] hidden = hidden(region);
+    boolean[] written = written(region, shift, hidden);
     Area inside =
         new Area(
             edge.left() - region.left(),
             edge.top() - region.top(),
             edge.right() - region.left(),
             edge.bottom() - region.top());
-    int[] labels = Strokes.labels(region.width(), region.height(), written, inside);
+    int[] labels = Strokes.labels(region.width(), region.height(), written, hidden, inside);
     return decide(box, new Pieces(region, inside, labels, shift));
   }
 
@@ -122,16 +131,26 @@ final class BoxReader {
     return met;
   }
 
+  /** Where print would hide ink. */
+  private boolean[] hidden(Area region) {
+    boolean[] hidden = new boolean[region.width() * region.height()];
+    for (int y = 0; y < region.height(); y++) {
+      int from = (region.top() + y) * blank.width() + region.left();
+      System.arraycopy(blank.near(), from, hidden, y * region.width(), region.width());
+    }
+    return hidden;
+  }
+
   /** Ink that no print explains. */
-  private boolean[] written(Area region, int[] shift) {
+  private boolean[] written(Area region, int[] shift, boolean[] hidden) {
     boolean[] written = new boolean[region.width() * region.height()];
     int off = shift[1] * blank.width() + shift[0];
     for (int y = region.top(); y < region.bottom(); y++) {
       for (int x = region.left(); x < region.right(); x++) {
-        int at = y * blank.width() + x;
-        int there = at + off;
+        int there = y * blank.width() + x + off;
+        int at = (y - region.top()) * region.width() + x - region.left();
         boolean dark = there >= 0 && there < ink.dark().length && ink.dark()[there];
-        written[(y - region.top()) * region.width() + x - region.left()] = dark && !blank.near()[at];
+        written[at] = dark && !hidden[at];
       }
     }
     return written;
@@ -146,7 +165,7 @@ final class BoxReader {
     long inside = 0;
     for (Piece piece : pieces.measure()) {
       inside += piece.inside();
-      boolean home = pieces.isAtHome(piece) && !pieces.passes(piece);
+      boolean home = pieces.isAtHome(piece);
       double extent = piece.extent();
       if (home && piece.wholeExtent() >= 2 * least && extent >= OVERRUN * least) {
         extent = Math.max(extent, least);
@@ -233,15 +252,20 @@ final class BoxReader {
       return page.pixels()[Math.max(0, Math.min(there, page.pixels().length - 1))] & 0xff;
     }
 
-    /** Whether a stroke was meant for this box: its middle is there, not in a neighbour's. */
+    /**
+     * Whether a stroke was meant for this box: its middle is there, not in a neighbour's; or, where
+     * ticks of neighbours run into one another, it goes through the box from end to end. What comes
+     * from afar on one side and goes far on the other is a fold, a streak or the ring of a cup.
+     */
     boolean isAtHome(Piece piece) {
+      if (piece.isStraight() && goesOn(piece, 1) && goesOn(piece, -1)) {
+        return false;
+      }
       Point middle = piece.middle();
-      return inside.grown(ASTRAY).holds((int) middle.x(), (int) middle.y());
-    }
-
-    /** A line that comes from afar on one side and goes far on the other: a fold, a streak. */
-    boolean passes(Piece piece) {
-      return piece.crosses() || piece.isStraight() && goesOn(piece, 1) && goesOn(piece, -1);
+      boolean near = inside.grown(ASTRAY).holds((int) middle.x(), (int) middle.y());
+      int least = Math.min(inside.width(), inside.height());
+      boolean through = piece.extent() * BlankPage.PIXELS >= THROUGH * least;
+      return near && !piece.crosses() || through && !twoTone;
     }
 
     /** Whether ink goes on beyond an end; print may hide some of it. */
@@ -252,7 +276,7 @@ final class BoxReader {
         Point at = piece.beyond(way, step);
         int x = (int) Math.round(at.x()) + region.left();
         int y = (int) Math.round(at.y()) + region.top();
-        int found = at(x, y);
+        int found = at(x, y, 2 + step / 10);
         hidden += found == 1 ? 1 : 0;
         seen += found == 2 ? 1 : 0;
       }
@@ -260,10 +284,10 @@ final class BoxReader {
     }
 
     /** 2 where ink is near a point, 1 where print could hide some, 0 where paper is white. */
-    private int at(int x, int y) {
+    private int at(int x, int y, int around) {
       int found = 0;
-      for (int dy = -2; dy <= 2; dy++) {
-        for (int dx = -2; dx <= 2; dx++) {
+      for (int dy = -around; dy <= around; dy++) {
+        for (int dx = -around; dx <= around; dx++) {
           boolean on = x + dx >= 0 && x + dx < blank.width() && y + dy >= 0 && y + dy < blank.rows();
           int there = (y + dy) * blank.width() + x + dx;
           int dark = there + shift[1] * blank.width() + shift[0];

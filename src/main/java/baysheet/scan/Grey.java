@@ -65,6 +65,16 @@ public record Grey(int width, int height, byte[] pixels) {
     return (luma * alpha + 255 * (255 - alpha)) / 255;
   }
 
+  /** Whether it is black and white: hardly anything lies between, as compression leaves it. */
+  boolean isTwoTone() {
+    long between = 0;
+    for (byte pixel : pixels) {
+      int shade = pixel & 0xff;
+      between += shade >= 32 && shade < 224 ? 1 : 0;
+    }
+    return between * 200 < pixels.length;
+  }
+
   private Grey halved() {
     int wide = width / 2;
     int high = height / 2;

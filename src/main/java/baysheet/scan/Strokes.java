@@ -8,32 +8,37 @@ import java.util.Arrays;
  * it.
  */
 final class Strokes {
-  /** The border and what was taken away on both of its sides, in pixels, and a slanted stroke. */
-  private static final int GAP = 9;
+  /** The borders of two boxes that touch, and what was taken away beside them, in pixels. */
+  private static final int WIDEST_GAP = 20;
 
-  private static final int SIDEWAYS = 4;
+  /** How far a stroke goes aside for each pixel across a border, in halves. */
+  private static final int[] SLANTS = {0, 1, -1, 2, -2};
 
   private final int width;
   private final int height;
   private final boolean[] ink;
+  private final boolean[] hidden;
   private final int[] labels;
 
-  private Strokes(int width, int height, boolean[] ink) {
+  private Strokes(int width, int height, boolean[] ink, boolean[] hidden) {
     this.width = width;
     this.height = height;
     this.ink = ink;
+    this.hidden = hidden;
     labels = new int[ink.length];
   }
 
   /**
    * Numbers the pieces.
    *
+   * @param hidden where print would hide ink
    * @param inside the box within the region
    * @return for each pixel the number of its piece, from 1, or 0 where there is no ink; two pieces
    *     that go on across the border have one number
    */
-  static int[] labels(int width, int height, boolean[] ink, BlankPage.Area inside) {
-    Strokes strokes = new Strokes(width, height, ink);
+  static int[] labels(
+      int width, int height, boolean[] ink, boolean[] hidden, BlankPage.Area inside) {
+    Strokes strokes = new Strokes(width, height, ink, hidden);
     int[] parents = strokes.number();
     strokes.bridge(inside, parents);
     for (int at = 0; at < ink.length; at++) {
@@ -98,26 +103,38 @@ final class Strokes {
     }
   }
 
-  /** Joins the first ink inside an edge with ink outside that a straight stroke could lead to. */
+  /** Joins ink just inside a border with ink on the other side that a stroke could lead to. */
   private void facing(int x, int y, int inX, int inY, int[] parents) {
-    int inside = 0;
     int depth = 0;
-    while (depth < GAP && inside == 0) {
-      inside = label(x + depth * inX, y + depth * inY);
+    while (depth < WIDEST_GAP && isHidden(x + depth * inX, y + depth * inY)) {
       depth++;
     }
-    if (inside == 0) {
-      return;
-    }
-    for (int out = 1; out <= GAP - depth + 2; out++) {
-      for (int off = -SIDEWAYS; off <= SIDEWAYS; off++) {
-        int outside = label(x - out * inX + off * inY, y - out * inY + off * inX);
-        if (outside != 0) {
-          join(parents, inside, outside);
-          return;
-        }
+    int fromX = x + depth * inX;
+    int fromY = y + depth * inY;
+    int inside = label(fromX, fromY);
+    for (int i = 0; inside != 0 && i < SLANTS.length; i++) {
+      int outside = across(fromX, fromY, inX, inY, SLANTS[i]);
+      if (outside != 0) {
+        join(parents, inside, outside);
       }
     }
+  }
+
+  /** The first ink behind what is hidden; 0 where paper comes first. */
+  private int across(int x, int y, int inX, int inY, int slant) {
+    for (int step = 1; step <= WIDEST_GAP; step++) {
+      int aside = slant * step / 2;
+      int toX = x - step * inX + aside * inY;
+      int toY = y - step * inY + aside * inX;
+      if (!isHidden(toX, toY)) {
+        return label(toX, toY);
+      }
+    }
+    return 0;
+  }
+
+  private boolean isHidden(int x, int y) {
+    return x >= 0 && y >= 0 && x < width && y < height && hidden[y * width + x];
   }
 
   private int label(int x, int y) {
