@@ -3,6 +3,7 @@ package baysheet.scan;
 import baysheet.record.PlacedBoxes;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.util.Arrays;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.rendering.ImageType;
@@ -49,7 +50,7 @@ record BlankPage(int width, int rows, boolean[] ink, boolean[] near, double heig
       if (ink[at]) {
         int from = Math.max(at - at % width, at - SPREAD);
         int to = Math.min(at - at % width + width - 1, at + SPREAD);
-        java.util.Arrays.fill(across, from, to + 1, true);
+        Arrays.fill(across, from, to + 1, true);
       }
     }
     boolean[] wider = new boolean[ink.length];

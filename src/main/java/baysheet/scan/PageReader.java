@@ -63,7 +63,7 @@ public final class PageReader {
           Optional.empty());
     }
     Grey page = straight(picture, projection.get(), blank.width(), blank.rows());
-    BoxReader reader = new BoxReader(page, Ink.of(page), blank, picture.isTwoTone());
+    BoxReader reader = new BoxReader(new Scanned(page, Ink.of(page), blank, picture.isTwoTone()));
     List<BoxReading> read = boxes.boxes().stream().map(reader::read).toList();
     Result result = issued.superseded() ? Result.SUPERSEDED : Result.READ;
     String reason = issued.superseded() ? "a later revision has taken its place" : "";

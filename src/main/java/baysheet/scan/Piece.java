@@ -7,10 +7,27 @@ final class Piece {
   static final int TOP = 4;
   static final int BOTTOM = 8;
 
+  /** A pen's stroke is at most 1 mm wide; a blot or a punched hole is wider. In mm. */
+  private static final double WIDEST_STROKE = 1.5;
+
+  /** The area of a disc is 3.1 times the square of its width by this measure, a stroke's more. */
+  private static final double LEAST_AREA = 3.4;
+
+  /** How much darker than the paper: ink 0.4 and more, coffee and folds up to 0.37. */
+  private static final double LEAST_CONTRAST = 0.4;
+
+  /** In mm: a coarse scan mixes a thinner stroke with the white beside it, a stain is wider. */
+  private static final double THIN = 0.6;
+
+  private static final double LEAST_THIN_CONTRAST = 0.3;
+
   private static final double MM = 1.0 / BlankPage.PIXELS;
 
   /** A stroke of even width strays from its middle by 0.29 of the width; hands add to that. */
   private static final double STRAIGHT = 0.08;
+
+  /** Of its own darkness, what a stroke's surroundings have at most: a smudge fades slowly. */
+  private static final double SOFT = 0.4;
 
   private final int[] shades = new int[256];
   private int whole;
@@ -22,6 +39,9 @@ final class Piece {
   private int wholeRight;
   private int wholeBottom;
   private int inside;
+  private long besideShades;
+  private int besides;
+  private int central;
   private int edge;
   private int left = Integer.MAX_VALUE;
   private int top = Integer.MAX_VALUE;
@@ -46,8 +66,9 @@ final class Piece {
   }
 
   /** Adds a pixel in the box. */
-  void add(int x, int y, boolean isEdge, int shade) {
+  void add(int x, int y, boolean isEdge, boolean isCentral, int shade) {
     inside++;
+    central += isCentral ? 1 : 0;
     edge += isEdge ? 1 : 0;
     shades[shade]++;
     left = Math.min(left, x);
@@ -63,6 +84,29 @@ final class Piece {
 
   int inside() {
     return inside;
+  }
+
+  /** Adds the shade of bare paper a little way off its edge. */
+  void beside(int shade) {
+    besideShades += shade;
+    besides++;
+  }
+
+  private boolean isSoft(int white) {
+    double fades = besides == 0 ? 0 : white - (double) besideShades / besides;
+    return fades > SOFT * contrast(white) * white;
+  }
+
+  /** How many pixels lie well inside the box. */
+  int central() {
+    return central;
+  }
+
+  /** Whether a pen could have drawn it: thin for its length, with sharp edges, dark enough. */
+  boolean isStroke(int white) {
+    double wide = thickness();
+    boolean drawn = wide <= WIDEST_STROKE && inside * MM * MM >= LEAST_AREA * wide * wide;
+    return drawn && !isSoft(white) && contrast(white) >= (wide <= THIN ? LEAST_THIN_CONTRAST : LEAST_CONTRAST);
   }
 
   /** Whether it goes from a side of the region to the one across. */

@@ -94,7 +94,8 @@ final class Registration {
     }
     Projection affine = Projection.of(squares, found, true);
     boolean all = squares.size() > LEAST_SQUARES;
-    if (all && residual(affine, squares, found) > LARGEST_SHEAR / 2) {
+    // Four points share what one of them is off.
+    if (all && residual(affine, squares, found) > LARGEST_SHEAR / 4) {
       return Optional.empty();
     }
     Projection projection = all ? Projection.of(squares, found, false) : affine;

@@ -71,11 +71,13 @@ final class Hand {
     }
   }
 
-  /** Letters of nobody's alphabet: loops and stems of this hand. */
-  void letters(Sheeted page, double x, double y, double w, double h, int count) {
+  /** Letters of nobody's alphabet: loops and stems, no finer than this hand's pen can draw. */
+  void letters(Sheeted page, double x, double y, double w, double h, int wanted) {
+    int count = Math.min(wanted, Math.max(1, (int) (w / (3.5 * pen))));
     double step = w / count;
+    int most = Math.max(3, (int) (step / (1.6 * pen)) + 1);
     for (int i = 0; i < count; i++) {
-      int bends = 4 + chance.nextInt(3);
+      int bends = Math.min(most, 4 + chance.nextInt(3));
       double[] stroke = new double[2 * bends];
       for (int b = 0; b < bends; b++) {
         stroke[2 * b] = Math.min(1, Math.max(0, (b + between(-1, 1)) / (bends - 1)));
