@@ -161,8 +161,7 @@ public sealed interface Item {
    * @param required whether the form is incomplete while it is empty
    * @param edge its outer edge; the stroke runs along it inside
    */
-  record Pen(
-      int element, String name, String kind, boolean required, Area edge, long thickness)
+  record Pen(int element, String name, String kind, boolean required, Area edge, long thickness)
       implements Item {
     public Pen {
       Objects.requireNonNull(name);

@@ -10,8 +10,9 @@ import java.util.Objects;
 
 /**
  * Walks a finished page and finds what must never be printed: ink beyond the margin, text on text,
- * text or a rule across a box for a pen or too near to what a machine reads, a border or a rule across text, text too small to read. It
- * looks only at the items, not at how they came to be where they are.
+ * text or a rule across a box for a pen or too near to what a machine reads, a border or a rule
+ * across text, text too small to read. It looks only at the items, not at how they came to be where
+ * they are.
  */
 public final class PageCheck {
   /** A page with more is wrong altogether, and nobody reads further. */
@@ -125,9 +126,7 @@ public final class PageCheck {
 
   /** What nothing else may touch: text, and the white inside of a box for a pen. */
   private static boolean isSolid(Item item) {
-    return item instanceof Item.Glyphs
-        || item instanceof Item.Pen
-        || item instanceof Item.Modules;
+    return item instanceof Item.Glyphs || item instanceof Item.Pen || item instanceof Item.Modules;
   }
 
   /** What no other ink may touch; around modules a reader needs white. */

@@ -39,8 +39,7 @@ public record PageReading(
    *
    * @param ink how much of its inside holds ink, 0 to 1
    */
-  public record BoxReading(
-      String name, String kind, boolean required, State state, double ink) {}
+  public record BoxReading(String name, String kind, boolean required, State state, double ink) {}
 
   public PageReading {
     boxes = List.copyOf(boxes);

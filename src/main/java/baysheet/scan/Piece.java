@@ -106,7 +106,9 @@ final class Piece {
   boolean isStroke(int white) {
     double wide = thickness();
     boolean drawn = wide <= WIDEST_STROKE && inside * MM * MM >= LEAST_AREA * wide * wide;
-    return drawn && !isSoft(white) && contrast(white) >= (wide <= THIN ? LEAST_THIN_CONTRAST : LEAST_CONTRAST);
+    return drawn
+        && !isSoft(white)
+        && contrast(white) >= (wide <= THIN ? LEAST_THIN_CONTRAST : LEAST_CONTRAST);
   }
 
   /** Whether it goes from a side of the region to the one across. */

@@ -13,7 +13,9 @@ final class Pieces {
   /** Nearer to the border than 0.8 mm, in pixels, ink may be the border's own ragged edge. */
   private static final int RAGGED = 6;
 
-  /** 0.6 mm off the edge of a stroke paper is white, in pixels; off the edge of a smudge it is not. */
+  /**
+   * 0.6 mm off the edge of a stroke paper is white, in pixels; off the edge of a smudge it is not.
+   */
   private static final int BESIDE = 5;
 
   /** Of the shorter edge of a box, what a neighbour's overrun never reaches. */

@@ -8,8 +8,8 @@ import java.util.Optional;
 
 /**
  * Finds how a page lies on a picture: the code says roughly where the squares must be, the squares
- * say it exactly. Printers and scanners stretch pages, each direction by itself, so nothing is taken
- * for granted but that straight lines stay straight.
+ * say it exactly. Printers and scanners stretch pages, each direction by itself, so nothing is
+ * taken for granted but that straight lines stay straight.
  */
 final class Registration {
   /** Three squares say how a page lies where a staple or a stain hides the fourth. */
@@ -79,7 +79,8 @@ final class Registration {
         layout.squares().stream().sorted(Comparator.comparing(middle::distance)).toList();
     for (Point square : nearestFirst) {
       Projection rough = Projection.of(from, to, true);
-      double known = from.subList(3, from.size()).stream().mapToDouble(square::distance).min().orElse(300);
+      double known =
+          from.subList(3, from.size()).stream().mapToDouble(square::distance).min().orElse(300);
       square(rough, square, 2 + 0.035 * Math.min(known, square.distance(middle)))
           .ifPresent(
               found -> {
@@ -122,7 +123,10 @@ final class Registration {
     int reach = (int) Math.ceil(radius * scale) + half + ring;
     int left = (int) about.x() - reach;
     int top = (int) about.y() - reach;
-    if (about.x() < 0 || about.y() < 0 || about.x() >= picture.width() || about.y() >= picture.height()) {
+    if (about.x() < 0
+        || about.y() < 0
+        || about.x() >= picture.width()
+        || about.y() >= picture.height()) {
       return Optional.empty();
     }
     Grey part = picture.crop(left, top, 2 * reach, 2 * reach);

@@ -153,7 +153,8 @@ public final class ScanFile {
     for (PDImageXObject image : images) {
       bound(image.getWidth(), image.getHeight());
     }
-    boolean words = page.getResources() != null && page.getResources().getFontNames().iterator().hasNext();
+    boolean words =
+        page.getResources() != null && page.getResources().getFontNames().iterator().hasNext();
     if (images.size() == 1 && !forms && !words) {
       return images.get(0).getImage();
     }
@@ -185,9 +186,8 @@ public final class ScanFile {
 
   private static void bound(long width, long height) throws IOException {
     if (width < 1 || height < 1 || width > MOST_PIXELS || width * height > MOST_PIXELS) {
-      throw new IOException(
-          "%d by %d pixels, where at most %d million are read"
-              .formatted(width, height, MOST_PIXELS / 1_000_000));
+      String most = ", where at most " + MOST_PIXELS / 1_000_000 + " million are read";
+      throw new IOException(width + " by " + height + " pixels" + most);
     }
   }
 }

@@ -2,8 +2,8 @@ package baysheet.scan;
 
 /**
  * Takes lines of dirt out of a picture: dust on a feeder's glass draws a thin line along the whole
- * page, which would cross every box in its way. A streak runs through the margins at both ends, where
- * nothing is printed; a rule ends before.
+ * page, which would cross every box in its way. A streak runs through the margins at both ends,
+ * where nothing is printed; a rule ends before.
  */
 final class Streaks {
   /** What lies across a streak hides some of it. */
@@ -46,8 +46,7 @@ final class Streaks {
       int[] here = i < margin ? first : i >= length - margin ? last : dark;
       for (int line = reach; line < lines - reach; line++) {
         int at = i * along + line * step;
-        int beside =
-            Math.min(pixels[at - reach * step] & 0xff, pixels[at + reach * step] & 0xff);
+        int beside = Math.min(pixels[at - reach * step] & 0xff, pixels[at + reach * step] & 0xff);
         if ((pixels[at] & 0xff) < beside - DARKER) {
           here[line]++;
         }
@@ -61,8 +60,7 @@ final class Streaks {
         for (int i = 0; i < length; i++) {
           int at = i * along + line * step;
           // Writing across a streak is dark on both of its sides, and stays.
-          int beside =
-              Math.max(pixels[at - reach * step] & 0xff, pixels[at + reach * step] & 0xff);
+          int beside = Math.max(pixels[at - reach * step] & 0xff, pixels[at + reach * step] & 0xff);
           pixels[at] = (byte) Math.max(pixels[at] & 0xff, beside);
         }
       }

