@@ -62,7 +62,7 @@ public final class Workshop {
   public Form fill(Sheet sheet) {
     Problems problems = new Problems();
     return sound(
-        layouts.fill(LAYOUT, SheetText.of(sheet, SheetId.of(sheet).text()), problems), problems);
+        layouts.fill(LAYOUT, words(sheet), problems), problems);
   }
 
   /** The boxes at the largest size at which they fit the page. */
@@ -96,5 +96,10 @@ public final class Workshop {
       throw new IllegalStateException("cannot be measured: " + problems.all());
     }
     return made.get();
+  }
+
+  private static SheetText words(Sheet sheet) {
+    SheetId id = SheetId.of(sheet);
+    return SheetText.of(sheet, id.text(), id.code());
   }
 }

@@ -24,6 +24,8 @@ public interface BoxVisitor<R> {
 
   R drawing(Drawing box);
 
+  R stamp(Stamp box);
+
   R droppable(Droppable box);
 
   R space(Space box);

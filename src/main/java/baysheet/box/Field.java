@@ -10,9 +10,11 @@ import java.util.Objects;
  *
  * @param name the name under which the record lists its position
  * @param kind what is written in it: tick, value, initials, signature, line …
+ * @param required whether the form is incomplete while it is empty
  * @param alternate what it is for, for a screen reader
  */
-public record Field(String name, String kind, PenSize size, String alternate, Span at)
+public record Field(
+    String name, String kind, PenSize size, boolean required, String alternate, Span at)
     implements Leaf {
   public Field {
     Objects.requireNonNull(name);

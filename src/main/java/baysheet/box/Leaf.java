@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 
 /** A box that holds nothing else and never gives way by itself. */
-public sealed interface Leaf extends Box permits Rule, Field, Drawing, Space, Fill {
+public sealed interface Leaf extends Box permits Rule, Field, Drawing, Stamp, Space, Fill {
   @Override
   default List<Box> children() {
     return List.of();

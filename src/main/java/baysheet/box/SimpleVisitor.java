@@ -61,6 +61,11 @@ public abstract class SimpleVisitor<R> implements BoxVisitor<R> {
   }
 
   @Override
+  public R stamp(Stamp box) {
+    return defaultAction(box);
+  }
+
+  @Override
   public R droppable(Droppable box) {
     return defaultAction(box);
   }

@@ -98,7 +98,7 @@ final class SheetMaker {
 
   private Optional<MadeSheet> fit(Sheet sheet, Path file, Problems problems) {
     SheetId id = SheetId.of(sheet);
-    SheetText words = SheetText.of(sheet, id.text());
+    SheetText words = SheetText.of(sheet, id.text(), id.code());
     Optional<Form> form = layouts.get().fill(LAYOUT, words, problems);
     if (form.isEmpty()) {
       return Optional.empty();

@@ -16,6 +16,7 @@ import baysheet.box.Row;
 import baysheet.box.Rule;
 import baysheet.box.SimpleVisitor;
 import baysheet.box.Space;
+import baysheet.box.Stamp;
 import baysheet.box.Table;
 import baysheet.box.Text;
 import baysheet.box.TextStyle;
@@ -89,6 +90,11 @@ record Extents(Setting setting) implements BoxVisitor<Extent> {
   @Override
   public Extent drawing(Drawing box) {
     return Extent.fixed(length(box.width()));
+  }
+
+  @Override
+  public Extent stamp(Stamp box) {
+    return Extent.fixed(box.size());
   }
 
   @Override

@@ -1,5 +1,7 @@
 package baysheet.layout;
 
+import baysheet.box.Stamp;
+import java.util.List;
 import java.util.Objects;
 
 /**
@@ -156,9 +158,11 @@ public sealed interface Item {
   /**
    * An empty box for a pen. A box of kind {@link Page#LINE} has ink along its lower edge only.
    *
+   * @param required whether the form is incomplete while it is empty
    * @param edge its outer edge; the stroke runs along it inside
    */
-  record Pen(int element, String name, String kind, Area edge, long thickness) implements Item {
+  record Pen(int element, String name, String kind, boolean required, Area edge, long thickness)
+      implements Item {
     public Pen {
       Objects.requireNonNull(name);
       Objects.requireNonNull(kind);
@@ -178,6 +182,48 @@ public sealed interface Item {
     @Override
     public String called() {
       return "the box for a pen \"" + name + "\"";
+    }
+  }
+
+  /**
+   * Black modules on white, for a machine; decoration to everybody else.
+   *
+   * @param edge around the modules, without what must stay white around them
+   */
+  record Modules(Stamp stamp, Area edge) implements Item {
+    public Modules {
+      Objects.requireNonNull(stamp);
+      Objects.requireNonNull(edge);
+    }
+
+    @Override
+    public int element() {
+      return Page.ARTIFACT;
+    }
+
+    @Override
+    public Area area() {
+      return edge;
+    }
+
+    /** Code or square. */
+    public String kind() {
+      return stamp.element();
+    }
+
+    /** From the top, one letter a module, {@code #} for black. */
+    public List<String> rows() {
+      return stamp.rows();
+    }
+
+    @Override
+    public String describe() {
+      return "modules   %s %s".formatted(edge, called());
+    }
+
+    @Override
+    public String called() {
+      return "the " + stamp.element() + (stamp.text().isEmpty() ? "" : " " + stamp.text());
     }
   }
 

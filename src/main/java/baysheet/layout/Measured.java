@@ -2,6 +2,7 @@ package baysheet.layout;
 
 import baysheet.box.Drawing;
 import baysheet.box.Field;
+import baysheet.box.Stamp;
 import java.util.List;
 
 /**
@@ -166,6 +167,25 @@ sealed interface Measured permits Lines, Measured.Group, Measured.Tagged, Measur
       Strokes strokes = new Strokes(x, y, width, fonts, page);
       drawing.marks().forEach(mark -> mark.accept(strokes));
       page.close();
+    }
+  }
+
+  /** What a machine looks for. */
+  record Stamped(Stamp stamp) implements Leaf {
+    @Override
+    public long width() {
+      return stamp.size();
+    }
+
+    @Override
+    public long height() {
+      return stamp.size();
+    }
+
+    @Override
+    public void place(long x, long y, PageBuilder page) {
+      page.from(stamp.at());
+      page.add(new Item.Modules(stamp, new Item.Area(x, y, stamp.size(), stamp.size())));
     }
   }
 

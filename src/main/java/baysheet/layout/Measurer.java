@@ -15,6 +15,7 @@ import baysheet.box.Length;
 import baysheet.box.Row;
 import baysheet.box.Rule;
 import baysheet.box.Space;
+import baysheet.box.Stamp;
 import baysheet.box.Table;
 import baysheet.box.Text;
 import baysheet.box.TextStyle;
@@ -145,6 +146,12 @@ final class Measurer {
     @Override
     public Measured drawing(Drawing box) {
       return Measurer.this.drawing(box, width);
+    }
+
+    @Override
+    public Measured stamp(Stamp box) {
+      note(box.element(), box.at(), box.size() - width);
+      return new Measured.Stamped(box);
     }
 
     @Override

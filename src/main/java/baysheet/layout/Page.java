@@ -31,6 +31,14 @@ public record Page(long width, long height, List<Item> items, Element structure)
     return items.stream().filter(Item.Pen.class::isInstance).map(Item.Pen.class::cast).toList();
   }
 
+  /** What a machine looks for, in reading order. */
+  public List<Item.Modules> modules() {
+    return items.stream()
+        .filter(Item.Modules.class::isInstance)
+        .map(Item.Modules.class::cast)
+        .toList();
+  }
+
   /**
    * An element of the structure tree. Either it has children, or items name it as theirs, never
    * both.

@@ -10,8 +10,9 @@ import java.util.Objects;
 
 /**
  * Walks a finished page and finds what must never be printed: ink beyond the margin, text on text,
- * text or a rule across a box for a pen, a border or a rule across text, text too small to read. It
- * looks only at the items, not at how they came to be where they are.
+ * text or a rule across a box for a pen or too near to what a machine reads, a border or a rule
+ * across text, text too small to read. It looks only at the items, not at how they came to be where
+ * they are.
  */
 public final class PageCheck {
   /** A page with more is wrong altogether, and nobody reads further. */
@@ -80,11 +81,11 @@ public final class PageCheck {
   /** Goes down the page and compares each piece with those that begin beside it. */
   private void pairs() {
     List<Piece> pieces = pieces();
-    pieces.sort(Comparator.comparingLong(piece -> piece.area.y()));
+    pieces.sort(Comparator.comparingLong(piece -> piece.clear.y()));
     for (int i = 0; i < pieces.size() && !isEnough(); i++) {
       Piece piece = pieces.get(i);
-      long bottom = piece.area.bottom();
-      for (int j = i + 1; j < pieces.size() && pieces.get(j).area.y() < bottom; j++) {
+      long bottom = piece.clear.bottom();
+      for (int j = i + 1; j < pieces.size() && pieces.get(j).clear.y() < bottom; j++) {
         if (piece.clashes(pieces.get(j)) && !isEnough()) {
           fault(piece, pieces.get(j));
         }
@@ -114,10 +115,10 @@ public final class PageCheck {
     List<Item> items = page.page().items();
     for (int i = 0; i < items.size(); i++) {
       if (isSolid(items.get(i))) {
-        pieces.add(new Piece(i, items.get(i).area(), true));
+        pieces.add(new Piece(i, items.get(i).area(), keptClear(items.get(i)), true));
       }
       for (Area ink : ink(items.get(i))) {
-        pieces.add(new Piece(i, ink, false));
+        pieces.add(new Piece(i, ink, ink, false));
       }
     }
     return pieces;
@@ -125,7 +126,14 @@ public final class PageCheck {
 
   /** What nothing else may touch: text, and the white inside of a box for a pen. */
   private static boolean isSolid(Item item) {
-    return item instanceof Item.Glyphs || item instanceof Item.Pen;
+    return item instanceof Item.Glyphs || item instanceof Item.Pen || item instanceof Item.Modules;
+  }
+
+  /** What no other ink may touch; around modules a reader needs white. */
+  private static Area keptClear(Item item) {
+    return item instanceof Item.Modules modules
+        ? modules.edge().grown(modules.stamp().quiet())
+        : item.area();
   }
 
   /** The strokes of rules and borders. Those of a drawing may go where the drawing wants them. */
@@ -154,11 +162,14 @@ public final class PageCheck {
    * A piece of ink, or the white of a box for a pen.
    *
    * @param item its number on the page
+   * @param clear what other ink must keep off
    * @param solid whether nothing at all may touch it; two strokes may
    */
-  private record Piece(int item, Area area, boolean solid) {
+  private record Piece(int item, Area area, Area clear, boolean solid) {
     boolean clashes(Piece other) {
-      return (solid || other.solid) && item != other.item && area.overlaps(other.area);
+      return (solid || other.solid)
+          && item != other.item
+          && (clear.overlaps(other.area) || area.overlaps(other.clear));
     }
   }
 }

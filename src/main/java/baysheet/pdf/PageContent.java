@@ -91,7 +91,32 @@ final class PageContent {
       out.raw("f");
     } else if (item instanceof Item.Pen pen) {
       pen(pen);
+    } else if (item instanceof Item.Modules modules) {
+      modules(modules);
     }
+  }
+
+  /** Black stretches of each row as rectangles of one path, so that no seam shows between them. */
+  private void modules(Item.Modules modules) {
+    List<String> rows = modules.rows();
+    Item.Area edge = modules.edge();
+    for (int row = 0; row < rows.size(); row++) {
+      long top = edge.y() + edge.height() * row / rows.size();
+      long bottom = edge.y() + edge.height() * (row + 1) / rows.size();
+      for (int from = 0; from < rows.size(); from++) {
+        int to = from;
+        while (to < rows.size() && rows.get(row).charAt(to) == '#') {
+          to++;
+        }
+        if (to > from) {
+          long left = edge.x() + edge.width() * from / rows.size();
+          long right = edge.x() + edge.width() * to / rows.size();
+          out.op("re", left, up(bottom), right - left, bottom - top);
+          from = to;
+        }
+      }
+    }
+    out.raw("f");
   }
 
   private void text(Item.Glyphs glyphs, String text) {

@@ -42,7 +42,8 @@ public record SheetId(String text, String hash, String code) {
     }
   }
 
-  private static String code(byte[] digest) {
+  /** The format character and the first 75 bits of a SHA-256, five a character. */
+  static String code(byte[] digest) {
     StringBuilder code = new StringBuilder().append(FORMAT);
     for (int at = 0; at < CHARACTERS * BITS; at += BITS) {
       int two = (digest[at / 8] & 0xff) << 8 | digest[at / 8 + 1] & 0xff;

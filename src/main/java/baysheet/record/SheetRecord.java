@@ -58,7 +58,10 @@ public final class SheetRecord {
                 json.number("bodyPt", Json.points(fit.bodySize()));
                 json.texts("dropped", fit.dropped());
               },
-              () -> json.list("boxes", pens(page), pen -> record.box(page, pen)));
+              () -> {
+                json.list("boxes", page.pens(), pen -> record.box(page, pen));
+                json.list("marks", page.modules(), it -> record.mark(page, it));
+              });
         });
   }
 
@@ -320,23 +323,28 @@ public final class SheetRecord {
     json.number("untimed", time.untimed());
   }
 
-  private static List<Item.Pen> pens(Page page) {
-    return page.items().stream()
-        .filter(Item.Pen.class::isInstance)
-        .map(Item.Pen.class::cast)
-        .toList();
-  }
-
   private void box(Page page, Item.Pen pen) throws IOException {
-    Item.Area edge = pen.edge();
     json.object(
         () -> {
           json.text("name", pen.name());
           json.text("kind", pen.kind());
-          json.number("x", Json.points(edge.x()));
-          json.number("y", Json.points(page.height() - edge.bottom()));
-          json.number("w", Json.points(edge.width()));
-          json.number("h", Json.points(edge.height()));
+          json.truth("required", pen.required());
+          place(page, pen.edge());
+        });
+  }
+
+  private void place(Page page, Item.Area edge) throws IOException {
+    json.number("x", Json.points(edge.x()));
+    json.number("y", Json.points(page.height() - edge.bottom()));
+    json.number("w", Json.points(edge.width()));
+    json.number("h", Json.points(edge.height()));
+  }
+
+  private void mark(Page page, Item.Modules modules) throws IOException {
+    json.object(
+        () -> {
+          json.text("kind", modules.kind());
+          place(page, modules.edge());
         });
   }
 }

@@ -16,6 +16,7 @@ import java.util.regex.Pattern;
  * fallback stands in so that one run finds all problems.
  */
 final class Attributes {
+  static final Map<String, Boolean> YES_OR_NO = Map.of("yes", true, "no", false);
   private static final Pattern SHARE = Pattern.compile("([1-9][0-9]{0,2})\\*");
   private static final Pattern WHOLE = Pattern.compile("-?[0-9]{1,6}");
 
@@ -128,7 +129,7 @@ final class Attributes {
   }
 
   boolean yes(String name) {
-    return choice(name, Map.of("yes", true, "no", false), false);
+    return choice(name, YES_OR_NO, false);
   }
 
   <T> T choice(String name, Map<String, T> words, T fallback) {

@@ -49,6 +49,8 @@ final class BoxReader {
           "frame",
           "field",
           "drawing",
+          "code",
+          "square",
           "droppable",
           "space",
           "fill");
@@ -115,6 +117,7 @@ final class BoxReader {
           case "frame" -> frame(element);
           case "field" -> field(element);
           case "drawing" -> DrawingReader.read(element, faults);
+          case "code", "square" -> StampReader.read(element, faults);
           case "droppable" -> droppable(element);
           case "space" -> space(element);
           case "fill" -> fill(element);
@@ -215,7 +218,7 @@ final class BoxReader {
   }
 
   private Box field(Element element) {
-    Attributes in = Attributes.of(element, faults, "name", "kind", "pen", "says");
+    Attributes in = Attributes.of(element, faults, "name", "kind", "pen", "says", "required");
     String name = in.required("name");
     String kind = in.required("kind");
     if (!fields.add(name)) {
@@ -225,6 +228,7 @@ final class BoxReader {
         name,
         kind,
         names.pen(element, in.text("pen").orElse(kind), faults),
+        in.choice("required", Attributes.YES_OR_NO, true),
         in.required("says"),
         element.at());
   }

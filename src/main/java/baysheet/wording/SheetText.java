@@ -76,8 +76,8 @@ public record SheetText(
    *
    * @param id as it is printed
    */
-  public static SheetText of(Sheet sheet, String id) {
-    return SheetWords.of(sheet, id);
+  public static SheetText of(Sheet sheet, String id, String code) {
+    return SheetWords.of(sheet, id, code);
   }
 
   /**
@@ -94,6 +94,7 @@ public record SheetText(
       String date,
       String revision,
       String id,
+      String code,
       String title,
       boolean longTitle,
       String customer,

@@ -37,20 +37,22 @@ final class SheetWords {
 
   private final Sheet sheet;
   private final String id;
+  private final String code;
   private final Heading heading;
   private final Language language;
   private final CautionWords cautions;
 
-  private SheetWords(Sheet sheet, String id) {
+  private SheetWords(Sheet sheet, String id, String code) {
     this.sheet = sheet;
     this.id = id;
+    this.code = code;
     this.heading = sheet.heading();
     this.language = Language.of(heading);
     this.cautions = new CautionWords(sheet.cautions(), language);
   }
 
-  static SheetText of(Sheet sheet, String id) {
-    return new SheetWords(sheet, id).text();
+  static SheetText of(Sheet sheet, String id, String code) {
+    return new SheetWords(sheet, id, code).text();
   }
 
   private SheetText text() {
@@ -98,6 +100,7 @@ final class SheetWords {
         heading.date().toString(),
         heading.revision(),
         id,
+        code,
         language.text(heading.title()),
         language.text(heading.title()).length() > LONG_TITLE,
         Phrases.orNothing(heading.customer()),

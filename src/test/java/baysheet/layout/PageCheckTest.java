@@ -9,6 +9,7 @@ import baysheet.box.Column;
 import baysheet.box.Columns;
 import baysheet.box.Items;
 import baysheet.box.Row;
+import baysheet.box.Stamp;
 import baysheet.box.Text;
 import baysheet.box.TextStyle;
 import baysheet.box.Vertical;
@@ -71,7 +72,21 @@ class PageCheckTest {
   void textInABoxForAPenIsFound() {
     Item.Area area = new Item.Area(90_000, 80_000, 90_000, 40_000);
     assertFault(
-        "on one another", new Item.Pen(2, "v", "value", area, 700), glyphs(100_000, 100_000));
+        "on one another", new Item.Pen(2, "v", "value", true, area, 700), glyphs(100_000, 100_000));
+  }
+
+  @Test
+  void printTooNearToACodeIsFound() {
+    Stamp code = new Stamp(Stamp.Kind.CODE, "A", 28_000, 5_000, List.of("#"), Sketch.HERE);
+    Item.Area edge = new Item.Area(200_000, 90_000, 28_000, 28_000);
+    Item modules = new Item.Modules(code, edge);
+    assertEquals(List.of(), faults(pageOf(modules, glyphs(100_000, 100_000))));
+    Item rule = new Item.Line(Page.ARTIFACT, 50_000, 122_500, 300_000, 122_500, 500);
+    assertFault("on one another", modules, rule);
+    // The code's white may reach into the margin, and its neighbour's into its own.
+    Item corner = new Item.Modules(code, new Item.Area(30_000, 30_000, 28_000, 28_000));
+    Item beside = new Item.Modules(code, new Item.Area(63_500, 30_000, 28_000, 28_000));
+    assertEquals(List.of(), faults(pageOf(corner, beside)));
   }
 
   @Property(tries = 300, edgeCases = EdgeCasesMode.NONE)

@@ -55,7 +55,8 @@ class BoxMarkupSchemaTest {
         "<items label='5mm'"
             + " between='1pt'><entry><text>1</text><text>a</text><text>b</text></entry></items>",
         "<frame border='1pt' padding='1mm'><field name='f' kind='tick' says='s'/></frame>",
-        "<field name='f' kind='square' pen='tick' says='s'/>",
+        "<field name='f' kind='square' pen='tick' says='s' required='no'/>",
+        "<row><cell><code text='AB2C3D4E5F6G7H8J' size='10mm'/></cell></row><square size='4.5mm'/>",
         "<drawing width='20mm' says='s'><line x1='0' y1='0' x2='9' y2='9'/>"
             + "<circle x='5' y='5' radius='3'/><label x='5' y='5' height='2' text='1'/>"
             + "<triangle x1='0' y1='0' x2='9' y2='0' x3='5' y3='9'/></drawing>",
@@ -80,6 +81,10 @@ class BoxMarkupSchemaTest {
         "<columns count='0'/>",
         "<columns/>",
         "<space/>",
+        "<code text='AB2C3D4E5F6G7H8J'/>",
+        "<code size='10mm'/>",
+        "<square/>",
+        "<square size='1em'/>",
         "<table title='t'/>",
         "<table title='t'><col/><headings><td><td/></td></headings></table>",
         "<items><entry><text>only a label</text></entry></items>",

@@ -82,6 +82,13 @@ class LayoutMistakeTest {
     assertEquals(Optional.of("a length such as 3mm, 6pt or 0.5em"), problem.expected());
   }
 
+  @Test
+  void codeThatNoSheetHasSaysWhatOneIs() {
+    Problem problem = only(HEAD + "<code text=\"2401\" size=\"10mm\"/></form>");
+    assertEquals("text=\"2401\" of <code>", problem.what());
+    assertEquals(Optional.of("16 capital letters and figures"), problem.expected());
+  }
+
   private static String place(String layout) {
     return point(only(layout));
   }

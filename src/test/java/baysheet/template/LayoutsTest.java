@@ -79,7 +79,7 @@ class LayoutsTest {
     assertEquals(Optional.empty(), Layouts.in(folder).fill("bay-sheet", SHEET, problems));
     List<String> at = problems.all().stream().map(it -> it.at().toString()).toList();
     assertEquals(2, at.size(), at.toString());
-    assertTrue(at.get(0).endsWith("blocks.ftlx:" + line + ":3"), at.toString());
+    assertTrue(at.get(0).endsWith("blocks.ftlx:" + line + ":7"), at.toString());
     assertTrue(at.get(1).endsWith("bay-sheet.ftlx:18:12"), at.toString());
   }
 

@@ -37,7 +37,7 @@ public final class Samples {
 
   /** The words of a sheet under some id. */
   public static SheetText text(Sheet sheet) {
-    return SheetText.of(sheet, sheet.heading().job() + "-A-7f3c9a");
+    return SheetText.of(sheet, sheet.heading().job() + "-A-7f3c9a", "ABCDEFGHIJKLMNOP");
   }
 
   /** An oil service on a lift: few steps, one torque line, no second person. */

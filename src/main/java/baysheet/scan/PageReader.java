@@ -1,0 +1,90 @@
+package baysheet.scan;
+
+import baysheet.record.PlacedBoxes;
+import baysheet.scan.IssuedSheets.Issued;
+import baysheet.scan.PageReading.BoxReading;
+import baysheet.scan.PageReading.Result;
+import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
+
+/** Reads one page of a scan: which sheet it is, and which of its boxes hold ink. */
+public final class PageReader {
+  private final IssuedSheets sheets;
+
+  public PageReader(IssuedSheets sheets) {
+    this.sheets = sheets;
+  }
+
+  /** Reads a page; one that cannot be read says why. */
+  public PageReading read(Grey picture) {
+    Grey clean = Streaks.without(picture);
+    Optional<CodeFinder.Found> code = CodeFinder.find(clean);
+    if (code.isEmpty()) {
+      return PageReading.unread("no code of a sheet was found", Optional.empty());
+    }
+    Optional<String> text = code.map(CodeFinder.Found::text);
+    Optional<Issued> issued = text.flatMap(sheets::find);
+    if (issued.isEmpty()) {
+      return new PageReading(
+          Result.UNKNOWN,
+          "no sheet was issued with the code " + text.get(),
+          text,
+          Optional.empty(),
+          List.of(),
+          Optional.empty());
+    }
+    try {
+      return read(clean, code.get(), issued.get());
+    } catch (IOException e) {
+      return new PageReading(
+          Result.UNREAD,
+          "the issued sheet cannot be drawn: " + e.getMessage(),
+          text,
+          issued,
+          List.of(),
+          Optional.empty());
+    }
+  }
+
+  private static PageReading read(Grey picture, CodeFinder.Found code, Issued issued)
+      throws IOException {
+    BlankPage blank = BlankPage.of(issued.pdf());
+    PlacedBoxes boxes = issued.boxes();
+    Registration.Layout layout = Registration.Layout.of(boxes, blank.height());
+    Optional<Projection> projection = Registration.find(picture, layout, code);
+    if (projection.isEmpty()) {
+      return new PageReading(
+          Result.UNREAD,
+          "the squares near the corners are not where they should be",
+          Optional.of(code.text()),
+          Optional.of(issued),
+          List.of(),
+          Optional.empty());
+    }
+    Grey page = straight(picture, projection.get(), blank.width(), blank.rows());
+    BoxReader reader = new BoxReader(new Scanned(page, Ink.of(page), blank, picture.isTwoTone()));
+    List<BoxReading> read = boxes.boxes().stream().map(reader::read).toList();
+    Result result = issued.superseded() ? Result.SUPERSEDED : Result.READ;
+    String reason = issued.superseded() ? "a later revision has taken its place" : "";
+    return new PageReading(
+        result, reason, Optional.of(code.text()), Optional.of(issued), read, Optional.of(page));
+  }
+
+  /** The page set straight, {@link BlankPage#PIXELS} a millimetre. */
+  private static Grey straight(Grey picture, Projection projection, int width, int height) {
+    byte[] pixels = new byte[width * height];
+    double[] f = projection.figures();
+    for (int y = 0; y < height; y++) {
+      double down = (y + 0.5) / BlankPage.PIXELS;
+      for (int x = 0; x < width; x++) {
+        double across = (x + 0.5) / BlankPage.PIXELS;
+        double w = f[6] * across + f[7] * down + 1;
+        double u = (f[0] * across + f[1] * down + f[2]) / w;
+        double v = (f[3] * across + f[4] * down + f[5]) / w;
+        pixels[y * width + x] = (byte) (picture.between(u, v) + 0.5);
+      }
+    }
+    return new Grey(width, height, pixels);
+  }
+}

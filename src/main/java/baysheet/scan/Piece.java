@@ -1,0 +1,183 @@
+package baysheet.scan;
+
+/** A connected piece of ink, of which some lies in a box. Coordinates are pixels of a region. */
+final class Piece {
+  static final int LEFT = 1;
+  static final int RIGHT = 2;
+  static final int TOP = 4;
+  static final int BOTTOM = 8;
+
+  /** A pen's stroke is at most 1 mm wide; a blot or a punched hole is wider. In mm. */
+  private static final double WIDEST_STROKE = 1.5;
+
+  /** The area of a disc is 3.1 times the square of its width by this measure, a stroke's more. */
+  private static final double LEAST_AREA = 3.4;
+
+  /** How much darker than the paper: ink 0.4 and more, coffee and folds up to 0.37. */
+  private static final double LEAST_CONTRAST = 0.4;
+
+  /** In mm: a coarse scan mixes a thinner stroke with the white beside it, a stain is wider. */
+  private static final double THIN = 0.6;
+
+  private static final double LEAST_THIN_CONTRAST = 0.3;
+
+  private static final double MM = 1.0 / BlankPage.PIXELS;
+
+  /** A stroke of even width strays from its middle by 0.29 of the width; hands add to that. */
+  private static final double STRAIGHT = 0.08;
+
+  /** Of its own darkness, what a stroke's surroundings have at most: a smudge fades slowly. */
+  private static final double SOFT = 0.4;
+
+  private final int[] shades = new int[256];
+  private int whole;
+  private int sides;
+  private double allX;
+  private double allY;
+  private int wholeLeft = Integer.MAX_VALUE;
+  private int wholeTop = Integer.MAX_VALUE;
+  private int wholeRight;
+  private int wholeBottom;
+  private int inside;
+  private long besideShades;
+  private int besides;
+  private int central;
+  private int edge;
+  private int left = Integer.MAX_VALUE;
+  private int top = Integer.MAX_VALUE;
+  private int right;
+  private int bottom;
+  private double sumX;
+  private double sumY;
+  private double sumXx;
+  private double sumXy;
+  private double sumYy;
+
+  /** Adds a pixel anywhere, with the sides of the region that it touches, a bit each. */
+  void met(int x, int y, int side) {
+    whole++;
+    sides |= side;
+    allX += x;
+    allY += y;
+    wholeLeft = Math.min(wholeLeft, x);
+    wholeTop = Math.min(wholeTop, y);
+    wholeRight = Math.max(wholeRight, x + 1);
+    wholeBottom = Math.max(wholeBottom, y + 1);
+  }
+
+  /** Adds a pixel in the box. */
+  void add(int x, int y, boolean isEdge, boolean isCentral, int shade) {
+    inside++;
+    central += isCentral ? 1 : 0;
+    edge += isEdge ? 1 : 0;
+    shades[shade]++;
+    left = Math.min(left, x);
+    top = Math.min(top, y);
+    right = Math.max(right, x + 1);
+    bottom = Math.max(bottom, y + 1);
+    sumX += x;
+    sumY += y;
+    sumXx += (double) x * x;
+    sumXy += (double) x * y;
+    sumYy += (double) y * y;
+  }
+
+  int inside() {
+    return inside;
+  }
+
+  /** Adds the shade of bare paper a little way off its edge. */
+  void beside(int shade) {
+    besideShades += shade;
+    besides++;
+  }
+
+  private boolean isSoft(int white) {
+    double fades = besides == 0 ? 0 : white - (double) besideShades / besides;
+    return fades > SOFT * contrast(white) * white;
+  }
+
+  /** How many pixels lie well inside the box. */
+  int central() {
+    return central;
+  }
+
+  /** Whether a pen could have drawn it: thin for its length, with sharp edges, dark enough. */
+  boolean isStroke(int white) {
+    double wide = thickness();
+    boolean drawn = wide <= WIDEST_STROKE && inside * MM * MM >= LEAST_AREA * wide * wide;
+    return drawn
+        && !isSoft(white)
+        && contrast(white) >= (wide <= THIN ? LEAST_THIN_CONTRAST : LEAST_CONTRAST);
+  }
+
+  /** Whether it goes from a side of the region to the one across. */
+  boolean crosses() {
+    return (sides & (LEFT | RIGHT)) == (LEFT | RIGHT) || (sides & (TOP | BOTTOM)) == (TOP | BOTTOM);
+  }
+
+  /** The middle of all of it. */
+  Point middle() {
+    return new Point(allX / whole, allY / whole);
+  }
+
+  /** From corner to corner of all of it, in mm. */
+  double wholeExtent() {
+    return Math.hypot(wholeRight - wholeLeft, wholeBottom - wholeTop) * MM;
+  }
+
+  /** From corner to corner of what lies in the box, in mm. */
+  double extent() {
+    return Math.hypot(right - left, bottom - top) * MM;
+  }
+
+  /** The width of its strokes in mm: the area by half the outline. */
+  double thickness() {
+    return 2.0 * inside / Math.max(1, edge) * MM;
+  }
+
+  /** How much darker than the paper its darker third is; a thin stroke is pale at its edges. */
+  double contrast(int white) {
+    int third = Math.max(1, inside / 3);
+    int shade = 0;
+    for (int seen = shades[0]; seen < third; seen += shades[shade]) {
+      shade++;
+    }
+    return (white - shade) / Math.max(1.0, white);
+  }
+
+  boolean isStraight() {
+    return Math.sqrt(spread(false)) * MM <= 0.29 * thickness() + STRAIGHT;
+  }
+
+  /** The mean square of distances along the longer axis, or across it. */
+  private double spread(boolean along) {
+    double half = (varianceX() + varianceY()) / 2;
+    double root = Math.hypot((varianceX() - varianceY()) / 2, covariance());
+    return Math.max(0, along ? half + root : half - root);
+  }
+
+  private double varianceX() {
+    return sumXx / inside - sumX / inside * sumX / inside;
+  }
+
+  private double varianceY() {
+    return sumYy / inside - sumY / inside * sumY / inside;
+  }
+
+  private double covariance() {
+    return sumXy / inside - sumX / inside * sumY / inside;
+  }
+
+  /**
+   * A point beyond an end of a straight piece.
+   *
+   * @param way 1 for one end, -1 for the other
+   */
+  Point beyond(int way, int pixels) {
+    double angle = Math.atan2(2 * covariance(), varianceX() - varianceY()) / 2;
+    // Points that are spread evenly reach the root of three times their deviation.
+    double off = way * (Math.sqrt(3 * spread(true)) + pixels);
+    return new Point(sumX / inside + off * Math.cos(angle), sumY / inside + off * Math.sin(angle));
+  }
+}

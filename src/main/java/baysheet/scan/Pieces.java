@@ -1,0 +1,204 @@
+package baysheet.scan;
+
+import baysheet.scan.BlankPage.Area;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/** The pieces of ink around a box, after what is printed was taken away. */
+final class Pieces {
+  /** How far outside its box the middle of a stroke may be, in pixels: a tick may well overrun. */
+  private static final int ASTRAY = BlankPage.PIXELS / 4;
+
+  /** Nearer to the border than 0.8 mm, in pixels, ink may be the border's own ragged edge. */
+  private static final int RAGGED = 6;
+
+  /**
+   * 0.6 mm off the edge of a stroke paper is white, in pixels; off the edge of a smudge it is not.
+   */
+  private static final int BESIDE = 5;
+
+  /** Of the shorter edge of a box, what a neighbour's overrun never reaches. */
+  private static final double THROUGH = 0.75;
+
+  /** How much darker than paper ink must be where a stain could go through as well. */
+  private static final double DARK_INK = 0.42;
+
+  /** How far beyond a box a line must go on to be no stroke of a pen, in pixels: 8 mm. */
+  private static final int FAR = 8 * BlankPage.PIXELS;
+
+  /** Of that, what is dark at least, and what of it no print hides. */
+  private static final double DARK = 0.9;
+
+  private static final double SEEN = 0.4;
+
+  private final Grey page;
+  private final Ink ink;
+  private final BlankPage blank;
+  private final boolean twoTone;
+  private final Area region;
+  private final Area inside;
+  private final int[] labels;
+  private final int[] shift;
+
+  /**
+   * @param region around the box
+   * @param inside the box within the region
+   * @param labels the number of each pixel's piece; 0 for none
+   * @param shift how far print lies off its place
+   */
+  Pieces(Scanned scanned, Area region, Area inside, int[] labels, int[] shift) {
+    page = scanned.page();
+    ink = scanned.ink();
+    blank = scanned.blank();
+    twoTone = scanned.twoTone();
+    this.region = region;
+    this.inside = inside;
+    this.labels = labels;
+    this.shift = shift;
+  }
+
+  /** Pixels inside the box that no print covers. */
+  int free() {
+    int free = 0;
+    for (int y = inside.top(); y < inside.bottom(); y++) {
+      for (int x = inside.left(); x < inside.right(); x++) {
+        int at = (y + region.top()) * blank.width() + x + region.left();
+        free += blank.near()[at] ? 0 : 1;
+      }
+    }
+    return free;
+  }
+
+  /** The paper's brightness: four fifths of what is around a box is darker or as dark. */
+  int white() {
+    int[] shades = new int[256];
+    int count = 0;
+    for (int y = region.top(); y < region.bottom(); y += 2) {
+      for (int x = region.left(); x < region.right(); x += 2) {
+        shades[page.at(x, y)]++;
+        count++;
+      }
+    }
+    int shade = 0;
+    for (int seen = shades[0]; seen < count * 4 / 5; seen += shades[shade]) {
+      shade++;
+    }
+    return shade;
+  }
+
+  /** Those with ink inside the box. */
+  List<Piece> measure() {
+    Map<Integer, Piece> all = new TreeMap<>();
+    for (int y = 0; y < region.height(); y++) {
+      for (int x = 0; x < region.width(); x++) {
+        int label = labels[y * region.width() + x];
+        if (label != 0) {
+          Piece piece = all.computeIfAbsent(label, number -> new Piece());
+          piece.met(x, y, side(x, y));
+          if (inside.holds(x, y)) {
+            boolean central = inside.grown(-RAGGED).holds(x, y);
+            boolean isEdge = isEdge(x, y, label);
+            piece.add(x, y, isEdge, central, shade(x, y));
+            if (isEdge) {
+              beside(piece, x, y);
+            }
+          }
+        }
+      }
+    }
+    return all.values().stream().filter(piece -> piece.inside() > 0).toList();
+  }
+
+  /** Looks a little way off an edge, where paper is bare. */
+  private void beside(Piece piece, int x, int y) {
+    for (int way = -1; way <= 1; way += 2) {
+      bare(piece, x + way * BESIDE, y);
+      bare(piece, x, y + way * BESIDE);
+    }
+  }
+
+  private void bare(Piece piece, int x, int y) {
+    boolean on = x >= 0 && y >= 0 && x < region.width() && y < region.height();
+    if (on && labels[y * region.width() + x] == 0) {
+      int there = (y + region.top()) * blank.width() + x + region.left();
+      if (!blank.near()[there]) {
+        piece.beside(shade(x, y));
+      }
+    }
+  }
+
+  private int shade(int x, int y) {
+    int there = (y + region.top() + shift[1]) * blank.width() + x + region.left() + shift[0];
+    return page.pixels()[Math.max(0, Math.min(there, page.pixels().length - 1))] & 0xff;
+  }
+
+  /**
+   * Whether a stroke was meant for this box: its middle is there, not in a neighbour's; or, where
+   * ticks of neighbours run into one another, it goes through the box from end to end. What comes
+   * from afar on one side and goes far on the other is a fold, a streak or the ring of a cup.
+   */
+  boolean isAtHome(Piece piece) {
+    if (piece.isStraight() && goesOn(piece, 1) && goesOn(piece, -1)) {
+      return false;
+    }
+    Point middle = piece.middle();
+    boolean near = inside.grown(ASTRAY).holds((int) middle.x(), (int) middle.y());
+    int least = Math.min(inside.width(), inside.height());
+    boolean through = piece.extent() * BlankPage.PIXELS >= THROUGH * least;
+    // On a black-and-white scan the ring of a cup is as dark as ink, but no more bent than this.
+    boolean bent = !twoTone || !piece.isStraight();
+    return near && !piece.crosses() || through && bent && piece.contrast(white()) >= DARK_INK;
+  }
+
+  /** Whether ink goes on beyond an end; print may hide some of it. */
+  private boolean goesOn(Piece piece, int way) {
+    int hidden = 0;
+    int seen = 0;
+    for (int step = 1; step <= FAR; step++) {
+      Point at = piece.beyond(way, step);
+      int x = (int) Math.round(at.x()) + region.left();
+      int y = (int) Math.round(at.y()) + region.top();
+      int found = at(x, y, 2 + step / 24);
+      hidden += found == 1 ? 1 : 0;
+      seen += found == 2 ? 1 : 0;
+    }
+    return seen + hidden >= FAR * DARK && seen >= FAR * SEEN;
+  }
+
+  /** 2 where ink is near a point, 1 where print could hide some, 0 where paper is white. */
+  private int at(int x, int y, int around) {
+    int found = 0;
+    for (int dy = -around; dy <= around; dy++) {
+      for (int dx = -around; dx <= around; dx++) {
+        boolean on = x + dx >= 0 && x + dx < blank.width() && y + dy >= 0 && y + dy < blank.rows();
+        int there = (y + dy) * blank.width() + x + dx;
+        int dark = there + shift[1] * blank.width() + shift[0];
+        if (on && blank.near()[there]) {
+          found = Math.max(found, 1);
+        } else if (on && dark >= 0 && dark < ink.dark().length && ink.dark()[dark]) {
+          found = 2;
+        }
+      }
+    }
+    return found;
+  }
+
+  /** The sides of the region that ink at a point leaves by. */
+  private int side(int x, int y) {
+    int side = x == 0 ? Piece.LEFT : x == region.width() - 1 ? Piece.RIGHT : 0;
+    return side | (y == 0 ? Piece.TOP : y == region.height() - 1 ? Piece.BOTTOM : 0);
+  }
+
+  private boolean isEdge(int x, int y, int label) {
+    int at = y * region.width() + x;
+    return x == 0
+        || y == 0
+        || x == region.width() - 1
+        || y == region.height() - 1
+        || labels[at - 1] != label
+        || labels[at + 1] != label
+        || labels[at - region.width()] != label
+        || labels[at + region.width()] != label;
+  }
+}

@@ -1,0 +1,118 @@
+package baysheet.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import baysheet.books.Shop;
+import baysheet.pdf.PdfWriter;
+import baysheet.record.PlacedBoxes;
+import baysheet.scan.IssuedSheets.Issued;
+import baysheet.scan.PageReader;
+import baysheet.scan.PageReading;
+import baysheet.scan.PageReading.BoxReading;
+import baysheet.scan.PageReading.State;
+import baysheet.simulate.Simulator;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Made-up scans of the demo sheets, read. {@code -Dscans=2000} for more than the fixed hundred;
+ * {@code -Dscans.first=100} for others.
+ */
+class SimulatedScansTest {
+  private static final int SCANS = Integer.getInteger("scans", 100);
+  private static final int FIRST = Integer.getInteger("scans.first", 0);
+
+  /** What came of the boxes of clean or of dirty pages. */
+  private static final class Count {
+    private int empty;
+    private int emptyDoubtful;
+    private int written;
+    private int writtenMarked;
+    private int writtenDoubtful;
+
+    double doubtful() {
+      return (double) (emptyDoubtful + writtenDoubtful) / (empty + written);
+    }
+
+    @Override
+    public String toString() {
+      return "%d empty, of them %d doubtful; %d written, of them %d marked, %d doubtful"
+          .formatted(empty, emptyDoubtful, written, writtenMarked, writtenDoubtful);
+    }
+  }
+
+  private final List<String> wrong = Collections.synchronizedList(new ArrayList<>());
+  private final Count clean = new Count();
+  private final Count dirty = new Count();
+  private int unread;
+
+  @Test
+  void emptyBoxIsNeverCalledMarkedAndFewAreDoubtful() throws IOException {
+    Map<String, Issued> issued = issued();
+    Simulator simulator = new Simulator(List.copyOf(issued.values()), Simulator.REPORTING);
+    PageReader reader = new PageReader(code -> Optional.ofNullable(issued.get(code)));
+    IntStream.range(FIRST, FIRST + SCANS)
+        .parallel()
+        .forEach(number -> look(number, simulator.scan(number), reader));
+    String report =
+        "%d pages, %d unread; clean: %s; dirty: %s".formatted(SCANS, unread, clean, dirty);
+    System.out.println(report);
+    assertEquals(List.of(), wrong, report);
+    assertTrue(unread * 50 <= SCANS, report);
+    int written = clean.written + dirty.written;
+    assertTrue(clean.writtenMarked + dirty.writtenMarked >= 0.95 * written, report);
+    assertTrue(clean.doubtful() < 0.04 && dirty.doubtful() < 0.08, report);
+  }
+
+  private void look(int number, Simulator.Scan scan, PageReader reader) {
+    PageReading reading = reader.read(scan.picture());
+    String where = number + ": " + scan.how();
+    if (reading.result() == PageReading.Result.UNKNOWN
+        || reading.sheet().isPresent() && !reading.sheet().get().equals(scan.sheet())) {
+      wrong.add("another sheet, " + where);
+    }
+    synchronized (this) {
+      unread += reading.result() == PageReading.Result.READ ? 0 : 1;
+      for (BoxReading box : reading.boxes()) {
+        count(box, scan.marked().contains(box.name()), scan.dirty() ? dirty : clean, where);
+      }
+    }
+  }
+
+  private void count(BoxReading box, boolean isWritten, Count count, String where) {
+    boolean doubtful = box.state() == State.DOUBTFUL;
+    if (isWritten) {
+      count.written++;
+      count.writtenMarked += box.state() == State.MARKED ? 1 : 0;
+      count.writtenDoubtful += doubtful ? 1 : 0;
+    } else {
+      count.empty++;
+      count.emptyDoubtful += doubtful ? 1 : 0;
+      if (box.state() == State.MARKED) {
+        wrong.add("empty box " + box.name() + " called marked, " + where);
+      }
+    }
+  }
+
+  private static Map<String, Issued> issued() throws IOException {
+    PdfWriter writer = new PdfWriter();
+    Map<String, Issued> issued = new LinkedHashMap<>();
+    for (MadeSheet made : DemoSheets.made(Shop.Paper.A4)) {
+      String id = made.id().text();
+      String job = made.sheet().heading().job();
+      PlacedBoxes boxes = PlacedBoxes.of(made.record());
+      byte[] pdf = Day.pdf(writer, made);
+      issued.put(made.id().code(), new Issued(id, job, 1, false, pdf, boxes));
+    }
+    assertEquals(14, issued.size());
+    return issued;
+  }
+}
