@@ -1,5 +1,7 @@
 package baysheet.bench;
 
+import baysheet.layout.FontFace;
+import baysheet.layout.FontFile;
 import baysheet.layout.Fonts;
 import baysheet.layout.Item;
 import baysheet.layout.Page;
@@ -38,7 +40,7 @@ final class Floor {
       for (Item item : page.items()) {
         if (item instanceof Item.Glyphs glyphs) {
           content.setFont(glyphs.bold() ? bold : regular, 8);
-          content.showText(glyphs.text());
+          content.showText(shown(glyphs));
         }
       }
       content.endText();
@@ -47,7 +49,7 @@ final class Floor {
   }
 
   private PDType0Font font(String resource) throws IOException {
-    TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(Fonts.resource(resource)));
+    TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(FontFile.trueType(resource)));
     font.setEnableGsub(false);
     return PDType0Font.load(fonts, font, true);
   }
@@ -89,10 +91,18 @@ final class Floor {
     points(glyphs.size(), out).append("Tf ");
     points(glyphs.x(), out);
     points(page.height() - glyphs.baseline(), out).append("Td <");
-    for (byte b : (glyphs.bold() ? bold : regular).encode(glyphs.text())) {
+    for (byte b : (glyphs.bold() ? bold : regular).encode(shown(glyphs))) {
       out.append(Character.forDigit(b >> 4 & 15, 16)).append(Character.forDigit(b & 15, 16));
     }
     out.append("> Tj ET\n");
+  }
+
+  /** With a hyphen for each sign of the second family: one glyph more or less makes no difference. */
+  private static String shown(Item.Glyphs glyphs) {
+    FontFace face = glyphs.bold() ? Fonts.builtIn().bold() : Fonts.builtIn().regular();
+    StringBuilder shown = new StringBuilder();
+    glyphs.text().codePoints().map(c -> face.draws(c) ? c : '-').forEach(shown::appendCodePoint);
+    return shown.toString();
   }
 
   private static void outline(Item.Area area, Page page, StringBuilder out) {

@@ -1,5 +1,6 @@
 package baysheet.bench;
 
+import baysheet.layout.FontFile;
 import baysheet.layout.Fonts;
 import baysheet.layout.Tag;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
@@ -17,7 +18,7 @@ final class HtmlPage {
   private static final String STYLES =
       """
       @page { size: A4; margin: 8mm }
-      body { font-family: sheet; font-size: 5.5pt; line-height: 1.17 }
+      body { font-family: sheet; font-size: 5.5pt; line-height: 1.172 }
       body, h1, h2, h3, p, ul { margin: 0; padding: 0 }
       h1, h2, h3 { font-size: 6pt; font-weight: bold }
       table { width: 100%; border-collapse: collapse }
@@ -26,8 +27,8 @@ final class HtmlPage {
       td { vertical-align: top }
       """;
 
-  private final byte[] regular = Fonts.resource(Fonts.REGULAR);
-  private final byte[] bold = Fonts.resource(Fonts.BOLD);
+  private final byte[] regular = FontFile.trueType(Fonts.REGULAR);
+  private final byte[] bold = FontFile.trueType(Fonts.BOLD);
   private final Optional<Outline> sequence;
   private final String html;
 

@@ -1,5 +1,6 @@
 package baysheet.bench;
 
+import baysheet.layout.FontFile;
 import baysheet.layout.Fonts;
 import baysheet.layout.Tag;
 import com.lowagie.text.Document;
@@ -40,7 +41,7 @@ final class TablePage {
 
   private static BaseFont base(String resource) throws IOException {
     return BaseFont.createFont(
-        resource, BaseFont.IDENTITY_H, BaseFont.EMBEDDED, true, Fonts.resource(resource), null);
+        "face.ttf", BaseFont.IDENTITY_H, BaseFont.EMBEDDED, true, FontFile.trueType(resource), null);
   }
 
   byte[] write() throws IOException {
@@ -73,7 +74,7 @@ final class TablePage {
   }
 
   private Paragraph paragraph(Outline part) {
-    return new Paragraph(SIZE * 1.17f, part.words(), isHeading(part.type()) ? bold : regular);
+    return new Paragraph(SIZE * 1.172f, part.words(), isHeading(part.type()) ? bold : regular);
   }
 
   private static boolean isHeading(Tag.Type type) {
@@ -99,7 +100,7 @@ final class TablePage {
     PdfPTable row = full(2);
     row.setWidths(new float[] {1, 9});
     row.addCell(new PdfPCell(new Phrase("", regular)));
-    PdfPCell cell = new PdfPCell(new Phrase(SIZE * 1.17f, entry.allWords(), regular));
+    PdfPCell cell = new PdfPCell(new Phrase(SIZE * 1.172f, entry.allWords(), regular));
     cell.setBorder(0);
     row.addCell(cell);
     return row;
@@ -112,7 +113,7 @@ final class TablePage {
       for (Outline cell : row.children()) {
         boolean heading = cell.type() != Tag.Type.TD;
         PdfPCell made =
-            new PdfPCell(new Phrase(SIZE * 1.17f, cell.allWords(), heading ? bold : regular));
+            new PdfPCell(new Phrase(SIZE * 1.172f, cell.allWords(), heading ? bold : regular));
         made.setColspan(cell.span());
         made.setHorizontalAlignment(Element.ALIGN_LEFT);
         drawn.addCell(made);

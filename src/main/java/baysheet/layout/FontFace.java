@@ -2,14 +2,16 @@ package baysheet.layout;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.BitSet;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TrueTypeFont;
 
 /**
- * What the layout needs to know of one TrueType font: how wide each character is, and how far it
- * reaches above and below its baseline. All figures are whole thousandths of an em. Immutable, so
- * that threads may share it.
+ * What the layout needs to know of one font: how wide each character is, and how far it reaches
+ * above and below its baseline. Characters that the font lacks are drawn from a second one, at the
+ * same size. All figures are whole thousandths of an em. Immutable, so that threads may share it.
  */
 public final class FontFace {
   /** Nearly all that is written lies below: Latin with its accents. */
@@ -22,6 +24,12 @@ public final class FontFace {
   /** By the number of the glyph. */
   private final int[] advances;
 
+  /** Draws what this font lacks. */
+  private final Optional<FontFace> second;
+
+  /** Which characters below {@link #NEAR} the font draws itself. */
+  private final BitSet nearOwn = new BitSet(NEAR);
+
   /** The advances of the characters below {@link #NEAR}, looked up once. */
   private final int[] near;
 
@@ -30,13 +38,15 @@ public final class FontFace {
   private final int xHeight;
   private final int capHeight;
 
-  private FontFace(TrueTypeFont font) throws IOException {
+  private FontFace(TrueTypeFont font, Optional<FontFace> second) throws IOException {
+    this.second = second;
     int unitsPerEm = font.getUnitsPerEm();
     characters = font.getUnicodeCmapLookup();
     advances = new int[font.getNumberOfGlyphs()];
     for (int glyph = 0; glyph < advances.length; glyph++) {
       advances[glyph] = perMille(font.getAdvanceWidth(glyph), unitsPerEm);
     }
+    IntStream.range(0, NEAR).filter(c -> glyph(c) != 0).forEach(nearOwn::set);
     near = IntStream.range(0, NEAR).map(this::look).toArray();
     ascent = perMille(font.getHorizontalHeader().getAscender(), unitsPerEm);
     descent = perMille(-font.getHorizontalHeader().getDescender(), unitsPerEm);
@@ -50,8 +60,17 @@ public final class FontFace {
    * @throws UncheckedIOException naming the resource if it cannot be read
    */
   public static FontFace read(String resource) {
+    return read(resource, Optional.empty());
+  }
+
+  /** Reads a font, and a second one that draws what the first lacks. */
+  static FontFace read(String resource, String second) {
+    return read(resource, Optional.of(read(second)));
+  }
+
+  private static FontFace read(String resource, Optional<FontFace> second) {
     try {
-      return new FontFace(FontFile.parse(resource));
+      return new FontFace(FontFile.parse(resource), second);
     } catch (IOException e) {
       throw new UncheckedIOException("cannot read the font " + resource, e);
     }
@@ -74,8 +93,25 @@ public final class FontFace {
     if (Characters.neverDrawn(codePoint)) {
       return 0;
     }
-    int glyph = characters.getGlyphId(Characters.drawnAs(codePoint));
-    return glyph == 0 ? NO_GLYPH : advances[glyph];
+    int glyph = glyph(codePoint);
+    if (glyph != 0) {
+      return advances[glyph];
+    }
+    return second.isPresent() ? second.get().look(codePoint) : NO_GLYPH;
+  }
+
+  private int glyph(int codePoint) {
+    return characters.getGlyphId(Characters.drawnAs(codePoint));
+  }
+
+  /** Whether the font itself draws a character, not its second one. */
+  public boolean draws(int codePoint) {
+    return codePoint < NEAR ? nearOwn.get(codePoint) : glyph(codePoint) != 0;
+  }
+
+  /** The font that draws what this one lacks. */
+  public Optional<FontFace> second() {
+    return second;
   }
 
   /** The sum of the advances of a text. */
@@ -90,7 +126,7 @@ public final class FontFace {
     return sum;
   }
 
-  /** Whether the font can show a character, or need not because it is never drawn. */
+  /** Whether one of both fonts can show a character, or need not because it is never drawn. */
   public boolean covers(int codePoint) {
     return (codePoint < NEAR ? near[codePoint] : look(codePoint)) != NO_GLYPH;
   }

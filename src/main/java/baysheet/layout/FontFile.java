@@ -9,7 +9,7 @@ import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
 
-/** A TrueType font among the program's resources. */
+/** A font among the program's resources: a TrueType file, or one packed as WOFF. */
 public final class FontFile {
   /** The tables that a font in a PDF file needs (ISO 32000-1, 9.9). */
   public static final List<String> EMBEDDED =
@@ -31,13 +31,27 @@ public final class FontFile {
    * @throws UncheckedIOException naming the resource if it cannot be parsed
    */
   public static TrueTypeFont parse(String resource) {
-    byte[] font = Fonts.resource(resource);
+    byte[] font = trueType(resource);
     keepNeededTables(font);
     try {
       // A font of a PDF file may lack the tables that are left out here.
       return new TTFParser(true).parse(new RandomAccessReadBuffer(font));
     } catch (IOException e) {
       throw new UncheckedIOException("cannot parse the font " + resource, e);
+    }
+  }
+
+  /**
+   * The bytes of a font as a TrueType file, whichever way it is packed.
+   *
+   * @throws UncheckedIOException naming the resource if it cannot be read
+   */
+  public static byte[] trueType(String resource) {
+    byte[] font = Fonts.resource(resource);
+    try {
+      return WoffFont.isOne(font) ? WoffFont.unpack(font) : font;
+    } catch (IOException e) {
+      throw new UncheckedIOException("cannot unpack the font " + resource, e);
     }
   }
 

@@ -8,10 +8,16 @@ import java.util.Objects;
 /** The family that a page is set in: a regular and a bold face. */
 public record Fonts(FontFace regular, FontFace bold) {
   /** Where the regular face stands among the program's resources. */
-  public static final String REGULAR = "/baysheet/fonts/DejaVuSansCondensed.ttf";
+  public static final String REGULAR = "/baysheet/fonts/Roboto-Condensed-Regular.woff";
 
   /** Where the bold face stands among the program's resources. */
-  public static final String BOLD = "/baysheet/fonts/DejaVuSansCondensed-Bold.ttf";
+  public static final String BOLD = "/baysheet/fonts/Roboto-Condensed-Bold.woff";
+
+  /** Where the face stands that draws what the regular one lacks. */
+  public static final String SECOND_REGULAR = "/baysheet/fonts/DejaVuSansCondensed.ttf";
+
+  /** Where the face stands that draws what the bold one lacks. */
+  public static final String SECOND_BOLD = "/baysheet/fonts/DejaVuSansCondensed-Bold.ttf";
 
   public Fonts {
     Objects.requireNonNull(regular);
@@ -50,6 +56,7 @@ public record Fonts(FontFace regular, FontFace bold) {
 
   /** Class loading makes this happen once, whichever thread comes first. */
   private static final class BuiltIn {
-    private static final Fonts FONTS = new Fonts(FontFace.read(REGULAR), FontFace.read(BOLD));
+    private static final Fonts FONTS =
+        new Fonts(FontFace.read(REGULAR, SECOND_REGULAR), FontFace.read(BOLD, SECOND_BOLD));
   }
 }

@@ -30,12 +30,6 @@ import java.util.function.Supplier;
 
 /** Measures boxes in one setting, and notes what is too wide for its room. */
 final class Measurer {
-  /**
-   * From baseline to baseline, in thousandths of the size: the built-in family reaches 1.164 em
-   * from top to bottom, so that 1.17 keeps accents and descenders of two lines apart.
-   */
-  private static final long LEADING = 1170;
-
   private final Setting setting;
   private final Extents extents;
 
@@ -195,14 +189,12 @@ final class Measurer {
             size,
             width,
             word -> note(word.text(), text.at(), Em.at(word.advance(), size) - width));
-    long leading = Em.at(LEADING, size);
     long ascent = Em.at(fonts.regular().ascent(), size);
     long descent = Em.at(fonts.regular().descent(), size);
-    long rise = ascent + (leading - ascent - descent) / 2;
     TextStyle.Align align = text.style().align();
     LineBreaker.Broken broken = breaker.fill(paragraph);
     return new Lines(
-        width, size, leading, rise, align, broken, Measured.NONE, tag, text.at(), fonts);
+        width, size, ascent + descent, ascent, align, broken, Measured.NONE, tag, text.at(), fonts);
   }
 
   private static Optional<Tag> paragraphTag(Text.Role role) {

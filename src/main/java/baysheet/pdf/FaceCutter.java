@@ -11,6 +11,7 @@ import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFSubsetter;
 import org.apache.fontbox.ttf.TrueTypeFont;
@@ -22,36 +23,39 @@ import org.apache.fontbox.util.BoundingBox;
  * documents of a run then share one cut, and what a document gets depends on its own text alone.
  */
 final class FaceCutter {
-  /** Printable ASCII and what the trade writes beside it. */
-  private static final String STOCK = "°±·½×–’→≤≥⌀☐✓⚠";
+  /** What the trade writes beside printable ASCII. */
+  private static final String SIGNS = "°±·½×–’→≤≥⌀☐✓⚠";
 
   /** Cuts of one run differ by a few rare characters; each is some tens of kilobytes. */
   private static final int REMEMBERED = 16;
 
-  private final String name;
+  private final Face face;
   private final TrueTypeFont font;
   private final CmapLookup characters;
   private final Map<BitSet, CutFace> cuts = new LinkedHashMap<>();
+  private final BitSet stock = new BitSet();
 
-  private FaceCutter(String name, TrueTypeFont font) throws IOException {
-    this.name = name;
+  private FaceCutter(Face face, TrueTypeFont font) throws IOException {
+    this.face = face;
     this.font = font;
+    IntStream.concat(IntStream.rangeClosed(' ', '~'), SIGNS.codePoints())
+        .filter(character -> Face.of(character, face.bold()) == face)
+        .forEach(stock::set);
     characters = font.getUnicodeCmapLookup();
   }
 
-  static FaceCutter open(String resource, String name) {
+  static FaceCutter open(Face face) {
     try {
-      return new FaceCutter(name, FontFile.parse(resource));
+      return new FaceCutter(face, FontFile.parse(face.resource()));
     } catch (IOException e) {
-      throw new UncheckedIOException("cannot read the characters of the font " + resource, e);
+      throw new UncheckedIOException("cannot read the font " + face.resource(), e);
     }
   }
 
   /** The face with at least these characters. */
   CutFace cut(BitSet needed) throws IOException {
     BitSet kept = (BitSet) needed.clone();
-    STOCK.codePoints().forEach(kept::set);
-    kept.set(' ', '~' + 1);
+    kept.or(stock);
     CutFace known = cuts.get(kept);
     if (known != null) {
       return known;
@@ -74,7 +78,7 @@ final class FaceCutter {
     subsetter.writeToStream(program);
     SortedMap<Integer, Integer> glyphs = glyphs(kept, oldByNew);
     return new CutFace(
-        SubsetTag.of(kept) + "+" + name,
+        SubsetTag.of(kept) + "+" + face.postScriptName(),
         Streams.smallest(program.toByteArray()),
         program.size(),
         widths(oldByNew),

@@ -96,9 +96,11 @@ final class PageContent {
 
   private void text(Item.Glyphs glyphs, String text) {
     out.raw("BT");
-    out.font(fonts.name(glyphs.bold()), glyphs.size());
     out.op("Td", glyphs.x(), up(glyphs.baseline()));
-    out.show(fonts.encode(text, glyphs.bold()));
+    for (UsedFonts.Stretch stretch : UsedFonts.stretches(text, glyphs.bold())) {
+      out.font(stretch.face().label(), glyphs.size());
+      out.show(fonts.encode(stretch));
+    }
     out.raw("ET");
   }
 

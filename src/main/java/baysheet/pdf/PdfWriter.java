@@ -1,11 +1,12 @@
 package baysheet.pdf;
 
-import baysheet.layout.Fonts;
 import baysheet.layout.Page;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
@@ -18,8 +19,13 @@ import org.apache.pdfbox.pdmodel.common.PDRectangle;
  * threads must not use one at the same time.
  */
 public final class PdfWriter {
-  private final FaceCutter regular = FaceCutter.open(Fonts.REGULAR, "DejaVuSansCondensed");
-  private final FaceCutter bold = FaceCutter.open(Fonts.BOLD, "DejaVuSansCondensed-Bold");
+  private final Map<Face, FaceCutter> faces = new EnumMap<>(Face.class);
+
+  public PdfWriter() {
+    for (Face face : Face.values()) {
+      faces.put(face, FaceCutter.open(face));
+    }
+  }
 
   /**
    * Writes one page with its attachments.
@@ -59,7 +65,7 @@ public final class PdfWriter {
   }
 
   private List<COSDictionary> draw(List<Page> pages, StructureTree structure) throws IOException {
-    UsedFonts used = UsedFonts.embed(pages, regular, bold);
+    UsedFonts used = UsedFonts.embed(pages, faces);
     List<COSDictionary> all = new ArrayList<>();
     for (Page page : pages) {
       PageContent content = new PageContent(page, used);

@@ -1,12 +1,13 @@
 package baysheet.pdf;
 
-import baysheet.layout.Fonts;
 import baysheet.layout.Item;
 import baysheet.layout.Page;
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.EnumMap;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 
@@ -15,59 +16,64 @@ import org.apache.pdfbox.cos.COSName;
  *
  * @param resources shared by all its pages
  */
-record UsedFonts(Optional<CutFace> regular, Optional<CutFace> bold, COSDictionary resources) {
-  private static final String REGULAR = "R";
-  private static final String BOLD = "B";
-
+record UsedFonts(Map<Face, CutFace> cuts, COSDictionary resources) {
   /** Cuts the faces down to the characters of the pages and embeds them. */
-  static UsedFonts embed(List<Page> pages, FaceCutter regular, FaceCutter bold) throws IOException {
-    Optional<CutFace> light = cut(pages, false, regular);
-    Optional<CutFace> heavy = cut(pages, true, bold);
+  static UsedFonts embed(List<Page> pages, Map<Face, FaceCutter> cutters) throws IOException {
+    Map<Face, CutFace> cuts = new EnumMap<>(Face.class);
     COSDictionary fonts = new COSDictionary();
-    if (light.isPresent()) {
-      fonts.setItem(REGULAR, embedded(light.get(), false));
-    }
-    if (heavy.isPresent()) {
-      fonts.setItem(BOLD, embedded(heavy.get(), true));
+    for (Map.Entry<Face, BitSet> used : characters(pages).entrySet()) {
+      Face face = used.getKey();
+      CutFace cut = cutters.get(face).cut(used.getValue());
+      cuts.put(face, cut);
+      fonts.setItem(face.label(), new EmbeddedFace(cut, face.metrics(), face.bold()).dictionary());
     }
     COSDictionary resources = new COSDictionary();
     resources.setItem(COSName.FONT, fonts);
-    return new UsedFonts(light, heavy, resources);
+    return new UsedFonts(cuts, resources);
   }
 
-  private static Optional<CutFace> cut(List<Page> pages, boolean bold, FaceCutter cutter)
-      throws IOException {
-    BitSet characters = new BitSet();
+  private static Map<Face, BitSet> characters(List<Page> pages) {
+    Map<Face, BitSet> characters = new EnumMap<>(Face.class);
     for (Page page : pages) {
       for (Item item : page.items()) {
-        if (item instanceof Item.Glyphs glyphs && glyphs.bold() == bold) {
-          addAll(glyphs.text(), characters);
+        if (item instanceof Item.Glyphs glyphs) {
+          // A space may follow that the page itself does not hold.
+          for (Stretch stretch : stretches(glyphs.text() + " ", glyphs.bold())) {
+            BitSet ofFace = characters.computeIfAbsent(stretch.face(), face -> new BitSet());
+            stretch.text().codePoints().forEach(ofFace::set);
+          }
         }
       }
     }
-    return characters.isEmpty() ? Optional.empty() : Optional.of(cutter.cut(characters));
+    return characters;
   }
 
-  private static void addAll(String text, BitSet characters) {
+  /** Divides a text where another face goes on. */
+  static List<Stretch> stretches(String text, boolean bold) {
+    List<Stretch> stretches = new ArrayList<>(1);
+    int from = 0;
+    Face face = null;
     for (int i = 0; i < text.length(); ) {
       int character = text.codePointAt(i);
-      characters.set(character);
+      Face next = Face.of(character, bold);
+      if (face != null && next != face) {
+        stretches.add(new Stretch(face, text.substring(from, i)));
+        from = i;
+      }
+      face = next;
       i += Character.charCount(character);
     }
+    if (face != null) {
+      stretches.add(new Stretch(face, text.substring(from)));
+    }
+    return stretches;
   }
 
-  private static COSDictionary embedded(CutFace cut, boolean bold) {
-    Fonts fonts = Fonts.builtIn();
-    return new EmbeddedFace(cut, bold ? fonts.bold() : fonts.regular(), bold).dictionary();
+  /** The codes that show a stretch of text. */
+  byte[] encode(Stretch stretch) {
+    return cuts.get(stretch.face()).encode(stretch.text());
   }
 
-  /** The name of a face among the resources. */
-  String name(boolean bold) {
-    return bold ? BOLD : REGULAR;
-  }
-
-  /** The codes that show a text. */
-  byte[] encode(String text, boolean bold) {
-    return (bold ? this.bold : regular).orElseThrow().encode(text);
-  }
+  /** A text, or a part of it, that one face draws. */
+  record Stretch(Face face, String text) {}
 }

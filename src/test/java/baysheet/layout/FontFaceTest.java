@@ -5,7 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.List;
+import org.apache.fontbox.ttf.GlyphData;
+import org.apache.fontbox.ttf.TrueTypeFont;
 import org.junit.jupiter.api.Test;
 
 class FontFaceTest {
@@ -63,11 +67,54 @@ class FontFaceTest {
     assertEquals(0, FONTS.regular().advance(0x2060));
   }
 
-  /** DejaVu Sans: small letters reach 1120, capitals 1493 of 2048 units (from memory). */
+  /** Roboto: small letters reach 1082, capitals 1456 of 2048 units (from memory). */
   @Test
   void heightsAreThoseOfTheFamily() {
-    assertEquals(547, FONTS.regular().xHeight(), 1);
-    assertEquals(729, FONTS.regular().capHeight(), 1);
+    assertEquals(528, FONTS.regular().xHeight(), 1);
+    assertEquals(711, FONTS.regular().capHeight(), 1);
+  }
+
+  /** DejaVu Sans: the arrow is 1716 of 2048 units wide (from memory), condensed to nine tenths. */
+  @Test
+  void signsThatTheFamilyLacksAreAsWideAsTheSecondOneHasThem() {
+    assertTrue(FONTS.regular().draws('a') && FONTS.bold().draws(0x0416));
+    assertFalse(FONTS.regular().draws('→') || FONTS.bold().draws('→'));
+    assertFalse(FONTS.regular().draws(0x4E00));
+    assertEquals(754, FONTS.regular().advance('→'), 1);
+  }
+
+  /** A line makes room for the first face alone. */
+  @Test
+  void secondFacesReachNoFurtherThanTheFirst() {
+    for (FontFace face : List.of(FONTS.regular(), FONTS.bold())) {
+      FontFace second = face.second().orElseThrow();
+      assertTrue(second.ascent() <= face.ascent(), second.ascent() + " above");
+      assertTrue(second.descent() <= face.descent(), second.descent() + " below");
+    }
+  }
+
+  /**
+   * Lines stand one under another without room between. A fortieth of an em, at 9 points less than
+   * a tenth of a millimetre, is what the ring of Å and the commas of Latvia and Romania may take.
+   */
+  @Test
+  void lettersOfTheContinentKeepToTheirLine() throws IOException {
+    int letters = 0;
+    for (String resource : List.of(Fonts.REGULAR, Fonts.BOLD)) {
+      TrueTypeFont font = FontFile.parse(resource);
+      FontFace face = FontFace.read(resource);
+      for (int c = 'A'; c <= 0x045F; c++) {
+        int glyph = font.getUnicodeCmapLookup().getGlyphId(c);
+        if (Character.isLetter(c) && glyph != 0 && (c <= 0x017F || c >= 0x0386)) {
+          GlyphData drawn = font.getGlyph().getGlyph(glyph);
+          String name = Character.getName(c);
+          assertTrue(1000 * drawn.getYMaximum() <= 2048 * (face.ascent() + 25), name);
+          assertTrue(1000 * -drawn.getYMinimum() <= 2048 * (face.descent() + 25), name);
+          letters++;
+        }
+      }
+    }
+    assertTrue(letters > 500, letters + " letters");
   }
 
   @Test

@@ -41,7 +41,7 @@ class PageFitTest {
 
   @Test
   void largestSizeThatFitsIsTaken() {
-    // 66 lines of 1.17 em: 790.866 / 66 / 1.17 = 10.242, and the next tenth under it is 10.2.
+    // 66 lines of 1.172 em: 790.866 / 66 / 1.172 = 10.224, and the next tenth under it is 10.2.
     assertEquals(10_200, fitted(form(lines(66))).fit().bodySize());
   }
 
@@ -95,7 +95,7 @@ class PageFitTest {
 
   @Test
   void underTheLimitEverythingGivesWayTogether() {
-    // 77 lines need 790.866 / 77 / 1.17 = 8.779.
+    // 77 lines need 790.866 / 77 / 1.172 = 8.764.
     Box column = column(droppable("hints", space(1)), lines(77));
     Fitted fitted = fitted(form(column, List.of("hints")));
     assertEquals(8_700, fitted.fit().bodySize());
@@ -104,7 +104,7 @@ class PageFitTest {
 
   @Test
   void groupWithALowerLimitStaysWhileTextGetsSmaller() {
-    // Three lines more than 77 need 790.866 / 80 / 1.17 = 8.449: over the limit of 8 points.
+    // Three lines more than 77 need 790.866 / 80 / 1.172 = 8.435: over the limit of 8 points.
     Box column = column(droppable("hints", lines(9)), droppable("reasons", lines(3)), lines(77));
     List<Form.Group> groups =
         List.of(new Form.Group("hints", 9_000), new Form.Group("reasons", 8_000));
@@ -115,7 +115,7 @@ class PageFitTest {
 
   @Test
   void groupWithALowerLimitGoesWhenNotEvenThatHoldsIt() {
-    // 85 lines need 790.866 / 85 / 1.17 = 7.952; without the reasons 77 lines take 8.779.
+    // 85 lines need 790.866 / 85 / 1.172 = 7.939; without the reasons 77 lines take 8.764.
     Box column = column(droppable("reasons", lines(8)), droppable("hints", lines(1)), lines(77));
     List<Form.Group> groups =
         List.of(new Form.Group("reasons", 8_000), new Form.Group("hints", 9_000));

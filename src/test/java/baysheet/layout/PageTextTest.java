@@ -12,10 +12,10 @@ import org.junit.jupiter.api.Test;
 
 class PageTextTest {
   /**
-   * Figures by hand: margins 25.512; a line of 11 points is 12.87 high, its text 12.804 (10.208 up,
-   * 2.596 down) with half of the rest above, 0.033; "nut" is 570 + 570 + 353 thousandths of 11
-   * points wide in the regular face (DejaVu's own widths, 634, 634 and 392 per mille, condensed to
-   * nine tenths).
+   * Figures by hand: margins 25.512; a line of 11 points is 12.892 high (10.208 up, 2.684 down:
+   * 1900 and 500 of 2048 units in the face's horizontal header); "nut" is 484 + 483 + 295
+   * thousandths of 11 points wide in the regular face (991, 990 and 605 units in its table of
+   * widths).
    */
   @Test
   void pageIsTheTreeAndThenOneLineAnItem() {
@@ -36,9 +36,9 @@ class PageTextTest {
            2   FORM for "Tick: done"
            3   FIGURE for "O"
            - line      25.512,25.512 544.252x1 1
-           1 text      25.512,26.545 16.423x12.804 11 regular nut
-           2 pen       25.512,39.382 14.173x14.173 tick done
-           3 circle    27.212,60.255 16.6x16.6 0.6
+           1 text      25.512,26.512 13.882x12.892 11 regular nut
+           2 pen       25.512,39.404 14.173x14.173 tick done
+           3 circle    27.212,60.277 16.6x16.6 0.6
         """,
         PageText.print(page));
   }

@@ -97,6 +97,7 @@ class PackedJarIT {
         "META-INF/LICENSE",
         "META-INF/NOTICE",
         "baysheet/fonts/LICENSE",
+        "baysheet/fonts/LICENSE-Roboto",
         "baysheet/templates/blocks.ftlx",
       })
   void whatIsNeededIsThere(String name) throws IOException {
