@@ -114,7 +114,8 @@ class PageReadingTest {
   void threeSquaresAreEnoughAndTwoAreNot() throws IOException {
     BufferedImage page = page();
     paint(page, Color.WHITE, 7, 7, 6.4, 6.4);
-    assertEquals(Result.READ, read(page, issued(false)).result());
+    PageReading three = read(page, issued(false));
+    assertEquals(Result.READ, three.result(), three.reason());
     paint(page, Color.WHITE, 7, 283.5, 6.4, 6.4);
     PageReading reading = read(page, issued(false));
     assertEquals(Result.UNREAD, reading.result());

@@ -28,10 +28,24 @@ import org.junit.jupiter.params.provider.MethodSource;
 class ProblemCasesTest {
   private static final Path CASES = Path.of("src/test/resources/cases/problem");
 
-  /** Produced by the machine, by a fault of the tool or by very large jobs. */
+  /**
+   * Produced by the machine, by a fault of the tool or by very large jobs; and what is wrong with a
+   * ledger or a signed form, which {@code ChainTest}, {@code LedgerFaultsTest} and {@code
+   * LedgerCommandsTest} try.
+   */
   private static final Set<ProblemCode> WITHOUT_CASE =
       EnumSet.of(
-          ProblemCode.TOOL_FAULT, ProblemCode.NOT_ENOUGH_MEMORY, ProblemCode.ORDER_NOT_PROVEN);
+          ProblemCode.TOOL_FAULT,
+          ProblemCode.NOT_ENOUGH_MEMORY,
+          ProblemCode.ORDER_NOT_PROVEN,
+          ProblemCode.BOX_OPEN,
+          ProblemCode.LAPSED_WRENCH,
+          ProblemCode.LEDGER_LINE,
+          ProblemCode.LEDGER_TORN,
+          ProblemCode.NO_REVISION_LEFT,
+          ProblemCode.OTHER_SHEET,
+          ProblemCode.OUTSIDE_BAND,
+          ProblemCode.UNKNOWN_BOX);
 
   @TempDir private Path folder;
 

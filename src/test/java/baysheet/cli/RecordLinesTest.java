@@ -19,7 +19,10 @@ class RecordLinesTest {
     for (String job : Recorded.JOBS) {
       List<String> lines = lines(made, job);
       JsonTree record = made.record(job);
-      assertEquals(record.list("steps").size(), count(lines, "{\"n\":[0-9]+,\"phase\":.*"), job);
+      assertEquals(
+          record.list("steps").size(),
+          count(lines, "{\"n\":[0-9]+,\"id\":\"[^\"]*\",\"phase\":.*"),
+          job);
       assertEquals(
           record.list("torque").size(), count(lines, "{\"n\":[0-9]+,\"fastener\":.*"), job);
       assertEquals(

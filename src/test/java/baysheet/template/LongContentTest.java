@@ -38,7 +38,10 @@ class LongContentTest {
     List<String> tallest =
         overrun.tallest().subList(0, 2).stream().map(PageFit.Tall::what).sorted().toList();
     assertEquals(
-        List.of("columns “L R  Both sides”", "table “Torque table in tightening order”"), tallest);
+        List.of(
+            "columns “L R  Front left and right: work”",
+            "table “Torque table in tightening order”"),
+        tallest);
   }
 
   private static PageFit fit(Sheet sheet) {
