@@ -2,6 +2,7 @@ package baysheet.scan;
 
 import baysheet.record.PlacedBoxes;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -21,6 +22,12 @@ final class Registration {
   /** A feeder that slips shears a page; more than this, in mm, is a square taken for another. */
   private static final double LARGEST_SHEAR = 2.5;
 
+  /** Half of the range between paper and toner is left by a stain or a stroke across a square. */
+  private static final double LEAST_CONTRAST = 90;
+
+  /** Bold print of that size, as the number of the job beside a corner, stays below this. */
+  private static final double SURE_CONTRAST = 130;
+
   /** The white that a square keeps around itself, in mm. */
   private static final double RING = 0.8;
 
@@ -28,6 +35,10 @@ final class Registration {
   private final Layout layout;
   private final List<Point> from = new ArrayList<>();
   private final List<Point> to = new ArrayList<>();
+  private final List<Double> contrasts = new ArrayList<>();
+
+  /** A dark square on white, with how much darker it is. */
+  private record Square(Point middle, double contrast) {}
 
   /**
    * Where things stand on the page, in mm from its top left corner.
@@ -85,23 +96,43 @@ final class Registration {
           .ifPresent(
               found -> {
                 from.add(square);
-                to.add(found);
+                to.add(found.middle());
+                contrasts.add(found.contrast());
               });
     }
+    return projection();
+  }
+
+  private Optional<Projection> projection() {
     List<Point> squares = from.subList(3, from.size());
     List<Point> found = to.subList(3, to.size());
-    if (squares.size() < LEAST_SQUARES) {
+    boolean all = squares.size() > LEAST_SQUARES;
+    // Nothing shows whether the last of three is a square, so each has to be a clear one.
+    boolean sure = contrasts.stream().allMatch(contrast -> contrast >= SURE_CONTRAST);
+    if (squares.size() < LEAST_SQUARES || !all && !sure) {
       return Optional.empty();
     }
     Projection affine = Projection.of(squares, found, true);
-    boolean all = squares.size() > LEAST_SQUARES;
     // Four points share what one of them is off.
     if (all && residual(affine, squares, found) > LARGEST_SHEAR / 4) {
-      return Optional.empty();
+      return withoutTheFaintest();
     }
     Projection projection = all ? Projection.of(squares, found, false) : affine;
     boolean fits = residual(projection, from, to) <= LARGEST_RESIDUAL;
     return fits ? Optional.of(projection) : Optional.empty();
+  }
+
+  /** A square that is clearly one and stands elsewhere means that the page is torn. */
+  private Optional<Projection> withoutTheFaintest() {
+    double least = Collections.min(contrasts);
+    if (least >= SURE_CONTRAST) {
+      return Optional.empty();
+    }
+    int faintest = contrasts.indexOf(least);
+    contrasts.remove(faintest);
+    from.remove(3 + faintest);
+    to.remove(3 + faintest);
+    return projection();
   }
 
   /** The largest distance of a point from where it should be, in mm. */
@@ -115,7 +146,7 @@ final class Registration {
   }
 
   /** The middle of the darkest square with the whitest ring near where one should be. */
-  private Optional<Point> square(Projection rough, Point where, double radius) {
+  private Optional<Square> square(Projection rough, Point where, double radius) {
     Point about = rough.of(where);
     double scale = rough.scale(where);
     int half = (int) Math.round(layout.edge() * scale / 2);
@@ -142,12 +173,12 @@ final class Registration {
         }
       }
     }
-    // Half of the range between white paper and toner is left by a stain or a stroke across.
-    if (found == null || best < 90) {
+    if (found == null || best < LEAST_CONTRAST) {
       return Optional.empty();
     }
     Point exact = middle(part, found, half + ring / 2);
-    return Optional.of(new Point(Math.max(0, left) + exact.x(), Math.max(0, top) + exact.y()));
+    Point middle = new Point(Math.max(0, left) + exact.x(), Math.max(0, top) + exact.y());
+    return Optional.of(new Square(middle, best));
   }
 
   private static double score(Sums sums, int x, int y, int half, int ring) {
