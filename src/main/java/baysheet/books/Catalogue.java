@@ -167,6 +167,8 @@ public record Catalogue(
    *     runs
    * @param beforeCovered whether it comes as soon as what brings it is on, before anything that
    *     came off earlier covers it
+   * @param heights at which heights of the vehicle it can be made; none where the work that brings
+   *     it says so
    * @param fills circuits that are filled in it, each with what the book says of its fluid
    */
   public record CheckStep(
@@ -174,11 +176,13 @@ public record Catalogue(
       boolean once,
       boolean allBack,
       boolean beforeCovered,
+      List<Located<Height>> heights,
       Optional<Located<ThreePoint>> takes,
       List<Located<Procedure.Use>> uses,
       List<Located<String>> fills) {
     public CheckStep {
       whileOff = List.copyOf(whileOff);
+      heights = List.copyOf(heights);
       uses = List.copyOf(uses);
       fills = List.copyOf(fills);
     }

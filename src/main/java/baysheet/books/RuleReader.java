@@ -57,6 +57,7 @@ final class RuleReader {
             map.yesNo("once", false),
             map.yesNo("all-back", false),
             map.yesNo("before-covered", false),
+            Words.once(map.listOrOne("height", Words.height()), map.problems()),
             map.optional("takes", Figures.minutes()),
             map.listOrOne("uses", StepReader.USE),
             map.listOrOne("fills", Read.name()));

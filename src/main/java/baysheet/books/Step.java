@@ -27,6 +27,7 @@ import java.util.stream.Stream;
  * @param hold whether work stops here until a second person has looked
  * @param back the wording for putting back what this step took off
  * @param moment when it is done, where the block alone does not say
+ * @param heights at which heights of the vehicle it can be done; none where kind and place say it
  * @param measure figures that are taken here and written down, a line for each
  */
 public record Step(
@@ -47,6 +48,7 @@ public record Step(
     boolean hold,
     Optional<Located<String>> back,
     Optional<Located<Moment>> moment,
+    List<Located<Height>> heights,
     List<Located<String>> measure,
     Span at) {
   public Step {
@@ -58,6 +60,7 @@ public record Step(
     uses = List.copyOf(uses);
     hazards = List.copyOf(hazards);
     ifStuck = List.copyOf(ifStuck);
+    heights = List.copyOf(heights);
     measure = List.copyOf(measure);
   }
 

@@ -49,6 +49,7 @@ final class StepReader {
             map.yesNo("hold", false),
             map.optional("back", Read.text()),
             map.optional("moment", Words.moment()),
+            Words.once(map.listOrOne("height", Words.height()), map.problems()),
             map.listOrOne("measure", Read.text()),
             map.at());
     return map.build(() -> step);

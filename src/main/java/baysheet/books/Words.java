@@ -41,6 +41,10 @@ final class Words {
     return List.copyOf(both);
   }
 
+  static ValueReader<Height> height() {
+    return oneOf(List.of(Height.values()), Height::word);
+  }
+
   /** What a garage calls a bay, a person or a job: {@code 1}, {@code floor}, {@code T1}. */
   static ValueReader<String> id() {
     return Read.value(Words::idOf);

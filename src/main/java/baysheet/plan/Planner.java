@@ -16,10 +16,12 @@ import baysheet.plan.content.ToolList;
 import baysheet.plan.content.TorqueTable;
 import baysheet.plan.content.WrenchSelector;
 import baysheet.plan.graph.CycleFinder;
+import baysheet.plan.graph.HeightRule;
+import baysheet.plan.graph.HeightSteps;
 import baysheet.plan.graph.Lifting;
 import baysheet.plan.graph.PhaseAssigner;
 import baysheet.plan.graph.PlacedStep;
-import baysheet.plan.graph.PlannedStep;
+import baysheet.plan.graph.PlanPhrases;
 import baysheet.plan.graph.ProcedureRule;
 import baysheet.plan.graph.RaisingOrder;
 import baysheet.plan.graph.StepGraph;
@@ -33,7 +35,6 @@ import baysheet.resolve.Task;
 import baysheet.sheet.CautionLine;
 import baysheet.sheet.CheckLine;
 import baysheet.sheet.Sheet;
-import baysheet.sheet.StepSource;
 import baysheet.sheet.TorqueLine;
 import baysheet.verify.PlanVerifier;
 import java.util.List;
@@ -63,7 +64,13 @@ public final class Planner {
   /** The same with what was selected for each torque line, for whoever asks why. */
   public static Optional<TracedPlan> traced(Resolved resolved, Problems problems) {
     Problems own = new Problems();
-    tooMany(resolved).ifPresentOrElse(own::add, () -> ProcedureRule.check(resolved, own));
+    tooMany(resolved)
+        .ifPresentOrElse(
+            own::add,
+            () -> {
+              ProcedureRule.check(resolved, own);
+              HeightRule.check(resolved, own);
+            });
     Optional<TracedPlan> plan = own.hasErrors() ? Optional.empty() : inOrder(resolved, own);
     problems.addAll(own);
     if (own.hasErrors()) {
@@ -94,7 +101,9 @@ public final class Planner {
   private static Optional<TracedPlan> inOrder(Resolved resolved, Problems problems) {
     Optional<RaisingOrder.Ordered> ordered = RaisingOrder.of(resolved);
     if (ordered.isEmpty()) {
-      problems.add(loop(resolved, StepGraph.of(resolved, false)));
+      problems.add(
+          HeightRule.outOfReach(resolved)
+              .orElseGet(() -> loop(resolved, StepGraph.of(resolved, false))));
     }
     ordered.ifPresent(order -> notices(resolved, order, problems));
     return ordered.map(
@@ -145,7 +154,10 @@ public final class Planner {
             .map(
                 wish ->
                     "%s needs \"%s\" before \"%s\""
-                        .formatted(wish.task(), text(wish.earlier()), text(wish.later())))
+                        .formatted(
+                            wish.task(),
+                            PlanPhrases.words(wish.earlier()),
+                            PlanPhrases.words(wish.later())))
             .collect(Collectors.joining(", and "));
     Problem problem =
         Problem.of(
@@ -162,23 +174,10 @@ public final class Planner {
     return problem;
   }
 
-  private static String text(PlannedStep step) {
-    if (step.source() instanceof StepSource.Written written) {
-      return written.text();
-    } else if (step.source() instanceof StepSource.Back back) {
-      return back.text();
-    } else if (step.source() instanceof StepSource.Check check) {
-      return check.text();
-    } else if (step.source() instanceof StepSource.PutBack back) {
-      return back.text().orElse("Put back the " + back.name().british());
-    }
-    return step.source().id();
-  }
-
   private static List<PlacedStep> lines(
       Resolved resolved, StepSequence.Found found, StepGraph graph) {
-    return new CheckpointInserter(resolved, PhaseAssigner.lines(resolved, found.order(), graph))
-        .add();
+    List<PlacedStep> lines = PhaseAssigner.lines(resolved, found, graph);
+    return HeightSteps.between(resolved, new CheckpointInserter(resolved, lines).add());
   }
 
   /** A waiver of what the job does not bring is meant for another caution, or for another job. */

@@ -184,6 +184,7 @@ public final class SheetRecord {
           json.text("id", step.source().id());
           json.text("phase", step.phase().word());
           json.text("moment", step.moment().word());
+          json.text("height", step.height().word());
           json.text("place", step.places().get(0));
           json.texts("places", step.places());
           json.text("procedure", step.procedure());

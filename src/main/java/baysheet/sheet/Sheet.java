@@ -1,5 +1,6 @@
 package baysheet.sheet;
 
+import baysheet.books.Height;
 import baysheet.books.Moment;
 import baysheet.books.Place;
 import baysheet.books.Shop;
@@ -115,6 +116,7 @@ public record Sheet(
   public enum Title {
     RAISE,
     LOWER,
+    WHEELS_CLEAR,
     BEFORE_LIFTING,
     REMOVAL,
     WORK,
@@ -136,7 +138,9 @@ public record Sheet(
     WORK("work"),
     CLOSE("close"),
     CHECK("check"),
-    FINAL("final");
+    FINAL("final"),
+    /** The vehicle is brought to another height. */
+    HEIGHT("height");
 
     private final String word;
 
@@ -151,7 +155,7 @@ public record Sheet(
 
     /** Whether it is a procedure's own work, and not what the planner adds to it. */
     public boolean isWork() {
-      return this != CHECK && this != FINAL;
+      return this != CHECK && this != FINAL && this != HEIGHT;
     }
   }
 
@@ -189,6 +193,10 @@ public record Sheet(
       return where.moment();
     }
 
+    public Height height() {
+      return where.height();
+    }
+
     /** Where it is done; a tick box for each. */
     public List<Place> places() {
       return where.places();
@@ -212,8 +220,8 @@ public record Sheet(
     }
   }
 
-  /** In which state of the vehicle a step is done, and at which of its places. */
-  public record Where(Moment moment, List<Place> places) {
+  /** State and height of the vehicle at a step, behind it if it moves the vehicle; its places. */
+  public record Where(Moment moment, Height height, List<Place> places) {
     public Where {
       places = List.copyOf(places);
     }

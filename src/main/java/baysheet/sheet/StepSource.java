@@ -1,6 +1,7 @@
 package baysheet.sheet;
 
 import baysheet.books.Bay;
+import baysheet.books.Height;
 import baysheet.books.Moment;
 import baysheet.books.Place;
 import baysheet.books.Procedure;
@@ -44,7 +45,7 @@ public sealed interface StepSource {
         case OPEN -> procedure.open();
         case WORK -> procedure.work();
         case CLOSE -> procedure.close();
-        case CHECK, FINAL -> throw new IllegalArgumentException(chain + " is no chain");
+        case CHECK, FINAL, HEIGHT -> throw new IllegalArgumentException(chain + " is no chain");
       };
     }
 
@@ -169,6 +170,19 @@ public sealed interface StepSource {
     @Override
     public Sheet.Phase phase() {
       return Sheet.Phase.FINAL;
+    }
+  }
+
+  /** The vehicle is brought from one height to another between two steps. */
+  record HeightChange(Height from, Height to) implements StepSource {
+    @Override
+    public String id() {
+      return "height/" + from.word() + "/" + to.word();
+    }
+
+    @Override
+    public Sheet.Phase phase() {
+      return Sheet.Phase.HEIGHT;
     }
   }
 

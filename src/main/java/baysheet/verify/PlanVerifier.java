@@ -91,6 +91,7 @@ public final class PlanVerifier {
     playback.faults.addAll(RideHeightCheck.faults(sheet, printed, resolved));
     playback.faults.addAll(UnverifiedTorqueCheck.faults(sheet, printed, resolved));
     playback.faults.addAll(QualifiedStaffCheck.faults(sheet, printed, resolved, bringing));
+    playback.faults.addAll(HeightCheck.faults(sheet, printed, resolved, bringing));
     playback.faults.addAll(CheckOrderRule.faults(sheet, printed, resolved, bringing));
     return playback.faults;
   }

@@ -16,6 +16,18 @@ enum Phrase {
       "Jack each axle%s, solid blocks under all wheels; chock on them, rock the car settled"),
   LIFT_OFF_BLOCKS("Set pads, lift, push hard; blocks and chocks out; lower"),
   JACK_OFF_BLOCKS("Jack each axle, blocks out; chock on the floor"),
+  TO_THE_GROUND("Check that nobody is inside or under the vehicle; lower it to the ground"),
+  UP_TO_WHEELS_CLEAR(
+      "Raise the vehicle until the wheels are just clear of the floor; push it hard at both ends:"
+          + " nothing moves"),
+  DOWN_TO_WHEELS_CLEAR(
+      "Check that nobody is under the vehicle; lower it until the wheels are just clear of the"
+          + " floor"),
+  TO_WORKING_HEIGHT(
+      "Raise the vehicle to working height and set it on the lift locks; check that all locks are"
+          + " engaged and push hard: nothing moves"),
+  ON_TO_STANDS(
+      "Jack up the vehicle and set it on the stands again; push it from the side: nothing moves"),
   BOTH_ENDS_UP(
       "no wheel stays on the floor, so none can be chocked: use a level floor, and let nobody go"
           + " under the vehicle before all stands are tested"),
@@ -43,6 +55,7 @@ enum Phrase {
   SIDE_BY_SIDE("Steps\u00a0%s\u2013%s on one side, then on the other"),
   RAISE("Raise"),
   LOWER("Lower"),
+  WHEELS_CLEAR("Wheels just clear"),
   BEFORE_LIFTING("Before lifting"),
   REMOVAL("take apart"),
   WORK("work"),

@@ -1,6 +1,7 @@
 package baysheet.wording;
 
 import baysheet.books.Bay;
+import baysheet.books.Height;
 import baysheet.books.Place;
 import baysheet.sheet.Detail;
 import baysheet.sheet.Sheet;
@@ -44,6 +45,8 @@ public final class StepSentences {
       return language.own(Phrase.FINAL_TORQUE, language.plural(last.name(), last.count()));
     } else if (source instanceof StepSource.Blocks blocks) {
       return blocks(blocks);
+    } else if (source instanceof StepSource.HeightChange change) {
+      return language.own(height(change));
     }
     StepSource.Checkpoint checkpoint = (StepSource.Checkpoint) source;
     return language.own(checkpoint.lifted() ? Phrase.TICK_NOW : Phrase.NOT_LIFTED);
@@ -57,6 +60,17 @@ public final class StepSentences {
               language.plural(back.name(), back.count()));
       case TEMPORARY -> language.own(Phrase.TAKE_AWAY, language.name(back.name()));
       case OTHER -> language.own(Phrase.PUT_BACK, language.name(back.name()));
+    };
+  }
+
+  /** What brings the vehicle to a height, and the check that belongs to it. */
+  private static Phrase height(StepSource.HeightChange change) {
+    return switch (change.to()) {
+      case GROUND -> Phrase.TO_THE_GROUND;
+      case WHEELS_CLEAR ->
+          change.from() == Height.GROUND ? Phrase.UP_TO_WHEELS_CLEAR : Phrase.DOWN_TO_WHEELS_CLEAR;
+      case WORKING -> Phrase.TO_WORKING_HEIGHT;
+      case STANDS -> Phrase.ON_TO_STANDS;
     };
   }
 

@@ -125,8 +125,8 @@ class LedgerCommandsTest {
     make();
     String first = last("501").id();
     garage.change("2026-04-07/501.yaml", "90110 km", "90210 km");
-    // Check 8 names the reading at which the wheel nuts are looked at again.
-    make().says("Replaces " + first + ": check 8 is different; the vehicle's data changed");
+    // Check 9 names the reading at which the wheel nuts are looked at again.
+    make().says("Replaces " + first + ": check 9 is different; the vehicle's data changed");
     SheetStory second = last("501");
     assertEquals("B", second.issued().revision());
     assertTrue(second.id().startsWith("501-B-"), second.id());

@@ -294,8 +294,17 @@ class SafeWorkTest {
     assertEquals(first.n(), String.valueOf(from));
     assertTrue(first.letters().contains(stands.letter()), first.letters());
     SheetText onStands = Samples.text(sheet(SHOP, "2026-03-02/2402.yaml"));
+    String set =
+        onStands.sections().stream()
+            .flatMap(section -> section.steps().stream())
+            .filter(step -> step.text().startsWith("Set the stands"))
+            .findFirst()
+            .orElseThrow()
+            .n();
     assertTrue(
-        onStands.cautions().stream().anyMatch(it -> it.from().equals("from step\u00a03")),
+        onStands.cautions().stream()
+            .filter(it -> it.command().contains("stands"))
+            .anyMatch(it -> it.from().equals("from step\u00a0" + set)),
         onStands.cautions().toString());
   }
 

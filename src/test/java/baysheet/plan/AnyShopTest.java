@@ -12,6 +12,7 @@ import baysheet.resolve.ShopTexts;
 import baysheet.resolve.Task;
 import baysheet.resolve.TaskId;
 import baysheet.sheet.Sheet;
+import baysheet.sheet.StepSource;
 import baysheet.sheet.TorqueLine;
 import baysheet.wording.Printed;
 import java.util.ArrayList;
@@ -95,6 +96,33 @@ class AnyShopTest {
     return twin
         ? bound.replacing("vehicles/any.yaml", "name: Any", "name: Any\ntraits: [two-keels]")
         : bound;
+  }
+
+  /** With steps that are done at certain heights only, on a lift and on a jack. */
+  @Property(tries = 1500, seed = "20260302")
+  void everyPlanOfAShopWithHeightsHoldsOrIsRefusedWithAProblem(@ForAll long seed) {
+    Problems problems = new Problems();
+    Optional<Sheet> sheet = plan(RandomShops.high(seed), problems);
+    assertEquals(problems.hasErrors(), sheet.isEmpty(), problems.all().toString());
+    long moves =
+        sheet.stream()
+            .flatMap(made -> made.steps().stream())
+            .filter(step -> step.source() instanceof StepSource.HeightChange)
+            .count();
+    Statistics.label("changes of height")
+        .collect(moves > 0)
+        .coverage(coverage -> coverage.check(true).percentage(share -> share > 5));
+    Statistics.label("planned").collect(sheet.isPresent());
+  }
+
+  /** One end comes down while the other stays up: the height of the vehicle does not change. */
+  @Test
+  void noEndComesDownWithAWheelOffOrAJackUnderAPart() {
+    for (long seed : List.of(-4901574922958L, -2592L)) {
+      Problems problems = new Problems();
+      Optional<Sheet> sheet = plan(RandomShops.high(seed), problems);
+      assertEquals(problems.hasErrors(), sheet.isEmpty(), "seed " + seed);
+    }
   }
 
   @Test

@@ -40,34 +40,43 @@ final class RandomShops {
    */
   private final boolean wide;
 
+  /** Whether steps say at which heights they are done, with wheels, jacks and levers about. */
+  private final boolean high;
+
   private final List<Place.Kind> kinds = new ArrayList<>();
 
   /** The role that the bay lets one of two procedures serve; empty for most procedures. */
   private final List<String> roles = new ArrayList<>();
 
-  private RandomShops(long seed, boolean sound, boolean wide) {
+  private RandomShops(long seed, boolean sound, boolean wide, boolean high) {
+    this.high = high;
     this.random = new SplittableRandom(seed);
     this.slips = random.nextInt(SLIPPING) == 0 && !sound;
     this.wide = wide;
   }
 
   static ShopTexts of(long seed) {
-    return new RandomShops(seed, false, false).shop();
+    return new RandomShops(seed, false, false, false).shop();
   }
 
   /** One without slips of its writer. */
   static ShopTexts sound(long seed) {
-    return new RandomShops(seed, true, false).shop();
+    return new RandomShops(seed, true, false, false).shop();
   }
 
   /** One with roles, props, steps at moments of their own, and more ways of raising. */
   static ShopTexts wide(long seed) {
-    return new RandomShops(seed, false, true).shop();
+    return new RandomShops(seed, false, true, false).shop();
   }
 
   /** Such a one without slips of its writer. */
   static ShopTexts wideAndSound(long seed) {
-    return new RandomShops(seed, true, true).shop();
+    return new RandomShops(seed, true, true, false).shop();
+  }
+
+  /** Such a one in which steps and checks are done at certain heights of the vehicle. */
+  static ShopTexts high(long seed) {
+    return new RandomShops(seed, true, true, true).shop();
   }
 
   /** The same folder with the works of its job in another order. */
@@ -94,7 +103,7 @@ final class RandomShops {
         ShopTexts.empty()
             .with("shop.yaml", SHOP)
             .with("vehicles/any.yaml", book())
-            .with("catalogue/own.yaml", wide ? catalogue() + COVERED : catalogue())
+            .with("catalogue/own.yaml", ownCatalogue())
             .with("procedures/hoisted.yaml", raise("hoisted", "vehicle", "lift"))
             .with("procedures/jacked.yaml", raise("jacked", jack, "jack"));
     for (int i = 0; i < procedures; i++) {
@@ -171,6 +180,32 @@ final class RandomShops {
         .collect(Collectors.joining());
   }
 
+  private String ownCatalogue() {
+    String own = wide ? catalogue() + COVERED : catalogue();
+    return high
+        ? own.replace("kinds: [k0]", "kinds: [k0, wheel]")
+            .replace("kinds: [k4]", "kinds: [k4, inside]")
+            .replace("strap, kinds: [temporary]", "strap, kinds: [temporary, jacked]")
+            .replace("step: {while-off: i5}", "step: {while-off: i5" + height() + "}")
+            .replace("while-off: k0, once: yes", "while-off: k0, once: yes" + height())
+        : own;
+  }
+
+  /** Now and then heights at which a step can be done. */
+  private String height() {
+    return high && random.nextInt(6) == 0
+        ? one(
+            List.of(
+                ", height: working",
+                ", height: wheels-clear",
+                ", height: [wheels-clear, stands]",
+                ", height: [wheels-clear, working]",
+                ", height: [ground, wheels-clear]",
+                ", height: [ground, wheels-clear, stands]",
+                ", height: ground"))
+        : "";
+  }
+
   private static String catalogue() {
     return "items:\n  feet: {name: on its wheels, kinds: [support]}\n"
         + "  oil: {name: oil, kinds: [circuit]}\n"
@@ -232,14 +267,14 @@ final class RandomShops {
     }
     List<String> names = items();
     int split = names.isEmpty() ? 0 : random.nextInt(names.size() + 1);
-    text.append("open:\n  - {do: Begin %d}\n".formatted(number));
+    text.append("open:\n  - {do: Begin %d%s}\n".formatted(number, height()));
     opening(number, names.subList(0, split), text);
     text.append(moment("Before", "before-lifting", number));
     opening(number, names.subList(split, names.size()), text);
     if (hits(5)) {
       text.append("  - {do: Prop %d, disturb: t%d}\n".formatted(number, random.nextInt(TEMPORARY)));
     }
-    text.append("work:\n  - {do: Work %d%s}\n".formatted(number, extra()));
+    text.append("work:\n  - {do: Work %d%s%s}\n".formatted(number, extra(), height()));
     text.append(moment("Down", "on-the-ground", number));
     if (slips && random.nextInt(3) == 0) {
       text.append(slip());
@@ -276,11 +311,11 @@ final class RandomShops {
                     ", moment: road-test")));
   }
 
-  private static void opening(int number, List<String> names, StringBuilder text) {
+  private void opening(int number, List<String> names, StringBuilder text) {
     if (!names.isEmpty()) {
       text.append(
-          "  - {do: Take %s off for %d, undo: %s}\n"
-              .formatted(String.join(" ", names), number, names));
+          "  - {do: Take %s off for %d, undo: %s%s}\n"
+              .formatted(String.join(" ", names), number, names, height()));
     }
   }
 

@@ -1,6 +1,7 @@
 package baysheet.verify;
 
 import baysheet.books.Catalogue;
+import baysheet.books.Height;
 import baysheet.books.Moment;
 import baysheet.plan.Lists;
 import baysheet.resolve.ItemAt;
@@ -58,6 +59,39 @@ public final class AlteredSheets {
     }
     unasked(index);
     otherIdentity(index);
+    if (step.source() instanceof StepSource.HeightChange change) {
+      asHighAsBefore(index);
+      movedBy(index, -1);
+      movedBy(index, 1);
+      change(
+          index,
+          "change at step " + step.n() + " from elsewhere",
+          new StepSource.HeightChange(change.to(), change.to()));
+    }
+  }
+
+  /** Without a change of height, every step up to the next one said to be as high as before. */
+  private void asHighAsBefore(int index) {
+    List<Sheet.SheetStep> changed = new ArrayList<>(steps.subList(0, index));
+    Height height = steps.get(index - 1).height();
+    int next = index + 1;
+    while (next < steps.size() && steps.get(next).height() == steps.get(index).height()) {
+      changed.add(at(steps.get(next), height));
+      next++;
+    }
+    changed.addAll(steps.subList(next, steps.size()));
+    put("without the change at step " + steps.get(index).n(), changed);
+  }
+
+  /** A change of height one step earlier or later, and the other step as high as it is then. */
+  private void movedBy(int index, int by) {
+    List<Sheet.SheetStep> changed = new ArrayList<>(steps);
+    Collections.swap(changed, index, index + by);
+    put("change at step " + steps.get(index).n() + " moved by " + by, changed);
+  }
+
+  private static Sheet.SheetStep at(Sheet.SheetStep step, Height height) {
+    return Altered.with(step, "where", new Sheet.Where(step.moment(), height, step.places()));
   }
 
   /** Where a figure is in doubt, without the second person who looks. */

@@ -1,6 +1,7 @@
 package baysheet.wording;
 
 import baysheet.books.Catalogue;
+import baysheet.books.Height;
 import baysheet.books.Moment;
 import baysheet.books.Place;
 import baysheet.sheet.CautionLine;
@@ -212,7 +213,7 @@ public final class SampleLines {
           n,
           source,
           "procedure",
-          new Sheet.Where(moment, places),
+          new Sheet.Where(moment, moment == Moment.RAISED ? Height.WORKING : Height.GROUND, places),
           new Sheet.Actions(List.of(), List.of(), List.of(), List.of(), torque),
           details,
           new Sheet.Letters(letters, above),

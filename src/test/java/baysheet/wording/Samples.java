@@ -204,6 +204,7 @@ public final class Samples {
           case WORK -> Sheet.Title.WORK;
           case CLOSE, CHECK -> Sheet.Title.REFITTING;
           case FINAL -> Sheet.Title.ON_THE_GROUND;
+          case HEIGHT -> Sheet.Title.RAISE;
         };
     return new Section(
         title,

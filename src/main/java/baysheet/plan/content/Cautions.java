@@ -4,6 +4,7 @@ import static baysheet.books.Moment.EVENING_BEFORE;
 
 import baysheet.books.Catalogue;
 import baysheet.books.Catalogue.Signal;
+import baysheet.plan.graph.Lifting;
 import baysheet.plan.graph.PlacedStep;
 import baysheet.plan.graph.TriggerMatcher;
 import baysheet.report.Located;
@@ -11,6 +12,7 @@ import baysheet.resolve.BoundStep;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
 import baysheet.sheet.CautionLine;
+import baysheet.sheet.Sheet;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -28,6 +30,7 @@ public final class Cautions {
   private static final int ABOUT = 5;
 
   private final Resolved resolved;
+  private final List<PlacedStep> lines;
   private final TriggerMatcher triggers;
 
   /** Lines by the hazards that they name themselves. */
@@ -45,6 +48,7 @@ public final class Cautions {
 
   public Cautions(Resolved resolved, List<PlacedStep> lines) {
     this.resolved = resolved;
+    this.lines = lines;
     this.triggers = new TriggerMatcher(resolved, lines);
     this.eveningHazards = eveningHazards(resolved);
     for (int i = 0; i < lines.size(); i++) {
@@ -74,6 +78,7 @@ public final class Cautions {
     String name = caution.name().value();
     Set<Integer> named = new TreeSet<>(triggers.lines(caution.when()));
     named.addAll(hazards.getOrDefault(name, Set.of()));
+    named.addAll(namedAgain(named));
     // What the evening's work brings has no line of the sequence to stand above.
     boolean vehicle = triggers.vehicle(caution.when()) || eveningHazards.contains(name);
     if (named.isEmpty() && !vehicle) {
@@ -82,6 +87,19 @@ public final class Cautions {
     boolean wholeJob = caution.wholeJob() || vehicle;
     boolean onTop = wholeJob || caution.signal() == Signal.DANGER;
     return Optional.of(new Found(caution, List.copyOf(named), onTop, wholeJob));
+  }
+
+  /** What is warned of where the vehicle is raised is so at each change of its height. */
+  private Set<Integer> namedAgain(Set<Integer> named) {
+    boolean raising =
+        named.stream().anyMatch(index -> Lifting.raises(resolved, lines.get(index).step()));
+    Set<Integer> again = new TreeSet<>();
+    for (int i = 0; i < lines.size() && raising; i++) {
+      if (lines.get(i).step().phase() == Sheet.Phase.HEIGHT) {
+        again.add(i);
+      }
+    }
+    return again;
   }
 
   private static Set<String> eveningHazards(Resolved resolved) {

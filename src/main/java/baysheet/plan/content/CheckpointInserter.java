@@ -1,10 +1,12 @@
 package baysheet.plan.content;
 
+import baysheet.books.Height;
 import baysheet.books.Moment;
 import baysheet.plan.graph.Lifting;
 import baysheet.plan.graph.PlacedStep;
 import baysheet.plan.graph.PlannedStep;
 import baysheet.resolve.Resolved;
+import baysheet.resolve.Task;
 import baysheet.sheet.CheckLine;
 import baysheet.sheet.StepSource;
 import java.util.ArrayList;
@@ -35,11 +37,12 @@ public final class CheckpointInserter {
     for (int i = 0; i < lines.size(); i++) {
       PlacedStep line = lines.get(i);
       if (first.equals(Optional.of(i))) {
-        gated.add(gate(line, Moment.BEFORE_LIFTING));
+        gated.add(gate(line, Moment.BEFORE_LIFTING, Height.GROUND));
       }
-      boolean lowers = lowers(line);
+      boolean lowers = isLowering(line) && line.moment() == Moment.RAISED;
       if (lowering && lowers && worked) {
-        gated.add(gate(line, Moment.RAISED));
+        Height raised = Height.raised(resolved.bay().equipment());
+        gated.add(beforeLooks(gated), gate(line, Moment.RAISED, raised));
       }
       // Two axles that come down one directly after the other share a gate.
       worked = !lowers && (worked || line.moment() == Moment.RAISED);
@@ -48,11 +51,39 @@ public final class CheckpointInserter {
     return gated;
   }
 
-  private PlacedStep gate(PlacedStep at, Moment moment) {
+  /**
+   * The gate's checks are made at working height: it stands before what is done lower at the end of
+   * the work, where none of its checks looks at that.
+   */
+  private int beforeLooks(List<PlacedStep> gated) {
+    int at = gated.size();
+    while (at > 0
+        && gated.get(at - 1).height() != Height.raised(resolved.bay().equipment())
+        && gated.get(at - 1).moment() == Moment.RAISED
+        && !looksAt(gated.get(at - 1))) {
+      at--;
+    }
+    return at;
+  }
+
+  private boolean looksAt(PlacedStep line) {
+    Task task = resolved.tasks().get(line.step().task());
+    int n = lines.indexOf(line) + 1;
+    return (task != null && !task.procedure().checks().isEmpty())
+        || checks.stream()
+            .filter(check -> isRaised(check.moment()) && check.steps().isEmpty())
+            .anyMatch(check -> check.because().contains(n));
+  }
+
+  private static boolean isRaised(Moment moment) {
+    return moment == Moment.RAISED || moment == Moment.BEFORE_LOWERING;
+  }
+
+  private PlacedStep gate(PlacedStep at, Moment moment, Height height) {
     PlannedStep step = at.step();
     StepSource source = new StepSource.Checkpoint(moment, lines.stream().anyMatch(this::raises));
-    return PlacedStep.single(
-        PlannedStep.last(step.task(), source, step.origin(), List.of()), moment);
+    PlannedStep gate = PlannedStep.last(step.task(), source, step.origin(), List.of());
+    return PlacedStep.single(gate, moment, height);
   }
 
   /**
@@ -70,7 +101,7 @@ public final class CheckpointInserter {
             .filter(check -> check.moment() == Moment.BEFORE_LIFTING)
             .anyMatch(check -> check.hold() && check.because().isEmpty());
     return IntStream.range(0, lines.size())
-        .filter(i -> raises(lines.get(i)) || brings(i) || (asks && opens(lines.get(i))))
+        .filter(i -> isRaising(lines.get(i)) || brings(i) || (asks && opens(lines.get(i))))
         .boxed()
         .findFirst()
         .or(() -> Optional.of(0));
@@ -91,8 +122,12 @@ public final class CheckpointInserter {
     return Lifting.holds(resolved, line.undo());
   }
 
-  private boolean lowers(PlacedStep line) {
-    return Lifting.holds(resolved, line.doUp());
+  private boolean isRaising(PlacedStep line) {
+    return Lifting.isRaising(resolved, line.step());
+  }
+
+  private boolean isLowering(PlacedStep line) {
+    return Lifting.isLowering(resolved, line.step());
   }
 
   private boolean due(Moment moment) {

@@ -1,5 +1,6 @@
 package baysheet.plan.content;
 
+import baysheet.books.Height;
 import baysheet.plan.graph.Lifting;
 import baysheet.plan.graph.PlacedStep;
 import baysheet.resolve.ItemAt;
@@ -72,7 +73,13 @@ public final class HoldPoints {
   }
 
   private boolean forApprentice(int index) {
-    return lastOfRaising(index) || lastBeforeClosing(index);
+    return lastOfRaising(index) || isRaisedAgain(index) || lastBeforeClosing(index);
+  }
+
+  private boolean isRaisedAgain(int index) {
+    PlacedStep line = lines.get(index);
+    return line.step().phase() == Sheet.Phase.HEIGHT
+        && line.height() == Height.raised(resolved.bay().equipment());
   }
 
   /** The vehicle rests on what carries it only at the last step of raising it. */

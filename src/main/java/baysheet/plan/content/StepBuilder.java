@@ -1,6 +1,7 @@
 package baysheet.plan.content;
 
 import baysheet.books.Fastener;
+import baysheet.books.Height;
 import baysheet.books.Moment;
 import baysheet.books.Place;
 import baysheet.books.Procedure;
@@ -16,6 +17,7 @@ import baysheet.resolve.Resolved;
 import baysheet.sheet.CautionLine;
 import baysheet.sheet.Detail;
 import baysheet.sheet.Sheet;
+import baysheet.sheet.StepSource;
 import baysheet.sheet.TorqueLine;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -91,10 +93,14 @@ public final class StepBuilder {
   }
 
   private Heading heading(PlacedStep line) {
-    if (Lifting.holds(resolved, line.undo()) || lifts(line)) {
+    if (line.step().source() instanceof StepSource.HeightChange change) {
+      return Heading.of(title(change.to()));
+    }
+    // What makes sure that the vehicle stands firmly is still raising it.
+    if (Lifting.holds(resolved, line.undo()) || Lifting.isRaising(resolved, line.step())) {
       return Heading.of(Sheet.Title.RAISE);
     }
-    if (Lifting.holds(resolved, line.doUp())) {
+    if (Lifting.holds(resolved, line.doUp()) || Lifting.isLowering(resolved, line.step())) {
       return Heading.of(Sheet.Title.LOWER);
     }
     boolean down = line.moment().compareTo(Moment.ON_THE_GROUND) > 0;
@@ -123,15 +129,12 @@ public final class StepBuilder {
     };
   }
 
-  /** What makes sure that the lift carries the whole vehicle is still raising it. */
-  private boolean lifts(PlacedStep line) {
-    return line.step().phase() == Sheet.Phase.OPEN
-        && line.step().place().equals(Place.VEHICLE)
-        && lines.stream()
-            .anyMatch(
-                raising ->
-                    raising.step().task().equals(line.step().task())
-                        && Lifting.holds(resolved, raising.undo()));
+  private static Sheet.Title title(Height to) {
+    return switch (to) {
+      case GROUND -> Sheet.Title.LOWER;
+      case WHEELS_CLEAR -> Sheet.Title.WHEELS_CLEAR;
+      case WORKING, STANDS -> Sheet.Title.RAISE;
+    };
   }
 
   /** Where steps on both sides begin that are gone through on one side before the other. */
@@ -155,7 +158,7 @@ public final class StepBuilder {
         index + 1,
         step.source(),
         step.task().procedure(),
-        new Sheet.Where(line.moment(), line.places()),
+        new Sheet.Where(line.moment(), line.height(), line.places()),
         new Sheet.Actions(
             line.undo(), line.doUp(), line.disturb(), step.circuits(), torqueNumbers(line)),
         details(line),
@@ -229,11 +232,19 @@ public final class StepBuilder {
     if (!special.isEmpty()) {
       details.add(new Detail.Tools(special));
     }
-    if (Lifting.raises(resolved, step)) {
+    if (isFirstOfRaising(line)) {
       support(step).forEach(one -> details.add(new Detail.Carried(one)));
     }
     details.addAll(step.remarks());
     return details;
+  }
+
+  private boolean isFirstOfRaising(PlacedStep line) {
+    return lines.stream()
+        .filter(one -> one.step().task().equals(line.step().task()))
+        .filter(one -> Lifting.isRaising(resolved, one.step()))
+        .findFirst()
+        .equals(Optional.of(line));
   }
 
   private static Detail fluid(String name, SpecBook.Fluid fluid) {

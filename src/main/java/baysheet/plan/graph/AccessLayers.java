@@ -69,7 +69,8 @@ final class AccessLayers {
     return around(task).stream().filter(access -> !isRaised(access) && takesOff(access)).toList();
   }
 
-  private boolean isRaised(TaskId task) {
+  /** Whether a task raises the vehicle, or lies behind one that does. */
+  boolean isRaised(TaskId task) {
     return raises(task) || around(task).stream().anyMatch(this::raises);
   }
 

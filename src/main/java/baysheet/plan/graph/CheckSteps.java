@@ -68,7 +68,9 @@ final class CheckSteps {
       Resolved resolved, AccessLayers layers, StepChains chains, boolean endsInTurn) {
     CheckSteps checks = new CheckSteps(resolved, layers, chains, endsInTurn);
     List<PlacedStep> lines =
-        chains.drafts().stream().map(draft -> PlacedStep.single(draft, Moment.RAISED)).toList();
+        chains.drafts().stream()
+            .map(draft -> PlacedStep.onTheGround(draft, Moment.RAISED))
+            .toList();
     TriggerMatcher triggers = new TriggerMatcher(resolved, lines);
     for (Catalogue.Rule rule : resolved.catalogue().rules().values()) {
       rule.step()
@@ -85,6 +87,11 @@ final class CheckSteps {
   /** The steps of all tasks, and behind them the checks. */
   List<PlannedStep> drafts() {
     return drafts;
+  }
+
+  /** The steps that bring a check. */
+  List<Integer> bringing(int check) {
+    return waiting.stream().filter(one -> one.node() == check).findFirst().orElseThrow().by();
   }
 
   private void add(Catalogue.Rule rule, Catalogue.CheckStep step, List<Integer> bringing) {
@@ -184,7 +191,11 @@ final class CheckSteps {
 
   /** What must be off still goes on later, and so does the vehicle onto its wheels. */
   private boolean mustWait(PlannedStep step, Waiting check) {
-    for (ItemAt item : step.doUp()) {
+    List<ItemAt> items = new ArrayList<>(step.doUp());
+    if (Lifting.isLowering(resolved, step)) {
+      items.addAll(Lifting.supports(resolved, step.task()));
+    }
+    for (ItemAt item : items) {
       if (Lifting.holds(resolved, item)
           ? carries(item, check)
           : check.step().whileOff().stream().anyMatch(off -> is(item, off.value()))) {

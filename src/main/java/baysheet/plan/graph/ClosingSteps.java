@@ -94,7 +94,9 @@ final class ClosingSteps {
 
   private void add(
       BoundStep step, StepSource source, List<ItemAt> items, Optional<ThreePoint> minutes) {
-    closing.add(PlannedStep.puttingBack(task.id(), source, step.step().at(), items, minutes));
+    closing.add(
+        PlannedStep.puttingBack(task.id(), source, step.step().at(), items, minutes)
+            .at(HeightNeeds.putBack(resolved, step)));
   }
 
   private StepSource.WrittenAt at(BoundStep step) {

@@ -3,6 +3,8 @@ package baysheet.plan.graph;
 import baysheet.books.Place;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
+import baysheet.resolve.TaskId;
+import baysheet.sheet.Sheet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -19,6 +21,30 @@ public final class Lifting {
 
   static boolean lowers(Resolved resolved, PlannedStep step) {
     return holds(resolved, step.doUp());
+  }
+
+  /** Whether a step belongs to raising, from its first preparation to the last test. */
+  public static boolean isRaising(Resolved resolved, PlannedStep step) {
+    return step.phase() == Sheet.Phase.OPEN && moves(resolved, step);
+  }
+
+  /** Whether a step belongs to lowering, from the look round to what is done once it is down. */
+  public static boolean isLowering(Resolved resolved, PlannedStep step) {
+    return step.phase() == Sheet.Phase.CLOSE && moves(resolved, step);
+  }
+
+  private static boolean moves(Resolved resolved, PlannedStep step) {
+    return raises(resolved, step)
+        || lowers(resolved, step)
+        || (step.moment().isEmpty() && !supports(resolved, step.task()).isEmpty());
+  }
+
+  /** What the vehicle stands on that a task takes away, so raising it. */
+  static List<ItemAt> supports(Resolved resolved, TaskId task) {
+    return resolved.tasks().get(task).open().stream()
+        .flatMap(opening -> opening.undo().stream())
+        .filter(item -> holds(resolved, item))
+        .toList();
   }
 
   /** Whether any of these items is what the vehicle stands on. */

@@ -40,12 +40,14 @@ public final class PhaseAssigner {
    * lowering that they wait for, and at the end what the procedures leave for later.
    */
   public static List<PlacedStep> lines(
-      Resolved resolved, List<PlannedStep> order, StepGraph graph) {
-    PhaseAssigner moments = new PhaseAssigner(resolved, order);
+      Resolved resolved, StepSequence.Found found, StepGraph graph) {
+    PhaseAssigner moments = new PhaseAssigner(resolved, found.order());
     List<PlacedStep> merged =
-        SideMerger.merge(resolved, moments.sequence(order), new DependencyQuery(graph));
+        SideMerger.merge(resolved, moments.sequence(found), new DependencyQuery(graph));
     List<PlacedStep> lines = moments.withFinals(merged);
-    graph.late().forEach(step -> lines.add(PlacedStep.single(step, step.moment().orElseThrow())));
+    graph
+        .late()
+        .forEach(step -> lines.add(PlacedStep.onTheGround(step, step.moment().orElseThrow())));
     return lines;
   }
 
@@ -67,7 +69,7 @@ public final class PhaseAssigner {
       up.removeAll(line.doUp());
       if (i == last) {
         lines.addAll(finals(waiting));
-      } else if (up.isEmpty() && Lifting.holds(resolved, line.doUp())) {
+      } else if (up.isEmpty() && isEndOfLowering(merged, i)) {
         List<Waiting> due =
             waiting.stream().filter(one -> one.when() == Fastener.Moment.ON_THE_GROUND).toList();
         lines.addAll(finals(due));
@@ -77,23 +79,34 @@ public final class PhaseAssigner {
     return lines;
   }
 
+  /** Whether a line is the last of those with which a task brings the vehicle down. */
+  private boolean isEndOfLowering(List<PlacedStep> lines, int index) {
+    PlannedStep step = lines.get(index).step();
+    return Lifting.isLowering(resolved, step)
+        && (index + 1 == lines.size()
+            || !Lifting.isLowering(resolved, lines.get(index + 1).step())
+            || !lines.get(index + 1).step().task().equals(step.task()));
+  }
+
   /** The line that brings the vehicle down for good; the last of all where it is never up. */
   private int lastLowering(List<PlacedStep> lines) {
     for (int i = lines.size() - 1; i >= 0; i--) {
-      if (Lifting.holds(resolved, lines.get(i).doUp())) {
+      if (isEndOfLowering(lines, i)) {
         return i;
       }
     }
     return lines.size() - 1;
   }
 
-  private List<PlacedStep> sequence(List<PlannedStep> order) {
+  private List<PlacedStep> sequence(StepSequence.Found found) {
     List<PlacedStep> laid = new ArrayList<>();
     Set<ItemAt> up = new LinkedHashSet<>();
     boolean raisedYet = false;
-    for (PlannedStep step : order) {
+    for (int i = 0; i < found.order().size(); i++) {
+      PlannedStep step = found.order().get(i);
       boolean moving = Lifting.raises(resolved, step) || Lifting.lowers(resolved, step);
-      laid.add(PlacedStep.single(step, moment(!up.isEmpty() || moving, raisedYet)));
+      Moment moment = moment(!up.isEmpty() || moving, raisedYet);
+      laid.add(PlacedStep.single(step, moment, found.heights().get(i)));
       step.undo().stream().filter(this::supports).forEach(up::add);
       up.removeAll(step.doUp());
       raisedYet |= moving;
@@ -162,7 +175,7 @@ public final class PhaseAssigner {
     StepSource source =
         new StepSource.Blocks(on, resolved.bay().equipment(), on ? jackingPoints() : List.of());
     PlannedStep step = PlannedStep.last(whole, source, at.origin(), List.of());
-    return PlacedStep.single(step.using(UNDER_WHEELS), Moment.ON_THE_GROUND);
+    return PlacedStep.onTheGround(step.using(UNDER_WHEELS), Moment.ON_THE_GROUND);
   }
 
   /** All four wheels go up, so both axles are jacked, the one that stayed down as well. */
@@ -200,7 +213,7 @@ public final class PhaseAssigner {
     int count = ((Bound.OfBook) thing).values().count().value();
     StepSource source = new StepSource.FinalTorque(waiting.item().item(), Name.of(thing), count);
     PlannedStep step = waiting.step();
-    return PlacedStep.single(
+    return PlacedStep.onTheGround(
         PlannedStep.last(step.task(), source, step.origin(), List.of(waiting.item())),
         Moment.ON_THE_GROUND);
   }

@@ -1,5 +1,6 @@
 package baysheet.plan.graph;
 
+import baysheet.books.Height;
 import baysheet.books.Moment;
 import baysheet.books.Place;
 import baysheet.resolve.ItemAt;
@@ -14,11 +15,18 @@ import java.util.function.Function;
  * @param step the step, at the side that is done first
  * @param twin the same step on the other side
  * @param moment the state of the vehicle in which it is done
+ * @param height how high the vehicle is then; of a step that moves it, afterwards
  */
-public record PlacedStep(PlannedStep step, Optional<PlannedStep> twin, Moment moment) {
+public record PlacedStep(
+    PlannedStep step, Optional<PlannedStep> twin, Moment moment, Height height) {
 
-  public static PlacedStep single(PlannedStep step, Moment moment) {
-    return new PlacedStep(step, Optional.empty(), moment);
+  public static PlacedStep single(PlannedStep step, Moment moment, Height height) {
+    return new PlacedStep(step, Optional.empty(), moment, height);
+  }
+
+  /** One for which the vehicle stands on its wheels. */
+  public static PlacedStep onTheGround(PlannedStep step, Moment moment) {
+    return single(step, moment, Height.GROUND);
   }
 
   /** The places at which it is done; a tick box for each. */

@@ -5,6 +5,7 @@ import baysheet.books.Shop;
 import baysheet.resolve.Bound;
 import baysheet.resolve.Resolved;
 import baysheet.sheet.Sheet;
+import baysheet.sheet.StepSource;
 import baysheet.sheet.TorqueLine;
 import baysheet.torque.Head;
 import baysheet.torque.Quantity;
@@ -189,6 +190,20 @@ public final class PlanPhrases {
 
   public static String place(Place place) {
     return place.word().replace('-', ' ');
+  }
+
+  /** What a message calls a step. */
+  public static String words(PlannedStep step) {
+    if (step.source() instanceof StepSource.Written written) {
+      return written.text();
+    } else if (step.source() instanceof StepSource.Back back) {
+      return back.text();
+    } else if (step.source() instanceof StepSource.Check check) {
+      return check.text();
+    } else if (step.source() instanceof StepSource.PutBack back) {
+      return back.text().orElse("Put back the " + back.name().british());
+    }
+    return step.source().id();
   }
 
   public static String capital(String text) {

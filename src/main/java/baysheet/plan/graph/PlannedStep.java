@@ -1,6 +1,7 @@
 package baysheet.plan.graph;
 
 import baysheet.books.Catalogue;
+import baysheet.books.Height;
 import baysheet.books.Moment;
 import baysheet.books.Place;
 import baysheet.books.Procedure;
@@ -15,9 +16,11 @@ import baysheet.sheet.Detail;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.StepSource;
 import baysheet.torque.ThreePoint;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -29,6 +32,7 @@ import java.util.stream.Stream;
  * @param tighten fasteners that are already on and get their final torque here
  * @param remarks words of the planner that follow the text
  * @param minutes absent where nobody gave any
+ * @param heights at which heights of the vehicle it can be done, where it says so itself
  * @param entries what is written in here, by hand, a line for each
  */
 public record PlannedStep(
@@ -52,6 +56,7 @@ public record PlannedStep(
     Optional<String> good,
     boolean hold,
     Optional<Moment> moment,
+    Set<Height> heights,
     List<String> entries,
     List<Detail> remarks) {
   public PlannedStep {
@@ -64,9 +69,13 @@ public record PlannedStep(
     uses = List.copyOf(uses);
     hazards = List.copyOf(hazards);
     ifStuck = List.copyOf(ifStuck);
+    heights = Set.copyOf(heights);
     entries = List.copyOf(entries);
     remarks = List.copyOf(remarks);
   }
+
+  /** What a lift or a jack takes for one change of height. Common practice, no source. */
+  private static final Optional<ThreePoint> MOVING = Optional.of(new ThreePoint(1, 2, 4));
 
   /** A step as its procedure has it. */
   static PlannedStep written(Task task, Sheet.Phase phase, BoundStep bound) {
@@ -93,6 +102,7 @@ public record PlannedStep(
         step.good().map(Located::value),
         step.hold(),
         step.moment().map(Located::value),
+        Set.copyOf(values(step.heights())),
         values(step.measure()),
         bound.absent().stream().<Detail>map(Detail.Absent::new).toList());
   }
@@ -111,6 +121,11 @@ public record PlannedStep(
   public static PlannedStep last(
       TaskId task, StepSource source, Span origin, List<ItemAt> tighten) {
     return bare(task, source, origin, List.of(), tighten, Optional.empty());
+  }
+
+  /** A step that brings the vehicle to another height. */
+  static PlannedStep move(TaskId task, StepSource.HeightChange change, Span origin) {
+    return bare(task, change, origin, List.of(), List.of(), MOVING);
   }
 
   /** A check as a step, at the place where it is done; it is named as its rule is. */
@@ -136,6 +151,7 @@ public record PlannedStep(
         Optional.empty(),
         rule.hold(),
         Optional.empty(),
+        Set.copyOf(values(step.heights())),
         rule.needs().map(needs -> PlanPhrases.fromData(needs.value())).stream().toList(),
         List.of());
   }
@@ -168,6 +184,7 @@ public record PlannedStep(
         Optional.empty(),
         false,
         Optional.empty(),
+        Set.of(),
         List.of(),
         List.of());
   }
@@ -197,7 +214,8 @@ public record PlannedStep(
   PlannedStep using(List<Procedure.Use> tools) {
     return new PlannedStep(
         task, source, origin, mirrored, undo, doUp, disturb, tighten, circuits, apply, tools,
-        hazards, minutes, impact, seizes, ifStuck, because, good, hold, moment, entries, remarks);
+        hazards, minutes, impact, seizes, ifStuck, because, good, hold, moment, heights, entries,
+        remarks);
   }
 
   /** The same step without an item that another step undoes or does up, saying so. */
@@ -223,8 +241,37 @@ public record PlannedStep(
         good,
         hold,
         moment,
+        heights,
         entries,
         more(remarks, remark));
+  }
+
+  /** The same step for certain heights of the vehicle. */
+  PlannedStep at(Collection<Height> certain) {
+    return new PlannedStep(
+        task,
+        source,
+        origin,
+        mirrored,
+        undo,
+        doUp,
+        disturb,
+        tighten,
+        circuits,
+        apply,
+        uses,
+        hazards,
+        minutes,
+        impact,
+        seizes,
+        ifStuck,
+        because,
+        good,
+        hold,
+        moment,
+        Set.copyOf(certain),
+        entries,
+        remarks);
   }
 
   /** The same step with one more remark behind its text. */
@@ -250,6 +297,7 @@ public record PlannedStep(
         good,
         hold,
         moment,
+        heights,
         entries,
         more(remarks, remark));
   }
@@ -282,6 +330,7 @@ public record PlannedStep(
         good,
         hold || other.hold,
         moment,
+        heights,
         entries,
         remarks);
   }

@@ -36,7 +36,10 @@ public final class RaisingOrder {
     this.graph = graph;
   }
 
-  /** Empty when steps wait for one another in a circle. */
+  /**
+   * Empty when steps wait for one another in a circle, or one for a height to which the vehicle
+   * cannot be brought.
+   */
   public static Optional<Ordered> of(Resolved resolved) {
     return new RaisingOrder(resolved, StepGraph.of(resolved, true))
         .best()
@@ -55,9 +58,14 @@ public final class RaisingOrder {
     return best;
   }
 
-  /** Of orders with as many changes of place the one whose first end the job comes to first. */
+  /**
+   * Fewer changes of height, then of place; of orders with as many of both, the one whose first end
+   * the job comes to first.
+   */
   private static boolean isBetter(Ordered one, Ordered known) {
-    return one.found().changes() < known.found().changes();
+    return one.found().moves() != known.found().moves()
+        ? one.found().moves() < known.found().moves()
+        : one.found().changes() < known.found().changes();
   }
 
   /**

@@ -1,5 +1,6 @@
 package baysheet.plan.graph;
 
+import baysheet.books.Height;
 import baysheet.books.Moment;
 import baysheet.books.Place;
 import baysheet.resolve.Bound;
@@ -26,7 +27,7 @@ public final class SideMerger {
     return new SideMerger(resolved).merge(runs(lines), waits);
   }
 
-  /** Stretches at one place and moment. */
+  /** Stretches at one place, moment and height. */
   static List<List<PlacedStep>> runs(List<PlacedStep> lines) {
     List<List<PlacedStep>> runs = new ArrayList<>();
     for (PlacedStep line : lines) {
@@ -39,7 +40,11 @@ public final class SideMerger {
   }
 
   private static boolean together(PlacedStep one, PlacedStep next) {
-    return one.places().equals(next.places()) && one.moment() == next.moment();
+    return one.places().equals(next.places()) && isAsHigh(one, next);
+  }
+
+  private static boolean isAsHigh(PlacedStep one, PlacedStep other) {
+    return one.moment() == other.moment() && one.height() == other.height();
   }
 
   private static <T> T last(List<T> list) {
@@ -56,7 +61,11 @@ public final class SideMerger {
     for (int i = 0; i < runs.size(); i++) {
       if (i + 1 < runs.size() && areTwins(runs.get(i), runs.get(i + 1), waits)) {
         List<PlacedStep> both = zip(runs.get(i), runs.get(i + 1));
-        if (merged.isEmpty() || !last(merged).places().equals(both.get(0).places())) {
+        boolean follows =
+            !merged.isEmpty()
+                && last(merged).places().equals(both.get(0).places())
+                && last(merged).height() == both.get(0).height();
+        if (!follows) {
           merged.addAll(both);
           i++;
           continue;
@@ -82,14 +91,14 @@ public final class SideMerger {
           rest.stream().filter(other -> sides.twins(one, other.step())).findFirst();
       twin.ifPresent(rest::remove);
       paired.add(
-          twin.map(other -> leftFirst(one, other.step(), Moment.ON_THE_GROUND))
-              .orElseGet(() -> PlacedStep.single(one, Moment.ON_THE_GROUND)));
+          twin.map(other -> leftFirst(one, other.step(), Moment.ON_THE_GROUND, Height.GROUND))
+              .orElseGet(() -> PlacedStep.onTheGround(one, Moment.ON_THE_GROUND)));
     }
     return paired;
   }
 
   private boolean twins(List<PlacedStep> one, List<PlacedStep> other) {
-    if (one.size() != other.size() || one.get(0).moment() != other.get(0).moment()) {
+    if (one.size() != other.size() || !isAsHigh(one.get(0), other.get(0))) {
       return false;
     }
     for (int i = 0; i < one.size(); i++) {
@@ -152,15 +161,17 @@ public final class SideMerger {
   private static List<PlacedStep> zip(List<PlacedStep> one, List<PlacedStep> other) {
     List<PlacedStep> zipped = new ArrayList<>();
     for (int i = 0; i < one.size(); i++) {
-      zipped.add(leftFirst(one.get(i).step(), other.get(i).step(), one.get(i).moment()));
+      PlacedStep line = one.get(i);
+      zipped.add(leftFirst(line.step(), other.get(i).step(), line.moment(), line.height()));
     }
     return zipped;
   }
 
   /** Left before right, whichever side is put together first: neither twin waits for the other. */
-  private static PlacedStep leftFirst(PlannedStep one, PlannedStep other, Moment moment) {
+  private static PlacedStep leftFirst(
+      PlannedStep one, PlannedStep other, Moment moment, Height height) {
     return one.place().isLeft()
-        ? new PlacedStep(one, Optional.of(other), moment)
-        : new PlacedStep(other, Optional.of(one), moment);
+        ? new PlacedStep(one, Optional.of(other), moment, height)
+        : new PlacedStep(other, Optional.of(one), moment, height);
   }
 }

@@ -26,6 +26,7 @@ import java.util.Set;
  * @param evening steps for the evening before
  * @param saved minutes of the steps that sharing made unnecessary
  * @param wantedBy for pairs of nodes of which one comes before the other, a task that wants it so
+ * @param heights at which heights of the vehicle the steps can be done
  * @param works what the job asks for, in its order
  */
 public record StepGraph(
@@ -35,10 +36,24 @@ public record StepGraph(
     List<PlannedStep> evening,
     double saved,
     Map<Edge, TaskId> wantedBy,
-    List<TaskId> works) {
+    List<TaskId> works,
+    HeightNeeds heights) {
 
   /** Two nodes of which one comes before the other. */
   record Edge(int earlier, int later) {}
+
+  /** A graph of steps that all stay on the ground. */
+  StepGraph(List<PlannedStep> drafts, List<Set<Integer>> before) {
+    this(
+        drafts,
+        before,
+        List.of(),
+        List.of(),
+        0,
+        Map.of(),
+        List.of(),
+        HeightNeeds.none(drafts.size()));
+  }
 
   public static StepGraph of(Resolved resolved) {
     return of(resolved, true);
@@ -62,7 +77,8 @@ public record StepGraph(
         chains.evening(),
         chains.saved(),
         order.wantedBy(),
-        resolved.ranked().stream().filter(Task::asked).map(Task::id).toList());
+        resolved.ranked().stream().filter(Task::asked).map(Task::id).toList(),
+        HeightNeeds.of(resolved, layers, checks.drafts(), checks));
   }
 
   /** For each node those that come after it, from those that come before each. */
@@ -84,7 +100,7 @@ public record StepGraph(
 
   /** The same with other steps in the place of these, and another precedence. */
   StepGraph with(List<PlannedStep> otherDrafts, List<Set<Integer>> otherBefore) {
-    return new StepGraph(otherDrafts, otherBefore, late, evening, saved, wantedBy, works);
+    return new StepGraph(otherDrafts, otherBefore, late, evening, saved, wantedBy, works, heights);
   }
 
   /**

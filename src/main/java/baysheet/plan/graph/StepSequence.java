@@ -1,5 +1,6 @@
 package baysheet.plan.graph;
 
+import baysheet.books.Height;
 import baysheet.books.Place;
 import baysheet.resolve.TaskId;
 import baysheet.sheet.Sheet;
@@ -13,8 +14,9 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * The legal order with the fewest changes of place, and among those the one nearest to the job's
- * own order.
+ * The legal order with the fewest changes of the vehicle's height, among those one with the fewest
+ * changes of place, and among those the one nearest to the job's own order. {@link HeightSchedule}
+ * says what is done before which change of height, each step as early as it can be.
  *
  * <p>Doing whatever can be done at the place where one stands never makes the rest longer, since
  * only precedence holds steps back; so only the choice of the next place has to be searched. {@link
@@ -28,6 +30,7 @@ public final class StepSequence {
    */
   private static final int NODES = 3_000_000;
 
+  private final HeightSchedule heights;
   private final StepGraph graph;
   private final List<List<Integer>> after;
   private final VisitSearch search;
@@ -38,20 +41,32 @@ public final class StepSequence {
   /**
    * An order of all steps.
    *
+   * @param heights the height of the vehicle at each of them
+   * @param moves changes of height beside those of the steps that raise and lower
    * @param changes times the place changes
    * @param proven whether no legal order has fewer changes; else the budget was used up
    * @param states states that the search looked at
    */
-  public record Found(List<PlannedStep> order, int changes, boolean proven, int states) {}
+  public record Found(
+      List<PlannedStep> order,
+      List<Height> heights,
+      int moves,
+      int changes,
+      boolean proven,
+      int states) {}
 
-  private StepSequence(StepGraph graph, int budget) {
-    this.graph = graph;
+  private StepSequence(StepGraph written, HeightSchedule heights, int budget) {
+    this.heights = heights;
+    this.graph = heights.ordered();
     this.after = StepGraph.after(graph.before());
     this.search = new VisitSearch(graph, budget);
-    this.firstWork = graph.firstWork();
+    this.firstWork = written.firstWork();
   }
 
-  /** The steps in order; empty when they wait for one another in a circle. */
+  /**
+   * The steps in order; empty when they wait for one another in a circle, or one of them for a
+   * height to which the vehicle cannot be brought.
+   */
   static Optional<Found> order(StepGraph graph) {
     return order(graph, budget(graph));
   }
@@ -63,8 +78,12 @@ public final class StepSequence {
 
   /** The same with another budget of states. */
   static Optional<Found> order(StepGraph graph, int budget) {
-    return CycleFinder.in(graph).isEmpty()
-        ? Optional.of(new StepSequence(graph, budget).search())
+    if (!CycleFinder.in(graph).isEmpty()) {
+      return Optional.empty();
+    }
+    HeightSchedule heights = HeightSchedule.of(graph);
+    return heights.blocked().isEmpty()
+        ? Optional.of(new StepSequence(graph, heights, budget).search())
         : Optional.empty();
   }
 
@@ -81,9 +100,16 @@ public final class StepSequence {
 
   private Found search() {
     Optional<List<Integer>> fewest = search.fewest().flatMap(this::nearestToJob);
-    List<PlannedStep> order =
-        fewest.orElseGet(this::good).stream().map(graph.drafts()::get).toList();
-    return new Found(order, changes(order), fewest.isPresent(), search.states());
+    List<Integer> nodes = fewest.orElseGet(this::good);
+    HeightPath path = HeightPath.along(nodes, graph.heights());
+    List<PlannedStep> order = nodes.stream().map(graph.drafts()::get).toList();
+    return new Found(
+        order,
+        path.heights(),
+        path.changes(),
+        changes(order),
+        fewest.isPresent() && heights.isProven(),
+        search.states());
   }
 
   /** The order in so many visits that comes to the job's works first as the job lists them. */
@@ -226,11 +252,21 @@ public final class StepSequence {
     }
 
     private boolean isRather(int one, int other) {
+      // Nothing comes between the steps that raise the vehicle, or those that lower it.
+      if (isMoving(one) != isMoving(other)) {
+        return isMoving(one);
+      }
       if (closes(one) != closes(other)) {
         return closes(other);
       }
       boolean goesOn = goesOn(one);
       return goesOn == goesOn(other) ? inTurn(one, other) < 0 : goesOn;
+    }
+
+    private boolean isMoving(int node) {
+      return goesOn(node)
+          && graph.heights().steps().get(node).lifting().isPresent()
+          && step(order.get(order.size() - 1)).phase() == step(node).phase();
     }
 
     private boolean goesOn(int node) {

@@ -16,7 +16,8 @@ class JobOrderTest {
   private static final SmallShop SHOP =
       SmallShop.empty()
           .procedure("deep", "at: wheel\nbehind: [roller-off]", "Deep", "one")
-          .procedure("shallow", "at: engine", "Shallow", "two")
+          .procedure(
+              "shallow", "at: engine\nopen: [{do: Shallow, undo: two, height: [ground, working]}]")
           .procedure("lidded", "at: axle\nbehind: [lid-off]", "Lidded", "three")
           .procedure("lid-off", "at: axle\nbehind: [raise]", "Lid off", "lid");
 

@@ -13,7 +13,6 @@ import baysheet.sheet.StepSource;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
@@ -57,7 +56,7 @@ class SearchBudgetTest {
     }
 
     StepGraph graph() {
-      return new StepGraph(steps, before, List.of(), List.of(), 0, Map.of(), List.of());
+      return new StepGraph(steps, before);
     }
   }
 
