@@ -105,7 +105,8 @@ class CommandLineSlipsTest {
   void whatNoOptionIsLikeIsAnsweredWithAllOptionsInALine(String command) {
     String known =
         switch (command) {
-          case "sheets" -> "--again, --help, --jobs, --out, --paper, --record, --templates, --version";
+          case "sheets" ->
+              "--again, --help, --jobs, --out, --paper, --record, --templates, --version";
           case "torque" -> "--accuracy, --angle, --band, --class, --friction, --from, --head";
           case "check" -> "--help, --json, --version";
           case "start" -> "--date, --help, --schemas, --version";

@@ -1,5 +1,6 @@
 package baysheet.cli;
 
+import baysheet.sheet.StepSource;
 import baysheet.yaml.Entry;
 import baysheet.yaml.Mapping;
 import baysheet.yaml.Node;
@@ -82,7 +83,9 @@ final class SaidAnyway {
     return fact.node() instanceof Scalar moment
         && before.result().sheet().stream()
             .flatMap(sheet -> sheet.steps().stream())
-            .filter(step -> step.text().equals(sentence))
-            .anyMatch(step -> step.moment().word().equals(moment.text()));
+            .filter(
+                step ->
+                    step.source() instanceof StepSource.Written it && it.text().equals(sentence))
+            .anyMatch(step -> step.where().moment().word().equals(moment.text()));
   }
 }
