@@ -1,6 +1,6 @@
 package baysheet.cli;
 
-import baysheet.wording.Printed;
+import baysheet.sheet.StepSource;
 import baysheet.yaml.Entry;
 import baysheet.yaml.Mapping;
 import baysheet.yaml.Node;
@@ -83,7 +83,9 @@ final class SaidAnyway {
     return fact.node() instanceof Scalar moment
         && before.result().sheet().stream()
             .flatMap(sheet -> sheet.steps().stream())
-            .filter(step -> Printed.text(step).equals(sentence))
-            .anyMatch(step -> step.moment().word().equals(moment.text()));
+            .filter(
+                step ->
+                    step.source() instanceof StepSource.Written it && it.text().equals(sentence))
+            .anyMatch(step -> step.where().moment().word().equals(moment.text()));
   }
 }
