@@ -34,7 +34,7 @@ final class ShopOfTheJob {
         .equals(List.of(USUAL.getOrDefault(fact.path(), "")));
   }
 
-  /** Whether what the bay carries now is no less than what the sheet reckons with. */
+  /** Whether what the bay carries now is no less than what the sheet assumes. */
   boolean isStrongEnough(WrittenFact fact, ChangedFile now) {
     Optional<Quantity> rated =
         now.value(fact)
