@@ -26,6 +26,7 @@ import java.util.Optional;
  * @param work what is asked for, in the order written
  * @param overrides values that replace the book's for this job
  * @param waive cautions left out, with who answers for it
+ * @param stages among how many sheets it is to be divided at least
  */
 public record Job(
     Located<String> number,
@@ -44,7 +45,11 @@ public record Job(
     List<Replacement> overrides,
     Map<String, Located<String>> waive,
     Optional<Located<String>> notes,
+    Optional<Located<Integer>> stages,
     Span at) {
+  /** More sheets are no job of a day or two, and their numbers have one figure. */
+  public static final int MOST_STAGES = 9;
+
   public Job {
     qualified = Collections.unmodifiableMap(new LinkedHashMap<>(qualified));
     state = List.copyOf(state);
@@ -73,6 +78,7 @@ public record Job(
         overrides,
         waive,
         notes,
+        stages,
         at);
   }
 

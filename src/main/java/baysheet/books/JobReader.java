@@ -104,6 +104,7 @@ public final class JobReader {
             overrides(map),
             Words.located(map.entries("waive", Read::nameOf, Words.id())),
             map.optional("notes", Read.text()),
+            map.optional("stages", Read.wholeNumber(1, Job.MOST_STAGES)),
             map.at());
     return map.build(() -> job);
   }

@@ -81,7 +81,13 @@ final class AskLedger {
 
   /** What is said of a job that was never issued, with the one that was probably meant. */
   static String unknownJob(String job, Index index) {
-    List<String> jobs = index.sheets().stream().map(it -> it.issued().job()).distinct().toList();
+    List<String> several =
+        index.current(job).stream().map(it -> it.issued().name()).toList();
+    if (several.size() > 1) {
+      return "the job %s has several sheets: close %s"
+          .formatted(job, String.join(", then ", several));
+    }
+    List<String> jobs = index.sheets().stream().map(it -> it.issued().name()).distinct().toList();
     return "the ledger has no job \""
         + job
         + "\""

@@ -41,21 +41,21 @@ final class Batch {
     this.issues = issues;
   }
 
-  /** What makes the sheet of one job; empty when problems with errors were added. */
+  /** What makes the sheets of one job; none when problems with errors were added. */
   interface Maker {
-    Optional<MadeSheet> make(Path job, ShopFolder folder, Revision revision, Problems problems);
+    List<MadeSheet> make(Path job, ShopFolder folder, Revision revision, Problems problems);
   }
 
   /**
    * What became of a job.
    *
-   * @param drawn the sheet and its file, where there is one
+   * @param drawn its sheets and their files, one for each stage; none where it could not be made
    * @param fault what went wrong in the tool itself, or with reading the file
    */
   record Outcome(
-      Path job, Optional<Issues.Drawn> drawn, Problems problems, Optional<Throwable> fault) {
-    Optional<MadeSheet> made() {
-      return drawn.map(Issues.Drawn::made);
+      Path job, List<Issues.Drawn> drawn, Problems problems, Optional<Throwable> fault) {
+    List<MadeSheet> made() {
+      return drawn.stream().map(Issues.Drawn::made).toList();
     }
   }
 
@@ -110,21 +110,21 @@ final class Batch {
     Problems problems = new Problems();
     try {
       // A value that could not be read counts as left out further on, so one error is enough.
-      Optional<Issues.Drawn> drawn =
+      List<Issues.Drawn> drawn =
           issues.settled(
               job,
-              revision ->
-                  maker
-                      .make(job, folder, revision, problems)
-                      .filter(sheet -> !problems.hasErrors()),
+              revision -> {
+                List<MadeSheet> made = maker.make(job, folder, revision, problems);
+                return problems.hasErrors() ? List.of() : made;
+              },
               this::pdf,
               problems);
       return new Outcome(job, drawn, problems, Optional.empty());
     } catch (StackOverflowError | OutOfMemoryError e) {
       problems.add(tooMuch(job));
-      return new Outcome(job, Optional.empty(), problems, Optional.empty());
+      return new Outcome(job, List.of(), problems, Optional.empty());
     } catch (RuntimeException e) {
-      return new Outcome(job, Optional.empty(), problems, Optional.of(e));
+      return new Outcome(job, List.of(), problems, Optional.of(e));
     }
   }
 }

@@ -38,7 +38,12 @@ final class CloseCommand implements Callable<Integer> {
   private final Supplier<LocalDate> today;
 
   private final PositionalParamSpec job =
-      Options.at(0, "JOB", "1", String.class, "The number of the job.");
+      Options.at(
+          0,
+          "JOB",
+          "1",
+          String.class,
+          "The number of the job; where it has several sheets, the name of one: 2417-1.");
 
   private final OptionSpec by =
       Options.one("--by", "ID", String.class, "Who read the sheet: an id of the shop's people.");
@@ -115,6 +120,7 @@ final class CloseCommand implements Callable<Integer> {
         ledger
             .index()
             .latest(number)
+            .filter(it -> it.state() != SheetStory.State.SUPERSEDED)
             .orElseThrow(() -> typed.wrong(AskLedger.unknownJob(number, ledger.index())));
     if (story.state() == SheetStory.State.WITHDRAWN) {
       throw typed.wrong("the sheet " + story.id() + " is withdrawn");

@@ -22,7 +22,7 @@ final class Day {
     return writer.write(made.page(), info(made), List.of(attachment(made)));
   }
 
-  /** All sheets in one file for the morning's printing, by bay and then by job. */
+  /** All sheets in one file for the morning's printing, by bay, then by job and its stages. */
   static byte[] all(PdfWriter writer, List<MadeSheet> sheets) {
     List<MadeSheet> ordered = sheets.stream().sorted(bayOrder()).toList();
     List<Page> pages = ordered.stream().map(MadeSheet::page).toList();
@@ -38,12 +38,13 @@ final class Day {
   static Comparator<MadeSheet> bayOrder() {
     return Comparator.comparing(
             (MadeSheet made) -> made.sheet().heading().bay(), NaturalOrder.NATURAL)
-        .thenComparing(made -> made.sheet().heading().job(), NaturalOrder.NATURAL);
+        .thenComparing(made -> made.sheet().heading().job(), NaturalOrder.NATURAL)
+        .thenComparing(made -> made.sheet().name(), NaturalOrder.NATURAL);
   }
 
   private static PdfInfo info(MadeSheet made) {
     Heading heading = made.sheet().heading();
-    String title = "Bay sheet " + heading.job() + ": " + heading.title();
+    String title = "Bay sheet " + made.sheet().name() + ": " + heading.title();
     return new PdfInfo(
         title,
         "en",
@@ -60,9 +61,8 @@ final class Day {
   }
 
   private static Attachment attachment(MadeSheet made) {
-    Heading heading = made.sheet().heading();
     return new Attachment(
-        heading.job() + ".json",
+        made.sheet().name() + ".json",
         "application/json",
         Attachment.Relationship.DATA,
         made.record(),

@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 
 /**
  * The folder of one day's sheets: a file for each job, and one that holds them all. Before anything
@@ -36,6 +37,8 @@ final class DayOutput {
   private final Map<Path, Path> jobs = new LinkedHashMap<>();
 
   private final Set<Path> named = new HashSet<>();
+  private Set<String> kept = Set.of();
+  private int jobsKept;
   private final List<MadeSheet> sheets = new ArrayList<>();
   private final List<String> missing = new ArrayList<>();
   private final List<String> outOfDate = new ArrayList<>();
@@ -90,6 +93,7 @@ final class DayOutput {
    * @param kept numbers of jobs whose sheets stay
    */
   void open(Set<String> kept) {
+    this.kept = kept;
     report.orTell(place.day(), () -> OutFiles.parts(place.folder()).forEach(this::removePart));
     // A folder elsewhere, of an archive say, may have the name of a day without being it.
     if (DayFolders.isInShop(place.day())) {
@@ -120,6 +124,22 @@ final class DayOutput {
         });
   }
 
+  /** A job that has another number of sheets than before leaves none of those. */
+  private void withdrawOthers(String job, Set<String> names) {
+    issues.only(job, names);
+    OldSheets old = new OldSheets(place.folder(), place.shop(), kept);
+    for (String name : old.others(job, names)) {
+      setAllAside();
+      old.withdraw(
+          name,
+          files,
+          moved -> {
+            changed = true;
+            report.say(SummaryLine.withdrawnFor(moved, names.size()));
+          });
+    }
+  }
+
   /** Where a sheet is, and whether it had to be written. */
   record Written(Path file, boolean anew) {}
 
@@ -133,8 +153,8 @@ final class DayOutput {
   Written write(Issues.Drawn drawn, boolean record, boolean again) {
     MadeSheet sheet = drawn.made();
     byte[] pdf = drawn.pdf();
-    Path target = place.sheet(sheet.sheet().heading().job());
-    Path beside = place.record(sheet.sheet().heading().job());
+    Path target = place.sheet(sheet.sheet().name());
+    Path beside = place.record(sheet.sheet().name());
     boolean both = record || Files.isRegularFile(beside);
     boolean lies = OutFiles.holds(target, pdf) && (!both || OutFiles.holds(beside, sheet.record()));
     if (lies && !again) {
@@ -150,10 +170,13 @@ final class DayOutput {
     return new Written(target, true);
   }
 
-  /** A job of the day whose sheet lies in its place now. */
-  void done(Path job, MadeSheet sheet) {
+  /** A job of the day whose sheets lie in their places now. */
+  void done(Path job, List<MadeSheet> all) {
+    withdrawOthers(
+        YamlFiles.name(job),
+        all.stream().map(made -> made.sheet().name()).collect(Collectors.toSet()));
     named.add(DayFolders.whole(job));
-    keep(sheet);
+    keep(all);
   }
 
   /**
@@ -167,16 +190,18 @@ final class DayOutput {
     leftOut(job);
   }
 
-  private void keep(MadeSheet sheet) {
+  private void keep(List<MadeSheet> all) {
     if (jobs.size() <= MOST) {
-      sheets.add(sheet);
+      sheets.addAll(all);
+      jobsKept++;
     }
   }
 
   /** Where the whole day is made it is said with the problems why a sheet is older than its job. */
   private void leftOut(Path job) {
     String number = YamlFiles.name(job);
-    boolean old = Files.exists(place.sheet(number));
+    boolean old =
+        Files.exists(place.sheet(number)) || Files.exists(place.sheet(number + "-1"));
     (old && !place.whole() ? outOfDate : missing).add(number);
   }
 
@@ -231,7 +256,9 @@ final class DayOutput {
       if (!OutFiles.holds(place.all(), pdf)) {
         files.write(place.all(), pdf);
       }
-      report.say(SummaryLine.all(sheets.size(), jobs.size() + unread, missing, place.all()));
+      report.say(
+          SummaryLine.all(
+              sheets.size(), jobsKept, jobs.size() + unread, missing, place.all()));
     }
     // Where writing failed the next run finds it, and makes a new one.
     oldAll.filter(old -> !failed).ifPresent(files::discard);
@@ -242,9 +269,11 @@ final class DayOutput {
    * what its job file gives.
    */
   void compare(Batch.Outcome outcome) {
-    Path sheet = place.sheet(YamlFiles.name(outcome.job()));
-    if (outcome.drawn().filter(it -> OutFiles.holds(sheet, it.pdf())).isPresent()) {
-      outcome.made().ifPresent(this::keep);
+    boolean lies =
+        outcome.drawn().stream()
+            .allMatch(it -> OutFiles.holds(place.sheet(it.made().sheet().name()), it.pdf()));
+    if (lies && !outcome.drawn().isEmpty()) {
+      keep(outcome.made());
     } else {
       leftOut(outcome.job());
     }

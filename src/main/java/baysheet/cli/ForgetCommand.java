@@ -89,7 +89,7 @@ final class ForgetCommand implements Callable<Integer> {
   /** What shows the sheet among the files of its day: other files of the folder stay. */
   private List<Path> pages(SheetStory story) {
     Path day = ask.folder().resolve(story.issued().day());
-    String job = Pattern.quote(story.issued().job());
+    String job = Pattern.quote(story.issued().name());
     Set<Path> pages = new LinkedHashSet<>();
     pages.addAll(matching(day, "(" + job + "|" + Targets.ALL + ")\\.(pdf|json)"));
     pages.addAll(matching(day.resolve("withdrawn"), job + "(-[0-9]+)?\\.(pdf|json)"));

@@ -54,6 +54,7 @@ final class HistoryCommand implements Callable<Integer> {
   /** A job's number may also be somebody's plate: then both are reported. */
   private static Tables.Table of(String asked, Index index) {
     Set<SheetStory> stories = new LinkedHashSet<>(index.ofJob(asked));
+    stories.addAll(index.ofName(asked));
     stories.addAll(index.ofPlate(asked));
     return History.of(List.copyOf(stories), index);
   }

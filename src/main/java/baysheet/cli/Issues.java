@@ -2,15 +2,18 @@ package baysheet.cli;
 
 import baysheet.ledger.Disk;
 import baysheet.ledger.Event.Issued;
+import baysheet.ledger.Event.Part;
 import baysheet.ledger.Event.Replaced;
 import baysheet.ledger.Event.Withdrawn;
 import baysheet.ledger.Hash;
+import baysheet.ledger.Index;
 import baysheet.ledger.Ledger;
 import baysheet.ledger.SheetStory;
 import baysheet.report.Problem;
 import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
 import baysheet.report.Source;
+import baysheet.sheet.Sheet;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -18,6 +21,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
 
@@ -34,8 +38,11 @@ final class Issues {
   private final Supplier<LocalDate> today;
   private Optional<Ledger> ledger = Optional.empty();
 
-  /** What each job's last sheet was before this run. */
-  private Map<String, Issued> before = Map.of();
+  /** The sheets of each job before this run, those of its last revision. */
+  private Map<String, List<Issued>> before = Map.of();
+
+  /** The last sheet of each name before this run. */
+  private Map<String, Issued> named = Map.of();
 
   /**
    * @param out the folder of the sheets
@@ -82,9 +89,7 @@ final class Issues {
     try (Ledger open = Ledger.open(folder, disk, problems).orElse(null)) {
       if (open != null) {
         ledger = Optional.of(open);
-        Map<String, Issued> latest = new HashMap<>();
-        open.index().sheets().forEach(it -> latest.put(it.issued().job(), it.issued()));
-        before = Map.copyOf(latest);
+        know(open.index());
         work.run();
       }
     } finally {
@@ -92,34 +97,105 @@ final class Issues {
     }
   }
 
+  private void know(Index index) {
+    Map<String, List<Issued>> current = new HashMap<>();
+    Map<String, Issued> latest = new HashMap<>();
+    for (SheetStory story : index.sheets()) {
+      String job = story.issued().job();
+      current.computeIfAbsent(
+          job, key -> index.current(key).stream().map(SheetStory::issued).toList());
+      latest.put(story.issued().name(), story.issued());
+    }
+    before = Map.copyOf(current);
+    named = Map.copyOf(latest);
+  }
+
   /**
-   * The sheet of a job in the revision that it has to have: the one that was issued, where nothing
-   * on it changed, or else the next.
+   * The sheets of a job in the revision that they have to have: the one that was issued, where
+   * nothing on any of them changed, or else the next for all of them.
    *
-   * @param make makes the sheet in a revision
+   * @param make makes the sheets in a revision; none when problems with errors were added
    */
-  Optional<Drawn> settled(
+  List<Drawn> settled(
       Path job,
-      Function<Revision, Optional<MadeSheet>> make,
+      Function<Revision, List<MadeSheet>> make,
       Function<MadeSheet, byte[]> draw,
       Problems problems) {
-    Optional<Issued> last = Optional.ofNullable(before.get(YamlFiles.name(job)));
+    List<Issued> last = before.getOrDefault(YamlFiles.name(job), List.of());
     Revision first =
-        last.map(it -> new Revision(it.revision(), it.replaces())).orElse(Revision.FIRST);
-    Optional<Drawn> same =
-        make.apply(first)
-            .map(made -> new Drawn(made, draw.apply(made), Optional.empty(), last.isPresent()));
-    if (same.isEmpty() || last.isEmpty() || isOf(last.get(), same.get().pdf())) {
-      return same;
+        last.isEmpty() ? Revision.FIRST : new Revision(last.get(0).revision());
+    List<Page> pages = pages(make.apply(first), draw);
+    if (pages.isEmpty() || last.isEmpty() || isStill(last, pages)) {
+      return pages.stream().map(page -> drawn(page, pages)).toList();
     }
-    List<String> changes = changes(last.get(), same.get().made());
-    Optional<Revision> next =
-        Revision.after(last.get().revision(), new Replaced(last.get().sheet(), changes));
+    Optional<Revision> next = first.next();
     if (next.isEmpty()) {
-      problems.add(noneLeft(job, last.get()));
+      problems.add(noneLeft(job, last.get(0)));
+      return List.of();
     }
-    return next.flatMap(make)
-        .map(made -> new Drawn(made, draw.apply(made), next.get().replaces(), false));
+    List<Page> changed = pages(make.apply(next.get()), draw);
+    return changed.stream().map(page -> drawn(page, pages)).toList();
+  }
+
+  /** A made sheet and its file. */
+  private record Page(MadeSheet made, byte[] pdf) {
+    String name() {
+      return made.sheet().name();
+    }
+  }
+
+  private static List<Page> pages(List<MadeSheet> made, Function<MadeSheet, byte[]> draw) {
+    return made.stream().map(it -> new Page(it, draw.apply(it))).toList();
+  }
+
+  /** A run that was interrupted may have issued some of a job's sheets and not the others. */
+  private static boolean isStill(List<Issued> last, List<Page> pages) {
+    int of = last.get(0).stage().map(Part::of).orElse(1);
+    return of == pages.size()
+        && last.stream()
+            .allMatch(
+                it ->
+                    pages.stream()
+                        .anyMatch(page -> page.name().equals(it.name()) && isOf(it, page.pdf())));
+  }
+
+  /**
+   * @param before the sheets of the job as they would be in the revision before
+   */
+  private Drawn drawn(Page page, List<Page> before) {
+    Optional<Issued> old = replaced(page.made().sheet());
+    boolean unchanged = old.filter(it -> isOf(it, page.pdf())).isPresent();
+    Optional<Replaced> replaces =
+        unchanged
+            ? Optional.empty()
+            : old.map(it -> new Replaced(it.sheet(), changes(it, page, before)));
+    return new Drawn(page.made(), page.pdf(), replaces, unchanged);
+  }
+
+  /** The sheet of that name; for the first of other sheets than before, the first of those. */
+  private Optional<Issued> replaced(Sheet sheet) {
+    boolean first = sheet.stage().filter(it -> !it.isFirst()).isEmpty();
+    List<Issued> last = before.getOrDefault(sheet.heading().job(), List.of());
+    boolean sameParts =
+        last.stream().anyMatch(it -> it.name().equals(sheet.name()));
+    return first && !sameParts
+        ? last.stream().findFirst()
+        : Optional.ofNullable(named.get(sheet.name()));
+  }
+
+  private List<String> changes(Issued old, Page page, List<Page> before) {
+    int parts = old.stage().map(Part::of).orElse(1);
+    if (parts != before.size()) {
+      return List.of(
+          before.size() == 1
+              ? "the job is on one sheet"
+              : "the job is divided among " + before.size() + " sheets");
+    }
+    Page same =
+        before.stream().filter(it -> it.name().equals(page.name())).findFirst().orElse(page);
+    return isOf(old, same.pdf())
+        ? List.of("another sheet of the job changed")
+        : changes(old, same.made());
   }
 
   private static boolean isOf(Issued issued, byte[] pdf) {
@@ -148,10 +224,9 @@ final class Issues {
    */
   void issue(Drawn drawn) {
     Ledger open = ledger.orElseThrow();
-    String job = drawn.made().sheet().heading().job();
     boolean lies =
         open.index()
-            .latest(job)
+            .latest(drawn.made().sheet().name())
             .filter(it -> it.state() != SheetStory.State.WITHDRAWN)
             .filter(it -> isOf(it.issued(), drawn.pdf()))
             .isPresent();
@@ -165,17 +240,36 @@ final class Issues {
   }
 
   /**
-   * Writes down that the sheet of a day is withdrawn; nothing where another day has the job now.
+   * Writes down that a job has other sheets now than before.
    *
+   * @param names those that it has
    * @throws java.io.UncheckedIOException naming the ledger
    */
-  void withdrawn(String job, Path day) {
-    ledger.ifPresent(open -> withdrawn(open, job, day));
+  void only(String job, Set<String> names) {
+    Ledger open = ledger.orElseThrow();
+    for (SheetStory story : open.index().ofJob(job)) {
+      boolean gone =
+          story.state() == SheetStory.State.WITHDRAWN
+              || story.state() == SheetStory.State.SUPERSEDED;
+      if (!names.contains(story.issued().name()) && !gone && story.closed().isEmpty()) {
+        open.add(List.of(new Withdrawn(today.get(), story.id())), List.of());
+      }
+    }
   }
 
-  private void withdrawn(Ledger open, String job, Path day) {
+  /**
+   * Writes down that the sheet of a day is withdrawn; nothing where another day has the job now.
+   *
+   * @param name of the sheet
+   * @throws java.io.UncheckedIOException naming the ledger
+   */
+  void withdrawn(String name, Path day) {
+    ledger.ifPresent(open -> withdrawn(open, name, day));
+  }
+
+  private void withdrawn(Ledger open, String name, Path day) {
     open.index()
-        .latest(job)
+        .latest(name)
         .filter(it -> it.state() != SheetStory.State.WITHDRAWN)
         .filter(it -> it.issued().day().equals(String.valueOf(day.getFileName())))
         .ifPresent(it -> open.add(List.of(new Withdrawn(today.get(), it.id())), List.of()));

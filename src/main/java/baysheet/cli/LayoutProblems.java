@@ -8,6 +8,7 @@ import baysheet.report.Problem;
 import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
 import baysheet.report.Source;
+import baysheet.sheet.Sheet;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
@@ -53,6 +54,18 @@ record LayoutProblems(Source job) {
     } else if (fit instanceof PageFit.Unprintable unprintable) {
       unprintable.faults().stream().limit(MOST).map(this::unprintable).forEach(problems::add);
     }
+  }
+
+  /** What nothing divides, and fits on no page. */
+  void tooLong(Sheet.Stretch steps, Problems problems) {
+    problems.add(
+        Problem.of(
+                ProblemCode.PAGE_OVERRUN,
+                job.whole(),
+                ("the steps %s to %s fit on no page, even at the smallest text size, and the work"
+                        + " cannot rest between them")
+                    .formatted(steps.first(), steps.last()))
+            .expecting("shorter sentences in their procedures, or less work in this job"));
   }
 
   private Problem tooTall(PageFit.Overrun overrun) {

@@ -10,7 +10,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.BiPredicate;
 import java.util.function.Consumer;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
@@ -27,30 +29,52 @@ record OldSheets(Path folder, String shop, Set<String> jobs) {
   private static final String SHEET = ".pdf";
   private static final String RECORD = ".json";
 
+  /** A job's number, that of a stage behind it where there are several, and what kind of file. */
+  private static final Pattern NAME = Pattern.compile("((.+?)(?:-[1-9])?)\\.(?:pdf|json)");
+
   /** No sheet is nearly as large, and no other file is read for longer than this takes. */
   private static final long MOST_BYTES = 20L << 20;
 
   /**
    * A sheet or a record that was moved.
    *
-   * @param job the number it was made for
+   * @param name of the sheet
    * @param to where it is now
    */
-  record Withdrawn(String job, Path to) {}
+  record Withdrawn(String name, Path to) {}
 
   /**
-   * The numbers of the old sheets.
+   * The names of the old sheets.
    *
    * @throws UncheckedIOException naming the folder, when it cannot be listed
    */
   List<String> find() {
+    return find((name, job) -> !jobs.contains(name) && !jobs.contains(job));
+  }
+
+  /**
+   * The names of a job's sheets that are none of those it has now.
+   *
+   * @throws UncheckedIOException naming the folder, when it cannot be listed
+   */
+  List<String> others(String job, Set<String> names) {
+    return find((name, of) -> of.equals(job) && !names.contains(name) && !isOther(name, job));
+  }
+
+  /** Whether another job has the number that looks like a stage of this one. */
+  private boolean isOther(String name, String job) {
+    return !name.equals(job) && jobs.contains(name);
+  }
+
+  private List<String> find(BiPredicate<String, String> isOld) {
     Set<String> old = new TreeSet<>(NaturalOrder.NATURAL);
     for (Path file : files()) {
-      String name = file.getFileName().toString();
-      String job = name.replaceFirst("\\.(pdf|json)$", "");
-      boolean known = job.equals(name) || jobs.contains(job);
-      if (!known && (isSheet(folder.resolve(job + SHEET), job) || isRecord(file, job))) {
-        old.add(job);
+      Matcher found = NAME.matcher(file.getFileName().toString());
+      if (found.matches() && isOld.test(found.group(1), found.group(2))) {
+        String name = found.group(1);
+        if (isSheet(folder.resolve(name + SHEET), name) || isRecord(file, name)) {
+          old.add(name);
+        }
       }
     }
     return List.copyOf(old);

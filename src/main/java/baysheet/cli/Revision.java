@@ -1,18 +1,16 @@
 package baysheet.cli;
 
 import baysheet.books.Job;
-import baysheet.ledger.Event.Replaced;
 import java.util.Optional;
 
 /**
- * Which revision a sheet is to be.
+ * Which revision a job's sheets are to be.
  *
  * @param least its letter, unless the job file asks for a later one
- * @param replaces the revision before it, with what is different
  */
-record Revision(String least, Optional<Replaced> replaces) {
+record Revision(String least) {
   /** What the job file asks for. */
-  static final Revision FIRST = new Revision("A", Optional.empty());
+  static final Revision FIRST = new Revision("A");
 
   private static final String LAST_LETTER = "Z";
 
@@ -21,11 +19,10 @@ record Revision(String least, Optional<Replaced> replaces) {
     return job.revision().value().compareTo(least) < 0 ? job.revised(least) : job;
   }
 
-  /** The one after a letter; empty after the last. */
-  static Optional<Revision> after(String letter, Replaced replaced) {
-    return letter.equals(LAST_LETTER)
+  /** The next one; empty after the last. */
+  Optional<Revision> next() {
+    return least.equals(LAST_LETTER)
         ? Optional.empty()
-        : Optional.of(
-            new Revision(Character.toString((char) (letter.charAt(0) + 1)), Optional.of(replaced)));
+        : Optional.of(new Revision(Character.toString((char) (least.charAt(0) + 1))));
   }
 }

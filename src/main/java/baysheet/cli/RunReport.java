@@ -18,6 +18,7 @@ final class RunReport {
   private final List<Fault> faults = new ArrayList<>();
   private int jobs;
   private int written;
+  private int sheets;
 
   RunReport(Console console) {
     this.console = console;
@@ -42,10 +43,11 @@ final class RunReport {
     console.say(line);
   }
 
-  /** One sheet more lies in its place. */
-  void written(String line) {
+  /** The sheets of one job more lie in their places, a line each. */
+  void written(List<String> lines) {
     written++;
-    say(line);
+    sheets += lines.size();
+    lines.forEach(this::say);
   }
 
   /**
@@ -95,12 +97,15 @@ final class RunReport {
       return "no sheet was written";
     }
     if (jobs == 1) {
-      return written == 1 ? "the sheet was written" : "the sheet was not written";
+      return written == 0
+          ? "the sheet was not written"
+          : sheets == 1 ? "the sheet was written" : "the " + sheets + " sheets were written";
     }
     if (written == jobs) {
-      return "all " + jobs + " sheets were written";
+      return "all " + sheets + " sheets were written";
     }
-    return "%s of %s sheets were written; %s left as they were"
+    String some = sheets == written ? "%s of %s sheets" : "the sheets of %s of %s jobs";
+    return (some + " were written; %s left as they were")
         .formatted(written, jobs, written == 0 ? "all were" : "the others were");
   }
 

@@ -3,6 +3,7 @@ package baysheet.cli;
 import baysheet.books.ShopFolder;
 import baysheet.ledger.Disk;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -96,17 +97,20 @@ final class Sheets {
   private void write(Batch.Outcome outcome, DayOutput day) {
     report.problems().addAll(outcome.problems());
     outcome.fault().ifPresent(what -> report.fault(outcome.job(), what));
-    boolean isMade = outcome.made().isPresent();
+    boolean isMade = !outcome.drawn().isEmpty();
     if (!isMade || !report.orTell(outcome.job(), () -> writeMade(outcome, day))) {
       day.notDone(outcome.job(), isMade);
     }
   }
 
   private void writeMade(Batch.Outcome outcome, DayOutput day) {
-    Issues.Drawn drawn = outcome.drawn().orElseThrow();
-    issues.issue(drawn);
-    DayOutput.Written written = day.write(drawn, output.record(), output.again());
-    day.done(outcome.job(), drawn.made());
-    report.written(SummaryLine.of(drawn, written));
+    List<String> lines = new ArrayList<>();
+    outcome.drawn().forEach(issues::issue);
+    for (Issues.Drawn drawn : outcome.drawn()) {
+      DayOutput.Written written = day.write(drawn, output.record(), output.again());
+      lines.add(SummaryLine.of(drawn, written));
+    }
+    day.done(outcome.job(), outcome.made());
+    report.written(lines);
   }
 }

@@ -23,6 +23,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -85,6 +86,13 @@ final class ShopFolders {
                 same.stream()
                     .filter(other -> !DayFolders.whole(other).equals(DayFolders.whole(job)))
                     .findFirst());
+  }
+
+  /** A job file of the shop of a job that has a number. */
+  Optional<Path> withNumber(Path job, String number) {
+    return rootOf(job)
+        .map(root -> numbers.computeIfAbsent(root, DayFolders::byNumber))
+        .flatMap(known -> known.getOrDefault(number.toLowerCase(Locale.ROOT), List.of()).stream().findFirst());
   }
 
   /**

@@ -71,7 +71,7 @@ final class SignedForm {
 
   /** Where the form of a job lies. */
   static Path file(Path out, KeptRecord record) {
-    return out.resolve(record.date().toString()).resolve(FOLDER).resolve(record.job() + ".yaml");
+    return out.resolve(record.date().toString()).resolve(FOLDER).resolve(record.name() + ".yaml");
   }
 
   /**
@@ -113,7 +113,7 @@ final class SignedForm {
     boxes:%s
     found: []   # what was written by hand under findings: [text, text]
     """
-        .formatted(record.id(), record.job(), record.id(), listed(values), listed(marks));
+        .formatted(record.id(), record.name(), record.id(), listed(values), listed(marks));
   }
 
   private static String listed(StringBuilder lines) {

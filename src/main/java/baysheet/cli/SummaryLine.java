@@ -23,7 +23,7 @@ final class SummaryLine {
   private static String of(MadeSheet made, Heading heading, Path file) {
     return String.join(
         "  ",
-        heading.job(),
+        made.sheet().name(),
         "bay " + heading.bay(),
         heading.title(),
         made.sheet().steps().size() + " steps",
@@ -45,15 +45,18 @@ final class SummaryLine {
   }
 
   /**
+   * @param done how many jobs the sheets are of
    * @param without numbers of the jobs whose sheets are not in it
    */
-  static String all(int sheets, int jobs, List<String> without, Path file) {
+  static String all(int sheets, int done, int jobs, List<String> without, Path file) {
     String missing = without.isEmpty() ? "" : ", without " + String.join(", ", without);
+    String what =
+        sheets == done
+            ? sheets + " of " + jobs + " sheets"
+            : "%s sheets of %s of %s jobs".formatted(sheets, done, jobs);
     return "all  "
-        + sheets
-        + " of "
-        + jobs
-        + " sheets in bay order"
+        + what
+        + " in bay order"
         + missing
         + "  "
         + YamlFiles.shown(file);
@@ -72,11 +75,20 @@ final class SummaryLine {
   }
 
   static String withdrawn(OldSheets.Withdrawn old, Path day) {
-    return old.job()
+    return old.name()
         + "  withdrawn, because "
         + YamlFiles.shown(day)
         + " has no such job  "
         + YamlFiles.shown(old.to());
+  }
+
+  /** Of a job that has another number of sheets than before. */
+  static String withdrawnFor(OldSheets.Withdrawn old, int sheets) {
+    return "%s  withdrawn, because the job has %s now  %s"
+        .formatted(
+            old.name(),
+            sheets == 1 ? "one sheet" : sheets + " sheets",
+            YamlFiles.shown(old.to()));
   }
 
   static String unplanned(Path day) {

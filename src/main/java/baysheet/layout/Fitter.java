@@ -74,6 +74,12 @@ final class Fitter {
     return fitted(largest(best, rungs.get(high).upTo()));
   }
 
+  boolean fitsAtSmallest() {
+    List<Rung> rungs = rungs();
+    Rung last = rungs.get(rungs.size() - 1);
+    return attempt(last.level(), last.floor()).fits();
+  }
+
   /**
    * The rung to try first: where even the tightest would hardly fit at a greater size, the first of
    * the smallest size; none, as most fit sooner, where it might.

@@ -80,6 +80,15 @@ public sealed interface PageFit {
     return new Fitter(form, fonts).fit();
   }
 
+  /**
+   * Whether a form fits its page at its smallest; measured once.
+   *
+   * @throws IllegalArgumentException as {@link #fit} does
+   */
+  static boolean fitsAtSmallest(Form form, Fonts fonts) {
+    return new Fitter(form, fonts).fitsAtSmallest();
+  }
+
   /** A point is 1/72 of an inch of 25.4 mm. */
   static long millimetresUp(long thousandths) {
     return -Math.floorDiv(-thousandths * 254, 720_000L);

@@ -24,6 +24,7 @@ public sealed interface Event {
   /**
    * A sheet was made, and may be printed.
    *
+   * @param stage which of several sheets of the job it is
    * @param date the day of the job
    * @param prints what the sheet is recognised by
    * @param replaces the id of the revision before, where there is one, with what changed
@@ -35,6 +36,7 @@ public sealed interface Event {
       LocalDate on,
       String sheet,
       String job,
+      Optional<Part> stage,
       LocalDate date,
       String revision,
       Prints prints,
@@ -62,6 +64,7 @@ public sealed interface Event {
           on,
           kept.id(),
           kept.job(),
+          kept.stage(),
           kept.date(),
           kept.revision(),
           new Prints(Hash.of(record), page, kept.code()),
@@ -72,9 +75,26 @@ public sealed interface Event {
           List.copyOf(kept.open().keySet()));
     }
 
+    /** Names it among all sheets of the garage, whatever its revision. */
+    public String name() {
+      return Part.name(job, stage);
+    }
+
     /** The day's folder below that of the sheets. */
     public String day() {
       return date.toString();
+    }
+  }
+
+  /**
+   * Which of several sheets of one job.
+   *
+   * @param n counted from 1
+   */
+  record Part(int n, int of) {
+    /** {@code 2417}, or {@code 2417-2} for the second of several sheets. */
+    public static String name(String job, Optional<Part> stage) {
+      return job + stage.map(it -> "-" + it.n()).orElse("");
     }
   }
 

@@ -6,6 +6,7 @@ import baysheet.ledger.Event.Closed;
 import baysheet.ledger.Event.Decision;
 import baysheet.ledger.Event.Forgotten;
 import baysheet.ledger.Event.Issued;
+import baysheet.ledger.Event.Part;
 import baysheet.ledger.Event.Prints;
 import baysheet.ledger.Event.Replaced;
 import baysheet.ledger.Event.Returned;
@@ -105,6 +106,8 @@ final class EventJson {
 
   private static void issued(Issued it, Fields.Writing out) {
     out.put("job", it.job())
+        .put("stage", it.stage().map(Part::n))
+        .put("stages", it.stage().map(Part::of))
         .put("date", it.date())
         .put("revision", it.revision())
         .put("record", it.prints().record())
@@ -123,6 +126,7 @@ final class EventJson {
         on,
         json.text("sheet"),
         json.text("job"),
+        json.part(),
         json.date("date"),
         json.text("revision"),
         new Prints(json.text("record"), json.text("page"), json.maybeText("code")),

@@ -33,6 +33,11 @@ record Fields(Map<String, Object> map) {
     return map.containsKey(key) ? Optional.of(number(key)) : Optional.empty();
   }
 
+  /** Which of several sheets of a job; none where the job has one. */
+  Optional<Event.Part> part() {
+    return maybeNumber("stage").map(n -> new Event.Part(n, number("stages")));
+  }
+
   private BigDecimal figure(String key) {
     return as(BigDecimal.class, key, map.get(key));
   }

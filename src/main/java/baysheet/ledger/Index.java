@@ -1,6 +1,7 @@
 package baysheet.ledger;
 
 import baysheet.ledger.Event.Issued;
+import baysheet.ledger.Event.Part;
 import baysheet.report.Problems;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -8,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -23,6 +25,7 @@ public final class Index {
   private final PersonalFiles people;
   private final Map<String, SheetStory> stories = new LinkedHashMap<>();
   private final Map<String, List<SheetStory>> byJob = new LinkedHashMap<>();
+  private final Map<String, SheetStory> byName = new LinkedHashMap<>();
 
   Index(Path folder, PersonalFiles people, List<Event> events) {
     this.folder = folder;
@@ -51,6 +54,7 @@ public final class Index {
       SheetStory story = new SheetStory(issued);
       stories.put(issued.sheet(), story);
       byJob.computeIfAbsent(issued.job(), job -> new ArrayList<>()).add(story);
+      byName.put(issued.name(), story);
     } else {
       // An event about a sheet that this ledger never issued says nothing about any other.
       event.sheets().stream().flatMap(it -> sheet(it).stream()).forEach(it -> it.add(event));
@@ -81,10 +85,36 @@ public final class Index {
     return List.copyOf(byJob.getOrDefault(job, List.of()));
   }
 
-  /** The revision that was issued last. */
-  public Optional<SheetStory> latest(String job) {
+  /** All revisions of a sheet, by its name. */
+  public List<SheetStory> ofName(String name) {
+    return stories.values().stream().filter(it -> it.issued().name().equals(name)).toList();
+  }
+
+  /**
+   * The revision of a sheet that was issued last.
+   *
+   * @param name the number of its job, with that of the stage where the job has several sheets
+   */
+  public Optional<SheetStory> latest(String name) {
+    return Optional.ofNullable(byName.get(name));
+  }
+
+  /**
+   * The sheets by which a job is to be done: of its last revision, in the order of its stages.
+   * Where that was not issued in full some are missing.
+   */
+  public List<SheetStory> current(String job) {
     List<SheetStory> all = byJob.getOrDefault(job, List.of());
-    return all.isEmpty() ? Optional.empty() : Optional.of(all.get(all.size() - 1));
+    if (all.isEmpty()) {
+      return List.of();
+    }
+    Issued last = all.get(all.size() - 1).issued();
+    return all.stream()
+        .filter(it -> it.issued().revision().equals(last.revision()))
+        .filter(it -> it.issued().stage().map(Part::of).equals(last.stage().map(Part::of)))
+        .filter(it -> latest(it.issued().name()).equals(Optional.of(it)))
+        .sorted(Comparator.comparing(it -> it.issued().name()))
+        .toList();
   }
 
   /** The sheet whose printed code this is. */

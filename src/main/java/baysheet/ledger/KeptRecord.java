@@ -57,6 +57,15 @@ public final class KeptRecord {
     return part("sheet").text("job");
   }
 
+  Optional<Event.Part> stage() {
+    return part("sheet").part();
+  }
+
+  /** Names the sheet among all of the garage, whatever its revision. */
+  public String name() {
+    return Event.Part.name(job(), stage());
+  }
+
   public LocalDate date() {
     return part("sheet").date("date");
   }

@@ -26,6 +26,7 @@ import baysheet.plan.graph.ProcedureRule;
 import baysheet.plan.graph.RaisingOrder;
 import baysheet.plan.graph.StepGraph;
 import baysheet.plan.graph.StepSequence;
+import baysheet.plan.stage.StageSheets;
 import baysheet.report.Nearest;
 import baysheet.report.Problem;
 import baysheet.report.ProblemCode;
@@ -233,7 +234,11 @@ public final class Planner {
             support,
             new TimeEstimate(resolved).of(lines, graph.saved()),
             resolved.job().notes().map(notes -> notes.value()),
-            Headings.sources(resolved, torque));
-    return new TracedPlan(sheet, selected.stream().map(TorqueTable.Selected::selection).toList());
+            Headings.sources(resolved, torque),
+            Optional.empty());
+    return new TracedPlan(
+        sheet,
+        selected.stream().map(TorqueTable.Selected::selection).toList(),
+        new StageSheets(resolved, lines, sheet, selected, needs, checks));
   }
 }

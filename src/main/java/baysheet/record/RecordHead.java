@@ -11,10 +11,10 @@ import java.util.Optional;
 /**
  * Whose record a file is, as its key {@code sheet} says.
  *
- * @param job the job's number
+ * @param name the sheet's name: the job's number, with that of the stage where it has several
  * @param shop the name of the garage
  */
-public record RecordHead(String job, String shop) {
+public record RecordHead(String name, String shop) {
   private static final JsonFactory FACTORY = new JsonFactory();
 
   /** The head of a record; empty for a file that is none. */
@@ -31,7 +31,12 @@ public record RecordHead(String job, String shop) {
   private static Optional<RecordHead> head(Map<String, String> sheet) {
     return Optional.of(sheet)
         .filter(it -> it.containsKey("job") && it.containsKey("shop") && it.containsKey("id"))
-        .map(it -> new RecordHead(it.get("job"), it.get("shop")));
+        .map(it -> new RecordHead(name(it), it.get("shop")));
+  }
+
+  private static String name(Map<String, String> sheet) {
+    String stage = sheet.get("stage");
+    return sheet.get("job") + (stage == null ? "" : "-" + stage);
   }
 
   /** Goes to the object behind a key of the object that was entered. */
@@ -50,7 +55,8 @@ public record RecordHead(String job, String shop) {
     Map<String, String> texts = new LinkedHashMap<>();
     while (json.nextToken() == JsonToken.FIELD_NAME) {
       String key = json.currentName();
-      if (json.nextToken() == JsonToken.VALUE_STRING) {
+      JsonToken value = json.nextToken();
+      if (value == JsonToken.VALUE_STRING || value == JsonToken.VALUE_NUMBER_INT) {
         texts.put(key, json.getText());
       }
       json.skipChildren();

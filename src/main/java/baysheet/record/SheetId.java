@@ -9,7 +9,7 @@ import java.util.HexFormat;
 /**
  * What tells one sheet from all others: two papers with one id say the same.
  *
- * @param text as printed: job, revision and the first six hexadecimal digits of the hash
+ * @param text as printed: job, stage where there are several, revision and the first six hexadecimal digits of the hash
  * @param hash SHA-256 of the canonical record, in hexadecimal
  * @param code the format character and the first 75 bits of the hash, as the printed code holds
  *     them
@@ -30,7 +30,7 @@ public record SheetId(String text, String hash, String code) {
     byte[] digest = sha256(SheetRecord.canonical(sheet));
     String hash = HexFormat.of().formatHex(digest);
     Heading heading = sheet.heading();
-    String text = heading.job() + "-" + heading.revision() + "-" + hash.substring(0, SHORT);
+    String text = sheet.name() + "-" + heading.revision() + "-" + hash.substring(0, SHORT);
     return new SheetId(text, hash, code(digest));
   }
 

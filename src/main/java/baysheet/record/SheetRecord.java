@@ -80,6 +80,9 @@ public final class SheetRecord {
           json.text("bay", sheet.heading().bay());
           json.text("bayEquipment", sheet.heading().bayEquipment());
           json.text("notes", sheet.notes());
+          if (sheet.stage().isPresent()) {
+            new StageRecord(json, language).write(sheet.stage().get());
+          }
           json.texts("works", language.texts(sheet.heading().works()));
           json.list("sections", sheet.sections(), this::section);
           json.list("steps", sheet.steps(), this::step);
@@ -88,7 +91,7 @@ public final class SheetRecord {
           json.list("tools", sheet.tools(), this::tool);
           json.list("parts", sheet.parts(), this::part);
           json.texts("consumables", language.texts(sheet.consumables()));
-          json.list("tally", sheet.tally(), this::tally);
+          json.list("tally", sheet.tally(), it -> tally(json, language, it));
           json.list("cautions", sheet.cautions(), this::caution);
           json.list("checks", sheet.checks(), this::check);
           heaviest();
@@ -103,6 +106,10 @@ public final class SheetRecord {
   private void sheet(Json.Piece ofPage) throws IOException {
     Heading heading = sheet.heading();
     json.text("job", heading.job());
+    if (sheet.stage().isPresent()) {
+      json.number("stage", sheet.stage().get().n());
+      json.number("stages", sheet.stage().get().of());
+    }
     json.text("date", heading.date());
     json.text("revision", heading.revision());
     json.text("title", language.text(heading.title()));
@@ -246,7 +253,7 @@ public final class SheetRecord {
         });
   }
 
-  private void tally(Sheet.TallyLine line) throws IOException {
+  static void tally(Json json, Language language, Sheet.TallyLine line) throws IOException {
     json.object(
         () -> {
           json.text("item", line.item());

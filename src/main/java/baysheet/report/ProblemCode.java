@@ -45,6 +45,7 @@ public enum ProblemCode {
   EMPTY_FILE,
   EMPTY_TRIGGER,
   EMPTY_VALUE,
+  FEWER_STAGES(Severity.WARNING),
   HEIGHT_OUT_OF_REACH,
   HIGH_TORQUE(Severity.NOTE),
   IGNORED_FILE(Severity.WARNING),

@@ -35,4 +35,26 @@ public record CautionLine(
     protect = List.copyOf(protect);
     steps = List.copyOf(steps);
   }
+
+  /**
+   * The same caution at some of its steps.
+   *
+   * @param always whether it stands on top and holds all the time
+   */
+  public CautionLine at(List<Integer> some, boolean always) {
+    return new CautionLine(
+        letter,
+        name,
+        signal,
+        command,
+        hazard,
+        consequence,
+        protect,
+        source,
+        some,
+        onTop || always,
+        wholeJob || always,
+        collapsed && !always,
+        waivedBy);
+  }
 }

@@ -33,4 +33,21 @@ public record CheckLine(
     because = List.copyOf(because);
     steps = List.copyOf(steps);
   }
+
+  /** The same check as some of the steps that it is. */
+  public CheckLine as(List<Integer> some) {
+    return new CheckLine(
+        name,
+        moment,
+        text,
+        places,
+        because,
+        some,
+        reason,
+        hold,
+        needs,
+        keepsOpen,
+        releasedBy,
+        source);
+  }
 }

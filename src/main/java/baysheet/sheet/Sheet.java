@@ -32,6 +32,7 @@ import java.util.Optional;
  * @param support what carries the vehicle, one for each raising; none where it stays on its wheels
  * @param notes the job's own notes
  * @param sources where the printed values come from, each once
+ * @param stage which sheet of the job this is, where the job is divided among several
  */
 public record Sheet(
     Heading heading,
@@ -49,7 +50,8 @@ public record Sheet(
     List<Support> support,
     TimeNeeded time,
     Optional<String> notes,
-    List<String> sources) {
+    List<String> sources,
+    Optional<Stage> stage) {
   public Sheet {
     Objects.requireNonNull(heading);
     qualified = List.copyOf(qualified);
@@ -89,7 +91,13 @@ public record Sheet(
         support,
         time,
         notes,
-        sources);
+        sources,
+        stage);
+  }
+
+  /** Names the sheet among all of the shop, and its files: {@code 2417}, or {@code 2417-2}. */
+  public String name() {
+    return heading.job() + stage.map(it -> "-" + it.n()).orElse("");
   }
 
   /** All steps, in order. */
@@ -183,6 +191,22 @@ public record Sheet(
     public SheetStep {
       details = List.copyOf(details);
       entries = List.copyOf(entries);
+    }
+
+    /** The same step with other letters above it. */
+    public SheetStep with(Letters other) {
+      return new SheetStep(
+          n,
+          source,
+          procedure,
+          where,
+          actions,
+          details,
+          other,
+          minutes,
+          hold,
+          entries,
+          teaching);
     }
 
     public Phase phase() {

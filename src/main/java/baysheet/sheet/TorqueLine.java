@@ -72,6 +72,38 @@ public record TorqueLine(
     warnings = List.copyOf(warnings);
   }
 
+  /** The same line for some of its places. */
+  public TorqueLine at(List<Place> some) {
+    return new TorqueLine(
+        n,
+        fastener,
+        words,
+        some,
+        count,
+        thread,
+        strength,
+        head,
+        socket,
+        kind,
+        stages,
+        passes,
+        rounds,
+        order,
+        drawing,
+        threads,
+        reuse,
+        lock,
+        note,
+        moment,
+        rideHeight,
+        twoVisits,
+        recheck,
+        source,
+        overridden,
+        replaced,
+        warnings);
+  }
+
   /** Whether something has to be put on the thread; not on one that goes on dry or as it comes. */
   public boolean isTreated() {
     return threads.product().isPresent();

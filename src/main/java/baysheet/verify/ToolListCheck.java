@@ -42,12 +42,20 @@ final class ToolListCheck {
   static List<String> faults(Sheet sheet, SheetIndex printed, Resolved resolved) {
     ToolListCheck laid = new ToolListCheck(sheet, printed, resolved);
     for (Task task : resolved.tasks().values()) {
-      laid.needs(task.procedure().uses(), "procedure " + task.procedure().name().value());
+      if (sheet.stage().isEmpty() || laid.hasStepOf(task)) {
+        laid.needs(task.procedure().uses(), "procedure " + task.procedure().name().value());
+      }
     }
     printed.steps().forEach(laid::step);
     resolved.catalogue().rules().values().forEach(laid::check);
     sheet.torque().forEach(laid::line);
     return laid.faults;
+  }
+
+  private boolean hasStepOf(Task task) {
+    return printed.steps().stream()
+        .filter(step -> step.procedure().equals(task.id().procedure()))
+        .anyMatch(step -> step.places().contains(task.id().place()));
   }
 
   private void needs(List<Located<Procedure.Use>> uses, String what) {

@@ -2,7 +2,9 @@ package baysheet.wording;
 
 import baysheet.books.Moment;
 import baysheet.sheet.CheckLine;
+import baysheet.sheet.DueChecks;
 import baysheet.sheet.Sheet.SheetStep;
+import baysheet.sheet.Stage;
 import baysheet.sheet.TorqueLine;
 import baysheet.wording.SheetText.BoxText;
 import baysheet.wording.SheetText.CheckText;
@@ -10,9 +12,12 @@ import baysheet.wording.SheetText.ChecksText;
 import baysheet.wording.SheetText.OpenItemText;
 import baysheet.wording.SheetText.RecheckText;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /** Checks by moment, and what stays open after them. */
 final class CheckWords {
@@ -96,17 +101,25 @@ final class CheckWords {
     return List.copyOf(open);
   }
 
-  String releasedBy() {
+  /** Of several sheets the last one is for the whole job. */
+  String releasedBy(Optional<Stage> stage) {
     List<String> people =
-        checks.stream()
-            .flatMap(check -> language.text(check.releasedBy()).stream())
+        Stream.concat(
+                checks.stream().flatMap(check -> check.releasedBy().stream()),
+                stage.stream().flatMap(it -> it.releasedBy().stream()))
+            .map(language::text)
             .distinct()
             .toList();
     return Phrases.capital(people.isEmpty() ? "second person" : String.join(" and ", people));
   }
 
-  List<RecheckText> rechecks(List<TorqueLine> lines) {
-    return lines.stream()
+  /** Of several sheets the last one has them all. */
+  List<RecheckText> rechecks(List<TorqueLine> lines, Optional<Stage> stage) {
+    if (stage.filter(it -> !it.isLast()).isPresent()) {
+      return List.of();
+    }
+    return Stream.concat(stage.stream().flatMap(it -> it.elsewhere().stream()), lines.stream())
+        .sorted(Comparator.comparing(TorqueLine::n))
         .filter(line -> line.recheck().isPresent())
         .map(
             line ->

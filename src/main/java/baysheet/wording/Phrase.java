@@ -28,6 +28,22 @@ enum Phrase {
           + " engaged and push hard: nothing moves"),
   ON_TO_STANDS(
       "Jack up the vehicle and set it on the stands again; push it from the side: nothing moves"),
+  STAGE("stage\u00a0%s of\u00a0%s"),
+  AT_GROUND("The car stands on its wheels"),
+  AT_WHEELS_CLEAR("The car is on the lift with its wheels just clear of the floor"),
+  AT_WORKING("The car is on the lift locks"),
+  AT_STANDS("The car is on axle stands", "The car is on jack stands"),
+  RAISED_AT("%s, raised at the %s"),
+  OFF_NOW("Off: %s"),
+  OFF_SINCE("%s (step\u00a0%s)"),
+  LINES_OFF("Fasteners off: torque %s"),
+  LINES_LOOSE("Not at their final torque, only snug or loosened: torque %s"),
+  OPEN_NOW("Open or drained: %s"),
+  WRITTEN_ON("Figures stand on the earlier sheets at %s: keep them with the car"),
+  NOTHING_OFF("Nothing is off"),
+  NOT_FINISHED("The job is not finished: nobody drives the car"),
+  TAKEN_OVER("the car was found so by whoever takes over"),
+  COPY_FIGURE("%s, from step\u00a0%s"),
   BOTH_ENDS_UP(
       "no wheel stays on the floor, so none can be chocked: use a level floor, and let nobody go"
           + " under the vehicle before all stands are tested"),

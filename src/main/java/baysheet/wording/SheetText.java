@@ -11,6 +11,7 @@ import java.util.Objects;
  * @param paper {@code A4} or {@code Letter}
  * @param language BCP 47 tag of the words: {@code en-GB} or {@code en-US}
  * @param title the document's title
+ * @param stage which sheet of the job this is
  * @param apprentice whether an apprentice takes part: reasons and more signatures are wanted
  * @param cautions those that stand on top
  * @param also minor cautions that share a line; a notice has no more than its command
@@ -28,6 +29,7 @@ public record SheetText(
     String paper,
     String language,
     String title,
+    StageText stage,
     boolean apprentice,
     HeadText head,
     List<CautionText> cautions,
@@ -52,6 +54,7 @@ public record SheetText(
     String notes,
     List<String> sources) {
   public SheetText {
+    Objects.requireNonNull(stage);
     Objects.requireNonNull(head);
     cautions = List.copyOf(cautions);
     also = List.copyOf(also);
@@ -78,6 +81,33 @@ public record SheetText(
    */
   public static SheetText of(Sheet sheet, String id, String code) {
     return SheetWords.of(sheet, id, code);
+  }
+
+  /**
+   * Which of several sheets of the job this is.
+   *
+   * @param label {@code stage 1 of 2}; nothing where the job has one sheet
+   * @param first whether the work begins with this sheet
+   * @param last whether it ends with it
+   * @param arrival how the vehicle stands when it begins, a sentence each; none for the first
+   * @param figures what is copied from an earlier sheet, since a step of this one refers to it
+   * @param takenOver the box of the person who takes over
+   * @param leaving how the vehicle stands when it ends, a sentence each; none for the last
+   */
+  public record StageText(
+      String label,
+      boolean first,
+      boolean last,
+      List<String> arrival,
+      List<EntryText> figures,
+      List<BoxText> takenOver,
+      List<String> leaving) {
+    public StageText {
+      arrival = List.copyOf(arrival);
+      figures = List.copyOf(figures);
+      takenOver = List.copyOf(takenOver);
+      leaving = List.copyOf(leaving);
+    }
   }
 
   /**

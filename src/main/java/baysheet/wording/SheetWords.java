@@ -61,7 +61,8 @@ final class SheetWords {
     return new SheetText(
         heading.paper().word(),
         language.tag(),
-        "Bay sheet " + heading.job() + ", " + language.text(heading.title()),
+        "Bay sheet " + sheet.name() + ", " + language.text(heading.title()),
+        new StageWords(language).text(sheet.stage()),
         heading.with().isPresent(),
         head(),
         cautions.onTop(),
@@ -87,8 +88,8 @@ final class SheetWords {
         checks.byMoment(),
         sheet.support().stream().map(this::support).toList(),
         checks.openItems(),
-        checks.releasedBy(),
-        checks.rechecks(sheet.torque()),
+        checks.releasedBy(sheet.stage()),
+        checks.rechecks(sheet.torque(), sheet.stage()),
         Phrases.sentence(Phrases.orNothing(sheet.notes())),
         sheet.sources());
   }

@@ -24,6 +24,7 @@ public final class StepSentences {
 
   public StepSentences(Sheet sheet) {
     this(Language.of(sheet.heading()), sheet.torque());
+    sheet.stage().ifPresent(it -> it.elsewhere().forEach(line -> torque.put(line.n(), line)));
   }
 
   StepSentences(Language language, List<TorqueLine> lines) {

@@ -84,7 +84,7 @@ record CopyOfTheDemo(Path root) {
     Map<String, MadeSheet> made = new TreeMap<>();
     for (Path job : jobs) {
       Problems own = new Problems();
-      maker.make(job, folder, own).ifPresent(it -> made.put(YamlFiles.name(job), it));
+      maker.make(job, folder, own).forEach(it -> made.put(it.sheet().name(), it));
       problems.addAll(own);
     }
     return made;

@@ -49,7 +49,7 @@ final class DemoSheets {
     List<MadeSheet> made = new ArrayList<>();
     for (Path job : DayFolders.all(JOBS)) {
       Problems own = new Problems();
-      maker.make(job, folder, own).ifPresent(made::add);
+      made.addAll(maker.make(job, folder, own));
       problems.addAll(own);
     }
     boolean ours = layouts == BUILT_IN;

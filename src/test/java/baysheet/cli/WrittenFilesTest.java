@@ -267,7 +267,7 @@ class WrittenFilesTest {
     return new Garage.Run(exit, garage.shown(out), garage.shown(err));
   }
 
-  private Optional<MadeSheet> made(
+  private List<MadeSheet> made(
       SheetMaker maker, Throwable fault, Path job, ShopFolder shop, Problems problems) {
     if (job.equals(garage.job("501"))) {
       if (fault instanceof Error error) {

@@ -169,6 +169,7 @@ class YearOfJobsTest {
             on,
             made.sheet(),
             made.job(),
+            Optional.empty(),
             on,
             replaced.isPresent() ? "B" : "A",
             new Prints("a".repeat(64), "b".repeat(64), Optional.empty()),

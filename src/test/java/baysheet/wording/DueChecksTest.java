@@ -4,6 +4,7 @@ import static baysheet.wording.SampleLines.check;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import baysheet.books.Moment;
+import baysheet.sheet.DueChecks;
 import baysheet.sheet.Sheet.Phase;
 import baysheet.sheet.Sheet.SheetStep;
 import baysheet.sheet.StepSource;

@@ -71,7 +71,8 @@ final class SampleBrakes {
                 List.of("the flat behind the front seam notch"))),
         new Sheet.TimeNeeded(70, 95, 150, 12, 0),
         Optional.of("Steering wheel shakes when braking from speed"),
-        List.of("Larkfell works data sheet 4, 2016", "Larkfell chassis bulletin 17, 2018"));
+        List.of("Larkfell works data sheet 4, 2016", "Larkfell chassis bulletin 17, 2018"),
+        Optional.empty());
   }
 
   private static List<CautionLine> cautions() {

@@ -116,7 +116,8 @@ public final class Samples {
                 List.of("sill seam, four marked points"))),
         new Sheet.TimeNeeded(25, 31, 38, 0, 0),
         Optional.empty(),
-        List.of("Larkfell works data sheet 2, 2016"));
+        List.of("Larkfell works data sheet 2, 2016"),
+        Optional.empty());
   }
 
   /** Discs and pads on both sides with an apprentice, on stands. */
@@ -185,7 +186,8 @@ public final class Samples {
         sheet.support(),
         sheet.time(),
         sheet.notes(),
-        sheet.sources());
+        sheet.sources(),
+        sheet.stage());
   }
 
   public static StepMaker step(String text, int n) {

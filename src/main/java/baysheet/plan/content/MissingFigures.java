@@ -28,7 +28,7 @@ import java.util.TreeSet;
  * the quantity of what is filled in, the points that carry the vehicle. Each is asked for the
  * evening before and has a line to be written on where it is used; none is guessed.
  */
-final class MissingFigures {
+public final class MissingFigures {
   private final Resolved resolved;
   private final List<PlacedStep> lines;
   private final List<Missing> all = new ArrayList<>();
@@ -115,12 +115,12 @@ final class MissingFigures {
   }
 
   /** The fluids of the circuits that a step opens. */
-  static List<String> opened(Resolved resolved, PlannedStep step) {
+  public static List<String> opened(Resolved resolved, PlannedStep step) {
     return step.circuits().stream().flatMap(it -> fluid(resolved, it).stream()).toList();
   }
 
   /** The fluids that a step fills in: as a product, or because its check says so. */
-  static List<String> filled(Resolved resolved, PlannedStep step) {
+  public static List<String> filled(Resolved resolved, PlannedStep step) {
     Set<String> filled = new LinkedHashSet<>();
     step.apply().stream()
         .map(apply -> apply.product())

@@ -45,8 +45,13 @@ public final class SocketNeeds {
 
   /** What to lay out, in the order in which it is first used. */
   public List<Sheet.SocketLine> all() {
+    return between(0, lines.size());
+  }
+
+  /** The same for some of the lines, counted from 0, without the last. */
+  public List<Sheet.SocketLine> between(int from, int to) {
     Map<Kind, Need> needs = new LinkedHashMap<>();
-    for (int i = 0; i < lines.size(); i++) {
+    for (int i = from; i < to; i++) {
       int step = i + 1;
       PlacedStep line = lines.get(i);
       line.undo().forEach(item -> add(needs, item, true, step));

@@ -19,6 +19,7 @@ import baysheet.sheet.Sheet;
 import baysheet.sheet.TorqueLine;
 import baysheet.torque.Treatment;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -35,11 +36,27 @@ public final class ToolList {
 
   private final Resolved resolved;
   private final List<PlacedStep> lines;
+  private final Collection<Task> using;
+  private final Collection<Task> fitting;
   private final List<PlannedStep> steps = new ArrayList<>();
 
   public ToolList(Resolved resolved, List<PlacedStep> lines) {
+    this(resolved, lines, resolved.tasks().values(), resolved.tasks().values());
+  }
+
+  /**
+   * @param using tasks whose tools are wanted
+   * @param fitting tasks whose new parts are
+   */
+  public ToolList(
+      Resolved resolved,
+      List<PlacedStep> lines,
+      Collection<Task> using,
+      Collection<Task> fitting) {
     this.resolved = resolved;
     this.lines = lines;
+    this.using = using;
+    this.fitting = fitting;
     lines.forEach(line -> steps.addAll(line.all()));
   }
 
@@ -49,7 +66,7 @@ public final class ToolList {
    */
   public List<Sheet.ToolLine> tools(List<TorqueTable.Selected> torque, List<CheckLine> checks) {
     Set<Procedure.Use> uses = new LinkedHashSet<>(forTightening(torque));
-    for (Task task : resolved.tasks().values()) {
+    for (Task task : using) {
       task.procedure().uses().forEach(use -> uses.add(use.value()));
     }
     steps.forEach(step -> uses.addAll(step.uses()));
@@ -152,7 +169,7 @@ public final class ToolList {
       }
     }
     PartList parts = new PartList(false);
-    for (Task task : resolved.tasks().values()) {
+    for (Task task : fitting) {
       for (Procedure.Part part : task.parts()) {
         // A procedure may list a single-use fastener by itself: it is still one and the same.
         if (!fasteners.has(part.name().value())) {
@@ -163,11 +180,14 @@ public final class ToolList {
     return Stream.concat(parts.lines().stream(), fasteners.lines().stream()).toList();
   }
 
-  /** What goes on, and what comes off to be put on again, in the order of coming off. */
+  /** What goes on, in the order of coming off; last what came off before these lines. */
   private Set<ItemAt> fitted() {
+    Set<ItemAt> on = new LinkedHashSet<>();
+    lines.forEach(line -> on.addAll(line.doUp()));
     Set<ItemAt> fitted = new LinkedHashSet<>();
     lines.forEach(line -> fitted.addAll(line.undo()));
-    lines.forEach(line -> fitted.addAll(line.doUp()));
+    fitted.retainAll(on);
+    fitted.addAll(on);
     return fitted;
   }
 

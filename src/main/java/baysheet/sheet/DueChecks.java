@@ -1,9 +1,7 @@
-package baysheet.wording;
+package baysheet.sheet;
 
 import baysheet.books.Moment;
-import baysheet.sheet.CheckLine;
 import baysheet.sheet.Sheet.SheetStep;
-import baysheet.sheet.StepSource;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -14,11 +12,11 @@ import java.util.TreeMap;
  * goes up or comes down has them printed below it, so that nobody looks for them elsewhere; those
  * that are steps themselves stand in the sequence already. Checks are counted from 0.
  */
-final class DueChecks {
+public final class DueChecks {
   private final Map<Integer, List<Integer>> byStep = new TreeMap<>();
   private final List<Integer> later = new ArrayList<>();
 
-  DueChecks(List<CheckLine> checks, List<SheetStep> steps) {
+  public DueChecks(List<CheckLine> checks, List<SheetStep> steps) {
     List<SheetStep> gates = steps.stream().filter(DueChecks::isGate).toList();
     for (int i = 0; i < checks.size(); i++) {
       CheckLine check = checks.get(i);
@@ -36,12 +34,12 @@ final class DueChecks {
   }
 
   /** The checks due at a step. */
-  List<Integer> at(SheetStep step) {
+  public List<Integer> at(SheetStep step) {
     return List.copyOf(byStep.getOrDefault(step.n(), List.of()));
   }
 
   /** The checks that no step leads to. */
-  List<Integer> later() {
+  public List<Integer> later() {
     return List.copyOf(later);
   }
 

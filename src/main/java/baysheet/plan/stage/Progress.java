@@ -1,0 +1,141 @@
+package baysheet.plan.stage;
+
+import baysheet.books.Height;
+import baysheet.books.Place;
+import baysheet.plan.content.MissingFigures;
+import baysheet.plan.graph.Lifting;
+import baysheet.plan.graph.PlacedStep;
+import baysheet.plan.graph.PlannedStep;
+import baysheet.resolve.Bound;
+import baysheet.resolve.ItemAt;
+import baysheet.resolve.Resolved;
+import baysheet.sheet.StepSource;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** How far the vehicle has come apart after each step of a sequence. */
+final class Progress {
+  private final Resolved resolved;
+  private final List<PlacedStep> lines;
+
+  /** The lines that undo, do up or tighten each item. */
+  private final Map<ItemAt, TreeSet<Integer>> touched = new HashMap<>();
+
+  private final Set<ItemAt> off = new LinkedHashSet<>();
+  private final Set<ItemAt> loose = new LinkedHashSet<>();
+  private final Set<String> open = new LinkedHashSet<>();
+  private Height height = Height.GROUND;
+  private boolean onBlocks;
+
+  /**
+   * The vehicle between two steps.
+   *
+   * @param off items that are off, in the order in which they came off
+   * @param loose fasteners that are loosened, or on but without their final torque
+   * @param open fluids whose circuits are open or drained
+   * @param onBlocks whether it stands on blocks under its wheels
+   */
+  record Snapshot(
+      Height height,
+      List<Place> raised,
+      List<ItemAt> off,
+      List<ItemAt> loose,
+      List<String> open,
+      boolean temporary,
+      boolean onBlocks) {
+    Snapshot {
+      raised = List.copyOf(raised);
+      off = List.copyOf(off);
+      loose = List.copyOf(loose);
+      open = List.copyOf(open);
+    }
+  }
+
+  private Progress(Resolved resolved, List<PlacedStep> lines) {
+    this.resolved = resolved;
+    this.lines = lines;
+    for (int i = 0; i < lines.size(); i++) {
+      for (List<ItemAt> items :
+          List.of(lines.get(i).undo(), lines.get(i).doUp(), lines.get(i).tighten())) {
+        for (ItemAt item : items) {
+          touched.computeIfAbsent(item, key -> new TreeSet<>()).add(i);
+        }
+      }
+    }
+  }
+
+  /** One for each boundary: before the first step, after the first, and so on. */
+  static List<Snapshot> of(Resolved resolved, List<PlacedStep> lines) {
+    Progress progress = new Progress(resolved, lines);
+    List<Snapshot> all = new ArrayList<>(List.of(progress.snapshot()));
+    for (int i = 0; i < lines.size(); i++) {
+      progress.step(i);
+      all.add(progress.snapshot());
+    }
+    return all;
+  }
+
+  private void step(int index) {
+    PlacedStep line = lines.get(index);
+    for (ItemAt item : line.disturb()) {
+      if (isFastener(item) && next(item, index).isPresent()) {
+        loose.add(item);
+      }
+    }
+    off.addAll(line.undo());
+    line.undo().forEach(loose::remove);
+    for (ItemAt item : line.doUp()) {
+      off.remove(item);
+      loose.remove(item);
+      if (next(item, index).filter(later -> later.tighten().contains(item)).isPresent()) {
+        loose.add(item);
+      }
+    }
+    line.tighten().forEach(loose::remove);
+    for (PlannedStep step : line.all()) {
+      open.addAll(MissingFigures.opened(resolved, step));
+      MissingFigures.filled(resolved, step).forEach(open::remove);
+    }
+    if (line.step().source() instanceof StepSource.Blocks blocks) {
+      onBlocks = blocks.on();
+    }
+    height = line.height();
+  }
+
+  /** The next line that does something with an item. */
+  private Optional<PlacedStep> next(ItemAt item, int index) {
+    return Optional.ofNullable(touched.get(item))
+        .map(all -> all.higher(index))
+        .map(lines::get);
+  }
+
+  private boolean isFastener(ItemAt item) {
+    return resolved.thing(item) instanceof Bound.OfBook;
+  }
+
+  private Snapshot snapshot() {
+    List<Place> raised =
+        off.stream()
+            .filter(item -> Lifting.holds(resolved, item))
+            .map(item -> item.place().axle().orElse(item.place()))
+            .distinct()
+            .toList();
+    List<ItemAt> parts =
+        off.stream()
+            .filter(item -> !Lifting.holds(resolved, item))
+            .filter(item -> !resolved.thing(item).isTemporary())
+            .toList();
+    boolean temporary =
+        off.stream()
+            .filter(item -> !Lifting.holds(resolved, item))
+            .anyMatch(item -> resolved.thing(item).isTemporary());
+    return new Snapshot(
+        height, raised, parts, List.copyOf(loose), List.copyOf(open), temporary, onBlocks);
+  }
+}

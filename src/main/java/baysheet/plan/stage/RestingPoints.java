@@ -1,0 +1,116 @@
+package baysheet.plan.stage;
+
+import baysheet.books.Height;
+import baysheet.books.Moment;
+import baysheet.plan.graph.PlacedStep;
+import baysheet.plan.stage.Progress.Snapshot;
+import baysheet.sheet.Sheet;
+import baysheet.sheet.StepSource;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Where the work of a job may rest: the vehicle stands on the ground, on its stands or on the locks
+ * of the lift, nothing temporary holds it, and nothing on it looks finished that is not.
+ */
+final class RestingPoints {
+  private final List<PlacedStep> lines;
+  private final List<Snapshot> progress;
+
+  /** The section of each step, by its number from 0. */
+  private final Map<Integer, Sheet.Section> sections = new HashMap<>();
+
+  /**
+   * A point between two steps.
+   *
+   * @param after how many steps are done
+   * @param kind how good it is
+   * @param off how many things are off
+   * @param between whether what is done changes here: other heading, other place
+   */
+  record Point(int after, Kind kind, int off, boolean between) {}
+
+  /** How good a point is. A worse one is taken only where the better ones give no division. */
+  enum Kind {
+    /** A piece of work is finished. */
+    WHOLE,
+    /** Within the steps of one piece of work, or of two sides that are worked one after another. */
+    WITHIN,
+    /** Some fasteners, named on both sheets, still wait for their final torque. */
+    WAITING
+  }
+
+  private RestingPoints(List<PlacedStep> lines, List<Snapshot> progress, Sheet sheet) {
+    this.lines = lines;
+    this.progress = progress;
+    for (Sheet.Section section : sheet.sections()) {
+      section.steps().forEach(step -> sections.put(step.n() - 1, section));
+    }
+  }
+
+  static List<Point> of(List<PlacedStep> lines, List<Snapshot> progress, Sheet sheet) {
+    RestingPoints points = new RestingPoints(lines, progress, sheet);
+    List<Point> found = new ArrayList<>();
+    for (int after = 1; after < lines.size() && !points.isDown(after - 1); after++) {
+      Optional<Kind> kind = points.kind(after);
+      if (kind.isPresent()) {
+        Snapshot state = progress.get(after);
+        found.add(new Point(after, kind.get(), state.off().size(), points.isBetween(after)));
+      }
+    }
+    return found;
+  }
+
+  /** From the first step that is due before the vehicle moves on nothing is parted. */
+  private boolean isDown(int line) {
+    return lines.get(line).moment().compareTo(Moment.ON_THE_GROUND) > 0;
+  }
+
+  private Optional<Kind> kind(int after) {
+    Snapshot state = progress.get(after);
+    if (state.temporary() || state.onBlocks() || isMoving(after)) {
+      return Optional.empty();
+    }
+    if (!state.loose().isEmpty()) {
+      // On its wheels it could be driven.
+      return state.height() == Height.GROUND ? Optional.empty() : Optional.of(Kind.WAITING);
+    }
+    if (state.height() == Height.WHEELS_CLEAR) {
+      return Optional.empty();
+    }
+    return Optional.of(isWithin(after) ? Kind.WITHIN : Kind.WHOLE);
+  }
+
+  /** Checks that are ticked belong to the step that raises or lowers, and so do its own steps. */
+  private boolean isMoving(int after) {
+    Sheet.Section section = sections.get(after);
+    boolean moves =
+        section.title() == Sheet.Title.RAISE || section.title() == Sheet.Title.LOWER;
+    return lines.get(after - 1).step().source() instanceof StepSource.Checkpoint
+        || (moves && sections.get(after - 1) == section);
+  }
+
+  private boolean isWithin(int after) {
+    PlacedStep before = lines.get(after - 1);
+    PlacedStep next = lines.get(after);
+    boolean sides = before.places().size() > 1 && before.places().equals(next.places());
+    boolean applied = !before.step().apply().isEmpty() && before.doUp().isEmpty();
+    return sides || applied || isOneChain(before, next);
+  }
+
+  /** Steps that one procedure writes one after another: a bleed, a part that is brought free. */
+  private static boolean isOneChain(PlacedStep before, PlacedStep next) {
+    return before.step().source() instanceof StepSource.Written one
+        && next.step().source() instanceof StepSource.Written other
+        && one.phase() != Sheet.Phase.OPEN
+        && one.phase() == other.phase()
+        && before.step().task().equals(next.step().task());
+  }
+
+  private boolean isBetween(int after) {
+    return sections.get(after) != sections.get(after - 1);
+  }
+}

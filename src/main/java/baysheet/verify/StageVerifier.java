@@ -1,0 +1,322 @@
+package baysheet.verify;
+
+import baysheet.books.Moment;
+import baysheet.books.Place;
+import baysheet.resolve.Resolved;
+import baysheet.sheet.CautionLine;
+import baysheet.sheet.CheckLine;
+import baysheet.sheet.QualifiedWork;
+import baysheet.sheet.Sheet;
+import baysheet.sheet.Sheet.SheetStep;
+import baysheet.sheet.Stage;
+import baysheet.sheet.TorqueLine;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * Whether the sheets of a job's stages say together what the sheet of the whole job says, each thing
+ * once and at its turn, and each of them all that its steps need. Shares no code with what divides.
+ */
+public final class StageVerifier {
+  private final Sheet whole;
+  private final List<Sheet> stages;
+  private final Resolved resolved;
+  private final List<String> faults = new ArrayList<>();
+
+  private StageVerifier(Sheet whole, List<Sheet> stages, Resolved resolved) {
+    this.whole = whole;
+    this.stages = stages;
+    this.resolved = resolved;
+  }
+
+  /**
+   * Nothing, when the stages hold.
+   *
+   * @param whole the sheet of the whole job, which was proved by itself
+   * @throws IllegalStateException with every fault when they do not
+   */
+  public static void prove(Sheet whole, List<Sheet> stages, Resolved resolved) {
+    List<String> faults = faults(whole, stages, resolved);
+    if (!faults.isEmpty()) {
+      throw new IllegalStateException(
+          "the stages of job "
+              + whole.heading().job()
+              + " do not hold:\n  "
+              + String.join("\n  ", faults));
+    }
+  }
+
+  /** Every fault. */
+  public static List<String> faults(Sheet whole, List<Sheet> stages, Resolved resolved) {
+    StageVerifier verifier = new StageVerifier(whole, stages, resolved);
+    verifier.numbers();
+    if (verifier.faults.isEmpty()) {
+      verifier.union();
+      stages.forEach(verifier::stage);
+      verifier.faults.addAll(StageStateCheck.faults(whole, stages, resolved));
+    }
+    return verifier.faults;
+  }
+
+  /** The stages are counted, and their steps are those of the job in their order. */
+  private void numbers() {
+    List<Stage> expected = stages.stream().flatMap(it -> it.stage().stream()).toList();
+    for (int i = 0; i < stages.size(); i++) {
+      boolean counted =
+          expected.size() == stages.size()
+              && expected.get(i).n() == i + 1
+              && expected.get(i).of() == stages.size();
+      if (!counted) {
+        faults.add("the sheet " + (i + 1) + " of " + stages.size() + " is not that stage");
+      }
+    }
+    List<SheetStep> steps = stages.stream().flatMap(it -> it.steps().stream()).toList();
+    if (!steps.stream().map(StageVerifier::bare).toList().equals(
+        whole.steps().stream().map(StageVerifier::bare).toList())) {
+      faults.add("the steps of the stages are not those of the job");
+    }
+  }
+
+  /** A step without what may stand above it anew at the beginning of a stage. */
+  private static SheetStep bare(SheetStep step) {
+    return step.with(new Sheet.Letters(step.letters().all(), List.of()));
+  }
+
+  private void union() {
+    whole.torque().forEach(this::row);
+    whole.checks().forEach(this::check);
+    whole.qualified().forEach(this::qualified);
+    once("removed item", Sheet::tally);
+    once("work of the evening before", Sheet::evening);
+    covered("tool", sheet -> sheet.tools().stream().map(Sheet.ToolLine::name));
+    covered("consumable", sheet -> sheet.consumables().stream());
+    covered("source", sheet -> sheet.sources().stream());
+    covered("caution", sheet -> sheet.cautions().stream().map(CautionLine::name));
+    covered("support", sheet -> sheet.support().stream().map(Sheet.Support::raised));
+    covered("socket", sheet -> sheet.sockets().stream().map(it -> it.drive() + " " + it.head()));
+    if (!parts(List.of(whole)).equals(parts(stages))) {
+      faults.add("the stages have other new parts: " + parts(stages) + ", not " + parts(
+          List.of(whole)));
+    }
+  }
+
+  private static Map<String, Integer> parts(List<Sheet> sheets) {
+    Map<String, Integer> counts = new TreeMap<>();
+    for (Sheet sheet : sheets) {
+      sheet.parts().forEach(part -> counts.merge(part.part(), part.count(), Integer::sum));
+    }
+    return counts;
+  }
+
+  private <T> void once(String what, Function<Sheet, List<T>> lines) {
+    List<T> all = stages.stream().flatMap(it -> lines.apply(it).stream()).toList();
+    boolean same = all.size() == lines.apply(whole).size();
+    if (!same || !new HashSet<>(all).equals(new HashSet<>(lines.apply(whole)))) {
+      faults.add("not every " + what + " of the job stands on one stage: " + all);
+    }
+  }
+
+  private void covered(String what, Function<Sheet, Stream<String>> names) {
+    Set<String> all = stages.stream().flatMap(names).collect(Collectors.toSet());
+    Set<String> wanted = names.apply(whole).collect(Collectors.toSet());
+    if (!all.equals(wanted)) {
+      faults.add("the stages have other " + what + "s: " + all + ", not " + wanted);
+    }
+  }
+
+  /** Each place of a line stands where its final torque is given. */
+  private void row(TorqueLine line) {
+    for (Place place : line.places()) {
+      List<Integer> on = new ArrayList<>();
+      for (Sheet stage : stages) {
+        for (TorqueLine own : stage.torque()) {
+          if (own.n() == line.n() && own.places().contains(place)) {
+            on.add(stage.stage().orElseThrow().n());
+            if (!own.at(line.places()).equals(line)) {
+              faults.add("torque line " + line.n() + " is another one on its stage");
+            }
+          }
+        }
+      }
+      int due = stageOf(Visits.last(whole, line, place));
+      if (!on.equals(List.of(due))) {
+        faults.add(
+            "torque line %s at %s stands on the stages %s, and is tightened on stage %s"
+                .formatted(line.n(), place, on, due));
+      }
+    }
+  }
+
+  /** The stage of a step; 0 where there is none. */
+  private int stageOf(int step) {
+    return stages.stream()
+        .filter(stage -> stage.steps().stream().anyMatch(it -> it.n() == step))
+        .map(stage -> stage.stage().orElseThrow().n())
+        .findFirst()
+        .orElse(0);
+  }
+
+  private void check(CheckLine check) {
+    List<Integer> on = new ArrayList<>();
+    Set<Integer> steps = new HashSet<>();
+    for (Sheet stage : stages) {
+      for (CheckLine own : stage.checks()) {
+        if (own.as(check.steps()).equals(check)) {
+          on.add(stage.stage().orElseThrow().n());
+          steps.addAll(own.steps());
+        }
+      }
+    }
+    boolean same = whole.checks().stream().filter(check::equals).count() > 1;
+    if (!steps.equals(new HashSet<>(check.steps()))) {
+      faults.add("the check " + check.name() + " is not at its steps");
+    } else if (check.steps().isEmpty() && !same && on.size() != 1) {
+      faults.add("the check " + check.name() + " stands on " + on.size() + " stages");
+    } else if (check.steps().isEmpty()) {
+      on.stream().filter(n -> !isInTime(check, n)).forEach(n -> late(check, n));
+    }
+  }
+
+  private void late(CheckLine check, int stage) {
+    faults.add("the check " + check.name() + ", " + check.moment() + ", stands on stage " + stage);
+  }
+
+  /** A check comes after what brings it, before the vehicle leaves the state in which it is due. */
+  private boolean isInTime(CheckLine check, int n) {
+    if (check.moment().compareTo(Moment.ON_THE_GROUND) >= 0) {
+      return n == stages.size();
+    }
+    boolean brought = check.because().stream().allMatch(step -> stageOf(step) <= n);
+    List<SheetStep> own = stages.get(n - 1).steps();
+    boolean up = own.stream().anyMatch(step -> step.moment() == Moment.RAISED);
+    boolean before = own.get(0).moment() == Moment.BEFORE_LIFTING || n == 1;
+    return check.moment() == Moment.BEFORE_LIFTING
+        ? before
+        : brought && (up || n == stages.size());
+  }
+
+  private void qualified(QualifiedWork work) {
+    Set<Integer> steps = new HashSet<>();
+    Set<Integer> holds = new HashSet<>();
+    Set<String> checks = new HashSet<>();
+    for (Sheet stage : stages) {
+      for (QualifiedWork own : stage.qualified()) {
+        if (own.qualification().equals(work.qualification())) {
+          boolean same = own.by().equals(work.by()) && own.second().equals(work.second());
+          boolean here =
+              own.steps().stream()
+                  .allMatch(n -> stageOf(n) == stage.stage().orElseThrow().n());
+          if (!same || !here) {
+            faults.add("the work on the " + work.words() + " is another one on its stage");
+          }
+          steps.addAll(own.steps());
+          holds.addAll(own.holds());
+          checks.addAll(own.checks());
+        }
+      }
+    }
+    if (!steps.equals(new HashSet<>(work.steps()))
+        || !holds.equals(new HashSet<>(work.holds()))
+        || !checks.equals(new HashSet<>(work.checks()))) {
+      faults.add("not all work on the " + work.words() + " is named on a stage");
+    }
+  }
+
+  /** What a stage needs stands on its own sheet. */
+  private void stage(Sheet stage) {
+    SheetIndex printed = new SheetIndex(stage);
+    ToolListCheck.faults(stage, printed, resolved).forEach(fault -> add(stage, fault));
+    whole.cautions().forEach(caution -> caution(stage, caution));
+    Set<Integer> known =
+        Stream.concat(
+                stage.torque().stream(), stage.stage().orElseThrow().elsewhere().stream())
+            .map(TorqueLine::n)
+            .collect(Collectors.toSet());
+    for (SheetStep step : stage.steps()) {
+      Visits.named(step).stream()
+          .filter(n -> !known.contains(n))
+          .forEach(n -> add(stage, "step " + step.n() + " names line " + n + ", which is not here"));
+    }
+    stage.stage().orElseThrow().elsewhere().stream()
+        .filter(line -> !whole.torque().contains(line))
+        .forEach(line -> add(stage, "line " + line.n() + " is another one in the job"));
+    if (!stage.notes().equals(whole.notes()) || !stage.heading().equals(whole.heading())) {
+      add(stage, "heading or notes are not those of the job");
+    }
+    sides(stage);
+  }
+
+  private void add(Sheet stage, String fault) {
+    faults.add("stage " + stage.stage().orElseThrow().n() + ": " + fault);
+  }
+
+  /** A caution stands on each stage where it holds, above its first step there or on top. */
+  private void caution(Sheet stage, CautionLine caution) {
+    int first = stage.steps().get(0).n();
+    Map<Integer, SheetStep> own = new HashMap<>();
+    stage.steps().forEach(step -> own.put(step.n(), step));
+    List<Integer> here = caution.steps().stream().filter(own::containsKey).toList();
+    boolean begun = caution.steps().stream().anyMatch(n -> n < first);
+    boolean raised = stage.steps().get(0).moment() == Moment.RAISED || isUp(first);
+    boolean raises =
+        caution.steps().stream()
+            .filter(n -> n < first)
+            .anyMatch(n -> StageStateCheck.raises(whole.steps().get(n - 1), resolved));
+    boolean since = begun && (caution.onTop() || (raised && raises));
+    boolean due = !here.isEmpty() || caution.wholeJob() || since;
+    List<CautionLine> found =
+        stage.cautions().stream().filter(it -> it.letter().equals(caution.letter())).toList();
+    if (found.size() != (due ? 1 : 0)) {
+      add(stage, "the caution " + caution.letter() + " stands here " + found.size() + " times");
+    } else if (due) {
+      boolean always = since || caution.wholeJob();
+      CautionLine line = found.get(0);
+      if (!line.equals(caution.at(here, always))) {
+        add(stage, "the caution " + caution.letter() + " is another one here");
+      }
+      boolean above =
+          line.onTop()
+              || line.collapsed()
+              || line.waivedBy().isPresent()
+              || own.get(here.get(0)).letters().above().contains(line.letter());
+      if (!above) {
+        add(stage, "the caution " + caution.letter() + " does not stand above its first step");
+      }
+    }
+  }
+
+  private boolean isUp(int first) {
+    return StageStateCheck.isUp(whole, first, resolved);
+  }
+
+  /** Where two sides are worked one after the other the sheet says so for its own steps. */
+  private void sides(Sheet stage) {
+    int first = stage.steps().get(0).n();
+    int last = first + stage.steps().size() - 1;
+    List<Sheet.Stretch> expected =
+        whole.sections().stream()
+            .flatMap(section -> section.oneSideFirst().stream())
+            .map(
+                it ->
+                    new Sheet.Stretch(Math.max(it.first(), first), Math.min(it.last(), last)))
+            .filter(it -> it.first() < it.last())
+            .toList();
+    List<Sheet.Stretch> said =
+        stage.sections().stream()
+            .map(section -> section.oneSideFirst().orElse(null))
+            .filter(Objects::nonNull)
+            .toList();
+    if (!said.equals(expected)) {
+      add(stage, "one side first: " + said + ", not " + expected);
+    }
+  }
+}
