@@ -1,5 +1,6 @@
 package baysheet.cli;
 
+import baysheet.books.Job;
 import baysheet.layout.MissingGlyph;
 import baysheet.layout.PageCheck;
 import baysheet.layout.PageFit;
@@ -12,6 +13,7 @@ import baysheet.sheet.Sheet;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
@@ -56,16 +58,26 @@ record LayoutProblems(Source job) {
     }
   }
 
-  /** What nothing divides, and fits on no page. */
-  void tooLong(Sheet.Stretch steps, Problems problems) {
+  /**
+   * Why a job cannot be divided among pages.
+   *
+   * @param tooLong steps that fit on no page; none where it would take too many sheets
+   */
+  void undivided(Optional<Sheet.Stretch> tooLong, Problems problems) {
+    String what =
+        tooLong
+            .map(
+                steps ->
+                    ("steps %s to %s do not fit one page, even at the smallest text size, and the"
+                            + " work cannot rest between them")
+                        .formatted(steps.first(), steps.last()))
+            .orElse("the job takes more than " + Job.MOST_STAGES + " sheets");
     problems.add(
-        Problem.of(
-                ProblemCode.PAGE_OVERRUN,
-                job.whole(),
-                ("the steps %s to %s fit on no page, even at the smallest text size, and the work"
-                        + " cannot rest between them")
-                    .formatted(steps.first(), steps.last()))
-            .expecting("shorter sentences in their procedures, or less work in this job"));
+        Problem.of(ProblemCode.PAGE_OVERRUN, job.whole(), what)
+            .expecting(
+                tooLong.isPresent()
+                    ? "shorter sentences in their procedures, or less work in this job"
+                    : "several job files with less work each"));
   }
 
   private Problem tooTall(PageFit.Overrun overrun) {

@@ -7,6 +7,7 @@ import baysheet.layout.MissingGlyph;
 import baysheet.layout.PageFit;
 import baysheet.plan.stage.Division;
 import baysheet.plan.stage.Division.Divided;
+import baysheet.plan.stage.Division.Room;
 import baysheet.plan.stage.StageSheets;
 import baysheet.record.SheetId;
 import baysheet.record.SheetRecord;
@@ -59,7 +60,9 @@ record SheetPages(
       }
     }
     Divided divided = Division.of(stages, least, this::fits);
-    divided.tooLong().ifPresent(steps -> report().tooLong(steps, problems));
+    if (divided.stages().isEmpty()) {
+      report().undivided(divided.tooLong(), problems);
+    }
     wanted
         .filter(it -> !divided.stages().isEmpty() && divided.stages().size() < it.value())
         .ifPresent(it -> problems.add(fewer(it, divided.stages().size())));
@@ -92,9 +95,12 @@ record SheetPages(
   }
 
   /** What is wrong with the layout is said of the whole job. */
-  private boolean fits(Sheet sheet) {
+  private boolean fits(Sheet sheet, Room room) {
     return form(onPaper(sheet), new Problems())
-        .filter(form -> PageFit.fitsAtSmallest(form, fonts))
+        .filter(
+            form ->
+                PageFit.fitsAt(
+                    form, fonts, room == Room.LEAST ? form.smallest() : form.dropsBelow()))
         .isPresent();
   }
 

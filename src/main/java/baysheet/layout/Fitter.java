@@ -74,8 +74,8 @@ final class Fitter {
     return fitted(largest(best, rungs.get(high).upTo()));
   }
 
-  boolean fitsAtSmallest() {
-    List<Rung> rungs = rungs();
+  boolean fitsAt(long size) {
+    List<Rung> rungs = rungs().stream().filter(rung -> rung.floor() >= size).toList();
     Rung last = rungs.get(rungs.size() - 1);
     return attempt(last.level(), last.floor()).fits();
   }

@@ -81,12 +81,14 @@ public sealed interface PageFit {
   }
 
   /**
-   * Whether a form fits its page at its smallest; measured once.
+   * Whether a form fits its page at a size or a larger one, with everything gone that may give way
+   * at that size; measured once.
    *
+   * @param size in thousandths of a point, from {@link Form#smallest} to {@link Form#dropsBelow}
    * @throws IllegalArgumentException as {@link #fit} does
    */
-  static boolean fitsAtSmallest(Form form, Fonts fonts) {
-    return new Fitter(form, fonts).fitsAtSmallest();
+  static boolean fitsAt(Form form, Fonts fonts, long size) {
+    return new Fitter(form, fonts).fitsAt(size);
   }
 
   /** A point is 1/72 of an inch of 25.4 mm. */

@@ -195,13 +195,18 @@ public final class StageVerifier {
     if (check.moment().compareTo(Moment.ON_THE_GROUND) >= 0) {
       return n == stages.size();
     }
-    boolean brought = check.because().stream().allMatch(step -> stageOf(step) <= n);
     List<SheetStep> own = stages.get(n - 1).steps();
-    boolean up = own.stream().anyMatch(step -> step.moment() == Moment.RAISED);
-    boolean before = own.get(0).moment() == Moment.BEFORE_LIFTING || n == 1;
-    return check.moment() == Moment.BEFORE_LIFTING
-        ? before
-        : brought && (up || n == stages.size());
+    if (check.moment() == Moment.BEFORE_LIFTING) {
+      boolean begun = check.because().stream().anyMatch(step -> stageOf(step) < n);
+      return !begun && whole.steps().stream().filter(StageVerifier::isUp).allMatch(
+          step -> step.n() >= own.get(0).n());
+    }
+    boolean brought = check.because().stream().allMatch(step -> stageOf(step) <= n);
+    return brought && (own.stream().anyMatch(StageVerifier::isUp) || n == stages.size());
+  }
+
+  private static boolean isUp(SheetStep step) {
+    return step.moment() == Moment.RAISED;
   }
 
   private void qualified(QualifiedWork work) {

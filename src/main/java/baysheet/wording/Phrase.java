@@ -39,7 +39,7 @@ enum Phrase {
   LINES_OFF("Fasteners off: torque %s"),
   LINES_LOOSE("Not at their final torque, only snug or loosened: torque %s"),
   OPEN_NOW("Open or drained: %s"),
-  WRITTEN_ON("Figures stand on the earlier sheets at %s: keep them with the car"),
+  WRITTEN_ON("Figures were written in at %s: keep those sheets with the car"),
   NOTHING_OFF("Nothing is off"),
   NOT_FINISHED("The job is not finished: nobody drives the car"),
   TAKEN_OVER("the car was found so by whoever takes over"),

@@ -37,7 +37,9 @@ final class RestingPoints {
   enum Kind {
     /** A piece of work is finished. */
     WHOLE,
-    /** Within the steps of one piece of work, or of two sides that are worked one after another. */
+    /** Steps follow that could be done on one side before the other. */
+    SIDES,
+    /** Within the steps of one piece of work. */
     WITHIN,
     /** Some fasteners, named on both sheets, still wait for their final torque. */
     WAITING
@@ -81,7 +83,7 @@ final class RestingPoints {
     if (state.height() == Height.WHEELS_CLEAR) {
       return Optional.empty();
     }
-    return Optional.of(isWithin(after) ? Kind.WITHIN : Kind.WHOLE);
+    return Optional.of(within(after));
   }
 
   /** Checks that are ticked belong to the step that raises or lowers, and so do its own steps. */
@@ -93,12 +95,16 @@ final class RestingPoints {
         || (moves && sections.get(after - 1) == section);
   }
 
-  private boolean isWithin(int after) {
+  /** What was put on a part waits for the part. */
+  private Kind within(int after) {
     PlacedStep before = lines.get(after - 1);
     PlacedStep next = lines.get(after);
-    boolean sides = before.places().size() > 1 && before.places().equals(next.places());
     boolean applied = !before.step().apply().isEmpty() && before.doUp().isEmpty();
-    return sides || applied || isOneChain(before, next);
+    if (applied || isOneChain(before, next)) {
+      return Kind.WITHIN;
+    }
+    boolean sides = before.places().size() > 1 && before.places().equals(next.places());
+    return sides ? Kind.SIDES : Kind.WHOLE;
   }
 
   /** Steps that one procedure writes one after another: a bleed, a part that is brought free. */

@@ -353,10 +353,10 @@ public final class StageSheets {
       progress
           .subList(from, to + 1)
           .forEach(at -> at.raised().forEach(place -> raised.add(PlanPhrases.place(place))));
-      return whole.support().stream()
-          .filter(one -> !raised.isEmpty())
-          .filter(one -> whole.support().size() == 1 || raised.contains(one.raised()))
-          .toList();
+      List<Sheet.Support> these =
+          whole.support().stream().filter(one -> raised.contains(one.raised())).toList();
+      // A vehicle that is raised as a whole has a support for each axle, or one of its own name.
+      return raised.isEmpty() || !these.isEmpty() ? these : whole.support();
     }
 
     private List<Sheet.Section> sections() {

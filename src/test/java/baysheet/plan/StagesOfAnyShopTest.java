@@ -1,0 +1,64 @@
+package baysheet.plan;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import baysheet.books.Job;
+import baysheet.plan.stage.Division;
+import baysheet.plan.stage.Division.Divided;
+import baysheet.report.Problems;
+import baysheet.resolve.Resolved;
+import baysheet.resolve.ShopTexts;
+import baysheet.sheet.Sheet;
+import baysheet.verify.StageVerifier;
+import java.util.List;
+import java.util.Optional;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+import net.jqwik.api.statistics.Statistics;
+
+/**
+ * Whatever is divided is divided into stages that the playback holds for the job. A page takes here
+ * a number of steps.
+ */
+class StagesOfAnyShopTest {
+  @Property(tries = 200, seed = "20261129")
+  void stagesAskedForHold(@ForAll long seed, @ForAll @IntRange(min = 2, max = 4) int least) {
+    divided(RandomShops.wideAndSound(seed), least, 1000);
+  }
+
+  @Property(tries = 200, seed = "20261129")
+  void stagesOfAShopWithHeightsHold(@ForAll long seed, @ForAll @IntRange(min = 2, max = 4) int n) {
+    divided(RandomShops.high(seed), n, 1000);
+  }
+
+  @Property(tries = 200, seed = "20261129")
+  void whatIsTooLongIsDivided(@ForAll long seed, @ForAll @IntRange(min = 8, max = 25) int page) {
+    divided(RandomShops.wideAndSound(seed), 1, page);
+  }
+
+  private static void divided(ShopTexts shop, int least, int page) {
+    Problems problems = new Problems();
+    Optional<Resolved> resolved = shop.resolve(RandomShops.JOB, problems);
+    Optional<TracedPlan> plan = resolved.flatMap(it -> Planner.traced(it, problems));
+    if (plan.isEmpty()) {
+      return;
+    }
+    Divided divided =
+        Division.of(
+            plan.get().stages(),
+            least,
+            (sheet, room) -> sheet.steps().size() <= (room == Division.Room.LEAST ? page : page - 2));
+    Statistics.label("stages").collect(divided.stages().size());
+    boolean tooMany = plan.get().sheet().steps().size() > (Job.MOST_STAGES - 1) * page / 2;
+    assertTrue(tooMany || divided.stages().isEmpty() == divided.tooLong().isPresent());
+    divided.tooLong().ifPresent(it -> assertTrue(it.last() - it.first() >= page, it.toString()));
+    if (divided.stages().size() > 1) {
+      List<Sheet> stages = divided.stages();
+      stages.forEach(it -> assertTrue(it.steps().size() <= page));
+      assertEquals(
+          List.of(), StageVerifier.faults(plan.get().sheet(), stages, resolved.orElseThrow()));
+    }
+  }
+}
