@@ -16,18 +16,25 @@ enum Phrase {
       "Jack each axle%s, solid blocks under all wheels; chock on them, rock the car settled"),
   LIFT_OFF_BLOCKS("Set pads, lift, push hard; blocks and chocks out; lower"),
   JACK_OFF_BLOCKS("Jack each axle, blocks out; chock on the floor"),
-  TO_THE_GROUND("Check that nobody is inside or under the vehicle; lower it to the ground"),
+  TO_THE_GROUND(
+      "Check that nobody is inside or under the vehicle and nothing is in its way. Lower it to the"
+          + " ground"),
+  OFF_THE_STANDS(
+      "Check that nobody is inside or under the vehicle and nothing is in its way. Jack it up,"
+          + " remove the stands and lower it to the ground"),
   UP_TO_WHEELS_CLEAR(
-      "Raise the vehicle until the wheels are just clear of the floor; push it hard at both ends:"
+      "Check that nobody is inside and that all lift pads are under the support points. Raise the"
+          + " vehicle until the wheels are just clear of the floor. Push it hard at both ends:"
           + " nothing moves"),
   DOWN_TO_WHEELS_CLEAR(
-      "Check that nobody is under the vehicle; lower it until the wheels are just clear of the"
-          + " floor"),
+      "Check that nobody is under the vehicle and nothing is in its way. Lower it until the wheels"
+          + " are just clear of the floor"),
   TO_WORKING_HEIGHT(
-      "Raise the vehicle to working height and set it on the lift locks; check that all locks are"
-          + " engaged and push hard: nothing moves"),
+      "Check that nobody is inside. Raise the vehicle to working height and set it on the lift"
+          + " locks. Check that all locks are engaged and push hard: nothing moves"),
   ON_TO_STANDS(
-      "Jack up the vehicle and set it on the stands again; push it from the side: nothing moves"),
+      "Check that nobody is inside and that the wheels on the floor are chocked. Jack up the"
+          + " vehicle and set it on the stands again. Push it from the side: nothing moves"),
   STAGE("stage\u00a0%s of\u00a0%s"),
   AT_GROUND("The car stands on its wheels"),
   AT_WHEELS_CLEAR("The car is on the lift with its wheels just clear of the floor"),
