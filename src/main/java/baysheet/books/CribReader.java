@@ -14,6 +14,7 @@ import baysheet.yaml.ValueReader;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /** Reads the garage's tools. */
@@ -23,6 +24,9 @@ final class CribReader {
   private static final int MOST_TOOLS = 999;
   private static final int SIX = 6;
   private static final int TWELVE = 12;
+
+  /** A crow-foot as a book asks for it: it goes on wrenches of one square only. */
+  private static final Pattern CROW_FOOT = Pattern.compile("(flare-nut )?crow-foot .*, reach .*");
 
   private static final ValueReader<Wrench> WRENCH =
       Read.record("a torque wrench", CribReader::wrench);
@@ -146,7 +150,9 @@ final class CribReader {
   private static Optional<Shop.Special> special(MapReader map) {
     Optional<Located<String>> name = map.required("name", Read.text());
     Optional<Located<Integer>> count = map.required("count", COUNT);
-    Optional<Located<Drive>> drive = map.optional("drive", Figures.drive());
+    boolean crowFoot = name.filter(it -> CROW_FOOT.matcher(it.value()).matches()).isPresent();
+    Optional<Located<Drive>> drive =
+        crowFoot ? map.required("drive", Figures.drive()) : map.optional("drive", Figures.drive());
     return map.build(() -> new Shop.Special(name.get(), count.get(), drive));
   }
 

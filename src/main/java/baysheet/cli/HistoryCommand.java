@@ -51,7 +51,7 @@ final class HistoryCommand implements Callable<Integer> {
         "the ledger has no plate and no job \"" + asked + "\"");
   }
 
-  /** A job's number may also be somebody's plate: then both are told. */
+  /** A job's number may also be somebody's plate: then both are reported. */
   private static Tables.Table of(String asked, Index index) {
     Set<SheetStory> stories = new LinkedHashSet<>(index.ofJob(asked));
     stories.addAll(index.ofPlate(asked));

@@ -11,7 +11,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** What a sheet will warn of is told by {@code check}, and counted. */
+/** {@code check} reports and counts what a sheet will warn of. */
 class CheckWarningsTest {
   private static final String BOOK = "vehicles/hollin-wren-2014.yaml";
 

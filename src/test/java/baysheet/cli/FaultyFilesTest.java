@@ -126,7 +126,7 @@ class FaultyFilesTest {
     run.says(" in 1 file: 2 of 3 sheets");
   }
 
-  /** The file with an error has nothing to do with the name, so that is told as well. */
+  /** The file with an error has nothing to do with the name, so the name is reported too. */
   @Test
   void anUnknownProcedureIsToldBesideAProcedureWithErrors() {
     Garage garage = Garage.in(folder);
@@ -137,7 +137,7 @@ class FaultyFilesTest {
     run.says("there is no procedure \"upholstery\"");
   }
 
-  /** A name in another procedure is told too, and one that the faulty file has is not. */
+  /** A name in another procedure is reported, and one that the faulty file has is not. */
   @Test
   void anUnknownAccessIsToldBesideAProcedureWithErrors() {
     Garage garage = Garage.in(folder);

@@ -60,26 +60,41 @@ final class MutatedShop {
   /**
    * What one job gives.
    *
-   * @param id of the sheet, a hash of all that it says; empty where there is none
+   * @param made none where it is refused
    * @param says the whole sheet as text
-   * @param torque the rows of its torque table
-   * @param tools the names of the tools that it lays out
    * @param problems as {@code code: sentence}
    * @param fault what went wrong in the tool itself
    */
   record Result(
-      Optional<String> id,
-      String says,
-      List<TorqueLine> torque,
-      Set<String> tools,
-      List<Problem> problems,
-      Optional<Throwable> fault) {
+      Optional<MadeSheet> made, String says, List<Problem> problems, Optional<Throwable> fault) {
+    Optional<Sheet> sheet() {
+      return made.map(MadeSheet::sheet);
+    }
+
+    /** A hash of all that the sheet says. */
+    Optional<String> id() {
+      return made.map(it -> it.id().text());
+    }
+
+    /** The rows of its torque table. */
+    List<TorqueLine> torque() {
+      return made.map(it -> it.sheet().torque()).orElse(List.of());
+    }
+
+    /** The names of the tools that it lays out. */
+    Set<String> tools() {
+      return made.stream()
+          .flatMap(it -> it.sheet().tools().stream())
+          .map(Sheet.ToolLine::name)
+          .collect(Collectors.toSet());
+    }
+
     Set<String> told() {
       return problems.stream().map(it -> it.code() + ": " + it.what()).collect(Collectors.toSet());
     }
 
     boolean isDone() {
-      return id.isPresent() && problems.stream().noneMatch(Problem::isError);
+      return made.isPresent() && problems.stream().noneMatch(Problem::isError);
     }
   }
 
@@ -148,21 +163,15 @@ final class MutatedShop {
           .read(root, problems)
           .ifPresent(folder -> new Batch(maker::make, 1).run(List.of(job), folder, outcomes::add));
     } catch (UncheckedIOException e) {
-      return new Result(
-          Optional.empty(), "", List.of(), Set.of(), problems.all(), Optional.empty());
+      return new Result(Optional.empty(), "", problems.all(), Optional.empty());
     } catch (RuntimeException | Error e) {
-      return new Result(Optional.empty(), "", List.of(), Set.of(), problems.all(), Optional.of(e));
+      return new Result(Optional.empty(), "", problems.all(), Optional.of(e));
     }
     outcomes.forEach(outcome -> problems.addAll(outcome.problems()));
     Optional<MadeSheet> made = outcomes.stream().flatMap(it -> it.made().stream()).findFirst();
     return new Result(
-        made.map(it -> it.id().text()),
+        made,
         made.map(it -> it.sheet().toString()).orElse(""),
-        made.map(it -> it.sheet().torque()).orElse(List.of()),
-        made.stream()
-            .flatMap(it -> it.sheet().tools().stream())
-            .map(Sheet.ToolLine::name)
-            .collect(Collectors.toSet()),
         problems.all(),
         outcomes.stream().flatMap(it -> it.fault().stream()).findFirst());
   }
@@ -184,6 +193,14 @@ final class MutatedShop {
     return facts.get(file);
   }
 
+  /** The file that a fact stands in. */
+  Path file(WrittenFact fact) {
+    return files.stream()
+        .filter(it -> YamlFiles.shown(it).equals(fact.file()))
+        .findFirst()
+        .orElseThrow();
+  }
+
   /** The value at a path of an unchanged file. */
   String value(Path file, String path) {
     return facts(file).stream()
@@ -193,9 +210,9 @@ final class MutatedShop {
         .orElse("");
   }
 
-  /** The values of a changed file; empty where it cannot be read. */
-  Optional<Map<String, String>> values(Path file) {
-    return tree(file).map(WrittenFact::values);
+  /** What a file says now; nothing where it cannot be read. */
+  ChangedFile changed(Path file) {
+    return new ChangedFile(tree(file).map(WrittenFact::values).orElse(Map.of()));
   }
 
   void write(Path file, String text) {

@@ -22,6 +22,8 @@ import java.util.TreeSet;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -30,8 +32,8 @@ import org.junit.jupiter.api.io.TempDir;
  * of the file is dropped without a word, the tool does not fail, and nothing takes for ever.
  *
  * <p>A build makes a few hundred changes. {@code mvn test -Pendurance} makes 20,000 in one process
- * with 256 MiB; {@code -Dmutations=N -Dfirst=I} chooses others, and repeats one that was found;
- * {@code -Dpaths=REGEX} changes only facts whose path matches.
+ * with 256 MiB; {@code -Dmutations=N -Dfirst=I} chooses others; {@code -Dnumbers=I,J} repeats those
+ * that were found; {@code -Dpaths=REGEX} changes only facts whose path matches.
  */
 class MutatedShopsTest {
   private static final int USUAL = 200;
@@ -60,21 +62,29 @@ class MutatedShopsTest {
         List.of(
             MutatedShop.copy(Path.of("jobs"), folder.resolve("demo")),
             MutatedShop.copy(Path.of("src/test/resources/shop"), folder.resolve("small")));
-    int first = Integer.getInteger("first", 0);
-    int count = Integer.getInteger("mutations", USUAL);
+    int[] numbers = numbers();
+    int count = numbers.length;
     ExecutorService runner = Executors.newSingleThreadExecutor();
-    for (int i = first; i < first + count; i++) {
-      int number = i;
+    for (int i = 0; i < count; i++) {
+      int number = numbers[i];
       // Ends a hang. How long each takes is measured in the processor's time: machines are shared.
       runner.submit(() -> one(number, shops)).get(5, TimeUnit.MINUTES);
-      if (i % 500 == 499 || i == first + count - 1) {
-        report(i - first + 1);
+      if (i % 500 == 499 || i == count - 1) {
+        report(i + 1);
       }
     }
     runner.shutdown();
     assertEquals(List.of(), violations);
     assertTrue(slowest <= TimeUnit.SECONDS.toNanos(LONGEST_SECONDS), "slowest: " + slowest);
     assertTrue(count < USUAL || verdicts.size() >= 4, verdicts.toString());
+  }
+
+  private static int[] numbers() {
+    int first = Integer.getInteger("first", 0);
+    int count = Integer.getInteger("mutations", USUAL);
+    return Optional.ofNullable(System.getProperty("numbers"))
+        .map(it -> Stream.of(it.split(",")).mapToInt(Integer::parseInt).toArray())
+        .orElseGet(() -> IntStream.range(first, first + count).toArray());
   }
 
   private void one(int number, List<MutatedShop> shops) {
@@ -132,6 +142,14 @@ class MutatedShopsTest {
 
     void mutated(ShopMutation mutation) {
       shop.write(file, mutation.text());
+      if (System.getProperty("numbers") != null) {
+        try {
+          Files.writeString(Path.of("target", "m" + number + ".yaml"), mutation.text());
+          Files.writeString(Path.of("target", "m" + number + ".orig"), shop.text(file));
+        } catch (IOException e) {
+          throw new UncheckedIOException(e);
+        }
+      } // DEBUG
       try {
         tell(mutation.what(), verdict(mutation, timed()));
       } finally {
@@ -198,15 +216,16 @@ class MutatedShopsTest {
       boolean enough =
           mutation.must() == ShopMutation.Must.DIFFER
               || mutation.must() == ShopMutation.Must.STAY_SOUND;
-      return differs && enough ? "differs" : unsaid(mutation, differs);
+      return differs && enough ? "differs" : unsaid(mutation, after, differs);
     }
 
     /** Nothing shows what was changed: each of the facts has to be declared. */
-    private String unsaid(ShopMutation mutation, boolean differs) {
-      UnprintedFacts unprinted = new UnprintedFacts(shop, before);
+    private String unsaid(ShopMutation mutation, MutatedShop.Result after, boolean differs) {
+      ChangedFile now = shop.changed(file);
+      UnprintedFacts unprinted = new UnprintedFacts(shop, before, after, now);
       boolean careless = mutation.must() == ShopMutation.Must.STAY_SOUND;
       Set<String> dropped = new TreeSet<>();
-      for (WrittenFact fact : careless ? changed() : mutation.facts()) {
+      for (WrittenFact fact : careless ? changed(now) : mutation.facts()) {
         Optional<String> reason = unprinted.reason(file, fact, mutation.must());
         reason.ifPresent(it -> declared.merge(it, 1, Integer::sum));
         if (reason.isEmpty()) {
@@ -218,11 +237,10 @@ class MutatedShopsTest {
     }
 
     /** The facts that a careless change altered. */
-    private List<WrittenFact> changed() {
-      Map<String, String> now = shop.values(file).orElse(Map.of());
+    private List<WrittenFact> changed(ChangedFile now) {
       return shop.facts(file).stream()
           .filter(fact -> fact.node() instanceof Scalar)
-          .filter(fact -> !((Scalar) fact.node()).text().equals(now.get(fact.path())))
+          .filter(fact -> !now.value(fact).equals(Optional.of(((Scalar) fact.node()).text())))
           .toList();
     }
   }

@@ -294,7 +294,7 @@ class TorqueComparisonTest {
         }
       }
 
-      /** Whether the deviation stays inside the band is told with the wrench. */
+      /** The wrench's own line says whether the deviation stays inside the band. */
       private void width(double arrives) {
         double least = arrives * (1 - accuracy / 100);
         double most = arrives * (1 + accuracy / 100);

@@ -82,4 +82,12 @@ final class UnneededTools {
   boolean isSpecialNotTaken(WrittenFact fact) {
     return !before.result().says().contains(value(fact, "name"));
   }
+
+  /** Whether the sheet asks to borrow the tool of the old name now, or does without it. */
+  boolean isMissed(WrittenFact fact, MutatedShop.Result after) {
+    String name = value(fact, "name");
+    boolean borrowed =
+        after.sheet().filter(it -> it.evening().contains("Borrow: " + name)).isPresent();
+    return before.result().tools().contains(name) && (borrowed || !after.tools().contains(name));
+  }
 }

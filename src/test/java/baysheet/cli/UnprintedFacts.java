@@ -1,15 +1,16 @@
 package baysheet.cli;
 
-import baysheet.yaml.Entry;
 import baysheet.yaml.Mapping;
 import baysheet.yaml.Node;
 import baysheet.yaml.Scalar;
 import baysheet.yaml.Sequence;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiPredicate;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -19,12 +20,21 @@ import java.util.stream.Stream;
 final class UnprintedFacts {
   private final MutatedShop shop;
   private final MutatedShop.Unmutated before;
+  private final MutatedShop.Result after;
+  private final ChangedFile now;
   private final UnneededTools tools;
+  private final ShopOfTheJob own;
+  private final SaidAnyway procedures;
 
-  UnprintedFacts(MutatedShop shop, MutatedShop.Unmutated before) {
+  UnprintedFacts(
+      MutatedShop shop, MutatedShop.Unmutated before, MutatedShop.Result after, ChangedFile now) {
     this.shop = shop;
     this.before = before;
+    this.after = after;
+    this.now = now;
     this.tools = new UnneededTools(shop, before);
+    this.own = new ShopOfTheJob(shop, before);
+    this.procedures = new SaidAnyway(shop, before);
   }
 
   /**
@@ -65,6 +75,11 @@ final class UnprintedFacts {
               ".*",
               (job, fact) -> fact.node() instanceof Sequence list && list.items().isEmpty(),
               "an empty list says what no list says"),
+          whereLeftOut(
+              "",
+              ".*",
+              (job, fact) -> job.now.spellsTheSame(fact),
+              "the same value in another spelling"),
 
           // --- the shop ---
           where(
@@ -86,6 +101,16 @@ final class UnprintedFacts {
               "crib\\.special\\.[0-9]+(\\..*)?",
               (job, fact) -> job.tools.isSpecialNotTaken(fact),
               "a special tool that the job does not need"),
+          where(
+              "shop.yaml",
+              "crib\\.special\\.[0-9]+\\.name",
+              (job, fact) -> job.tools.isMissed(fact, job.after),
+              "a tool that the crib does not have any more, which the sheet says or does without"),
+          whereLeftOut(
+              "shop.yaml",
+              "(crib\\.[a-z]+|people\\.[^.]+\\.qualifications)\\.[0-9]+(\\..*)?",
+              (job, fact) -> job.now.movesItem(fact, job.values(fact)),
+              "the same item at another place of its list"),
           rule(
               "shop.yaml",
               "crib\\.(special\\.[0-9]+|stands)\\.count",
@@ -94,7 +119,7 @@ final class UnprintedFacts {
           where(
               "shop.yaml",
               "crib\\.stands(\\..*)?",
-              (job, fact) -> job.isOnALift(),
+              (job, fact) -> job.own.isOnALift(),
               "stands, for a vehicle on a lift"),
           rule("shop.yaml", "drives\\..*", "a limit that no torque of the job reaches"),
           rule("shop.yaml", "calibration-interval", "an interval in which the calibrations are"),
@@ -105,13 +130,28 @@ final class UnprintedFacts {
               "the job has no torque"),
           whereLeftOut(
               "shop.yaml",
-              "band",
-              (job, fact) -> texts(fact.node()).allMatch("5 %"::equals),
-              "the usual band, which counts where the shop gives none"),
+              "[a-z]+(\\.[a-z]+)?",
+              (job, fact) -> job.now.lacks(fact) && ShopOfTheJob.isUsual(fact),
+              "the usual value, which counts where the shop gives none"),
+          whereLeftOut(
+              "shop.yaml",
+              "bays\\.[^.]+\\.rated",
+              (job, fact) -> job.own.isStrongEnough(fact, job.now),
+              "a rating that is enough for the vehicle"),
+          whereLeftOut(
+              "shop.yaml",
+              "people\\.[^.]+\\.qualifications(\\..*)?",
+              (job, fact) -> job.own.isNotQualificationAskedFor(fact),
+              "a certificate for work that the job does not bring"),
+          where(
+              "shop.yaml",
+              "people\\..*\\.certificate",
+              (job, fact) -> job.own.isNotQualificationAskedFor(fact),
+              "a certificate for work that the job does not bring"),
           where(
               "shop.yaml",
               "(people|bays)\\..*",
-              UnprintedFacts::isOfNobodyHere,
+              (job, fact) -> job.own.isOfNobodyHere(fact),
               "somebody else, or another bay"),
 
           // --- the spec book and those it is like ---
@@ -120,6 +160,11 @@ final class UnprintedFacts {
               "fasteners\\..*",
               UnprintedFacts::isOfNoFastenerHere,
               "a fastener that the job does not touch"),
+          whereLeftOut(
+              "vehicles/",
+              "fasteners\\..*",
+              (job, fact) -> job.now.isForAllWheels(fact),
+              "the same for all wheels"),
           where(
               "vehicles/",
               "fluids\\b.*",
@@ -133,11 +178,11 @@ final class UnprintedFacts {
           where(
               "vehicles/",
               "front-share|mass-behind-front|wheelbase",
-              (job, fact) -> job.isOnALift(),
+              (job, fact) -> job.own.isOnALift(),
               "a vehicle on a lift is raised as a whole"),
           where(
               "vehicles/",
-              ".*",
+              "(?!checked).*",
               UnprintedFacts::isOverlaid,
               "the vehicle's own book says it for itself"),
           whereLeftOut(
@@ -160,12 +205,12 @@ final class UnprintedFacts {
           where(
               "procedures/",
               ".*\\.seizes",
-              (job, fact) -> job.hasNoState(),
+              (job, fact) -> job.procedures.hasNoState(),
               "without a state nothing seizes"),
           whereLeftOut(
               "procedures/",
               "(.*\\.)?uses(\\..*)?",
-              (job, fact) -> texts(fact.node()).allMatch(it -> job.isLaidOutAnyway(it, fact)),
+              (job, fact) -> texts(fact.node()).allMatch(it -> job.procedures.isLaidOut(it, fact)),
               "a tool that is laid out anyway, or that only a stuck part asks for"),
           whereLeftOut(
               "procedures/",
@@ -186,14 +231,24 @@ final class UnprintedFacts {
               "vehicles of another kind, for which the procedure is not"),
           whereLeftOut(
               "procedures/",
-              "behind\\.[0-9]+",
-              UnprintedFacts::isBehindElsewhere,
+              "behind(\\.[0-9]+)?",
+              (job, fact) -> job.procedures.isBehindElsewhere(fact),
               "access that another work of the job needs as well"),
           whereLeftOut(
               "procedures/",
               "(open|work|close)\\.[0-9]+(\\.back)?",
-              UnprintedFacts::isSaidAnyway,
+              (job, fact) -> job.procedures.isOnTheSheet(fact),
               "the sheet says the same without it"),
+          whereLeftOut(
+              "procedures/",
+              "(open|work|close)\\.[0-9]+\\.moment",
+              (job, fact) -> job.now.lacks(fact) && job.procedures.isAtItsMoment(fact),
+              "a step that comes at its moment without being told to"),
+          whereLeftOut(
+              "procedures/",
+              "only-at",
+              (job, fact) -> job.now.lacks(fact),
+              "the job's place is one of those allowed"),
 
           // --- the catalogue ---
           where(
@@ -218,46 +273,13 @@ final class UnprintedFacts {
         .findFirst();
   }
 
-  /** Facts of a file of the shop whose path matches. */
-  private Stream<WrittenFact> facts(Path file, String path) {
-    return shop.facts(file).stream().filter(it -> it.path().matches(path));
-  }
-
-  private Stream<WrittenFact> ofUsedProcedures(String path) {
-    return before.used().stream()
-        .filter(it -> shop.shown(it).startsWith("procedures/"))
-        .flatMap(it -> facts(it, path));
-  }
-
   private boolean isTask(String procedure) {
     return before.used().stream().anyMatch(it -> it.endsWith(procedure + ".yaml"));
   }
 
-  /**
-   * The sheet lays it out all the same, for another step or a check; or it is for a stuck part, and
-   * the vehicle has no state in which parts stick.
-   */
-  private boolean isLaidOutAnyway(String tool, WrittenFact fact) {
-    boolean stuck =
-        facts(root(fact), Pattern.quote(fact.path()) + "(\\..*)?\\.if-stuck")
-            .flatMap(it -> texts(it.node()))
-            .anyMatch(tool::equals);
-    return before.result().tools().contains(tool)
-        || (stuck || fact.path().endsWith(".if-stuck")) && hasNoState();
-  }
-
-  private boolean hasNoState() {
-    return facts(before.job(), "state.*").findAny().isEmpty();
-  }
-
-  private boolean isBehindElsewhere(WrittenFact fact) {
-    return ofUsedProcedures("behind\\.[0-9]+")
-        .filter(it -> !it.file().equals(fact.file()))
-        .anyMatch(it -> texts(it.node()).toList().equals(texts(fact.node()).toList()));
-  }
-
   private AskedTraits traits() {
-    return new AskedTraits(shop, this::isUnsaid, ofUsedProcedures("only-with.*").toList());
+    return new AskedTraits(
+        shop, this::isUnsaid, procedures.ofUsedProcedures("only-with.*").toList());
   }
 
   private boolean isAsked(WrittenFact fact) {
@@ -281,10 +303,10 @@ final class UnprintedFacts {
             .anyMatch(it -> !(it.node() instanceof Mapping) && it.path().equals(fact.path()));
   }
 
-  private boolean isOnALift() {
-    String bay = shop.value(before.job(), "bay");
-    return shop.facts(shop.root.resolve(ShopFolders.SHOP_FILE)).stream()
-        .anyMatch(fact -> fact.path().equals("bays." + bay + ".lift"));
+  private Map<String, String> values(WrittenFact fact) {
+    return shop.facts(shop.file(fact)).stream()
+        .filter(it -> it.node() instanceof Scalar)
+        .collect(Collectors.toMap(WrittenFact::path, it -> ((Scalar) it.node()).text()));
   }
 
   /** Whether the unchanged sheet has none of the texts in it. */
@@ -301,14 +323,6 @@ final class UnprintedFacts {
         : Stream.of(((Scalar) node).text());
   }
 
-  /** The id of a person or a bay stands in the job file. */
-  private boolean isOfNobodyHere(WrittenFact fact) {
-    String id = fact.path().split("\\.")[1];
-    return shop.facts(before.job()).stream()
-        .filter(it -> it.path().matches("bay|by|with|waive\\..*"))
-        .noneMatch(it -> it.node() instanceof Scalar scalar && scalar.text().equals(id));
-  }
-
   /** An entry is brought when its name, or what it is called, stands on the sheet. */
   private boolean isOfNoEntryHere(WrittenFact fact) {
     if (fact.node() instanceof Mapping section && fact.keys().size() == 1) {
@@ -322,29 +336,9 @@ final class UnprintedFacts {
   private boolean isNotBrought(WrittenFact fact, String section, String name) {
     String entry = section + "." + name;
     boolean said =
-        shop.facts(root(fact)).stream()
+        shop.facts(shop.file(fact)).stream()
             .filter(it -> it.path().equals(entry + ".name") || it.path().equals(entry + ".do"))
             .anyMatch(it -> !isUnsaid(it));
     return !said && !before.result().says().contains(name);
-  }
-
-  /** The step's sentence stands on the sheet, from here or from elsewhere. */
-  private boolean isSaidAnyway(WrittenFact fact) {
-    Optional<Node> sentence =
-        fact.node() instanceof Mapping step
-            ? step.entries().stream()
-                .filter(it -> it.key().text().equals("do"))
-                .map(Entry::value)
-                .findFirst()
-            : Optional.of(fact.node());
-    return sentence.filter(Scalar.class::isInstance).isPresent()
-        && before.result().says().contains(((Scalar) sentence.get()).text());
-  }
-
-  private Path root(WrittenFact fact) {
-    return shop.files.stream()
-        .filter(it -> YamlFiles.shown(it).equals(fact.file()))
-        .findFirst()
-        .orElseThrow();
   }
 }

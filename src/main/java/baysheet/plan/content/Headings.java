@@ -80,16 +80,21 @@ public final class Headings {
     return unplaced ? title : title + ", " + PlanPhrases.places(where);
   }
 
-  /** The sources of all torque lines, and who last compared the book with its source. */
+  /** The sources of all torque lines, and who last compared each book with its source. */
   public static List<String> sources(Resolved resolved, List<TorqueLine> torque) {
     Set<String> sources = new LinkedHashSet<>();
     torque.forEach(line -> sources.add(line.source()));
     resolved.book().own().source().ifPresent(source -> sources.add(source.value()));
-    resolved.book().own().checked().ifPresent(checked -> sources.add(checked(checked)));
+    List<SpecBook> books = resolved.book().books();
+    for (SpecBook book : books) {
+      // The check of one book says nothing about another whose figures it takes over.
+      String name = books.size() == 1 ? "book" : "book " + book.vehicle().value();
+      book.checked().ifPresent(it -> sources.add(name + checked(it)));
+    }
     return List.copyOf(sources);
   }
 
   private static String checked(SpecBook.Checked checked) {
-    return "book checked by " + checked.by().value() + " on " + checked.on().value();
+    return " checked by " + checked.by().value() + " on " + checked.on().value();
   }
 }
