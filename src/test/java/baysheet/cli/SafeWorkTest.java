@@ -292,7 +292,7 @@ class SafeWorkTest {
     SheetText.StepText first =
         text.sections().stream()
             .flatMap(section -> section.steps().stream())
-            .filter(step -> step.text().contains("blocks under all wheels"))
+            .filter(step -> step.text().contains("Push a solid block under each wheel"))
             .findFirst()
             .orElseThrow();
     assertEquals(first.n(), String.valueOf(from));
@@ -301,7 +301,7 @@ class SafeWorkTest {
     String set =
         onStands.sections().stream()
             .flatMap(section -> section.steps().stream())
-            .filter(step -> step.text().startsWith("Set the stands"))
+            .filter(step -> step.text().startsWith("Raise the vehicle with the jack at"))
             .findFirst()
             .orElseThrow()
             .n();

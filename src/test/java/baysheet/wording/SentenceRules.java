@@ -119,10 +119,11 @@ final class SentenceRules {
   private static final Pattern CONDITION =
       Pattern.compile("(?:If|With|On|From|In|At|After|Before|Where|While|When)\\b[^,]*, ");
   private static final Pattern NUMBER =
-      Pattern.compile("(?<![\\p{L}\\p{N}-])\\d+(?:[.,]\\d+)?(?<after>[^\\d].{0,12}|$)");
+      Pattern.compile(
+          "(?<![\\p{L}\\p{N}-])(?<!(?:row|step)s?\u00a0)\\d+(?:[.,]\\d+)?(?<after>[^\\d].{0,12}|$)");
   private static final Pattern UNIT =
       Pattern.compile(
-          "\u00a0?[ -]?(?:mm|cm|m|s|min|minutes?|km|miles|L|V|N·m|lbf·ft|ft-lb|in-lb|°|%|kPa|bar|kg|turns?"
+          "\u00a0?[ -]?(?:mm|cm|m|s|min|minutes?|km|mi|miles|L|V|N·m|lbf·ft|ft-lb|in-lb|°|%|kPa|bar|kg|turns?"
               + "|points?|parts)(?!\\p{L}).*");
 
   private final Map<String, String> banned = new LinkedHashMap<>(BANNED);
