@@ -191,7 +191,8 @@ final class SentenceRules {
   /** What is wrong with any sentence: a reason, what is good, a hazard, a consequence, a title. */
   List<String> sentence(String text) {
     List<String> faults = new ArrayList<>();
-    for (String each : text.split("(?<=[.!?])\\s+")) {
+    // A list behind a colon counts by itself, as in the standard.
+    for (String each : END.split(text)) {
       long words = WORD.matcher(each).results().count();
       if (words > MOST_WORDS) {
         faults.add(words + " words");

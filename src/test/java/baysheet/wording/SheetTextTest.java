@@ -96,7 +96,7 @@ class SheetTextTest {
                     SampleLines.turn("90")));
     assertEquals(2, line.stages().size());
     assertEquals("50\u00a0N·m +90° +90°", line.stages().get(1).target());
-    assertEquals("mark the head", line.stages().get(1).remark());
+    assertEquals("witness mark on the head", line.stages().get(1).remark());
   }
 
   @Test

@@ -81,10 +81,10 @@ public final class PlanPhrases {
   public static List<String> soak(List<String> fasteners, List<String> parts) {
     List<String> what = new ArrayList<>();
     if (!fasteners.isEmpty()) {
-      what.add("Apply penetrating oil to the cleaned threads of " + String.join(", ", fasteners));
+      what.add("Apply penetrating oil to these threads, cleaned: " + String.join(", ", fasteners));
     }
     if (!parts.isEmpty()) {
-      what.add("Apply penetrating oil to the seats of " + String.join(", ", parts));
+      what.add("Apply penetrating oil to the seats of: " + String.join(", ", parts));
     }
     what.add("Apply no penetrating oil to brake discs, drums and linings");
     if (!fasteners.isEmpty()) {
