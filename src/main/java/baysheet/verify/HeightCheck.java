@@ -113,6 +113,7 @@ final class HeightCheck {
     now = lift ? Height.WORKING : Height.STANDS;
     boolean behind = false;
     Task task = task(step);
+    warned(step, task);
     for (BoundStep opening : task.open()) {
       StepSource.WrittenAt at =
           StepSource.WrittenAt.of(task.procedure(), Sheet.Phase.OPEN, opening.step());
@@ -122,6 +123,19 @@ final class HeightCheck {
       }
       behind |= !supports(opening.undo()).isEmpty();
     }
+  }
+
+  /** What a step is warned of that raises the vehicle stands at the first that prepares it, too. */
+  private void warned(Sheet.SheetStep step, Task task) {
+    Sheet.SheetStep first =
+        printed.steps().stream()
+            .filter(one -> one.source().phase() == Sheet.Phase.OPEN && raises(one))
+            .filter(one -> task(one).id().equals(task.id()))
+            .findFirst()
+            .orElse(step);
+    step.letters().all().stream()
+        .filter(letter -> !first.letters().all().contains(letter))
+        .forEach(letter -> fault(first, "begins to raise the vehicle without letter " + letter));
   }
 
   private void lowered(Sheet.SheetStep step) {

@@ -297,19 +297,25 @@ class SafeWorkTest {
             .orElseThrow();
     assertEquals(first.n(), String.valueOf(from));
     assertTrue(first.letters().contains(stands.letter()), first.letters());
-    SheetText onStands = Samples.text(sheet(SHOP, "2026-03-02/2402.yaml"));
-    String set =
-        onStands.sections().stream()
-            .flatMap(section -> section.steps().stream())
-            .filter(step -> step.text().startsWith("Raise the vehicle with the jack at"))
+  }
+
+  /** The wheels are chocked, and who jacks knows what a jack does not hold, before it goes up. */
+  @Test
+  void whatRaisingIsWarnedOfStandsBeforeTheVehicleLeavesTheGround() {
+    Sheet sheet = sheet(SHOP, "2026-03-02/2402.yaml");
+    Sheet.SheetStep chock =
+        sheet.steps().stream()
+            .filter(it -> it.procedure().equals("raise-jack") && it.phase() == Sheet.Phase.OPEN)
             .findFirst()
-            .orElseThrow()
-            .n();
-    assertTrue(
-        onStands.cautions().stream()
-            .filter(it -> it.command().contains("stands"))
-            .anyMatch(it -> it.from().equals("from step\u00a0" + set)),
-        onStands.cautions().toString());
+            .orElseThrow();
+    assertTrue(Printed.text(chock).startsWith("Chock"), chock.toString());
+    assertEquals(List.of(), chock.undo());
+    for (String name : List.of("vehicle-support", "roll-away")) {
+      CautionLine caution =
+          sheet.cautions().stream().filter(it -> it.name().equals(name)).findFirst().orElseThrow();
+      assertEquals(chock.n(), caution.steps().get(0), caution.toString());
+      assertTrue(chock.letters().all().contains(caution.letter()), chock.toString());
+    }
   }
 
   @Test

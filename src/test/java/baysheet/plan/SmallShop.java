@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import baysheet.report.Problem;
 import baysheet.report.Problems;
+import baysheet.resolve.Resolved;
 import baysheet.resolve.ShopTexts;
 import baysheet.sheet.Sheet;
 import baysheet.verify.PlanVerifier;
@@ -106,9 +107,13 @@ public record SmallShop(ShopTexts texts) {
     return texts.resolve(JOB, problems).flatMap(resolved -> Planner.plan(resolved, problems));
   }
 
+  public Resolved resolved() {
+    return texts.resolved(JOB);
+  }
+
   /** What the playback finds in a sheet of the job. */
   public List<String> faults(Sheet sheet) {
-    return PlanVerifier.faults(sheet, texts.resolved(JOB));
+    return PlanVerifier.faults(sheet, resolved());
   }
 
   public List<Problem> problems() {

@@ -6,6 +6,7 @@ import baysheet.books.Catalogue;
 import baysheet.books.Catalogue.Signal;
 import baysheet.plan.graph.Lifting;
 import baysheet.plan.graph.PlacedStep;
+import baysheet.plan.graph.PlannedStep;
 import baysheet.plan.graph.TriggerMatcher;
 import baysheet.report.Located;
 import baysheet.resolve.BoundStep;
@@ -78,6 +79,7 @@ public final class Cautions {
     String name = caution.name().value();
     Set<Integer> named = new TreeSet<>(triggers.lines(caution.when()));
     named.addAll(hazards.getOrDefault(name, Set.of()));
+    named.addAll(firstsOfRaising(named));
     named.addAll(namedAgain(named));
     // What the evening's work brings has no line of the sequence to stand above.
     boolean vehicle = triggers.vehicle(caution.when()) || eveningHazards.contains(name);
@@ -87,6 +89,26 @@ public final class Cautions {
     boolean wholeJob = caution.wholeJob() || vehicle;
     boolean onTop = wholeJob || caution.signal() == Signal.DANGER;
     return Optional.of(new Found(caution, List.copyOf(named), onTop, wholeJob));
+  }
+
+  /**
+   * What is warned of where the vehicle is raised is so from the first step of raising it: the
+   * wheels are chocked and the pads set before it leaves the ground.
+   */
+  private Set<Integer> firstsOfRaising(Set<Integer> named) {
+    Set<Integer> firsts = new TreeSet<>();
+    for (int index : named) {
+      PlannedStep raising = lines.get(index).step();
+      int first = index;
+      while (Lifting.raises(resolved, raising)
+          && first > 0
+          && Lifting.isRaising(resolved, lines.get(first - 1).step())
+          && lines.get(first - 1).step().task().equals(raising.task())) {
+        first--;
+      }
+      firsts.add(first);
+    }
+    return firsts;
   }
 
   /** What is warned of where the vehicle is raised is so at each change of its height. */

@@ -140,7 +140,7 @@ final class CheckSteps {
   }
 
   /** Adds what each check waits for, and what waits for it, to the nodes that come before each. */
-  void link(List<Set<Integer>> before) {
+  void link(List<Set<Integer>> before, HeightNeeds heights) {
     for (Waiting check : waiting) {
       Set<Integer> around = around(check);
       Set<Integer> later = new LinkedHashSet<>();
@@ -156,6 +156,12 @@ final class CheckSteps {
           .filter(node -> !precedes(node, first, before))
           .forEach(later::add);
       Set<Integer> behind = following(later, before);
+      if (!check.step().allBack() && isHeldUp(check, behind, before, heights)) {
+        around.removeIf(
+            node ->
+                !check.brought().contains(drafts.get(node).task())
+                    && !heights.meet(node, check.node()));
+      }
       before.get(check.node()).addAll(check.by());
       Stream.of(around, earlierChecks(check), elsewhere(check, PlannedStep::undo))
           .flatMap(Collection::stream)
@@ -163,6 +169,21 @@ final class CheckSteps {
           .forEach(node -> before.get(check.node()).add(node));
       later.forEach(node -> before.get(node).add(check.node()));
     }
+  }
+
+  /**
+   * Whether a jack under a part keeps the vehicle where it is from before a check until after it.
+   * Then the check does not wait for what gives access and is closed at another height.
+   */
+  private static boolean isHeldUp(
+      Waiting check, Set<Integer> behind, List<Set<Integer>> before, HeightNeeds heights) {
+    return heights.jacked().stream()
+        .anyMatch(
+            jack ->
+                behind.stream().anyMatch(node -> heights.on(node).contains(jack))
+                    && IntStream.range(0, heights.steps().size())
+                        .filter(node -> heights.steps().get(node).off().contains(jack))
+                        .anyMatch(node -> precedes(node, check.by(), before)));
   }
 
   /**

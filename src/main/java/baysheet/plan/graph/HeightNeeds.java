@@ -11,6 +11,7 @@ import baysheet.resolve.TaskId;
 import baysheet.sheet.Sheet;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
@@ -80,6 +81,16 @@ record HeightNeeds(Set<Height> bay, List<Need> steps, Set<ItemAt> jacked) {
     return off.stream()
         .filter(item -> !jacked.contains(item))
         .anyMatch(item -> end == Place.VEHICLE || end.wheels().contains(item.place()));
+  }
+
+  /** What a node puts on, or takes away from under a part; nothing for a milestone. */
+  Set<ItemAt> on(int node) {
+    return node < steps.size() ? steps.get(node).on() : Set.of();
+  }
+
+  /** Whether two steps can be done at the same height. */
+  boolean meet(int one, int other) {
+    return !Collections.disjoint(steps.get(one).at(), steps.get(other).at());
   }
 
   /** Whether a step is done inside the vehicle. */

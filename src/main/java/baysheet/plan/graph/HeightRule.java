@@ -9,6 +9,7 @@ import baysheet.resolve.BoundStep;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -46,31 +47,46 @@ public final class HeightRule {
   /** What a step is in the way of, where no order of the steps brings the vehicle to its height. */
   public static Optional<Problem> outOfReach(Resolved resolved) {
     StepGraph graph = StepGraph.of(resolved, false);
+    return outOfReach(resolved, graph, HeightSchedule.budget(graph));
+  }
+
+  /** The same with a budget of states. */
+  static Optional<Problem> outOfReach(Resolved resolved, StepGraph graph, int budget) {
     if (!CycleFinder.in(graph).isEmpty()) {
       return Optional.empty();
     }
-    HeightSchedule schedule = HeightSchedule.of(graph);
-    return schedule.blocked().map(node -> outOfReach(resolved, graph, node, schedule.barring()));
+    HeightSchedule schedule = HeightSchedule.of(graph, budget);
+    return schedule.blocked().map(node -> outOfReach(resolved, graph, node, schedule));
   }
 
   private static Problem outOfReach(
-      Resolved resolved, StepGraph graph, int node, Set<ItemAt> barring) {
+      Resolved resolved, StepGraph graph, int node, HeightSchedule schedule) {
     PlannedStep step = graph.drafts().get(node);
     Set<Height> at = graph.heights().steps().get(node).at();
     boolean jack = resolved.bay().equipment() == Bay.Equipment.JACK;
+    Set<ItemAt> jacked = graph.heights().jacked();
+    // A jack bars every height, a wheel only the ground.
+    Optional<ItemAt> barring =
+        schedule.barring().stream()
+            .min(
+                Comparator.comparing((ItemAt item) -> !jacked.contains(item))
+                    .thenComparing(ItemAt::item)
+                    .thenComparing(ItemAt::place));
     String why;
-    if (at.isEmpty() || graph.heights().bay().size() == 1) {
+    if (!schedule.isProven()) {
+      why = "no order was found that allows it; not all orders were compared";
+    } else if (at.isEmpty() || graph.heights().bay().size() == 1) {
       why = jack ? "a jack has no such height" : "nothing in this job raises the vehicle";
     } else if (barring.isEmpty()) {
       why = "the steps before and after it need another height";
     } else {
-      ItemAt item = barring.iterator().next();
+      ItemAt item = barring.get();
       why =
           "the vehicle cannot be moved while %s at %s is %s"
               .formatted(
                   item.item(),
                   item.place(),
-                  graph.heights().jacked().contains(item) ? "in place" : "off");
+                  jacked.contains(item) ? "in place" : "off");
     }
     String heights = String.join(" or ", words(step, at));
     return Problem.of(
@@ -79,9 +95,11 @@ public final class HeightRule {
             "\"%s\" is done with the vehicle %s, and %s"
                 .formatted(PlanPhrases.words(step), heights, why))
         .expecting(
-            jack
-                ? "a bay with a lift, or other heights for this step"
-                : "other heights for this step, or another order of the steps")
+            !schedule.isProven()
+                ? "several job files with less work each"
+                : jack
+                    ? "a bay with a lift, or other heights for this step"
+                    : "other heights for this step, or another order of the steps")
         .seeAlso("bay", resolved.bay().name().at());
   }
 

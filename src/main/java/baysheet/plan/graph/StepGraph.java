@@ -69,7 +69,8 @@ public record StepGraph(
     CheckSteps checks = CheckSteps.of(resolved, layers, chains, endsInTurn);
     StepOrder order = StepOrder.of(resolved, layers, chains, checks.drafts());
     List<Set<Integer>> before = order.before();
-    checks.link(before);
+    HeightNeeds heights = HeightNeeds.of(resolved, layers, checks.drafts(), checks);
+    checks.link(before, heights);
     return new StepGraph(
         checks.drafts(),
         before,
@@ -78,7 +79,7 @@ public record StepGraph(
         chains.saved(),
         order.wantedBy(),
         resolved.ranked().stream().filter(Task::asked).map(Task::id).toList(),
-        HeightNeeds.of(resolved, layers, checks.drafts(), checks));
+        heights);
   }
 
   /** For each node those that come after it, from those that come before each. */

@@ -6,6 +6,7 @@ import baysheet.resolve.TaskId;
 import baysheet.sheet.Sheet;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
@@ -16,7 +17,8 @@ import java.util.Set;
 /**
  * The legal order with the fewest changes of the vehicle's height, among those one with the fewest
  * changes of place, and among those the one nearest to the job's own order. {@link HeightSchedule}
- * says what is done before which change of height, each step as early as it can be.
+ * says what is done before which change of height, each step as early as it can be; among orders
+ * that keep to that, changes of place are compared.
  *
  * <p>Doing whatever can be done at the place where one stands never makes the rest longer, since
  * only precedence holds steps back; so only the choice of the next place has to be searched. {@link
@@ -30,7 +32,6 @@ public final class StepSequence {
    */
   private static final int NODES = 3_000_000;
 
-  private final HeightSchedule heights;
   private final StepGraph graph;
   private final List<List<Integer>> after;
   private final VisitSearch search;
@@ -55,9 +56,8 @@ public final class StepSequence {
       boolean proven,
       int states) {}
 
-  private StepSequence(StepGraph written, HeightSchedule heights, int budget) {
-    this.heights = heights;
-    this.graph = heights.ordered();
+  private StepSequence(StepGraph written, StepGraph scheduled, int budget) {
+    this.graph = scheduled;
     this.after = StepGraph.after(graph.before());
     this.search = new VisitSearch(graph, budget);
     this.firstWork = written.firstWork();
@@ -82,9 +82,23 @@ public final class StepSequence {
       return Optional.empty();
     }
     HeightSchedule heights = HeightSchedule.of(graph);
-    return heights.blocked().isEmpty()
-        ? Optional.of(new StepSequence(graph, heights, budget).search())
-        : Optional.empty();
+    if (heights.blocked().isPresent()) {
+      return Optional.empty();
+    }
+    List<StepGraph> schedules = heights.ordered();
+    List<Found> found =
+        schedules.stream()
+            .map(one -> new StepSequence(graph, one, budget / schedules.size()).search())
+            .toList();
+    Found fewest = found.stream().min(Comparator.comparingInt(Found::changes)).orElseThrow();
+    return Optional.of(
+        new Found(
+            fewest.order(),
+            fewest.heights(),
+            fewest.moves(),
+            fewest.changes(),
+            heights.isProven() && found.stream().allMatch(Found::proven),
+            found.stream().mapToInt(Found::states).sum()));
   }
 
   /** Times the place changes along an order. */
@@ -108,7 +122,7 @@ public final class StepSequence {
         path.heights(),
         path.changes(),
         changes(order),
-        fewest.isPresent() && heights.isProven(),
+        fewest.isPresent(),
         search.states());
   }
 

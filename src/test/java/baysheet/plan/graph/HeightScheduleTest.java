@@ -6,9 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import baysheet.books.Bay;
 import baysheet.books.Height;
 import baysheet.books.Place;
+import baysheet.plan.SmallShop;
+import baysheet.report.Problem;
 import baysheet.report.Source;
 import baysheet.report.Span;
 import baysheet.resolve.ItemAt;
+import baysheet.resolve.Resolved;
 import baysheet.resolve.TaskId;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.StepSource;
@@ -27,6 +30,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.statistics.Statistics;
+import org.junit.jupiter.api.Test;
 
 /** No legal order of any steps has fewer changes of height, and each step is where it can be. */
 class HeightScheduleTest {
@@ -142,6 +146,58 @@ class HeightScheduleTest {
     assertEquals(fewest, found.map(StepSequence.Found::moves));
     found.ifPresent(order -> assertTrue(order.proven()));
     found.ifPresent(order -> assertEquals(order.moves(), replayed(job, order)));
+  }
+
+  /** A search that gives up says so: it never passes off what it found as the fewest, or as none. */
+  @Property(tries = 1000, seed = "20260302")
+  void aSearchThatGivesUpSaysSo(
+      @ForAll long seed,
+      @ForAll @IntRange(min = 6, max = 10) int size,
+      @ForAll Bay.Equipment equipment,
+      @ForAll boolean wheel,
+      @ForAll @IntRange(min = 1, max = 12) int budget) {
+    Job job = job(seed, size, equipment, wheel, false);
+    HeightSchedule whole = HeightSchedule.of(job.graph());
+    HeightSchedule cut = HeightSchedule.of(job.graph(), budget);
+    assertTrue(whole.isProven());
+    assertTrue(cut.states() <= 4 * budget, cut.states() + " states");
+    if (cut.isProven()) {
+      assertEquals(whole.blocked(), cut.blocked());
+      assertEquals(befores(whole), befores(cut));
+    } else {
+      assertTrue(whole.states() >= budget, whole.states() + " states");
+    }
+    Statistics.label("given up")
+        .collect(cut.isProven() ? "no" : cut.blocked().isPresent() ? "found none" : "found one")
+        .coverage(
+            coverage -> {
+              coverage.check("found none").percentage(share -> share > 1);
+              coverage.check("found one").percentage(share -> share > 1);
+            });
+  }
+
+  private static List<List<Set<Integer>>> befores(HeightSchedule schedule) {
+    return schedule.ordered().stream().map(StepGraph::before).toList();
+  }
+
+  /** The pedal is pressed low and looked at high, in turns: no order does with fewer changes. */
+  @Test
+  void whereTheSearchGaveUpTheProblemDoesNotSayThatThereIsNoOrder() {
+    SmallShop shop =
+        SmallShop.empty()
+            .procedure(
+                "turns",
+                "at: wheel\nbehind: [raise]\nopen:\n"
+                    + "  - {do: Press, height: wheels-clear, undo: one}\n"
+                    + "  - {do: Look, height: working, undo: two}\n"
+                    + "  - {do: Press again, height: wheels-clear, undo: three}")
+            .job("hoist", "turns at front-left");
+    Resolved resolved = shop.resolved();
+    StepGraph graph = StepGraph.of(resolved, false);
+    assertEquals(Optional.empty(), HeightRule.outOfReach(resolved));
+    Problem problem = HeightRule.outOfReach(resolved, graph, 1).orElseThrow();
+    assertTrue(problem.what().contains("not all orders were compared"), problem.what());
+    assertEquals(Optional.of("several job files with less work each"), problem.expected());
   }
 
   /** Walks an order with its heights; the number of its changes. */
