@@ -104,7 +104,7 @@ public final class PlanPhrases {
   }
 
   public static String askTorque(TorqueLine line) {
-    return "Ask for the correct torque of the %s (row\u00a0%s): the one given does not fit"
+    return "Ask for the correct torque of the %s (row\u00a0%s): the one given is wrong for its thread"
         .formatted(plural(lower(line.words()), line.count()), line.n());
   }
 
