@@ -7,8 +7,10 @@ import java.math.BigDecimal;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * What the trade knows of items, cautions, consequences and states, whatever the vehicle.
@@ -19,7 +21,8 @@ import java.util.Optional;
  * @param states by name
  * @param qualifications by name
  * @param vocabulary the words that books and rules may use
- * @param glossary what is said otherwise in America
+ * @param verbs what a step may begin with, by name
+ * @param glossary what is said otherwise in America, verbs among it
  */
 public record Catalogue(
     Map<String, Item> items,
@@ -28,13 +31,25 @@ public record Catalogue(
     Map<String, State> states,
     Map<String, Qualification> qualifications,
     Vocabulary vocabulary,
+    Map<String, Verb> verbs,
     Glossary glossary) {
+  private static final Pattern CONDITION =
+      Pattern.compile("^(?:If|With|On|From|At|After|Before|Where|When)\\b[^,]*, ");
+
   public Catalogue {
     items = Collections.unmodifiableMap(new LinkedHashMap<>(items));
     cautions = Collections.unmodifiableMap(new LinkedHashMap<>(cautions));
     rules = Collections.unmodifiableMap(new LinkedHashMap<>(rules));
     states = Collections.unmodifiableMap(new LinkedHashMap<>(states));
     qualifications = Collections.unmodifiableMap(new LinkedHashMap<>(qualifications));
+    verbs = Collections.unmodifiableMap(new LinkedHashMap<>(verbs));
+  }
+
+  /** Whether an instruction begins with one of the verbs, or with a condition before it. */
+  public boolean beginsWithVerb(String instruction) {
+    String rest = CONDITION.matcher(instruction).replaceFirst("").toLowerCase(Locale.ROOT);
+    return verbs.keySet().stream()
+        .anyMatch(verb -> rest.startsWith(verb.toLowerCase(Locale.ROOT) + " "));
   }
 
   /**
@@ -218,4 +233,13 @@ public record Catalogue(
       BigDecimal likelyFactor,
       BigDecimal possibleFactor,
       Located<String> source) {}
+
+  /**
+   * A verb with which a step may begin: one for each action.
+   *
+   * @param means the action, so that no second verb is used for it
+   * @param american the verb in America, where it differs
+   */
+  public record Verb(
+      Located<String> name, Located<String> means, Optional<Located<String>> american) {}
 }

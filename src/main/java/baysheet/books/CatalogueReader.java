@@ -49,6 +49,8 @@ public final class CatalogueReader {
       Read.record("a product", map -> supply(map, map.optional("thread", ON_THREAD)));
   private static final ValueReader<Words.Unnamed<Catalogue.Qualification>> QUALIFICATION =
       Read.record("a qualification", CatalogueReader::qualification);
+  private static final ValueReader<Words.Unnamed<Catalogue.Verb>> VERB =
+      Read.record("a verb", CatalogueReader::verb);
   private static final ValueReader<Catalogue.Signal> SIGNAL =
       Words.oneOf(List.of(Catalogue.Signal.values()), Catalogue.Signal::name);
   private static final ValueReader<String> TERM = Read.value(CatalogueReader::term);
@@ -76,6 +78,7 @@ public final class CatalogueReader {
     Map<String, Catalogue.State> states = new LinkedHashMap<>();
     Vocabulary vocabulary = Vocabulary.nothing();
     Map<String, Catalogue.Qualification> qualifications = new LinkedHashMap<>();
+    Map<String, Catalogue.Verb> verbs = new LinkedHashMap<>();
     Map<String, String> terms = new LinkedHashMap<>();
     for (Catalogue catalogue : catalogues) {
       catalogue.items().forEach((name, item) -> items.merge(name, item, Catalogue.Item::under));
@@ -88,10 +91,11 @@ public final class CatalogueReader {
       catalogue
           .qualifications()
           .forEach((name, one) -> qualifications.merge(name, one, Catalogue.Qualification::under));
+      verbs.putAll(catalogue.verbs());
       terms.putAll(catalogue.glossary().american());
     }
     return new Catalogue(
-        items, cautions, rules, states, qualifications, vocabulary, Glossary.of(terms));
+        items, cautions, rules, states, qualifications, vocabulary, verbs, Glossary.of(terms));
   }
 
   /**
@@ -155,11 +159,22 @@ public final class CatalogueReader {
     Map<String, Catalogue.Qualification> qualifications =
         named(map, "qualifications", QUALIFICATION);
     Vocabulary vocabulary = vocabulary(map);
+    Map<String, Catalogue.Verb> verbs =
+        Words.named(map.entries("verbs", CatalogueReader::term, VERB));
     Map<String, String> terms = terms(map);
+    verbs.forEach(
+        (name, verb) -> verb.american().ifPresent(there -> terms.put(name, there.value())));
     return map.build(
         () ->
             new Catalogue(
-                items, cautions, rules, states, qualifications, vocabulary, Glossary.of(terms)));
+                items,
+                cautions,
+                rules,
+                states,
+                qualifications,
+                vocabulary,
+                verbs,
+                Glossary.of(terms)));
   }
 
   private static Vocabulary vocabulary(MapReader map) {
@@ -190,6 +205,12 @@ public final class CatalogueReader {
     Words.located(map.entries("terms", CatalogueReader::term, TERM))
         .forEach((british, american) -> terms.put(british, american.value()));
     return terms;
+  }
+
+  private static Optional<Words.Unnamed<Catalogue.Verb>> verb(MapReader map) {
+    Optional<Located<String>> means = map.required("means", Read.text());
+    Optional<Located<String>> american = map.optional("american", TERM);
+    return map.build(() -> name -> new Catalogue.Verb(name, means.get(), american));
   }
 
   private static Outcome<String> term(String text) {

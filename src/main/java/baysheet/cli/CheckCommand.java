@@ -1,9 +1,13 @@
 package baysheet.cli;
 
+import baysheet.books.Procedure;
 import baysheet.books.ShopFolder;
+import baysheet.books.Step;
 import baysheet.layout.Fonts;
 import baysheet.report.Problem;
+import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
+import baysheet.report.Span;
 import baysheet.resolve.FolderCheck;
 import baysheet.template.Layouts;
 import java.io.UncheckedIOException;
@@ -18,12 +22,15 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 
 /** The command that reports every problem and writes nothing. */
 final class CheckCommand implements Callable<Integer> {
+  private static final String SHIPPED = "/baysheet/start/procedures";
+
   private final Console console;
   private final Function<SheetMaker, Batch.Maker> checking;
   private final List<Throwable> internal = new ArrayList<>();
@@ -118,6 +125,7 @@ final class CheckCommand implements Callable<Integer> {
       return;
     }
     FolderCheck.check(folder.get(), problems);
+    verbs(folder.get(), problems);
     batch.run(
         jobs,
         folder.get(),
@@ -133,5 +141,27 @@ final class CheckCommand implements Callable<Integer> {
     }
     internal.add(fault);
     return RunReport.internalError(job);
+  }
+
+  /** Procedures that came with the program keep to the verbs of the catalogue. */
+  private static void verbs(ShopFolder folder, Problems problems) {
+    List<String> shipped = Shipped.names(SHIPPED);
+    folder.procedures().values().stream()
+        .filter(it -> shipped.contains(it.name().value() + ".yaml") && keepsItsTitle(it))
+        .flatMap(it -> Stream.of(it.open(), it.work(), it.close()).flatMap(List::stream))
+        .map(Step::text)
+        .filter(text -> !folder.catalogue().beginsWithVerb(text.value()))
+        .forEach(text -> problems.add(noVerb(text.at())));
+  }
+
+  /** One of the same name that a garage wrote itself has another title, and words of its own. */
+  private static boolean keepsItsTitle(Procedure procedure) {
+    return Shipped.text(SHIPPED + "/" + procedure.name().value() + ".yaml")
+        .contains("\ntitle: " + procedure.title().value() + "\n");
+  }
+
+  private static Problem noVerb(Span at) {
+    return Problem.of(ProblemCode.STEP_VERB, at, "the step begins with no verb of the list")
+        .expecting("one action that begins with a listed verb, such as remove, fit, check");
   }
 }

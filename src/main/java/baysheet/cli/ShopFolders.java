@@ -48,6 +48,7 @@ final class ShopFolders {
           "states.yaml",
           "qualifications.yaml",
           "terms.yaml",
+          "verbs.yaml",
           "vocabulary.yaml");
 
   private final Fonts fonts;

@@ -325,10 +325,9 @@ public final class SheetRecord {
   }
 
   private void time() throws IOException {
-    Sheet.TimeNeeded time = sheet.time();
-    json.numbers("minutes", List.of(time.low(), time.mean(), time.high()));
-    json.number("saved", time.saved());
-    json.number("untimed", time.untimed());
+    json.numbers("minutes", List.of(sheet.time().low(), sheet.time().mean(), sheet.time().high()));
+    json.number("saved", sheet.time().saved());
+    json.number("untimed", sheet.time().untimed());
   }
 
   private void box(Page page, Item.Pen pen) throws IOException {

@@ -9,7 +9,7 @@ import java.util.Optional;
  *
  * @param letter A, B, C …
  * @param name its name in the catalogue
- * @param protect ISO 7010 numbers with words: {@code M004 eye protection}
+ * @param protect ISO 7010 numbers: {@code M004}
  * @param steps the numbers of the steps it belongs to; empty for one that the vehicle brings
  * @param onTop whether it stands in the block on top
  * @param wholeJob whether it holds all the time, and not only at its steps

@@ -7,7 +7,9 @@ import baysheet.books.Place;
 import baysheet.books.Procedure;
 import baysheet.books.Step;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Where a step of a sheet comes from: a procedure, a rule, or the planner. */
 public sealed interface StepSource {
@@ -151,25 +153,69 @@ public sealed interface StepSource {
   }
 
   /**
-   * The vehicle goes on to solid blocks under its wheels, or off them.
+   * One part of bringing the vehicle onto solid blocks under its wheels, or off them.
    *
-   * @param on whether it goes on to them
-   * @param jacking where it is jacked; none where it is lifted, and none that the book lacks
+   * @param where an axle that is jacked, or the vehicle
+   * @param jacking where that axle is jacked, in the book's words; nothing where the book lacks it
    */
-  record Blocks(boolean on, Bay.Equipment equipment, List<JackingPoint> jacking)
-      implements StepSource {
-    public Blocks {
-      jacking = List.copyOf(jacking);
-    }
-
+  record Blocks(BlocksPart part, Place where, Optional<String> jacking) implements StepSource {
     @Override
     public String id() {
-      return "blocks/" + (on ? "on" : "off");
+      String name = part.name().toLowerCase(Locale.ROOT).replace('_', '-');
+      return "blocks/" + name + (where == Place.VEHICLE ? "" : "/" + where.word());
     }
 
     @Override
     public Sheet.Phase phase() {
       return Sheet.Phase.FINAL;
+    }
+  }
+
+  /** What is done to bring the vehicle onto blocks and off them, in order. */
+  enum BlocksPart {
+    SET_LIFT_PADS,
+    RAISE,
+    PUT_UNDER,
+    LOWER_ONTO,
+    CHOCK,
+    RAISE_AXLE,
+    LOWER_AXLE_ONTO,
+    CHOCK_AXLE,
+    SETTLE,
+    SET_LIFT_PADS_TO_LEAVE,
+    RAISE_OFF,
+    TAKE_OUT,
+    LOWER_TO_FLOOR,
+    RAISE_AXLE_OFF,
+    LOWER_AXLE_TO_FLOOR,
+    CHOCK_AXLE_ON_FLOOR;
+
+    /** Whether the vehicle goes onto the blocks with it. */
+    public boolean isOn() {
+      return compareTo(SETTLE) <= 0;
+    }
+
+    /** Whether it is done at one axle after the other, with a jack. */
+    public boolean isOfAxle() {
+      return switch (this) {
+        case RAISE_AXLE,
+                LOWER_AXLE_ONTO,
+                CHOCK_AXLE,
+                RAISE_AXLE_OFF,
+                LOWER_AXLE_TO_FLOOR,
+                CHOCK_AXLE_ON_FLOOR ->
+            true;
+        default -> false;
+      };
+    }
+
+    /** All parts of one direction. */
+    public static List<BlocksPart> parts(boolean on, Bay.Equipment equipment) {
+      boolean jack = equipment == Bay.Equipment.JACK;
+      return Stream.of(values())
+          .filter(part -> part.isOn() == on)
+          .filter(part -> part == SETTLE || jack == part.isOfAxle())
+          .toList();
     }
   }
 
@@ -185,7 +231,4 @@ public sealed interface StepSource {
       return Sheet.Phase.HEIGHT;
     }
   }
-
-  /** Where an axle is jacked, in the book's words. */
-  record JackingPoint(Place axle, String text) {}
 }

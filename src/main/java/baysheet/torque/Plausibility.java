@@ -120,7 +120,7 @@ public sealed interface Plausibility permits Plausibility.NotCompared, Plausibil
           + ", "
           + shares(torque)
           + String.format(Locale.ROOT, " of its proof load of %.1f\u00A0kN", proofN / 1000)
-          + ": it does not fit this thread and class";
+          + ": it is wrong for this thread and class";
     }
 
     /** What the same number would give in each other unit in use. */

@@ -9,12 +9,12 @@ import java.util.stream.Collectors;
 public enum Treatment {
   DRY("dry", "dry", "a dry thread"),
   OILED("oiled", "oiled", "an oiled thread"),
-  LOCKING_COMPOUND("locking-compound", "with locking compound", "a thread with locking compound"),
+  LOCKING_COMPOUND("locking-compound", "with threadlock", "a thread with threadlock"),
   ANTI_SEIZE("anti-seize", "with anti-seize paste", "a thread with anti-seize paste"),
   GREASE("grease", "greased", "a greased thread"),
   SEALANT("sealant", "with sealant", "a thread with sealant"),
-  AS_DELIVERED("as-delivered", "as delivered", "a thread as delivered"),
-  NOT_STATED("not-stated", "in no stated state", "a thread in no stated state");
+  AS_DELIVERED("as-delivered", "as supplied", "a thread as supplied"),
+  NOT_STATED("not-stated", "with no lubrication stated", "a thread with no lubrication stated");
 
   private final String word;
   private final String phrase;
@@ -46,7 +46,12 @@ public enum Treatment {
 
   /** The word for the sheet. */
   public String print() {
-    return this == ANTI_SEIZE ? word : word.replace('-', ' ');
+    return switch (this) {
+      case LOCKING_COMPOUND -> "threadlock";
+      case AS_DELIVERED -> phrase;
+      case NOT_STATED -> "lubrication not stated";
+      default -> word;
+    };
   }
 
   /** What has to be at hand for it; nothing for a thread that goes on dry or as it comes. */

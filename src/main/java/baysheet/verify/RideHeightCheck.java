@@ -1,5 +1,6 @@
 package baysheet.verify;
 
+import baysheet.books.Bay;
 import baysheet.books.Fastener;
 import baysheet.books.Moment;
 import baysheet.resolve.Bound;
@@ -10,6 +11,7 @@ import baysheet.sheet.StepSource;
 import baysheet.sheet.TorqueLine;
 import java.util.List;
 import java.util.Set;
+import java.util.function.IntPredicate;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -20,6 +22,28 @@ import java.util.stream.IntStream;
  * nobody drives off blocks.
  */
 final class RideHeightCheck {
+  private static final List<String> LIFTED_ON =
+      List.of("set-lift-pads", "raise", "put-under", "lower-onto", "chock", "settle");
+  private static final List<String> LIFTED_OFF =
+      List.of("set-lift-pads-to-leave", "raise-off", "take-out", "lower-to-floor");
+  private static final List<String> JACKED_ON =
+      List.of(
+          "raise-axle/front",
+          "lower-axle-onto/front",
+          "chock-axle/front",
+          "raise-axle/rear",
+          "lower-axle-onto/rear",
+          "chock-axle/rear",
+          "settle");
+  private static final List<String> JACKED_OFF =
+      List.of(
+          "raise-axle-off/front",
+          "lower-axle-to-floor/front",
+          "chock-axle-on-floor/front",
+          "raise-axle-off/rear",
+          "lower-axle-to-floor/rear",
+          "chock-axle-on-floor/rear");
+
   private RideHeightCheck() {}
 
   static List<String> faults(Sheet sheet, SheetIndex printed, Resolved resolved) {
@@ -30,15 +54,25 @@ final class RideHeightCheck {
             .collect(Collectors.toSet());
     List<Integer> tightened =
         indices(printed, step -> step.torque().stream().anyMatch(rideHeight::contains));
-    List<Integer> blocks = indices(printed, step -> step.source() instanceof StepSource.Blocks);
     if (tightened.isEmpty()) {
       return List.of();
     }
+    boolean lift = resolved.bay().equipment() == Bay.Equipment.LIFT;
+    int first = tightened.get(0);
+    int last = tightened.get(tightened.size() - 1);
     boolean around =
-        blocks.size() == 2
-            && blocks.get(0) < tightened.get(0)
-            && blocks.get(1) > tightened.get(tightened.size() - 1);
+        blocks(printed, i -> i < first).equals(lift ? LIFTED_ON : JACKED_ON)
+            && blocks(printed, i -> i > last).equals(lift ? LIFTED_OFF : JACKED_OFF)
+            && blocks(printed, i -> i > first && i < last).isEmpty();
     return around ? List.of() : List.of("blocks do not go under, and out, around ride height");
+  }
+
+  /** What is done with blocks among some steps, by name and in order. */
+  private static List<String> blocks(SheetIndex printed, IntPredicate where) {
+    return indices(printed, step -> step.source() instanceof StepSource.Blocks).stream()
+        .filter(where::test)
+        .map(i -> printed.steps().get(i).source().id().substring("blocks/".length()))
+        .toList();
   }
 
   /** By the book, not by what the line says of itself. */

@@ -63,8 +63,8 @@ final class TriggerIndex {
         Names names = names(step);
         done.add(new Done(step, names));
         all.add(names);
-      } else if (step.source() instanceof StepSource.Blocks) {
-        Names names = onBlocks();
+      } else if (step.source() instanceof StepSource.Blocks blocks) {
+        Names names = onBlocks(blocks);
         done.add(new Done(step, names));
         all.add(names);
       }
@@ -114,9 +114,16 @@ final class TriggerIndex {
     }
   }
 
-  private static Names onBlocks() {
+  private static Names onBlocks(StepSource.Blocks blocks) {
     Names names = Names.nothing();
-    names.add(Condition.USES, List.of("solid wheel blocks", "wheel chocks"));
+    switch (blocks.part()) {
+      case PUT_UNDER, LOWER_AXLE_ONTO -> names.add(Condition.USES, List.of("solid wheel blocks"));
+      case CHOCK, CHOCK_AXLE, CHOCK_AXLE_ON_FLOOR ->
+          names.add(Condition.USES, List.of("wheel chocks"));
+      default -> {
+        // Nothing is used that a caution asks for.
+      }
+    }
     names.add(Condition.AT, List.of(Place.VEHICLE.word()));
     names.impact.add(false);
     return names;

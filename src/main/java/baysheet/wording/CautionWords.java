@@ -3,22 +3,16 @@ package baysheet.wording;
 import baysheet.books.Catalogue;
 import baysheet.sheet.CautionLine;
 import baysheet.wording.SheetText.CautionText;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.function.Function;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Cautions in words: command, then the hazard and what it does. */
 final class CautionWords {
   /** So many letters of a danger fit one line across the page. */
   private static final int ONE_LINE = 125;
-
-  /** A mandatory sign of ISO 7010. */
-  private static final Pattern NUMBER = Pattern.compile("M[0-9]{3}");
 
   private final Map<String, CautionLine> byLetter;
   private final List<CautionLine> all;
@@ -74,13 +68,20 @@ final class CautionWords {
         .toList();
   }
 
-  /** What to wear, each piece once, in the order in which it is first wanted. */
+  /** What to wear, each piece once, in the sequence in which it is first wanted. */
   List<String> protect() {
-    Set<String> pieces = new LinkedHashSet<>();
-    all.stream()
+    return all.stream()
         .filter(caution -> caution.waivedBy().isEmpty())
-        .forEach(caution -> caution.protect().forEach(piece -> pieces.add(piece)));
-    return List.copyOf(pieces);
+        .flatMap(caution -> worn(caution).stream())
+        .distinct()
+        .toList();
+  }
+
+  private List<String> worn(CautionLine caution) {
+    return caution.protect().stream()
+        .filter(ProtectiveEquipment::isWorn)
+        .map(number -> language.text(ProtectiveEquipment.words(number)))
+        .toList();
   }
 
   List<CautionText> of(List<String> letters) {
@@ -102,7 +103,7 @@ final class CautionWords {
         caution.signal().name(),
         command,
         why,
-        caution.protect().stream().map(CautionWords::number).collect(Collectors.joining(", ")),
+        String.join(", ", worn(caution)),
         Phrases.counted("step", caution.steps()),
         from(caution),
         caution.source(),
@@ -115,16 +116,18 @@ final class CautionWords {
         : "from step" + Phrases.NBSP + caution.steps().get(0);
   }
 
+  /** The hazard and what it does to people or things, then what else a sign asks for. */
   private String why(CautionLine caution) {
     String hazard = language.text(caution.hazard()).strip();
     String consequence = language.text(caution.consequence()).strip();
-    return Phrases.sentence(
-        hazard + (hazard.isEmpty() || consequence.isEmpty() ? "" : ": ") + consequence);
-  }
-
-  /** The number alone: the words stand once, on top. */
-  private static String number(String protect) {
-    Matcher number = NUMBER.matcher(protect);
-    return number.find() ? number.group() : protect;
+    String both = hazard + (hazard.isEmpty() || consequence.isEmpty() ? "" : ": ") + consequence;
+    return Stream.concat(
+            Stream.of(both),
+            caution.protect().stream()
+                .filter(number -> !ProtectiveEquipment.isWorn(number))
+                .map(number -> language.text(ProtectiveEquipment.words(number))))
+        .map(Phrases::sentence)
+        .filter(sentence -> !sentence.isEmpty())
+        .collect(Collectors.joining(" "));
   }
 }

@@ -21,19 +21,6 @@ import java.util.stream.Stream;
 
 /** Checks by moment, and what stays open after them. */
 final class CheckWords {
-  private static final Map<Moment, String> HEADINGS =
-      new TreeMap<>(
-          Map.of(
-              Moment.EVENING_BEFORE, "The evening before",
-              Moment.BEFORE_LIFTING, "Before lifting",
-              Moment.RAISED, "While raised",
-              Moment.BEFORE_LOWERING, "Before lowering",
-              Moment.ON_THE_GROUND, "On the ground",
-              Moment.BEFORE_MOVING, "Before the car moves",
-              Moment.ROAD_TEST, "Road test",
-              Moment.HAND_OVER, "At hand-over",
-              Moment.RE_CHECK, "At the re-check"));
-
   private final List<CheckLine> checks;
   private final DueChecks due;
   private final Language language;
@@ -61,7 +48,7 @@ final class CheckWords {
         .map(
             group ->
                 new ChecksText(
-                    HEADINGS.get(group.getKey()),
+                    language.own(Phrase.valueOf(group.getKey().name())),
                     group.getKey() == Moment.BEFORE_MOVING,
                     group.getKey().compareTo(Moment.BEFORE_MOVING) < 0,
                     group.getValue()))

@@ -2,39 +2,55 @@ package baysheet.wording;
 
 /** What the program itself says on a sheet, in British and in American English. */
 enum Phrase {
-  TICK_NOW("Tick these now", "Mark these now"),
-  NOT_LIFTED("Do the checks listed for before lifting now; this car stays on its wheels"),
-  FINAL_TORQUE("Tighten the %s"),
-  START_ONE("Start the %s by hand and run it up snug"),
-  START_SEVERAL("Start the %s by hand and run them up snug"),
-  TAKE_AWAY("Take away the %s"),
-  PUT_BACK("Put back the %s"),
-  LIFT_ON_TO_BLOCKS(
-      "Set pads again, lift a little, push hard; solid blocks under all wheels; lower, chock on"
-          + " them, rock the car settled"),
-  JACK_ON_TO_BLOCKS(
-      "Jack each axle%s, solid blocks under all wheels; chock on them, rock the car settled"),
-  LIFT_OFF_BLOCKS("Set pads, lift, push hard; blocks and chocks out; lower"),
-  JACK_OFF_BLOCKS("Jack each axle, blocks out; chock on the floor"),
+  CHECK_NOW("Check the following:"),
+  CHECK_NOW_NOT_LIFTED("Check the following. The vehicle stays on its wheels"),
+  FINAL_TORQUE("Torque the %s"),
+  FIT("Fit the %s by hand", "Install the %s by hand"),
+  TAKE_AWAY("Remove the %s"),
+  PUT_BACK("Refit the %s", "Reinstall the %s"),
+  SET_LIFT_PADS("Set the lift pads under the lift points"),
+  RAISE_FOR_BLOCKS(
+      "Raise the vehicle until solid blocks go under its wheels. Check by a firm push that it does"
+          + " not move"),
+  PUT_UNDER("Push a solid block under each wheel"),
+  LOWER_ONTO("Lower the vehicle onto the blocks"),
+  RAISE_AXLE("Raise the %s axle with the jack%s until solid blocks go under its wheels"),
+  LOWER_AXLE_ONTO("Lower the %s wheels onto solid blocks"),
+  CHOCK("Chock the wheels on the blocks"),
+  CHOCK_AXLE("Chock the %s wheels on both sides"),
+  SETTLE("Push the vehicle down several times at each end until it settles"),
+  RAISE_OFF(
+      "Raise the vehicle clear of its blocks. Check by a firm push that it does not move"),
+  TAKE_OUT("Remove the chocks and the blocks"),
+  LOWER_TO_FLOOR("With nobody inside or under the vehicle, lower it to the floor"),
+  RAISE_AXLE_OFF("Raise the %s axle with the jack until its wheels are clear of the blocks"),
+  LOWER_AXLE_TO_FLOOR("With the %s blocks removed, lower the axle to the floor"),
+  CHOCK_AXLE_ON_FLOOR("Chock the %s wheels on both sides"),
   TO_THE_GROUND(
       "Check that nobody is inside or under the vehicle and nothing is in its way. Lower it to the"
           + " ground"),
   OFF_THE_STANDS(
-      "Check that nobody is inside or under the vehicle and nothing is in its way. Jack it up,"
-          + " remove the stands and lower it to the ground"),
+      "Check that nobody is inside or under the vehicle and nothing is in its way. Raise it with the"
+          + " jack, remove the axle stands and lower it to the ground",
+      "Check that nobody is inside or under the vehicle and nothing is in its way. Raise it with the"
+          + " jack, remove the jack stands and lower it to the ground"),
   UP_TO_WHEELS_CLEAR(
       "Check that nobody is inside and that all lift pads are under the support points. Raise the"
-          + " vehicle until the wheels are just clear of the floor. Push it hard at both ends:"
-          + " nothing moves"),
+          + " vehicle until the wheels are just clear of the floor. Check by a firm push at both ends"
+          + " that it does not move"),
   DOWN_TO_WHEELS_CLEAR(
       "Check that nobody is under the vehicle and nothing is in its way. Lower it until the wheels"
           + " are just clear of the floor"),
   TO_WORKING_HEIGHT(
       "Check that nobody is inside. Raise the vehicle to working height and set it on the lift"
-          + " locks. Check that all locks are engaged and push hard: nothing moves"),
+          + " locks. Check that every lock is engaged and that a firm push moves nothing"),
   ON_TO_STANDS(
-      "Check that nobody is inside and that the wheels on the floor are chocked. Jack up the"
-          + " vehicle and set it on the stands again. Push it from the side: nothing moves"),
+      "Check that nobody is inside and that the wheels on the floor are chocked. Raise the vehicle"
+          + " with the jack and lower it onto its axle stands. Check by a firm push from the side"
+          + " that it does not move",
+      "Check that nobody is inside and that the wheels on the floor are chocked. Raise the vehicle"
+          + " with the jack and lower it onto its jack stands. Check by a firm push from the side"
+          + " that it does not move"),
   STAGE("stage\u00a0%s of\u00a0%s"),
   AT_GROUND("The car stands on its wheels"),
   AT_WHEELS_CLEAR("The car is on the lift with its wheels just clear of the floor"),
@@ -52,43 +68,70 @@ enum Phrase {
   TAKEN_OVER("the car was found so by whoever takes over"),
   COPY_FIGURE("%s, from step\u00a0%s"),
   BOTH_ENDS_UP(
-      "no wheel stays on the floor, so none can be chocked: use a level floor, and let nobody go"
-          + " under the vehicle before all stands are tested"),
+      "no wheel stays on the floor, so none can be chocked: work on a level floor only. Nobody goes"
+          + " under the vehicle before all axle stands are tested",
+      "no wheel stays on the floor, so none can be chocked: work on a level floor only. Nobody goes"
+          + " under the vehicle before all jack stands are tested"),
   ABSENT("this vehicle has no %s"),
   IN_PLACE("the %s is in place already"),
-  TAKEN_AWAY_ELSEWHERE("the %s is taken away in another step"),
-  OFF_ALREADY("the %s is off already"),
-  ON_ELSEWHERE("the %s goes on in another step"),
+  TAKEN_AWAY_ELSEWHERE("the %s is removed in another step"),
+  OFF_ALREADY("the %s is removed already"),
+  ON_ELSEWHERE("the %s is refitted in another step", "the %s is reinstalled in another step"),
   STAKE("then stake the collar"),
   SPLIT_PIN(
-      "then on to the next slot, never back, and a new split pin",
-      "then on to the next slot, never back, and a new cotter pin"),
+      "then turn on to the next slot, never back, and fit a new split pin",
+      "then turn on to the next slot, never back, and install a new cotter pin"),
   LOCK_PLATE("then bend the lock plate up"),
-  LOCK_WIRE("then wire it so that it cannot loosen"),
-  DISCARD("discard"),
+  LOCK_WIRE(
+      "then fit lock wire so that it cannot loosen",
+      "then install lock wire so that it cannot loosen"),
+  DISCARD("do not re-use"),
   NEW("new"),
-  SNUG_ONLY("snug only, line\u00a0%s"),
-  AS_WRITTEN_IN("line\u00a0%s as written in; nothing there: stop"),
-  SNUG("line\u00a0%s: snug"),
-  TO("line\u00a0%s: %s"),
-  HEIGHT_OF("height as in step\u00a0%s"),
+  SNUG_ONLY("row\u00a0%s: snug only, final torque later"),
+  ASK_FIRST("row\u00a0%s: ask for the figure first"),
+  BORROW_FIRST("row\u00a0%s: borrow a torque wrench first"),
+  SNUG("row\u00a0%s: snug, no figure is published"),
+  TORQUE("torque, %s"),
+  ROW("row\u00a0%s: %s"),
+  ROW_IN("row\u00a0%s, in sequence\u00a0%s: %s"),
+  SET("set %s to %s"),
+  NEXT_SET("to %s"),
+  THEN(", then "),
+  TURN("turn %s further"),
+  LOOSEN("loosen"),
+  ONCE_MORE("go round once more"),
+  HEIGHT_OF("at the height measured in step\u00a0%s"),
   WITH("with %s"),
-  STAND_CARRIES("each stand carries %s of %s"),
-  LIFT_CARRIES("the lift carries %s of %s"),
-  SIDE_BY_SIDE("Steps\u00a0%s\u2013%s on one side, then on the other"),
+  STAND_CARRIES("load on each stand %s of %s, by kerb mass", "load on each stand %s of %s, by curb mass"),
+  LIFT_CARRIES("load on the lift %s of %s, by kerb mass", "load on the lift %s of %s, by curb mass"),
+  SIDE_BY_SIDE("Steps\u00a0%s\u2013%s on one side first, then on the other"),
   RAISE("Raise"),
   LOWER("Lower"),
   WHEELS_CLEAR("Wheels just clear"),
+  EVENING_BEFORE("The evening before"),
   BEFORE_LIFTING("Before lifting"),
-  REMOVAL("take apart"),
+  RAISED("While raised"),
+  REMOVAL("removal"),
   WORK("work"),
-  REFITTING("put together"),
+  REFITTING("refitting", "reinstallation"),
   BEFORE_LOWERING("Before lowering"),
   ON_THE_GROUND("On the ground"),
-  BEFORE_MOVING("Before moving"),
+  BEFORE_MOVING("Before the vehicle moves"),
   ROAD_TEST("Road test"),
-  HAND_OVER("Hand-over"),
-  RE_CHECK("Re-check");
+  HAND_OVER("At hand-over"),
+  RE_CHECK("At the re-check"),
+  ROWS_ON_THE_GROUND("On the ground or at ride height"),
+  MARK_HEAD("witness mark on the head"),
+  TOO_WIDE("the accuracy of this wrench is wider than the band"),
+  SHOP_BAND("shop: the shop's own band, where the book gives none"),
+  OF_THIS_JOB("value of this job: %s"),
+  BOOK_SAYS("the book itself says %s"),
+  RENEW("RENEW", "REPLACE"),
+  RE_USE("re-use"),
+  RE_USE_NOT_STATED("re-use not stated"),
+  ROUNDS("rounds: %s"),
+  RE_CHECK_AFTER("re-check after %s"),
+  REMOVED_AND_REFITTED("Removed and refitted", "Removed and reinstalled");
 
   private final String british;
   private final String american;

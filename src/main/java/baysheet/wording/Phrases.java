@@ -59,7 +59,7 @@ final class Phrases {
       return "";
     }
     String capital = capital(together(stripped));
-    return ".!?".indexOf(capital.charAt(capital.length() - 1)) >= 0 ? capital : capital + ".";
+    return ".!?:".indexOf(capital.charAt(capital.length() - 1)) >= 0 ? capital : capital + ".";
   }
 
   /** Figures with the units that follow them, never parted by the end of a line. */

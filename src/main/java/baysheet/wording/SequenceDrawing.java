@@ -77,7 +77,7 @@ final class SequenceDrawing {
     boolean drawn = scale.isDrawn() && order.size() <= MOST_DRAWN && isKnown(drawing);
     return new DrawingText(
         letter,
-        Phrases.counted("line", lines.stream().map(TorqueLine::n).toList()),
+        Phrases.counted("row", lines.stream().map(TorqueLine::n).toList()),
         scale.thousandths(scale.height()),
         (int) scale.width(),
         scale.thousandths(RING),
@@ -132,7 +132,7 @@ final class SequenceDrawing {
   }
 
   private static String says(String letter, OrderDrawing drawing, List<Integer> order) {
-    return "Order of tightening %s: positions %s; %s, seen from the front of the fasteners"
+    return "Tightening sequence %s: positions %s; %s, seen from the front of the fasteners"
         .formatted(letter, Phrases.numbers(order), numbering(drawing.arrangement()));
   }
 

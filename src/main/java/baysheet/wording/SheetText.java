@@ -153,7 +153,7 @@ public record SheetText(
    * @param steps the steps it belongs to, {@code 3, 7}, or nothing
    * @param from where it stands on top but does not hold from the first step: from which on
    * @param oneLine whether it is short enough for one line across the page
-   * @param protect what to wear for it, {@code eye protection (M004)}, or nothing
+   * @param protect what to wear for it, {@code eye protection, gloves}, or nothing
    */
   public record CautionText(
       String letter,
@@ -269,9 +269,10 @@ public record SheetText(
   /**
    * Everything undone that has no torque line.
    *
+   * @param title what heads it
    * @param off how many came off, torque lines not counted
    */
-  public record TallyText(String off, List<TallyLineText> lines) {
+  public record TallyText(String title, String off, List<TallyLineText> lines) {
     public TallyText {
       lines = List.copyOf(lines);
     }

@@ -137,7 +137,9 @@ final class SheetWords {
     String range =
         "%s…%s%smin, likely %s%smin"
             .formatted(time.low(), time.high(), Phrases.NBSP, time.mean(), Phrases.NBSP);
-    return time.untimed() == 0 ? range : range + "; " + time.untimed() + " steps untimed";
+    return time.untimed() == 0
+        ? range
+        : "at least " + range + "; no time for " + time.untimed() + " steps";
   }
 
   private static String saved(TimeNeeded time) {
@@ -240,7 +242,8 @@ final class SheetWords {
               String.valueOf(line.on()),
               PlaceWords.boxes("tally." + (i + 1), words + " back on", line.places())));
     }
-    return new TallyText(String.valueOf(off), texts);
+    return new TallyText(
+        language.own(Phrase.REMOVED_AND_REFITTED), String.valueOf(off), texts);
   }
 
   private SupportText support(Support support) {

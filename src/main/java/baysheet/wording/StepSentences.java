@@ -1,6 +1,5 @@
 package baysheet.wording;
 
-import baysheet.books.Bay;
 import baysheet.books.Height;
 import baysheet.books.Place;
 import baysheet.sheet.Detail;
@@ -13,11 +12,15 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** The steps of a sheet in words: the sentence, what belongs to it, the heading above. */
 public final class StepSentences {
   private static final String NO_BREAK = "\u00a0";
+
+  /** Where a wrench has to be borrowed. */
+  private static final String NO_SETTING = "";
 
   private final Language language;
   private final Map<Integer, TorqueLine> torque = new HashMap<>();
@@ -50,15 +53,12 @@ public final class StepSentences {
       return language.own(height(change));
     }
     StepSource.Checkpoint checkpoint = (StepSource.Checkpoint) source;
-    return language.own(checkpoint.lifted() ? Phrase.TICK_NOW : Phrase.NOT_LIFTED);
+    return language.own(checkpoint.lifted() ? Phrase.CHECK_NOW : Phrase.CHECK_NOW_NOT_LIFTED);
   }
 
   private String putBack(StepSource.PutBack back) {
     return switch (back.what()) {
-      case FASTENER ->
-          language.own(
-              back.count() == 1 ? Phrase.START_ONE : Phrase.START_SEVERAL,
-              language.plural(back.name(), back.count()));
+      case FASTENER -> language.own(Phrase.FIT, language.plural(back.name(), back.count()));
       case TEMPORARY -> language.own(Phrase.TAKE_AWAY, language.name(back.name()));
       case OTHER -> language.own(Phrase.PUT_BACK, language.name(back.name()));
     };
@@ -76,17 +76,16 @@ public final class StepSentences {
   }
 
   private String blocks(StepSource.Blocks blocks) {
-    boolean lift = blocks.equipment() == Bay.Equipment.LIFT;
-    if (!blocks.on()) {
-      return language.own(lift ? Phrase.LIFT_OFF_BLOCKS : Phrase.JACK_OFF_BLOCKS);
-    }
-    String points =
-        blocks.jacking().stream()
-            .map(point -> PlaceWords.words(point.axle()) + ": " + language.text(point.text()))
-            .collect(Collectors.joining(", "));
-    return lift
-        ? language.own(Phrase.LIFT_ON_TO_BLOCKS)
-        : language.own(Phrase.JACK_ON_TO_BLOCKS, points.isEmpty() ? "" : " (" + points + ")");
+    String where = PlaceWords.words(blocks.where());
+    String at = blocks.jacking().map(point -> " (" + language.text(point) + ")").orElse("");
+    return language.own(
+        switch (blocks.part()) {
+          case SET_LIFT_PADS, SET_LIFT_PADS_TO_LEAVE -> Phrase.SET_LIFT_PADS;
+          case RAISE -> Phrase.RAISE_FOR_BLOCKS;
+          default -> Phrase.valueOf(blocks.part().name());
+        },
+        where,
+        at);
   }
 
   /** What belongs to a step beside its sentence. */
@@ -110,9 +109,10 @@ public final class StepSentences {
     if (detail instanceof Detail.Removed removed) {
       return List.of(removed(torque.get(removed.line()), named));
     } else if (detail instanceof Detail.Installed installed) {
-      return List.of(installed(torque.get(installed.line())));
+      TorqueLine line = torque.get(installed.line());
+      return List.of(installed(line), line.twoVisits() ? snugOnly(line) : tightened(line, true));
     } else if (detail instanceof Detail.Tightened tightened) {
-      return List.of(tightened(torque.get(tightened.line())));
+      return List.of(tightened(torque.get(tightened.line()), false));
     } else if (detail instanceof Detail.AtHeightOf height) {
       return List.of(language.own(Phrase.HEIGHT_OF, height.step()));
     } else if (detail instanceof Detail.Fluid fluid) {
@@ -140,17 +140,20 @@ public final class StepSentences {
     return String.join(", ", words);
   }
 
-  /** Whether new, what to put on the thread, and where the figure stands. */
+  /** Whether new, and what to put on the thread. */
   private String installed(TorqueLine line) {
     List<String> words = new ArrayList<>();
     if (line.reuse() == TorqueLine.Reuse.NEW) {
       words.add(times(line) + language.own(Phrase.NEW));
     }
     if (line.isTreated()) {
-      words.add(line.threads().print());
+      words.add(language.text(line.threads().phrase()));
     }
-    words.add(line.twoVisits() ? language.own(Phrase.SNUG_ONLY, line.n()) : tightened(line));
     return String.join(", ", words);
+  }
+
+  private String snugOnly(TorqueLine line) {
+    return language.own(Phrase.SNUG_ONLY, line.n());
   }
 
   /** How many, where it is more than one. */
@@ -158,24 +161,85 @@ public final class StepSentences {
     return line.count() == 1 ? "" : line.count() + NO_BREAK + "×" + NO_BREAK;
   }
 
-  /** The figure and what keeps it. */
-  private String tightened(TorqueLine line) {
-    return figure(line) + line.lock().map(lock -> ", " + language.lock(lock)).orElse("");
+  /**
+   * The figure and what keeps it.
+   *
+   * @param torque whether to say what is done, because the step's sentence does not
+   */
+  private String tightened(TorqueLine line, boolean torque) {
+    return figure(line, torque) + line.lock().map(lock -> ", " + language.lock(lock)).orElse("");
   }
 
-  /** The line's number and its figure, as the table has it; none that somebody has yet to clear. */
-  private String figure(TorqueLine line) {
+  /**
+   * The row and what to set on the wrench for it: what the book says may be another figure, for
+   * another unit or with a crow-foot between.
+   */
+  private String figure(TorqueLine line, boolean torque) {
     if (line.inDoubt() || line.kind() == TorqueLine.Kind.UNKNOWN) {
-      return language.own(Phrase.AS_WRITTEN_IN, line.n());
+      return language.own(Phrase.ASK_FIRST, line.n());
+    } else if (line.kind() == TorqueLine.Kind.SNUG) {
+      return language.own(Phrase.SNUG, line.n());
     }
-    return line.kind() == TorqueLine.Kind.SNUG
-        ? language.own(Phrase.SNUG, line.n())
-        : language.own(
-            Phrase.TO,
-            line.n(),
-            line.stages().stream()
-                .map(TorqueLine.StageLine::print)
-                .collect(Collectors.joining(", ")));
+    List<String> actions = line.rounds().isEmpty() ? stages(line) : rounds(line);
+    if (actions.contains(NO_SETTING)) {
+      return language.own(Phrase.BORROW_FIRST, line.n());
+    }
+    String settings = String.join(language.own(Phrase.THEN), actions);
+    String row =
+        line.drawing()
+            .map(order -> language.own(Phrase.ROW_IN, line.n(), order.letter(), settings))
+            .orElseGet(() -> language.own(Phrase.ROW, line.n(), settings));
+    return torque ? language.own(Phrase.TORQUE, row) : row;
+  }
+
+  private List<String> stages(TorqueLine line) {
+    List<String> actions = new ArrayList<>();
+    String wrench = "";
+    for (TorqueLine.StageLine stage : line.stages()) {
+      if (stage instanceof TorqueLine.StageLine.Torque torque) {
+        String next = torque.wrench().orElse("");
+        actions.add(set(wrench, next, torque.setting()));
+        wrench = next;
+      } else if (stage instanceof TorqueLine.StageLine.Angle angle) {
+        actions.add(language.own(Phrase.TURN, angle.angle().print()));
+      } else {
+        actions.add(language.own(Phrase.LOOSEN));
+      }
+    }
+    return actions;
+  }
+
+  /** The last round is the full torque; further turns come behind it. */
+  private List<String> rounds(TorqueLine line) {
+    List<String> actions = new ArrayList<>();
+    String wrench = "";
+    for (TorqueLine.Round round : line.rounds()) {
+      String next =
+          round.wrench().orElse("") + round.with().map(with -> " with " + with).orElse("");
+      actions.add(set(wrench, next, round.setting()));
+      wrench = next;
+    }
+    if (line.passes().checkRound()) {
+      actions.add(language.own(Phrase.ONCE_MORE));
+    }
+    line.stages().stream()
+        .filter(TorqueLine.StageLine.Angle.class::isInstance)
+        .forEach(
+            stage ->
+                actions.add(
+                    language.own(
+                        Phrase.TURN, ((TorqueLine.StageLine.Angle) stage).angle().print())));
+    return actions;
+  }
+
+  /** The wrench is named where it changes. */
+  private String set(String before, String wrench, Optional<Quantity> setting) {
+    if (setting.isEmpty()) {
+      return NO_SETTING;
+    }
+    return wrench.equals(before)
+        ? language.own(Phrase.NEXT_SET, setting.get().print())
+        : language.own(Phrase.SET, wrench, setting.get().print());
   }
 
   private static String fluid(Detail.Fluid fluid) {

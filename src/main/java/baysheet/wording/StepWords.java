@@ -61,7 +61,9 @@ final class StepWords {
    */
   private static String place(SheetStep step, Section section) {
     boolean own = step.phase() != Phase.FINAL && !step.places().equals(List.of(Place.VEHICLE));
-    return !section.places().isEmpty() || !own
+    // A check with the wheels clear is of all wheels, whichever of them brings it.
+    boolean all = step.phase() == Phase.CHECK && section.title() == Sheet.Title.WHEELS_CLEAR;
+    return !section.places().isEmpty() || !own || all
         ? ""
         : Phrases.capital(PlaceWords.words(step.places()));
   }

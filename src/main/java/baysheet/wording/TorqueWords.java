@@ -27,10 +27,6 @@ final class TorqueWords {
   private static final BigDecimal FULL = new BigDecimal(100);
 
   private static final String DOT = " · ";
-  private static final String TOO_WIDE = "this wrench is wider than the band";
-
-  /** Without it nobody can see how far a head has been turned. */
-  private static final String MARK = "mark the head";
 
   private final List<TorqueLine> lines;
   private final Unit unit;
@@ -47,8 +43,8 @@ final class TorqueWords {
 
   TorqueTableText table() {
     List<TorqueBlock> blocks = new ArrayList<>();
-    block("While raised", TorqueWords::isRaised).ifPresent(blocks::add);
-    block("On the ground or at ride height", line -> !isRaised(line)).ifPresent(blocks::add);
+    block(Phrase.RAISED, TorqueWords::isRaised).ifPresent(blocks::add);
+    block(Phrase.ROWS_ON_THE_GROUND, line -> !isRaised(line)).ifPresent(blocks::add);
     return new TorqueTableText(
         blocks, SequenceDrawing.all(lines), String.valueOf(marks()), commonUnit(), shopBand());
   }
@@ -57,9 +53,9 @@ final class TorqueWords {
     return !line.rideHeight() && line.moment().compareTo(Moment.ON_THE_GROUND) < 0;
   }
 
-  private Optional<TorqueBlock> block(String heading, Predicate<TorqueLine> belongs) {
+  private Optional<TorqueBlock> block(Phrase heading, Predicate<TorqueLine> belongs) {
     List<TorqueLineText> block = lines.stream().filter(belongs).map(this::line).toList();
-    return block.isEmpty() ? Optional.empty() : Optional.of(new TorqueBlock(heading, block));
+    return block.isEmpty() ? Optional.empty() : Optional.of(new TorqueBlock(language.own(heading), block));
   }
 
   /** One mark for a set at a place: the value box beside it stands for the same fasteners. */
@@ -75,13 +71,13 @@ final class TorqueWords {
   private String shopBand() {
     boolean any =
         lines.stream().flatMap(line -> line.stages().stream()).anyMatch(BandWords::isShops);
-    return any ? "shop: the shop's own band, where the book gives none" : "";
+    return any ? language.own(Phrase.SHOP_BAND) : "";
   }
 
   private TorqueLineText line(TorqueLine line) {
     String n = "torque." + line.n();
     String words = language.text(line.words());
-    String what = "torque line " + line.n() + ", " + words;
+    String what = "torque row " + line.n() + ", " + words;
     return new TorqueLineText(
         String.valueOf(line.n()),
         Phrases.capital(words),
@@ -95,7 +91,9 @@ final class TorqueWords {
         line.lock().map(language::lock).orElse(""),
         line.drawing().map(TorqueLine.OrderDrawing::letter).orElse(""),
         Phrases.together(Phrases.orNothing(language.text(line.note()))),
-        line.recheck().map(distance -> "re-check after " + distance.print()).orElse(""),
+        line.recheck()
+            .map(distance -> language.own(Phrase.RE_CHECK_AFTER, distance.print()))
+            .orElse(""),
         unit(line).symbol(),
         PlaceWords.boxes(n, "value reached, " + what, line.places()),
         turns(line, what),
@@ -110,12 +108,14 @@ final class TorqueWords {
   }
 
   /** Where the job's own value comes from, and what the book says, for whoever has to decide. */
-  private static String override(TorqueLine line) {
+  private String override(TorqueLine line) {
     if (!line.overridden()) {
       return "";
     }
-    String book = line.replaced().map(torque -> "; the book itself says " + torque).orElse("");
-    return "value of this job: " + line.source() + book;
+    String own = language.own(Phrase.OF_THIS_JOB, line.source());
+    return line.replaced()
+        .map(torque -> own + "; " + language.own(Phrase.BOOK_SAYS, torque))
+        .orElse(own);
   }
 
   /** A torque is written down; a turn is only seen to be done, so each has a box of its own. */
@@ -166,7 +166,7 @@ final class TorqueWords {
   }
 
   /** Further turns stand beside the torque they follow; a torque begins a line of its own. */
-  private static List<StageText> stages(TorqueLine line) {
+  private List<StageText> stages(TorqueLine line) {
     List<StageText> texts = new ArrayList<>();
     for (StageLine stage : line.stages()) {
       if (stage instanceof StageLine.Angle angle && !texts.isEmpty()) {
@@ -178,9 +178,8 @@ final class TorqueWords {
     return texts;
   }
 
-  private static StageText turned(StageText before, StageLine.Angle angle) {
+  private StageText turned(StageText before, StageLine.Angle angle) {
     String target = before.target() + " +" + angle.angle().print();
-    String mark = before.remark().contains(MARK) ? "" : MARK;
     return new StageText(
         target,
         before.band(),
@@ -189,10 +188,10 @@ final class TorqueWords {
         before.second(),
         before.wrench(),
         before.setting(),
-        joined(before.remark(), mark));
+        language.own(Phrase.MARK_HEAD));
   }
 
-  private static StageText stage(StageLine stage) {
+  private StageText stage(StageLine stage) {
     if (stage instanceof StageLine.Torque torque) {
       return new StageText(
           torque.target().print(),
@@ -204,17 +203,13 @@ final class TorqueWords {
           torque.setting().map(Quantity::print).orElse(""),
           "");
     } else if (stage instanceof StageLine.Angle angle) {
-      return new StageText("+" + angle.angle().print(), "", false, "", "", "", "", MARK);
+      return new StageText("+" + angle.angle().print(), "", false, "", "", "", "", language.own(Phrase.MARK_HEAD));
     }
-    return new StageText("loosen", "", false, "", "", "", "", "");
-  }
-
-  private static String joined(String first, String second) {
-    return first + (first.isEmpty() || second.isEmpty() ? "" : ", ") + second;
+    return new StageText(language.own(Phrase.LOOSEN), "", false, "", "", "", "", "");
   }
 
   /** What is wrong with a wrench, or why there is none, beside what the planner warns of. */
-  private static List<String> warnings(TorqueLine line) {
+  private List<String> warnings(TorqueLine line) {
     Stream<String> planned = said(line, false);
     Stream<String> wrenches = torques(line).flatMap(torque -> trouble(torque).stream());
     return Stream.concat(planned, wrenches).distinct().map(Phrases::sentence).toList();
@@ -231,9 +226,9 @@ final class TorqueWords {
         .map(TorqueLine.Warning::text);
   }
 
-  private static Optional<String> trouble(StageLine.Torque torque) {
+  private Optional<String> trouble(StageLine.Torque torque) {
     boolean wide = torque.setting().isPresent() && !torque.insideBand();
-    return torque.trouble().or(() -> wide ? Optional.of(TOO_WIDE) : Optional.empty());
+    return torque.trouble().or(() -> wide ? Optional.of(language.own(Phrase.TOO_WIDE)) : Optional.empty());
   }
 
   private static boolean borrow(TorqueLine line) {
@@ -241,7 +236,7 @@ final class TorqueWords {
   }
 
   /** {@code rounds: 50 % (W3: 55 N·m), 100 %, check round}; nothing for a single one. */
-  private static String rounds(TorqueLine line) {
+  private String rounds(TorqueLine line) {
     if (line.rounds().isEmpty()) {
       return "";
     }
@@ -249,7 +244,7 @@ final class TorqueWords {
         line.rounds().stream()
             .map(round -> line.inDoubt() ? share(round) : round(round))
             .collect(Collectors.joining(", "));
-    return "rounds: " + rounds + (line.passes().checkRound() ? ", check round" : "");
+    return language.own(Phrase.ROUNDS, rounds) + (line.passes().checkRound() ? language.own(Phrase.THEN) + language.own(Phrase.ONCE_MORE) : "");
   }
 
   /** A share with the mark it comes to; the full torque stands above already. */
@@ -280,17 +275,15 @@ final class TorqueWords {
         .map(StageLine.Torque.class::cast);
   }
 
-  private static String threads(TorqueLine line) {
-    return line.threads() == Treatment.NOT_STATED
-        ? "dry or oiled not stated"
-        : line.threads().print();
+  private String threads(TorqueLine line) {
+    return language.text(line.threads().print());
   }
 
-  private static String reuse(TorqueLine line) {
+  private String reuse(TorqueLine line) {
     return switch (line.reuse()) {
-      case NEW -> "NEW";
-      case AGAIN -> "again";
-      case NOT_STATED -> "reuse: not stated";
+      case NEW -> language.own(Phrase.RENEW);
+      case AGAIN -> language.own(Phrase.RE_USE);
+      case NOT_STATED -> language.own(Phrase.RE_USE_NOT_STATED);
     };
   }
 

@@ -54,7 +54,7 @@ class AppliedProductsTest {
     "gearbox-oil, oiled",
     "penetrating fluid, oiled",
     "cavity wax, greased",
-    "threadlocker, with locking compound",
+    "threadlocker, with threadlock",
     "thread sealant, with sealant",
   })
   void aDeclaredProductIsComparedByWhatItDoesOnAThread(String product, String now) {

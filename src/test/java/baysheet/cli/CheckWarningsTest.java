@@ -47,7 +47,7 @@ class CheckWarningsTest {
   @Test
   void aFigureInDoubtIsToldWhereItStands() {
     garage.change(BOOK, "torque: 33 lbf·ft", "torque: 330 lbf·ft");
-    assertOnly("does-not-fit", "hollin-wren-2014.yaml", "does not fit this thread and class");
+    assertOnly("does-not-fit", "hollin-wren-2014.yaml", "is wrong for this thread and class");
   }
 
   @Test

@@ -117,9 +117,9 @@ class RecordTest {
     garage.change("vehicles/hollin-wren-van-2016.yaml", "120 N·m", "120 lbf·in");
     garage.sheets("--record");
     assertEquals(Boolean.TRUE, tightens("502").get("hold").value());
-    assertOnPaper(made.paper("502").text(), "Line 1 as written in; nothing there: stop");
+    assertOnPaper(made.paper("502").text(), "Row 1: ask for the figure first");
     assertOnPaper(made.paper("502").text(), "wrench, set to");
-    assertOnPaper(made.paper("502").text(), "See torque and source of the wheel nuts written in");
+    assertOnPaper(made.paper("502").text(), "Check that torque and source of the wheel nuts are recorded");
   }
 
   @Test
@@ -134,7 +134,7 @@ class RecordTest {
       line.list("rounds").forEach(round -> assertFalse(round.has(key), key));
     }
     String paper = made.paper("502").text();
-    assertOnPaper(paper, "Ask for the right torque of the wheel nuts (line 1)");
+    assertOnPaper(paper, "Ask for the correct torque of the wheel nuts (row 1)");
     // 120 · 0.1130 = 13.6
     assertFalse(paper.contains("13.5 N·m") || paper.contains("14 N·m"), paper);
   }
@@ -199,7 +199,8 @@ class RecordTest {
       String text = made.paper(job).text();
       for (JsonTree line : made.record(job).list("torque")) {
         for (JsonTree stage : line.list("stages")) {
-          assertOnPaper(text, Paper.words(stage.text("written")));
+          // A tolerance stands beside the figure as its band.
+          assertOnPaper(text, Paper.words(stage.quantity("torque")));
           String set = stage.text("wrench") + "\\W{1,4}" + Pattern.quote(stage.quantity("setting"));
           assertTrue(Pattern.compile(set).matcher(text).find(), set + " is not in\n" + text);
         }

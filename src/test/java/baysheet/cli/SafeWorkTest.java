@@ -43,7 +43,8 @@ class SafeWorkTest {
   private static final ShopTexts SHOP = ShopTexts.of(Path.of("jobs")).withBuiltIn();
   private static final Pattern RELEASES =
       Pattern.compile("(?i)(release|let) the parking brake|parking brake (right )?off");
-  private static final Pattern JACKS = Pattern.compile("(?i)^jack the (arm|engine|gearbox)");
+  private static final Pattern JACKS =
+      Pattern.compile("(?i)^(raise|lower) the (arm with|jack)|^support the .* with a (pole )?jack");
 
   private static final ShopFolder FOLDER =
       new ShopFolders(Fonts.builtIn()).read(Path.of("jobs"), new Problems()).orElseThrow();
@@ -217,7 +218,10 @@ class SafeWorkTest {
     Sheet sheet = sheet("merrowby-sprat-2022", "1", "rear-discs-electric at rear");
     sheet.steps().stream()
         .filter(
-            it -> Printed.text(it).toLowerCase(java.util.Locale.ROOT).contains("end the service"))
+            it ->
+                Printed.text(it)
+                    .toLowerCase(java.util.Locale.ROOT)
+                    .contains("back from service mode"))
         .forEach(it -> assertTrue(it.moment().compareTo(Moment.ON_THE_GROUND) >= 0, it.toString()));
     List<String> checks = sheet.checks().stream().map(CheckLine::name).toList();
     assertTrue(
@@ -270,7 +274,7 @@ class SafeWorkTest {
             .findFirst()
             .orElseThrow();
     List<Sheet.SheetStep> jacking =
-        sheet.steps().stream().filter(it -> Printed.text(it).startsWith("Jack the arm")).toList();
+        sheet.steps().stream().filter(it -> Printed.text(it).startsWith("Raise the arm")).toList();
     assertFalse(jacking.isEmpty());
     jacking.forEach(it -> assertTrue(it.letters().all().contains(caution.letter()), it.toString()));
   }
@@ -288,7 +292,7 @@ class SafeWorkTest {
     SheetText.StepText first =
         text.sections().stream()
             .flatMap(section -> section.steps().stream())
-            .filter(step -> step.text().contains("blocks under all wheels"))
+            .filter(step -> step.text().contains("Push a solid block under each wheel"))
             .findFirst()
             .orElseThrow();
     assertEquals(first.n(), String.valueOf(from));
@@ -361,7 +365,10 @@ class SafeWorkTest {
     SheetText text = Samples.text(both);
     assertTrue(
         text.parts().stream()
-            .anyMatch(it -> it.part().startsWith("lower arm") && it.label().equals("front left")),
+            .anyMatch(
+                it ->
+                    it.part().startsWith("lower suspension arm")
+                        && it.label().equals("front left")),
         text.parts().toString());
     assertTrue(
         text.tally().lines().stream()

@@ -47,6 +47,7 @@ public final class ShopTexts {
           "states.yaml",
           "qualifications.yaml",
           "terms.yaml",
+          "verbs.yaml",
           "vocabulary.yaml");
 
   private final Map<String, String> files;

@@ -171,18 +171,18 @@ class FrictionTest {
         value(Treatment.parse(" " + treatment.word().toUpperCase(java.util.Locale.ROOT) + " ")));
   }
 
-  /** Spelling of the dictionaries: a locking compound, but anti-seize. */
+  /** As the trade says: threadlock, as supplied; common practice, no source. */
   @Test
   void treatmentsArePrintedAsTheyAreSpelled() {
-    assertEquals("locking compound", Treatment.LOCKING_COMPOUND.print());
-    assertEquals("as delivered", Treatment.AS_DELIVERED.print());
+    assertEquals("threadlock", Treatment.LOCKING_COMPOUND.print());
+    assertEquals("as supplied", Treatment.AS_DELIVERED.print());
     assertEquals("anti-seize", Treatment.ANTI_SEIZE.print());
   }
 
   @Test
   void onlyWhatGoesOnAThreadIsLaidOutForIt() {
     assertEquals(Optional.of("oil for threads"), Treatment.OILED.product());
-    assertEquals(Optional.of("locking compound"), Treatment.LOCKING_COMPOUND.product());
+    assertEquals(Optional.of("threadlock"), Treatment.LOCKING_COMPOUND.product());
     assertEquals(Optional.empty(), Treatment.DRY.product());
     assertEquals(Optional.empty(), Treatment.AS_DELIVERED.product());
     assertEquals(Optional.empty(), Treatment.NOT_STATED.product());

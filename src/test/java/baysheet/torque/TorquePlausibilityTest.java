@@ -205,7 +205,7 @@ class TorquePlausibilityTest {
   void theSentenceHasBothFiguresAndTheOtherUnits() {
     assertEquals(
         "150_lbf·ft on M10 class 8.8 would clamp with 67.2 to 174.2_kN at friction 0.24 to 0.08,"
-            + " 200_% to 518_% of its proof load of 33.6_kN: it does not fit this thread and class,"
+            + " 200_% to 518_% of its proof load of 33.6_kN: it is wrong for this thread and class,"
             + " check value and unit (150_N·m would give 147_% to 382_%, 150_lbf·in would give 17_%"
             + " to 43_%)",
         of("150 lbf·ft", "M10", "8.8").sentence().replace('\u00A0', '_'));

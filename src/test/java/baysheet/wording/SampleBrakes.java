@@ -97,7 +97,7 @@ final class SampleBrakes {
             "Wet the dust and wipe it up; never blow or brush it dry",
             "brake dust in the air, asbestos on old cars",
             "lung disease that shows years later",
-            List.of("respirator (M017)", "gloves (M009)"),
+            List.of("M017", "M009"),
             8,
             13),
         caution(

@@ -96,7 +96,7 @@ class SheetTextTest {
                     SampleLines.turn("90")));
     assertEquals(2, line.stages().size());
     assertEquals("50\u00a0N·m +90° +90°", line.stages().get(1).target());
-    assertEquals("mark the head", line.stages().get(1).remark());
+    assertEquals("witness mark on the head", line.stages().get(1).remark());
   }
 
   @Test
@@ -156,8 +156,8 @@ class SheetTextTest {
             new LineMaker(1, "bolt", BOTH, 1)
                 .threads(Treatment.NOT_STATED)
                 .reuse(Reuse.NOT_STATED));
-    assertEquals("dry or oiled not stated", line.threads());
-    assertEquals("reuse: not stated", line.reuse());
+    assertEquals("lubrication not stated", line.threads());
+    assertEquals("re-use not stated", line.reuse());
   }
 
   @Test
@@ -178,7 +178,7 @@ class SheetTextTest {
             new LineMaker(1, "wheel nut", BOTH, 5)
                 .stages(SampleLines.torque("110", "81", "W3"))
                 .circle("A"));
-    assertEquals("rounds: 50\u00a0% (W3: 55\u00a0N·m), 100\u00a0%, check round", line.rounds());
+    assertEquals("rounds: 50\u00a0% (W3: 55\u00a0N·m), 100\u00a0%, then go round once more", line.rounds());
   }
 
   @Test
@@ -240,7 +240,7 @@ class SheetTextTest {
     assertEquals(
         "Brake dust in the air, asbestos on old cars: lung disease that shows years later.",
         lift.above().get(0).why());
-    assertEquals("M017, M009", lift.above().get(0).protect());
+    assertEquals("respirator, gloves", lift.above().get(0).protect());
   }
 
   @Test
@@ -262,7 +262,7 @@ class SheetTextTest {
   void checksThatStandBeforeTheFirstMoveAreTheGate() {
     List<SheetText.ChecksText> checks = Samples.text(Samples.brakes()).checks();
     assertEquals(
-        List.of("Before the car moves"),
+        List.of("Before the vehicle moves"),
         checks.stream().filter(SheetText.ChecksText::gate).map(c -> c.heading()).toList());
     assertEquals("check.3.hold", checks.get(1).checks().get(0).hold().get(0).name());
   }

@@ -170,7 +170,7 @@ public final class Cautions {
         caution.hazard().value(),
         caution.consequence().value(),
         caution.protect().stream()
-            .map(number -> ProtectiveEquipment.words(number.value()))
+            .map(Located::value)
             .toList(),
         caution.source().value(),
         found.lines().stream().map(index -> index + 1).toList(),

@@ -114,7 +114,7 @@ public final class DayBeforePreparation {
     if (fasteners.isEmpty() && parts.isEmpty()) {
       return List.of();
     }
-    return List.of(PlanPhrases.soak(fasteners, parts));
+    return PlanPhrases.soak(fasteners, parts);
   }
 
   private boolean seizes() {

@@ -180,10 +180,9 @@ public final class MissingFigures {
         }
       }
     }
-    boolean blocks = line.step().source() instanceof StepSource.Blocks;
-    if (jack && blocks) {
-      axles(Place.VEHICLE)
-          .forEach(axle -> lack(lacking, resolved.book().jacking(axle), "jacking point, ", axle));
+    if (line.step().source() instanceof StepSource.Blocks blocks
+        && blocks.part() == StepSource.BlocksPart.RAISE_AXLE) {
+      lack(lacking, resolved.book().jacking(blocks.where()), "jacking point, ", blocks.where());
     }
     return lacking;
   }

@@ -50,9 +50,9 @@ final class SequenceLetters {
     return Optional.of(new TorqueLine.OrderDrawing(letter, arrangement, rows));
   }
 
-  /** a, b … z, aa, ab … */
+  /** A, B … Z, AA, AB … */
   private static String letter(int index) {
-    String last = String.valueOf((char) ('a' + index % ALPHABET));
+    String last = String.valueOf((char) ('A' + index % ALPHABET));
     return index < ALPHABET ? last : letter(index / ALPHABET - 1) + last;
   }
 

@@ -1,5 +1,6 @@
 package baysheet.plan.content;
 
+import baysheet.books.Bay;
 import baysheet.books.Fastener;
 import baysheet.books.Height;
 import baysheet.books.Moment;
@@ -105,6 +106,9 @@ public final class StepBuilder {
     }
     boolean down = line.moment().compareTo(Moment.ON_THE_GROUND) > 0;
     Sheet.Phase phase = line.step().phase();
+    if (phase == Sheet.Phase.CHECK && line.height() == Height.WHEELS_CLEAR) {
+      return Heading.of(Sheet.Title.WHEELS_CLEAR);
+    }
     if (line.moment() == Moment.BEFORE_LIFTING || down || phase == Sheet.Phase.FINAL) {
       return Heading.of(title(line.moment()));
     }
@@ -168,7 +172,7 @@ public final class StepBuilder {
         entries(index),
         new Sheet.Teaching(
             step.because().filter(text -> reasons),
-            step.good().filter(text -> reasons),
+            step.good(),
             step.ifStuck()));
   }
 
@@ -232,14 +236,18 @@ public final class StepBuilder {
     if (!special.isEmpty()) {
       details.add(new Detail.Tools(special));
     }
-    if (isFirstOfRaising(line)) {
+    if (isSupported(line)) {
       support(step).forEach(one -> details.add(new Detail.Carried(one)));
     }
     details.addAll(step.remarks());
     return details;
   }
 
-  private boolean isFirstOfRaising(PlacedStep line) {
+  /** On a lift the pads are set first; a jack is set where it lifts, then the stands beside it. */
+  private boolean isSupported(PlacedStep line) {
+    if (resolved.bay().equipment() == Bay.Equipment.JACK) {
+      return Lifting.holds(resolved, line.undo());
+    }
     return lines.stream()
         .filter(one -> one.step().task().equals(line.step().task()))
         .filter(one -> Lifting.isRaising(resolved, one.step()))
@@ -275,12 +283,17 @@ public final class StepBuilder {
     }
     for (int i = 0; i < lines.size(); i++) {
       PlacedStep before = lines.get(i);
-      if (before.step().entries().contains(PlanPhrases.HEIGHT)
+      if (before.step().entries().stream().anyMatch(StepBuilder::isHeight)
           && before.places().containsAll(line.places())) {
         return Optional.of(new Detail.AtHeightOf(i + 1));
       }
     }
     return Optional.empty();
+  }
+
+  /** With its unit or without. */
+  private static boolean isHeight(String figure) {
+    return figure.split(",")[0].strip().equals(PlanPhrases.HEIGHT);
   }
 
   private boolean isAtRideHeight(PlacedStep line) {

@@ -6,21 +6,21 @@ import baysheet.books.SpecBook;
 public final class FigurePhrases {
   public static final String GRADE = "grade";
   public static final String QUANTITY = "quantity";
-  public static final String NO_GUESS = "drained and without a figure, one is tempted to guess";
+  public static final String NO_GUESS = "the figure must be known before the fluid is drained";
 
   private FigurePhrases() {}
 
   public static String findFigure(String words, int step) {
-    return "Find the %s (step\u00a0%s); the book has none".formatted(words, step);
+    return "Ask for the %s (step\u00a0%s): the book gives none".formatted(words, step);
   }
 
   public static String figureWrittenIn(String words) {
-    return "Before anything is opened, write in the %s".formatted(words);
+    return "Record the %s before anything is opened".formatted(words);
   }
 
   /** Where the book has no grade, the place where it is written in says more. */
   public static String asWrittenIn(String fluid) {
-    return fluid.replace('-', ' ') + " as written in";
+    return fluid.replace('-', ' ') + " as recorded";
   }
 
   public static String fluid(String circuit, SpecBook.Fluid fluid) {

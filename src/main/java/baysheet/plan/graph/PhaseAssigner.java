@@ -1,10 +1,10 @@
 package baysheet.plan.graph;
 
-import baysheet.books.Bay;
 import baysheet.books.Fastener;
 import baysheet.books.Moment;
 import baysheet.books.Place;
 import baysheet.books.Procedure;
+import baysheet.report.Located;
 import baysheet.resolve.Bound;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
@@ -25,8 +25,10 @@ import java.util.Set;
  */
 public final class PhaseAssigner {
   /** What the wheels stand on at ride height, and what keeps them there; cautions go by it. */
-  private static final List<Procedure.Use> UNDER_WHEELS =
-      PlanPhrases.UNDER_WHEELS.stream().map(name -> new Procedure.Use(name, false)).toList();
+  private static final Procedure.Use BLOCKS =
+      new Procedure.Use(PlanPhrases.UNDER_WHEELS.get(0), false);
+  private static final Procedure.Use CHOCKS =
+      new Procedure.Use(PlanPhrases.UNDER_WHEELS.get(1), false);
 
   private final Resolved resolved;
   private final boolean everRaised;
@@ -155,14 +157,14 @@ public final class PhaseAssigner {
     boolean up = false;
     for (PlacedStep line : finals) {
       if (!up && isAtRideHeight(line)) {
-        all.add(blocks(line.step(), true));
+        all.addAll(blocks(line.step(), true));
         up = true;
       }
       all.add(line);
     }
     if (up) {
       PlannedStep last = finals.get(finals.size() - 1).step();
-      all.add(blocks(last, false));
+      all.addAll(blocks(last, false));
     }
     return all;
   }
@@ -175,25 +177,38 @@ public final class PhaseAssigner {
                     && fastener.values().moment() == Fastener.Moment.RIDE_HEIGHT);
   }
 
-  private PlacedStep blocks(PlannedStep at, boolean on) {
-    TaskId whole = new TaskId(at.task().procedure(), Place.VEHICLE);
-    StepSource source =
-        new StepSource.Blocks(on, resolved.bay().equipment(), on ? jackingPoints() : List.of());
-    PlannedStep step = PlannedStep.last(whole, source, at.origin(), List.of());
-    return PlacedStep.onTheGround(step.using(UNDER_WHEELS), Moment.ON_THE_GROUND);
+  /** A step for each part; with a jack one axle after the other, the one that stayed down too. */
+  private List<PlacedStep> blocks(PlannedStep at, boolean on) {
+    List<StepSource.BlocksPart> parts =
+        StepSource.BlocksPart.parts(on, resolved.bay().equipment());
+    List<PlacedStep> steps = new ArrayList<>();
+    for (Place axle : List.of(Place.FRONT, Place.REAR)) {
+      parts.stream()
+          .filter(StepSource.BlocksPart::isOfAxle)
+          .forEach(part -> steps.add(blocks(at, part, axle)));
+    }
+    parts.stream()
+        .filter(part -> !part.isOfAxle())
+        .forEach(part -> steps.add(blocks(at, part, Place.VEHICLE)));
+    return steps;
   }
 
-  /** All four wheels go up, so both axles are jacked, the one that stayed down as well. */
-  private List<StepSource.JackingPoint> jackingPoints() {
-    List<StepSource.JackingPoint> points = new ArrayList<>();
-    for (Place axle : List.of(Place.FRONT, Place.REAR)) {
-      resolved
-          .book()
-          .jacking(axle)
-          .filter(point -> resolved.bay().equipment() == Bay.Equipment.JACK)
-          .ifPresent(point -> points.add(new StepSource.JackingPoint(axle, point.value())));
-    }
-    return points;
+  private PlacedStep blocks(PlannedStep at, StepSource.BlocksPart part, Place where) {
+    boolean raised = part == StepSource.BlocksPart.RAISE_AXLE;
+    Optional<String> jacking =
+        resolved.book().jacking(where).filter(point -> raised).map(Located::value);
+    TaskId whole = new TaskId(at.task().procedure(), Place.VEHICLE);
+    StepSource source = new StepSource.Blocks(part, where, jacking);
+    PlannedStep step = PlannedStep.last(whole, source, at.origin(), List.of());
+    return PlacedStep.onTheGround(step.using(tools(part)), Moment.ON_THE_GROUND);
+  }
+
+  private static List<Procedure.Use> tools(StepSource.BlocksPart part) {
+    return switch (part) {
+      case PUT_UNDER, LOWER_AXLE_ONTO -> List.of(BLOCKS);
+      case CHOCK, CHOCK_AXLE, CHOCK_AXLE_ON_FLOOR -> List.of(CHOCKS);
+      default -> List.of();
+    };
   }
 
   private List<Waiting> waits(PlannedStep step, Moment moment) {

@@ -30,7 +30,7 @@ public final class PlanPhrases {
   public static final List<String> UNDER_WHEELS = List.of("solid wheel blocks", "wheel chocks");
 
   public static final String DISTANCE = "distance";
-  public static final String NO_GUESS = "a car in pieces tempts one to guess";
+  public static final String NO_GUESS = "a figure must not be guessed once the vehicle is in pieces";
 
   /** What a step measures that bushes are tightened at again. */
   public static final String HEIGHT = "height";
@@ -78,32 +78,33 @@ public final class PlanPhrases {
    * Threads are soaked brushed clean, parts in their seats. What is left on a thread would change
    * what its torque does, and on a lining the brake.
    */
-  public static String soak(List<String> fasteners, List<String> parts) {
+  public static List<String> soak(List<String> fasteners, List<String> parts) {
     List<String> what = new ArrayList<>();
     if (!fasteners.isEmpty()) {
-      what.add("the brushed threads of " + String.join(", ", fasteners));
+      what.add("Apply penetrating oil to these threads, cleaned: " + String.join(", ", fasteners));
     }
     if (!parts.isEmpty()) {
-      what.add("the seats of " + String.join(", ", parts));
+      what.add("Apply penetrating oil to the seats of: " + String.join(", ", parts));
     }
-    return "Soak, where reachable, "
-        + String.join("; ", what)
-        + "; none on discs, drums, linings; before fitting wipe it off the threads, then treat them"
-        + " as the table says";
+    what.add("Apply no penetrating oil to brake discs, drums and linings");
+    if (!fasteners.isEmpty()) {
+      what.add("Before refitting, clean the oil off the threads");
+    }
+    return what;
   }
 
   public static String findTorque(TorqueLine line) {
-    return "Find the torque of the %s (line\u00a0%s) and its source; the book has none"
+    return "Ask for torque and source of the %s (row\u00a0%s): the book gives none"
         .formatted(plural(lower(line.words()), line.count()), line.n());
   }
 
   public static String torqueWrittenIn(Bound.OfBook thing, Shop.Terms terms) {
-    return "See torque and source of the %s written in; else open nothing"
+    return "Check that torque and source of the %s are recorded before anything is opened"
         .formatted(plural(of(thing, terms), thing.values().count().value()));
   }
 
   public static String askTorque(TorqueLine line) {
-    return "Ask for the right torque of the %s (line\u00a0%s); the one given does not fit"
+    return "Ask for the correct torque of the %s (row\u00a0%s): the one given is wrong for its thread"
         .formatted(plural(lower(line.words()), line.count()), line.n());
   }
 
@@ -113,7 +114,7 @@ public final class PlanPhrases {
 
   public static String recheck(Resolved resolved, TorqueLine line, Quantity distance) {
     String check =
-        "Check the torque of the %s again (line\u00a0%s) after %s"
+        "Check the torque of the %s (row\u00a0%s) after %s"
             .formatted(plural(lower(line.words()), line.count()), line.n(), distance.print());
     return resolved
         .job()
@@ -130,7 +131,7 @@ public final class PlanPhrases {
   }
 
   public static String recheckUnknown(TorqueLine line) {
-    return "Check the torque of the %s again (line\u00a0%s) after the distance that the data gives"
+    return "Check the torque of the %s (row\u00a0%s) after the distance in the data"
         .formatted(plural(lower(line.words()), line.count()), line.n());
   }
 
@@ -151,7 +152,7 @@ public final class PlanPhrases {
 
   public static String borrowWrench(TorqueLine line) {
     return borrow(
-        "torque wrench for %s (line\u00a0%s)"
+        "torque wrench for %s (row\u00a0%s)"
             .formatted(
                 line.stages().stream()
                     .map(TorqueLine.StageLine::print)
@@ -201,7 +202,7 @@ public final class PlanPhrases {
     } else if (step.source() instanceof StepSource.Check check) {
       return check.text();
     } else if (step.source() instanceof StepSource.PutBack back) {
-      return back.text().orElse("Put back the " + back.name().british());
+      return back.text().orElse("Refit the " + back.name().british());
     }
     return step.source().id();
   }

@@ -106,7 +106,7 @@ class MissingFiguresTest {
         sheet(shop("coolant", "fluids: {coolant: {grade: blue concentrate, capacity: 6.1 L}}\n"));
     assertEquals(
         List.of(), entries(whole).stream().filter(it -> it.startsWith("coolant")).toList());
-    assertTrue(whole.evening().stream().noneMatch(it -> it.contains("the book has none")));
+    assertTrue(whole.evening().stream().noneMatch(it -> it.contains("the book gives none")));
     assertTrue(whole.consumables().contains("coolant blue concentrate, 6.1\u00a0L"));
   }
 
@@ -177,7 +177,7 @@ class MissingFiguresTest {
         List.of("support points, rear, from data", "jacking point, rear, from data"),
         points(onStands));
     assertEquals(
-        2, onStands.evening().stream().filter(it -> it.contains("the book has none")).count());
+        2, onStands.evening().stream().filter(it -> it.contains("the book gives none")).count());
     assertEquals(
         List.of(),
         points(

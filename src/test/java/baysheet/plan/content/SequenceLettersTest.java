@@ -42,10 +42,10 @@ class SequenceLettersTest {
     for (int count = 4; count < 4 + 26 * 2; count++) {
       given.add(letters.drawing(circleOf(count)).orElseThrow().letter());
     }
-    assertEquals(List.of("a", "b", "c"), given.subList(0, 3));
-    assertEquals(List.of("y", "z", "aa", "ab"), given.subList(24, 28));
-    assertEquals(List.of("ay", "az"), given.subList(50, 52));
-    assertEquals("ba", letters.drawing(circleOf(60)).orElseThrow().letter());
-    assertEquals("z", letters.drawing(circleOf(4 + 25)).orElseThrow().letter(), "the same order");
+    assertEquals(List.of("A", "B", "C"), given.subList(0, 3));
+    assertEquals(List.of("Y", "Z", "AA", "AB"), given.subList(24, 28));
+    assertEquals(List.of("AY", "AZ"), given.subList(50, 52));
+    assertEquals("BA", letters.drawing(circleOf(60)).orElseThrow().letter());
+    assertEquals("Z", letters.drawing(circleOf(4 + 25)).orElseThrow().letter(), "the same order");
   }
 }

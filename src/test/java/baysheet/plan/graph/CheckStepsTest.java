@@ -61,7 +61,7 @@ class CheckStepsTest {
                 + "open: [{do: Deep, undo: one}]\n"
                 + "work: [{do: Top up, disturb: three, moment: on-the-ground}]")
         .job("hoist", "deep at front-left")
-        .assertInOrder("Lid off", "Put back the vehicle", "Top up", "Put back the lid");
+        .assertInOrder("Lid off", "Refit the vehicle", "Top up", "Refit the lid");
   }
 
   @Test
@@ -82,13 +82,13 @@ class CheckStepsTest {
             "undo: three",
             "while-off: roller")
         .job("hoist", "side at front-left", "deep at front-left")
-        .assertInOrder("Roller off", "Put back the three", "See it", "Put back the roller");
+        .assertInOrder("Roller off", "Refit the three", "See it", "Refit the roller");
     withRule(
             SHOP.procedure("side", "at: wheel\nbehind: [raise]", "Side", "three"),
             "undo: three",
             "while-off: roller")
         .job("hoist", "deep at front-left", "side at front-left")
-        .assertInOrder("Roller off", "See it", "Put back the roller");
+        .assertInOrder("Roller off", "See it", "Refit the roller");
   }
 
   @Test
@@ -101,7 +101,7 @@ class CheckStepsTest {
             .job("hoist", "side at front-left", "deep at front-left");
     Sheet sheet = shop.sheet();
     List<Sheet.SheetStep> steps = new ArrayList<>(sheet.steps());
-    Collections.swap(steps, shop.at("See it"), shop.at("Put back the roller"));
+    Collections.swap(steps, shop.at("See it"), shop.at("Refit the roller"));
     List<String> faults = shop.faults(AlteredSheets.inOrder(sheet, steps));
     assertTrue(
         faults.stream().anyMatch(fault -> fault.contains("roller@front-left on before check")),
@@ -116,7 +116,7 @@ class CheckStepsTest {
                 "undo: three",
                 "while-off: roller")
             .job("hoist", "deep at front-left", "side at rear-left");
-    shop.assertInOrder("Put back the roller [front-left]", "Side", "See it [rear-left]");
+    shop.assertInOrder("Refit the roller [front-left]", "Side", "See it [rear-left]");
   }
 
   /** What came off before the nut hides it again: the look comes between. */
@@ -130,10 +130,10 @@ class CheckStepsTest {
                 + "open: [{do: Shaft out, undo: two}, {do: Nut off, undo: one}]");
     withRule(shaft, "undo: one", "before-covered: yes")
         .job("hoist", "deep at front-left")
-        .assertInOrder("Put back the one", "See it", "Put back the two");
+        .assertInOrder("Refit the one", "See it", "Refit the two");
     withRule(shaft, "undo: one", "while-off: roller")
         .job("hoist", "deep at front-left")
-        .assertInOrder("Put back the one", "Put back the two", "See it");
+        .assertInOrder("Refit the one", "Refit the two", "See it");
   }
 
   @Test
@@ -149,14 +149,14 @@ class CheckStepsTest {
     SmallShop shop =
         withRule(shaft, "undo: one", "before-covered: yes").job("hoist", "deep at front-left");
     shop.assertInOrder(
-        "Put back the four",
-        "Put back the one",
+        "Refit the four",
+        "Refit the one",
         "See it",
-        "Put back the three",
-        "Put back the two");
+        "Refit the three",
+        "Refit the two");
     Sheet sheet = shop.sheet();
     List<Sheet.SheetStep> steps = new ArrayList<>(sheet.steps());
-    Collections.swap(steps, shop.at("See it"), shop.at("Put back the three"));
+    Collections.swap(steps, shop.at("See it"), shop.at("Refit the three"));
     assertTrue(!shop.faults(AlteredSheets.inOrder(sheet, steps)).isEmpty());
     assertEquals(List.of(), shop.faults(sheet));
   }

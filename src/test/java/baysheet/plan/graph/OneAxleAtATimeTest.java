@@ -45,10 +45,10 @@ class OneAxleAtATimeTest {
         List.of(
             "Jack it up [front]",
             "Deep [front-left]",
-            "Put back the vehicle on its wheels [front]",
+            "Refit the vehicle on its wheels [front]",
             "Jack it up [rear]",
             "Deep [rear-right]",
-            "Put back the vehicle on its wheels [rear]"),
+            "Refit the vehicle on its wheels [rear]"),
         mainSteps(SHOP.job("floor", "deep at front-left", "deep at rear-right")));
   }
 
@@ -58,16 +58,16 @@ class OneAxleAtATimeTest {
         List.of(
             "Jack it up [rear]",
             "Deep [rear-right]",
-            "Put back the vehicle on its wheels [rear]",
+            "Refit the vehicle on its wheels [rear]",
             "Jack it up [front]",
             "Deep [front-left]",
-            "Put back the vehicle on its wheels [front]"),
+            "Refit the vehicle on its wheels [front]"),
         mainSteps(SHOP.job("floor", "deep at rear-right", "deep at front-left")));
   }
 
   private static List<String> mainSteps(SmallShop shop) {
     return shop.steps().stream()
-        .filter(step -> step.matches("(Jack|Deep|Put back the vehicle).*"))
+        .filter(step -> step.matches("(Jack|Deep|Refit the vehicle).*"))
         .toList();
   }
 
@@ -75,8 +75,8 @@ class OneAxleAtATimeTest {
   @Test
   void wheelsAreTightBeforeTheOtherEndGoesUp() {
     SmallShop shop = SHOP.job("floor", "deep at front", "deep at rear-right");
-    int tight = shop.at("Tighten the roller nuts [front-left, front-right]");
-    assertTrue(tight > shop.at("Put back the vehicle on its wheels [front]"));
+    int tight = shop.at("Torque the roller nuts [front-left, front-right]");
+    assertTrue(tight > shop.at("Refit the vehicle on its wheels [front]"));
     assertTrue(tight < shop.at("Jack it up [rear]"), shop.steps().toString());
   }
 
@@ -87,7 +87,7 @@ class OneAxleAtATimeTest {
         SHOP.procedure("deep", "at: wheel\nbehind: [roller-off]", "Deep", "deep-bolt", "one")
             .job("floor", "deep at front-left", "deep at rear-right");
     assertTrue(
-        shop.at("Tighten the deep bolt") > shop.at("Put back the vehicle on its wheels [rear]"));
+        shop.at("Torque the deep bolt") > shop.at("Refit the vehicle on its wheels [rear]"));
   }
 
   @Test

@@ -76,11 +76,11 @@ class SharedItemsTest {
         .assertInOrder(
             "Disc out",
             "Ring",
-            "Put back the three",
+            "Refit the three",
             "Plate",
-            "Put back the four",
-            "Put back the two",
-            "Put back the one");
+            "Refit the four",
+            "Refit the two",
+            "Refit the one");
   }
 
   @Test
@@ -91,11 +91,11 @@ class SharedItemsTest {
         .job("hoist", "ring at front-left", "plate at front-left")
         .assertInOrder(
             "Plate",
-            "Put back the four",
+            "Refit the four",
             "Ring",
-            "Put back the three",
-            "Put back the two",
-            "Put back the one");
+            "Refit the three",
+            "Refit the two",
+            "Refit the one");
   }
 
   @Test
@@ -104,7 +104,7 @@ class SharedItemsTest {
         .procedure("second", "at: wheel\nafter: [first]", "Second", "one", "three")
         .job("hoist", "second at front-left", "first at front-left")
         .assertInOrder(
-            "First", "Put back the two", "Second", "Put back the three", "Put back the one");
+            "First", "Refit the two", "Second", "Refit the three", "Refit the one");
   }
 
   /** Each writer has his own order, and either is possible; so the first work's is kept. */
@@ -119,9 +119,9 @@ class SharedItemsTest {
             "One off",
             "Two off",
             "3 off",
-            "Put back the three",
-            "Put back the two",
-            "Put back the one");
+            "Refit the three",
+            "Refit the two",
+            "Refit the one");
   }
 
   /** Here something of its own lies between, so that only the writers know. */
@@ -167,7 +167,7 @@ class SharedItemsTest {
     SHOP.procedure("mid", "at: wheel\nbehind: [roller-off]", "Mid", "one")
         .procedure("deep", "at: wheel\nbehind: [mid]\nafter: [roller-off]", "Deep", "two")
         .job("hoist", "deep at front-left")
-        .assertInOrder("Roller off", "Mid", "Deep", "Put back the two", "Put back the one");
+        .assertInOrder("Roller off", "Mid", "Deep", "Refit the two", "Refit the one");
   }
 
   /** Found by random shops: within one step the order is nobody's wish. */
@@ -178,6 +178,6 @@ class SharedItemsTest {
         .procedure(
             "single", "at: wheel\nopen: [{do: Two off, undo: two}, {do: Three off, undo: three}]")
         .job("hoist", "pair at front-left", "other at front-left", "single at front-left")
-        .assertInOrder("Pair", "Other", "Put back the three", "Put back the two");
+        .assertInOrder("Pair", "Other", "Refit the three", "Refit the two");
   }
 }

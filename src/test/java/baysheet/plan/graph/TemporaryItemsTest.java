@@ -31,10 +31,10 @@ class TemporaryItemsTest {
             "Roller off",
             "Stay in",
             "Deep",
-            "Put back the one",
+            "Refit the one",
             "Take the stay away",
-            "Put back the roller",
-            "Put back the vehicle");
+            "Refit the roller",
+            "Refit the vehicle");
   }
 
   @Test
@@ -42,7 +42,7 @@ class TemporaryItemsTest {
     SmallShop shop =
         new SmallShop(
             SHOP.texts().replacing("catalogue/own.yaml", ", back: Take the stay away", ""));
-    shop.job("floor", "deep at rear-left").assertInOrder("Stay in", "Deep", "Take away the stay");
+    shop.job("floor", "deep at rear-left").assertInOrder("Stay in", "Deep", "Remove the stay");
   }
 
   @Test
@@ -55,7 +55,7 @@ class TemporaryItemsTest {
                     + "open: [{do: Stay in, disturb: stay}]\n"
                     + "close: [{do: Stay out, do-up: stay}]")
             .job("floor", "deep at rear-left");
-    shop.assertInOrder("Deep", "Stay out", "Put back the roller");
+    shop.assertInOrder("Deep", "Stay out", "Refit the roller");
     assertEquals(-1, shop.at("Take the stay away"));
   }
 
@@ -84,12 +84,12 @@ class TemporaryItemsTest {
                     + "bay: floor\n"
                     + "by: T1\n"
                     + "work: damper at rear-left")
-            .replacing("procedures/arm-held-by-jack.yaml", "    back: Take the jack away\n", "");
+            .replacing("procedures/arm-held-by-jack.yaml", "    back: Remove the jack from the arm\n", "");
     Problems problems = new Problems();
     Resolved resolved = demo.resolved("2026-03-02/1.yaml");
     Sheet sheet = Planner.plan(resolved, problems).orElseThrow();
     List<String> texts = sheet.steps().stream().map(Printed::text).toList();
-    assertTrue(texts.contains("Take the jack away"), texts.toString());
+    assertTrue(texts.contains("Remove the jack from the arm"), texts.toString());
   }
 
   @Test

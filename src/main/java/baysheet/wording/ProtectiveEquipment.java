@@ -1,6 +1,7 @@
-package baysheet.plan.content;
+package baysheet.wording;
 
 import java.util.Map;
+import java.util.Set;
 
 /** Words for the mandatory-action signs of ISO 7010 that concern protective equipment. */
 final class ProtectiveEquipment {
@@ -14,22 +15,28 @@ final class ProtectiveEquipment {
           Map.entry("M008", "safety footwear"),
           Map.entry("M009", "gloves"),
           Map.entry("M010", "protective clothing"),
-          Map.entry("M011", "wash hands"),
+          Map.entry("M011", "wash your hands"),
           Map.entry("M013", "face shield"),
           Map.entry("M014", "head protection"),
           Map.entry("M015", "high-visibility clothing"),
           Map.entry("M016", "mask"),
           Map.entry("M017", "respirator"),
           Map.entry("M019", "welding mask"),
-          Map.entry("M021", "disconnect first"),
-          Map.entry("M022", "barrier cream"),
+          Map.entry("M021", "disconnect before the work"),
+          Map.entry("M022", "apply barrier cream"),
           Map.entry("M026", "apron"));
+
+  private static final Set<String> ACTIONS = Set.of("M002", "M011", "M021", "M022");
 
   private ProtectiveEquipment() {}
 
-  /** The words with the number; the number alone where it is not a sign for equipment. */
+  /** Its words; the number alone where it is not a sign for equipment. */
   static String words(String number) {
-    String words = WORDS.get(number);
-    return words == null ? number : words + " (" + number + ")";
+    return WORDS.getOrDefault(number, number);
+  }
+
+  /** Whether a person wears it; the other signs ask for an action. */
+  static boolean isWorn(String number) {
+    return !ACTIONS.contains(number);
   }
 }
