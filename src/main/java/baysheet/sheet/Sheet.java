@@ -196,17 +196,7 @@ public record Sheet(
     /** The same step with other letters above it. */
     public SheetStep with(Letters other) {
       return new SheetStep(
-          n,
-          source,
-          procedure,
-          where,
-          actions,
-          details,
-          other,
-          minutes,
-          hold,
-          entries,
-          teaching);
+          n, source, procedure, where, actions, details, other, minutes, hold, entries, teaching);
     }
 
     public Phase phase() {

@@ -199,11 +199,11 @@ public sealed interface StepSource {
     public boolean isOfAxle() {
       return switch (this) {
         case RAISE_AXLE,
-                LOWER_AXLE_ONTO,
-                CHOCK_AXLE,
-                RAISE_AXLE_OFF,
-                LOWER_AXLE_TO_FLOOR,
-                CHOCK_AXLE_ON_FLOOR ->
+            LOWER_AXLE_ONTO,
+            CHOCK_AXLE,
+            RAISE_AXLE_OFF,
+            LOWER_AXLE_TO_FLOOR,
+            CHOCK_AXLE_ON_FLOOR ->
             true;
         default -> false;
       };

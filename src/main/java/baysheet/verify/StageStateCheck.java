@@ -48,13 +48,13 @@ final class StageStateCheck {
       Stage stage = stages.get(i).stage().orElseThrow();
       Stage next = stages.get(i + 1).stage().orElseThrow();
       List<SheetStep> steps = stages.get(i).steps();
-      StageStateCheck check =
-          new StageStateCheck(whole, resolved, steps.get(steps.size() - 1).n());
+      StageStateCheck check = new StageStateCheck(whole, resolved, steps.get(steps.size() - 1).n());
       if (!stage.leaving().equals(next.arrival())) {
         faults.add("stage " + next.n() + " does not begin as stage " + stage.n() + " ends");
       }
-      check.compare(stage.leaving().orElseThrow()).forEach(it -> faults.add(
-          "stage " + stage.n() + " ends with " + it));
+      check
+          .compare(stage.leaving().orElseThrow())
+          .forEach(it -> faults.add("stage " + stage.n() + " ends with " + it));
       check.unrest().forEach(it -> faults.add("no rest behind step " + check.after + ": " + it));
     }
     return faults;
@@ -258,11 +258,21 @@ final class StageStateCheck {
     return why;
   }
 
+  /** Between going onto the blocks and leaving them for good, nothing rests. */
   private boolean isOnBlocks() {
-    boolean on = false;
-    for (SheetStep step : whole.steps().subList(0, after)) {
-      on = step.source() instanceof StepSource.Blocks blocks ? blocks.on() : on;
+    List<StepSource.BlocksPart> before = blocks(whole.steps().subList(0, after));
+    List<StepSource.BlocksPart> behind = blocks(whole.steps().subList(after, whole.steps().size()));
+    if (before.isEmpty()) {
+      return false;
     }
-    return on;
+    return before.get(before.size() - 1).isOn() || (!behind.isEmpty() && !behind.get(0).isOn());
+  }
+
+  private static List<StepSource.BlocksPart> blocks(List<SheetStep> steps) {
+    return steps.stream()
+        .map(SheetStep::source)
+        .filter(StepSource.Blocks.class::isInstance)
+        .map(source -> ((StepSource.Blocks) source).part())
+        .toList();
   }
 }

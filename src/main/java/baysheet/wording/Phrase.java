@@ -19,8 +19,7 @@ enum Phrase {
   CHOCK("Chock the wheels on the blocks"),
   CHOCK_AXLE("Chock the %s wheels on both sides"),
   SETTLE("Push the vehicle down several times at each end until it settles"),
-  RAISE_OFF(
-      "Raise the vehicle clear of its blocks. Check by a firm push that it does not move"),
+  RAISE_OFF("Raise the vehicle clear of its blocks. Check by a firm push that it does not move"),
   TAKE_OUT("Remove the chocks and the blocks"),
   LOWER_TO_FLOOR("With nobody inside or under the vehicle, lower it to the floor"),
   RAISE_AXLE_OFF("Raise the %s axle with the jack until its wheels are clear of the blocks"),
@@ -102,8 +101,10 @@ enum Phrase {
   ONCE_MORE("go round once more"),
   HEIGHT_OF("at the height measured in step\u00a0%s"),
   WITH("with %s"),
-  STAND_CARRIES("load on each stand %s of %s, by kerb mass", "load on each stand %s of %s, by curb mass"),
-  LIFT_CARRIES("load on the lift %s of %s, by kerb mass", "load on the lift %s of %s, by curb mass"),
+  STAND_CARRIES(
+      "load on each stand %s of %s, by kerb mass", "load on each stand %s of %s, by curb mass"),
+  LIFT_CARRIES(
+      "load on the lift %s of %s, by kerb mass", "load on the lift %s of %s, by curb mass"),
   SIDE_BY_SIDE("Steps\u00a0%s\u2013%s on one side first, then on the other"),
   RAISE("Raise"),
   LOWER("Lower"),

@@ -242,8 +242,7 @@ final class SheetWords {
               String.valueOf(line.on()),
               PlaceWords.boxes("tally." + (i + 1), words + " back on", line.places())));
     }
-    return new TallyText(
-        language.own(Phrase.REMOVED_AND_REFITTED), String.valueOf(off), texts);
+    return new TallyText(language.own(Phrase.REMOVED_AND_REFITTED), String.valueOf(off), texts);
   }
 
   private SupportText support(Support support) {

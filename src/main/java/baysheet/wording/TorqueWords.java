@@ -6,7 +6,6 @@ import baysheet.sheet.TorqueLine;
 import baysheet.sheet.TorqueLine.StageLine;
 import baysheet.torque.Quantity;
 import baysheet.torque.Rounding;
-import baysheet.torque.Treatment;
 import baysheet.torque.Unit;
 import baysheet.wording.SheetText.BoxText;
 import baysheet.wording.TorqueTableText.StageText;
@@ -55,7 +54,9 @@ final class TorqueWords {
 
   private Optional<TorqueBlock> block(Phrase heading, Predicate<TorqueLine> belongs) {
     List<TorqueLineText> block = lines.stream().filter(belongs).map(this::line).toList();
-    return block.isEmpty() ? Optional.empty() : Optional.of(new TorqueBlock(language.own(heading), block));
+    return block.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new TorqueBlock(language.own(heading), block));
   }
 
   /** One mark for a set at a place: the value box beside it stands for the same fasteners. */
@@ -203,7 +204,8 @@ final class TorqueWords {
           torque.setting().map(Quantity::print).orElse(""),
           "");
     } else if (stage instanceof StageLine.Angle angle) {
-      return new StageText("+" + angle.angle().print(), "", false, "", "", "", "", language.own(Phrase.MARK_HEAD));
+      return new StageText(
+          "+" + angle.angle().print(), "", false, "", "", "", "", language.own(Phrase.MARK_HEAD));
     }
     return new StageText(language.own(Phrase.LOOSEN), "", false, "", "", "", "", "");
   }
@@ -228,7 +230,9 @@ final class TorqueWords {
 
   private Optional<String> trouble(StageLine.Torque torque) {
     boolean wide = torque.setting().isPresent() && !torque.insideBand();
-    return torque.trouble().or(() -> wide ? Optional.of(language.own(Phrase.TOO_WIDE)) : Optional.empty());
+    return torque
+        .trouble()
+        .or(() -> wide ? Optional.of(language.own(Phrase.TOO_WIDE)) : Optional.empty());
   }
 
   private static boolean borrow(TorqueLine line) {
@@ -244,7 +248,10 @@ final class TorqueWords {
         line.rounds().stream()
             .map(round -> line.inDoubt() ? share(round) : round(round))
             .collect(Collectors.joining(", "));
-    return language.own(Phrase.ROUNDS, rounds) + (line.passes().checkRound() ? language.own(Phrase.THEN) + language.own(Phrase.ONCE_MORE) : "");
+    return language.own(Phrase.ROUNDS, rounds)
+        + (line.passes().checkRound()
+            ? language.own(Phrase.THEN) + language.own(Phrase.ONCE_MORE)
+            : "");
   }
 
   /** A share with the mark it comes to; the full torque stands above already. */

@@ -58,13 +58,17 @@ class DemoOnPaperTest {
   @Test
   void dustIsWarnedOfAtTheFirstStepThatLetsItOut() {
     for (String job : List.of("2401", "2408")) {
-      lettered(job, "brake-dust", step -> Printed.text(step).startsWith("Remove the caliper guide bolts"));
+      lettered(
+          job,
+          "brake-dust",
+          step -> Printed.text(step).startsWith("Remove the caliper guide bolts"));
     }
   }
 
   @Test
   void aLongPullIsWarnedOfWhenTheDriveNutGoesOnToo() {
-    lettered("2403", "break-loose", step -> Printed.text(step).startsWith("Tighten the new hub nut"));
+    lettered(
+        "2403", "break-loose", step -> Printed.text(step).startsWith("Tighten the new hub nut"));
   }
 
   @Test
@@ -75,7 +79,8 @@ class DemoOnPaperTest {
         "2414",
         "heavy-part",
         step ->
-            Printed.text(step).startsWith("Lift the wheel") || Printed.text(step).startsWith("Refit the wheel"));
+            Printed.text(step).startsWith("Lift the wheel")
+                || Printed.text(step).startsWith("Refit the wheel"));
   }
 
   @Test
@@ -227,7 +232,8 @@ class DemoOnPaperTest {
               .filter(it -> it.contains("solid blocks go under its wheels"))
               .collect(Collectors.joining("; "));
       assertTrue(
-          text.matches("Raise the front axle .*\\(.+\\).*; Raise the rear axle .*\\(.+\\).*"), text);
+          text.matches("Raise the front axle .*\\(.+\\).*; Raise the rear axle .*\\(.+\\).*"),
+          text);
     }
   }
 

@@ -119,7 +119,8 @@ class RecordTest {
     assertEquals(Boolean.TRUE, tightens("502").get("hold").value());
     assertOnPaper(made.paper("502").text(), "Row 1: ask for the figure first");
     assertOnPaper(made.paper("502").text(), "wrench, set to");
-    assertOnPaper(made.paper("502").text(), "Check that torque and source of the wheel nuts are recorded");
+    assertOnPaper(
+        made.paper("502").text(), "Check that torque and source of the wheel nuts are recorded");
   }
 
   @Test

@@ -178,7 +178,8 @@ class SheetTextTest {
             new LineMaker(1, "wheel nut", BOTH, 5)
                 .stages(SampleLines.torque("110", "81", "W3"))
                 .circle("A"));
-    assertEquals("rounds: 50\u00a0% (W3: 55\u00a0N·m), 100\u00a0%, then go round once more", line.rounds());
+    assertEquals(
+        "rounds: 50\u00a0% (W3: 55\u00a0N·m), 100\u00a0%, then go round once more", line.rounds());
   }
 
   @Test

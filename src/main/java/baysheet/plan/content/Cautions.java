@@ -169,9 +169,7 @@ public final class Cautions {
         caution.command().value(),
         caution.hazard().value(),
         caution.consequence().value(),
-        caution.protect().stream()
-            .map(Located::value)
-            .toList(),
+        caution.protect().stream().map(Located::value).toList(),
         caution.source().value(),
         found.lines().stream().map(index -> index + 1).toList(),
         found.onTop(),

@@ -170,10 +170,7 @@ public final class StepBuilder {
         time.minutes(line),
         holds.at(index),
         entries(index),
-        new Sheet.Teaching(
-            step.because().filter(text -> reasons),
-            step.good(),
-            step.ifStuck()));
+        new Sheet.Teaching(step.because().filter(text -> reasons), step.good(), step.ifStuck()));
   }
 
   private List<String> entries(int index) {

@@ -27,6 +27,7 @@ public final class PhaseAssigner {
   /** What the wheels stand on at ride height, and what keeps them there; cautions go by it. */
   private static final Procedure.Use BLOCKS =
       new Procedure.Use(PlanPhrases.UNDER_WHEELS.get(0), false);
+
   private static final Procedure.Use CHOCKS =
       new Procedure.Use(PlanPhrases.UNDER_WHEELS.get(1), false);
 
@@ -179,8 +180,7 @@ public final class PhaseAssigner {
 
   /** A step for each part; with a jack one axle after the other, the one that stayed down too. */
   private List<PlacedStep> blocks(PlannedStep at, boolean on) {
-    List<StepSource.BlocksPart> parts =
-        StepSource.BlocksPart.parts(on, resolved.bay().equipment());
+    List<StepSource.BlocksPart> parts = StepSource.BlocksPart.parts(on, resolved.bay().equipment());
     List<PlacedStep> steps = new ArrayList<>();
     for (Place axle : List.of(Place.FRONT, Place.REAR)) {
       parts.stream()

@@ -30,7 +30,8 @@ public final class PlanPhrases {
   public static final List<String> UNDER_WHEELS = List.of("solid wheel blocks", "wheel chocks");
 
   public static final String DISTANCE = "distance";
-  public static final String NO_GUESS = "a figure must not be guessed once the vehicle is in pieces";
+  public static final String NO_GUESS =
+      "a figure must not be guessed once the vehicle is in pieces";
 
   /** What a step measures that bushes are tightened at again. */
   public static final String HEIGHT = "height";

@@ -164,9 +164,7 @@ public final class Division {
       return IntStream.range(0, last())
           .filter(from -> !fits(from, from + 1, Room.LEAST))
           .mapToObj(
-              from ->
-                  new Sheet.Stretch(
-                      bounds.get(from).after() + 1, bounds.get(from + 1).after()))
+              from -> new Sheet.Stretch(bounds.get(from).after() + 1, bounds.get(from + 1).after()))
           .findFirst();
     }
 
@@ -189,10 +187,10 @@ public final class Division {
         known
             .get(Room.LEAST)
             .put(
-            new Sheet.Stretch(
-                bounds.get(cuts.get().get(unfit.get())).after(),
-                bounds.get(cuts.get().get(unfit.get() + 1)).after()),
-            false);
+                new Sheet.Stretch(
+                    bounds.get(cuts.get().get(unfit.get())).after(),
+                    bounds.get(cuts.get().get(unfit.get() + 1)).after()),
+                false);
       }
       return Optional.empty();
     }
@@ -202,14 +200,14 @@ public final class Division {
       return of == 1
           ? List.of(sheets.whole())
           : IntStream.range(0, of)
-          .mapToObj(
-              i ->
-                  sheets.sheet(
-                      bounds.get(cuts.get(i)).after(),
-                      bounds.get(cuts.get(i + 1)).after(),
-                      i + 1,
-                      of))
-          .toList();
+              .mapToObj(
+                  i ->
+                      sheets.sheet(
+                          bounds.get(cuts.get(i)).after(),
+                          bounds.get(cuts.get(i + 1)).after(),
+                          i + 1,
+                          of))
+              .toList();
     }
 
     /** How many stages it takes when each is as long as it can be. */
@@ -266,12 +264,17 @@ public final class Division {
   }
 
   /** What a division costs, the worst first. */
-  private record Cost(int small, int kind, int off, int within, double uneven) implements Comparable<Cost> {
+  private record Cost(int small, int kind, int off, int within, double uneven)
+      implements Comparable<Cost> {
     static final Cost NONE = new Cost(0, 0, 0, 0, 0);
 
     Cost plus(Cost more) {
       return new Cost(
-          small + more.small, kind + more.kind, off + more.off, within + more.within, uneven + more.uneven);
+          small + more.small,
+          kind + more.kind,
+          off + more.off,
+          within + more.within,
+          uneven + more.uneven);
     }
 
     @Override

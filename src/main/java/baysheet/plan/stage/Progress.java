@@ -103,16 +103,25 @@ final class Progress {
       MissingFigures.filled(resolved, step).forEach(open::remove);
     }
     if (line.step().source() instanceof StepSource.Blocks blocks) {
-      onBlocks = blocks.on();
+      onBlocks = isBetweenBlocksSteps(blocks, index);
     }
     height = line.height();
   }
 
+  /** Whether the vehicle is on its blocks, or on the way, until the next step that says so. */
+  private boolean isBetweenBlocksSteps(StepSource.Blocks before, int index) {
+    return before.part().isOn()
+        || lines.subList(index + 1, lines.size()).stream()
+            .map(line -> line.step().source())
+            .filter(StepSource.Blocks.class::isInstance)
+            .findFirst()
+            .filter(after -> !((StepSource.Blocks) after).part().isOn())
+            .isPresent();
+  }
+
   /** The next line that does something with an item. */
   private Optional<PlacedStep> next(ItemAt item, int index) {
-    return Optional.ofNullable(touched.get(item))
-        .map(all -> all.higher(index))
-        .map(lines::get);
+    return Optional.ofNullable(touched.get(item)).map(all -> all.higher(index)).map(lines::get);
   }
 
   private boolean isFastener(ItemAt item) {

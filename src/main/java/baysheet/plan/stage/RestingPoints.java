@@ -89,8 +89,7 @@ final class RestingPoints {
   /** Checks that are ticked belong to the step that raises or lowers, and so do its own steps. */
   private boolean isMoving(int after) {
     Sheet.Section section = sections.get(after);
-    boolean moves =
-        section.title() == Sheet.Title.RAISE || section.title() == Sheet.Title.LOWER;
+    boolean moves = section.title() == Sheet.Title.RAISE || section.title() == Sheet.Title.LOWER;
     return lines.get(after - 1).step().source() instanceof StepSource.Checkpoint
         || (moves && sections.get(after - 1) == section);
   }

@@ -149,11 +149,7 @@ class CheckStepsTest {
     SmallShop shop =
         withRule(shaft, "undo: one", "before-covered: yes").job("hoist", "deep at front-left");
     shop.assertInOrder(
-        "Refit the four",
-        "Refit the one",
-        "See it",
-        "Refit the three",
-        "Refit the two");
+        "Refit the four", "Refit the one", "See it", "Refit the three", "Refit the two");
     Sheet sheet = shop.sheet();
     List<Sheet.SheetStep> steps = new ArrayList<>(sheet.steps());
     Collections.swap(steps, shop.at("See it"), shop.at("Refit the three"));

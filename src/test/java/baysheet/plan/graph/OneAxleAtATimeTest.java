@@ -86,8 +86,7 @@ class OneAxleAtATimeTest {
     SmallShop shop =
         SHOP.procedure("deep", "at: wheel\nbehind: [roller-off]", "Deep", "deep-bolt", "one")
             .job("floor", "deep at front-left", "deep at rear-right");
-    assertTrue(
-        shop.at("Torque the deep bolt") > shop.at("Refit the vehicle on its wheels [rear]"));
+    assertTrue(shop.at("Torque the deep bolt") > shop.at("Refit the vehicle on its wheels [rear]"));
   }
 
   @Test

@@ -90,12 +90,7 @@ class SharedItemsTest {
         .procedure("plate", "at: wheel\nbehind: [roller-off]", "Plate", "one", "two", "four")
         .job("hoist", "ring at front-left", "plate at front-left")
         .assertInOrder(
-            "Plate",
-            "Refit the four",
-            "Ring",
-            "Refit the three",
-            "Refit the two",
-            "Refit the one");
+            "Plate", "Refit the four", "Ring", "Refit the three", "Refit the two", "Refit the one");
   }
 
   @Test
@@ -103,8 +98,7 @@ class SharedItemsTest {
     SHOP.procedure("first", "at: wheel", "First", "one", "two")
         .procedure("second", "at: wheel\nafter: [first]", "Second", "one", "three")
         .job("hoist", "second at front-left", "first at front-left")
-        .assertInOrder(
-            "First", "Refit the two", "Second", "Refit the three", "Refit the one");
+        .assertInOrder("First", "Refit the two", "Second", "Refit the three", "Refit the one");
   }
 
   /** Each writer has his own order, and either is possible; so the first work's is kept. */
@@ -116,12 +110,7 @@ class SharedItemsTest {
             "at: wheel\nopen: [{do: 2 off, undo: two}, {do: 1 off, undo: one}, {do: 3 off, undo: three}]")
         .job("hoist", "up at front-left", "down at front-left")
         .assertInOrder(
-            "One off",
-            "Two off",
-            "3 off",
-            "Refit the three",
-            "Refit the two",
-            "Refit the one");
+            "One off", "Two off", "3 off", "Refit the three", "Refit the two", "Refit the one");
   }
 
   /** Here something of its own lies between, so that only the writers know. */

@@ -84,7 +84,8 @@ class TemporaryItemsTest {
                     + "bay: floor\n"
                     + "by: T1\n"
                     + "work: damper at rear-left")
-            .replacing("procedures/arm-held-by-jack.yaml", "    back: Remove the jack from the arm\n", "");
+            .replacing(
+                "procedures/arm-held-by-jack.yaml", "    back: Remove the jack from the arm\n", "");
     Problems problems = new Problems();
     Resolved resolved = demo.resolved("2026-03-02/1.yaml");
     Sheet sheet = Planner.plan(resolved, problems).orElseThrow();
