@@ -48,6 +48,7 @@ final class StageWords {
   private List<String> state(VehicleState state) {
     List<String> sentences = new ArrayList<>();
     sentences.add(height(state));
+    add(sentences, Phrase.HELD_NOW, state.held().stream().map(this::held).toList(), "; ");
     if (state.off().isEmpty() && state.fasteners().isEmpty()) {
       sentences.add(language.own(Phrase.NOTHING_OFF));
     }
@@ -74,6 +75,11 @@ final class StageWords {
         state.raised().stream().filter(place -> place.axle().isPresent()).toList();
     String where = ends.stream().map(PlaceWords::words).collect(Collectors.joining(" and "));
     return ends.isEmpty() ? height : language.own(Phrase.RAISED_AT, height, where);
+  }
+
+  private String held(Stage.Held held) {
+    String place = PlaceWords.words(List.of(held.item().place()));
+    return language.name(held.name()) + (place.isEmpty() ? "" : ", " + place);
   }
 
   private String off(Sheet.TallyLine line) {

@@ -84,7 +84,7 @@ public final class Division {
     List<Point> all = sheets.restingPoints();
     for (int wanted = Math.min(least, all.size() + 1); wanted >= 1; wanted--) {
       for (boolean shortOnes : List.of(false, true)) {
-        for (Kind worst : List.of(Kind.SIDES, Kind.WITHIN, Kind.WAITING)) {
+        for (Kind worst : List.of(Kind.SIDES, Kind.WITHIN, Kind.PROPPED, Kind.WAITING, Kind.JACKED, Kind.LOW)) {
           List<Point> points = all.stream().filter(it -> it.kind().compareTo(worst) <= 0).toList();
           Optional<List<Sheet>> found = new Search(points, shortOnes).run(wanted);
           if (found.isPresent() && found.get().size() == 1) {

@@ -20,6 +20,7 @@ import baysheet.sheet.CautionLine;
 import baysheet.sheet.CheckLine;
 import baysheet.sheet.Detail;
 import baysheet.sheet.DueChecks;
+import baysheet.sheet.Name;
 import baysheet.sheet.QualifiedWork;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.Sheet.SheetStep;
@@ -127,7 +128,7 @@ public final class StageSheets {
 
   /** Where the work may rest. */
   List<Point> restingPoints() {
-    return RestingPoints.of(lines, progress, whole);
+    return RestingPoints.of(resolved, lines, progress, whole);
   }
 
   /** The sheet of one stage. */
@@ -142,6 +143,9 @@ public final class StageSheets {
         after,
         at.height(),
         at.raised(),
+        at.temporary().stream()
+            .map(item -> new Stage.Held(item, Name.of(resolved.thing(item))))
+            .toList(),
         whole.tally().stream().filter(it -> it.off() <= after && after < it.on()).toList(),
         rows(at.off()),
         rows(at.loose()),
