@@ -78,12 +78,13 @@ final class StageWords {
   }
 
   private String held(Stage.Held held) {
-    String place = PlaceWords.words(List.of(held.item().place()));
+    List<Place> at = List.of(held.item().place());
+    String place = SheetWords.sided(at) ? PlaceWords.words(at) : "";
     return language.name(held.name()) + (place.isEmpty() ? "" : ", " + place);
   }
 
   private String off(Sheet.TallyLine line) {
-    String places = PlaceWords.words(line.places());
+    String places = SheetWords.sided(line.places()) ? PlaceWords.words(line.places()) : "";
     String words = language.text(line.words()) + (places.isEmpty() ? "" : ", " + places);
     return language.own(Phrase.OFF_SINCE, words, line.off());
   }

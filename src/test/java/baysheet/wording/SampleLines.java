@@ -1,5 +1,6 @@
 package baysheet.wording;
 
+import baysheet.sheet.Teaching;
 import baysheet.books.Catalogue;
 import baysheet.books.Height;
 import baysheet.books.Moment;
@@ -220,7 +221,7 @@ public final class SampleLines {
           minutes,
           hold,
           List.of(),
-          new Sheet.Teaching(some(because), some(good), stuck));
+          new Teaching(some(because), some(good), stuck));
     }
 
     private StepSource source(Phase phase) {

@@ -1,5 +1,6 @@
 package baysheet.wording;
 
+import baysheet.sheet.TimeNeeded;
 import static baysheet.wording.SampleLines.caution;
 import static baysheet.wording.SampleLines.check;
 import static baysheet.wording.SampleLines.torque;
@@ -114,7 +115,7 @@ public final class Samples {
                 Optional.empty(),
                 kilograms("3200"),
                 List.of("sill seam, four marked points"))),
-        new Sheet.TimeNeeded(25, 31, 38, 0, 0),
+        new TimeNeeded(25, 31, 38, 0, 0),
         Optional.empty(),
         List.of("Larkfell works data sheet 2, 2016"),
         Optional.empty());

@@ -1,5 +1,6 @@
 package baysheet.plan.content;
 
+import baysheet.sheet.Teaching;
 import baysheet.books.Fastener;
 import baysheet.books.Height;
 import baysheet.books.Moment;
@@ -166,7 +167,7 @@ public final class StepBuilder {
         time.minutes(line),
         holds.at(index),
         entries(index),
-        new Sheet.Teaching(
+        new Teaching(
             step.because().filter(text -> reasons),
             step.good().filter(text -> reasons),
             step.ifStuck()));

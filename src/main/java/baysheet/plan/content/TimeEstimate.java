@@ -1,5 +1,6 @@
 package baysheet.plan.content;
 
+import baysheet.sheet.TimeNeeded;
 import baysheet.books.Catalogue;
 import baysheet.books.Step;
 import baysheet.plan.graph.PlacedStep;
@@ -22,7 +23,7 @@ public final class TimeEstimate {
     this.resolved = resolved;
   }
 
-  public Sheet.TimeNeeded of(List<PlacedStep> lines, double saved) {
+  public TimeNeeded of(List<PlacedStep> lines, double saved) {
     double mean = 0;
     double variance = 0;
     double shortest = 0;
@@ -38,7 +39,7 @@ public final class TimeEstimate {
     }
     double spread = 2 * Math.sqrt(variance);
     int low = (int) Math.floor(Math.max(shortest, mean - spread));
-    return new Sheet.TimeNeeded(
+    return new TimeNeeded(
         low,
         (int) Math.round(mean),
         (int) Math.ceil(mean + spread),
