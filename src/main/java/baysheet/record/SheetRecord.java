@@ -5,18 +5,13 @@ import baysheet.layout.Item;
 import baysheet.layout.Page;
 import baysheet.sheet.CautionLine;
 import baysheet.sheet.CheckLine;
-import baysheet.sheet.Heading;
-import baysheet.sheet.QualifiedWork;
 import baysheet.sheet.Sheet;
+import baysheet.sheet.TimeNeeded;
 import baysheet.torque.ThreePoint;
-import baysheet.torque.Unit;
 import baysheet.wording.Language;
 import baysheet.wording.StepSentences;
 import java.io.IOException;
 import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * Writes the record of a sheet: the same figures as on paper, so that they can be read back
@@ -30,12 +25,14 @@ public final class SheetRecord {
   private final Sheet sheet;
   private final Language language;
   private final StepSentences sentences;
+  private final HeadingRecord heading;
 
   private SheetRecord(Json json, Sheet sheet) {
     this.json = json;
     this.sheet = sheet;
     this.language = Language.of(sheet.heading());
     this.sentences = new StepSentences(sheet);
+    this.heading = new HeadingRecord(json, sheet, language);
   }
 
   /**
@@ -74,9 +71,9 @@ public final class SheetRecord {
     json.object(
         () -> {
           json.number("format", FORMAT);
-          json.object("sheet", () -> sheet(ofPage));
-          json.object("vehicle", this::vehicle);
-          json.object("people", this::people);
+          json.object("sheet", () -> heading.sheet(ofPage));
+          json.object("vehicle", heading::vehicle);
+          json.object("people", heading::people);
           json.text("bay", sheet.heading().bay());
           json.text("bayEquipment", sheet.heading().bayEquipment());
           json.text("notes", sheet.notes());
@@ -101,75 +98,6 @@ public final class SheetRecord {
           json.texts("sources", sheet.sources());
           boxes.write();
         });
-  }
-
-  private void sheet(Json.Piece ofPage) throws IOException {
-    Heading heading = sheet.heading();
-    json.text("job", heading.job());
-    if (sheet.stage().isPresent()) {
-      json.number("stage", sheet.stage().get().n());
-      json.number("stages", sheet.stage().get().of());
-    }
-    json.text("date", heading.date());
-    json.text("revision", heading.revision());
-    json.text("title", language.text(heading.title()));
-    json.text("shop", heading.shop());
-    json.text("language", language.tag());
-    json.texts("units", heading.torqueUnits().stream().map(Unit::symbol).toList());
-    json.text("distanceUnit", heading.distance().symbol());
-    json.number("pages", 1);
-    ofPage.write();
-  }
-
-  private void vehicle() throws IOException {
-    Heading heading = sheet.heading();
-    json.text("book", heading.book());
-    json.text("name", heading.vehicle());
-    json.text("years", heading.years());
-    json.text("plate", heading.plate());
-    json.quantity("odometer", heading.odometer());
-    json.texts("state", heading.state());
-  }
-
-  private void people() throws IOException {
-    Heading heading = sheet.heading();
-    json.text("by", heading.by().id());
-    json.text("with", heading.with().map(Heading.Person::id));
-    json.text("second", heading.second().map(Heading.Person::id));
-    json.list(
-        "named",
-        Stream.of(Optional.of(heading.by()), heading.with(), heading.second())
-            .flatMap(Optional::stream)
-            .toList(),
-        person -> json.object(() -> person(person)));
-    json.text("customer", heading.customer());
-    json.list("qualified", sheet.qualified(), this::qualified);
-  }
-
-  private void person(Heading.Person person) throws IOException {
-    json.text("person", person.id());
-    json.text("name", person.name());
-    json.text("grade", person.grade().name().toLowerCase(Locale.ROOT));
-  }
-
-  private void qualified(QualifiedWork work) throws IOException {
-    json.object(
-        () -> {
-          json.text("qualification", work.qualification());
-          json.text("words", language.text(work.words()));
-          json.numbers("steps", work.steps());
-          json.object("by", () -> holder(work.by()));
-          json.numbers("holds", work.holds());
-          json.texts("checks", work.checks());
-          json.list("second", work.second(), it -> json.object(() -> holder(it)));
-        });
-  }
-
-  private void holder(QualifiedWork.Holder holder) throws IOException {
-    json.text("person", holder.person());
-    json.text("name", holder.name());
-    json.text("certificate", holder.certificate());
-    json.text("until", holder.until());
   }
 
   private void section(Sheet.Section section) throws IOException {
@@ -325,9 +253,10 @@ public final class SheetRecord {
   }
 
   private void time() throws IOException {
-    json.numbers("minutes", List.of(sheet.time().low(), sheet.time().mean(), sheet.time().high()));
-    json.number("saved", sheet.time().saved());
-    json.number("untimed", sheet.time().untimed());
+    TimeNeeded time = sheet.time();
+    json.numbers("minutes", List.of(time.low(), time.mean(), time.high()));
+    json.number("saved", time.saved());
+    json.number("untimed", time.untimed());
   }
 
   private void box(Page page, Item.Pen pen) throws IOException {

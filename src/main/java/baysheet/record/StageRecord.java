@@ -26,6 +26,7 @@ record StageRecord(Json json, Language language) {
     json.number("after", state.after());
     json.text("height", state.height().word());
     json.texts("raised", state.raised());
+    json.texts("held", state.held().stream().map(Stage.Held::item).toList());
     json.list("off", state.off(), it -> SheetRecord.tally(json, language, it));
     json.list("fastenersOff", state.fasteners(), this::row);
     json.list("notTight", state.loose(), this::row);

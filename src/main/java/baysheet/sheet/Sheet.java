@@ -275,17 +275,6 @@ public record Sheet(
   }
 
   /**
-   * What whoever learns or is stuck wants to know.
-   *
-   * @param ifStuck ways out, in order
-   */
-  public record Teaching(Optional<String> because, Optional<String> good, List<String> ifStuck) {
-    public Teaching {
-      ifStuck = List.copyOf(ifStuck);
-    }
-  }
-
-  /**
    * What to lay out to reach a head.
    *
    * @param insert what takes the place of a socket
@@ -350,15 +339,4 @@ public record Sheet(
       points = List.copyOf(points);
     }
   }
-
-  /**
-   * The time the job needs, in minutes.
-   *
-   * @param low mean less two standard deviations, not under the sum of the shortest times
-   * @param mean PERT mean
-   * @param high mean and two standard deviations
-   * @param saved what sharing saves
-   * @param untimed how many steps carry no minutes and are not in the sum
-   */
-  public record TimeNeeded(int low, int mean, int high, int saved, int untimed) {}
 }

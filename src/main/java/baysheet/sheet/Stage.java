@@ -2,6 +2,7 @@ package baysheet.sheet;
 
 import baysheet.books.Height;
 import baysheet.books.Place;
+import baysheet.resolve.ItemAt;
 import java.util.List;
 import java.util.Optional;
 
@@ -46,6 +47,7 @@ public record Stage(
    *
    * @param after the number of the last step that was done
    * @param raised where it is raised; empty where it stands on its wheels
+   * @param held what holds or closes parts for the time being
    * @param off what is off and has no torque line
    * @param fasteners torque lines of the fasteners that are off
    * @param loose torque lines of fasteners that are loosened or only snug
@@ -57,6 +59,7 @@ public record Stage(
       int after,
       Height height,
       List<Place> raised,
+      List<Held> held,
       List<Sheet.TallyLine> off,
       List<Row> fasteners,
       List<Row> loose,
@@ -65,6 +68,7 @@ public record Stage(
       List<Figure> needed) {
     public VehicleState {
       raised = List.copyOf(raised);
+      held = List.copyOf(held);
       off = List.copyOf(off);
       fasteners = List.copyOf(fasteners);
       loose = List.copyOf(loose);
@@ -73,6 +77,9 @@ public record Stage(
       needed = List.copyOf(needed);
     }
   }
+
+  /** A prop, a plug, a jack under a part: something that is taken away again. */
+  public record Held(ItemAt item, Name name) {}
 
   /**
    * A torque line, or some of its places.

@@ -23,6 +23,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /**
  * Whether each stage says how it finds the vehicle and how it leaves it, as played back from the
@@ -125,6 +126,11 @@ final class StageStateCheck {
     same(faults, "step", said.after(), after);
     same(faults, "height", said.height(), before.height());
     same(faults, "raised", new HashSet<>(said.raised()), raised());
+    same(
+        faults,
+        "held",
+        said.held().stream().map(Stage.Held::item).collect(Collectors.toSet()),
+        held());
     same(faults, "off", items(said.off()), parts());
     same(faults, "fasteners off", fasteners(said.fasteners()), bolts());
     same(faults, "loose", fasteners(said.loose()), loose());
@@ -170,6 +176,13 @@ final class StageStateCheck {
     parts.removeAll(ofTable());
     parts.removeIf(item -> isOf(item, "support") || isOf(item, "temporary"));
     return parts;
+  }
+
+  /** What holds parts for the time being. */
+  private Set<ItemAt> held() {
+    return off.stream()
+        .filter(item -> isOf(item, "temporary") && !isOf(item, "support"))
+        .collect(Collectors.toSet());
   }
 
   private Set<ItemAt> bolts() {
@@ -240,9 +253,6 @@ final class StageStateCheck {
   private List<String> unrest() {
     List<String> why = new ArrayList<>();
     SheetStep before = whole.steps().get(after - 1);
-    off.stream()
-        .filter(item -> isOf(item, "temporary") && !isOf(item, "support"))
-        .forEach(item -> why.add(item + " is in place"));
     if (before.height() == Height.GROUND && !loose().isEmpty()) {
       why.add("the vehicle stands on its wheels, and these are not tight: " + loose());
     }

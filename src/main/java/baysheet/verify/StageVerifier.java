@@ -200,14 +200,35 @@ public final class StageVerifier {
     }
     List<SheetStep> own = stages.get(n - 1).steps();
     if (check.moment() == Moment.BEFORE_LIFTING) {
-      boolean begun = check.because().stream().anyMatch(step -> stageOf(step) < n);
-      return !begun
-          && whole.steps().stream()
-              .filter(StageVerifier::isUp)
-              .allMatch(step -> step.n() >= own.get(0).n());
+      return isBeforeLifting(check, own);
     }
     boolean brought = check.because().stream().allMatch(step -> stageOf(step) <= n);
     return brought && (own.stream().anyMatch(StageVerifier::isUp) || n == stages.size());
+  }
+
+  /**
+   * Whether some steps leave the vehicle on the ground once, with what brings a check still to come
+   * and no other raising in between.
+   */
+  private boolean isBeforeLifting(CheckLine check, List<SheetStep> own) {
+    int brought = check.because().stream().min(Integer::compare).orElse(0);
+    int down =
+        own.stream()
+            .filter(step -> !isUp(step) && (brought == 0 || step.n() < brought))
+            .mapToInt(SheetStep::n)
+            .max()
+            .orElse(0);
+    if (brought == 0) {
+      return whole.steps().stream()
+          .filter(StageVerifier::isUp)
+          .allMatch(step -> step.n() >= own.get(0).n());
+    }
+    int raisings = 0;
+    for (int n = down; down > 0 && n < brought; n++) {
+      boolean up = isUp(whole.steps().get(n));
+      raisings += up && !isUp(whole.steps().get(n - 1)) ? 1 : 0;
+    }
+    return down > 0 && raisings <= 1;
   }
 
   private static boolean isUp(SheetStep step) {

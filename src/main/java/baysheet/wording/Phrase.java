@@ -56,6 +56,7 @@ enum Phrase {
   AT_WORKING("The car is on the lift locks"),
   AT_STANDS("The car is on axle stands", "The car is on jack stands"),
   RAISED_AT("%s, raised at the %s"),
+  HELD_NOW("In place, and stays there: %s"),
   OFF_NOW("Off: %s"),
   OFF_SINCE("%s (step\u00a0%s)"),
   LINES_OFF("Fasteners off: torque %s"),

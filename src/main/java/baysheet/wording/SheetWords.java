@@ -8,8 +8,8 @@ import baysheet.sheet.Sheet;
 import baysheet.sheet.Sheet.SocketLine;
 import baysheet.sheet.Sheet.Support;
 import baysheet.sheet.Sheet.TallyLine;
-import baysheet.sheet.Sheet.TimeNeeded;
 import baysheet.sheet.Sheet.ToolLine;
+import baysheet.sheet.TimeNeeded;
 import baysheet.torque.Drive;
 import baysheet.torque.Head;
 import baysheet.torque.Quantity;
@@ -218,7 +218,7 @@ final class SheetWords {
   }
 
   /** Whether there is another of it elsewhere on a vehicle. */
-  private static boolean sided(List<Place> places) {
+  static boolean sided(List<Place> places) {
     return places.stream().anyMatch(place -> place.axle().isPresent() || place.side().isPresent());
   }
 

@@ -47,6 +47,7 @@ final class StageWords {
   private List<String> state(VehicleState state) {
     List<String> sentences = new ArrayList<>();
     sentences.add(height(state));
+    add(sentences, Phrase.HELD_NOW, state.held().stream().map(this::held).toList(), "; ");
     if (state.off().isEmpty() && state.fasteners().isEmpty()) {
       sentences.add(language.own(Phrase.NOTHING_OFF));
     }
@@ -74,8 +75,14 @@ final class StageWords {
     return ends.isEmpty() ? height : language.own(Phrase.RAISED_AT, height, where);
   }
 
+  private String held(Stage.Held held) {
+    List<Place> at = List.of(held.item().place());
+    String place = SheetWords.sided(at) ? PlaceWords.words(at) : "";
+    return language.name(held.name()) + (place.isEmpty() ? "" : ", " + place);
+  }
+
   private String off(Sheet.TallyLine line) {
-    String places = PlaceWords.words(line.places());
+    String places = SheetWords.sided(line.places()) ? PlaceWords.words(line.places()) : "";
     String words = language.text(line.words()) + (places.isEmpty() ? "" : ", " + places);
     return language.own(Phrase.OFF_SINCE, words, line.off());
   }

@@ -15,6 +15,7 @@ import baysheet.sheet.CautionLine;
 import baysheet.sheet.CheckLine;
 import baysheet.sheet.Heading;
 import baysheet.sheet.Sheet;
+import baysheet.sheet.TimeNeeded;
 import baysheet.sheet.TorqueLine;
 import baysheet.sheet.TorqueLine.Reuse;
 import baysheet.torque.Band;
@@ -69,7 +70,7 @@ final class SampleBrakes {
                 Optional.of(kilograms("429")),
                 kilograms("2000"),
                 List.of("the flat behind the front seam notch"))),
-        new Sheet.TimeNeeded(70, 95, 150, 12, 0),
+        new TimeNeeded(70, 95, 150, 12, 0),
         Optional.of("Steering wheel shakes when braking from speed"),
         List.of("Larkfell works data sheet 4, 2016", "Larkfell chassis bulletin 17, 2018"),
         Optional.empty());

@@ -12,6 +12,7 @@ import baysheet.sheet.Sheet;
 import baysheet.sheet.Sheet.Phase;
 import baysheet.sheet.Sheet.SheetStep;
 import baysheet.sheet.StepSource;
+import baysheet.sheet.Teaching;
 import baysheet.sheet.TorqueLine.StageLine;
 import baysheet.torque.Band;
 import baysheet.torque.Drive;
@@ -220,7 +221,7 @@ public final class SampleLines {
           minutes,
           hold,
           List.of(),
-          new Sheet.Teaching(some(because), some(good), stuck));
+          new Teaching(some(because), some(good), stuck));
     }
 
     private StepSource source(Phase phase) {

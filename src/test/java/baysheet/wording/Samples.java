@@ -14,6 +14,7 @@ import baysheet.sheet.Sheet;
 import baysheet.sheet.Sheet.Phase;
 import baysheet.sheet.Sheet.Section;
 import baysheet.sheet.Sheet.SheetStep;
+import baysheet.sheet.TimeNeeded;
 import baysheet.sheet.TorqueLine;
 import baysheet.sheet.TorqueLine.Reuse;
 import baysheet.torque.Quantity;
@@ -114,7 +115,7 @@ public final class Samples {
                 Optional.empty(),
                 kilograms("3200"),
                 List.of("sill seam, four marked points"))),
-        new Sheet.TimeNeeded(25, 31, 38, 0, 0),
+        new TimeNeeded(25, 31, 38, 0, 0),
         Optional.empty(),
         List.of("Larkfell works data sheet 2, 2016"),
         Optional.empty());

@@ -19,6 +19,7 @@ import baysheet.sheet.CautionLine;
 import baysheet.sheet.Detail;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.StepSource;
+import baysheet.sheet.Teaching;
 import baysheet.sheet.TorqueLine;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -170,7 +171,7 @@ public final class StepBuilder {
         time.minutes(line),
         holds.at(index),
         entries(index),
-        new Sheet.Teaching(step.because().filter(text -> reasons), step.good(), step.ifStuck()));
+        new Teaching(step.because().filter(text -> reasons), step.good(), step.ifStuck()));
   }
 
   private List<String> entries(int index) {

@@ -6,7 +6,7 @@ import baysheet.plan.graph.PlacedStep;
 import baysheet.plan.graph.PlannedStep;
 import baysheet.report.Located;
 import baysheet.resolve.Resolved;
-import baysheet.sheet.Sheet;
+import baysheet.sheet.TimeNeeded;
 import baysheet.torque.ThreePoint;
 import java.util.List;
 
@@ -22,7 +22,7 @@ public final class TimeEstimate {
     this.resolved = resolved;
   }
 
-  public Sheet.TimeNeeded of(List<PlacedStep> lines, double saved) {
+  public TimeNeeded of(List<PlacedStep> lines, double saved) {
     double mean = 0;
     double variance = 0;
     double shortest = 0;
@@ -38,7 +38,7 @@ public final class TimeEstimate {
     }
     double spread = 2 * Math.sqrt(variance);
     int low = (int) Math.floor(Math.max(shortest, mean - spread));
-    return new Sheet.TimeNeeded(
+    return new TimeNeeded(
         low,
         (int) Math.round(mean),
         (int) Math.ceil(mean + spread),

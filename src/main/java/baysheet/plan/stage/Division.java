@@ -31,10 +31,18 @@ public final class Division {
 
   private static final int MOST_REPEATS = 50;
 
+  /** Beyond that the stages are as long as they can be; no job of a garage comes near. */
+  private static final int MOST_ASKED = 1500;
+
+  /** From the best kinds of points to all of them. */
+  private static final List<Kind> WORST =
+      List.of(Kind.SIDES, Kind.WITHIN, Kind.PROPPED, Kind.WAITING, Kind.JACKED, Kind.LOW);
+
   private final StageSheets sheets;
   private final Fit fit;
   private final int end;
   private final Map<Room, Map<Sheet.Stretch, Boolean>> known = new EnumMap<>(Room.class);
+  private int asked;
 
   private Division(StageSheets sheets, Fit fit) {
     this.sheets = sheets;
@@ -64,8 +72,9 @@ public final class Division {
    * @param stages their sheets in order; none where there is no division
    * @param tooLong steps that nothing divides and that fit on no page; none as well where it would
    *     take too many sheets
+   * @param asked of how many sheets it was asked whether they fit
    */
-  public record Divided(List<Sheet> stages, Optional<Sheet.Stretch> tooLong) {
+  public record Divided(List<Sheet> stages, Optional<Sheet.Stretch> tooLong, int asked) {
     public Divided {
       stages = List.copyOf(stages);
     }
@@ -84,25 +93,34 @@ public final class Division {
     List<Point> all = sheets.restingPoints();
     for (int wanted = Math.min(least, all.size() + 1); wanted >= 1; wanted--) {
       for (boolean shortOnes : List.of(false, true)) {
-        for (Kind worst : List.of(Kind.SIDES, Kind.WITHIN, Kind.WAITING)) {
+        for (Kind worst : WORST) {
           List<Point> points = all.stream().filter(it -> it.kind().compareTo(worst) <= 0).toList();
           Optional<List<Sheet>> found = new Search(points, shortOnes).run(wanted);
-          if (found.isPresent() && found.get().size() == 1) {
-            return new Divided(found.get(), Optional.empty());
-          } else if (found.isPresent()) {
-            StageVerifier.prove(sheets.whole(), found.get(), sheets.resolved());
-            return new Divided(found.get(), Optional.empty());
+          if (found.isPresent()) {
+            return proved(found.get());
           }
         }
       }
     }
-    return new Divided(List.of(), new Search(all, true).tooLong());
+    return new Divided(List.of(), new Search(all, true).tooLong(), asked);
+  }
+
+  private Divided proved(List<Sheet> stages) {
+    if (stages.size() > 1) {
+      StageVerifier.prove(sheets.whole(), stages, sheets.resolved);
+    }
+    return new Divided(stages, Optional.empty(), asked);
   }
 
   private boolean fits(int from, int to, Room room) {
     return known
         .get(room)
-        .computeIfAbsent(new Sheet.Stretch(from, to), key -> fit.fits(sheet(from, to), room));
+        .computeIfAbsent(new Sheet.Stretch(from, to), key -> ask(sheet(from, to), room));
+  }
+
+  private boolean ask(Sheet sheet, Room room) {
+    asked++;
+    return fit.fits(sheet, room);
   }
 
   /** A stage of those steps; any number takes as much room as another. */
@@ -148,49 +166,57 @@ public final class Division {
       int low = from;
       int high = last();
       while (low < high) {
-        int middle = high == last() && low == from ? high : (low + high + 1) / 2;
-        if (fits(from, middle, room)) {
-          low = middle;
-        } else {
-          high = middle - 1;
-        }
+        int middle = (low + high + 1) / 2;
+        boolean fits = fits(from, middle, room);
+        low = fits ? middle : low;
+        high = fits ? high : middle - 1;
       }
       reach.get(room).put(from, low);
       return low;
     }
 
+    /** The earliest boundary from which a stage to there fits; itself where there is none. */
+    private int back(int to, Room room) {
+      int low = 0;
+      int high = to;
+      while (low < high) {
+        int middle = (low + high) / 2;
+        boolean fits = fits(middle, to, room);
+        high = fits ? middle : high;
+        low = fits ? low : middle + 1;
+      }
+      return high;
+    }
+
     /** The first steps between two points that fit on no page. */
     Optional<Sheet.Stretch> tooLong() {
-      return IntStream.range(0, last())
-          .filter(from -> !fits(from, from + 1, Room.LEAST))
-          .mapToObj(
-              from -> new Sheet.Stretch(bounds.get(from).after() + 1, bounds.get(from + 1).after()))
-          .findFirst();
+      int at = 0;
+      while (at < last() && reach(at, Room.LEAST) > at) {
+        at = reach(at, Room.LEAST);
+      }
+      return at == last()
+          ? Optional.empty()
+          : Optional.of(new Sheet.Stretch(bounds.get(at).after() + 1, bounds.get(at + 1).after()));
     }
 
     Optional<List<Sheet>> run(int least) {
       for (int repeat = 0; repeat < MOST_REPEATS; repeat++) {
-        Optional<List<Integer>> cuts = fewest(least).flatMap(this::best);
+        Optional<List<Integer>> cuts = fewest().flatMap(longest -> best(longest, least));
         if (cuts.isEmpty()) {
           return Optional.empty();
         }
         List<Sheet> made = sheets(cuts.get());
-        Optional<Integer> unfit =
-            IntStream.range(0, made.size())
-                .boxed()
-                .filter(i -> !fit.fits(made.get(i), Room.LEAST))
-                .findFirst();
-        if (unfit.isEmpty()) {
+        int unfit = 0;
+        while (unfit < made.size() && ask(made.get(unfit), Room.LEAST)) {
+          unfit++;
+        }
+        if (unfit == made.size()) {
           return Optional.of(made);
         }
         reach.get(Room.LEAST).clear();
-        known
-            .get(Room.LEAST)
-            .put(
-                new Sheet.Stretch(
-                    bounds.get(cuts.get().get(unfit.get())).after(),
-                    bounds.get(cuts.get().get(unfit.get() + 1)).after()),
-                false);
+        Point from = bounds.get(cuts.get().get(unfit));
+        Point to = bounds.get(cuts.get().get(unfit + 1));
+        known.get(Room.LEAST).put(new Sheet.Stretch(from.after(), to.after()), false);
       }
       return Optional.empty();
     }
@@ -210,40 +236,60 @@ public final class Division {
               .toList();
     }
 
-    /** How many stages it takes when each is as long as it can be. */
-    private Optional<Integer> fewest(int least) {
-      int stages = 0;
-      int at = 0;
-      while (at < last()) {
-        int next = reach(at, Room.LEAST);
-        if (next == at) {
+    /** The boundaries when each stage is as long as it can be. */
+    private Optional<List<Integer>> fewest() {
+      List<Integer> cuts = new ArrayList<>(List.of(0));
+      for (int at = 0; at < last(); at = reach(at, Room.LEAST)) {
+        if (reach(at, Room.LEAST) == at) {
           return Optional.empty();
         }
-        at = next;
-        stages++;
+        cuts.add(reach(at, Room.LEAST));
       }
-      int wanted = Math.max(stages, least);
-      return wanted > Math.min(MOST, last()) ? Optional.empty() : Optional.of(wanted);
+      return cuts.size() - 1 > MOST ? Optional.empty() : Optional.of(cuts);
     }
 
-    /** The best boundaries for so many stages, both ends among them. */
-    private Optional<List<Integer>> best(int stages) {
+    /** The best boundaries, both ends among them. */
+    private Optional<List<Integer>> best(List<Integer> longest, int least) {
+      int stages = Math.max(longest.size() - 1, least);
+      if (stages > last()) {
+        return Optional.empty();
+      }
+      List<Integer> earliest = earliest(stages);
+      int good = back(last(), Room.GOOD);
       Map<Integer, Way> ways = Map.of(0, new Way(List.of(0), Cost.NONE));
-      for (int n = 1; n <= stages; n++) {
+      for (int n = 1; n < stages; n++) {
         Map<Integer, Way> longer = new TreeMap<>();
         for (Way way : ways.values()) {
-          int from = way.cuts().get(way.cuts().size() - 1);
-          int first = n == stages ? last() : from + 1;
-          int most = Math.min(reach(from, Room.LEAST), n == stages ? last() : last() - 1);
-          for (int next = first; next <= most; next++) {
-            if (shortOnes || !isShort(from, next, stages)) {
-              longer.merge(next, way.to(next, cost(from, next, stages)), Way::better);
-            }
+          int to = Math.min(reach(way.end(), Room.LEAST), last() - stages + n);
+          for (int next = Math.max(way.end() + 1, earliest.get(n)); next <= to; next++) {
+            boolean small = next > reach(way.end(), Room.GOOD);
+            add(longer, way, next, stages, small);
+          }
+          if (asked > MOST_ASKED) {
+            return Optional.of(longest).filter(it -> stages == it.size() - 1);
           }
         }
         ways = longer;
       }
-      return Optional.ofNullable(ways.get(last())).map(Way::cuts);
+      Map<Integer, Way> whole = new TreeMap<>();
+      ways.values().forEach(way -> add(whole, way, last(), stages, way.end() < good));
+      return Optional.ofNullable(whole.get(last())).map(Way::cuts);
+    }
+
+    private void add(Map<Integer, Way> ways, Way way, int next, int stages, boolean small) {
+      if (shortOnes || share(way.end(), next, stages) >= SHORT) {
+        ways.merge(next, way.to(next, cost(way.end(), next, stages, small)), Way::better);
+      }
+    }
+
+    /** The earliest end of each stage from which those that follow it can reach the last step. */
+    private List<Integer> earliest(int stages) {
+      Integer[] earliest = new Integer[stages + 1];
+      earliest[stages] = last();
+      for (int n = stages - 1; n >= 0; n--) {
+        earliest[n] = Math.max(n, back(earliest[n + 1], Room.LEAST));
+      }
+      return List.of(earliest);
     }
 
     private double share(int from, int to, int stages) {
@@ -251,15 +297,11 @@ public final class Division {
       return (double) steps * stages / end;
     }
 
-    private boolean isShort(int from, int to, int stages) {
-      return share(from, to, stages) < SHORT;
-    }
-
-    private Cost cost(int from, int to, int stages) {
+    private Cost cost(int from, int to, int stages, boolean small) {
       Point at = bounds.get(to);
       double uneven = share(from, to, stages) - 1;
-      int small = to <= reach(from, Room.GOOD) ? 0 : 1;
-      return new Cost(small, at.kind().ordinal(), at.off(), at.between() ? 0 : 1, uneven * uneven);
+      return new Cost(
+          small ? 1 : 0, at.kind().ordinal(), at.off(), at.between() ? 0 : 1, uneven * uneven);
     }
   }
 
@@ -289,6 +331,10 @@ public final class Division {
 
   /** Boundaries from the first on, and what they cost. */
   private record Way(List<Integer> cuts, Cost cost) {
+    int end() {
+      return cuts.get(cuts.size() - 1);
+    }
+
     Way to(int next, Cost more) {
       List<Integer> longer = new ArrayList<>(cuts);
       longer.add(next);

@@ -39,6 +39,7 @@ final class Progress {
    * @param off items that are off, in the order in which they came off
    * @param loose fasteners that are loosened, or on but without their final torque
    * @param open fluids whose circuits are open or drained
+   * @param temporary props, plugs and jacks that are in place
    * @param onBlocks whether it stands on blocks under its wheels
    */
   record Snapshot(
@@ -47,13 +48,14 @@ final class Progress {
       List<ItemAt> off,
       List<ItemAt> loose,
       List<String> open,
-      boolean temporary,
+      List<ItemAt> temporary,
       boolean onBlocks) {
     Snapshot {
       raised = List.copyOf(raised);
       off = List.copyOf(off);
       loose = List.copyOf(loose);
       open = List.copyOf(open);
+      temporary = List.copyOf(temporary);
     }
   }
 
@@ -140,10 +142,11 @@ final class Progress {
             .filter(item -> !Lifting.holds(resolved, item))
             .filter(item -> !resolved.thing(item).isTemporary())
             .toList();
-    boolean temporary =
+    List<ItemAt> temporary =
         off.stream()
             .filter(item -> !Lifting.holds(resolved, item))
-            .anyMatch(item -> resolved.thing(item).isTemporary());
+            .filter(item -> resolved.thing(item).isTemporary())
+            .toList();
     return new Snapshot(
         height, raised, parts, List.copyOf(loose), List.copyOf(open), temporary, onBlocks);
   }

@@ -4,6 +4,7 @@ import baysheet.books.Height;
 import baysheet.books.Moment;
 import baysheet.plan.graph.PlacedStep;
 import baysheet.plan.stage.Progress.Snapshot;
+import baysheet.resolve.Resolved;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.StepSource;
 import java.util.ArrayList;
@@ -13,10 +14,14 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Where the work of a job may rest: the vehicle stands on the ground, on its stands or on the locks
- * of the lift, nothing temporary holds it, and nothing on it looks finished that is not.
+ * Where the work of a job may rest: nothing on it looks finished that is not. Best is where the
+ * vehicle stands on the ground, on its stands or on the locks of the lift, nothing temporary holds
+ * a part and no work is half done.
  */
 final class RestingPoints {
+  private static final String JACKED = "jacked";
+
+  private final Resolved resolved;
   private final List<PlacedStep> lines;
   private final List<Snapshot> progress;
 
@@ -41,11 +46,19 @@ final class RestingPoints {
     SIDES,
     /** Within the steps of one piece of work. */
     WITHIN,
+    /** A prop or a plug, named on both sheets, is in place. */
+    PROPPED,
     /** Some fasteners, named on both sheets, still wait for their final torque. */
-    WAITING
+    WAITING,
+    /** A jack under a part, named on both sheets, is in place. */
+    JACKED,
+    /** The wheels are just clear of the floor, lower than any lock of the lift. */
+    LOW
   }
 
-  private RestingPoints(List<PlacedStep> lines, List<Snapshot> progress, Sheet sheet) {
+  private RestingPoints(
+      Resolved resolved, List<PlacedStep> lines, List<Snapshot> progress, Sheet sheet) {
+    this.resolved = resolved;
     this.lines = lines;
     this.progress = progress;
     for (Sheet.Section section : sheet.sections()) {
@@ -53,8 +66,9 @@ final class RestingPoints {
     }
   }
 
-  static List<Point> of(List<PlacedStep> lines, List<Snapshot> progress, Sheet sheet) {
-    RestingPoints points = new RestingPoints(lines, progress, sheet);
+  static List<Point> of(
+      Resolved resolved, List<PlacedStep> lines, List<Snapshot> progress, Sheet sheet) {
+    RestingPoints points = new RestingPoints(resolved, lines, progress, sheet);
     List<Point> found = new ArrayList<>();
     for (int after = 1; after < lines.size() && !points.isDown(after - 1); after++) {
       Optional<Kind> kind = points.kind(after);
@@ -73,17 +87,22 @@ final class RestingPoints {
 
   private Optional<Kind> kind(int after) {
     Snapshot state = progress.get(after);
-    if (state.temporary() || state.onBlocks() || isMoving(after)) {
+    boolean waiting = !state.loose().isEmpty();
+    // On its wheels it could be driven.
+    boolean couldGo = waiting && state.height() == Height.GROUND;
+    if (state.onBlocks() || couldGo || isMoving(after)) {
       return Optional.empty();
-    }
-    if (!state.loose().isEmpty()) {
-      // On its wheels it could be driven.
-      return state.height() == Height.GROUND ? Optional.empty() : Optional.of(Kind.WAITING);
     }
     if (state.height() == Height.WHEELS_CLEAR) {
-      return Optional.empty();
+      return Optional.of(Kind.LOW);
     }
-    return Optional.of(within(after));
+    if (state.temporary().stream().anyMatch(item -> resolved.thing(item).isOf(JACKED))) {
+      return Optional.of(Kind.JACKED);
+    }
+    if (waiting) {
+      return Optional.of(Kind.WAITING);
+    }
+    return Optional.of(state.temporary().isEmpty() ? within(after) : Kind.PROPPED);
   }
 
   /** Checks that are ticked belong to the step that raises or lowers, and so do its own steps. */

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import baysheet.plan.Planner;
 import baysheet.report.Problems;
 import baysheet.resolve.ShopTexts;
-import baysheet.sheet.Sheet;
+import baysheet.sheet.TimeNeeded;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
@@ -57,32 +57,32 @@ class TimeEstimateTest {
             """);
   }
 
-  private static Sheet.TimeNeeded time(ShopTexts shop) {
+  private static TimeNeeded time(ShopTexts shop) {
     return Planner.plan(shop.resolved(JOB), new Problems()).orElseThrow().time();
   }
 
-  private static Sheet.TimeNeeded path(String... times) {
+  private static TimeNeeded path(String... times) {
     return time(shop(List.of(times)));
   }
 
   /** Mean 24, variance 5.0 (Taylor, Introduction to Management Science, path 1-3-5-7). */
   @Test
   void taylorsPathTakesTwentyFour() {
-    assertEquals(new Sheet.TimeNeeded(19, 24, 29, 0, 0), path("5/8/17", "3/5/7", "4/6/8", "3/4/5"));
+    assertEquals(new TimeNeeded(19, 24, 29, 0, 0), path("5/8/17", "3/5/7", "4/6/8", "3/4/5"));
   }
 
   /** Mean 50.83, variance 11.19 (fourteen activities of Heizer's type, path A-C-E-H-I-K-M-N). */
   @Test
   void thePathOfEightTakesFiftyOne() {
     assertEquals(
-        new Sheet.TimeNeeded(44, 51, 58, 0, 0),
+        new TimeNeeded(44, 51, 58, 0, 0),
         path("5/5/7", "5", "1/10/17", "4/4/6", "2/7/10", "6/10/13", "2/2/3", "7/7/12"));
   }
 
   /** Mean 15, variance 7.333 (Vanhoucke, path A-B-E-F). */
   @Test
   void thePathOfFourTakesFifteen() {
-    assertEquals(new Sheet.TimeNeeded(9, 15, 21, 0, 0), path("2/5/8", "1/2/9", "1/2/9", "1/3/11"));
+    assertEquals(new TimeNeeded(9, 15, 21, 0, 0), path("2/5/8", "1/2/9", "1/2/9", "1/3/11"));
   }
 
   @Test
@@ -96,7 +96,7 @@ class TimeEstimateTest {
     ShopTexts shop =
         shop(List.of("5"))
             .replacing("procedures/path.yaml", "work:\n", "work:\n  - {do: Look at it}\n");
-    assertEquals(new Sheet.TimeNeeded(5, 5, 5, 0, 1), time(shop));
+    assertEquals(new TimeNeeded(5, 5, 5, 0, 1), time(shop));
   }
 
   @Test
