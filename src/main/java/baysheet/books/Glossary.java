@@ -2,9 +2,11 @@ package baysheet.books;
 
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -23,8 +25,12 @@ public final class Glossary {
   private final Map<String, String> american;
   private final Pattern british;
 
-  private Glossary(Map<String, String> american) {
+  /** Terms that are letters, as DTI: their capitals say nothing about what stands for them. */
+  private final Set<String> abbreviations;
+
+  private Glossary(Map<String, String> american, Set<String> abbreviations) {
     this.american = Collections.unmodifiableMap(american);
+    this.abbreviations = Set.copyOf(abbreviations);
     String any =
         american.keySet().stream()
             .sorted(Comparator.comparing(String::length).reversed())
@@ -44,8 +50,16 @@ public final class Glossary {
    */
   public static Glossary of(Map<String, String> american) {
     Map<String, String> small = new LinkedHashMap<>();
-    american.forEach((from, to) -> small.put(checked(from).toLowerCase(Locale.ROOT), checked(to)));
-    return new Glossary(small);
+    Set<String> abbreviations = new HashSet<>();
+    american.forEach(
+        (from, to) -> {
+          String term = checked(from).toLowerCase(Locale.ROOT);
+          small.put(term, checked(to));
+          if (isCapital(from)) {
+            abbreviations.add(term);
+          }
+        });
+    return new Glossary(small, abbreviations);
   }
 
   private static String checked(String term) {
@@ -67,19 +81,24 @@ public final class Glossary {
 
   private String replacement(MatchResult found) {
     String from = found.group(3);
-    String to = american.get(from.replace('\u00a0', ' ').toLowerCase(Locale.ROOT));
-    String word = like(from, to) + found.group(4);
+    String term = from.replace('\u00a0', ' ').toLowerCase(Locale.ROOT);
+    String to = american.get(term);
+    String word = (abbreviations.contains(term) ? to : like(from, to)) + found.group(4);
     return found.group(1) == null ? word : article(found.group(1), to) + found.group(2) + word;
   }
 
   /** With capitals where the other has them: all of it, or the first letter. */
   private static String like(String from, String to) {
-    if (from.length() > 1 && from.equals(from.toUpperCase(Locale.ROOT))) {
+    if (isCapital(from)) {
       return to.toUpperCase(Locale.ROOT);
     }
     return Character.isUpperCase(from.charAt(0))
         ? to.substring(0, 1).toUpperCase(Locale.ROOT) + to.substring(1)
         : to;
+  }
+
+  private static boolean isCapital(String word) {
+    return word.length() > 1 && word.equals(word.toUpperCase(Locale.ROOT));
   }
 
   /** By the letter that follows; the words of the trade have no silent h. */

@@ -21,6 +21,9 @@ import java.util.stream.Stream;
 
 /** Checks by moment, and what stays open after them. */
 final class CheckWords {
+  /** At the end of a figure that is read off the vehicle, not looked up. */
+  private static final String AS_FOUND = ", as found";
+
   private final List<CheckLine> checks;
   private final DueChecks due;
   private final Language language;
@@ -65,10 +68,15 @@ final class CheckWords {
             : List.of(),
         Phrases.counted("step", check.because()),
         language.text(check.reason()).map(String::strip).orElse(""),
-        Phrases.orNothing(language.text(check.needs())),
+        check.needs().map(this::needed).orElse(""),
         check.needs().isPresent()
             ? List.of(new BoxText(name + ".figure", "", "figure from the data, check " + n))
             : List.of());
+  }
+
+  private String needed(String figure) {
+    String words = language.text(figure);
+    return words.endsWith(AS_FOUND) ? words : language.own(Phrase.FROM_DATA, words);
   }
 
   /** Each thing once, though several checks may bring it. */

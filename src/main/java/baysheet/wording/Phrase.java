@@ -131,6 +131,8 @@ enum Phrase {
   RENEW("RENEW", "REPLACE"),
   RE_USE("re-use"),
   RE_USE_NOT_STATED("re-use not stated"),
+  FROM_DATA("%s, from data"),
+  BOTH_SIDES("%s for both sides"),
   ROUNDS("rounds: %s"),
   RE_CHECK_AFTER("re-check after %s"),
   REMOVED_AND_REFITTED("Removed and refitted", "Removed and reinstalled");

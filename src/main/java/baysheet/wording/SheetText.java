@@ -306,7 +306,7 @@ public record SheetText(
    * A check.
    *
    * @param because the steps that brought it: {@code steps 4, 7}, or nothing
-   * @param needs a figure that only the vehicle's data gives, or nothing
+   * @param needs a figure that is written in, with where it comes from, or nothing
    */
   public record CheckText(
       String text,

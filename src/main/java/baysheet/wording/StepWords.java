@@ -47,12 +47,20 @@ final class StepWords {
         sentences.detailTexts(step),
         torque(step),
         checks.dueAt(step),
-        Phrases.minutes(step.minutes().mean()),
+        minutes(step),
         language.text(step.teaching().because()).map(String::strip).orElse(""),
         language.text(step.teaching().good()).map(String::strip).orElse(""),
         language.texts(step.teaching().ifStuck()),
         entries(step),
         hold(step));
+  }
+
+  /** For both sides of a pair together. */
+  private String minutes(SheetStep step) {
+    String minutes = Phrases.minutes(step.minutes().mean());
+    return minutes.isEmpty() || step.places().size() != 2
+        ? minutes
+        : language.own(Phrase.BOTH_SIDES, minutes);
   }
 
   /**

@@ -43,9 +43,15 @@ final class TorqueWords {
   TorqueTableText table() {
     List<TorqueBlock> blocks = new ArrayList<>();
     block(Phrase.RAISED, TorqueWords::isRaised).ifPresent(blocks::add);
-    block(Phrase.ROWS_ON_THE_GROUND, line -> !isRaised(line)).ifPresent(blocks::add);
+    block(onTheGround(), line -> !isRaised(line)).ifPresent(blocks::add);
     return new TorqueTableText(
         blocks, SequenceDrawing.all(lines), String.valueOf(marks()), commonUnit(), shopBand());
+  }
+
+  private Phrase onTheGround() {
+    return lines.stream().anyMatch(TorqueLine::rideHeight)
+        ? Phrase.ROWS_ON_THE_GROUND
+        : Phrase.ON_THE_GROUND;
   }
 
   private static boolean isRaised(TorqueLine line) {

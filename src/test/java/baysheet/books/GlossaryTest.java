@@ -78,6 +78,13 @@ class GlossaryTest {
     assertEquals("disc and rotor", both.translate("plate and disc"));
   }
 
+  /** Its capitals are letters of words, not of a heading. */
+  @Test
+  void whatStandsForAnAbbreviationHasNoCapitals() {
+    Glossary glossary = Glossary.of(Map.of("DTI", "dial indicator"));
+    assertEquals("with a dial indicator", glossary.translate("with a DTI"));
+  }
+
   @Test
   void anEmptyGlossaryChangesNothing() {
     assertEquals("a tyre", Glossary.of(Map.of()).translate("a tyre"));
