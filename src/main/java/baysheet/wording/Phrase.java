@@ -26,46 +26,42 @@ enum Phrase {
   LOWER_AXLE_TO_FLOOR("With the %s blocks removed, lower the axle to the floor"),
   CHOCK_AXLE_ON_FLOOR("Chock the %s wheels on both sides"),
   TO_THE_GROUND(
-      "Check that nobody is inside or under the vehicle and nothing is in its way. Lower it to the"
-          + " ground"),
+      "With nobody inside or under the vehicle and nothing in its way, lower it to the ground"),
   OFF_THE_STANDS(
-      "Check that nobody is inside or under the vehicle and nothing is in its way. Raise it with the"
-          + " jack, remove the axle stands and lower it to the ground",
-      "Check that nobody is inside or under the vehicle and nothing is in its way. Raise it with the"
-          + " jack, remove the jack stands and lower it to the ground"),
+      "With nobody inside or under the vehicle and its way clear, lower it from its axle stands to"
+          + " the ground",
+      "With nobody inside or under the vehicle and its way clear, lower it from its jack stands to"
+          + " the ground"),
   UP_TO_WHEELS_CLEAR(
-      "Check that nobody is inside and that all lift pads are under the support points. Raise the"
-          + " vehicle until the wheels are just clear of the floor. Check by a firm push at both ends"
-          + " that it does not move"),
+      "With nobody inside and every lift pad in place, raise the vehicle until its wheels are just"
+          + " clear. Check by a firm push at both ends that it does not move"),
   DOWN_TO_WHEELS_CLEAR(
-      "Check that nobody is under the vehicle and nothing is in its way. Lower it until the wheels"
-          + " are just clear of the floor"),
+      "With nobody under the vehicle and nothing in its way, lower it until its wheels are just"
+          + " clear"),
   TO_WORKING_HEIGHT(
-      "Check that nobody is inside. Raise the vehicle to working height and set it on the lift"
-          + " locks. Check that every lock is engaged and that a firm push moves nothing"),
+      "With nobody inside, raise the vehicle to working height and onto the lift locks. Check that"
+          + " every lock is engaged and that a firm push moves nothing"),
   ON_TO_STANDS(
-      "Check that nobody is inside and that the wheels on the floor are chocked. Raise the vehicle"
-          + " with the jack and lower it onto its axle stands. Check by a firm push from the side"
-          + " that it does not move",
-      "Check that nobody is inside and that the wheels on the floor are chocked. Raise the vehicle"
-          + " with the jack and lower it onto its jack stands. Check by a firm push from the side"
-          + " that it does not move"),
+      "With nobody inside and the wheels on the floor chocked, raise the vehicle onto its axle"
+          + " stands. Check by a firm push from the side that it does not move",
+      "With nobody inside and the wheels on the floor chocked, raise the vehicle onto its jack"
+          + " stands. Check by a firm push from the side that it does not move"),
   STAGE("stage\u00a0%s of\u00a0%s"),
-  AT_GROUND("The car stands on its wheels"),
-  AT_WHEELS_CLEAR("The car is on the lift with its wheels just clear of the floor"),
-  AT_WORKING("The car is on the lift locks"),
-  AT_STANDS("The car is on axle stands", "The car is on jack stands"),
+  AT_GROUND("The vehicle stands on its wheels"),
+  AT_WHEELS_CLEAR("The vehicle is on the lift with its wheels just clear of the floor"),
+  AT_WORKING("The vehicle is on the lift locks"),
+  AT_STANDS("The vehicle is on axle stands", "The vehicle is on jack stands"),
   RAISED_AT("%s, raised at the %s"),
-  HELD_NOW("In place, and stays there: %s"),
-  OFF_NOW("Off: %s"),
+  HELD_NOW("In place and not to be removed yet: %s"),
+  OFF_NOW("Removed: %s"),
   OFF_SINCE("%s (step\u00a0%s)"),
-  LINES_OFF("Fasteners off: torque %s"),
-  LINES_LOOSE("Not at their final torque, only snug or loosened: torque %s"),
+  LINES_OFF("Fasteners removed: row\u00a0%s"),
+  LINES_LOOSE("Not torqued yet: row\u00a0%s"),
   OPEN_NOW("Open or drained: %s"),
-  WRITTEN_ON("Figures were written in at %s: keep those sheets with the car"),
-  NOTHING_OFF("Nothing is off"),
-  NOT_FINISHED("The job is not finished: nobody drives the car"),
-  TAKEN_OVER("the car was found so by whoever takes over"),
+  WRITTEN_ON("Figures are written in at %s: keep those sheets with the vehicle"),
+  NOTHING_OFF("Nothing is removed"),
+  NOT_FINISHED("The job is not finished: nobody drives the vehicle"),
+  TAKEN_OVER("initials of the person who takes over and found the vehicle in this state"),
   COPY_FIGURE("%s, from step\u00a0%s"),
   BOTH_ENDS_UP(
       "no wheel stays on the floor, so none can be chocked: work on a level floor only. Nobody goes"
