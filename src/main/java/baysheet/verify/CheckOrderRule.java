@@ -111,7 +111,10 @@ final class CheckOrderRule {
   }
 
   private static List<String> asked(Catalogue.Rule rule) {
-    return rule.needs().stream().map(needs -> needs.value() + ", from data").toList();
+    return rule.needs().stream()
+        .map(needs -> needs.value())
+        .map(needs -> needs.endsWith("as found") ? needs : needs + ", from data")
+        .toList();
   }
 
   private void turn(

@@ -36,6 +36,9 @@ public final class PlanPhrases {
   /** What a step measures that bushes are tightened at again. */
   public static final String HEIGHT = "height";
 
+  /** At the end of a figure that is read off the vehicle, not looked up. */
+  private static final String AS_FOUND = ", as found";
+
   private PlanPhrases() {}
 
   public static String of(Bound thing, Shop.Terms terms) {
@@ -175,6 +178,11 @@ public final class PlanPhrases {
 
   public static String borrow(String tool) {
     return "Borrow: " + tool;
+  }
+
+  /** What is written in for a check: it is looked up, or read off the vehicle as it is found. */
+  public static String writtenIn(String figure) {
+    return figure.endsWith(AS_FOUND) ? figure : fromData(figure);
   }
 
   public static String fromData(String figure) {

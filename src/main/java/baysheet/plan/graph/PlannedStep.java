@@ -152,7 +152,7 @@ public record PlannedStep(
         rule.hold(),
         Optional.empty(),
         Set.copyOf(values(step.heights())),
-        rule.needs().map(needs -> PlanPhrases.fromData(needs.value())).stream().toList(),
+        rule.needs().map(needs -> PlanPhrases.writtenIn(needs.value())).stream().toList(),
         List.of());
   }
 
