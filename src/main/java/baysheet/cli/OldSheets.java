@@ -15,8 +15,8 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
- * The sheets in a day's folder whose job is no longer there: it was cancelled, or has another
- * number now. They are moved out of the way, so that nobody works from them.
+ * The sheets in a day's folder that their jobs no longer give: a job was cancelled, has another
+ * number now, or is refused. They are moved out of the way, so that nobody works from them.
  *
  * @param folder where the sheets of the day lie
  * @param shop the name of the shop; sheets of others are left alone
@@ -54,6 +54,11 @@ record OldSheets(Path folder, String shop, Set<String> jobs) {
       }
     }
     return List.copyOf(old);
+  }
+
+  /** Whether a sheet or a record of a job is there. */
+  boolean isThere(String job) {
+    return isSheet(folder.resolve(job + SHEET), job) || isRecord(folder.resolve(job + RECORD), job);
   }
 
   private List<Path> files() {

@@ -18,6 +18,7 @@ final class RunReport {
   private final List<Fault> faults = new ArrayList<>();
   private int jobs;
   private int written;
+  private int refused;
 
   RunReport(Console console) {
     this.console = console;
@@ -46,6 +47,11 @@ final class RunReport {
   void written(String line) {
     written++;
     say(line);
+  }
+
+  /** One job gets no sheet, and that of an earlier run is withdrawn. */
+  void refused() {
+    refused++;
   }
 
   /**
@@ -100,8 +106,23 @@ final class RunReport {
     if (written == jobs) {
       return "all " + jobs + " sheets were written";
     }
-    return "%s of %s sheets were written; %s left as they were"
-        .formatted(written, jobs, written == 0 ? "all were" : "the others were");
+    return written + " of " + jobs + " sheets were written" + without() + left();
+  }
+
+  private String without() {
+    return switch (refused) {
+      case 0 -> "";
+      case 1 -> "; 1 job has no sheet";
+      default -> "; " + refused + " jobs have no sheet";
+    };
+  }
+
+  /** Sheets of an earlier run that could not be replaced. */
+  private String left() {
+    if (written + refused == jobs) {
+      return "";
+    }
+    return "; " + (written + refused == 0 ? "all" : "the others") + " were left as they were";
   }
 
   /** The tool itself failed; what is in the error is for those who mend it. */

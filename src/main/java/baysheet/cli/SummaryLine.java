@@ -8,6 +8,9 @@ import java.util.List;
 
 /** One line a job: number, bay, title, steps, body size, what gave way, file. */
 final class SummaryLine {
+  /** Why the sheet of an earlier run is withdrawn although its job is still there. */
+  static final String REFUSED = "no sheet can be made from its job file";
+
   private SummaryLine() {}
 
   static String of(Issues.Drawn drawn, DayOutput.Written written) {
@@ -71,12 +74,12 @@ final class SummaryLine {
         + YamlFiles.shown(file);
   }
 
-  static String withdrawn(OldSheets.Withdrawn old, Path day) {
-    return old.job()
-        + "  withdrawn, because "
-        + YamlFiles.shown(day)
-        + " has no such job  "
-        + YamlFiles.shown(old.to());
+  static String noSuchJob(Path day) {
+    return YamlFiles.shown(day) + " has no such job";
+  }
+
+  static String withdrawn(OldSheets.Withdrawn old, String why) {
+    return old.job() + "  withdrawn, because " + why + "  " + YamlFiles.shown(old.to());
   }
 
   static String unplanned(Path day) {
