@@ -37,6 +37,7 @@ public enum ProblemCode {
   BOTH_ENDS_UP(Severity.WARNING),
   BOX_OPEN,
   CANNOT_READ,
+  CHECKED_LATER(Severity.WARNING),
   CONTROL_CHARACTER,
   DATE_DIFFERS,
   DOES_NOT_FIT(Severity.WARNING),
