@@ -60,8 +60,7 @@ public final class CatalogueCheck {
                 Optional.ofNullable(builtIn.cautions().get(name))
                     .map(Catalogue.Caution::signal)
                     .filter(signal -> signal.compareTo(caution.signal()) < 0)
-                    .ifPresent(
-                        signal -> problems.add(Sentences.weakerSignal(caution, signal))));
+                    .ifPresent(signal -> problems.add(Sentences.weakerSignal(caution, signal))));
     own.rules()
         .forEach(
             (name, rule) ->

@@ -277,11 +277,8 @@ final class Sentences {
   }
 
   static Problem weakerSignal(Catalogue.Caution own, Catalogue.Signal builtIn) {
-    return weaker(
-        own.name(),
-        "caution",
-        "is a %s, and this entry makes it a %s".formatted(builtIn, own.signal()),
-        "signal: " + builtIn);
+    String what = "is a %s, and this entry makes it a %s".formatted(builtIn, own.signal());
+    return weaker(own.name(), "caution", what, "signal: " + builtIn);
   }
 
   static Problem weakerHold(Located<String> own) {
@@ -294,15 +291,10 @@ final class Sentences {
         own, "check", "says \"" + expected + "\", and this entry has no " + key, expected);
   }
 
-  private static Problem weaker(
-      Located<String> own, String sort, String what, String expected) {
-    return Problem.of(
-            ProblemCode.WEAKER_ENTRY,
-            own.at(),
-            "the built-in %s %s %s".formatted(sort, quoted(own.value()), what))
-        .expecting(
-            "%s, or a %s of another name in addition to the built-in one"
-                .formatted(expected, sort));
+  private static Problem weaker(Located<String> own, String sort, String what, String expected) {
+    String name = "the built-in " + sort + " " + quoted(own.value()) + " ";
+    String other = ", or a " + sort + " of another name in addition to the built-in one";
+    return Problem.of(ProblemCode.WEAKER_ENTRY, own.at(), name + what).expecting(expected + other);
   }
 
   private static Problem near(Span at, String what, String near) {

@@ -177,7 +177,10 @@ public record BenchTorque(
     json.text("wrench", worked.setting().map(it -> it.wrench().name()));
     json.quantity("setting", worked.setting().map(Setting::setting));
     json.quantity("arrives", worked.setting().map(it -> rounded(it.arrives())));
-    json.list("wrenches", worked.choice().get().candidates(), it -> json.object(() -> candidate(json, it)));
+    json.list(
+        "wrenches",
+        worked.choice().get().candidates(),
+        it -> json.object(() -> candidate(json, it)));
   }
 
   private static void quantity(Json json, Worked worked, Unit unit) throws IOException {

@@ -60,8 +60,7 @@ final class ApplicabilityRule {
             asking,
             "%s must not be used on a vehicle that has the trait %s%s"
                 .formatted(name, it.trait().value(), where))
-        .expecting(
-            it.procedure().isPresent() ? "the work " + instead + " at " + place : instead)
+        .expecting(it.procedure().isPresent() ? "the work " + instead + " at " + place : instead)
         .seeAlso(name, it.trait().at())
         .seeAlso("spec book", book.own().vehicle().at());
   }

@@ -66,7 +66,8 @@ public record SocketChoice(
 
   /**
    * The same socket to borrow in the square of the wrench at hand, so that no adapter is borrowed
-   * with it; a smaller square than this one would not carry the torque, or is not made in this size.
+   * with it; a smaller square than this one would not carry the torque, or is not made in this
+   * size.
    */
   public SocketChoice inSquareOf(Drive wrench) {
     if (owned || wrench.compareTo(drive) <= 0) {

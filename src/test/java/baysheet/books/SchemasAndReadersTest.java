@@ -95,8 +95,7 @@ class SchemasAndReadersTest {
    * @param twice lines that the schema may mark besides: it takes a misspelt key for a missing one
    *     as well
    */
-  private void compare(
-      FileKind kind, Node file, String name, String shown, Set<Integer> twice) {
+  private void compare(FileKind kind, Node file, String name, String shown, Set<Integer> twice) {
     Problems problems = new Problems();
     kind.read(file, name, problems);
     Set<Integer> marked = kind.marked(file, EditorView.YAML_1_2);

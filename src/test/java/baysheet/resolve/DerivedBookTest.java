@@ -11,7 +11,9 @@ import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
-/** What a book that is like another one takes from it: all traits and fluids but what it changes. */
+/**
+ * What a book that is like another one takes from it: all traits and fluids but what it changes.
+ */
 class DerivedBookTest {
   private static final String BOOK = "vehicles/heron.yaml";
 

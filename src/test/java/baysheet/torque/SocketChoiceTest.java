@@ -189,8 +189,7 @@ class SocketChoiceTest {
   @Test
   void aSquareThatIsLargerForTheSizeAloneIsExplained() {
     SocketChoice choice =
-        SocketChoice.choose(
-            head("hex 27 mm"), torque("12 N·m"), false, false, List.of(), Map.of());
+        SocketChoice.choose(head("hex 27 mm"), torque("12 N·m"), false, false, List.of(), Map.of());
     assertEquals(
         List.of(
             "the crib has no socket for hex\u00A027\u00A0mm",
