@@ -121,21 +121,22 @@ public record Catalogue(
       protect = List.copyOf(protect);
     }
 
-    /** The entry of a garage over this one; it comes when this one came where it does not say. */
+    /**
+     * The entry of a garage over this one. It comes when this one came, and asks for the equipment
+     * that this one asked for, where it does not say.
+     */
     Caution under(Caution own) {
-      return own.when.isEmpty()
-          ? new Caution(
-              own.name,
-              own.signal,
-              when,
-              own.command,
-              own.hazard,
-              own.consequence,
-              own.protect,
-              own.source,
-              own.wholeJob,
-              own.at)
-          : own;
+      return new Caution(
+          own.name,
+          own.signal,
+          own.when.isEmpty() ? when : own.when,
+          own.command,
+          own.hazard,
+          own.consequence,
+          own.protect.isEmpty() ? protect : own.protect,
+          own.source,
+          own.wholeJob,
+          own.at);
     }
   }
 

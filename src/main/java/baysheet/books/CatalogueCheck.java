@@ -6,6 +6,7 @@ import baysheet.report.Problems;
 import baysheet.report.Source;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -44,6 +45,46 @@ public final class CatalogueCheck {
     catalogue.vocabulary().tools().values().forEach(it -> check.all(Sort.TOOL, it.like()));
     catalogue.vocabulary().products().values().forEach(it -> check.all(Sort.PRODUCT, it.like()));
     catalogue.qualifications().values().forEach(it -> it.when().forEach(check::trigger));
+  }
+
+  /**
+   * Tells entries of a garage that take the place of a built-in caution or check and ask for less.
+   *
+   * @param own a file of the garage
+   * @param builtIn all that comes with the program
+   */
+  public static void notWeaker(Catalogue own, Catalogue builtIn, Problems problems) {
+    own.cautions()
+        .forEach(
+            (name, caution) ->
+                Optional.ofNullable(builtIn.cautions().get(name))
+                    .map(Catalogue.Caution::signal)
+                    .filter(signal -> signal.compareTo(caution.signal()) < 0)
+                    .ifPresent(signal -> problems.add(Sentences.weakerSignal(caution, signal))));
+    own.rules()
+        .forEach(
+            (name, rule) ->
+                Optional.ofNullable(builtIn.rules().get(name))
+                    .ifPresent(replaced -> notWeaker(rule, replaced, problems)));
+  }
+
+  private static void notWeaker(Catalogue.Rule own, Catalogue.Rule builtIn, Problems problems) {
+    if (builtIn.hold() && !own.hold()) {
+      problems.add(Sentences.weakerHold(own.name()));
+    }
+    dropped("keeps-open", own.name(), own.keepsOpen(), builtIn.keepsOpen(), problems);
+    dropped("released-by", own.name(), own.releasedBy(), builtIn.releasedBy(), problems);
+  }
+
+  private static void dropped(
+      String key,
+      Located<String> name,
+      Optional<Located<String>> own,
+      Optional<Located<String>> builtIn,
+      Problems problems) {
+    builtIn
+        .filter(it -> own.isEmpty())
+        .ifPresent(it -> problems.add(Sentences.weakerKey(name, key, it.value())));
   }
 
   private void item(Catalogue.Item item) {

@@ -276,6 +276,27 @@ final class Sentences {
     return near(role.at(), what.formatted(quoted(near), quoted(role.value())), near);
   }
 
+  static Problem weakerSignal(Catalogue.Caution own, Catalogue.Signal builtIn) {
+    String what = "is a %s, and this entry makes it a %s".formatted(builtIn, own.signal());
+    return weaker(own.name(), "caution", what, "signal: " + builtIn);
+  }
+
+  static Problem weakerHold(Located<String> own) {
+    return weaker(own, "check", "is a hold point, and this entry makes it none", "hold: yes");
+  }
+
+  static Problem weakerKey(Located<String> own, String key, String builtIn) {
+    String expected = key + ": " + builtIn;
+    return weaker(
+        own, "check", "says \"" + expected + "\", and this entry has no " + key, expected);
+  }
+
+  private static Problem weaker(Located<String> own, String sort, String what, String expected) {
+    String name = "the built-in " + sort + " " + quoted(own.value()) + " ";
+    String other = ", or a " + sort + " of another name in addition to the built-in one";
+    return Problem.of(ProblemCode.WEAKER_ENTRY, own.at(), name + what).expecting(expected + other);
+  }
+
   private static Problem near(Span at, String what, String near) {
     return Problem.of(ProblemCode.NEAR_NAME, at, what)
         .expecting("the same name, or one that cannot be confused with it")

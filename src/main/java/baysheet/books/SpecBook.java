@@ -19,6 +19,7 @@ import java.util.Optional;
  * @param source where the values come from
  * @param frontShare percent of the kerb mass on the front axle
  * @param wheelbase with {@code massBehindFront}, another way to say the front share
+ * @param withoutTraits traits of the book named by {@code like} that this vehicle does not have
  * @param supports support points by axle
  * @param jacking where a jack lifts, by axle
  * @param fasteners groups in file order
@@ -35,6 +36,7 @@ public record SpecBook(
     Optional<Located<Quantity>> wheelbase,
     Optional<Located<Quantity>> massBehindFront,
     List<Located<String>> traits,
+    List<Located<String>> withoutTraits,
     Map<Place, Located<String>> supports,
     Map<Place, Located<String>> jacking,
     Map<String, Fluid> fluids,
@@ -42,6 +44,7 @@ public record SpecBook(
     Span at) {
   public SpecBook {
     traits = List.copyOf(traits);
+    withoutTraits = List.copyOf(withoutTraits);
     supports = Collections.unmodifiableMap(new LinkedHashMap<>(supports));
     jacking = Collections.unmodifiableMap(new LinkedHashMap<>(jacking));
     fluids = Collections.unmodifiableMap(new LinkedHashMap<>(fluids));
@@ -56,7 +59,12 @@ public record SpecBook(
       Located<String> name,
       Optional<Located<Quantity>> capacity,
       Optional<Located<String>> grade,
-      Span at) {}
+      Span at) {
+    /** What is written here, and what the other book says of the rest. */
+    public Fluid over(Fluid base) {
+      return new Fluid(name, capacity.or(base::capacity), grade.or(base::grade), at);
+    }
+  }
 
   /**
    * The fasteners of one place or set of places, by name.

@@ -48,6 +48,10 @@ public final class SpecBookReader {
   private static Optional<SpecBook> book(MapReader map) {
     boolean whole = !map.has("like");
     Mass mass = mass(map);
+    List<Located<String>> traits = Words.once(map.list("traits", Read.name()), map.problems());
+    List<Located<String>> without =
+        Words.once(map.listOrOne("without-traits", Read.name()), map.problems());
+    notBoth(without, traits, map.problems());
     SpecBook book =
         new SpecBook(
             Words.needed(map, "vehicle", Read.name(), ""),
@@ -60,13 +64,23 @@ public final class SpecBookReader {
             mass.frontShare,
             mass.wheelbase,
             mass.behindFront,
-            Words.once(map.list("traits", Read.name()), map.problems()),
+            traits,
+            without,
             Words.located(map.entries("supports", PlaceText::axle, Read.text())),
             Words.located(map.entries("jacking", PlaceText::axle, Read.text())),
             Words.named(map.entries("fluids", Read::nameOf, FLUID)),
             fasteners(map, whole),
             map.at());
     return map.build(() -> book);
+  }
+
+  private static void notBoth(
+      List<Located<String>> without, List<Located<String>> traits, Problems problems) {
+    for (Located<String> name : without) {
+      traits.stream()
+          .filter(trait -> trait.value().equals(name.value()))
+          .forEach(trait -> problems.add(Sentences.absentAndGiven(name, trait)));
+    }
   }
 
   private static Optional<Located<String>> text(MapReader map, String key, boolean needed) {

@@ -53,11 +53,13 @@ final class BenchText {
       return;
     }
     BenchTorque.Worked worked = stage.worked().get();
-    told.converted(worked.target(), worked.band(), BOTH);
-    told.band(worked.target(), worked.band(), whose(worked.whose()));
     if (worked.choice().isEmpty()) {
       told.doubtful();
-    } else if (wrenches) {
+      return;
+    }
+    told.converted(worked.target(), worked.band(), BOTH);
+    told.band(worked.target(), worked.band(), whose(worked.whose()));
+    if (wrenches) {
       told.reach(worked.target().nominal(), bench.reach(), worked.choice().get());
       told.wrenches(worked.choice().get());
       told.setting(worked.choice().get(), worked.band());

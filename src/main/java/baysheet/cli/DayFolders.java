@@ -100,7 +100,12 @@ final class DayFolders {
   static Set<String> numbers(Path folder) {
     FolderListing listing = FolderListing.ofOptional(folder, new Problems());
     return Stream.concat(listing.files().stream(), listing.unread().stream())
-        .map(file -> ENDING.matcher(file.getFileName().toString()).replaceFirst(""))
+        .map(DayFolders::numberOf)
         .collect(Collectors.toSet());
+  }
+
+  /** The number that a file was meant to have, however its name ends. */
+  static String numberOf(Path file) {
+    return ENDING.matcher(file.getFileName().toString()).replaceFirst("");
   }
 }

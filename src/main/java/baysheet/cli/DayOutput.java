@@ -46,8 +46,8 @@ final class DayOutput {
   /** Where the old file of all sheets was put, if it was put aside. */
   private Optional<Path> oldAll = Optional.empty();
 
-  /** Files that were meant to be jobs and cannot be read. */
-  private final int unread;
+  /** Numbers of the files that were meant to be jobs and cannot be read. */
+  private final List<String> unread;
 
   private boolean changed;
   private boolean failed;
@@ -83,8 +83,8 @@ final class DayOutput {
     // What is wrong with the folder is said where its jobs are listed.
     FolderListing listing = FolderListing.ofOptional(place.day(), new Problems());
     listing.files().forEach(job -> jobs.put(DayFolders.whole(job), job));
-    listing.unread().forEach(job -> missing.add(YamlFiles.stem(job)));
-    this.unread = listing.unread().size();
+    this.unread = listing.unread().stream().map(DayFolders::numberOf).toList();
+    missing.addAll(unread);
   }
 
   /**
@@ -95,11 +95,22 @@ final class DayOutput {
   void open(Set<String> kept) {
     this.kept = kept;
     report.orTell(place.day(), () -> OutFiles.parts(place.folder()).forEach(this::removePart));
-    // A folder elsewhere, of an archive say, may have the name of a day without being it.
-    if (DayFolders.isInShop(place.day())) {
-      OldSheets old = new OldSheets(place.folder(), place.shop(), kept);
-      report.orTell(place.day(), () -> old.find().forEach(job -> withdraw(old, job)));
+    if (isOfShop()) {
+      OldSheets old = old(kept);
+      report.orTell(place.day(), () -> old.find().forEach(job -> cancelled(old, job)));
     }
+    if (place.whole()) {
+      unread.forEach(this::unreadable);
+    }
+  }
+
+  /** A folder elsewhere, of an archive say, may have the name of a day without being it. */
+  private boolean isOfShop() {
+    return DayFolders.isInShop(place.day());
+  }
+
+  private OldSheets old(Set<String> kept) {
+    return new OldSheets(place.folder(), place.shop(), kept);
   }
 
   /** An interrupted run that put the file of all aside did not come to make it anew. */
@@ -112,31 +123,55 @@ final class DayOutput {
     }
   }
 
-  private void withdraw(OldSheets old, String job) {
+  private void cancelled(OldSheets old, String job) {
     setAllAside();
     issues.withdrawn(job, place.folder());
+    withdraw(old, job, SummaryLine.noSuchJob(place.day()));
+  }
+
+  /** A misnamed copy stands against no job that can be read. */
+  private void unreadable(String job) {
+    report.refused();
+    if (jobs.values().stream().noneMatch(it -> YamlFiles.name(it).equals(job))) {
+      withdrawRefused(job);
+    }
+  }
+
+  /**
+   * A sheet of an earlier run no longer says what the job's file says. The ledger keeps it: the job
+   * is not cancelled, and the paper may be in use.
+   */
+  private void withdrawRefused(String job) {
+    if (isOfShop()) {
+      report.orTell(
+          place.day(),
+          () -> {
+            OldSheets old = old(kept);
+            for (String name : old.others(job, Set.of())) {
+              setAllAside();
+              withdraw(old, name, SummaryLine.REFUSED);
+            }
+          });
+    }
+  }
+
+  private void withdraw(OldSheets old, String job, String why) {
     old.withdraw(
         job,
         files,
         moved -> {
           changed = true;
-          report.say(SummaryLine.withdrawn(moved, place.day()));
+          report.say(SummaryLine.withdrawn(moved, why));
         });
   }
 
   /** A job that has another number of sheets than before leaves none of those. */
   private void withdrawOthers(String job, Set<String> names) {
     issues.only(job, names);
-    OldSheets old = new OldSheets(place.folder(), place.shop(), kept);
+    OldSheets old = old(kept);
     for (String name : old.others(job, names)) {
       setAllAside();
-      old.withdraw(
-          name,
-          files,
-          moved -> {
-            changed = true;
-            report.say(SummaryLine.withdrawnFor(moved, names.size()));
-          });
+      withdraw(old, name, SummaryLine.hasSheets(names.size()));
     }
   }
 
@@ -187,6 +222,10 @@ final class DayOutput {
   void notDone(Path job, boolean failed) {
     this.failed |= failed;
     named.add(DayFolders.whole(job));
+    if (!failed) {
+      report.refused();
+      withdrawRefused(YamlFiles.name(job));
+    }
     leftOut(job);
   }
 
@@ -229,7 +268,7 @@ final class DayOutput {
    * @param others makes the sheets of jobs that were not named and has them compared
    */
   void close(Batch batch, Consumer<List<Path>> others) {
-    if (place.whole() && jobs.isEmpty() && unread == 0) {
+    if (place.whole() && jobs.isEmpty() && unread.isEmpty()) {
       report.say(SummaryLine.unplanned(place.day()));
       oldAll.ifPresent(files::discard);
     } else if (place.whole() && jobs.size() > MOST) {
@@ -256,7 +295,8 @@ final class DayOutput {
         files.write(place.all(), pdf);
       }
       report.say(
-          SummaryLine.all(sheets.size(), jobsKept, jobs.size() + unread, missing, place.all()));
+          SummaryLine.all(
+              sheets.size(), jobsKept, jobs.size() + unread.size(), missing, place.all()));
     }
     // Where writing failed the next run finds it, and makes a new one.
     oldAll.filter(old -> !failed).ifPresent(files::discard);

@@ -17,8 +17,8 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
- * The sheets in a day's folder whose job is no longer there: it was cancelled, or has another
- * number now. They are moved out of the way, so that nobody works from them.
+ * The sheets in a day's folder that their jobs no longer give: a job was cancelled, has another
+ * number now, or is refused. They are moved out of the way, so that nobody works from them.
  *
  * @param folder where the sheets of the day lie
  * @param shop the name of the shop; sheets of others are left alone

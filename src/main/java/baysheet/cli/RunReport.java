@@ -19,6 +19,7 @@ final class RunReport {
   private int jobs;
   private int written;
   private int sheets;
+  private int refused;
 
   RunReport(Console console) {
     this.console = console;
@@ -48,6 +49,11 @@ final class RunReport {
     written++;
     sheets += lines.size();
     lines.forEach(this::say);
+  }
+
+  /** One job gets no sheet, and that of an earlier run is withdrawn. */
+  void refused() {
+    refused++;
   }
 
   /**
@@ -105,8 +111,23 @@ final class RunReport {
       return "all " + sheets + " sheets were written";
     }
     String some = sheets == written ? "%s of %s sheets" : "the sheets of %s of %s jobs";
-    return (some + " were written; %s left as they were")
-        .formatted(written, jobs, written == 0 ? "all were" : "the others were");
+    return some.formatted(written, jobs) + " were written" + without() + left();
+  }
+
+  private String without() {
+    return switch (refused) {
+      case 0 -> "";
+      case 1 -> "; 1 job has no sheet";
+      default -> "; " + refused + " jobs have no sheet";
+    };
+  }
+
+  /** Sheets of an earlier run that could not be replaced. */
+  private String left() {
+    if (written + refused == jobs) {
+      return "";
+    }
+    return "; " + (written + refused == 0 ? "all" : "the others") + " were left as they were";
   }
 
   /** The tool itself failed; what is in the error is for those who mend it. */

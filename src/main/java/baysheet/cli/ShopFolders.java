@@ -209,15 +209,19 @@ final class ShopFolders {
     CatalogueReader.sameNames(nodes(own), told);
     List<Node> builtIn = nodes(files.subList(0, BUILT_IN.size()));
     nodes(own).forEach(file -> CatalogueReader.nearNames(file, builtIn, told));
+    Catalogue shipped = CatalogueReader.merge(catalogues(files.subList(0, BUILT_IN.size())));
+    catalogues(own).forEach(file -> CatalogueCheck.notWeaker(file, shipped, told));
     problems.addAll(told);
     return told.hasErrors()
         ? Optional.empty()
-        : Optional.of(
-            CatalogueReader.merge(
-                files.stream()
-                    .flatMap(file -> file.value().stream())
-                    .map(CatalogueFile::catalogue)
-                    .toList()));
+        : Optional.of(CatalogueReader.merge(catalogues(files)));
+  }
+
+  private static List<Catalogue> catalogues(List<Outcome<CatalogueFile>> files) {
+    return files.stream()
+        .flatMap(file -> file.value().stream())
+        .map(CatalogueFile::catalogue)
+        .toList();
   }
 
   private static List<Node> nodes(List<Outcome<CatalogueFile>> files) {

@@ -8,6 +8,9 @@ import java.util.List;
 
 /** One line a job: number, bay, title, steps, body size, what gave way, file. */
 final class SummaryLine {
+  /** Why the sheet of an earlier run is withdrawn although its job is still there. */
+  static final String REFUSED = "no sheet can be made from its job file";
+
   private SummaryLine() {}
 
   static String of(Issues.Drawn drawn, DayOutput.Written written) {
@@ -69,19 +72,16 @@ final class SummaryLine {
         + YamlFiles.shown(file);
   }
 
-  static String withdrawn(OldSheets.Withdrawn old, Path day) {
-    return old.name()
-        + "  withdrawn, because "
-        + YamlFiles.shown(day)
-        + " has no such job  "
-        + YamlFiles.shown(old.to());
+  static String noSuchJob(Path day) {
+    return YamlFiles.shown(day) + " has no such job";
   }
 
-  /** Of a job that has another number of sheets than before. */
-  static String withdrawnFor(OldSheets.Withdrawn old, int sheets) {
-    return "%s  withdrawn, because the job has %s now  %s"
-        .formatted(
-            old.name(), sheets == 1 ? "one sheet" : sheets + " sheets", YamlFiles.shown(old.to()));
+  static String withdrawn(OldSheets.Withdrawn old, String why) {
+    return old.name() + "  withdrawn, because " + why + "  " + YamlFiles.shown(old.to());
+  }
+
+  static String hasSheets(int sheets) {
+    return "the job has " + (sheets == 1 ? "one sheet" : sheets + " sheets") + " now";
   }
 
   static String unplanned(Path day) {

@@ -50,12 +50,13 @@ final class YamlFiles {
 
   /**
    * How messages call a file: as seen from the current folder where it lies below, with slashes.
+   * The current folder itself is a point.
    */
   static String shown(Path file) {
     Path here = Path.of("").toAbsolutePath();
     Path there = file.toAbsolutePath().normalize();
     Path shown = there.startsWith(here) ? here.relativize(there) : there;
-    return shown.toString().replace('\\', '/');
+    return shown.toString().isEmpty() ? "." : shown.toString().replace('\\', '/');
   }
 
   /** A file or folder that is not there or cannot be read, which stops no other. */

@@ -1,5 +1,6 @@
 package baysheet.ledger;
 
+import baysheet.report.ProblemCode;
 import baysheet.torque.Quantity;
 import java.io.IOException;
 import java.time.DateTimeException;
@@ -154,13 +155,19 @@ public final class KeptRecord {
         row.text("fastener"),
         place,
         row.number("count"),
-        torque.flatMap(it -> it.quantity("torque")),
+        torque.filter(it -> !isDoubted(row)).flatMap(it -> it.quantity("torque")),
         torque.flatMap(it -> it.object("band")).map(Joint::band),
         angle(stages.subList(last + 1, stages.size())),
         wrench,
         torque.flatMap(it -> it.quantity("setting")),
         earlier(row, wrench),
         row.quantity("recheck"));
+  }
+
+  /** A figure that was in doubt is no target: somebody found the right one. */
+  private static boolean isDoubted(Fields row) {
+    return row.objects("warnings").stream()
+        .anyMatch(warning -> warning.text("code").equals(ProblemCode.DOES_NOT_FIT.word()));
   }
 
   private static Optional<Quantity> angle(List<Fields> stages) {

@@ -169,13 +169,18 @@ public record BenchTorque(
 
   private static void worked(Json json, Worked worked) throws IOException {
     json.quantity("torque", worked.target().nominal());
+    if (worked.choice().isEmpty()) {
+      return;
+    }
     json.list("converted", COMMON, unit -> json.object(() -> quantity(json, worked, unit)));
     json.object("band", () -> band(json, worked));
     json.text("wrench", worked.setting().map(it -> it.wrench().name()));
     json.quantity("setting", worked.setting().map(Setting::setting));
     json.quantity("arrives", worked.setting().map(it -> rounded(it.arrives())));
-    List<Candidate> candidates = worked.choice().map(WrenchChoice::candidates).orElseGet(List::of);
-    json.list("wrenches", candidates, it -> json.object(() -> candidate(json, it)));
+    json.list(
+        "wrenches",
+        worked.choice().get().candidates(),
+        it -> json.object(() -> candidate(json, it)));
   }
 
   private static void quantity(Json json, Worked worked, Unit unit) throws IOException {

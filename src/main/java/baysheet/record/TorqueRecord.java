@@ -32,9 +32,10 @@ final class TorqueRecord {
             json.object("socket", () -> socket(line.socket().get()));
           }
           json.text("kind", line.kind().name().toLowerCase(Locale.ROOT));
-          json.list("stages", line.stages(), stage -> json.object(() -> stage(stage)));
+          json.list(
+              "stages", line.stages(), stage -> json.object(() -> stage(stage, line.inDoubt())));
           json.numbers("passes", line.passes().percents());
-          json.list("rounds", line.rounds(), this::round);
+          json.list("rounds", line.rounds(), round -> round(round, line.inDoubt()));
           json.truth("checkRound", line.passes().checkRound());
           json.numbers("order", line.order());
           if (line.drawing().isPresent()) {
@@ -79,9 +80,13 @@ final class TorqueRecord {
     json.text("insert", socket.insert().map(Language::insert));
   }
 
-  private void stage(TorqueLine.StageLine stage) throws IOException {
+  private void stage(TorqueLine.StageLine stage, boolean inDoubt) throws IOException {
     if (stage instanceof TorqueLine.StageLine.Torque torque) {
-      torque(torque);
+      json.quantity("torque", torque.target());
+      json.text("written", torque.written());
+      if (!inDoubt) {
+        setting(torque);
+      }
     } else if (stage instanceof TorqueLine.StageLine.Angle angle) {
       json.number("angle", angle.angle().value());
     } else {
@@ -89,9 +94,8 @@ final class TorqueRecord {
     }
   }
 
-  private void torque(TorqueLine.StageLine.Torque torque) throws IOException {
-    json.quantity("torque", torque.target());
-    json.text("written", torque.written());
+  /** What follows from a figure; nothing does from one in doubt. */
+  private void setting(TorqueLine.StageLine.Torque torque) throws IOException {
     json.quantity("second", torque.second());
     json.object("band", () -> band(torque.band()));
     if (torque.reading().isPresent()) {
@@ -104,10 +108,13 @@ final class TorqueRecord {
     json.text("trouble", torque.trouble());
   }
 
-  private void round(TorqueLine.Round round) throws IOException {
+  private void round(TorqueLine.Round round, boolean inDoubt) throws IOException {
     json.object(
         () -> {
           json.number("percent", round.percent());
+          if (inDoubt) {
+            return;
+          }
           json.quantity("torque", round.torque());
           json.text("wrench", round.wrench());
           json.quantity("setting", round.setting());

@@ -58,9 +58,9 @@ final class ApplicabilityRule {
     return Problem.of(
             CODE,
             asking,
-            "%s must not be used on a vehicle with %s%s"
-                .formatted(name, words(it.trait().value()), where))
-        .expecting(it.procedure().isPresent() ? instead + " at " + place : instead)
+            "%s must not be used on a vehicle that has the trait %s%s"
+                .formatted(name, it.trait().value(), where))
+        .expecting(it.procedure().isPresent() ? "the work " + instead + " at " + place : instead)
         .seeAlso(name, it.trait().at())
         .seeAlso("spec book", book.own().vehicle().at());
   }
@@ -68,27 +68,24 @@ final class ApplicabilityRule {
   /** The other kinds of vehicle that the procedure knows are the best hint at what is meant. */
   private Problem lacking(
       String name, Applicability all, Located<Applicability.Need> need, Span asking) {
-    String needed =
-        need.value().anyOf().stream()
-            .map(ApplicabilityRule::words)
-            .collect(Collectors.joining(" or "));
+    String needed = String.join(" or ", need.value().anyOf());
     String where = need.value().at().map(at -> " at the " + at).orElse("");
     String others =
         all.notWith().stream()
             .filter(it -> it.procedure().isPresent())
-            .map(it -> "; with %s: %s".formatted(it.trait().value(), it.instead().value()))
+            .map(
+                it ->
+                    "; for a vehicle with the trait %s the procedure is %s"
+                        .formatted(it.trait().value(), it.instead().value()))
             .collect(Collectors.joining());
     return Problem.of(
             CODE,
             asking,
-            "%s is only for a vehicle with %s%s, and the book does not say that this one has it"
+            "%s is only for a vehicle that has the trait %s%s, and the spec book does not list it"
                 .formatted(name, needed, where))
         .expecting(
-            "among the traits of %s: %s%s"
-                .formatted(
-                    book.own().vehicle().value(),
-                    String.join(" or ", need.value().anyOf()),
-                    others))
+            "%s among the traits in the spec book %s, if the vehicle has it%s"
+                .formatted(needed, book.own().vehicle().value(), others))
         .seeAlso(name, need.at())
         .seeAlso("spec book", book.own().vehicle().at());
   }
@@ -112,9 +109,5 @@ final class ApplicabilityRule {
   /** A place belongs to itself, its axle, its side and the vehicle. */
   private static boolean isAt(Place place, Optional<Place> whole) {
     return whole.map(it -> place.outward().contains(it)).orElse(true);
-  }
-
-  private static String words(String trait) {
-    return trait.replace('-', ' ');
   }
 }

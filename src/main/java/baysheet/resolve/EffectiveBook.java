@@ -96,18 +96,23 @@ public record EffectiveBook(
     return first(book -> Optional.ofNullable(book.jacking().get(axle)));
   }
 
-  /** How much of a fluid goes in, and of what kind. */
+  /** How much of a fluid goes in, and of what kind; a book may change one of the two. */
   public Optional<SpecBook.Fluid> fluid(String name) {
-    return first(book -> Optional.ofNullable(book.fluids().get(name)));
+    return books.stream()
+        .flatMap(book -> Optional.ofNullable(book.fluids().get(name)).stream())
+        .reduce(SpecBook.Fluid::over);
   }
 
-  /** The traits of the book that names any. */
+  /** The traits of all the books, without those that a book takes away from the ones below it. */
   public Set<String> traits() {
+    return traits(books);
+  }
+
+  static Set<String> traits(List<SpecBook> books) {
     Set<String> traits = new LinkedHashSet<>();
-    for (SpecBook book : books) {
-      if (traits.isEmpty()) {
-        book.traits().forEach(trait -> traits.add(trait.value()));
-      }
+    for (int level = books.size() - 1; level >= 0; level--) {
+      books.get(level).withoutTraits().forEach(trait -> traits.remove(trait.value()));
+      books.get(level).traits().forEach(trait -> traits.add(trait.value()));
     }
     return traits;
   }

@@ -49,7 +49,30 @@ final class LikeRule {
     for (int level = 0; level + 1 < stack.size(); level++) {
       passedOver(stack, level, problems);
     }
+    for (int level = 0; level < stack.size(); level++) {
+      takenAway(stack, level, problems);
+    }
     return Optional.of(merge(stack));
+  }
+
+  /** A trait that no book below has would be taken away for nothing: it may be misspelt. */
+  private static void takenAway(List<SpecBook> stack, int level, Problems problems) {
+    Set<String> below = EffectiveBook.traits(stack.subList(level + 1, stack.size()));
+    for (Located<String> trait : stack.get(level).withoutTraits()) {
+      if (!below.contains(trait.value())) {
+        problems.add(
+            Problem.of(
+                    ProblemCode.UNKNOWN_TRAIT,
+                    trait.at(),
+                    "no book that %s is like has the trait \"%s\""
+                        .formatted(name(stack.get(level)), trait.value()))
+                .expecting(
+                    below.isEmpty()
+                        ? "no without-traits in a book without like"
+                        : "one of " + String.join(", ", below))
+                .near(Nearest.of(trait.value(), below)));
+      }
+    }
   }
 
   /**

@@ -53,6 +53,7 @@ public final class Resolver {
     names.check(folder.shop());
     Optional<EffectiveBook> book = book(job, folder, problems);
     book.ifPresent(it -> FolderCheck.book(it, names, problems));
+    book.ifPresent(it -> it.books().forEach(one -> checkedLater(one, date, problems)));
     if (bay.isEmpty() || by.isEmpty() || book.isEmpty()) {
       return Optional.empty();
     }
@@ -78,6 +79,23 @@ public final class Resolver {
   private static ItemRule items(Job job, ShopFolder folder, EffectiveBook book, Problems problems) {
     FastenerRule fasteners = new FastenerRule(book, job, folder.catalogue(), problems);
     return new ItemRule(book, folder, fasteners, problems);
+  }
+
+  /** The sheet prints the date, and nobody can have checked the book on a day to come. */
+  private static void checkedLater(SpecBook book, LocalDate date, Problems problems) {
+    book.checked()
+        .map(SpecBook.Checked::on)
+        .filter(on -> on.value().isAfter(date))
+        .ifPresent(
+            on ->
+                problems.add(
+                    Problem.of(
+                            ProblemCode.CHECKED_LATER,
+                            on.at(),
+                            "the book is said to have been checked on "
+                                + on.value()
+                                + ", after the day of a job that uses it")
+                        .expecting("the day on which the book was compared with its source")));
   }
 
   private static Optional<EffectiveBook> book(Job job, ShopFolder folder, Problems problems) {

@@ -1,5 +1,6 @@
 package baysheet.torque;
 
+import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.regex.Pattern;
@@ -11,11 +12,11 @@ import java.util.regex.Pattern;
  * memory: 68.6, 225, 569, 1569, 2795 N·m): common practice, no source. A shop may set its own.
  */
 public enum Drive {
-  QUARTER("1/4", "6.3", 40),
-  THREE_EIGHTHS("3/8", "10", 135),
-  HALF("1/2", "12.5", 340),
-  THREE_QUARTER("3/4", "20", 940),
-  ONE("1", "25", 1670);
+  QUARTER("1/4", "6.3", 40, new Largest(15, 10, 40, 12, 8)),
+  THREE_EIGHTHS("3/8", "10", 135, new Largest(36, 14, 60, 20, 12)),
+  HALF("1/2", "12.5", 340, new Largest(41, 22, 80, 24, 18)),
+  THREE_QUARTER("3/4", "20", 940, new Largest(60, 36, 100, 32, 24)),
+  ONE("1", "25", 1670, Largest.ANY);
 
   private static final String EXPECTED = "1/4 in, 3/8 in, 1/2 in, 3/4 in or 1 in";
   private static final Pattern INCH = Pattern.compile("[\\s\\u00A0]*(?:in|inch|\"|″)$");
@@ -24,11 +25,48 @@ public enum Drive {
   private final String inches;
   private final String millimetres;
   private final int limit;
+  private final Largest largest;
 
-  Drive(String inches, String millimetres, int limit) {
+  Drive(String inches, String millimetres, int limit, Largest largest) {
     this.inches = inches;
     this.millimetres = millimetres;
     this.limit = limit;
+    this.largest = largest;
+  }
+
+  /**
+   * The largest sizes in which sockets and bits are sold for a square: common practice, no source.
+   *
+   * @param hex across flats, in millimetres; 3/8 in up to 36 mm, as for oil filter caps
+   * @param key hexagon keys, in millimetres
+   * @param lobe six-lobe bits, the number after T
+   * @param outerLobe external six-lobe sockets, the number after E
+   * @param twelve twelve-point bits, the number after M
+   */
+  private record Largest(int hex, int key, int lobe, int outerLobe, int twelve) {
+    static final Largest ANY =
+        new Largest(
+            Integer.MAX_VALUE,
+            Integer.MAX_VALUE,
+            Integer.MAX_VALUE,
+            Integer.MAX_VALUE,
+            Integer.MAX_VALUE);
+
+    int of(Head.Form form) {
+      return switch (form) {
+        case HEX, TWELVE_POINT -> hex;
+        case HEX_KEY -> key;
+        case SIX_LOBE -> lobe;
+        case EXTERNAL_SIX_LOBE -> outerLobe;
+        case TWELVE_POINT_KEY -> twelve;
+        case SQUARE, SLOT, CROSS -> Integer.MAX_VALUE;
+      };
+    }
+  }
+
+  /** Whether what turns this head is made for the square. */
+  public boolean isMadeFor(Head head) {
+    return head.measure().compareTo(BigDecimal.valueOf(largest.of(head.form()))) <= 0;
   }
 
   /** Reads {@code 1/2 in}, or the nominal size in millimetres: 6.3, 10, 12.5, 20, 25 mm. */

@@ -1,5 +1,6 @@
 package baysheet.torque;
 
+import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -16,6 +17,7 @@ import java.util.stream.Stream;
  */
 public record Head(Form form, String size) {
   private static final Pattern SPACES = Pattern.compile("\\s+");
+  private static final Pattern NO_DIGITS = Pattern.compile("\\D+");
   private static final String EXPECTED =
       "a form and its size, such as hex 19 mm, 12-point 36 mm, six-lobe T60 or hexagon key 8 mm";
 
@@ -78,6 +80,14 @@ public record Head(Form form, String size) {
             () ->
                 new Misread<>(
                     WrittenText.quoted(written) + " does not begin with a form of head", EXPECTED));
+  }
+
+  /** Its size as a number: across flats in millimetres, or the number after the letter. */
+  BigDecimal measure() {
+    return QuantityText.quantity(size, Dimension.LENGTH)
+        .found()
+        .map(across -> across.to(Unit.MILLIMETRE).value())
+        .orElseGet(() -> new BigDecimal(NO_DIGITS.matcher(size).replaceAll("")));
   }
 
   /** As printed; a line never breaks inside it. */

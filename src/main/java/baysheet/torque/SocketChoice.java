@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /**
  * Which socket to lay out for a fastener.
@@ -65,7 +66,8 @@ public record SocketChoice(
 
   /**
    * The same socket to borrow in the square of the wrench at hand, so that no adapter is borrowed
-   * with it; a smaller square than this one would not carry the torque.
+   * with it; a smaller square than this one would not carry the torque, or is not made in this
+   * size.
    */
   public SocketChoice inSquareOf(Drive wrench) {
     if (owned || wrench.compareTo(drive) <= 0) {
@@ -128,12 +130,19 @@ public record SocketChoice(
     /** What to ask a neighbour for, and why the crib will not do. */
     SocketChoice borrowed(List<Socket> crib) {
       List<String> reasons = new ArrayList<>();
-      Drive drive =
-          Arrays.stream(Drive.values()).filter(this::carries).findFirst().orElse(Drive.ONE);
+      Drive strong = smallest(this::carries);
+      Drive drive = smallest(it -> carries(it) && it.isMadeFor(head));
       reasons.add(lack(crib));
-      reasons.add(carriage(drive));
+      reasons.add(
+          drive == strong
+              ? carriage(drive)
+              : drive.print() + " is the smallest square for which this size is made");
       int points = head.form() == Head.Form.TWELVE_POINT ? 12 : hexagonal() ? 6 : 0;
       return new SocketChoice(drive, points, impact, false, reasons);
+    }
+
+    private static Drive smallest(Predicate<Drive> which) {
+      return Arrays.stream(Drive.values()).filter(which).findFirst().orElse(Drive.ONE);
     }
 
     private String lack(List<Socket> crib) {

@@ -1,6 +1,7 @@
 package baysheet.yaml;
 
 import baysheet.report.Located;
+import baysheet.report.Problem;
 import baysheet.report.Problems;
 import baysheet.report.Span;
 import java.util.ArrayList;
@@ -26,6 +27,7 @@ public final class MapReader {
   private final Map<String, Entry> entries = new LinkedHashMap<>();
   private final Set<String> known = new LinkedHashSet<>();
   private final Set<String> free = new LinkedHashSet<>();
+  private final Set<String> missing = new LinkedHashSet<>();
   private boolean complete = true;
 
   private MapReader(Mapping mapping, String whatItIs, Problems problems) {
@@ -55,10 +57,10 @@ public final class MapReader {
     return Optional.ofNullable(entries.get(key)).flatMap(this::written);
   }
 
-  /** The value of a key that must be there; a problem when it is not. */
+  /** The value of a key that must be there; {@link #done} reports it when it is not. */
   public Optional<Node> required(String key) {
     if (!has(key)) {
-      problems.add(Sentences.missingKey(whatItIs, key, mapping.start()));
+      missing.add(key);
     }
     return needed(optional(key));
   }
@@ -164,14 +166,26 @@ public final class MapReader {
     return problems;
   }
 
-  /** Tells the keys that nobody asked for. To be called after the last key was asked for. */
+  /**
+   * Tells the keys that nobody asked for, and the required ones that are not there under another
+   * spelling either. To be called after the last key was asked for.
+   */
   public void done() {
-    for (Entry entry : mapping.entries()) {
-      String key = entry.key().text();
-      if (!known.contains(key) && !free.contains(key)) {
-        problems.add(Sentences.unknownKey(whatItIs, entry, known));
-      }
-    }
+    List<Problem> unknown =
+        mapping.entries().stream()
+            .filter(entry -> !known.contains(entry.key().text()))
+            .filter(entry -> !free.contains(entry.key().text()))
+            .map(entry -> Sentences.unknownKey(whatItIs, entry, known))
+            .toList();
+    unknown.forEach(key -> key.nearest().ifPresent(missing::remove));
+    reportMissing();
+    unknown.forEach(problems::add);
+  }
+
+  /** Also for a reader that gave up before it was done. */
+  void reportMissing() {
+    missing.forEach(key -> problems.add(Sentences.missingKey(whatItIs, key, mapping.start())));
+    missing.clear();
   }
 
   /**

@@ -220,7 +220,13 @@ public final class Read {
   public static <T> ValueReader<T> record(String whatItIs, Function<MapReader, Optional<T>> build) {
     return (node, problems) ->
         MapReader.of(node, whatItIs, problems)
-            .flatMap(build)
+            .flatMap(map -> built(map, build))
             .map(value -> new Located<>(value, node.at()));
+  }
+
+  private static <T> Optional<T> built(MapReader map, Function<MapReader, Optional<T>> build) {
+    Optional<T> built = build.apply(map);
+    map.reportMissing();
+    return built;
   }
 }

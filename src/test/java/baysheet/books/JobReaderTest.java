@@ -94,7 +94,7 @@ class JobReaderTest {
     Problems problems = new Problems();
     read("job: a b\nvehicle: {}\nby: T1\nwork: [x]\nnots: y\n", problems);
     assertEquals(
-        List.of("not-a-name", "missing-key", "missing-key", "missing-place", "unknown-key"),
+        List.of("not-a-name", "missing-key", "missing-place", "missing-key", "unknown-key"),
         problems.all().stream().map(problem -> problem.code().word()).toList());
   }
 

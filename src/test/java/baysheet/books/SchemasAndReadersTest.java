@@ -16,6 +16,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -76,7 +77,8 @@ class SchemasAndReadersTest {
     int compared = 0;
     for (Path file : goodFiles().filter(file -> FileKind.of(tree(file)) == kind).toList()) {
       for (Slips.Slip slip : slips.in(tree(file))) {
-        compare(kind, slip.file(), name(file), file + ": " + slip.what());
+        Set<Integer> twice = slip.isMisspelt() ? Set.of(slip.line()) : Set.of();
+        compare(kind, slip.file(), name(file), file + ": " + slip.what(), twice);
         compared++;
       }
     }
@@ -84,11 +86,16 @@ class SchemasAndReadersTest {
   }
 
   private void compare(Node file, String name, String shown) {
-    compare(FileKind.of(file), file, name, shown);
+    compare(FileKind.of(file), file, name, shown, Set.of());
   }
 
-  /** Where steps could not be read none may be left; that follows from what is told of them. */
-  private void compare(FileKind kind, Node file, String name, String shown) {
+  /**
+   * Where steps could not be read none may be left; that follows from what is told of them.
+   *
+   * @param twice lines that the schema may mark besides: it takes a misspelt key for a missing one
+   *     as well
+   */
+  private void compare(FileKind kind, Node file, String name, String shown, Set<Integer> twice) {
     Problems problems = new Problems();
     kind.read(file, name, problems);
     Set<Integer> marked = kind.marked(file, EditorView.YAML_1_2);
@@ -102,7 +109,9 @@ class SchemasAndReadersTest {
     }
     assertEquals(
         told,
-        marked,
+        marked.stream()
+            .filter(line -> told.contains(line) || !twice.contains(line))
+            .collect(Collectors.toSet()),
         () ->
             shown
                 + "\n"

@@ -19,10 +19,20 @@ import java.util.stream.Stream;
  */
 final class Slips {
   private final List<Slip> slips = new ArrayList<>();
+  private static final String MISSPELT = " misspelt";
+
   private final Set<String> seen = new HashSet<>();
 
-  /** A file with a slip. */
-  record Slip(Node file, String what) {}
+  /**
+   * A file with a slip.
+   *
+   * @param line of the map in which it stands
+   */
+  record Slip(Node file, String what, int line) {
+    boolean isMisspelt() {
+      return what.endsWith(MISSPELT);
+    }
+  }
 
   /** The slips that no file before had. */
   List<Slip> in(Node file) {
@@ -68,7 +78,7 @@ final class Slips {
     add(whole.apply(replaced(map, entry, List.of())), "without " + key, map);
     Scalar misspelt = new Scalar(key + "z", false, entry.key().at());
     Entry renamed = new Entry(misspelt, entry.value());
-    add(whole.apply(replaced(map, entry, List.of(renamed))), key + " misspelt", map);
+    add(whole.apply(replaced(map, entry, List.of(renamed))), key + MISSPELT, map);
     for (Node wrong : wrong(entry.key().at())) {
       if (isDateObject(entry.value(), wrong)) {
         continue;
@@ -87,7 +97,7 @@ final class Slips {
   }
 
   private void add(Node file, String what, Mapping map) {
-    slips.add(new Slip(file, "line " + map.at().line() + ", " + what));
+    slips.add(new Slip(file, "line " + map.at().line() + ", " + what, map.at().line()));
   }
 
   /** Values of other kinds, where the right one stood. */

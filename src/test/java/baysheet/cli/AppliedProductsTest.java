@@ -90,6 +90,28 @@ class AppliedProductsTest {
     assertEquals(List.of(), treatments());
   }
 
+  /** What the step itself turns is what it may be meant for. */
+  @ParameterizedTest
+  @CsvSource({
+    "copper grease, here it is with anti-seize paste:",
+    "penetrating fluid, here it is oiled:",
+    "goose fat, no catalogue says what goose fat does on a thread"
+  })
+  void aProductWithoutAnItemCountsForTheFastenersOfItsStep(String product, String told) {
+    garage.change("procedures/wheel-off.yaml", STEP, STEP + ", apply: " + product);
+    List<String> found = treatments();
+    assertEquals(1, found.size(), found.toString());
+    assertTrue(found.get(0).contains(told), found.toString());
+  }
+
+  /** A fluid without an item is filled in. */
+  @ParameterizedTest
+  @ValueSource(strings = {"copper grease on wheel", "brake cleaner", "brake-fluid"})
+  void aProductForSomethingElseOfTheStepIsNoTreatmentOfItsFasteners(String product) {
+    garage.change("procedures/wheel-off.yaml", STEP, STEP + ", apply: " + product);
+    assertEquals(List.of(), treatments());
+  }
+
   @Test
   void aProductOfTheGarageSaysItItselfOrByWhatItIsLike() {
     apply("red tin");

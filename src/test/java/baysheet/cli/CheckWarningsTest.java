@@ -110,7 +110,7 @@ class CheckWarningsTest {
     garage.change(BOOK, "head: hex 15 mm, torque: 33 lbf·ft", "head: hex 46 mm, torque: 33 lbf·ft");
     Garage.Run run = garage.run("check", garage.root.toString());
     assertEquals(Exit.DONE, run.exit());
-    run.says("the shop has no hex 46 mm socket, 3/8 in, 6-point: borrow it");
+    run.says("the shop has no hex 46 mm socket, 3/4 in, 6-point: borrow it");
   }
 
   /** What stands at the rows and in the list of the evening before is all there. */

@@ -109,7 +109,7 @@ class FaultyFilesTest {
     assertEquals(
         Set.of("2026-04-07/502.pdf", "2026-04-07/503.pdf", "2026-04-07/all.pdf"),
         garage.written().keySet());
-    run.says("2 of 3 sheets were written; the others were left as they were");
+    run.says("2 of 3 sheets were written; 1 job has no sheet");
     run.says("all  2 of 3 sheets in bay order");
     assertEquals(2, Paper.of(Garage.bytes(garage.made("all.pdf"))).pages());
     assertFalse(run.err().contains("\tat "), run.err());
@@ -192,7 +192,7 @@ class FaultyFilesTest {
     "vehicles/hollin-wren-2014.yaml, 'traits: [', 'checked: {by: T11, on: 2026-01-02}\n"
         + "traits: [', 7:15, unknown-person",
   })
-  void whatIsWrongInABookThatAJobUsesKeepsItsSheet(
+  void whatIsWrongInABookThatAJobUsesLeavesItWithoutSheet(
       String file, String what, String with, String at, String code) {
     Garage garage = Garage.in(folder);
     garage.change(JOB, "book: hollin-wren-2014", "book: hollin-wren-van-2016");

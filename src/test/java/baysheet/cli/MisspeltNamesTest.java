@@ -38,6 +38,7 @@ class MisspeltNamesTest {
           "book/fluids/*:",
           "book/like",
           "book/traits",
+          "book/without-traits",
           "book/vehicle",
           "catalogue/cautions/*/when/apply",
           "catalogue/cautions/*/when/bay",

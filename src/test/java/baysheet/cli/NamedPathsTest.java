@@ -218,4 +218,12 @@ class NamedPathsTest {
         garage.written().keySet().containsAll(Set.of("2026-04-07/499.pdf", "2026-04-07/501.pdf")));
     assertFalse(run.out().contains("withdrawn"), run.out());
   }
+
+  /** A message must not begin with nothing. */
+  @Test
+  void theFolderInWhichOneStandsIsShownAsAPoint() {
+    assertEquals(".", YamlFiles.shown(Path.of("")));
+    assertEquals(".", YamlFiles.shown(Path.of(".")));
+    assertEquals("jobs", YamlFiles.shown(Path.of("./jobs")));
+  }
 }

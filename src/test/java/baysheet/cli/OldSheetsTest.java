@@ -100,19 +100,73 @@ class OldSheetsTest {
   }
 
   @Test
-  void aJobThatCannotBeReadAnyMoreKeepsItsSheet() {
-    garage.sheets();
+  void aJobThatIsRefusedLeavesNoSheetOfAnEarlierRun() throws IOException {
+    garage.sheets("--record");
+    byte[] old = Garage.bytes(garage.made("502.pdf"));
     garage.write("2026-04-07/502.yaml", "job: [");
-    assertEquals(Exit.PROBLEMS, garage.sheets().exit());
-    assertEquals(Set.of("501.pdf", "502.pdf", "503.pdf", "all.pdf"), names());
+    Garage.Run run = garage.sheets();
+    assertEquals(Exit.PROBLEMS, run.exit());
+    run.says("502  withdrawn, because no sheet can be made from its job file");
+    run.says("OUT/2026-04-07/withdrawn/502.pdf");
+    run.says("OUT/2026-04-07/withdrawn/502.json");
+    run.says("2 of 3 sheets were written; 1 job has no sheet");
+    assertArrayEquals(old, Garage.bytes(garage.made("withdrawn/502.pdf")));
+    assertEquals(
+        Set.of(
+            "501.pdf",
+            "501.json",
+            "503.pdf",
+            "503.json",
+            "all.pdf",
+            "withdrawn/502.pdf",
+            "withdrawn/502.json"),
+        names());
+    assertEquals(2, Paper.of(Garage.bytes(garage.made("all.pdf"))).pages());
+    assertFalse(all().contains("HW 16-502"), all());
+  }
+
+  @Test
+  void aSingleJobThatIsRefusedLeavesNeitherItsSheetNorAnOldDaysFile() {
+    garage.sheets();
+    garage.change("2026-04-07/502.yaml", "by: T", "by: X");
+    Garage.Run run = single("502");
+    assertEquals(Exit.PROBLEMS, run.exit());
+    run.says("OUT/2026-04-07/withdrawn/502.pdf");
+    run.says("all  2 of 3 sheets in bay order, without 502");
+    assertEquals(Set.of("501.pdf", "503.pdf", "all.pdf", "withdrawn/502.pdf"), names());
+    assertFalse(all().contains("HW 16-502"), all());
+  }
+
+  /** The job is not cancelled: its paper may be in use, and can still be closed. */
+  @Test
+  void aRefusedJobThatIsCorrectedGetsTheSameSheetAgain() {
+    garage.sheets();
+    byte[] before = Garage.bytes(garage.made("502.pdf"));
+    garage.change("2026-04-07/502.yaml", "by: T", "by: X");
+    garage.sheets();
+    garage.change("2026-04-07/502.yaml", "by: X", "by: T");
+    assertEquals(Exit.DONE, garage.sheets().exit());
+    assertArrayEquals(before, Garage.bytes(garage.made("502.pdf")));
+    assertEquals(3, Paper.of(Garage.bytes(garage.made("all.pdf"))).pages());
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"502.yml", "502.YAML", "502.yaml.txt"})
-  void aJobWhoseFileIsMisnamedKeepsItsSheet(String name) throws IOException {
+  void aJobWhoseFileIsMisnamedLeavesNoSheet(String name) throws IOException {
     garage.sheets();
     Files.move(garage.job("502"), garage.root.resolve(Garage.DAY).resolve(name));
-    assertEquals(Exit.PROBLEMS, garage.sheets().exit());
+    Garage.Run run = garage.sheets();
+    assertEquals(Exit.PROBLEMS, run.exit());
+    run.says("OUT/2026-04-07/withdrawn/502.pdf");
+    run.says("2 of 3 sheets were written; 1 job has no sheet");
+    assertEquals(Set.of("501.pdf", "503.pdf", "all.pdf", "withdrawn/502.pdf"), names());
+  }
+
+  @Test
+  void aMisnamedCopyOfAJobLeavesItsSheet() throws IOException {
+    garage.sheets();
+    Files.copy(garage.job("502"), garage.root.resolve(Garage.DAY).resolve("502.yml"));
+    garage.sheets().says("3 of 4 sheets were written; 1 job has no sheet");
     assertEquals(Set.of("501.pdf", "502.pdf", "503.pdf", "all.pdf"), names());
   }
 

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import baysheet.ledger.Joint;
+import baysheet.ledger.KeptRecord;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -130,14 +132,29 @@ class RecordTest {
     JsonTree line = made.record("502").list("torque").get(0);
     JsonTree stage = line.list("stages").get(0);
     assertEquals("120 lbf·in", stage.quantity("torque"));
-    for (String key : List.of("second", "reading", "wrench", "setting", "arrives")) {
+    for (String key : List.of("second", "band", "reading", "wrench", "setting", "arrives")) {
       assertFalse(stage.has(key), key);
+    }
+    assertEquals(
+        List.of("50", "100"),
+        line.list("rounds").stream().map(round -> round.text("percent")).toList());
+    for (String key : List.of("torque", "wrench", "setting", "with")) {
       line.list("rounds").forEach(round -> assertFalse(round.has(key), key));
     }
     String paper = made.paper("502").text();
     assertOnPaper(paper, "Ask for the correct torque of the wheel nuts (row 1)");
     // 120 · 0.1130 = 13.6
     assertFalse(paper.contains("13.5 N·m") || paper.contains("14 N·m"), paper);
+  }
+
+  /** The figure that was written in on paper counts, and is compared with nothing. */
+  @Test
+  void aFigureInDoubtIsNoTargetForWhatWasReached() {
+    garage.change("vehicles/hollin-wren-van-2016.yaml", "120 N·m", "120 lbf·in");
+    garage.sheets("--record");
+    Joint joint = KeptRecord.of(Garage.bytes(garage.made("502.json"))).joints().get(0);
+    assertEquals("wheel-nut", joint.fastener());
+    assertTrue(joint.target().isEmpty() && joint.band().isEmpty(), joint.toString());
   }
 
   /** The step that brings the first torque line to its figure. */

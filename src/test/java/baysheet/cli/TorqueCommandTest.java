@@ -317,12 +317,15 @@ class TorqueCommandTest {
   void aDoubtfulFigureGetsNoSetting() {
     JsonTree told = json("150 lbf·ft --thread M10 --class 8.8 --shop SHOP");
     assertEquals("does-not-fit", told.list("warnings").get(0).text("code"));
-    for (String key : List.of("wrench", "setting", "arrives")) {
+    for (String key : List.of("converted", "band", "wrench", "wrenches", "setting", "arrives")) {
       assertFalse(told.has(key), key);
     }
     String text = told("150 lbf·ft --thread M10 --class 8.8 --shop SHOP");
     assertTold(text, "setting none: the figure is in doubt");
     assertFalse(text.contains("taken:") || text.contains("set to"), text);
+    // 150 · 1.3558 = 203.4
+    assertFalse(text.contains("converted") || text.contains("203"), text);
+    assertFalse(text.contains("either way"), text);
     assertTold(text, "150 N·m would give");
     assertTold(text, "150 lbf·in");
   }

@@ -261,4 +261,36 @@ class WrenchSelectionTest {
     assertEquals("3.2", other.text("reading.from"));
     assertEquals("3.9", other.text("reading.to"));
   }
+
+  /** No 27 mm socket is sold for 1/4 in (common practice, no source). */
+  @Test
+  void aSocketThatIsNotMadeForTheSquareOfTheWrenchIsNotAskedFor() {
+    garage.change(BOOK, "head: hex 15 mm, torque: 33 lbf·ft", "head: hex 27 mm, torque: 30 N·m");
+    crib(List.of(wrench("A1", "1/4", 5, 40, 4)), List.of(sockets("1/2", "10..24")), List.of());
+    JsonTree record = record();
+    assertEquals("A1", line(record, "link-lower-nut").list("stages").get(0).text("wrench"));
+    assertEquals(List.of("3/8 in, borrow"), laidOut(record, "hex 27 mm"));
+    assertTrue(tools(record).contains("adapter 1/4 in to 3/8 in, borrow"), tools(record) + "");
+  }
+
+  @Test
+  void aWrenchForWhoseSquareTheSizeIsMadeIsPreferred() {
+    garage.change(BOOK, "head: hex 15 mm, torque: 33 lbf·ft", "head: hex 27 mm, torque: 30 N·m");
+    crib(
+        List.of(wrench("A1", "1/4", 5, 50, 4), wrench("A2", "3/8", 5, 100, 4)),
+        List.of(sockets("1/2", "10..24")),
+        List.of());
+    JsonTree record = record();
+    assertEquals("A2", line(record, "link-lower-nut").list("stages").get(0).text("wrench"));
+    assertEquals(List.of("3/8 in, borrow"), laidOut(record, "hex 27 mm"));
+  }
+
+  @Test
+  void aSocketOfTheShopIsNotBorrowedForASquareForWhichItIsNotMade() {
+    garage.change(BOOK, "head: hex 15 mm, torque: 33 lbf·ft", "head: hex 27 mm, torque: 30 N·m");
+    crib(List.of(wrench("A1", "1/4", 5, 40, 4)), List.of(sockets("1/2", "10..32")), List.of());
+    JsonTree record = record();
+    assertEquals(List.of("1/2 in"), laidOut(record, "hex 27 mm"));
+    assertTrue(tools(record).contains("adapter 1/4 in to 1/2 in, borrow"), tools(record) + "");
+  }
 }

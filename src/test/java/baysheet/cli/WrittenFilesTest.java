@@ -40,12 +40,12 @@ class WrittenFilesTest {
   }
 
   @Test
-  void aFailedRunLeavesYesterdaysSheetAsItWas() {
+  void aRefusedJobHasItsOldSheetWholeAmongTheWithdrawnOnes() {
     garage.sheets();
     byte[] yesterday = Garage.bytes(garage.made("501.pdf"));
     garage.change("2026-04-07/501.yaml", "bay: 2", "bay: 22");
     assertEquals(Exit.PROBLEMS, garage.sheets().exit());
-    assertArrayEquals(yesterday, Garage.bytes(garage.made("501.pdf")));
+    assertArrayEquals(yesterday, Garage.bytes(garage.made("withdrawn/501.pdf")));
     assertNothingHalfWritten();
   }
 

@@ -22,6 +22,8 @@ class SocketChoiceTest {
       socket(Drive.HALF, Head.Form.HEX, 12, false, "10..36 mm");
   private static final List<Socket> CRIB = List.of(HALF_TWELVE, HALF, THREE_EIGHTHS);
 
+  private static final Optional<Quantity> NOT_KNOWN = Optional.empty();
+
   private static SocketChoice gentle(String head, String torque) {
     return SocketChoice.choose(head(head), torque(torque), false, false, CRIB, Map.of());
   }
@@ -152,6 +154,59 @@ class SocketChoiceTest {
     assertEquals(List.of("no torque is known, so any drive will do"), choice.reasons());
   }
 
+  /**
+   * The largest sizes in which sockets are sold for a square (common practice, no source). Torques
+   * are so low that every square carries them, or are not known.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "hex 15 mm, QUARTER",
+    "hex 9/16 in, QUARTER",
+    "hex 16 mm, THREE_EIGHTHS",
+    "hex 27 mm, THREE_EIGHTHS",
+    "12-point 36 mm, THREE_EIGHTHS",
+    "hex 38 mm, HALF",
+    "hex 46 mm, THREE_QUARTER",
+    "hex 65 mm, ONE",
+    "hexagon key 10 mm, QUARTER",
+    "hexagon key 12 mm, THREE_EIGHTHS",
+    "six-lobe T40, QUARTER",
+    "six-lobe T45, THREE_EIGHTHS",
+    "six-lobe T70, HALF",
+    "external six-lobe E14, THREE_EIGHTHS",
+    "12-point key M8, QUARTER",
+    "12-point key M14, HALF"
+  })
+  void noSocketIsAskedForThatIsNotMadeForItsSquare(String head, Drive drive) {
+    for (Optional<Quantity> torque : List.of(Optional.of(torque("12 N·m")), NOT_KNOWN)) {
+      SocketChoice choice =
+          SocketChoice.choose(head(head), torque, false, false, List.of(), Map.of());
+      assertEquals(drive, choice.drive());
+      assertFalse(choice.owned());
+    }
+  }
+
+  @Test
+  void aSquareThatIsLargerForTheSizeAloneIsExplained() {
+    SocketChoice choice =
+        SocketChoice.choose(head("hex 27 mm"), torque("12 N·m"), false, false, List.of(), Map.of());
+    assertEquals(
+        List.of(
+            "the crib has no socket for hex\u00A027\u00A0mm",
+            "3/8\u00A0in is the smallest square for which this size is made"),
+        choice.reasons());
+  }
+
+  @Test
+  void aSocketOfTheCribStandsWhateverItsSize() {
+    Socket odd = socket(Drive.QUARTER, Head.Form.HEX, 6, false, "27 mm");
+    SocketChoice choice =
+        SocketChoice.choose(
+            head("hex 27 mm"), torque("12 N·m"), false, false, List.of(odd), Map.of());
+    assertTrue(choice.owned());
+    assertEquals(Drive.QUARTER, choice.drive());
+  }
+
   @Test
   void aSeizedFastenerGetsADriveThatCarriesHalfAsMuchAgain() {
     // 3/8 in carries 135 N·m: enough for 100, not for what breaks 100 loose.
@@ -185,7 +240,7 @@ class SocketChoiceTest {
 
   @Test
   void aBorrowedSocketTakesTheLargerSquareOfTheWrench() {
-    SocketChoice missing = gentle("hex 46 mm", "100 N·m");
+    SocketChoice missing = gentle("hex 7 mm", "100 N·m");
     assertFalse(missing.owned());
     assertEquals(Drive.THREE_EIGHTHS, missing.drive());
     assertEquals(Drive.HALF, missing.inSquareOf(Drive.HALF).drive());
@@ -194,7 +249,7 @@ class SocketChoiceTest {
 
   @Test
   void neitherASmallerSquareNorASocketAtHandIsChanged() {
-    SocketChoice missing = gentle("hex 46 mm", "200 N·m");
+    SocketChoice missing = gentle("hex 7 mm", "200 N·m");
     assertEquals(missing, missing.inSquareOf(Drive.THREE_EIGHTHS));
     SocketChoice owned = gentle("hex 19 mm", "100 N·m");
     assertEquals(owned, owned.inSquareOf(Drive.THREE_QUARTER));
@@ -202,7 +257,7 @@ class SocketChoiceTest {
 
   @Test
   void theSquareOfTheWrenchThatItHasAlreadyChangesNothing() {
-    SocketChoice missing = gentle("hex 46 mm", "200 N·m");
+    SocketChoice missing = gentle("hex 7 mm", "200 N·m");
     assertEquals(Drive.HALF, missing.drive());
     assertEquals(missing, missing.inSquareOf(Drive.HALF));
   }

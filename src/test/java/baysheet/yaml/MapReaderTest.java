@@ -58,12 +58,16 @@ class MapReaderTest {
   void missingKeyPointsAtItsMap() {
     MapReader map = reader("bays:\n  lift: 1\n", "bays");
     assertEquals(Optional.empty(), map.required("rated"));
+    map.optional("lift");
+    map.done();
     assertEquals("a bay needs the key \"rated\"", only("2:3 missing-key").what());
   }
 
   @Test
   void missingKeyOfAnEmptyMapPointsAtItsBrackets() {
-    reader("bays: {}\n", "bays").required("rated");
+    MapReader map = reader("bays: {}\n", "bays");
+    map.required("rated");
+    map.done();
     only("1:7 missing-key");
   }
 
@@ -107,6 +111,21 @@ class MapReaderTest {
   void unknownKeysAreToldEvenWhenNothingCanBeBuilt() {
     built("lifft: 3\n");
     assertEquals(List.of("1:1 missing-key", "1:1 unknown-key"), Texts.told(problems));
+  }
+
+  /** One cause, one message: the key is there under another name. */
+  @Test
+  void aRequiredKeyThatIsMisspeltIsNotMissingAsWell() {
+    assertEquals(Optional.empty(), built("rateed: 3\nlift: 2\n"));
+    assertEquals(List.of("1:1 unknown-key"), Texts.told(problems));
+    assertEquals(Optional.of("rated"), problems.all().get(0).nearest());
+  }
+
+  /** Two keys that are both like the missing one cannot both be meant by it. */
+  @Test
+  void aSecondKeyLikeTheMissingOneIsReportedAlone() {
+    built("rateed: 3\nratted: 2\n");
+    assertEquals(List.of("1:1 unknown-key", "2:1 unknown-key"), Texts.told(problems));
   }
 
   private Optional<String> built(String text) {

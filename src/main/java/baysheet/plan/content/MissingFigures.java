@@ -142,7 +142,8 @@ public final class MissingFigures {
         .flatMap(item -> item.fluid().map(Located::value));
   }
 
-  private static boolean isFluid(Resolved resolved, String product) {
+  /** Whether a product is what fills a circuit. */
+  static boolean isFluid(Resolved resolved, String product) {
     return resolved.book().fluid(product).isPresent()
         || resolved.catalogue().items().values().stream()
             .anyMatch(item -> item.fluid().filter(it -> it.value().equals(product)).isPresent());

@@ -76,16 +76,25 @@ public final class SocketRack {
     if (fastener.reach().isPresent()) {
       return insertFit(wrench);
     }
-    if (fitting.isEmpty() || inSquare(wrench.drive(), torque).isPresent()) {
+    boolean toBorrow = fitting.isEmpty() && isMadeFor(wrench.drive());
+    if (toBorrow || inSquare(wrench.drive(), torque).isPresent()) {
       return SocketFit.NONE_NEEDED;
     }
     return adapted(wrench)
         .map(socket -> adapter(wrench.drive(), socket.drive()))
         .map(name -> new SocketFit(SocketFit.Kind.ADAPTER, name))
-        .orElseGet(
-            () ->
-                new SocketFit(
-                    SocketFit.Kind.BORROW, "a borrowed " + wrench.drive().print() + " socket"));
+        .orElseGet(() -> new SocketFit(SocketFit.Kind.BORROW, "a borrowed " + missing(wrench)));
+  }
+
+  private String missing(Wrench wrench) {
+    return isMadeFor(wrench.drive())
+        ? wrench.drive().print() + " socket"
+        : adapter(wrench.drive(), socketFor(wrench).drive());
+  }
+
+  /** Whether sockets of the fastener's size are made for a square. */
+  boolean isMadeFor(Drive square) {
+    return head.filter(it -> !square.isMadeFor(it)).isEmpty();
   }
 
   private SocketFit insertFit(Wrench wrench) {
@@ -162,6 +171,7 @@ public final class SocketRack {
   private SocketChoice socketFor(Wrench wrench) {
     return inSquare(wrench.drive(), highest.orElseThrow())
         .or(() -> adapted(wrench))
+        .or(() -> isMadeFor(wrench.drive()) ? Optional.empty() : owned(it -> true, highest, impact))
         .orElseGet(() -> toBorrow(wrench.drive()));
   }
 

@@ -3,6 +3,7 @@ package baysheet.plan.content;
 import baysheet.books.Moment;
 import baysheet.books.Place;
 import baysheet.plan.graph.PlacedStep;
+import baysheet.plan.graph.PlannedStep;
 import baysheet.plan.graph.SideMerger;
 import baysheet.resolve.Bound;
 import baysheet.resolve.BoundStep;
@@ -16,7 +17,9 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * The torque lines of a job in tightening order: those tightened as they go on, then those that
@@ -126,8 +129,19 @@ public final class TorqueTable {
   private List<BoundStep.BoundApply> applied() {
     List<BoundStep.BoundApply> applied = new ArrayList<>();
     for (PlacedStep line : lines) {
-      line.all().forEach(step -> applied.addAll(step.apply()));
+      line.all().forEach(step -> step.apply().forEach(it -> applied.addAll(applied(step, it))));
     }
     return applied;
+  }
+
+  /** Where a step does not say what a product goes on, it may be any fastener that it turns. */
+  private List<BoundStep.BoundApply> applied(PlannedStep step, BoundStep.BoundApply apply) {
+    if (apply.item().isPresent() || MissingFigures.isFluid(resolved, apply.product())) {
+      return List.of(apply);
+    }
+    return Stream.of(step.undo(), step.doUp(), step.tighten())
+        .flatMap(List::stream)
+        .map(item -> new BoundStep.BoundApply(apply.product(), Optional.of(item)))
+        .toList();
   }
 }

@@ -177,7 +177,9 @@ public final class WrenchSelector {
         return Optional.empty();
       }
       Drive square = set.get().drive();
-      if (rack.isInsert() || rack.hasAdapter(wrench.drive(), square)) {
+      if (rack.isInsert()
+          || rack.hasAdapter(wrench.drive(), square)
+          || !rack.isMadeFor(wrench.drive())) {
         return Optional.of(adapter(wrench.drive(), square));
       }
       Optional<SocketChoice> other =
