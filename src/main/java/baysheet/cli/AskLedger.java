@@ -81,8 +81,7 @@ final class AskLedger {
 
   /** What is said of a job that was never issued, with the one that was probably meant. */
   static String unknownJob(String job, Index index) {
-    List<String> several =
-        index.current(job).stream().map(it -> it.issued().name()).toList();
+    List<String> several = index.current(job).stream().map(it -> it.issued().name()).toList();
     if (several.size() > 1) {
       return "the job %s has several sheets: close %s"
           .formatted(job, String.join(", then ", several));

@@ -52,8 +52,7 @@ final class Batch {
    * @param drawn its sheets and their files, one for each stage; none where it could not be made
    * @param fault what went wrong in the tool itself, or with reading the file
    */
-  record Outcome(
-      Path job, List<Issues.Drawn> drawn, Problems problems, Optional<Throwable> fault) {
+  record Outcome(Path job, List<Issues.Drawn> drawn, Problems problems, Optional<Throwable> fault) {
     List<MadeSheet> made() {
       return drawn.stream().map(Issues.Drawn::made).toList();
     }

@@ -200,8 +200,7 @@ final class DayOutput {
   /** Where the whole day is made it is said with the problems why a sheet is older than its job. */
   private void leftOut(Path job) {
     String number = YamlFiles.name(job);
-    boolean old =
-        Files.exists(place.sheet(number)) || Files.exists(place.sheet(number + "-1"));
+    boolean old = Files.exists(place.sheet(number)) || Files.exists(place.sheet(number + "-1"));
     (old && !place.whole() ? outOfDate : missing).add(number);
   }
 
@@ -257,8 +256,7 @@ final class DayOutput {
         files.write(place.all(), pdf);
       }
       report.say(
-          SummaryLine.all(
-              sheets.size(), jobsKept, jobs.size() + unread, missing, place.all()));
+          SummaryLine.all(sheets.size(), jobsKept, jobs.size() + unread, missing, place.all()));
     }
     // Where writing failed the next run finds it, and makes a new one.
     oldAll.filter(old -> !failed).ifPresent(files::discard);

@@ -122,8 +122,7 @@ final class Issues {
       Function<MadeSheet, byte[]> draw,
       Problems problems) {
     List<Issued> last = before.getOrDefault(YamlFiles.name(job), List.of());
-    Revision first =
-        last.isEmpty() ? Revision.FIRST : new Revision(last.get(0).revision());
+    Revision first = last.isEmpty() ? Revision.FIRST : new Revision(last.get(0).revision());
     List<Page> pages = pages(make.apply(first), draw);
     if (pages.isEmpty() || last.isEmpty() || isStill(last, pages)) {
       return pages.stream().map(page -> drawn(page, pages)).toList();
@@ -176,8 +175,7 @@ final class Issues {
   private Optional<Issued> replaced(Sheet sheet) {
     boolean first = sheet.stage().filter(it -> !it.isFirst()).isEmpty();
     List<Issued> last = before.getOrDefault(sheet.heading().job(), List.of());
-    boolean sameParts =
-        last.stream().anyMatch(it -> it.name().equals(sheet.name()));
+    boolean sameParts = last.stream().anyMatch(it -> it.name().equals(sheet.name()));
     return first && !sameParts
         ? last.stream().findFirst()
         : Optional.ofNullable(named.get(sheet.name()));

@@ -91,8 +91,7 @@ final class SheetMaker {
       Resolved resolved, Path file, Problems problems, boolean allWarnings) {
     Optional<TracedPlan> plan = Planner.traced(resolved, problems);
     if (allWarnings) {
-      plan.ifPresent(
-          it -> SheetWarnings.of(resolved, it.sheet()).forEach(problems::add));
+      plan.ifPresent(it -> SheetWarnings.of(resolved, it.sheet()).forEach(problems::add));
     }
     return plan.map(it -> pages(file, problems).of(it.stages(), resolved.job().stages()))
         .orElse(List.of());

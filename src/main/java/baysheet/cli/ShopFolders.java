@@ -92,7 +92,10 @@ final class ShopFolders {
   Optional<Path> withNumber(Path job, String number) {
     return rootOf(job)
         .map(root -> numbers.computeIfAbsent(root, DayFolders::byNumber))
-        .flatMap(known -> known.getOrDefault(number.toLowerCase(Locale.ROOT), List.of()).stream().findFirst());
+        .flatMap(
+            known ->
+                known.getOrDefault(number.toLowerCase(Locale.ROOT), List.of()).stream()
+                    .findFirst());
   }
 
   /**

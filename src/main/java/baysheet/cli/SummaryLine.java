@@ -54,12 +54,7 @@ final class SummaryLine {
         sheets == done
             ? sheets + " of " + jobs + " sheets"
             : "%s sheets of %s of %s jobs".formatted(sheets, done, jobs);
-    return "all  "
-        + what
-        + " in bay order"
-        + missing
-        + "  "
-        + YamlFiles.shown(file);
+    return "all  " + what + " in bay order" + missing + "  " + YamlFiles.shown(file);
   }
 
   /**
@@ -86,9 +81,7 @@ final class SummaryLine {
   static String withdrawnFor(OldSheets.Withdrawn old, int sheets) {
     return "%s  withdrawn, because the job has %s now  %s"
         .formatted(
-            old.name(),
-            sheets == 1 ? "one sheet" : sheets + " sheets",
-            YamlFiles.shown(old.to()));
+            old.name(), sheets == 1 ? "one sheet" : sheets + " sheets", YamlFiles.shown(old.to()));
   }
 
   static String unplanned(Path day) {

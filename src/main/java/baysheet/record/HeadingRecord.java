@@ -6,7 +6,6 @@ import baysheet.sheet.Sheet;
 import baysheet.torque.Unit;
 import baysheet.wording.Language;
 import java.io.IOException;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;

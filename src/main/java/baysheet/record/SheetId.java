@@ -9,7 +9,8 @@ import java.util.HexFormat;
 /**
  * What tells one sheet from all others: two papers with one id say the same.
  *
- * @param text as printed: job, stage where there are several, revision and the first six hexadecimal digits of the hash
+ * @param text as printed: job, stage where there are several, revision and the first six
+ *     hexadecimal digits of the hash
  * @param hash SHA-256 of the canonical record, in hexadecimal
  * @param code the format character and the first 75 bits of the hash, as the printed code holds
  *     them

@@ -1,23 +1,17 @@
 package baysheet.record;
 
-import baysheet.sheet.TimeNeeded;
 import baysheet.layout.Fit;
 import baysheet.layout.Item;
 import baysheet.layout.Page;
 import baysheet.sheet.CautionLine;
 import baysheet.sheet.CheckLine;
-import baysheet.sheet.Heading;
-import baysheet.sheet.QualifiedWork;
 import baysheet.sheet.Sheet;
+import baysheet.sheet.TimeNeeded;
 import baysheet.torque.ThreePoint;
-import baysheet.torque.Unit;
 import baysheet.wording.Language;
 import baysheet.wording.StepSentences;
 import java.io.IOException;
 import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * Writes the record of a sheet: the same figures as on paper, so that they can be read back

@@ -71,12 +71,8 @@ public record Sheet(
 
   /** The same sheet for another size of paper; what it says, and so its id, stays. */
   public Sheet on(Shop.Paper paper) {
-    return with(heading.on(paper));
-  }
-
-  private Sheet with(Heading changed) {
     return new Sheet(
-        changed,
+        heading.on(paper),
         qualified,
         cautions,
         evening,
@@ -196,17 +192,7 @@ public record Sheet(
     /** The same step with other letters above it. */
     public SheetStep with(Letters other) {
       return new SheetStep(
-          n,
-          source,
-          procedure,
-          where,
-          actions,
-          details,
-          other,
-          minutes,
-          hold,
-          entries,
-          teaching);
+          n, source, procedure, where, actions, details, other, minutes, hold, entries, teaching);
     }
 
     public Phase phase() {

@@ -49,13 +49,13 @@ final class StageStateCheck {
       Stage stage = stages.get(i).stage().orElseThrow();
       Stage next = stages.get(i + 1).stage().orElseThrow();
       List<SheetStep> steps = stages.get(i).steps();
-      StageStateCheck check =
-          new StageStateCheck(whole, resolved, steps.get(steps.size() - 1).n());
+      StageStateCheck check = new StageStateCheck(whole, resolved, steps.get(steps.size() - 1).n());
       if (!stage.leaving().equals(next.arrival())) {
         faults.add("stage " + next.n() + " does not begin as stage " + stage.n() + " ends");
       }
-      check.compare(stage.leaving().orElseThrow()).forEach(it -> faults.add(
-          "stage " + stage.n() + " ends with " + it));
+      check
+          .compare(stage.leaving().orElseThrow())
+          .forEach(it -> faults.add("stage " + stage.n() + " ends with " + it));
       check.unrest().forEach(it -> faults.add("no rest behind step " + check.after + ": " + it));
     }
     return faults;

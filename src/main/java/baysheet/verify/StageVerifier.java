@@ -23,8 +23,9 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * Whether the sheets of a job's stages say together what the sheet of the whole job says, each thing
- * once and at its turn, and each of them all that its steps need. Shares no code with what divides.
+ * Whether the sheets of a job's stages say together what the sheet of the whole job says, each
+ * thing once and at its turn, and each of them all that its steps need. Shares no code with what
+ * divides.
  */
 public final class StageVerifier {
   private final Sheet whole;
@@ -80,8 +81,10 @@ public final class StageVerifier {
       }
     }
     List<SheetStep> steps = stages.stream().flatMap(it -> it.steps().stream()).toList();
-    if (!steps.stream().map(StageVerifier::bare).toList().equals(
-        whole.steps().stream().map(StageVerifier::bare).toList())) {
+    if (!steps.stream()
+        .map(StageVerifier::bare)
+        .toList()
+        .equals(whole.steps().stream().map(StageVerifier::bare).toList())) {
       faults.add("the steps of the stages are not those of the job");
     }
   }
@@ -104,8 +107,8 @@ public final class StageVerifier {
     covered("support", sheet -> sheet.support().stream().map(Sheet.Support::raised));
     covered("socket", sheet -> sheet.sockets().stream().map(it -> it.drive() + " " + it.head()));
     if (!parts(List.of(whole)).equals(parts(stages))) {
-      faults.add("the stages have other new parts: " + parts(stages) + ", not " + parts(
-          List.of(whole)));
+      faults.add(
+          "the stages have other new parts: " + parts(stages) + ", not " + parts(List.of(whole)));
     }
   }
 
@@ -241,8 +244,7 @@ public final class StageVerifier {
         if (own.qualification().equals(work.qualification())) {
           boolean same = own.by().equals(work.by()) && own.second().equals(work.second());
           boolean here =
-              own.steps().stream()
-                  .allMatch(n -> stageOf(n) == stage.stage().orElseThrow().n());
+              own.steps().stream().allMatch(n -> stageOf(n) == stage.stage().orElseThrow().n());
           if (!same || !here) {
             faults.add("the work on the " + work.words() + " is another one on its stage");
           }
@@ -265,14 +267,14 @@ public final class StageVerifier {
     ToolListCheck.faults(stage, printed, resolved).forEach(fault -> add(stage, fault));
     whole.cautions().forEach(caution -> caution(stage, caution));
     Set<Integer> known =
-        Stream.concat(
-                stage.torque().stream(), stage.stage().orElseThrow().elsewhere().stream())
+        Stream.concat(stage.torque().stream(), stage.stage().orElseThrow().elsewhere().stream())
             .map(TorqueLine::n)
             .collect(Collectors.toSet());
     for (SheetStep step : stage.steps()) {
       Visits.named(step).stream()
           .filter(n -> !known.contains(n))
-          .forEach(n -> add(stage, "step " + step.n() + " names line " + n + ", which is not here"));
+          .forEach(
+              n -> add(stage, "step " + step.n() + " names line " + n + ", which is not here"));
     }
     stage.stage().orElseThrow().elsewhere().stream()
         .filter(line -> !whole.torque().contains(line))
@@ -333,9 +335,7 @@ public final class StageVerifier {
     List<Sheet.Stretch> expected =
         whole.sections().stream()
             .flatMap(section -> section.oneSideFirst().stream())
-            .map(
-                it ->
-                    new Sheet.Stretch(Math.max(it.first(), first), Math.min(it.last(), last)))
+            .map(it -> new Sheet.Stretch(Math.max(it.first(), first), Math.min(it.last(), last)))
             .filter(it -> it.first() < it.last())
             .toList();
     List<Sheet.Stretch> said =

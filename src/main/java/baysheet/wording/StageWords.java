@@ -23,8 +23,7 @@ final class StageWords {
   StageText text(Optional<Stage> stage) {
     return stage
         .map(this::text)
-        .orElseGet(
-            () -> new StageText("", true, true, List.of(), List.of(), List.of(), List.of()));
+        .orElseGet(() -> new StageText("", true, true, List.of(), List.of(), List.of(), List.of()));
   }
 
   private StageText text(Stage stage) {
@@ -71,8 +70,7 @@ final class StageWords {
 
   private String height(VehicleState state) {
     String height = language.own(Phrase.valueOf("AT_" + state.height().name()));
-    List<Place> ends =
-        state.raised().stream().filter(place -> place.axle().isPresent()).toList();
+    List<Place> ends = state.raised().stream().filter(place -> place.axle().isPresent()).toList();
     String where = ends.stream().map(PlaceWords::words).collect(Collectors.joining(" and "));
     return ends.isEmpty() ? height : language.own(Phrase.RAISED_AT, height, where);
   }
@@ -108,8 +106,7 @@ final class StageWords {
     for (Stage.Figure figure : state.needed()) {
       for (int i = 0; i < figure.words().size(); i++) {
         String words =
-            language.own(
-                Phrase.COPY_FIGURE, language.text(figure.words().get(i)), figure.step());
+            language.own(Phrase.COPY_FIGURE, language.text(figure.words().get(i)), figure.step());
         String name = "arrival." + figure.step() + (i == 0 ? "" : "-" + (i + 1));
         figures.add(new EntryText(words, PlaceWords.boxes(name, words, figure.places())));
       }

@@ -49,7 +49,8 @@ class StagesOfAnyShopTest {
         Division.of(
             plan.get().stages(),
             least,
-            (sheet, room) -> sheet.steps().size() <= (room == Division.Room.LEAST ? page : page - 2));
+            (sheet, room) ->
+                sheet.steps().size() <= (room == Division.Room.LEAST ? page : page - 2));
     Statistics.label("stages").collect(divided.stages().size());
     boolean tooMany = plan.get().sheet().steps().size() > (Job.MOST_STAGES - 1) * page / 2;
     assertTrue(tooMany || divided.stages().isEmpty() == divided.tooLong().isPresent());

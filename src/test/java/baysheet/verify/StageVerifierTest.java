@@ -24,7 +24,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.FieldSource;
 
-/** What is found when the stages of a job are played back: nothing as they are made, else a fault. */
+/**
+ * What is found when the stages of a job are played back: nothing as they are made, else a fault.
+ */
 class StageVerifierTest {
   private static final int FEWEST_DIVIDED = 14;
 
@@ -84,8 +86,18 @@ class StageVerifierTest {
       Sheet stage = job.stages().get(i);
       for (String part :
           List.of(
-              "sections", "qualified", "cautions", "evening", "torque", "tools", "parts",
-              "consumables", "tally", "checks", "sources", "support")) {
+              "sections",
+              "qualified",
+              "cautions",
+              "evening",
+              "torque",
+              "tools",
+              "parts",
+              "consumables",
+              "tally",
+              "checks",
+              "sources",
+              "support")) {
         List<?> all = (List<?>) value(stage, part);
         for (int k = 0; k < all.size(); k++) {
           List<Object> fewer = new ArrayList<>(all);

@@ -1,6 +1,5 @@
 package baysheet.wording;
 
-import baysheet.sheet.TimeNeeded;
 import static baysheet.wording.SampleLines.caution;
 import static baysheet.wording.SampleLines.check;
 import static baysheet.wording.SampleLines.torque;
@@ -16,6 +15,7 @@ import baysheet.sheet.CautionLine;
 import baysheet.sheet.CheckLine;
 import baysheet.sheet.Heading;
 import baysheet.sheet.Sheet;
+import baysheet.sheet.TimeNeeded;
 import baysheet.sheet.TorqueLine;
 import baysheet.sheet.TorqueLine.Reuse;
 import baysheet.torque.Band;

@@ -1,6 +1,5 @@
 package baysheet.wording;
 
-import baysheet.sheet.Teaching;
 import baysheet.books.Catalogue;
 import baysheet.books.Height;
 import baysheet.books.Moment;
@@ -13,6 +12,7 @@ import baysheet.sheet.Sheet;
 import baysheet.sheet.Sheet.Phase;
 import baysheet.sheet.Sheet.SheetStep;
 import baysheet.sheet.StepSource;
+import baysheet.sheet.Teaching;
 import baysheet.sheet.TorqueLine.StageLine;
 import baysheet.torque.Band;
 import baysheet.torque.Drive;

@@ -1,6 +1,5 @@
 package baysheet.wording;
 
-import baysheet.sheet.TimeNeeded;
 import static baysheet.wording.SampleLines.caution;
 import static baysheet.wording.SampleLines.check;
 import static baysheet.wording.SampleLines.torque;
@@ -15,6 +14,7 @@ import baysheet.sheet.Sheet;
 import baysheet.sheet.Sheet.Phase;
 import baysheet.sheet.Sheet.Section;
 import baysheet.sheet.Sheet.SheetStep;
+import baysheet.sheet.TimeNeeded;
 import baysheet.sheet.TorqueLine;
 import baysheet.sheet.TorqueLine.Reuse;
 import baysheet.torque.Quantity;

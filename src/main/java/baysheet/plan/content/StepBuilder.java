@@ -1,6 +1,5 @@
 package baysheet.plan.content;
 
-import baysheet.sheet.Teaching;
 import baysheet.books.Fastener;
 import baysheet.books.Height;
 import baysheet.books.Moment;
@@ -19,6 +18,7 @@ import baysheet.sheet.CautionLine;
 import baysheet.sheet.Detail;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.StepSource;
+import baysheet.sheet.Teaching;
 import baysheet.sheet.TorqueLine;
 import java.util.ArrayList;
 import java.util.HashMap;

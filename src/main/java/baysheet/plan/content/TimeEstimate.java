@@ -1,13 +1,12 @@
 package baysheet.plan.content;
 
-import baysheet.sheet.TimeNeeded;
 import baysheet.books.Catalogue;
 import baysheet.books.Step;
 import baysheet.plan.graph.PlacedStep;
 import baysheet.plan.graph.PlannedStep;
 import baysheet.report.Located;
 import baysheet.resolve.Resolved;
-import baysheet.sheet.Sheet;
+import baysheet.sheet.TimeNeeded;
 import baysheet.torque.ThreePoint;
 import java.util.List;
 

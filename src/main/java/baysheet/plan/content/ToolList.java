@@ -49,10 +49,7 @@ public final class ToolList {
    * @param fitting tasks whose new parts are
    */
   public ToolList(
-      Resolved resolved,
-      List<PlacedStep> lines,
-      Collection<Task> using,
-      Collection<Task> fitting) {
+      Resolved resolved, List<PlacedStep> lines, Collection<Task> using, Collection<Task> fitting) {
     this.resolved = resolved;
     this.lines = lines;
     this.using = using;

@@ -211,8 +211,7 @@ final class OneStage {
     for (Sheet.Section section : job.whole.sections()) {
       Optional<Sheet.Stretch> before = sides;
       sides = section.oneSideFirst().or(() -> going(before, section));
-      List<SheetStep> steps =
-          section.steps().stream().filter(step -> isOwn(step.n() - 1)).toList();
+      List<SheetStep> steps = section.steps().stream().filter(step -> isOwn(step.n() - 1)).toList();
       if (!steps.isEmpty()) {
         boolean begins = section.oneSideFirst().isPresent() || sections.isEmpty();
         sections.add(

@@ -112,9 +112,7 @@ final class Progress {
 
   /** The next line that does something with an item. */
   private Optional<PlacedStep> next(ItemAt item, int index) {
-    return Optional.ofNullable(touched.get(item))
-        .map(all -> all.higher(index))
-        .map(lines::get);
+    return Optional.ofNullable(touched.get(item)).map(all -> all.higher(index)).map(lines::get);
   }
 
   private boolean isFastener(ItemAt item) {

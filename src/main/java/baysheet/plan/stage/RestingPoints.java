@@ -15,8 +15,8 @@ import java.util.Optional;
 
 /**
  * Where the work of a job may rest: nothing on it looks finished that is not. Best is where the
- * vehicle stands on the ground, on its stands or on the locks of the lift, nothing temporary holds a
- * part and no work is half done.
+ * vehicle stands on the ground, on its stands or on the locks of the lift, nothing temporary holds
+ * a part and no work is half done.
  */
 final class RestingPoints {
   private static final String JACKED = "jacked";
@@ -108,8 +108,7 @@ final class RestingPoints {
   /** Checks that are ticked belong to the step that raises or lowers, and so do its own steps. */
   private boolean isMoving(int after) {
     Sheet.Section section = sections.get(after);
-    boolean moves =
-        section.title() == Sheet.Title.RAISE || section.title() == Sheet.Title.LOWER;
+    boolean moves = section.title() == Sheet.Title.RAISE || section.title() == Sheet.Title.LOWER;
     return lines.get(after - 1).step().source() instanceof StepSource.Checkpoint
         || (moves && sections.get(after - 1) == section);
   }

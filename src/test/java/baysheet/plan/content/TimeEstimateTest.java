@@ -1,12 +1,11 @@
 package baysheet.plan.content;
 
-import baysheet.sheet.TimeNeeded;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import baysheet.plan.Planner;
 import baysheet.report.Problems;
 import baysheet.resolve.ShopTexts;
-import baysheet.sheet.Sheet;
+import baysheet.sheet.TimeNeeded;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
