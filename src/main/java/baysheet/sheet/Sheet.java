@@ -71,12 +71,8 @@ public record Sheet(
 
   /** The same sheet for another size of paper; what it says, and so its id, stays. */
   public Sheet on(Shop.Paper paper) {
-    return with(heading.on(paper));
-  }
-
-  private Sheet with(Heading changed) {
     return new Sheet(
-        changed,
+        heading.on(paper),
         qualified,
         cautions,
         evening,

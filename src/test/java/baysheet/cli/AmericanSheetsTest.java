@@ -15,6 +15,9 @@ import baysheet.wording.Samples;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -27,8 +30,8 @@ class AmericanSheetsTest {
   private static final String SHOP = "shop.yaml";
 
   @TempDir private static Path folder;
-  private static Map<String, MadeSheet> british;
-  private static Map<String, MadeSheet> american;
+  private static Map<String, List<MadeSheet>> british;
+  private static Map<String, List<MadeSheet>> american;
   private static Glossary glossary;
 
   @BeforeAll
@@ -47,18 +50,24 @@ class AmericanSheetsTest {
             .glossary();
   }
 
-  private static Map<String, MadeSheet> faultless(CopyOfTheDemo shop) {
+  /** The sheets of each job. */
+  private static Map<String, List<MadeSheet>> faultless(CopyOfTheDemo shop) {
     Problems problems = new Problems();
     Map<String, MadeSheet> made = shop.made(problems);
     assertEquals(List.of(), problems.all());
-    return made;
+    return made.values().stream()
+        .collect(
+            Collectors.groupingBy(
+                it -> it.sheet().heading().job(), TreeMap::new, Collectors.toList()));
   }
 
   @Test
   void everySheetIsMade() {
     assertTrue(british.size() >= 14, british.keySet().toString());
     assertEquals(british.keySet(), american.keySet());
-    american.values().forEach(it -> assertEquals(Shop.Paper.LETTER, paper(it)));
+    american.values().stream()
+        .flatMap(List::stream)
+        .forEach(it -> assertEquals(Shop.Paper.LETTER, paper(it)));
   }
 
   private static Shop.Paper paper(MadeSheet made) {
@@ -78,8 +87,12 @@ class AmericanSheetsTest {
     american.forEach(
         (job, made) ->
             assertEquals(
-                List.of(), any.matcher(text(made)).results().map(it -> it.group()).toList(), job));
-    assertFalse(any.matcher(text(british.get("2405"))).results().toList().isEmpty());
+                List.of(), any.matcher(texts(made)).results().map(it -> it.group()).toList(), job));
+    assertFalse(any.matcher(texts(british.get("2405"))).results().toList().isEmpty());
+  }
+
+  private static String texts(List<MadeSheet> made) {
+    return made.stream().map(AmericanSheetsTest::text).collect(Collectors.joining(" "));
   }
 
   /** What the page says, and what it would say with more room; without what somebody noted. */
@@ -108,23 +121,48 @@ class AmericanSheetsTest {
   void stepsTorquesAndChecksAreTheSame() {
     american.forEach(
         (job, made) -> {
-          Sheet here = british.get(job).sheet();
-          Sheet there = made.sheet();
-          assertEquals(figures(here), figures(there), job);
-          assertEquals(here.steps().size(), there.steps().size(), job);
+          List<MadeSheet> ours = british.get(job);
+          assertEquals(figures(ours), figures(made), job);
           assertEquals(
-              here.checks().stream().map(CheckLine::name).toList(),
-              there.checks().stream().map(CheckLine::name).toList());
-          assertEquals(here.sources(), there.sources(), job);
+              all(ours, sheet -> sheet.steps().stream().map(Sheet.SheetStep::n)),
+              all(made, sheet -> sheet.steps().stream().map(Sheet.SheetStep::n)),
+              job);
+          assertEquals(
+              all(ours, sheet -> sheet.checks().stream().map(CheckLine::name)),
+              all(made, sheet -> sheet.checks().stream().map(CheckLine::name)));
+          assertEquals(
+              all(ours, sheet -> sheet.sources().stream()),
+              all(made, sheet -> sheet.sources().stream()),
+              job);
+          Sheet here = ours.get(0).sheet();
+          Sheet there = made.get(0).sheet();
           assertEquals(here.notes(), there.notes(), job);
           assertEquals(here.heading().vehicle(), there.heading().vehicle(), job);
         });
   }
 
-  private static List<String> figures(Sheet sheet) {
-    return sheet.torque().stream()
-        .map(line -> line.fastener() + line.count() + line.head() + line.stages() + line.threads())
-        .toList();
+  /** What all sheets of a job say, each thing once: on other paper a job has more sheets. */
+  private static <T> Set<T> all(List<MadeSheet> made, Function<Sheet, Stream<T>> of) {
+    return made.stream().flatMap(it -> of.apply(it.sheet())).collect(Collectors.toSet());
+  }
+
+  private static Set<String> figures(List<MadeSheet> made) {
+    return all(
+        made,
+        sheet ->
+            sheet.torque().stream()
+                .flatMap(
+                    line ->
+                        line.places().stream()
+                            .map(
+                                place ->
+                                    line.n()
+                                        + line.fastener()
+                                        + place
+                                        + line.count()
+                                        + line.head()
+                                        + line.stages()
+                                        + line.threads())));
   }
 
   @Test
@@ -132,7 +170,7 @@ class AmericanSheetsTest {
     String terms = "terms: {wheel: hoop, bolt: pin}\n";
     CopyOfTheDemo same =
         CopyOfTheDemo.in(folder.resolve("same")).with("catalogue/terms.yaml", terms);
-    assertEquals(text(british.get("2405")), text(same.made("2405")));
+    assertEquals(texts(british.get("2405")), text(same.made("2405")));
     CopyOfTheDemo other =
         CopyOfTheDemo.in(folder.resolve("other"))
             .replacing(SHOP, "terms: british", "terms: american")

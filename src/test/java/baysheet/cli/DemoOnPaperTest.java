@@ -23,6 +23,7 @@ import org.junit.jupiter.api.Test;
 class DemoOnPaperTest {
   private static final PdfWriter WRITER = new PdfWriter();
   private static final List<MadeSheet> ALL = DemoSheets.made(Shop.Paper.A4);
+  private static final List<Sheet> WHOLE = DemoSheets.wholes();
 
   private static MadeSheet made(String job) {
     return ALL.stream()
@@ -32,7 +33,10 @@ class DemoOnPaperTest {
   }
 
   private static Sheet sheet(String job) {
-    return made(job).sheet();
+    return WHOLE.stream()
+        .filter(sheet -> sheet.heading().job().equals(job))
+        .findFirst()
+        .orElseThrow();
   }
 
   @Test

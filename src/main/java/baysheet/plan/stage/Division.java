@@ -7,12 +7,12 @@ import baysheet.sheet.Sheet;
 import baysheet.verify.StageVerifier;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.stream.IntStream;
 
 /**
  * Divides a job at points where the work may rest: into as few sheets as will do, each of which
@@ -31,12 +31,11 @@ public final class Division {
 
   private static final int MOST_REPEATS = 50;
 
+  /** So many points are first tried for a page. */
+  private static final int NEAR = 16;
+
   /** Beyond that the stages are as long as they can be; no job of a garage comes near. */
   private static final int MOST_ASKED = 1500;
-
-  /** From the best kinds of points to all of them. */
-  private static final List<Kind> WORST =
-      List.of(Kind.SIDES, Kind.WITHIN, Kind.PROPPED, Kind.WAITING, Kind.JACKED, Kind.LOW);
 
   private final StageSheets sheets;
   private final Fit fit;
@@ -93,7 +92,7 @@ public final class Division {
     List<Point> all = sheets.restingPoints();
     for (int wanted = Math.min(least, all.size() + 1); wanted >= 1; wanted--) {
       for (boolean shortOnes : List.of(false, true)) {
-        for (Kind worst : WORST) {
+        for (Kind worst : EnumSet.range(Kind.SIDES, Kind.LOW)) {
           List<Point> points = all.stream().filter(it -> it.kind().compareTo(worst) <= 0).toList();
           Optional<List<Sheet>> found = new Search(points, shortOnes).run(wanted);
           if (found.isPresent()) {
@@ -166,7 +165,8 @@ public final class Division {
       int low = from;
       int high = last();
       while (low < high) {
-        int middle = (low + high + 1) / 2;
+        // A page holds some steps however many there are, so it is first sought near its beginning.
+        int middle = Math.min((low + high + 1) / 2, low + Math.max(NEAR, low - from));
         boolean fits = fits(from, middle, room);
         low = fits ? middle : low;
         high = fits ? high : middle - 1;
@@ -180,7 +180,7 @@ public final class Division {
       int low = 0;
       int high = to;
       while (low < high) {
-        int middle = (low + high) / 2;
+        int middle = Math.max((low + high) / 2, high - Math.max(NEAR, to - high));
         boolean fits = fits(middle, to, room);
         high = fits ? middle : high;
         low = fits ? low : middle + 1;
@@ -223,17 +223,12 @@ public final class Division {
 
     private List<Sheet> sheets(List<Integer> cuts) {
       int of = cuts.size() - 1;
-      return of == 1
-          ? List.of(sheets.whole())
-          : IntStream.range(0, of)
-              .mapToObj(
-                  i ->
-                      sheets.sheet(
-                          bounds.get(cuts.get(i)).after(),
-                          bounds.get(cuts.get(i + 1)).after(),
-                          i + 1,
-                          of))
-              .toList();
+      List<Sheet> made = new ArrayList<>();
+      for (int n = 1; n <= of && of > 1; n++) {
+        int from = bounds.get(cuts.get(n - 1)).after();
+        made.add(sheets.sheet(from, bounds.get(cuts.get(n)).after(), n, of));
+      }
+      return of == 1 ? List.of(sheets.whole()) : made;
     }
 
     /** The boundaries when each stage is as long as it can be. */
