@@ -45,11 +45,22 @@ public final class Main {
    * @param today asked only where a command needs it: the rules of time zones take long to load
    */
   static int run(String[] arguments, Console console, Supplier<LocalDate> today) {
-    String called = arguments.length == 0 ? "" : arguments[0];
-    List<CommandSpec> commands = commands(called, console, today);
+    CommandLine line = commandLine(arguments.length == 0 ? "" : arguments[0], console, today);
+    Optional<WrongCommandLine> dash = longDash(arguments, line);
+    return written(
+        dash.map(it -> misused(it, console)).orElseGet(() -> line.execute(arguments)), console);
+  }
+
+  /**
+   * The program, ready to run.
+   *
+   * @param called the command that is asked for; without one, all are there
+   */
+  static CommandLine commandLine(String called, Console console, Supplier<LocalDate> today) {
     CommandSpec alone = new NoCommand().spec;
     CommandLine line = new CommandLine(alone);
-    commands.forEach(command -> alone.addSubcommand(command.name(), command));
+    commands(called, console, today)
+        .forEach(command -> alone.addSubcommand(command.name(), command));
     line.setOut(console.out());
     line.setErr(console.err());
     line.setColorScheme(
@@ -59,9 +70,7 @@ public final class Main {
     line.registerConverter(Path.class, Main::path);
     line.setExecutionExceptionHandler((fault, command, result) -> failed(fault, console));
     line.setParameterExceptionHandler((wrong, given) -> misused(wrong, console));
-    Optional<WrongCommandLine> dash = longDash(arguments, line);
-    return written(
-        dash.map(it -> misused(it, console)).orElseGet(() -> line.execute(arguments)), console);
+    return line;
   }
 
   /** A word processor makes a long dash of two hyphens; it would be taken for a file's name. */
