@@ -30,6 +30,9 @@ final class Examples {
           Map.entry(
               "names",
               List.of("baysheet names traits states", "baysheet names items --shop my-garage")),
+          Map.entry(
+              "procedures",
+              List.of("baysheet procedures", "baysheet procedures --vehicle our-van-2016")),
           Map.entry("close", List.of("baysheet close 2402 --by T1")),
           Map.entry(
               "history", List.of("baysheet history \"RD 08-553\"", "baysheet history 2402 --json")),

@@ -112,6 +112,7 @@ public final class Main {
       case "explain" -> List.of(new ExplainCommand(console).spec());
       case "torque" -> List.of(new TorqueCommand(console, today).spec());
       case "names" -> List.of(new NamesCommand(console).spec());
+      case "procedures" -> List.of(new ProceduresCommand(console).spec());
       case "start" -> List.of(new StartCommand(console, today).spec());
       case "close" -> List.of(new CloseCommand(console, today).spec());
       case "history" -> List.of(new HistoryCommand(console).spec());
@@ -126,6 +127,7 @@ public final class Main {
               new TorqueCommand(console, today).spec(),
               new StartCommand(console, today).spec(),
               new NamesCommand(console).spec(),
+              new ProceduresCommand(console).spec(),
               new CloseCommand(console, today).spec(),
               new HistoryCommand(console).spec(),
               new DueCommand(console, today).spec(),
