@@ -33,6 +33,12 @@ final class Examples {
           Map.entry(
               "procedures",
               List.of("baysheet procedures", "baysheet procedures --vehicle our-van-2016")),
+          Map.entry(
+              "draft",
+              List.of(
+                  "baysheet draft our-van-2016 --for discs-and-pads@front wheel-bearing@rear",
+                  "baysheet draft --job my-garage/2026-03-02/1002.yaml",
+                  "baysheet draft our-van-2016 --table torques.csv")),
           Map.entry("close", List.of("baysheet close 2402 --by T1")),
           Map.entry(
               "history", List.of("baysheet history \"RD 08-553\"", "baysheet history 2402 --json")),

@@ -113,6 +113,7 @@ public final class Main {
       case "torque" -> List.of(new TorqueCommand(console, today).spec());
       case "names" -> List.of(new NamesCommand(console).spec());
       case "procedures" -> List.of(new ProceduresCommand(console).spec());
+      case "draft" -> List.of(new DraftCommand(console).spec());
       case "start" -> List.of(new StartCommand(console, today).spec());
       case "close" -> List.of(new CloseCommand(console, today).spec());
       case "history" -> List.of(new HistoryCommand(console).spec());
@@ -128,6 +129,7 @@ public final class Main {
               new StartCommand(console, today).spec(),
               new NamesCommand(console).spec(),
               new ProceduresCommand(console).spec(),
+              new DraftCommand(console).spec(),
               new CloseCommand(console, today).spec(),
               new HistoryCommand(console).spec(),
               new DueCommand(console, today).spec(),

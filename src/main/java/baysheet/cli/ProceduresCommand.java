@@ -88,7 +88,7 @@ final class ProceduresCommand implements Callable<Integer> {
 
   private static ProcedureList.Line line(
       Procedure procedure, Optional<SpecBook> book, ShopFolder folder) {
-    List<Place> places = places(procedure);
+    List<Place> places = WorkAt.places(procedure);
     return new ProcedureList.Line(
         procedure.name().value(),
         procedure.title().value(),
@@ -99,21 +99,6 @@ final class ProceduresCommand implements Callable<Integer> {
         book.stream()
             .flatMap(it -> places.stream().map(place -> readiness(procedure, place, it, folder)))
             .toList());
-  }
-
-  /** Where a job can ask for it; both wheels of an axle at a time, since they hardly differ. */
-  private static List<Place> places(Procedure procedure) {
-    List<Place> all =
-        switch (procedure.at().value()) {
-          case WHEEL, AXLE -> List.of(Place.FRONT, Place.REAR);
-          case SIDE -> List.of(Place.LEFT, Place.RIGHT);
-          case ENGINE -> List.of(Place.ENGINE);
-          case VEHICLE -> List.of(Place.VEHICLE);
-        };
-    Optional<Place> only = procedure.applicability().onlyAt().map(Located::value);
-    return only.isEmpty() || all.stream().noneMatch(it -> it == only.get())
-        ? only.filter(it -> procedure.at().value() == it.kind()).map(List::of).orElse(all)
-        : List.of(only.get());
   }
 
   private static String words(Applicability.Need need) {

@@ -47,6 +47,7 @@ public enum ProblemCode {
   EMPTY_VALUE,
   HIGH_TORQUE(Severity.NOTE),
   IGNORED_FILE(Severity.WARNING),
+  IN_BRACES,
   IN_TWO_FILES,
   KEY_NOT_TEXT,
   KEYS_CLASH,
