@@ -57,7 +57,7 @@ public final class Main {
    * @param called the command that is asked for; without one, all are there
    */
   static CommandLine commandLine(String called, Console console, Supplier<LocalDate> today) {
-    CommandSpec alone = new NoCommand().spec;
+    CommandSpec alone = new NoCommand(console, today).spec;
     CommandLine line = new CommandLine(alone);
     commands(called, console, today)
         .forEach(command -> alone.addSubcommand(command.name(), command));
@@ -161,14 +161,21 @@ public final class Main {
 
   /** The name of the program without a command behind it. */
   private static final class NoCommand implements Callable<Integer> {
+    private final Console console;
+    private final Supplier<LocalDate> today;
     private final CommandSpec spec =
         Options.command(
             "baysheet", "Turns a garage's job files into one-page bay sheets.", this, List.of());
 
+    NoCommand(Console console, Supplier<LocalDate> today) {
+      this.console = console;
+      this.today = today;
+    }
+
     @Override
     public Integer call() {
-      throw new WrongCommandLine(spec.commandLine(), "a command is missing")
-          .near("", spec.subcommands().keySet());
+      console.print(new NextStep(ShopFolders.here(), today).text());
+      return Exit.DONE;
     }
   }
 }
