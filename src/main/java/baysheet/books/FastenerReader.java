@@ -14,8 +14,10 @@ import baysheet.torque.Treatment;
 import baysheet.yaml.MapReader;
 import baysheet.yaml.Node;
 import baysheet.yaml.Read;
+import baysheet.yaml.Scalar;
 import baysheet.yaml.Sequence;
 import baysheet.yaml.ValueReader;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -59,6 +61,9 @@ final class FastenerReader {
       Words.oneOf(List.of(Reach.Tool.values()), Reach.Tool::word);
   private static final ValueReader<Reach> REACH = Read.record("a reach", FastenerReader::reach);
 
+  /** Stands for a figure that nobody has looked up yet. */
+  private static final String UNKNOWN = "unknown";
+
   private FastenerReader() {}
 
   private static Optional<FastenerText> read(MapReader map, boolean whole) {
@@ -69,11 +74,12 @@ final class FastenerReader {
 
   /** Reads what is known and leaves the rest to the caller, who may have keys of its own. */
   static FastenerText text(MapReader map, boolean whole) {
+    List<Located<String>> unknown = new ArrayList<>();
     return new FastenerText(
-        whole ? map.required("count", COUNT) : map.optional("count", COUNT),
-        map.optional("thread", Figures.thread()),
+        figure(map, FastenerText.COUNT, COUNT, whole, unknown),
+        figure(map, FastenerText.THREAD, Figures.thread(), false, unknown),
         map.optional("class", Figures.strength()),
-        map.optional("head", Figures.head()),
+        figure(map, FastenerText.HEAD, Figures.head(), false, unknown),
         whole ? map.required("torque", TORQUE) : map.optional("torque", TORQUE),
         map.optional("order", ORDER),
         map.optional("passes", PASSES),
@@ -86,7 +92,30 @@ final class FastenerReader {
         map.optional("deep", Read.yesNo()),
         map.optional("note", Read.text()),
         map.optional("source", Read.text()),
+        unknown,
         map.at());
+  }
+
+  /** A figure; where {@code unknown} stands for it, the key is added to the list. */
+  private static <T> Optional<Located<T>> figure(
+      MapReader map,
+      String key,
+      ValueReader<T> reader,
+      boolean needed,
+      List<Located<String>> unknown) {
+    ValueReader<Optional<T>> any =
+        (node, problems) ->
+            isUnknown(node)
+                ? Optional.of(new Located<>(Optional.empty(), node.at()))
+                : reader.<Optional<T>>map(Optional::of).read(node, problems);
+    Optional<Located<Optional<T>>> read = needed ? map.required(key, any) : map.optional(key, any);
+    read.filter(it -> it.value().isEmpty())
+        .ifPresent(it -> unknown.add(new Located<>(key, it.at())));
+    return read.flatMap(it -> it.value().map(figure -> new Located<>(figure, it.at())));
+  }
+
+  private static boolean isUnknown(Node node) {
+    return node instanceof Scalar scalar && scalar.text().strip().equals(UNKNOWN);
   }
 
   private static Optional<Located<Tightening>> torque(Node node, Problems problems) {

@@ -10,10 +10,15 @@ import baysheet.torque.StrengthClass;
 import baysheet.torque.Thread;
 import baysheet.torque.Tightening;
 import baysheet.torque.Treatment;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * The keys of a fastener as far as they are written: an override, or an entry over another book.
+ *
+ * @param unknown the keys with {@code unknown} in place of a count, a thread or a head
  */
 public record FastenerText(
     Optional<Located<Integer>> count,
@@ -32,17 +37,26 @@ public record FastenerText(
     Optional<Located<Boolean>> deep,
     Optional<Located<String>> note,
     Optional<Located<String>> source,
+    List<Located<String>> unknown,
     Span at) {
+  static final String COUNT = "count";
+  static final String THREAD = "thread";
+  static final String HEAD = "head";
+
+  public FastenerText {
+    unknown = List.copyOf(unknown);
+  }
+
   /**
    * These values where they are written, and those of {@code base} for all the rest; but the source
    * of a figure that is replaced goes with it.
    */
   public FastenerText over(FastenerText base) {
     return new FastenerText(
-        count.or(base::count),
-        thread.or(base::thread),
+        over(COUNT, count, base.count),
+        over(THREAD, thread, base.thread),
         strength.or(base::strength),
-        head.or(base::head),
+        over(HEAD, head, base.head),
         tightening.or(base::tightening),
         order.or(base::order),
         passes.or(base::passes),
@@ -55,7 +69,44 @@ public record FastenerText(
         deep.or(base::deep),
         note.or(base::note),
         tightening.isPresent() ? source : source.or(base::source),
+        unknownOver(base),
         at);
+  }
+
+  private <T> Optional<Located<T>> over(
+      String key, Optional<Located<T>> own, Optional<Located<T>> below) {
+    return isUnknown(key) ? Optional.empty() : own.or(() -> below);
+  }
+
+  private List<Located<String>> unknownOver(FastenerText base) {
+    List<Located<String>> all = new ArrayList<>(unknown);
+    base.unknown.stream().filter(it -> !says(it.value())).forEach(all::add);
+    return all;
+  }
+
+  private boolean says(String key) {
+    Optional<?> figure =
+        switch (key) {
+          case COUNT -> count;
+          case THREAD -> thread;
+          case HEAD -> head;
+          default -> throw new IllegalArgumentException(key);
+        };
+    return figure.isPresent() || isUnknown(key);
+  }
+
+  private boolean isUnknown(String key) {
+    return unknown.stream().anyMatch(it -> it.value().equals(key));
+  }
+
+  /** Whether the entry says that nobody has counted them. */
+  public boolean isUncounted() {
+    return isUnknown(COUNT);
+  }
+
+  /** The keys that are unknown and without which no sheet can be made. */
+  public Stream<Located<String>> missing() {
+    return unknown.stream().filter(it -> !it.value().equals(THREAD));
   }
 
   /** The whole fastener; empty when the count or the torque is nowhere written. */

@@ -45,11 +45,22 @@ public final class Main {
    * @param today asked only where a command needs it: the rules of time zones take long to load
    */
   static int run(String[] arguments, Console console, Supplier<LocalDate> today) {
-    String called = arguments.length == 0 ? "" : arguments[0];
-    List<CommandSpec> commands = commands(called, console, today);
-    CommandSpec alone = new NoCommand().spec;
+    CommandLine line = commandLine(arguments.length == 0 ? "" : arguments[0], console, today);
+    Optional<WrongCommandLine> dash = longDash(arguments, line);
+    return written(
+        dash.map(it -> misused(it, console)).orElseGet(() -> line.execute(arguments)), console);
+  }
+
+  /**
+   * The program, ready to run.
+   *
+   * @param called the command that is asked for; without one, all are there
+   */
+  static CommandLine commandLine(String called, Console console, Supplier<LocalDate> today) {
+    CommandSpec alone = new NoCommand(console, today).spec;
     CommandLine line = new CommandLine(alone);
-    commands.forEach(command -> alone.addSubcommand(command.name(), command));
+    commands(called, console, today)
+        .forEach(command -> alone.addSubcommand(command.name(), command));
     line.setOut(console.out());
     line.setErr(console.err());
     line.setColorScheme(
@@ -59,9 +70,7 @@ public final class Main {
     line.registerConverter(Path.class, Main::path);
     line.setExecutionExceptionHandler((fault, command, result) -> failed(fault, console));
     line.setParameterExceptionHandler((wrong, given) -> misused(wrong, console));
-    Optional<WrongCommandLine> dash = longDash(arguments, line);
-    return written(
-        dash.map(it -> misused(it, console)).orElseGet(() -> line.execute(arguments)), console);
+    return line;
   }
 
   /** A word processor makes a long dash of two hyphens; it would be taken for a file's name. */
@@ -103,6 +112,8 @@ public final class Main {
       case "explain" -> List.of(new ExplainCommand(console).spec());
       case "torque" -> List.of(new TorqueCommand(console, today).spec());
       case "names" -> List.of(new NamesCommand(console).spec());
+      case "procedures" -> List.of(new ProceduresCommand(console).spec());
+      case "draft" -> List.of(new DraftCommand(console).spec());
       case "start" -> List.of(new StartCommand(console, today).spec());
       case "close" -> List.of(new CloseCommand(console, today).spec());
       case "history" -> List.of(new HistoryCommand(console).spec());
@@ -117,6 +128,8 @@ public final class Main {
               new TorqueCommand(console, today).spec(),
               new StartCommand(console, today).spec(),
               new NamesCommand(console).spec(),
+              new ProceduresCommand(console).spec(),
+              new DraftCommand(console).spec(),
               new CloseCommand(console, today).spec(),
               new HistoryCommand(console).spec(),
               new DueCommand(console, today).spec(),
@@ -148,14 +161,21 @@ public final class Main {
 
   /** The name of the program without a command behind it. */
   private static final class NoCommand implements Callable<Integer> {
+    private final Console console;
+    private final Supplier<LocalDate> today;
     private final CommandSpec spec =
         Options.command(
             "baysheet", "Turns a garage's job files into one-page bay sheets.", this, List.of());
 
+    NoCommand(Console console, Supplier<LocalDate> today) {
+      this.console = console;
+      this.today = today;
+    }
+
     @Override
     public Integer call() {
-      throw new WrongCommandLine(spec.commandLine(), "a command is missing")
-          .near("", spec.subcommands().keySet());
+      console.print(new NextStep(ShopFolders.here(), today).text());
+      return Exit.DONE;
     }
   }
 }

@@ -28,12 +28,22 @@ final class Options {
       String name, String description, Callable<Integer> command, List<? extends ArgSpec> takes) {
     CommandSpec spec = CommandSpec.wrapWithoutInspection(command).name(name).version(VERSION);
     spec.usageMessage().description(description);
+    List<String> examples = Examples.of(name);
+    if (!examples.isEmpty()) {
+      spec.usageMessage().footerHeading("%nFor example:%n");
+      spec.usageMessage().footer(examples.stream().map(Options::shown).toArray(String[]::new));
+    }
     takes.forEach(spec::add);
     spec.addOption(
         flag("Show this help and do nothing else.", "-h", "--help").usageHelp(true).build());
     spec.addOption(
         flag("Show the version and do nothing else.", "-V", "--version").versionHelp(true).build());
     return spec;
+  }
+
+  /** A line of the help, in which the library takes some signs for its own. */
+  private static String shown(String example) {
+    return "  " + example.replace("%", "%%");
   }
 
   /** What is there or not. */

@@ -63,12 +63,15 @@ final class SheetsCommand implements Callable<Integer> {
           "--again",
           "Also write sheets anew that lie there unchanged; they are byte for byte the same.");
 
+  private final OptionSpec dryRun =
+      Options.flag("--dry-run", "Make the sheets and report problems, but write nothing.");
+
   private final CommandSpec spec =
       Options.command(
           "sheets",
           "Make the bay sheets of a day, or of single jobs.",
           this,
-          List.of(paths, out, paper, templates, record, again, threads));
+          List.of(paths, out, paper, templates, record, again, dryRun, threads));
 
   SheetsCommand(Console console, Supplier<LocalDate> today, Ahead ahead) {
     this.console = console;
@@ -89,14 +92,17 @@ final class SheetsCommand implements Callable<Integer> {
     Fonts fonts = ahead.fonts().get();
     ShopFolders folders = new ShopFolders(fonts);
     SheetMaker maker = new SheetMaker(folders, layouts, fonts, paper());
+    List<Path> named = Options.all(paths);
+    List<Path> meant = named.isEmpty() ? today() : named;
+    if (Options.isGiven(dryRun)) {
+      return new DryRun(console, folders, new Batch(maker::make, threads())).run(meant);
+    }
     Path folder = out.getValue();
     Issues issues = new Issues(folder, Disk.REAL, Early.start(today));
     Batch batch = new Batch(maker::make, threads(), ahead.writers(), issues);
-    List<Path> named = Options.all(paths);
     Sheets.Output output =
         new Sheets.Output(folder, Options.isGiven(record), Options.isGiven(again), Disk.REAL);
-    return new Sheets(console, folders, batch, issues, output)
-        .run(named.isEmpty() ? today() : named);
+    return new Sheets(console, folders, batch, issues, output).run(meant);
   }
 
   private Optional<Shop.Paper> paper() {

@@ -30,6 +30,7 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import picocli.CommandLine;
 
 /** Finds shop folders and reads them. */
 final class ShopFolders {
@@ -65,6 +66,21 @@ final class ShopFolders {
     Path below = Path.of("jobs");
     return rootOf(Path.of(""))
         .or(() -> Optional.of(below).filter(it -> Files.isRegularFile(it.resolve(SHOP_FILE))));
+  }
+
+  /**
+   * The shop folder that is named, or the one here.
+   *
+   * @param command for the complaint when there is none
+   */
+  static Path rootFor(Optional<Path> named, CommandLine command) {
+    return named.isPresent()
+        ? rootOf(named.get())
+            .orElseThrow(
+                () ->
+                    new WrongCommandLine(
+                        command, named.get() + " is no shop folder: it has no " + SHOP_FILE))
+        : here().orElseThrow(() -> new WrongCommandLine(command, NOT_HERE));
   }
 
   /** The nearest folder upwards that holds a shop file. */

@@ -15,15 +15,16 @@ final class SummaryLine {
 
   static String of(Issues.Drawn drawn, DayOutput.Written written) {
     MadeSheet made = drawn.made();
-    Heading heading = made.sheet().heading();
-    String line = of(made, heading, written.file());
+    String line = of(made) + "  " + YamlFiles.shown(written.file());
     if (drawn.unchanged()) {
       return line + (written.anew() ? "  unchanged, written again" : "  unchanged");
     }
     return drawn.replaces().map(it -> line + "\n    " + it.sentence()).orElse(line);
   }
 
-  private static String of(MadeSheet made, Heading heading, Path file) {
+  /** The same of a sheet that has no file. */
+  static String of(MadeSheet made) {
+    Heading heading = made.sheet().heading();
     return String.join(
         "  ",
         made.sheet().name(),
@@ -31,8 +32,7 @@ final class SummaryLine {
         heading.title(),
         made.sheet().steps().size() + " steps",
         points(made) + " pt",
-        dropped(made),
-        YamlFiles.shown(file));
+        dropped(made));
   }
 
   private static String points(MadeSheet made) {

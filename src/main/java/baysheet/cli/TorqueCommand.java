@@ -159,6 +159,7 @@ final class TorqueCommand implements Callable<Integer> {
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
+            List.of(),
             here)
         .complete(new Located<>("fastener", here))
         .orElseThrow();

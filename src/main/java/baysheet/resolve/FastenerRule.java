@@ -18,27 +18,50 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * Which entry of the book a fastener's name means at a place: it is looked up there, then at what
  * contains the place; the group with the fewest places wins; the job's override comes last.
  */
 final class FastenerRule {
-  private final Job job;
+  private final List<Job.Replacement> overrides;
+  private final String job;
   private final Catalogue catalogue;
   private final Problems problems;
+  private final Set<String> unknown = new TreeSet<>();
 
   /** The book's entries by name, whatever their places. */
   private final Map<String, List<Map.Entry<EffectiveBook.Key, EffectiveBook.Merged>>> named =
       new HashMap<>();
 
-  FastenerRule(EffectiveBook book, Job job, Catalogue catalogue, Problems problems) {
+  /**
+   * The fasteners of a book.
+   *
+   * @param overrides what the job puts in place of the book's figures
+   * @param job its number
+   */
+  FastenerRule(
+      EffectiveBook book,
+      List<Job.Replacement> overrides,
+      String job,
+      Catalogue catalogue,
+      Problems problems) {
+    this.overrides = List.copyOf(overrides);
     this.job = job;
     this.catalogue = catalogue;
     this.problems = problems;
     for (Map.Entry<EffectiveBook.Key, EffectiveBook.Merged> entry : book.entries().entrySet()) {
       named.computeIfAbsent(entry.getKey().name(), key -> new ArrayList<>()).add(entry);
     }
+  }
+
+  /**
+   * The figures of bound fasteners without which no sheet can be made: {@code count of wheel-nut}.
+   */
+  Set<String> unknown() {
+    return unknown;
   }
 
   /** Where the book has this name, seen from a place; empty when it has it nowhere around. */
@@ -107,11 +130,16 @@ final class FastenerRule {
     if (override.isPresent()) {
       Job.Replacement change = override.get();
       text = change.values().over(text);
-      chain.add(new Located<>("override of job " + job.number().value(), change.item().at()));
+      chain.add(new Located<>("override of job " + job, change.item().at()));
     }
     chain.addAll(merged.chain());
     // Each file was checked alone; a count and an order may come from two.
     FastenerCheck.check(text, problems);
+    List<Located<String>> missing = text.missing().toList();
+    missing.forEach(key -> problems.add(unknown(item.item(), key)));
+    if (!missing.isEmpty()) {
+      return Optional.empty();
+    }
     Optional<Fastener> whole = text.complete(merged.name());
     if (whole.isEmpty()) {
       // Told already, with the whole book.
@@ -135,6 +163,20 @@ final class FastenerRule {
         .filter(change -> change.values().tightening().isPresent())
         .flatMap(change -> merged.text().tightening())
         .map(Located::value);
+  }
+
+  /** A count or a head decides what a sheet lists, and cannot be left open as a torque can. */
+  private Problem unknown(String name, Located<String> key) {
+    unknown.add(key.value() + " of " + name);
+    boolean count = key.value().equals("count");
+    return Problem.of(
+            ProblemCode.UNKNOWN_FIGURE,
+            key.at(),
+            "the %s of %s is unknown, and the work needs it".formatted(key.value(), name))
+        .expecting(
+            count
+                ? "how many there are at one place, as counted on the vehicle or in its data"
+                : "the size and form of the head, such as hex 17 mm or six-lobe T30");
   }
 
   /** What an entry lacks that every fastener needs. */
@@ -167,7 +209,7 @@ final class FastenerRule {
 
   /** The overrides that hold at an item, the one that reaches least far first. */
   private List<Job.Replacement> overrides(ItemAt item) {
-    return job.overrides().stream()
+    return overrides.stream()
         .filter(change -> change.item().value().equals(item.item()))
         .filter(change -> covers(change.place(), item.place()))
         .sorted(Comparator.comparingInt(FastenerRule::reach))

@@ -51,6 +51,11 @@ final class ItemRule {
     return things;
   }
 
+  /** What the book lacks. */
+  List<Needs.Gap> gaps() {
+    return missing.gaps();
+  }
+
   /** Every fastener that a step names, those that could not be bound among them. */
   Set<ItemAt> fastenersNamed() {
     return fastenersNamed;

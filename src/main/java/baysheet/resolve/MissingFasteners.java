@@ -8,6 +8,7 @@ import baysheet.report.Nearest;
 import baysheet.report.Problem;
 import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -21,6 +22,7 @@ final class MissingFasteners {
   private final FastenerRule fasteners;
   private final Problems problems;
   private final Set<List<String>> reported = new LinkedHashSet<>();
+  private final List<Needs.Gap> gaps = new ArrayList<>();
 
   MissingFasteners(
       EffectiveBook book, KnownNames known, FastenerRule fasteners, Problems problems) {
@@ -35,7 +37,13 @@ final class MissingFasteners {
     String name = written.value();
     if (reported.add(List.of(name, place.axle().orElse(place).word())) && !isMisspelt(name)) {
       problems.add(missing(written, place, asking));
+      gaps.add(new Needs.Gap(written, group(place), asking.task().procedure()));
     }
+  }
+
+  /** What was reported. */
+  List<Needs.Gap> gaps() {
+    return gaps;
   }
 
   /** Whether the book has it under a name that nothing asks for; that is reported already. */

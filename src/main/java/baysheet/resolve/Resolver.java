@@ -77,7 +77,9 @@ public final class Resolver {
   }
 
   private static ItemRule items(Job job, ShopFolder folder, EffectiveBook book, Problems problems) {
-    FastenerRule fasteners = new FastenerRule(book, job, folder.catalogue(), problems);
+    String number = job.number().value();
+    FastenerRule fasteners =
+        new FastenerRule(book, job.overrides(), number, folder.catalogue(), problems);
     return new ItemRule(book, folder, fasteners, problems);
   }
 

@@ -1,0 +1,274 @@
+package baysheet.cli;
+
+import baysheet.books.FastenerTable;
+import baysheet.books.Job;
+import baysheet.books.JobReader;
+import baysheet.books.Place;
+import baysheet.books.Procedure;
+import baysheet.books.ShopFolder;
+import baysheet.layout.Fonts;
+import baysheet.ledger.Disk;
+import baysheet.report.Located;
+import baysheet.report.Problems;
+import baysheet.report.Source;
+import baysheet.report.Span;
+import baysheet.resolve.Needs;
+import baysheet.yaml.SourceFile;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
+
+/** The command that adds to a spec book what work needs and the book lacks. */
+final class DraftCommand implements Callable<Integer> {
+  private static final String MARK = "\uFEFF";
+
+  private final Console console;
+
+  private final PositionalParamSpec bookName =
+      Options.at(
+          0,
+          "BOOK",
+          "0..1",
+          String.class,
+          "The spec book, by its name or its file; a new one is begun. With --job, the job's.");
+
+  private final OptionSpec work =
+      OptionSpec.builder("--for")
+          .paramLabel("PROCEDURE[@PLACE]")
+          .arity("1..*")
+          .type(List.class)
+          .auxiliaryTypes(String.class)
+          .description(
+              "Work that the book is to be ready for, such as discs-and-pads@front. Without a"
+                  + " place: wherever the vehicle allows it.")
+          .build();
+
+  private final OptionSpec jobFile =
+      Options.one("--job", "FILE", Path.class, "The work of a job file.");
+
+  private final OptionSpec table =
+      Options.one(
+          "--table",
+          "CSV",
+          Path.class,
+          "Fasteners from a spreadsheet: columns fastener, place, count, thread, class, head, torque"
+              + " and others; a unit may stand in the heading, as in torque (N·m).");
+
+  private final OptionSpec traits =
+      OptionSpec.builder("--traits")
+          .paramLabel("TRAIT")
+          .arity("1..*")
+          .splitRegex(",")
+          .type(List.class)
+          .auxiliaryTypes(String.class)
+          .description("What the vehicle of a new book has; baysheet names traits lists them.")
+          .build();
+
+  private final OptionSpec shop =
+      Options.one("--shop", "DIR", Path.class, "The shop folder (default: the one here or jobs/).");
+
+  private final CommandSpec spec =
+      Options.command(
+          "draft",
+          "Add to a spec book each fastener that work needs and the book lacks, to be filled in.",
+          this,
+          List.of(bookName, work, jobFile, table, traits, shop));
+
+  DraftCommand(Console console) {
+    this.console = console;
+  }
+
+  CommandSpec spec() {
+    return spec;
+  }
+
+  @Override
+  public Integer call() {
+    Problems problems = new Problems();
+    Path root = root();
+    ShopFolders folders = new ShopFolders(Fonts.builtIn());
+    Optional<ShopFolder> folder = folders.read(root, problems);
+    Optional<Job> job =
+        Options.<Path>given(jobFile)
+            .flatMap(file -> folder.flatMap(it -> job(file, folders, it, problems)));
+    boolean asked = Options.<Path>given(jobFile).isEmpty() || job.isPresent();
+    if (folder.isPresent() && asked) {
+      String name = name(job);
+      if (folder.get().faulty().books().contains(name)) {
+        problems.stop();
+      } else {
+        draft(
+            root.resolve("vehicles").resolve(name + YamlFiles.ENDING), job, folder.get(), problems);
+      }
+    }
+    console.problems(problems.all(), "nothing was added", false);
+    return Exit.of(problems);
+  }
+
+  private Path root() {
+    Optional<Path> near =
+        Options.<Path>given(jobFile)
+            .or(() -> Options.<String>given(bookName).filter(it -> it.contains("/")).map(Path::of))
+            .flatMap(ShopFolders::rootOf);
+    return Options.<Path>given(shop).isEmpty() && near.isPresent()
+        ? near.get()
+        : ShopFolders.rootFor(Options.given(shop), spec.commandLine());
+  }
+
+  private Optional<Job> job(Path file, ShopFolders folders, ShopFolder folder, Problems problems) {
+    Problems own = new Problems();
+    Optional<Job> job =
+        folders
+            .node(file, own)
+            .flatMap(
+                node ->
+                    JobReader.read(node, YamlFiles.name(file), folder.procedures().values(), own));
+    problems.addAll(own);
+    return job.filter(it -> !own.hasErrors());
+  }
+
+  private String name(Optional<Job> job) {
+    Optional<String> named = Options.<String>given(bookName).map(it -> YamlFiles.name(Path.of(it)));
+    return named
+        .or(() -> job.map(it -> it.vehicle().book().value()))
+        .orElseThrow(
+            () ->
+                new WrongCommandLine(spec.commandLine(), "the command draft needs a BOOK")
+                    .expecting("the name of a spec book, or --job with a job file"));
+  }
+
+  private void draft(Path file, Optional<Job> job, ShopFolder folder, Problems problems) {
+    List<FastenerTable.Row> rows =
+        Options.<Path>given(table)
+            .flatMap(it -> SourceFile.read(it, YamlFiles.shown(it), problems))
+            .map(it -> FastenerTable.read(it, problems))
+            .orElse(List.of());
+    boolean exists = Files.exists(file);
+    Optional<Source> text =
+        exists
+            ? SourceFile.read(file, YamlFiles.shown(file), problems)
+            : Optional.of(
+                new Source(
+                    YamlFiles.shown(file),
+                    NewBook.text(YamlFiles.name(file), Options.all(traits))));
+    if (exists && !Options.all(traits).isEmpty()) {
+      throw new WrongCommandLine(
+          spec.commandLine(), "--traits is for a new book, and " + file + " is there already");
+    }
+    Optional<BookDraft> draft =
+        text.flatMap(it -> BookDraft.of(it, problems)).flatMap(it -> it.with(rows, problems));
+    Optional<BookDraft> whole =
+        draft.flatMap(it -> with(works(job, it, folder), it, folder, problems));
+    if (!problems.hasErrors() && whole.isPresent()) {
+      write(file, exists, whole.get());
+      rows.stream()
+          .filter(
+              row ->
+                  draft.get().added().getOrDefault(row.group().value().word(), List.of()).stream()
+                      .noneMatch(row.fastener().value()::equals))
+          .forEach(
+              row ->
+                  console.say(
+                      "kept, as it is there: "
+                          + row.fastener().value()
+                          + " under "
+                          + row.group().value()));
+    }
+  }
+
+  private Optional<BookDraft> with(
+      List<Located<Job.Work>> works, BookDraft draft, ShopFolder folder, Problems problems) {
+    if (works.isEmpty()) {
+      return Optional.of(draft);
+    }
+    List<Needs> bays = draft.needs(works, folder);
+    List<Needs> possible = bays.stream().filter(Needs::possible).toList();
+    if (possible.isEmpty()) {
+      problems.stop();
+      bays.stream().limit(1).flatMap(it -> it.problems().stream()).forEach(problems::add);
+    }
+    return possible.isEmpty()
+        ? Optional.empty()
+        : draft.with(possible, gap -> gap.step(folder), problems);
+  }
+
+  private List<Located<Job.Work>> works(Optional<Job> job, BookDraft draft, ShopFolder folder) {
+    Stream<Located<Job.Work>> typed =
+        Options.<String>all(work).stream().flatMap(it -> works(it, draft, folder));
+    return Stream.concat(job.stream().flatMap(it -> it.work().stream()), typed).distinct().toList();
+  }
+
+  private Stream<Located<Job.Work>> works(String typed, BookDraft draft, ShopFolder folder) {
+    String name = typed.replaceFirst("@.*", "");
+    Procedure procedure =
+        Optional.ofNullable(folder.procedures().get(name))
+            .orElseThrow(
+                () ->
+                    new WrongCommandLine(
+                            spec.commandLine(), "there is no procedure \"" + name + '"')
+                        .near(
+                            name,
+                            folder.procedures().keySet(),
+                            "a name that baysheet procedures lists"));
+    Span here = new Source("--for " + typed, "").whole();
+    if (typed.contains("@")) {
+      String place = typed.substring(typed.indexOf('@') + 1);
+      return Stream.of(new Located<>(new Job.Work(name, place(place)), here));
+    }
+    List<Located<Job.Work>> all =
+        WorkAt.places(procedure).stream()
+            .map(place -> new Located<>(new Job.Work(name, place), here))
+            .toList();
+    List<Located<Job.Work>> suitable =
+        all.stream()
+            .filter(it -> draft.needs(List.of(it), folder).stream().anyMatch(Needs::possible))
+            .toList();
+    return (suitable.isEmpty() ? all : suitable).stream();
+  }
+
+  private Place place(String word) {
+    return Place.of(word)
+        .orElseThrow(
+            () ->
+                new WrongCommandLine(
+                        spec.commandLine(), '"' + word + "\" is not a place on a vehicle")
+                    .near(word, Stream.of(Place.values()).map(Place::word).toList()));
+  }
+
+  private void write(Path file, boolean exists, BookDraft draft) {
+    String shown = YamlFiles.shown(file);
+    if (exists && draft.added().isEmpty()) {
+      console.say(shown + " has all fasteners that this work needs; nothing was added");
+      return;
+    }
+    String mark = exists && hasMark(file) ? MARK : "";
+    byte[] bytes = (mark + draft.text().text()).getBytes(StandardCharsets.UTF_8);
+    new OutFiles(Disk.REAL).write(file, bytes);
+    console.say((exists ? "added to " : "made ") + shown + ":");
+    draft
+        .added()
+        .forEach((group, names) -> console.say("  " + group + ": " + String.join(", ", names)));
+    console.say(
+        "replace each unknown that you can look up; baysheet check says what is still missing");
+  }
+
+  private static boolean hasMark(Path file) {
+    byte[] mark = MARK.getBytes(StandardCharsets.UTF_8);
+    try (InputStream in = Files.newInputStream(file)) {
+      return Arrays.equals(mark, in.readNBytes(mark.length));
+    } catch (IOException e) {
+      throw new UncheckedIOException("cannot read " + file, e);
+    }
+  }
+}

@@ -1,0 +1,156 @@
+package baysheet.cli;
+
+import baysheet.books.Applicability;
+import baysheet.books.Job;
+import baysheet.books.KnownNames;
+import baysheet.books.Place;
+import baysheet.books.Procedure;
+import baysheet.books.ShopFolder;
+import baysheet.books.SpecBook;
+import baysheet.layout.Fonts;
+import baysheet.record.ProcedureList;
+import baysheet.report.Located;
+import baysheet.report.Problem;
+import baysheet.report.Problems;
+import baysheet.report.Source;
+import baysheet.resolve.Needs;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+
+/** The command that lists the procedures, and for which of them a spec book is ready. */
+final class ProceduresCommand implements Callable<Integer> {
+  private final Console console;
+
+  private final OptionSpec vehicle =
+      Options.one(
+          "--vehicle",
+          "BOOK",
+          String.class,
+          "A spec book: say at which places it is ready for each procedure, and what is missing.");
+
+  private final OptionSpec shop =
+      Options.one("--shop", "DIR", Path.class, "The shop folder (default: the one here or jobs/).");
+
+  private final OptionSpec json = Options.flag("--json", "Print the list as JSON.");
+
+  private final CommandSpec spec =
+      Options.command(
+          "procedures",
+          "List the procedures with their places and fasteners, and what a spec book lacks for them.",
+          this,
+          List.of(vehicle, shop, json));
+
+  ProceduresCommand(Console console) {
+    this.console = console;
+  }
+
+  CommandSpec spec() {
+    return spec;
+  }
+
+  @Override
+  public Integer call() {
+    Problems problems = new Problems();
+    Path root = ShopFolders.rootFor(Options.given(shop), spec.commandLine());
+    Optional<ShopFolder> folder = new ShopFolders(Fonts.builtIn()).read(root, problems);
+    folder.ifPresent(this::list);
+    console.problems(problems.all(), "what is in files with errors is missing", false);
+    return Exit.of(problems);
+  }
+
+  private void list(ShopFolder folder) {
+    Optional<SpecBook> book = Options.<String>given(vehicle).map(name -> book(name, folder));
+    List<ProcedureList.Line> lines =
+        folder.procedures().values().stream()
+            .sorted(Comparator.comparing(it -> it.name().value()))
+            .map(it -> line(it, book, folder))
+            .toList();
+    console.print(
+        Options.isGiven(json)
+            ? new String(ProcedureList.write(lines), StandardCharsets.UTF_8)
+            : ProcedureTable.of(lines, book.isPresent()));
+  }
+
+  private SpecBook book(String name, ShopFolder folder) {
+    return Optional.ofNullable(folder.books().get(name))
+        .orElseThrow(
+            () ->
+                new WrongCommandLine(spec.commandLine(), "there is no spec book \"" + name + '"')
+                    .near(name, folder.books().keySet()));
+  }
+
+  private static ProcedureList.Line line(
+      Procedure procedure, Optional<SpecBook> book, ShopFolder folder) {
+    List<Place> places = WorkAt.places(procedure);
+    return new ProcedureList.Line(
+        procedure.name().value(),
+        procedure.title().value(),
+        places.stream().map(Place::word).toList(),
+        procedure.serves().map(Located::value),
+        procedure.applicability().onlyWith().stream().map(it -> words(it.value())).toList(),
+        fasteners(procedure, folder),
+        book.stream()
+            .flatMap(it -> places.stream().map(place -> readiness(procedure, place, it, folder)))
+            .toList());
+  }
+
+  private static String words(Applicability.Need need) {
+    return String.join(" or ", need.anyOf()) + need.at().map(at -> " at " + at).orElse("");
+  }
+
+  private static List<String> fasteners(Procedure procedure, ShopFolder folder) {
+    Stream<String> renewed =
+        procedure.parts().stream().flatMap(it -> it.renews().stream()).map(Located::value);
+    return Stream.concat(procedure.steps().flatMap(it -> it.items()).map(Located::value), renewed)
+        .distinct()
+        .filter(it -> isFastener(it, folder))
+        .toList();
+  }
+
+  private static boolean isFastener(String item, ShopFolder folder) {
+    return folder.names().knows(KnownNames.Sort.FASTENER, item)
+        && Optional.ofNullable(folder.catalogue().items().get(item))
+            .map(it -> it.kinds().stream().anyMatch(kind -> kind.value().equals("fastener")))
+            .orElse(true);
+  }
+
+  /** As in the bay that asks for the least, for the work can be done there. */
+  private static ProcedureList.Readiness readiness(
+      Procedure procedure, Place place, SpecBook book, ShopFolder folder) {
+    Source here = new Source("the command line", "");
+    Located<Job.Work> work =
+        new Located<>(new Job.Work(procedure.name().value(), place), here.whole());
+    List<Needs> bays = Needs.inEachBay(book, List.of(work), folder);
+    Optional<Needs> best =
+        bays.stream()
+            .filter(Needs::possible)
+            .min(Comparator.comparingInt(it -> it.gaps().size() + it.unknown().size()));
+    if (best.isEmpty()) {
+      String because =
+          bays.stream()
+              .flatMap(it -> it.problems().stream())
+              .map(Problem::what)
+              .findFirst()
+              .orElse("its files have errors");
+      return new ProcedureList.Readiness(
+          place.word(), ProcedureList.State.UNSUITABLE, List.of(), List.of(), because);
+    }
+    List<String> missing =
+        best.get().gaps().stream().map(it -> it.fastener().value()).distinct().toList();
+    List<String> unknown = List.copyOf(best.get().unknown());
+    boolean ready = missing.isEmpty() && unknown.isEmpty();
+    return new ProcedureList.Readiness(
+        place.word(),
+        ready ? ProcedureList.State.READY : ProcedureList.State.INCOMPLETE,
+        missing,
+        unknown,
+        "");
+  }
+}

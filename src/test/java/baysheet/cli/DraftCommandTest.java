@@ -1,0 +1,188 @@
+package baysheet.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class DraftCommandTest {
+  private static final String BOOK = "vehicles/hollin-wren-2014.yaml";
+
+  @TempDir private Path folder;
+  private Garage garage;
+
+  @BeforeEach
+  void open() {
+    garage = Garage.in(folder);
+    garage.write(
+        "procedures/carrier.yaml",
+        """
+        procedure: carrier
+        title: Carrier
+        at: wheel
+        behind: [wheel-off]
+        open:
+          - {do: Take out the two carrier bolts, undo: carrier-bolt}
+        """);
+  }
+
+  private Garage.Run draft(String... words) {
+    String[] all = new String[words.length + 3];
+    System.arraycopy(words, 0, all, 1, words.length);
+    all[0] = "draft";
+    all[words.length + 1] = "--shop";
+    all[words.length + 2] = garage.root.toString();
+    return garage.run(all);
+  }
+
+  private String text(String file) throws IOException {
+    return Files.readString(garage.root.resolve(file));
+  }
+
+  @Test
+  void whatIsMissingIsAddedOnceAtItsPlace() throws IOException {
+    garage.write(BOOK, "\uFEFF" + text(BOOK).replace("\n", "\r\n"));
+    String before = text(BOOK);
+    Garage.Run run = draft("hollin-wren-2014", "--for", "carrier@front");
+    assertEquals(Exit.DONE, run.exit(), run.err());
+    run.says("front-wheels: carrier-bolt\n");
+    String added =
+        "    # carrier: Take out the two carrier bolts\r\n"
+            + "    carrier-bolt: {count: unknown, thread: unknown, head: unknown, torque: unknown}\r\n";
+    assertEquals(before + added, text(BOOK));
+    assertEquals(Exit.DONE, draft("hollin-wren-2014", "--for", "carrier@front-left").exit());
+    assertEquals(before + added, text(BOOK));
+  }
+
+  @Test
+  void aJobSaysForWhichBookAndWork() throws IOException {
+    garage.change(
+        "2026-04-07/501.yaml", "  - link at front", "  - link at front\n  - carrier at rear");
+    Garage.Run run =
+        garage.run("draft", "--job", garage.root.resolve("2026-04-07/501.yaml").toString());
+    assertEquals(Exit.DONE, run.exit(), run.err());
+    assertTrue(text(BOOK).contains("  rear-wheels:\n    # carrier: Take out"), text(BOOK));
+    Garage.Run check = garage.run("check", garage.root.resolve("2026-04-07/501.yaml").toString());
+    check.says("the count of carrier-bolt is unknown, and the work needs it");
+    check.says("the head of carrier-bolt is unknown, and the work needs it");
+    check.says("2 errors in 1 file");
+  }
+
+  @Test
+  void aNewBookIsBegun() throws IOException {
+    Garage.Run run =
+        draft("new-van", "--traits", "hydraulic-brakes,abs", "--for", "carrier", "link@front");
+    assertEquals(Exit.DONE, run.exit(), run.err());
+    run.says("made vehicles/new-van.yaml:");
+    String text = text("vehicles/new-van.yaml");
+    assertTrue(text.contains("traits: [hydraulic-brakes, abs]"), text);
+    assertTrue(text.contains("  rear-wheels:\n"), text);
+    assertEquals(Exit.DONE, draft("new-van", "--for", "carrier", "link@front").exit());
+    assertEquals(text, text("vehicles/new-van.yaml"));
+    assertEquals(Exit.USAGE, draft("new-van", "--traits", "abs", "--for", "carrier").exit());
+  }
+
+  @Test
+  void aTableFillsInWhatItHasAndKeepsWhatIsThere() throws IOException {
+    Path table =
+        Files.writeString(
+            folder.resolve("t.csv"),
+            "fastener;place;count;head;class;torque (N·m)\n"
+                + "carrier-bolt;front-wheels;2;hex 17 mm;10.9;\"102,5\"\n"
+                + "wheel-nut;wheels;5;hex 17 mm;10;90\n");
+    Garage.Run run =
+        draft("hollin-wren-2014", "--for", "carrier@front", "--table", table.toString());
+    assertEquals(Exit.DONE, run.exit(), run.err());
+    run.says("kept, as it is there: wheel-nut under wheels");
+    assertTrue(
+        text(BOOK)
+            .endsWith(
+                "    carrier-bolt: {count: 2, thread: unknown, class: \"10.9\", head: hex 17 mm, torque: 102.5 N·m}\n"),
+        text(BOOK));
+  }
+
+  @Test
+  void aFaultyTableAddsNothing() throws IOException {
+    String before = text(BOOK);
+    Path table =
+        Files.writeString(folder.resolve("t.csv"), "fastener,place,torque\nx-nut,wheels,9\n");
+    Garage.Run run =
+        draft("hollin-wren-2014", "--for", "carrier@front", "--table", table.toString());
+    assertEquals(Exit.PROBLEMS, run.exit());
+    run.says("t.csv:2:14: error: ");
+    assertEquals(before, text(BOOK));
+  }
+
+  @Test
+  void workThatDoesNotSuitTheVehicleAddsNothing() throws IOException {
+    garage.write(
+        "procedures/carrier.yaml", text("procedures/carrier.yaml") + "only-with: [electric]\n");
+    String before = text(BOOK);
+    Garage.Run run = draft("hollin-wren-2014", "--for", "carrier");
+    assertEquals(Exit.PROBLEMS, run.exit());
+    run.says("carrier is only for a vehicle with electric");
+    assertEquals(before, text(BOOK));
+  }
+
+  @Test
+  void slipsAreAnsweredWithWhatWasMeant() {
+    assertEquals(Exit.USAGE, draft().exit());
+    Garage.Run run = draft("hollin-wren-2014", "--for", "carier@front");
+    assertEquals(Exit.USAGE, run.exit());
+    run.says("Did you mean carrier?");
+    draft("hollin-wren-2014", "--for", "carrier@frnt").says("Did you mean front?");
+  }
+
+  @Test
+  void theListOfProceduresSaysWhatABookLacks() {
+    garage
+        .run("procedures", "--shop", garage.root.toString())
+        .says("carrier  Carrier\n    at: front, rear\n    fasteners: carrier-bolt\n");
+    Garage.Run before = procedures();
+    before.says(
+        "carrier  Carrier\n    at front: missing carrier-bolt\n    at rear: missing carrier-bolt\n");
+    before.says("link  Anti-roll bar link\n    at front: ready\n");
+    draft("hollin-wren-2014", "--for", "carrier@front");
+    procedures().says("at front: unknown count of carrier-bolt, head of carrier-bolt\n");
+    garage.change(
+        BOOK,
+        "carrier-bolt: {count: unknown, thread: unknown, head: unknown",
+        "carrier-bolt: {count: 2, head: hex 17 mm");
+    procedures().says("at front: unknown torque of carrier-bolt\n");
+    garage.change(BOOK, "hex 17 mm, torque: unknown", "hex 17 mm, torque: 99 N·m");
+    procedures().says("carrier  Carrier\n    at front: ready\n    at rear: missing carrier-bolt\n");
+    assertFalse(procedures().out().contains("unknown"));
+  }
+
+  private Garage.Run procedures() {
+    Garage.Run run =
+        garage.run("procedures", "--vehicle", "hollin-wren-2014", "--shop", garage.root.toString());
+    assertEquals(Exit.DONE, run.exit(), run.err());
+    return run;
+  }
+
+  @Test
+  void theListIsAlsoGivenAsJson() {
+    Garage.Run run =
+        garage.run(
+            "procedures",
+            "--json",
+            "--vehicle",
+            "hollin-wren-2014",
+            "--shop",
+            garage.root.toString());
+    JsonTree list = JsonTree.of(run.out().getBytes(java.nio.charset.StandardCharsets.UTF_8));
+    JsonTree carrier =
+        list.list("procedures").stream()
+            .filter(it -> it.text("name").equals("carrier"))
+            .findFirst()
+            .orElseThrow();
+    assertEquals("incomplete", carrier.list("vehicle").get(0).text("state"));
+  }
+}
