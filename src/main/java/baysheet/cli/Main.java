@@ -104,6 +104,7 @@ public final class Main {
       case "torque" -> List.of(new TorqueCommand(console, today).spec());
       case "names" -> List.of(new NamesCommand(console).spec());
       case "start" -> List.of(new StartCommand(console, today).spec());
+      case "collect" -> List.of(new CollectCommand(console, today).spec());
       case "close" -> List.of(new CloseCommand(console, today).spec());
       case "history" -> List.of(new HistoryCommand(console).spec());
       case "due" -> List.of(new DueCommand(console, today).spec());
@@ -117,6 +118,7 @@ public final class Main {
               new TorqueCommand(console, today).spec(),
               new StartCommand(console, today).spec(),
               new NamesCommand(console).spec(),
+              new CollectCommand(console, today).spec(),
               new CloseCommand(console, today).spec(),
               new HistoryCommand(console).spec(),
               new DueCommand(console, today).spec(),

@@ -120,7 +120,8 @@ public final class Index {
     return folder.resolve(SHEETS).resolve(sheet + ".pdf");
   }
 
-  Path recordFile(String sheet) {
+  /** The record of a sheet as it was issued. */
+  public Path recordFile(String sheet) {
     return folder.resolve(SHEETS).resolve(sheet + ".json");
   }
 

@@ -27,14 +27,23 @@ final class Hand {
   private final int tickKind;
 
   Hand(long seed) {
+    this(seed, 1);
+  }
+
+  private Hand(long seed, double haste) {
     chance = new Random(seed);
-    slant = between(-0.15, 0.45);
-    jitter = between(0.02, 0.1);
-    size = between(0.8, 1.2);
+    slant = between(-0.15, 0.45) * haste;
+    jitter = between(0.02, 0.1) * haste;
+    size = 1 + between(-0.2, 0.2) * haste;
     // From a fine ballpoint to a marker, 0.3 to 1 mm.
-    pen = 0.3 + 0.7 * Math.pow(chance.nextDouble(), 1.7);
+    pen = 0.3 + 0.7 * haste * Math.pow(chance.nextDouble(), 1.7);
     level = (int) between(15, 105);
     tickKind = chance.nextInt(4);
+  }
+
+  /** Somebody who takes the time to write clearly, with a ballpoint. */
+  static Hand steady(long seed) {
+    return new Hand(seed, 0.3);
   }
 
   private double between(double least, double most) {
