@@ -206,6 +206,7 @@ final class CollectCommand implements Callable<Integer> {
     json.put("day", job.day().toString());
     json.put("state", word(job.state()));
     json.put("open", new ArrayList<>(job.open()));
+    json.put("doubtful", new ArrayList<>(job.doubtful()));
     json.put("closed", job.isClosed());
     json.put("figures", job.figures());
     return json;

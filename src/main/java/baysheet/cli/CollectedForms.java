@@ -116,7 +116,7 @@ final class CollectedForms {
   }
 
   /** The scan in a signed page; empty where somebody took the file away. */
-  private static Optional<Grey> picture(Path signed) {
+  static Optional<Grey> picture(Path signed) {
     List<Grey> pictures = new ArrayList<>();
     ScanFile.read(
         signed,

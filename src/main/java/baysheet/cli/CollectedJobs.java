@@ -29,14 +29,23 @@ final class CollectedJobs {
    * A job.
    *
    * @param open names of boxes that keep it open, {@code stage.2} for a sheet that is not back
+   * @param doubtful those of them that may be marked
    * @param isClosed whether a person closed all its sheets
    * @param figures how many figures are to be typed in
    */
   record Job(
-      String job, LocalDate day, State state, List<String> open, boolean isClosed, long figures) {
+      String job,
+      LocalDate day,
+      State state,
+      List<String> open,
+      List<String> doubtful,
+      boolean isClosed,
+      long figures) {
     /** What keeps it open, as people say it. */
     String words() {
-      return open.stream().map(BoxWords::of).collect(Collectors.joining(", "));
+      return open.stream()
+          .map(box -> BoxWords.of(box) + (doubtful.contains(box) ? " (doubtful)" : ""))
+          .collect(Collectors.joining(", "));
     }
   }
 
@@ -51,6 +60,7 @@ final class CollectedJobs {
 
   private static Job job(String job, LocalDate day, List<SheetStory> sheets, Index index) {
     List<String> open = new ArrayList<>();
+    List<String> doubtful = new ArrayList<>();
     Set<Integer> lacking = new TreeSet<>();
     long figures = 0;
     for (SheetStory story : sheets) {
@@ -58,7 +68,12 @@ final class CollectedJobs {
       IntStream.rangeClosed(1, record.stages()).forEach(lacking::add);
       if (story.state() == SheetStory.State.RETURNED) {
         String before = record.stages() > 1 ? "stage." + record.stage() + "." : "";
-        openBoxes(record, story).forEach(box -> open.add(before + box));
+        for (String box : openBoxes(record, story)) {
+          open.add(before + box);
+          if (story.box(box) == SheetStory.Box.DOUBTFUL) {
+            doubtful.add(before + box);
+          }
+        }
         figures += record.boxes().stream().filter(box -> isToType(box, story)).count();
       }
     }
@@ -69,7 +84,7 @@ final class CollectedJobs {
     boolean none = sheets.stream().allMatch(it -> it.state() == SheetStory.State.ISSUED);
     State state = none ? State.MISSING : open.isEmpty() ? State.COMPLETE : State.OPEN;
     boolean closed = sheets.stream().allMatch(it -> it.state() == SheetStory.State.CLOSED);
-    return new Job(job, day, state, none ? List.of() : open, closed, figures);
+    return new Job(job, day, state, none ? List.of() : open, doubtful, closed, figures);
   }
 
   private static List<String> openBoxes(KeptRecord record, SheetStory story) {

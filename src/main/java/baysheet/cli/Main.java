@@ -106,6 +106,7 @@ public final class Main {
       case "start" -> List.of(new StartCommand(console, today).spec());
       case "collect" -> List.of(new CollectCommand(console, today).spec());
       case "close" -> List.of(new CloseCommand(console, today).spec());
+      case "attach" -> List.of(new AttachCommand(console, today).spec());
       case "history" -> List.of(new HistoryCommand(console).spec());
       case "due" -> List.of(new DueCommand(console, today).spec());
       case "recall" -> List.of(new RecallCommand(console).spec());
@@ -120,6 +121,7 @@ public final class Main {
               new NamesCommand(console).spec(),
               new CollectCommand(console, today).spec(),
               new CloseCommand(console, today).spec(),
+              new AttachCommand(console, today).spec(),
               new HistoryCommand(console).spec(),
               new DueCommand(console, today).spec(),
               new RecallCommand(console).spec(),

@@ -56,7 +56,22 @@ final class SignedPages {
     return new Attachment(name, "application/json", Attachment.Relationship.DATA, content, what);
   }
 
-  static Instant start(LocalDate day) {
+  /** A signed sheet for an invoice, under a line that says what is wrong with it. */
+  byte[] covered(KeptRecord record, Grey picture, String cover) {
+    String title = "Signed bay sheet " + record.id();
+    PdfInfo info =
+        new PdfInfo(
+            title,
+            "en",
+            record.shop(),
+            cover,
+            List.of("signed bay sheet", record.id()),
+            start(record.date()),
+            title + cover);
+    return writer.writeScans(List.of(page(picture, title, cover)), info, List.of());
+  }
+
+  private static Instant start(LocalDate day) {
     return day.atStartOfDay(ZoneOffset.UTC).toInstant();
   }
 

@@ -111,6 +111,11 @@ public final class Index {
     return people.customer(sheet).flatMap(PersonalFiles.Customer::plate);
   }
 
+  /** Whether a text holds the plate of a sheet, however it is spaced. */
+  public boolean isPlateIn(String sheet, String text) {
+    return plate(sheet).map(Index::bare).filter(it -> bare(text).contains(it)).isPresent();
+  }
+
   public PersonalFiles people() {
     return people;
   }

@@ -37,6 +37,10 @@ final class Pictures {
     }
     COSDictionary own = new COSDictionary(shared);
     own.setItem(COSName.XOBJECT, objects);
+    // The page can be taken into a file in which nothing else says what grey is.
+    COSDictionary spaces = Direct.dictionary();
+    spaces.setItem(COSName.getPDFName("DefaultGray"), Direct.array(COSName.ICCBASED, space));
+    own.setItem(COSName.COLORSPACE, spaces);
     return own;
   }
 

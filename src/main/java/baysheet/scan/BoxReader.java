@@ -151,7 +151,7 @@ final class BoxReader {
         extent = Math.max(extent, least);
       }
       any |= extent >= (home ? SPECK : 2 * SPECK);
-      if (home && extent >= SPECK && piece.isStroke(white) && piece.central() >= CENTRAL) {
+      if (home && extent >= SPECK && pieces.isStroke(piece, white) && piece.central() >= CENTRAL) {
         longest = Math.max(longest, extent);
         all += extent;
       }

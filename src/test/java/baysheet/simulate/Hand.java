@@ -1,6 +1,7 @@
 package baysheet.simulate;
 
 import java.util.Random;
+import java.util.function.IntUnaryOperator;
 
 /** How one person writes: size, slant, steadiness and the pen. */
 final class Hand {
@@ -68,13 +69,27 @@ final class Hand {
 
   /** A value of two to four figures. */
   void value(Sheeted page, double x, double y, double w, double h) {
-    int count = 2 + chance.nextInt(2);
+    figures(page, x, y, w, h, 2 + chance.nextInt(2), i -> chance.nextInt(10));
+  }
+
+  /** A value that is known: figures, and a point between them. */
+  void value(Sheeted page, double x, double y, double w, double h, String value) {
+    figures(page, x, y, w, h, value.length(), i -> Character.digit(value.charAt(i), 10));
+  }
+
+  private void figures(
+      Sheeted page, double x, double y, double w, double h, int count, IntUnaryOperator digit) {
     double high = Math.min(h * between(0.5, 0.85), 6.5) * size;
     double step = Math.min(high * between(0.55, 0.8), w * 0.95 / count);
     double from = x + Math.max(0.3, (w - step * count) * between(0.1, 0.8));
     for (int i = 0; i < count; i++) {
       double up = y + (h - high) * between(0.3, 0.7);
-      for (double[] stroke : FIGURES[chance.nextInt(10)]) {
+      int which = digit.applyAsInt(i);
+      if (which < 0) {
+        page.dot(from + (i + 0.4) * step, up + high, 0.4, level);
+        continue;
+      }
+      for (double[] stroke : FIGURES[which]) {
         line(page, from + i * step, up, step * 0.75, high, stroke);
       }
     }

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -35,11 +36,20 @@ public final class SignedStack {
    * @param empty the names of boxes that are left empty
    */
   public SignedStack sign(Issued sheet, Set<String> empty) {
+    return sign(sheet, empty, Map.of());
+  }
+
+  /**
+   * The same with known figures.
+   *
+   * @param values by the names of their boxes
+   */
+  public SignedStack sign(Issued sheet, Set<String> empty, Map<String, String> values) {
     Sheeted page = Simulator.blank(sheet);
     Hand hand = Hand.steady(chance.nextLong());
     sheet.boxes().boxes().stream()
         .filter(box -> box.required() && !empty.contains(box.name()))
-        .forEach(box -> Simulator.fill(box, page, hand));
+        .forEach(box -> Simulator.fill(box, page, hand, values.get(box.name())));
     Scanner scanner =
         new Scanner(
             DPI,

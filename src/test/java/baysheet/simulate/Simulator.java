@@ -97,19 +97,27 @@ public final class Simulator {
       boolean writes = chance.nextDouble() > (box.required() ? left : 0.7);
       if (writes) {
         marked.add(box.name());
-        fill(box, page, hand);
+        fill(box, page, hand, null);
       }
     }
     return marked;
   }
 
-  /** Writes in a box what belongs there. */
-  static void fill(PlacedBoxes.Box box, Sheeted page, Hand hand) {
+  /**
+   * Writes in a box what belongs there.
+   *
+   * @param value a figure; any where this is null
+   */
+  static void fill(PlacedBoxes.Box box, Sheeted page, Hand hand, String value) {
     PlacedBoxes.Place at = box.place();
     double x = at.x() / POINTS;
     double y = page.high() - (at.y() + at.h()) / POINTS;
     double w = at.w() / POINTS;
     double h = at.h() / POINTS;
+    if (value != null) {
+      hand.value(page, x, y, w, h, value);
+      return;
+    }
     switch (box.kind()) {
       case "tick" -> hand.tick(page, x, y, w, h);
       case "value" -> hand.value(page, x, y, w, h);
