@@ -16,6 +16,11 @@ final class Piece {
   /** How much darker than the paper: ink 0.4 and more, coffee and folds up to 0.37. */
   private static final double LEAST_CONTRAST = 0.4;
 
+  /** In mm: a coarse scan mixes a thinner stroke with the white beside it. */
+  private static final double THIN = 0.6;
+
+  private static final double LEAST_THIN_CONTRAST = 0.3;
+
   private static final double MM = 1.0 / BlankPage.PIXELS;
 
   /** A stroke of even width strays from its middle by 0.29 of the width; hands add to that. */
@@ -148,7 +153,12 @@ final class Piece {
         && wide <= WIDEST_STROKE
         && depth * MM <= DEEPEST
         && !isSoft(white)
-        && contrast(white) >= LEAST_CONTRAST;
+        && contrast(white) >= (isBentAndThin() ? LEAST_THIN_CONTRAST : LEAST_CONTRAST);
+  }
+
+  /** Neither a stain, which is wider, nor the ring of a cup, which is straight within a box. */
+  boolean isBentAndThin() {
+    return thickness() <= THIN && !isStraight();
   }
 
   private boolean isElongated() {

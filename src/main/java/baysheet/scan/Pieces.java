@@ -22,7 +22,7 @@ final class Pieces {
   private static final int BESIDE = 5;
 
   /** Of the shorter edge of a box, what a neighbour's overrun never reaches. */
-  private static final double THROUGH = 0.75;
+  private static final double THROUGH = 0.6;
 
   /** How much darker than paper ink must be where a stain could go through as well. */
   private static final double DARK_INK = 0.42;
@@ -192,8 +192,12 @@ final class Pieces {
         !twoTone
             || !piece.isStraight()
             || !(goesOn(piece, 1, HALF_WAY) || goesOn(piece, -1, HALF_WAY));
-    return near && !piece.crosses()
-        || (through || piece.spans(inside)) && ends && piece.contrast(white()) >= DARK_INK;
+    boolean dark = piece.isBentAndThin() || piece.contrast(white()) >= DARK_INK;
+    return near && !piece.crosses() || (through || piece.spans(inside)) && ends && dark;
+  }
+
+  boolean spans(Piece piece) {
+    return piece.spans(inside);
   }
 
   boolean isStroke(Piece piece, int white) {

@@ -43,7 +43,7 @@ class SignedDemoTest {
 
   private static byte[] stack() throws IOException {
     PdfWriter writer = new PdfWriter();
-    SignedStack stack = new SignedStack(2026);
+    SignedStack stack = SignedStack.ofTicks(2026);
     for (MadeSheet made : DemoSheets.made(Shop.Paper.A4)) {
       String job = made.sheet().heading().job();
       boolean isOfTheDay = made.sheet().heading().date().toString().equals(DAY);

@@ -19,6 +19,8 @@ final class Hand {
     {{.8, .25, .5, .45, .2, .25, .5, 0, .8, .25, .75, .6, .6, 1}},
   };
 
+  private static final int CROSS = 2;
+
   private final Random chance;
   private final double slant;
   private final double jitter;
@@ -26,12 +28,13 @@ final class Hand {
   private final double pen;
   private final int level;
   private final int tickKind;
+  private final boolean changes;
 
   Hand(long seed) {
-    this(seed, 1);
+    this(seed, 1, false);
   }
 
-  private Hand(long seed, double haste) {
+  private Hand(long seed, double haste, boolean crosses) {
     chance = new Random(seed);
     slant = between(-0.15, 0.45) * haste;
     jitter = between(0.02, 0.1) * haste;
@@ -39,12 +42,17 @@ final class Hand {
     // From a fine ballpoint to a marker, 0.3 to 1 mm.
     pen = 0.3 + 0.7 * haste * Math.pow(chance.nextDouble(), 1.7);
     level = (int) between(15, 105);
-    tickKind = chance.nextInt(4);
+    tickKind = crosses ? CROSS : chance.nextInt(4);
+    changes = !crosses;
   }
 
-  /** Somebody who takes the time to write clearly, with a ballpoint. */
-  static Hand steady(long seed) {
-    return new Hand(seed, 0.3);
+  /**
+   * Somebody who takes the time to write clearly, with a ballpoint.
+   *
+   * @param crosses whether every box gets a cross, which is the plainest of marks
+   */
+  static Hand steady(long seed, boolean crosses) {
+    return new Hand(seed, 0.3, crosses);
   }
 
   private double between(double least, double most) {
@@ -56,10 +64,10 @@ final class Hand {
     double s = Math.min(w, h) * between(0.75, 1.35) * size;
     double cx = x + w / 2 + between(-0.12, 0.12) * w - s / 2;
     double cy = y + h / 2 + between(-0.12, 0.12) * h - s / 2;
-    int kind = chance.nextInt(6) == 0 ? chance.nextInt(4) : tickKind;
+    int kind = changes && chance.nextInt(6) == 0 ? chance.nextInt(4) : tickKind;
     switch (kind) {
       case 0, 1 -> line(page, cx, cy, s, s, .05, .5, .35, .95, 1, .0);
-      case 2 -> {
+      case CROSS -> {
         line(page, cx, cy, s, s, .1, .1, .5, .52, .9, .9);
         line(page, cx, cy, s, s, .9, .08, .5, .5, .1, .92);
       }

@@ -24,10 +24,22 @@ public final class SignedStack {
   private static final int DPI = 200;
 
   private final Random chance;
+  private final boolean crosses;
   private final List<Grey> pages = new ArrayList<>();
 
-  public SignedStack(long seed) {
+  private SignedStack(long seed, boolean crosses) {
     chance = new Random(seed);
+    this.crosses = crosses;
+  }
+
+  /** Of people who write crosses in all boxes, which no reader can doubt. */
+  public SignedStack(long seed) {
+    this(seed, true);
+  }
+
+  /** Of people who tick as they like. */
+  public static SignedStack ofTicks(long seed) {
+    return new SignedStack(seed, false);
   }
 
   /**
@@ -46,7 +58,7 @@ public final class SignedStack {
    */
   public SignedStack sign(Issued sheet, Set<String> empty, Map<String, String> values) {
     Sheeted page = Simulator.blank(sheet);
-    Hand hand = Hand.steady(chance.nextLong());
+    Hand hand = Hand.steady(chance.nextLong(), crosses);
     sheet.boxes().boxes().stream()
         .filter(box -> box.required() && !empty.contains(box.name()))
         .forEach(box -> Simulator.fill(box, page, hand, values.get(box.name())));
