@@ -23,7 +23,6 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
@@ -132,7 +131,7 @@ final class CloseCommand implements Callable<Integer> {
             .orElseThrow(() -> typed.wrong("what " + story.id() + " said was forgotten"));
     Path file = SignedForm.file(ask.folder(), record);
     if (!Files.exists(file)) {
-      String form = SignedForm.blank(record, story, Map.of());
+      String form = SignedForm.blank(record, story);
       new OutFiles(Disk.REAL).write(file, form.getBytes(StandardCharsets.UTF_8));
       console.say(
           "wrote "

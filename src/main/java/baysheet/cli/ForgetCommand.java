@@ -2,6 +2,8 @@ package baysheet.cli;
 
 import baysheet.ledger.Disk;
 import baysheet.ledger.Forgetting;
+import baysheet.ledger.Index;
+import baysheet.ledger.KeptRecord;
 import baysheet.ledger.Ledger;
 import baysheet.ledger.SheetStory;
 import baysheet.report.Problems;
@@ -74,7 +76,8 @@ final class ForgetCommand implements Callable<Integer> {
   private void forget(Forgetting forgetting, Ledger ledger) {
     List<SheetStory> stories = forgetting.sheets(ledger.index());
     long notClosed = stories.stream().filter(it -> it.closed().isEmpty()).count();
-    List<Path> others = stories.stream().flatMap(it -> pages(it).stream()).distinct().toList();
+    List<Path> others =
+        stories.stream().flatMap(it -> pages(it, ledger.index()).stream()).distinct().toList();
     Forgetting.Done done = forgetting.run(ledger, others, today.get());
     console.say(
         "forgot %s of before %s%s: %s lines with names and notes, and %s files"
@@ -87,13 +90,15 @@ final class ForgetCommand implements Callable<Integer> {
   }
 
   /** What shows the sheet among the files of its day: other files of the folder stay. */
-  private List<Path> pages(SheetStory story) {
+  private List<Path> pages(SheetStory story, Index index) {
     Path day = ask.folder().resolve(story.issued().day());
     String job = Pattern.quote(story.issued().name());
     Set<Path> pages = new LinkedHashSet<>();
     pages.addAll(matching(day, "(" + job + "|" + Targets.ALL + ")\\.(pdf|json)"));
     pages.addAll(matching(day.resolve("withdrawn"), job + "(-[0-9]+)?\\.(pdf|json)"));
-    pages.addAll(matching(day.resolve(SignedForm.FOLDER), job + "\\.(pdf|yaml)|review\\.pdf"));
+    String name = index.record(story.id()).map(KeptRecord::name).orElse(story.issued().job());
+    String signed = "(" + Pattern.quote(name) + "|" + Pattern.quote(story.id()) + ")";
+    pages.addAll(matching(day.resolve(SignedForm.FOLDER), signed + "\\.(pdf|yaml)|review\\.pdf"));
     return List.copyOf(pages);
   }
 

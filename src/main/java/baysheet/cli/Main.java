@@ -115,7 +115,9 @@ public final class Main {
       case "procedures" -> List.of(new ProceduresCommand(console).spec());
       case "draft" -> List.of(new DraftCommand(console).spec());
       case "start" -> List.of(new StartCommand(console, today).spec());
+      case "collect" -> List.of(new CollectCommand(console, today).spec());
       case "close" -> List.of(new CloseCommand(console, today).spec());
+      case "attach" -> List.of(new AttachCommand(console, today).spec());
       case "history" -> List.of(new HistoryCommand(console).spec());
       case "due" -> List.of(new DueCommand(console, today).spec());
       case "recall" -> List.of(new RecallCommand(console).spec());
@@ -130,7 +132,9 @@ public final class Main {
               new NamesCommand(console).spec(),
               new ProceduresCommand(console).spec(),
               new DraftCommand(console).spec(),
+              new CollectCommand(console, today).spec(),
               new CloseCommand(console, today).spec(),
+              new AttachCommand(console, today).spec(),
               new HistoryCommand(console).spec(),
               new DueCommand(console, today).spec(),
               new RecallCommand(console).spec(),

@@ -82,17 +82,18 @@ final class SignedForm {
   record Filled(Values values, List<Note> notes, Map<String, Span> places) {}
 
   /**
-   * The form of a sheet with nothing typed in.
-   *
-   * @param crops numbers of the pictures of boxes, by their names, where there are any
+   * The form of a sheet with nothing typed in. A crop is the picture of a box in the file to look
+   * through, and has the number of the box on its sheet.
    */
-  static String blank(KeptRecord record, SheetStory story, Map<String, Integer> crops) {
+  static String blank(KeptRecord record, SheetStory story) {
     Map<String, Joint> joints = new HashMap<>();
     record.joints().forEach(joint -> joints.put(joint.box(), joint));
     StringBuilder values = new StringBuilder();
     StringBuilder marks = new StringBuilder();
+    int number = 0;
     for (KeptRecord.Box box : record.boxes()) {
-      String crop = crops.containsKey(box.name()) ? ", crop: " + crops.get(box.name()) : "";
+      number++;
+      String crop = hasCrop(box, story) ? ", crop: " + number : "";
       SheetStory.Box state = story.box(box.name());
       if (box.kind().equals("value")) {
         values.append(
@@ -114,6 +115,13 @@ final class SignedForm {
     found: []   # what was written by hand under findings: [text, text]
     """
         .formatted(record.id(), record.name(), record.id(), listed(values), listed(marks));
+  }
+
+  /** Whether a person has to look at a box: at a figure or words, and at what is doubtful. */
+  static boolean hasCrop(KeptRecord.Box box, SheetStory story) {
+    boolean written = box.kind().equals("value") || box.kind().equals("line");
+    SheetStory.Box state = story.box(box.name());
+    return state == SheetStory.Box.DOUBTFUL || written && state == SheetStory.Box.MARKED;
   }
 
   private static String listed(StringBuilder lines) {

@@ -227,6 +227,35 @@ public sealed interface Item {
     }
   }
 
+  /**
+   * A grey picture.
+   *
+   * @param jpeg its file; not copied, so leave it alone
+   * @param wide pixels across
+   * @param high pixels down
+   */
+  record Picture(int element, byte[] jpeg, int wide, int high, Area edge) implements Item {
+    public Picture {
+      Objects.requireNonNull(jpeg);
+      Objects.requireNonNull(edge);
+    }
+
+    @Override
+    public Area area() {
+      return edge;
+    }
+
+    @Override
+    public String describe() {
+      return "picture   %s %s by %s pixels".formatted(edge, wide, high);
+    }
+
+    @Override
+    public String called() {
+      return "a picture";
+    }
+  }
+
   /** A rectangle in thousandths of a point: top left corner, width, height. */
   record Area(long x, long y, long width, long height) {
     public Area {

@@ -82,8 +82,7 @@ public final class Closing {
   }
 
   private void figure(Value value) {
-    Optional<Joint> joint =
-        record.joints().stream().filter(it -> it.box().equals(value.box())).findFirst();
+    Optional<Joint> joint = joint(record, value);
     joint
         .flatMap(Joint::band)
         .filter(band -> !band.contains(value.value()))
@@ -100,5 +99,17 @@ public final class Closing {
         .or(() -> planned)
         .flatMap(it -> wrenches.trouble(it, planned.filter(it::equals).isPresent(), record.date()))
         .ifPresent(trouble -> open.add(new Open(value.box(), Why.WRENCH, trouble)));
+  }
+
+  private static Optional<Joint> joint(KeptRecord record, Value value) {
+    return record.joints().stream().filter(it -> it.box().equals(value.box())).findFirst();
+  }
+
+  /** Whether a figure is outside the band of its joint. */
+  public static boolean isOutside(KeptRecord record, Value value) {
+    return joint(record, value)
+        .flatMap(Joint::band)
+        .filter(band -> !band.contains(value.value()))
+        .isPresent();
   }
 }

@@ -141,6 +141,11 @@ public final class Index {
     return people.customer(sheet).flatMap(PersonalFiles.Customer::plate);
   }
 
+  /** Whether a text holds the plate of a sheet, however it is spaced. */
+  public boolean isPlateIn(String sheet, String text) {
+    return plate(sheet).map(Index::bare).filter(it -> bare(text).contains(it)).isPresent();
+  }
+
   public PersonalFiles people() {
     return people;
   }
@@ -150,7 +155,8 @@ public final class Index {
     return folder.resolve(SHEETS).resolve(sheet + ".pdf");
   }
 
-  Path recordFile(String sheet) {
+  /** The record of a sheet as it was issued. */
+  public Path recordFile(String sheet) {
     return folder.resolve(SHEETS).resolve(sheet + ".json");
   }
 

@@ -71,6 +71,25 @@ public final class KeptRecord {
     return part("sheet").date("date");
   }
 
+  /** Which sheet of its job it is, from 1. */
+  public int stage() {
+    return part("sheet").maybeNumber("stage").orElse(1);
+  }
+
+  /** How many sheets its job has. */
+  public int stages() {
+    return part("sheet").maybeNumber("stages").orElse(1);
+  }
+
+  /** What its files are called: the job, and the stage where there are several. */
+  public String name() {
+    return stages() == 1 ? job() : job() + "-" + stage();
+  }
+
+  public String shop() {
+    return part("sheet").maybeText("shop").orElse("");
+  }
+
   String revision() {
     return part("sheet").text("revision");
   }

@@ -164,6 +164,11 @@ public final class SheetStory {
     return supersededBy;
   }
 
+  /** Whether it is the one to work by and to bring back. */
+  public boolean isCurrent() {
+    return state == State.ISSUED || state == State.RETURNED || state == State.CLOSED;
+  }
+
   /** Whether names, page and notes were deleted. */
   public boolean isForgotten() {
     return forgotten;

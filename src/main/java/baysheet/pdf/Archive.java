@@ -10,8 +10,12 @@ import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 
-/** Gives a document everything that archives and reading aloud ask of it beside its pages. */
-record Archive(PdfInfo info) {
+/**
+ * Gives a document everything that archives and reading aloud ask of it beside its pages.
+ *
+ * @param accessible whether all that is on the pages can be read aloud, which handwriting cannot
+ */
+record Archive(PdfInfo info, boolean accessible) {
   /** Without a version: an upgrade that changes nothing on the page leaves the bytes alone. */
   static final String PRODUCER = "baysheet";
 
@@ -48,22 +52,27 @@ record Archive(PdfInfo info) {
   }
 
   private HeldStream metadata() {
-    HeldStream stream = Streams.plain(Xmp.packet(info, PRODUCER));
+    HeldStream stream = Streams.plain(Xmp.packet(info, PRODUCER, accessible));
     stream.setItem(COSName.TYPE, COSName.METADATA);
     stream.setItem(COSName.SUBTYPE, COSName.getPDFName("XML"));
     return stream;
   }
 
   private COSArray outputIntents() {
-    HeldStream profile = Streams.packed(PROFILE);
-    profile.setInt(COSName.N, 1);
     COSDictionary intent = Direct.dictionary();
     intent.setItem(COSName.TYPE, COSName.getPDFName("OutputIntent"));
     intent.setItem(COSName.S, COSName.getPDFName("GTS_PDFA1"));
     intent.setString(COSName.OUTPUT_CONDITION_IDENTIFIER, "Custom");
     intent.setString(COSName.INFO, "Grey, gamma 2.2");
-    intent.setItem(COSName.DEST_OUTPUT_PROFILE, profile);
+    intent.setItem(COSName.DEST_OUTPUT_PROFILE, profile());
     return Direct.array(intent);
+  }
+
+  /** What grey is. */
+  static HeldStream profile() {
+    HeldStream profile = Streams.packed(PROFILE);
+    profile.setInt(COSName.N, 1);
+    return profile;
   }
 
   private static COSDictionary flag(String name) {

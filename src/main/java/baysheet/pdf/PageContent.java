@@ -21,6 +21,7 @@ final class PageContent {
   private final Map<Integer, Tag.Type> types = new HashMap<>();
   private final Operators out = new Operators();
   private final List<Integer> owners = new ArrayList<>();
+  private int pictures;
 
   PageContent(Page page, UsedFonts fonts) {
     this.page = page;
@@ -93,6 +94,11 @@ final class PageContent {
       pen(pen);
     } else if (item instanceof Item.Modules modules) {
       modules(modules);
+    } else if (item instanceof Item.Picture picture) {
+      Item.Area edge = picture.edge();
+      out.raw("q");
+      out.op("cm", edge.width(), 0, 0, edge.height(), edge.x(), up(edge.bottom()));
+      out.raw("/" + Pictures.name(pictures++) + " Do").raw("Q");
     }
   }
 

@@ -44,6 +44,20 @@ public final class PdfWriter {
    * @return the bytes of the file
    */
   public byte[] writeAll(List<Page> pages, PdfInfo info, List<Attachment> attachments) {
+    return writeAll(pages, info, attachments, true);
+  }
+
+  /**
+   * Writes pages with pictures of handwriting, which nobody can read aloud: PDF/A-3b.
+   *
+   * @return the bytes of the file
+   */
+  public byte[] writeScans(List<Page> pages, PdfInfo info, List<Attachment> attachments) {
+    return writeAll(pages, info, attachments, false);
+  }
+
+  private byte[] writeAll(
+      List<Page> pages, PdfInfo info, List<Attachment> attachments, boolean accessible) {
     if (pages.isEmpty()) {
       throw new IllegalArgumentException("no pages for " + info.title());
     }
@@ -55,7 +69,7 @@ public final class PdfWriter {
       catalog.setItem(COSName.PAGES, tree(drawn));
       Bookmarks.add(pages, drawn, catalog);
       catalog.setItem(COSName.STRUCT_TREE_ROOT, structure.root());
-      Archive archive = new Archive(info);
+      Archive archive = new Archive(info, accessible);
       archive.describe(catalog);
       new AttachedFiles(catalog, info).attach(attachments);
       return ObjectFile.write(catalog, archive.facts(), archive.id());
@@ -66,11 +80,12 @@ public final class PdfWriter {
 
   private List<COSDictionary> draw(List<Page> pages, StructureTree structure) throws IOException {
     UsedFonts used = UsedFonts.embed(pages, faces);
+    HeldStream grey = Archive.profile();
     List<COSDictionary> all = new ArrayList<>();
     for (Page page : pages) {
       PageContent content = new PageContent(page, used);
       COSDictionary drawn = page(page, content.write());
-      drawn.setItem(COSName.RESOURCES, used.resources());
+      drawn.setItem(COSName.RESOURCES, Pictures.resources(page, used.resources(), grey));
       drawn.setInt(COSName.STRUCT_PARENTS, structure.add(page, content.owners(), drawn));
       all.add(drawn);
     }

@@ -8,7 +8,7 @@ import java.time.temporal.ChronoUnit;
 final class Xmp {
   private Xmp() {}
 
-  static byte[] packet(PdfInfo info, String producer) {
+  static byte[] packet(PdfInfo info, String producer, boolean accessible) {
     String date = DateTimeFormatter.ISO_INSTANT.format(info.date().truncatedTo(ChronoUnit.SECONDS));
     StringBuilder xmp = new StringBuilder(4096);
     xmp.append("<?xpacket begin=\"\uFEFF\" id=\"W5M0MpCehiHzreSzNTczkc9d\"?>\n");
@@ -16,8 +16,7 @@ final class Xmp {
     xmp.append("<rdf:RDF xmlns:rdf=\"http://www.w3.org/1999/02/22-rdf-syntax-ns#\">\n");
     xmp.append(dublinCore(info));
     xmp.append(dates(info, producer, date));
-    xmp.append(standards());
-    xmp.append(extension());
+    xmp.append(accessible ? standards() + extension() : archive("B"));
     xmp.append("</rdf:RDF>\n</x:xmpmeta>\n<?xpacket end=\"r\"?>\n");
     return xmp.toString().getBytes(StandardCharsets.UTF_8);
   }
@@ -54,11 +53,15 @@ final class Xmp {
         + "</rdf:Description>\n";
   }
 
-  private static String standards() {
+  private static String archive(String level) {
     return description("pdfaid", "http://www.aiim.org/pdfa/ns/id/")
         + simple("pdfaid:part", "3")
-        + simple("pdfaid:conformance", "A")
-        + "</rdf:Description>\n"
+        + simple("pdfaid:conformance", level)
+        + "</rdf:Description>\n";
+  }
+
+  private static String standards() {
+    return archive("A")
         + description("pdfuaid", "http://www.aiim.org/pdfua/ns/id/")
         + simple("pdfuaid:part", "1")
         + "</rdf:Description>\n";

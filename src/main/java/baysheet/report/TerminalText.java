@@ -38,7 +38,7 @@ public final class TerminalText {
   }
 
   /** The text, cut to a number of code points; the last of them says that something is missing. */
-  static String bounded(String text, int most) {
+  public static String bounded(String text, int most) {
     return text.codePointCount(0, text.length()) <= most
         ? text
         : text.substring(0, text.offsetByCodePoints(0, most - 1)) + ELLIPSIS;

@@ -147,11 +147,13 @@ final class BoxReader {
       inside += piece.inside();
       boolean home = pieces.isAtHome(piece);
       double extent = piece.extent();
-      if (home && piece.wholeExtent() >= 2 * least && extent >= OVERRUN * least) {
+      double whole = piece.wholeExtent();
+      boolean own = whole >= 3 * least || whole >= 2 * least && pieces.spans(piece);
+      if (home && own && extent >= OVERRUN * least) {
         extent = Math.max(extent, least);
       }
       any |= extent >= (home ? SPECK : 2 * SPECK);
-      if (home && extent >= SPECK && piece.isStroke(white) && piece.central() >= CENTRAL) {
+      if (home && extent >= SPECK && pieces.isStroke(piece, white) && piece.central() >= CENTRAL) {
         longest = Math.max(longest, extent);
         all += extent;
       }

@@ -10,11 +10,13 @@ import com.google.zxing.ResultPoint;
 import com.google.zxing.common.GlobalHistogramBinarizer;
 import com.google.zxing.common.HybridBinarizer;
 import com.google.zxing.qrcode.QRCodeReader;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 
 /**
  * Looks for the code of a sheet: in the corners first, where other print disturbs least and a try
@@ -34,6 +36,9 @@ final class CodeFinder {
 
   private static final double CORNER_HEIGHT = 0.16;
 
+  /** As sheets have it: a format character and fifteen of base 32. */
+  private static final Pattern OWN = Pattern.compile("[A-Z][A-Z2-7]{15}");
+
   private CodeFinder() {}
 
   /**
@@ -43,16 +48,26 @@ final class CodeFinder {
    */
   record Found(String text, List<Point> finders) {}
 
+  /** The code of a sheet, or else any other that is on the page. */
   static Optional<Found> find(Grey page) {
+    List<Found> others = new ArrayList<>();
     for (boolean twice : new boolean[] {false, true}) {
       for (int corner = 0; corner < 4; corner++) {
-        Optional<Found> found = inCorner(page, corner, twice);
-        if (found.isPresent()) {
-          return found;
+        Optional<Found> own = own(inCorner(page, corner, twice), others);
+        if (own.isPresent()) {
+          return own;
         }
       }
     }
-    return read(page, 0, 0, 1).or(() -> inHalves(page));
+    return own(read(page, 0, 0, 1), others)
+        .or(() -> own(inHalves(page), others))
+        .or(() -> others.stream().findFirst());
+  }
+
+  /** A label of a part or of a maker may stand in another corner than the sheet's code. */
+  private static Optional<Found> own(Optional<Found> found, List<Found> others) {
+    found.filter(it -> !OWN.matcher(it.text()).matches()).ifPresent(others::add);
+    return found.filter(it -> OWN.matcher(it.text()).matches());
   }
 
   private static Optional<Found> inCorner(Grey page, int corner, boolean twice) {
@@ -82,8 +97,9 @@ final class CodeFinder {
         BinaryBitmap bitmap = new BinaryBitmap(binarizer.apply(new Source(part)));
         Result result = new QRCodeReader().decode(bitmap, HINTS);
         return Optional.of(found(result, left, top, scale));
-      } catch (ReaderException e) {
-        // No code here for this binarizer; the caller tries elsewhere.
+      } catch (ReaderException | IllegalArgumentException | IndexOutOfBoundsException e) {
+        // No code here for this binarizer, or one so bent that the library stumbles over it; the
+        // caller tries elsewhere.
         continue;
       }
     }

@@ -2,15 +2,29 @@ package baysheet.scan;
 
 import java.awt.image.BufferedImage;
 import java.awt.image.Raster;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.Arrays;
+import javax.imageio.IIOImage;
+import javax.imageio.ImageIO;
+import javax.imageio.ImageWriteParam;
+import javax.imageio.ImageWriter;
+import javax.imageio.stream.ImageOutputStream;
 
 /**
  * A grey picture: a byte a pixel, row by row from the top, 0 for black. The pixels are not copied;
  * whoever makes one leaves them alone afterwards.
  */
 public record Grey(int width, int height, byte[] pixels) {
+  /** Pixels a millimetre of a page that was set straight. */
+  public static final int PIXELS = BlankPage.PIXELS;
+
   /** A picture with more pixels along its longer edge than this is halved: 300 dpi on A4 do. */
   private static final int LONGEST_EDGE = 4_200;
+
+  /** Fine pen strokes stay clear, and a page takes half a megabyte. */
+  private static final float QUALITY = 0.8f;
 
   public Grey {
     if (width < 1 || height < 1 || pixels.length != width * height) {
@@ -89,8 +103,28 @@ public record Grey(int width, int height, byte[] pixels) {
     return new Grey(wide, high, half);
   }
 
+  /** As a JPEG file (ISO/IEC 10918-1) of one component. */
+  public byte[] jpeg() {
+    ImageWriter writer = ImageIO.getImageWritersByFormatName("jpeg").next();
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (ImageOutputStream out = ImageIO.createImageOutputStream(bytes)) {
+      ImageWriteParam how = writer.getDefaultWriteParam();
+      how.setCompressionMode(ImageWriteParam.MODE_EXPLICIT);
+      how.setCompressionQuality(QUALITY);
+      BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_BYTE_GRAY);
+      image.getRaster().setDataElements(0, 0, width, height, pixels);
+      writer.setOutput(out);
+      writer.write(null, new IIOImage(image, null, null), how);
+    } catch (IOException e) {
+      throw new UncheckedIOException("cannot compress a picture in memory", e);
+    } finally {
+      writer.dispose();
+    }
+    return bytes.toByteArray();
+  }
+
   /** A rectangle of this picture, as far as it lies inside; at least one pixel. */
-  Grey crop(int left, int top, int wide, int high) {
+  public Grey crop(int left, int top, int wide, int high) {
     int x = Math.max(0, Math.min(left, width - 1));
     int y = Math.max(0, Math.min(top, height - 1));
     int w = Math.max(1, Math.min(left + wide, width) - x);

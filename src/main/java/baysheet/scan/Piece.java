@@ -16,7 +16,7 @@ final class Piece {
   /** How much darker than the paper: ink 0.4 and more, coffee and folds up to 0.37. */
   private static final double LEAST_CONTRAST = 0.4;
 
-  /** In mm: a coarse scan mixes a thinner stroke with the white beside it, a stain is wider. */
+  /** In mm: a coarse scan mixes a thinner stroke with the white beside it. */
   private static final double THIN = 0.6;
 
   private static final double LEAST_THIN_CONTRAST = 0.3;
@@ -29,8 +29,24 @@ final class Piece {
   /** Of its own darkness, what a stroke's surroundings have at most: a smudge fades slowly. */
   private static final double SOFT = 0.4;
 
+  /** Ink that is solid this far around a point, in mm, was not drawn with a stroke of a pen. */
+  private static final double DEEPEST = 1.3;
+
+  /** Of a box, what a stroke takes of it one way and the other when it is meant for it. */
+  private static final double FROM_SIDE_TO_SIDE = 0.65;
+
+  private static final double HALF_WAY_UP = 0.5;
+
+  /** Of a short thick stroke, its length by its width at least; that of a blot is less. */
+  private static final double LONG = 2.5;
+
+  /** In mm: what lies in a box of a shorter piece may have any shape. */
+  private static final double ELONGATED = 2;
+
   private final int[] shades = new int[256];
   private int whole;
+  private int wholeEdge;
+  private int depth;
   private int sides;
   private double allX;
   private double allY;
@@ -43,6 +59,10 @@ final class Piece {
   private int besides;
   private int central;
   private int edge;
+  private int aboutLeft = Integer.MAX_VALUE;
+  private int aboutTop = Integer.MAX_VALUE;
+  private int aboutRight;
+  private int aboutBottom;
   private int left = Integer.MAX_VALUE;
   private int top = Integer.MAX_VALUE;
   private int right;
@@ -53,9 +73,15 @@ final class Piece {
   private double sumXy;
   private double sumYy;
 
-  /** Adds a pixel anywhere, with the sides of the region that it touches, a bit each. */
-  void met(int x, int y, int side) {
+  /**
+   * Adds a pixel anywhere, with the sides of the region that it touches, a bit each.
+   *
+   * @param deep how far it is to white paper, in pixels
+   */
+  void met(int x, int y, int side, boolean isEdge, int deep) {
     whole++;
+    wholeEdge += isEdge ? 1 : 0;
+    depth = Math.max(depth, deep);
     sides |= side;
     allX += x;
     allY += y;
@@ -82,6 +108,22 @@ final class Piece {
     sumYy += (double) y * y;
   }
 
+  /** Adds a pixel in the box or close by. */
+  void about(int x, int y) {
+    aboutLeft = Math.min(aboutLeft, x);
+    aboutTop = Math.min(aboutTop, y);
+    aboutRight = Math.max(aboutRight, x + 1);
+    aboutBottom = Math.max(aboutBottom, y + 1);
+  }
+
+  /** Whether it goes from side to side of a box, which no overrun of a neighbour's does. */
+  boolean spans(BlankPage.Area box) {
+    int wide = Math.min(aboutRight, box.right()) - Math.max(aboutLeft, box.left());
+    int high = Math.min(aboutBottom, box.bottom()) - Math.max(aboutTop, box.top());
+    return Math.max((double) wide / box.width(), (double) high / box.height()) >= FROM_SIDE_TO_SIDE
+        && Math.min((double) wide / box.width(), (double) high / box.height()) >= HALF_WAY_UP;
+  }
+
   int inside() {
     return inside;
   }
@@ -103,12 +145,28 @@ final class Piece {
   }
 
   /** Whether a pen could have drawn it: thin for its length, with sharp edges, dark enough. */
-  boolean isStroke(int white) {
+  boolean isStroke(int white, BlankPage.Area box) {
     double wide = thickness();
-    boolean drawn = wide <= WIDEST_STROKE && inside * MM * MM >= LEAST_AREA * wide * wide;
+    double all = 2.0 * whole / Math.max(1, wholeEdge) * MM;
+    boolean drawn = isLong(inside, wide) || isElongated() || spans(box) && isLong(whole, all);
     return drawn
+        && wide <= WIDEST_STROKE
+        && depth * MM <= DEEPEST
         && !isSoft(white)
-        && contrast(white) >= (wide <= THIN ? LEAST_THIN_CONTRAST : LEAST_CONTRAST);
+        && contrast(white) >= (isBentAndThin() ? LEAST_THIN_CONTRAST : LEAST_CONTRAST);
+  }
+
+  /** Neither a stain, which is wider, nor the ring of a cup, which is straight within a box. */
+  boolean isBentAndThin() {
+    return thickness() <= THIN && !isStraight();
+  }
+
+  private boolean isElongated() {
+    return extent() >= ELONGATED && spread(true) >= LONG * LONG * spread(false);
+  }
+
+  private static boolean isLong(int area, double wide) {
+    return area * MM * MM >= LEAST_AREA * wide * wide;
   }
 
   /** Whether it goes from a side of the region to the one across. */

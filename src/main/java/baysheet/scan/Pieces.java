@@ -10,6 +10,9 @@ final class Pieces {
   /** How far outside its box the middle of a stroke may be, in pixels: a tick may well overrun. */
   private static final int ASTRAY = BlankPage.PIXELS / 4;
 
+  /** Print hides 0.5 mm on either side of a border; what a stroke does beyond shows on 1 mm. */
+  private static final int BESIDE_BOX = BlankPage.PIXELS;
+
   /** Nearer to the border than 0.8 mm, in pixels, ink may be the border's own ragged edge. */
   private static final int RAGGED = 6;
 
@@ -19,7 +22,7 @@ final class Pieces {
   private static final int BESIDE = 5;
 
   /** Of the shorter edge of a box, what a neighbour's overrun never reaches. */
-  private static final double THROUGH = 0.75;
+  private static final double THROUGH = 0.6;
 
   /** How much darker than paper ink must be where a stain could go through as well. */
   private static final double DARK_INK = 0.42;
@@ -31,6 +34,9 @@ final class Pieces {
   private static final double DARK = 0.9;
 
   private static final double SEEN = 0.4;
+
+  /** A tick overruns its box by a third of that at most. */
+  private static final double HALF_WAY = 0.55;
 
   private final Grey page;
   private final Ink ink;
@@ -90,15 +96,19 @@ final class Pieces {
   /** Those with ink inside the box. */
   List<Piece> measure() {
     Map<Integer, Piece> all = new TreeMap<>();
+    int[] depths = depths();
     for (int y = 0; y < region.height(); y++) {
       for (int x = 0; x < region.width(); x++) {
         int label = labels[y * region.width() + x];
         if (label != 0) {
           Piece piece = all.computeIfAbsent(label, number -> new Piece());
-          piece.met(x, y, side(x, y));
+          boolean isEdge = isEdge(x, y, label);
+          piece.met(x, y, side(x, y), isEdge, depths[y * region.width() + x]);
+          if (inside.grown(BESIDE_BOX).holds(x, y)) {
+            piece.about(x, y);
+          }
           if (inside.holds(x, y)) {
             boolean central = inside.grown(-RAGGED).holds(x, y);
-            boolean isEdge = isEdge(x, y, label);
             piece.add(x, y, isEdge, central, shade(x, y));
             if (isEdge) {
               beside(piece, x, y);
@@ -108,6 +118,37 @@ final class Pieces {
       }
     }
     return all.values().stream().filter(piece -> piece.inside() > 0).toList();
+  }
+
+  /**
+   * How far it is from each pixel to one that is not dark, print or not; up to the region's end.
+   */
+  private int[] depths() {
+    int wide = region.width();
+    int[] depths = new int[wide * region.height()];
+    for (int y = 0; y < region.height(); y++) {
+      for (int x = 0; x < wide; x++) {
+        int before =
+            Math.min(
+                x == 0 ? FAR : depths[y * wide + x - 1], y == 0 ? FAR : depths[(y - 1) * wide + x]);
+        depths[y * wide + x] = isDark(x, y) ? before + 1 : 0;
+      }
+    }
+    for (int y = region.height() - 1; y >= 0; y--) {
+      for (int x = wide - 1; x >= 0; x--) {
+        int after =
+            Math.min(
+                x == wide - 1 ? FAR : depths[y * wide + x + 1],
+                y == region.height() - 1 ? FAR : depths[(y + 1) * wide + x]);
+        depths[y * wide + x] = Math.min(depths[y * wide + x], after + 1);
+      }
+    }
+    return depths;
+  }
+
+  private boolean isDark(int x, int y) {
+    int there = (y + region.top() + shift[1]) * blank.width() + x + region.left() + shift[0];
+    return there >= 0 && there < ink.dark().length && ink.dark()[there];
   }
 
   /** Looks a little way off an edge, where paper is bare. */
@@ -139,20 +180,32 @@ final class Pieces {
    * from afar on one side and goes far on the other is a fold, a streak or the ring of a cup.
    */
   boolean isAtHome(Piece piece) {
-    if (piece.isStraight() && goesOn(piece, 1) && goesOn(piece, -1)) {
+    if (piece.isStraight() && goesOn(piece, 1, DARK) && goesOn(piece, -1, DARK)) {
       return false;
     }
     Point middle = piece.middle();
     boolean near = inside.grown(ASTRAY).holds((int) middle.x(), (int) middle.y());
     int least = Math.min(inside.width(), inside.height());
     boolean through = piece.extent() * BlankPage.PIXELS >= THROUGH * least;
-    // On a black-and-white scan the ring of a cup is as dark as ink, but no more bent than this.
-    boolean bent = !twoTone || !piece.isStraight();
-    return near && !piece.crosses() || through && bent && piece.contrast(white()) >= DARK_INK;
+    // On a black-and-white scan the ring of a cup is as dark as ink, but it goes on.
+    boolean ends =
+        !twoTone
+            || !piece.isStraight()
+            || !(goesOn(piece, 1, HALF_WAY) || goesOn(piece, -1, HALF_WAY));
+    boolean dark = piece.isBentAndThin() || piece.contrast(white()) >= DARK_INK;
+    return near && !piece.crosses() || (through || piece.spans(inside)) && ends && dark;
+  }
+
+  boolean spans(Piece piece) {
+    return piece.spans(inside);
+  }
+
+  boolean isStroke(Piece piece, int white) {
+    return piece.isStroke(white, inside);
   }
 
   /** Whether ink goes on beyond an end; print may hide some of it. */
-  private boolean goesOn(Piece piece, int way) {
+  private boolean goesOn(Piece piece, int way, double share) {
     int hidden = 0;
     int seen = 0;
     for (int step = 1; step <= FAR; step++) {
@@ -163,7 +216,7 @@ final class Pieces {
       hidden += found == 1 ? 1 : 0;
       seen += found == 2 ? 1 : 0;
     }
-    return seen + hidden >= FAR * DARK && seen >= FAR * SEEN;
+    return seen + hidden >= FAR * share && seen >= FAR * share * SEEN;
   }
 
   /** 2 where ink is near a point, 1 where print could hide some, 0 where paper is white. */

@@ -2,6 +2,7 @@ package baysheet.scan;
 
 import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Iterator;
@@ -16,6 +17,7 @@ import org.apache.pdfbox.io.IOUtils;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDResources;
+import org.apache.pdfbox.pdmodel.encryption.InvalidPasswordException;
 import org.apache.pdfbox.pdmodel.graphics.PDXObject;
 import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
@@ -42,8 +44,14 @@ public final class ScanFile {
   private final Path file;
   private final Pages pages;
 
+  /** What the taker of the pages threw; no fault of the file. */
+  private RuntimeException thrown;
+
   /** Takes pages as they are read. */
   public interface Pages {
+    /** How many pages the file has, before the first of them. */
+    default void count(int pages) {}
+
     /**
      * A page.
      *
@@ -70,17 +78,31 @@ public final class ScanFile {
     ScanFile scan = new ScanFile(file, pages);
     try {
       scan.read();
-    } catch (IOException | RuntimeException e) {
+    } catch (InvalidPasswordException e) {
+      pages.unread(0, "the file cannot be read: it is encrypted, and needs a password");
+    } catch (IOException | RuntimeException | OutOfMemoryError | StackOverflowError e) {
       // The libraries throw all sorts of things at a file that is broken; none may stop the rest.
+      if (e == scan.thrown) {
+        throw scan.thrown;
+      }
       pages.unread(0, "the file cannot be read: " + said(e));
     }
   }
 
-  private static String said(Exception e) {
+  private static String said(Throwable e) {
+    if (e instanceof OutOfMemoryError || e instanceof StackOverflowError) {
+      return "it needs more memory than there is";
+    }
     return e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
   }
 
   private void read() throws IOException {
+    if (Files.isDirectory(file)) {
+      throw new IOException("it is a folder");
+    }
+    if (!Files.exists(file)) {
+      throw new IOException("there is no such file");
+    }
     try (ImageInputStream in = ImageIO.createImageInputStream(file.toFile())) {
       if (in == null) {
         throw new IOException("no file that can be opened");
@@ -98,6 +120,7 @@ public final class ScanFile {
     try {
       reader.setInput(in, false, true);
       int count = reader.getNumImages(true);
+      pages.count(count);
       for (int i = 0; i < count; i++) {
         int index = i;
         page(
@@ -117,6 +140,7 @@ public final class ScanFile {
         Loader.loadPDF(file.toFile(), IOUtils.createTempFileOnlyStreamCache())) {
       PDFRenderer renderer = new PDFRenderer(document);
       renderer.setSubsamplingAllowed(true);
+      pages.count(document.getNumberOfPages());
       for (int i = 0; i < document.getNumberOfPages(); i++) {
         int index = i;
         page(i + 1, () -> picture(document.getPage(index), renderer, index));
@@ -139,10 +163,15 @@ public final class ScanFile {
     Optional<Grey> grey = Optional.empty();
     try {
       grey = Optional.of(Grey.of(picture.read()));
-    } catch (IOException | RuntimeException e) {
+    } catch (IOException | RuntimeException | OutOfMemoryError | StackOverflowError e) {
       pages.unread(number, "the page cannot be read: " + said(e));
     }
-    grey.ifPresent(it -> pages.page(number, it));
+    try {
+      grey.ifPresent(it -> pages.page(number, it));
+    } catch (RuntimeException e) {
+      thrown = e;
+      throw e;
+    }
   }
 
   /** The one picture that a page consists of, as it was scanned, or else the page as drawn. */

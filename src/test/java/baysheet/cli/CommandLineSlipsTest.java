@@ -63,8 +63,8 @@ class CommandLineSlipsTest {
       value = {
         "shets    | baysheet has no command \"shets\". | Did you mean sheets?",
         "CHECK    | baysheet has no command \"CHECK\". | Did you mean check?",
-        "fhqwhgads SHOP | baysheet has no command \"fhqwhgads\". | Expected: one of sheets, check, explain, torque, start, names, procedures, draft, close, history, due, recall, forget, help.",
-        "_        | baysheet has no command \"\".      | Expected: one of sheets, check, explain, torque, start, names, procedures, draft, close, history, due, recall, forget, help.",
+        "fhqwhgads SHOP | baysheet has no command \"fhqwhgads\". | Expected: one of sheets, check, explain, torque, start, names, procedures, draft, collect, close, attach, history, due, recall, forget, help.",
+        "_        | baysheet has no command \"\".      | Expected: one of sheets, check, explain, torque, start, names, procedures, draft, collect, close, attach, history, due, recall, forget, help.",
         "--record sheets | baysheet itself has no option \"--record\". | Expected: a command first, and its options behind it.",
         "-o x check | baysheet itself has no option \"-o\". | Expected: a command first, and its options behind it.",
       })

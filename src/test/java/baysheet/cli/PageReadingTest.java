@@ -13,6 +13,9 @@ import baysheet.scan.PageReading;
 import baysheet.scan.PageReading.BoxReading;
 import baysheet.scan.PageReading.Result;
 import baysheet.scan.PageReading.State;
+import com.google.zxing.BarcodeFormat;
+import com.google.zxing.common.BitMatrix;
+import com.google.zxing.qrcode.QRCodeWriter;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
@@ -108,6 +111,23 @@ class PageReadingTest {
     PageReading reading = new PageReader(code -> Optional.empty()).read(Grey.of(page()));
     assertEquals(Result.UNKNOWN, reading.result());
     assertEquals("no sheet was issued with the code " + MADE.id().code(), reading.reason());
+  }
+
+  /** A label of a part that somebody stuck on the sheet. */
+  @Test
+  void codeOfAnotherMakerDoesNotHideThatOfTheSheet() throws Exception {
+    BufferedImage page = page();
+    BitMatrix label = new QRCodeWriter().encode("part 7", BarcodeFormat.QR_CODE, 110, 110);
+    for (int y = 0; y < 110; y++) {
+      for (int x = 0; x < 110; x++) {
+        // In the corner below the sheet's own code, which is looked at before the whole page.
+        page.setRGB(
+            page.getWidth() - 150 + x, page.getHeight() - 210 + y, label.get(x, y) ? 0 : -1);
+        page.setRGB(100 + x, 100 + y, label.get(x, y) ? 0 : -1);
+      }
+    }
+    PageReading reading = read(page, issued(false));
+    assertEquals(Result.READ, reading.result(), reading.reason());
   }
 
   @Test

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDDocumentNameDictionary;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.common.filespecification.PDComplexFileSpecification;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -18,8 +19,10 @@ record Paper(
     try (PDDocument document = Loader.loadPDF(pdf)) {
       PDRectangle box = document.getPage(0).getMediaBox();
       Map<String, byte[]> attached = new LinkedHashMap<>();
-      for (Map.Entry<String, PDComplexFileSpecification> file :
-          document.getDocumentCatalog().getNames().getEmbeddedFiles().getNames().entrySet()) {
+      PDDocumentNameDictionary names = document.getDocumentCatalog().getNames();
+      Map<String, PDComplexFileSpecification> files =
+          names == null ? Map.of() : names.getEmbeddedFiles().getNames();
+      for (Map.Entry<String, PDComplexFileSpecification> file : files.entrySet()) {
         attached.put(
             file.getValue().getFilename(), file.getValue().getEmbeddedFile().toByteArray());
       }

@@ -68,8 +68,8 @@ class SimulatedScansTest {
     assertEquals(List.of(), wrong, report);
     assertTrue(unread * 50 <= SCANS, report);
     int written = clean.written + dirty.written;
-    assertTrue(clean.writtenMarked + dirty.writtenMarked >= 0.95 * written, report);
-    assertTrue(clean.doubtful() < 0.04 && dirty.doubtful() < 0.08, report);
+    assertTrue(clean.writtenMarked + dirty.writtenMarked >= 0.99 * written, report);
+    assertTrue(clean.doubtful() < 0.02 && dirty.doubtful() < 0.08, report);
   }
 
   private void look(int number, Simulator.Scan scan, PageReader reader) {

@@ -26,6 +26,11 @@ public final class Conformance {
     return failures;
   }
 
+  /** What fails of PDF/A-3b. */
+  public static List<String> archiveFailures(byte[] pdf) throws Exception {
+    return failures(pdf, PDFAFlavour.PDFA_3_B);
+  }
+
   private static List<String> failures(byte[] pdf, PDFAFlavour flavour) throws Exception {
     try (PDFAParser parser =
             Foundries.defaultInstance().createParser(new ByteArrayInputStream(pdf), flavour);

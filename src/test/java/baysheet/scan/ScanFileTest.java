@@ -1,6 +1,8 @@
 package baysheet.scan;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.Color;
@@ -10,6 +12,7 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.DataOutputStream;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -236,6 +239,27 @@ class ScanFileTest {
       assertTrue(read.unread.get(0).contains("cannot be read: "), read.unread.toString());
     }
     assertTrue(Read.of(folder.resolve("absent.pdf")).unread.get(0).contains("cannot be read: "));
+  }
+
+  /** A disk that is full is no fault of the scan, and stops the run. */
+  @Test
+  void whatTheTakerOfThePagesThrowsIsNoFaultOfTheFile() throws IOException {
+    Path file = folder.resolve("one.png");
+    ImageIO.write(bars(BufferedImage.TYPE_BYTE_GRAY), "png", file.toFile());
+    UncheckedIOException full = new UncheckedIOException(new IOException("no space left"));
+    ScanFile.Pages pages =
+        new ScanFile.Pages() {
+          @Override
+          public void page(int number, Grey picture) {
+            throw full;
+          }
+
+          @Override
+          public void unread(int number, String reason) {
+            throw new AssertionError(reason);
+          }
+        };
+    assertSame(full, assertThrows(UncheckedIOException.class, () -> ScanFile.read(file, pages)));
   }
 
   @Test

@@ -1,6 +1,7 @@
 package baysheet.simulate;
 
 import java.util.Random;
+import java.util.function.IntUnaryOperator;
 
 /** How one person writes: size, slant, steadiness and the pen. */
 final class Hand {
@@ -18,6 +19,8 @@ final class Hand {
     {{.8, .25, .5, .45, .2, .25, .5, 0, .8, .25, .75, .6, .6, 1}},
   };
 
+  private static final int CROSS = 2;
+
   private final Random chance;
   private final double slant;
   private final double jitter;
@@ -25,16 +28,31 @@ final class Hand {
   private final double pen;
   private final int level;
   private final int tickKind;
+  private final boolean changes;
 
   Hand(long seed) {
+    this(seed, 1, false);
+  }
+
+  private Hand(long seed, double haste, boolean crosses) {
     chance = new Random(seed);
-    slant = between(-0.15, 0.45);
-    jitter = between(0.02, 0.1);
-    size = between(0.8, 1.2);
+    slant = between(-0.15, 0.45) * haste;
+    jitter = between(0.02, 0.1) * haste;
+    size = 1 + between(-0.2, 0.2) * haste;
     // From a fine ballpoint to a marker, 0.3 to 1 mm.
-    pen = 0.3 + 0.7 * Math.pow(chance.nextDouble(), 1.7);
+    pen = 0.3 + 0.7 * haste * Math.pow(chance.nextDouble(), 1.7);
     level = (int) between(15, 105);
-    tickKind = chance.nextInt(4);
+    tickKind = crosses ? CROSS : chance.nextInt(4);
+    changes = !crosses;
+  }
+
+  /**
+   * Somebody who takes the time to write clearly, with a ballpoint.
+   *
+   * @param crosses whether every box gets a cross, which is the plainest of marks
+   */
+  static Hand steady(long seed, boolean crosses) {
+    return new Hand(seed, 0.3, crosses);
   }
 
   private double between(double least, double most) {
@@ -46,10 +64,10 @@ final class Hand {
     double s = Math.min(w, h) * between(0.75, 1.35) * size;
     double cx = x + w / 2 + between(-0.12, 0.12) * w - s / 2;
     double cy = y + h / 2 + between(-0.12, 0.12) * h - s / 2;
-    int kind = chance.nextInt(6) == 0 ? chance.nextInt(4) : tickKind;
+    int kind = changes && chance.nextInt(6) == 0 ? chance.nextInt(4) : tickKind;
     switch (kind) {
       case 0, 1 -> line(page, cx, cy, s, s, .05, .5, .35, .95, 1, .0);
-      case 2 -> {
+      case CROSS -> {
         line(page, cx, cy, s, s, .1, .1, .5, .52, .9, .9);
         line(page, cx, cy, s, s, .9, .08, .5, .5, .1, .92);
       }
@@ -59,13 +77,27 @@ final class Hand {
 
   /** A value of two to four figures. */
   void value(Sheeted page, double x, double y, double w, double h) {
-    int count = 2 + chance.nextInt(2);
+    figures(page, x, y, w, h, 2 + chance.nextInt(2), i -> chance.nextInt(10));
+  }
+
+  /** A value that is known: figures, and a point between them. */
+  void value(Sheeted page, double x, double y, double w, double h, String value) {
+    figures(page, x, y, w, h, value.length(), i -> Character.digit(value.charAt(i), 10));
+  }
+
+  private void figures(
+      Sheeted page, double x, double y, double w, double h, int count, IntUnaryOperator digit) {
     double high = Math.min(h * between(0.5, 0.85), 6.5) * size;
     double step = Math.min(high * between(0.55, 0.8), w * 0.95 / count);
     double from = x + Math.max(0.3, (w - step * count) * between(0.1, 0.8));
     for (int i = 0; i < count; i++) {
       double up = y + (h - high) * between(0.3, 0.7);
-      for (double[] stroke : FIGURES[chance.nextInt(10)]) {
+      int which = digit.applyAsInt(i);
+      if (which < 0) {
+        page.dot(from + (i + 0.4) * step, up + high, 0.4, level);
+        continue;
+      }
+      for (double[] stroke : FIGURES[which]) {
         line(page, from + i * step, up, step * 0.75, high, stroke);
       }
     }

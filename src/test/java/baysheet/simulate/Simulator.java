@@ -97,20 +97,40 @@ public final class Simulator {
       boolean writes = chance.nextDouble() > (box.required() ? left : 0.7);
       if (writes) {
         marked.add(box.name());
-        PlacedBoxes.Place at = box.place();
-        double x = at.x() / POINTS;
-        double y = page.high() - (at.y() + at.h()) / POINTS;
-        double w = at.w() / POINTS;
-        double h = at.h() / POINTS;
-        switch (box.kind()) {
-          case "tick" -> hand.tick(page, x, y, w, h);
-          case "value" -> hand.value(page, x, y, w, h);
-          case "initials" -> hand.initials(page, x, y, w, h);
-          case "signature" -> hand.signature(page, x, y, w, h);
-          default -> hand.words(page, x, y, w, h);
-        }
+        fill(box, page, hand, null);
       }
     }
     return marked;
+  }
+
+  /**
+   * Writes in a box what belongs there.
+   *
+   * @param value a figure; any where this is null
+   */
+  static void fill(PlacedBoxes.Box box, Sheeted page, Hand hand, String value) {
+    PlacedBoxes.Place at = box.place();
+    double x = at.x() / POINTS;
+    double y = page.high() - (at.y() + at.h()) / POINTS;
+    double w = at.w() / POINTS;
+    double h = at.h() / POINTS;
+    if (value != null) {
+      hand.value(page, x, y, w, h, value);
+      return;
+    }
+    switch (box.kind()) {
+      case "tick" -> hand.tick(page, x, y, w, h);
+      case "value" -> hand.value(page, x, y, w, h);
+      case "initials" -> hand.initials(page, x, y, w, h);
+      case "signature" -> hand.signature(page, x, y, w, h);
+      default -> hand.words(page, x, y, w, h);
+    }
+  }
+
+  /** A sheet fresh from the printer. */
+  static Sheeted blank(Issued sheet) {
+    Simulator simulator = new Simulator(List.of(sheet), 0);
+    byte[] pixels = simulator.draw(sheet);
+    return new Sheeted(simulator.width, simulator.height, pixels);
   }
 }

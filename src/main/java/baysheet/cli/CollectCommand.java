@@ -1,0 +1,214 @@
+package baysheet.cli;
+
+import baysheet.cli.CollectedJobs.Job;
+import baysheet.cli.Collecting.Page;
+import baysheet.cli.Collecting.Result;
+import baysheet.ledger.Disk;
+import baysheet.ledger.JsonTree;
+import baysheet.ledger.KeptRecord;
+import baysheet.ledger.Ledger;
+import baysheet.ledger.SheetStory;
+import baysheet.report.Problems;
+import baysheet.report.TerminalText;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.concurrent.Callable;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
+
+/** The command that reads the scans of signed sheets. */
+final class CollectCommand implements Callable<Integer> {
+  /** A stack of fewer pages is read before anybody wonders. */
+  private static final int LONG = 20;
+
+  private static final int STEP = 10;
+
+  /** A code of another maker may be a whole letter. */
+  private static final int LONGEST_REASON = 200;
+
+  private final Console console;
+  private final AskLedger ask;
+  private final Supplier<LocalDate> today;
+
+  private final PositionalParamSpec scans =
+      Options.rest("SCAN", "1..*", Path.class, "Scans of signed sheets: PDF, TIFF, PNG or JPEG.");
+
+  private final CommandSpec spec;
+
+  CollectCommand(Console console, Supplier<LocalDate> today) {
+    this.console = console;
+    this.today = today;
+    ask = new AskLedger(console);
+    spec =
+        Options.command(
+            "collect",
+            "Read scans of signed sheets: find each one's job, and say what is still open.",
+            this,
+            List.of(scans, ask.out, ask.json));
+  }
+
+  CommandSpec spec() {
+    return spec;
+  }
+
+  /** What a run came to. */
+  private record Outcome(
+      List<Page> pages, List<Job> jobs, List<Path> reviews, List<Path> typed, Ledger ledger) {
+    boolean isOpen() {
+      return pages.stream().anyMatch(it -> isLost(it))
+          || jobs.stream().anyMatch(it -> it.state() != CollectedJobs.State.COMPLETE);
+    }
+
+    private static boolean isLost(Page page) {
+      return page.result() == Result.UNREAD || page.result() == Result.UNKNOWN;
+    }
+  }
+
+  @Override
+  public Integer call() {
+    Path folder = ask.ledger(spec.commandLine());
+    Problems problems = new Problems();
+    int[] exit = {Exit.DONE};
+    OutputLock.whileHeld(
+        ask.folder(),
+        () -> {
+          try (Ledger ledger = Ledger.open(folder, Disk.REAL, problems).orElse(null)) {
+            if (ledger != null) {
+              Outcome outcome = collect(ledger);
+              print(outcome);
+              exit[0] = outcome.isOpen() ? Exit.PROBLEMS : Exit.DONE;
+            }
+          }
+        });
+    console.problems(
+        problems.all(), problems.hasErrors() ? "nothing was read" : "it was done", false);
+    return Math.max(exit[0], Exit.of(problems));
+  }
+
+  private Outcome collect(Ledger ledger) {
+    Path out = ask.folder();
+    Collecting collecting = new Collecting(out, ledger, today.get());
+    for (Path scan : Options.<Path>all(scans)) {
+      collecting.read(scan, (page, of) -> progress(scan, page, of));
+    }
+    CollectedForms forms = new CollectedForms(out, ledger.index(), collecting.returned());
+    collecting.record();
+    List<Path> typed = forms.write();
+    Set<LocalDate> days =
+        collecting.pages().stream()
+            .flatMap(it -> it.sheet().stream())
+            .map(it -> it.issued().date())
+            .collect(Collectors.toCollection(TreeSet::new));
+    List<Path> reviews = days.stream().flatMap(day -> forms.review(day).stream()).toList();
+    List<Job> jobs =
+        days.stream().flatMap(day -> CollectedJobs.of(ledger.index(), day).stream()).toList();
+    return new Outcome(collecting.pages(), jobs, reviews, typed, ledger);
+  }
+
+  private void progress(Path scan, int page, int of) {
+    if (of > LONG && page % STEP == 0) {
+      console.err().println(TerminalText.safe(name(scan) + ": read " + page + " of " + of));
+      console.err().flush();
+    }
+  }
+
+  private static String name(Path scan) {
+    return String.valueOf(scan.getFileName());
+  }
+
+  private void print(Outcome outcome) {
+    if (Options.isGiven(ask.json)) {
+      Map<String, Object> json = new LinkedHashMap<>();
+      json.put("format", 1);
+      json.put("pages", outcome.pages().stream().map(it -> json(it, outcome.ledger())).toList());
+      json.put("jobs", outcome.jobs().stream().map(CollectCommand::json).toList());
+      console.print(JsonTree.indented(json));
+      return;
+    }
+    outcome.pages().stream().filter(it -> it.result() != Result.READ).forEach(this::say);
+    outcome.jobs().forEach(job -> console.say(line(job, outcome.pages())));
+    outcome.typed().forEach(it -> console.say("left as it was typed in: " + YamlFiles.shown(it)));
+    outcome.reviews().forEach(it -> console.say("look through " + YamlFiles.shown(it)));
+  }
+
+  private static String word(Enum<?> word) {
+    return word.name().toLowerCase(Locale.ROOT);
+  }
+
+  private void say(Page page) {
+    String where = page.number() == 0 ? page.file() : page.file() + ", page " + page.number();
+    String sheet = page.sheet().map(it -> " " + it.id()).orElse("");
+    String result = page.result() == Result.TWICE ? "scanned twice" : word(page.result());
+    String at = page.at().map(it -> "; kept as " + YamlFiles.shown(it)).orElse("");
+    console.say(
+        TerminalText.safe(where + ": " + result + sheet + ": " + bounded(page.reason()) + at));
+  }
+
+  private static String bounded(String reason) {
+    return TerminalText.bounded(reason, LONGEST_REASON);
+  }
+
+  private String line(Job job, List<Page> pages) {
+    String what =
+        switch (job.state()) {
+          case MISSING -> missing(job, pages);
+          case OPEN -> "open: " + job.words();
+          case COMPLETE -> job.isClosed() ? "complete, closed" : "complete, not closed yet";
+        };
+    String figures =
+        job.figures() == 0
+            ? ""
+            : "; " + job.figures() + (job.figures() == 1 ? " figure" : " figures") + " to type in";
+    return job.day() + "  " + job.job() + "  " + what + figures;
+  }
+
+  private static String missing(Job job, List<Page> pages) {
+    return pages.stream()
+        .filter(it -> it.result() == Result.SUPERSEDED)
+        .flatMap(it -> it.sheet().stream())
+        .filter(it -> it.issued().job().equals(job.job()))
+        .findFirst()
+        .map(it -> "missing; only " + it.id() + " came back, which is superseded")
+        .orElse("missing: its sheet has not come back");
+  }
+
+  private static Map<String, Object> json(Page page, Ledger ledger) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("file", page.file());
+    json.put("page", page.number());
+    json.put("result", word(page.result()));
+    json.put("reason", bounded(page.reason()));
+    Optional<SheetStory> sheet = page.sheet();
+    sheet.ifPresent(
+        it -> {
+          json.put("sheet", it.id());
+          json.put("job", it.issued().job());
+          json.put("stage", ledger.index().record(it.id()).map(KeptRecord::stage).orElse(1));
+        });
+    page.at().ifPresent(it -> json.put("kept", YamlFiles.shown(it)));
+    json.put("boxes", page.boxes().stream().map(SignedPages::json).toList());
+    return json;
+  }
+
+  private static Map<String, Object> json(Job job) {
+    Map<String, Object> json = new LinkedHashMap<>();
+    json.put("job", job.job());
+    json.put("day", job.day().toString());
+    json.put("state", word(job.state()));
+    json.put("open", new ArrayList<>(job.open()));
+    json.put("doubtful", new ArrayList<>(job.doubtful()));
+    json.put("closed", job.isClosed());
+    json.put("figures", job.figures());
+    return json;
+  }
+}
