@@ -48,13 +48,10 @@ final class DryRun {
   private void tell(Batch.Outcome outcome) {
     problems.addAll(outcome.problems());
     outcome.fault().ifPresent(fault -> fault(outcome.job(), fault));
-    outcome
-        .drawn()
-        .ifPresent(
-            drawn -> {
-              made++;
-              console.say(SummaryLine.of(drawn.made()));
-            });
+    if (!outcome.drawn().isEmpty()) {
+      made++;
+      outcome.made().forEach(sheet -> console.say(SummaryLine.of(sheet)));
+    }
   }
 
   private void fault(Path job, Throwable fault) {

@@ -64,7 +64,7 @@ public sealed interface Event {
           on,
           kept.id(),
           kept.job(),
-          kept.stage(),
+          kept.stageOfSeveral(),
           kept.date(),
           kept.revision(),
           new Prints(Hash.of(record), page, kept.code()),

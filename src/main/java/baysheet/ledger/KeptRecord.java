@@ -58,13 +58,14 @@ public final class KeptRecord {
     return part("sheet").text("job");
   }
 
-  Optional<Event.Part> stage() {
+  /** Which of several sheets of its job it is; nothing where there is one only. */
+  Optional<Event.Part> stageOfSeveral() {
     return part("sheet").part();
   }
 
-  /** Names the sheet among all of the garage, whatever its revision. */
+  /** Names the sheet among all of the garage, whatever its revision, as its files are named. */
   public String name() {
-    return Event.Part.name(job(), stage());
+    return Event.Part.name(job(), stageOfSeveral());
   }
 
   public LocalDate date() {
@@ -73,17 +74,12 @@ public final class KeptRecord {
 
   /** Which sheet of its job it is, from 1. */
   public int stage() {
-    return part("sheet").maybeNumber("stage").orElse(1);
+    return stageOfSeveral().map(Event.Part::n).orElse(1);
   }
 
   /** How many sheets its job has. */
   public int stages() {
-    return part("sheet").maybeNumber("stages").orElse(1);
-  }
-
-  /** What its files are called: the job, and the stage where there are several. */
-  public String name() {
-    return stages() == 1 ? job() : job() + "-" + stage();
+    return stageOfSeveral().map(Event.Part::of).orElse(1);
   }
 
   public String shop() {
