@@ -92,6 +92,7 @@ public final class PlanVerifier {
     playback.faults.addAll(UnverifiedTorqueCheck.faults(sheet, printed, resolved));
     playback.faults.addAll(QualifiedStaffCheck.faults(sheet, printed, resolved, bringing));
     playback.faults.addAll(HeightCheck.faults(sheet, printed, resolved, bringing));
+    playback.faults.addAll(BeforeLiftingCheck.faults(sheet, resolved, bringing));
     playback.faults.addAll(CheckOrderRule.faults(sheet, printed, resolved, bringing));
     return playback.faults;
   }

@@ -29,7 +29,8 @@ final class DueChecks {
       if (open.isEmpty()) {
         later.add(i);
       } else {
-        SheetStep gate = open.get(check.because().isEmpty() ? open.size() - 1 : 0);
+        boolean last = check.because().isEmpty() == (check.moment() != Moment.BEFORE_LIFTING);
+        SheetStep gate = open.get(last ? open.size() - 1 : 0);
         byStep.computeIfAbsent(gate.n(), any -> new ArrayList<>()).add(i);
       }
     }
@@ -49,10 +50,14 @@ final class DueChecks {
     return step.source() instanceof StepSource.Checkpoint;
   }
 
-  /** Before lifting there is one gate; before lowering it is one that comes after the work. */
+  /**
+   * Before lifting it is the last gate ahead of what brings the check, or the first of all; before
+   * lowering the first one that comes after the work, or the last of all.
+   */
   private static boolean leads(SheetStep gate, CheckLine check) {
     if (check.moment() == Moment.BEFORE_LIFTING) {
-      return gate.moment() == Moment.BEFORE_LIFTING;
+      return gate.moment() == Moment.BEFORE_LIFTING
+          && check.because().stream().allMatch(step -> step > gate.n());
     }
     boolean raised = check.moment() == Moment.RAISED || check.moment() == Moment.BEFORE_LOWERING;
     return raised

@@ -26,20 +26,30 @@ enum Phrase {
   RAISE_AXLE_OFF("Raise the %s axle with the jack until its wheels are clear of the blocks"),
   LOWER_AXLE_TO_FLOOR("With the %s blocks removed, lower the axle to the floor"),
   CHOCK_AXLE_ON_FLOOR("Chock the %s wheels on both sides"),
-  TO_THE_GROUND("With nobody inside or under the vehicle, lower it to the ground"),
+  TO_THE_GROUND(
+      "With nobody inside or under the vehicle and nothing in its way, lower it to the ground"),
+  OFF_THE_STANDS(
+      "With nobody inside or under the vehicle and nothing in its way, raise it with the jack."
+          + " Remove the axle stands. Lower the vehicle to the ground",
+      "With nobody inside or under the vehicle and nothing in its way, raise it with the jack."
+          + " Remove the jack stands. Lower the vehicle to the ground"),
   UP_TO_WHEELS_CLEAR(
-      "Raise the vehicle until the wheels are just clear of the floor. Check by a firm push at both"
-          + " ends that it does not move"),
+      "With nobody inside, check that every lift pad is under its lift point. Raise the vehicle"
+          + " until its wheels are just clear of the floor. Check by a firm push at both ends that"
+          + " it does not move"),
   DOWN_TO_WHEELS_CLEAR(
-      "With nobody under the vehicle, lower it until the wheels are just clear of the floor"),
+      "With nobody under it and nothing in its way, lower the vehicle until its wheels just clear"
+          + " the floor"),
   TO_WORKING_HEIGHT(
-      "Raise the vehicle to working height and onto the lift locks. Check that every lock is"
-          + " engaged and that a firm push moves nothing"),
+      "With nobody inside, raise the vehicle to working height and onto the lift locks. Check that"
+          + " every lock is engaged and that a firm push moves nothing"),
   ON_TO_STANDS(
-      "Raise the vehicle with the jack and lower it onto its axle stands. Check by a firm push from"
-          + " the side that it does not move",
-      "Raise the vehicle with the jack and lower it onto its jack stands. Check by a firm push from"
-          + " the side that it does not move"),
+      "With nobody inside and the wheels on the floor chocked, raise the vehicle with the jack."
+          + " Lower it onto its axle stands. Check by a firm push from the side that it does not"
+          + " move",
+      "With nobody inside and the wheels on the floor chocked, raise the vehicle with the jack."
+          + " Lower it onto its jack stands. Check by a firm push from the side that it does not"
+          + " move"),
   BOTH_ENDS_UP(
       "no wheel stays on the floor, so none can be chocked: work on a level floor only. Nobody goes"
           + " under the vehicle before all axle stands are tested",

@@ -66,7 +66,7 @@ public final class StepSentences {
   /** What brings the vehicle to a height, and the check that belongs to it. */
   private static Phrase height(StepSource.HeightChange change) {
     return switch (change.to()) {
-      case GROUND -> Phrase.TO_THE_GROUND;
+      case GROUND -> change.from() == Height.STANDS ? Phrase.OFF_THE_STANDS : Phrase.TO_THE_GROUND;
       case WHEELS_CLEAR ->
           change.from() == Height.GROUND ? Phrase.UP_TO_WHEELS_CLEAR : Phrase.DOWN_TO_WHEELS_CLEAR;
       case WORKING -> Phrase.TO_WORKING_HEIGHT;

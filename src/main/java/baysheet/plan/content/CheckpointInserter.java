@@ -10,8 +10,11 @@ import baysheet.resolve.Task;
 import baysheet.sheet.CheckLine;
 import baysheet.sheet.StepSource;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 
 /**
@@ -31,12 +34,13 @@ public final class CheckpointInserter {
 
   public List<PlacedStep> add() {
     List<PlacedStep> gated = new ArrayList<>();
-    Optional<Integer> first = beforeLifting();
+    Set<Integer> lifting = new HashSet<>(beforeNextLiftings());
+    beforeLifting().ifPresent(lifting::add);
     boolean lowering = due(Moment.RAISED) || due(Moment.BEFORE_LOWERING);
     boolean worked = false;
     for (int i = 0; i < lines.size(); i++) {
       PlacedStep line = lines.get(i);
-      if (first.equals(Optional.of(i))) {
+      if (lifting.contains(i)) {
         gated.add(gate(line, Moment.BEFORE_LIFTING, Height.GROUND));
       }
       boolean lowers = isLowering(line) && line.moment() == Moment.RAISED;
@@ -105,6 +109,30 @@ public final class CheckpointInserter {
         .boxed()
         .findFirst()
         .or(() -> Optional.of(0));
+  }
+
+  /**
+   * Where the checks are done that belong to an end which is raised when another is down again:
+   * before the first line that raises it, or brings one of them.
+   */
+  private List<Integer> beforeNextLiftings() {
+    Set<Integer> due = new HashSet<>();
+    for (CheckLine check : checks) {
+      if (check.moment() == Moment.BEFORE_LIFTING && !check.because().isEmpty()) {
+        due.add(Collections.min(check.because()) - 1);
+      }
+    }
+    int[] down = Lifting.timesDown(resolved, lines);
+    Set<Integer> asked = new HashSet<>();
+    due.forEach(index -> asked.add(down[index]));
+    asked.remove(0);
+    List<Integer> gates = new ArrayList<>();
+    for (int i = 0; i < down.length; i++) {
+      if ((isRaising(lines.get(i)) || due.contains(i)) && asked.remove(down[i])) {
+        gates.add(i);
+      }
+    }
+    return gates;
   }
 
   private static boolean opens(PlacedStep line) {

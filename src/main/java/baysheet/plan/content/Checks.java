@@ -6,6 +6,7 @@ import baysheet.books.Moment;
 import baysheet.books.Place;
 import baysheet.books.Procedure;
 import baysheet.plan.graph.FigurePhrases;
+import baysheet.plan.graph.Lifting;
 import baysheet.plan.graph.PlacedStep;
 import baysheet.plan.graph.PlanPhrases;
 import baysheet.plan.graph.PlannedStep;
@@ -19,12 +20,14 @@ import baysheet.sheet.CheckLine;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.TorqueLine;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.TreeSet;
 
 /** Every check that is due, each once, by moment: from rules, from procedures, from the books. */
@@ -70,10 +73,32 @@ public final class Checks {
     for (Catalogue.Rule rule : resolved.catalogue().rules().values()) {
       List<Integer> brought = triggers.lines(rule.when());
       if (!brought.isEmpty() || triggers.vehicle(rule.when())) {
-        checks.add(check(rule, brought));
+        eachLifting(rule, brought).forEach(lines -> checks.add(check(rule, lines)));
       }
     }
     return checks;
+  }
+
+  /**
+   * What raising brings before lifting is checked before each: between two ends that are raised in
+   * turn people get in, doors are opened, and the parking brake is used.
+   */
+  private Collection<List<Integer>> eachLifting(Catalogue.Rule rule, List<Integer> brought) {
+    Map<Integer, List<Integer>> liftings = new TreeMap<>();
+    int[] down = Lifting.timesDown(resolved, lines);
+    for (int index : brought) {
+      if (Lifting.raises(resolved, lines.get(index).step())) {
+        liftings.put(down[index], new ArrayList<>());
+      }
+    }
+    if (rule.moment().value() != Moment.BEFORE_LIFTING || liftings.size() < 2) {
+      return List.of(brought);
+    }
+    int first = liftings.keySet().iterator().next();
+    for (int index : brought) {
+      liftings.getOrDefault(down[index], liftings.get(first)).add(index);
+    }
+    return liftings.values();
   }
 
   private CheckLine check(Catalogue.Rule rule, List<Integer> brought) {

@@ -74,6 +74,17 @@ final class AccessLayers {
     return raises(task) || around(task).stream().anyMatch(this::raises);
   }
 
+  /** What raises the vehicle for some tasks, or for what lies behind one of them. */
+  Set<TaskId> raising(List<TaskId> tasks) {
+    Set<TaskId> raising = new HashSet<>();
+    for (TaskId task : resolved.tasks().keySet()) {
+      if (tasks.contains(task) || tasks.stream().anyMatch(access -> isBehind(task, access))) {
+        around(task).stream().filter(this::raises).forEach(raising::add);
+      }
+    }
+    return raising;
+  }
+
   private boolean raises(TaskId task) {
     return undoes(task).anyMatch(item -> Lifting.holds(resolved, item));
   }

@@ -36,8 +36,7 @@ final class HeightMoves {
    *
    * @param lifted the tasks that raised or lowered the vehicle, in order
    */
-  record State(
-      BitSet done, Height height, List<Visit> visits, List<TaskId> lifted, int changes) {
+  record State(BitSet done, Height height, List<Visit> visits, List<TaskId> lifted, int changes) {
     State then(BitSet now, Height at, boolean lifts, int more) {
       BitSet fresh = (BitSet) now.clone();
       fresh.andNot(done);

@@ -83,10 +83,7 @@ public final class HeightRule {
       ItemAt item = barring.get();
       why =
           "the vehicle cannot be moved while %s at %s is %s"
-              .formatted(
-                  item.item(),
-                  item.place(),
-                  jacked.contains(item) ? "in place" : "off");
+              .formatted(item.item(), item.place(), jacked.contains(item) ? "in place" : "off");
     }
     String heights = String.join(" or ", words(step, at));
     return Problem.of(

@@ -57,6 +57,19 @@ public final class Lifting {
     return false;
   }
 
+  /** For each line, how many times the vehicle was up and is down again. */
+  public static int[] timesDown(Resolved resolved, List<PlacedStep> lines) {
+    int[] times = new int[lines.size()];
+    Set<ItemAt> up = new LinkedHashSet<>();
+    int down = 0;
+    for (int i = 0; i < times.length; i++) {
+      times[i] = down;
+      lines.get(i).undo().stream().filter(item -> holds(resolved, item)).forEach(up::add);
+      down += up.removeAll(lines.get(i).doUp()) && up.isEmpty() ? 1 : 0;
+    }
+    return times;
+  }
+
   /** The ends of the vehicle that some steps raise: an axle, or a place that belongs to none. */
   static Set<Place> ends(Resolved resolved, List<PlannedStep> steps) {
     Set<Place> ends = new LinkedHashSet<>();

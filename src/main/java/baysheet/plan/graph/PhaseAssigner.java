@@ -108,7 +108,7 @@ public final class PhaseAssigner {
     for (int i = 0; i < found.order().size(); i++) {
       PlannedStep step = found.order().get(i);
       boolean moving = Lifting.raises(resolved, step) || Lifting.lowers(resolved, step);
-      Moment moment = moment(!up.isEmpty() || moving, raisedYet);
+      Moment moment = moment(step, !up.isEmpty() || moving, raisedYet);
       laid.add(PlacedStep.single(step, moment, found.heights().get(i)));
       step.undo().stream().filter(this::supports).forEach(up::add);
       up.removeAll(step.doUp());
@@ -117,11 +117,15 @@ public final class PhaseAssigner {
     return laid;
   }
 
-  private Moment moment(boolean raised, boolean raisedYet) {
+  /** Before the second end goes up it is before lifting once more, for what is due there. */
+  private Moment moment(PlannedStep step, boolean raised, boolean raisedYet) {
     if (raised) {
       return Moment.RAISED;
     }
-    return everRaised && !raisedYet ? Moment.BEFORE_LIFTING : Moment.ON_THE_GROUND;
+    boolean lifts =
+        step.moment().equals(Optional.of(Moment.BEFORE_LIFTING))
+            || Lifting.isRaising(resolved, step);
+    return everRaised && (lifts || !raisedYet) ? Moment.BEFORE_LIFTING : Moment.ON_THE_GROUND;
   }
 
   private boolean supports(ItemAt item) {

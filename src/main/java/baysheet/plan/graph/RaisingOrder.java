@@ -1,11 +1,13 @@
 package baysheet.plan.graph;
 
+import baysheet.books.Moment;
 import baysheet.books.Place;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.sheet.Detail;
 import baysheet.sheet.Sheet;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -70,7 +72,8 @@ public final class RaisingOrder {
 
   /**
    * The steps of what raises and lowers each end: those of one axle together, in the order in which
-   * the job comes to them.
+   * the job comes to them; with what is due before lifting that end only. A parking brake that the
+   * work at the rear wants released holds the vehicle while the front is up.
    */
   private List<Set<Integer>> ends() {
     Map<Place, Set<Integer>> ends = new LinkedHashMap<>();
@@ -83,7 +86,30 @@ public final class RaisingOrder {
         }
       }
     }
+    addEarly(ends.values());
     return List.copyOf(ends.values());
+  }
+
+  private void addEarly(Collection<Set<Integer>> ends) {
+    for (int node = 0; node < graph.drafts().size(); node++) {
+      int early = node;
+      List<Set<Integer>> lifted =
+          ends.stream().filter(end -> end.stream().anyMatch(it -> isRaised(it, early))).toList();
+      if (lifted.size() == 1 && isDueBeforeLifting(node)) {
+        lifted.get(0).add(node);
+      }
+    }
+  }
+
+  private boolean isDueBeforeLifting(int node) {
+    PlannedStep step = graph.drafts().get(node);
+    return step.moment().equals(Optional.of(Moment.BEFORE_LIFTING)) && !closes(node);
+  }
+
+  /** Whether a step raises the vehicle and waits for another one. */
+  private boolean isRaised(int node, int early) {
+    return Lifting.raises(resolved, graph.drafts().get(node))
+        && graph.before().get(node).contains(early);
   }
 
   private List<Integer> inJobOrder() {

@@ -183,7 +183,7 @@ final class StepChains {
       PlannedStep rest = withoutOthers(step);
       if (moment == Moment.ON_THE_GROUND && !layers.fromTheGround(step.task()).isEmpty()) {
         onTheGround.put(add(rest), step.task());
-      } else {
+      } else if (!drops(step, rest)) {
         late.add(rest);
       }
       left.computeIfAbsent(step.task(), key -> new ArrayList<>())

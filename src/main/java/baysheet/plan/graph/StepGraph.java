@@ -67,7 +67,7 @@ public record StepGraph(
     AccessLayers layers = new AccessLayers(resolved);
     StepChains chains = StepChains.of(resolved, layers);
     CheckSteps checks = CheckSteps.of(resolved, layers, chains, endsInTurn);
-    StepOrder order = StepOrder.of(resolved, layers, chains, checks.drafts());
+    StepOrder order = new StepOrder(resolved, layers, chains, checks.drafts(), endsInTurn);
     List<Set<Integer>> before = order.before();
     HeightNeeds heights = HeightNeeds.of(resolved, layers, checks.drafts(), checks);
     checks.link(before, heights);

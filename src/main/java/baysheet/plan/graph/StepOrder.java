@@ -5,6 +5,7 @@ import baysheet.resolve.Task;
 import baysheet.resolve.TaskId;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -15,7 +16,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 
-/** Which steps must come before which, with the milestones of the tasks between them. Used once. */
+/** Which steps must come before which, with the milestones of the tasks between them. */
 final class StepOrder {
   /** The milestones of a task. */
   private enum Milestone {
@@ -30,6 +31,7 @@ final class StepOrder {
   private final AccessLayers layers;
   private final StepChains chains;
   private final List<PlannedStep> drafts;
+  private final boolean endsInTurn;
   private final Map<Mark, Integer> marks = new LinkedHashMap<>();
   private final List<Set<Integer>> before = new ArrayList<>();
   private final Map<StepGraph.Edge, TaskId> wantedBy = new HashMap<>();
@@ -44,24 +46,24 @@ final class StepOrder {
    */
   private final Map<StepGraph.Edge, TaskId> habits = new LinkedHashMap<>();
 
-  private StepOrder(
-      Resolved resolved, AccessLayers layers, StepChains chains, List<PlannedStep> drafts) {
-    this.resolved = resolved;
-    this.layers = layers;
-    this.chains = chains;
-    this.drafts = drafts;
-  }
-
   /**
    * The order of the steps of all tasks.
    *
    * @param drafts those of the chains, and behind them others that nothing here holds back
+   * @param endsInTurn whether one end of the vehicle is down before the other goes up
    */
-  static StepOrder of(
-      Resolved resolved, AccessLayers layers, StepChains chains, List<PlannedStep> drafts) {
-    StepOrder order = new StepOrder(resolved, layers, chains, drafts);
-    order.run();
-    return order;
+  StepOrder(
+      Resolved resolved,
+      AccessLayers layers,
+      StepChains chains,
+      List<PlannedStep> drafts,
+      boolean endsInTurn) {
+    this.resolved = resolved;
+    this.layers = layers;
+    this.chains = chains;
+    this.drafts = drafts;
+    this.endsInTurn = endsInTurn;
+    run();
   }
 
   /** For each draft, and for each milestone behind them, the nodes that come before it. */
@@ -81,7 +83,7 @@ final class StepOrder {
     List<Integer> early = List.copyOf(chains.early());
     for (int i = 0; i < early.size(); i++) {
       linkEarly(early.get(i));
-      if (i > 0 && isSameTask(early.get(i - 1), early.get(i))) {
+      if (i > 0 && isOf(early.get(i - 1), drafts.get(early.get(i)).task())) {
         edge(early.get(i - 1), early.get(i), drafts.get(early.get(i)).task());
       }
     }
@@ -159,10 +161,6 @@ final class StepOrder {
       before.get(node).stream().filter(seen::add).forEach(next::add);
     }
     return false;
-  }
-
-  private boolean isSameTask(int one, int other) {
-    return drafts.get(one).task().equals(drafts.get(other).task());
   }
 
   private void addMarks(Task task) {
@@ -295,44 +293,45 @@ final class StepOrder {
 
   /** Whether neither lies behind the other, and something behind both. */
   private boolean aroundTheSame(TaskId one, TaskId other) {
-    return !isBehind(one, other)
-        && !isBehind(other, one)
+    return !layers.isBehind(one, other)
+        && !layers.isBehind(other, one)
         && resolved.tasks().keySet().stream()
-            .anyMatch(task -> isBehind(task, one) && isBehind(task, other));
-  }
-
-  private boolean isBehind(TaskId task, TaskId access) {
-    return layers.isBehind(task, access);
+            .anyMatch(task -> layers.isBehind(task, one) && layers.isBehind(task, other));
   }
 
   /**
-   * A step that is due before lifting comes before whatever raises the vehicle, and before all that
-   * its own task takes apart; but behind what gives access to it on the ground or as early.
+   * A step that is due before lifting comes before whatever raises the vehicle for its work, and
+   * before all that its own task takes apart; but behind what gives access to it on the ground or
+   * as early. What is measured is so before anything has moved the vehicle.
    */
   private void linkEarly(int node) {
     TaskId early = drafts.get(node).task();
-    layers
-        .fromTheGround(early)
-        .forEach(access -> edge(mark(access, Milestone.OPENED), node, early));
+    for (TaskId access : layers.fromTheGround(early)) {
+      edge(mark(access, Milestone.OPENED), node, early);
+    }
     chains.early().stream()
         .filter(other -> layers.isBehind(early, drafts.get(other).task()))
         .forEach(other -> edge(other, node, early));
+    List<Task> concerned = resolved.ranked().stream().filter(it -> concerns(node, it)).toList();
+    boolean anyEnd = !endsInTurn || !drafts.get(node).entries().isEmpty();
+    Set<TaskId> ends =
+        anyEnd ? Set.of() : layers.raising(concerned.stream().map(Task::id).toList());
     for (int other = 0; other < drafts.size(); other++) {
-      if (Lifting.raises(resolved, drafts.get(other))) {
-        edge(node, other, drafts.get(node).task());
+      PlannedStep step = drafts.get(other);
+      if (Lifting.raises(resolved, step) && (ends.isEmpty() || ends.contains(step.task()))) {
+        edge(node, other, early);
       }
     }
-    for (Task task : resolved.ranked()) {
-      boolean concerns =
-          task.id().equals(drafts.get(node).task())
-              || task.open().stream()
-                  .anyMatch(
-                      step -> step.undo().stream().anyMatch(drafts.get(node).undo()::contains));
-      if (concerns) {
-        edge(node, mark(task.id(), Milestone.OPENED), task.id());
-        ownOpen(task).forEach(opening -> edge(node, opening, task.id()));
-      }
+    for (Task task : concerned) {
+      edge(node, mark(task.id(), Milestone.OPENED), task.id());
+      ownOpen(task).forEach(opening -> edge(node, opening, task.id()));
     }
+  }
+
+  private boolean concerns(int early, Task task) {
+    PlannedStep step = drafts.get(early);
+    return task.id().equals(step.task())
+        || task.open().stream().anyMatch(other -> !Collections.disjoint(other.undo(), step.undo()));
   }
 
   private int mark(TaskId task, Milestone milestone) {

@@ -118,12 +118,7 @@ public final class StepSequence {
     HeightPath path = HeightPath.along(nodes, graph.heights());
     List<PlannedStep> order = nodes.stream().map(graph.drafts()::get).toList();
     return new Found(
-        order,
-        path.heights(),
-        path.changes(),
-        changes(order),
-        fewest.isPresent(),
-        search.states());
+        order, path.heights(), path.changes(), changes(order), fewest.isPresent(), search.states());
   }
 
   /** The order in so many visits that comes to the job's works first as the job lists them. */

@@ -160,4 +160,40 @@ class CheckStepsTest {
     assertTrue(!shop.faults(AlteredSheets.inOrder(sheet, steps)).isEmpty());
     assertEquals(List.of(), shop.faults(sheet));
   }
+
+  /** The drain is closed at working height, and the jack is away only once the lid is on. */
+  @Test
+  void aLookWhileAJackIsUnderAPartDoesNotWaitForAccessThatIsClosedAtAnotherHeight() {
+    withRule(
+            SmallShop.empty()
+                .with(
+                    "catalogue/more.yaml",
+                    "items: {jack: {name: jack, kinds: [temporary, jacked], back: Jack away}}")
+                .procedure(
+                    "drained",
+                    "at: engine\nbehind: [raise]\n"
+                        + "open: [{do: Drain, undo: three, height: working}]")
+                .procedure(
+                    "lid-off",
+                    "at: engine\nbehind: [raise]\nopen:\n"
+                        + "  - {do: Set the jack, disturb: jack, height: wheels-clear}\n"
+                        + "  - {do: Lid off, undo: lid, height: wheels-clear}")
+                .procedure(
+                    "belt",
+                    "at: engine\nbehind: [lid-off, drained]\n"
+                        + "open: [{do: Belt off, undo: two, height: wheels-clear}]"),
+            "undo: two",
+            "while-off: lid, once: yes")
+        .job("hoist", "belt at engine")
+        .assertInOrder(
+            "Drain",
+            "Set the jack",
+            "Lid off",
+            "Belt off",
+            "Refit the two",
+            "See it",
+            "Refit the lid",
+            "Jack away",
+            "Refit the three");
+  }
 }

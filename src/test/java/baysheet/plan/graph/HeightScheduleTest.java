@@ -148,7 +148,9 @@ class HeightScheduleTest {
     found.ifPresent(order -> assertEquals(order.moves(), replayed(job, order)));
   }
 
-  /** A search that gives up says so: it never passes off what it found as the fewest, or as none. */
+  /**
+   * A search that gives up says so: it never passes off what it found as the fewest, or as none.
+   */
   @Property(tries = 1000, seed = "20260302")
   void aSearchThatGivesUpSaysSo(
       @ForAll long seed,

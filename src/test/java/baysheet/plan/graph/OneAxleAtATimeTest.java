@@ -8,6 +8,9 @@ import baysheet.sheet.Detail;
 import baysheet.sheet.Sheet;
 import baysheet.verify.AlteredSheets;
 import baysheet.wording.Printed;
+import baysheet.wording.Samples;
+import baysheet.wording.SheetText;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -183,5 +186,123 @@ class OneAxleAtATimeTest {
                 """)
             .job("floor", "deep at front-left", "deep at rear-right");
     shop.assertInOrder("See it [front-left]", "See it [rear-right]");
+  }
+
+  private static final SmallShop BRAKE =
+      SHOP.procedure(
+              "brake-off",
+              "at: vehicle\nopen: [{do: Release the brake, disturb: three, moment: before-lifting}]")
+          .procedure("drum", "at: wheel\nbehind: [brake-off, roller-off]", "Drum", "one");
+
+  /** The parking brake holds the vehicle while the front is up. Common practice, no source. */
+  @Test
+  void theBrakeIsReleasedForTheRearOnceTheFrontIsDown() {
+    BRAKE
+        .job("floor", "deep at front-left", "drum at rear-right")
+        .assertInOrder(
+            "Jack it up [front]",
+            "Refit the vehicle on its wheels [front]",
+            "Release the brake",
+            "Jack it up [rear]",
+            "Drum");
+  }
+
+  @Test
+  void onALiftItIsReleasedBeforeAnythingGoesUp() {
+    BRAKE
+        .job("hoist", "deep at front-left", "drum at rear-right")
+        .assertInOrder("Release the brake", "Hoist it", "Drum");
+  }
+
+  @Test
+  void whereBothEndsAreUpTogetherItIsReleasedBeforeEither() {
+    BRAKE
+        .job("floor", "below at vehicle", "drum at rear-right")
+        .assertInOrder("Release the brake", "Jack it up", "Drum");
+  }
+
+  @Test
+  void aBrakeReleasedBeforeTheOtherEndGoesUpIsAFault() {
+    SmallShop shop = BRAKE.job("floor", "deep at front-left", "drum at rear-right");
+    Sheet sheet = shop.sheet();
+    List<Sheet.SheetStep> steps = new ArrayList<>(sheet.steps());
+    steps.add(0, steps.remove(shop.at("Release the brake")));
+    List<String> faults = shop.faults(AlteredSheets.inOrder(sheet, steps));
+    assertTrue(
+        faults.stream().anyMatch(fault -> fault.contains("is for another end than step")),
+        faults.toString());
+  }
+
+  @Test
+  void aBrakeReleasedOnceTheRearIsUpIsAFault() {
+    SmallShop shop = BRAKE.job("floor", "drum at rear-right");
+    Sheet sheet = shop.sheet();
+    List<Sheet.SheetStep> steps = new ArrayList<>(sheet.steps());
+    steps.add(1, steps.remove(shop.at("Release the brake")));
+    List<String> faults = shop.faults(AlteredSheets.inOrder(sheet, steps));
+    assertTrue(
+        faults.stream()
+            .anyMatch(
+                fault -> fault.matches("step \\d+ is due before step \\d+ raises the vehicle")),
+        faults.toString());
+  }
+
+  /** A vehicle that has been up stands higher for a while: what is measured is so before. */
+  @Test
+  void whatIsMeasuredIsMeasuredBeforeAnyEndGoesUp() {
+    SHOP.procedure(
+            "measured",
+            "at: wheel\nopen: [{do: Measure it, measure: height, moment: before-lifting}]")
+        .procedure("bush", "at: wheel\nbehind: [measured, roller-off]", "Bush", "one")
+        .job("floor", "deep at front-left", "bush at rear-right")
+        .assertInOrder("Measure it", "Jack it up [front]", "Jack it up [rear]", "Bush");
+  }
+
+  private static final SmallShop ASKING =
+      SHOP.with(
+              "catalogue/more.yaml",
+              """
+              consequences:
+                nobody: {when: {kind: support}, check: Nobody inside, moment: before-lifting, source: us}
+                neutral: {when: {undo: one, at: rear}, check: Neutral, moment: before-lifting, source: us}
+                tag: {when: {kind: wheel}, check: Tag it, moment: before-lifting, source: us}
+              """)
+          .job("floor", "deep at front-left", "deep at rear-right");
+
+  /** Before each end goes up; a check of the second end waits for it, others are asked for once. */
+  @Test
+  void theChecksOfTheSecondEndStandBeforeItsRaising() {
+    List<Integer> gates = new ArrayList<>();
+    for (int i = 0; i < ASKING.steps().size(); i++) {
+      if (ASKING.steps().get(i).startsWith("Tick these now")) {
+        gates.add(i + 1);
+      }
+    }
+    assertEquals(2, gates.size(), ASKING.steps().toString());
+    assertTrue(gates.get(0) - 1 < ASKING.at("Jack it up [front]"));
+    assertEquals(gates.get(1), ASKING.at("Jack it up [rear]"), ASKING.steps().toString());
+    SheetText text = Samples.text(ASKING.sheet());
+    assertEquals(List.of("Nobody inside", "Tag it"), dueAt(text, gates.get(0)));
+    assertEquals(List.of("Nobody inside", "Neutral"), dueAt(text, gates.get(1)));
+  }
+
+  private static List<String> dueAt(SheetText text, int step) {
+    return text.sections().stream()
+        .flatMap(section -> section.steps().stream())
+        .filter(it -> it.n().equals(String.valueOf(step)))
+        .flatMap(it -> it.due().stream())
+        .map(check -> check.text().replace(".", ""))
+        .toList();
+  }
+
+  @Test
+  void nobodyAskedBeforeTheSecondEndIsAFault() {
+    Sheet sheet = ASKING.sheet();
+    List<Sheet.SheetStep> steps = new ArrayList<>(sheet.steps());
+    steps.remove(ASKING.at("Jack it up [rear]") - 1);
+    List<String> faults = ASKING.faults(AlteredSheets.inOrder(sheet, steps));
+    assertTrue(
+        faults.stream().anyMatch(fault -> fault.contains("nobody is asked for \"Nobody inside\"")),
+        faults.toString());
   }
 }

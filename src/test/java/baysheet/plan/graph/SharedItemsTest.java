@@ -45,6 +45,23 @@ class SharedItemsTest {
   }
 
   @Test
+  void whatSeveralWorksPutOnAfterLoweringGoesOnOnce() {
+    List<String> steps =
+        SHOP.procedure(
+                "fluid",
+                "at: wheel\nbehind: [roller-off]\nopen:\n"
+                    + "  - {do: Fill it, undo: lid at vehicle, moment: before-lifting}\n"
+                    + "  - {do: Bleed it, disturb: one}\n"
+                    + "close: [{do: Shut it, do-up: lid at vehicle, moment: on-the-ground}]")
+            .job("hoist", "fluid at front-left", "fluid at rear-right")
+            .steps();
+    assertEquals(1, steps.stream().filter(step -> step.startsWith("Fill it")).count());
+    assertEquals(
+        List.of("Shut it [front-left]"),
+        steps.stream().filter(step -> step.startsWith("Shut it")).toList());
+  }
+
+  @Test
   void whatTheEarlierWorkLiesBehindComesOffForBoth() {
     SHOP.procedure("disc-out", "at: wheel\nbehind: [roller-off]", "Disc out", "one", "two")
         .procedure("ring", "at: wheel\nbehind: [disc-out]", "Ring", "three")
