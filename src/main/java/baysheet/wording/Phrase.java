@@ -28,24 +28,27 @@ enum Phrase {
   TO_THE_GROUND(
       "With nobody inside or under the vehicle and nothing in its way, lower it to the ground"),
   OFF_THE_STANDS(
-      "With nobody inside or under the vehicle and its way clear, lower it from its axle stands to"
-          + " the ground",
-      "With nobody inside or under the vehicle and its way clear, lower it from its jack stands to"
-          + " the ground"),
+      "With nobody inside or under the vehicle and nothing in its way, raise it with the jack."
+          + " Remove the axle stands. Lower the vehicle to the ground",
+      "With nobody inside or under the vehicle and nothing in its way, raise it with the jack."
+          + " Remove the jack stands. Lower the vehicle to the ground"),
   UP_TO_WHEELS_CLEAR(
-      "With nobody inside and every lift pad in place, raise the vehicle until its wheels are just"
-          + " clear. Check by a firm push at both ends that it does not move"),
+      "With nobody inside, check that every lift pad is under its lift point. Raise the vehicle"
+          + " until its wheels are just clear of the floor. Check by a firm push at both ends that"
+          + " it does not move"),
   DOWN_TO_WHEELS_CLEAR(
-      "With nobody under the vehicle and nothing in its way, lower it until its wheels are just"
-          + " clear"),
+      "With nobody under it and nothing in its way, lower the vehicle until its wheels just clear"
+          + " the floor"),
   TO_WORKING_HEIGHT(
       "With nobody inside, raise the vehicle to working height and onto the lift locks. Check that"
           + " every lock is engaged and that a firm push moves nothing"),
   ON_TO_STANDS(
-      "With nobody inside and the wheels on the floor chocked, raise the vehicle onto its axle"
-          + " stands. Check by a firm push from the side that it does not move",
-      "With nobody inside and the wheels on the floor chocked, raise the vehicle onto its jack"
-          + " stands. Check by a firm push from the side that it does not move"),
+      "With nobody inside and the wheels on the floor chocked, raise the vehicle with the jack."
+          + " Lower it onto its axle stands. Check by a firm push from the side that it does not"
+          + " move",
+      "With nobody inside and the wheels on the floor chocked, raise the vehicle with the jack."
+          + " Lower it onto its jack stands. Check by a firm push from the side that it does not"
+          + " move"),
   STAGE("stage\u00a0%s of\u00a0%s"),
   AT_GROUND("The vehicle stands on its wheels"),
   AT_WHEELS_CLEAR("The vehicle is on the lift with its wheels just clear of the floor"),

@@ -244,12 +244,15 @@ class DemoOnPaperTest {
   @Test
   void theTrialOnTheLiftBelongsToRaising() {
     for (String job : List.of("2404", "2412", "2413")) {
-      assertTrue(
+      Sheet.Section raise =
           sheet(job).sections().stream()
               .filter(section -> section.title() == Sheet.Title.RAISE)
-              .flatMap(section -> section.steps().stream())
-              .anyMatch(it -> Printed.text(it).startsWith("Push the vehicle firmly")),
-          job);
+              .findFirst()
+              .orElseThrow();
+      // Pads, wheels just clear, trial, working height, locks.
+      assertEquals(5, raise.steps().size(), job);
+      assertFalse(raise.steps().get(1).undo().isEmpty(), job);
+      assertTrue(Printed.text(raise.steps().get(2)).startsWith("Push the vehicle firmly"), job);
     }
   }
 

@@ -118,6 +118,7 @@ class BuiltInSentencesTest {
   private static final Set<Phrase> WITH_THEIR_CHECK =
       EnumSet.of(
           Phrase.UP_TO_WHEELS_CLEAR,
+          Phrase.OFF_THE_STANDS,
           Phrase.TO_WORKING_HEIGHT,
           Phrase.ON_TO_STANDS,
           Phrase.RAISE_FOR_BLOCKS,

@@ -186,10 +186,10 @@ class CheckStepsTest {
             "Set the jack",
             "Lid off",
             "Belt off",
-            "Put back the two",
+            "Refit the two",
             "See it",
-            "Put back the lid",
+            "Refit the lid",
             "Jack away",
-            "Put back the three");
+            "Refit the three");
   }
 }

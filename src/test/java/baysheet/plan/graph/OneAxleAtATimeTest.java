@@ -200,7 +200,7 @@ class OneAxleAtATimeTest {
         .job("floor", "deep at front-left", "drum at rear-right")
         .assertInOrder(
             "Jack it up [front]",
-            "Put back the vehicle on its wheels [front]",
+            "Refit the vehicle on its wheels [front]",
             "Release the brake",
             "Jack it up [rear]",
             "Drum");
