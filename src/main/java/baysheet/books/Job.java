@@ -4,6 +4,7 @@ import baysheet.report.Located;
 import baysheet.report.Span;
 import baysheet.torque.Quantity;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -26,6 +27,9 @@ import java.util.Optional;
  * @param work what is asked for, in the order written
  * @param overrides values that replace the book's for this job
  * @param waive cautions left out, with who answers for it
+ * @param arrives when the vehicle comes in
+ * @param readyBy when it is promised
+ * @param carried from which sheet the work goes on
  */
 public record Job(
     Located<String> number,
@@ -44,6 +48,9 @@ public record Job(
     List<Replacement> overrides,
     Map<String, Located<String>> waive,
     Optional<Located<String>> notes,
+    Optional<Located<LocalTime>> arrives,
+    Optional<Located<LocalTime>> readyBy,
+    Optional<Carried> carried,
     Span at) {
   public Job {
     qualified = Collections.unmodifiableMap(new LinkedHashMap<>(qualified));
@@ -73,6 +80,9 @@ public record Job(
         overrides,
         waive,
         notes,
+        arrives,
+        readyBy,
+        carried,
         at);
   }
 
@@ -81,6 +91,23 @@ public record Job(
       Located<String> book,
       Optional<Located<String>> plate,
       Optional<Located<Quantity>> odometer) {}
+
+  /**
+   * Work that began on another day.
+   *
+   * @param sheet id of the sheet that it stopped on
+   * @param step the last step that was done
+   * @param found what was found until then
+   */
+  public record Carried(
+      Located<LocalDate> from,
+      Located<String> sheet,
+      Optional<Located<Integer>> step,
+      List<Located<String>> found) {
+    public Carried {
+      found = List.copyOf(found);
+    }
+  }
 
   /** Who does the work that needs a qualification. */
   public record Qualified(Located<String> qualification, Located<String> person) {}

@@ -100,6 +100,7 @@ public final class Main {
     return switch (called) {
       case "sheets" -> List.of(new SheetsCommand(console, today, Ahead.start()).spec());
       case "check" -> List.of(new CheckCommand(console).spec());
+      case DayCommand.NAME -> List.of(new DayCommand(console, today).spec());
       case "explain" -> List.of(new ExplainCommand(console).spec());
       case "torque" -> List.of(new TorqueCommand(console, today).spec());
       case "names" -> List.of(new NamesCommand(console).spec());
@@ -113,6 +114,7 @@ public final class Main {
           List.of(
               new SheetsCommand(console, today, Ahead.start()).spec(),
               new CheckCommand(console).spec(),
+              new DayCommand(console, today).spec(),
               new ExplainCommand(console).spec(),
               new TorqueCommand(console, today).spec(),
               new StartCommand(console, today).spec(),

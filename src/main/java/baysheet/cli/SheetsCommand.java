@@ -1,13 +1,11 @@
 package baysheet.cli;
 
-import baysheet.books.Shop;
 import baysheet.layout.Fonts;
 import baysheet.ledger.Disk;
 import baysheet.template.Layouts;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import picocli.CommandLine.Model.CommandSpec;
@@ -38,8 +36,7 @@ final class SheetsCommand implements Callable<Integer> {
                   + " ${DEFAULT-VALUE}).")
           .build();
 
-  private final OptionSpec paper =
-      Options.one("--paper", "A4|Letter", String.class, "Paper, in place of the shop's.");
+  private final OptionSpec paper = Papers.option();
 
   private final OptionSpec templates =
       Options.one(
@@ -88,7 +85,7 @@ final class SheetsCommand implements Callable<Integer> {
             .orElse(ahead.layouts());
     Fonts fonts = ahead.fonts().get();
     ShopFolders folders = new ShopFolders(fonts);
-    SheetMaker maker = new SheetMaker(folders, layouts, fonts, paper());
+    SheetMaker maker = new SheetMaker(folders, layouts, fonts, Papers.given(paper, spec.commandLine()));
     Path folder = out.getValue();
     Issues issues = new Issues(folder, Disk.REAL, Early.start(today));
     Batch batch = new Batch(maker::make, threads(), ahead.writers(), issues);
@@ -97,16 +94,6 @@ final class SheetsCommand implements Callable<Integer> {
         new Sheets.Output(folder, Options.isGiven(record), Options.isGiven(again), Disk.REAL);
     return new Sheets(console, folders, batch, issues, output)
         .run(named.isEmpty() ? today() : named);
-  }
-
-  private Optional<Shop.Paper> paper() {
-    return Options.<String>given(paper)
-        .map(
-            word ->
-                List.of(Shop.Paper.values()).stream()
-                    .filter(size -> size.word().equals(word))
-                    .findFirst()
-                    .orElseThrow(() -> wrong("--paper takes A4 or Letter, not \"" + word + '"')));
   }
 
   private int threads() {

@@ -13,10 +13,12 @@ import baysheet.plan.content.StepBuilder;
 import baysheet.plan.content.SupportCheck;
 import baysheet.plan.content.TimeEstimate;
 import baysheet.plan.content.ToolList;
+import baysheet.plan.content.ToolSpells;
 import baysheet.plan.content.TorqueTable;
 import baysheet.plan.content.WrenchSelector;
 import baysheet.plan.graph.CycleFinder;
 import baysheet.plan.graph.Lifting;
+import baysheet.plan.graph.PlanPhrases;
 import baysheet.plan.graph.PhaseAssigner;
 import baysheet.plan.graph.PlacedStep;
 import baysheet.plan.graph.PlannedStep;
@@ -32,6 +34,7 @@ import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
 import baysheet.sheet.CautionLine;
 import baysheet.sheet.CheckLine;
+import baysheet.sheet.Evening;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.StepSource;
 import baysheet.sheet.TorqueLine;
@@ -214,7 +217,7 @@ public final class Planner {
     List<Sheet.SocketLine> sockets = needs.all();
     ToolList layOut = new ToolList(resolved, lines);
     List<Sheet.ToolLine> tools = layOut.tools(selected, checks);
-    List<String> evening =
+    Evening evening =
         new DayBeforePreparation(resolved, lines).all(graph, tools, sockets, torque, checks);
     Sheet sheet =
         new Sheet(
@@ -222,7 +225,7 @@ public final class Planner {
             QualificationCheck.of(
                 resolved, lines, new HoldPoints(resolved, lines, torque), checks, problems),
             cautions,
-            evening,
+            evening.all(PlanPhrases::borrow),
             new StepBuilder(resolved, lines, torque, cautions, support).sections(),
             torque,
             sockets,
@@ -235,6 +238,10 @@ public final class Planner {
             new TimeEstimate(resolved).of(lines, graph.saved()),
             resolved.job().notes().map(notes -> notes.value()),
             Headings.sources(resolved, torque));
-    return new TracedPlan(sheet, selected.stream().map(TorqueTable.Selected::selection).toList());
+    return new TracedPlan(
+        sheet,
+        selected.stream().map(TorqueTable.Selected::selection).toList(),
+        evening,
+        ToolSpells.of(resolved, lines, selected));
   }
 }

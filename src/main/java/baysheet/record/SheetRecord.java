@@ -80,6 +80,7 @@ public final class SheetRecord {
           json.text("bay", sheet.heading().bay());
           json.text("bayEquipment", sheet.heading().bayEquipment());
           json.text("notes", sheet.notes());
+          carried();
           json.texts("works", language.texts(sheet.heading().works()));
           json.list("sections", sheet.sections(), this::section);
           json.list("steps", sheet.steps(), this::step);
@@ -112,6 +113,22 @@ public final class SheetRecord {
     json.text("distanceUnit", heading.distance().symbol());
     json.number("pages", 1);
     ofPage.write();
+  }
+
+  private void carried() throws IOException {
+    if (sheet.heading().carried().isPresent()) {
+      Heading.Carried from = sheet.heading().carried().get();
+      json.object(
+          "carried",
+          () -> {
+            json.text("from", from.from());
+            json.text("sheet", from.sheet());
+            if (from.step().isPresent()) {
+              json.number("step", from.step().get());
+            }
+            json.texts("found", from.found());
+          });
+    }
   }
 
   private void vehicle() throws IOException {

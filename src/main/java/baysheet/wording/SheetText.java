@@ -87,6 +87,7 @@ public record SheetText(
    * @param works the works asked for, each with its place
    * @param time from–to with the likely time
    * @param saved what sharing saves, or nothing
+   * @param carried where the work began, if that was on another day, and what is done
    */
   public record HeadText(
       String shop,
@@ -111,7 +112,8 @@ public record SheetText(
       String state,
       List<String> works,
       String time,
-      String saved) {
+      String saved,
+      String carried) {
     public HeadText {
       works = List.copyOf(works);
     }

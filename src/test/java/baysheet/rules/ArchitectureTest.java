@@ -38,7 +38,9 @@ class ArchitectureTest {
               Map.entry("resolve", List.of("report", "torque", "books")),
               Map.entry("sheet", List.of("report", "torque", "books", "resolve")),
               Map.entry("verify", List.of("report", "torque", "books", "resolve", "sheet")),
-              Map.entry("wording", List.of("report", "torque", "books", "resolve", "sheet")),
+              Map.entry("garage", List.of("report", "torque", "books", "resolve", "sheet", "day")),
+              Map.entry(
+                  "wording", List.of("report", "torque", "books", "resolve", "sheet", "garage")),
               Map.entry(
                   "plan",
                   List.of(
@@ -58,7 +60,8 @@ class ArchitectureTest {
               Map.entry("template", List.of("report", "wording", "box")),
               Map.entry("layout", List.of("report", "box")),
               Map.entry(
-                  "record", List.of("report", "torque", "books", "sheet", "wording", "layout")),
+                  "record",
+                  List.of("report", "torque", "books", "sheet", "garage", "wording", "layout")),
               Map.entry("pdf", List.of("report", "layout")),
               Map.entry("ledger", List.of("report", "torque", "books", "record")),
               Map.entry("scan", List.of("record")),

@@ -1,0 +1,73 @@
+package baysheet.books;
+
+import baysheet.report.Located;
+import baysheet.yaml.MapReader;
+import baysheet.yaml.Outcome;
+import baysheet.yaml.Read;
+import baysheet.yaml.ValueReader;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Reads times of day and the hours of a garage: {@code 08:15}, {@code 08:00..17:00}. */
+final class ClockReader {
+  private static final String ONE_TIME = "([01]?[0-9]|2[0-3]):([0-5][0-9])";
+  private static final Pattern ONE = Pattern.compile(ONE_TIME);
+  private static final Pattern TWO = Pattern.compile(ONE_TIME + "\\s*\\.\\.\\s*" + ONE_TIME);
+
+  private static final ValueReader<OpeningHours.Break> STRETCH = Read.value(ClockReader::stretch);
+
+  private ClockReader() {}
+
+  /** A time of day on a 24-hour clock. */
+  static ValueReader<LocalTime> time() {
+    return Read.value(
+        text -> {
+          Matcher time = ONE.matcher(text);
+          return time.matches() ? Outcome.ok(time(time, 1)) : Sentences.notATime(text);
+        });
+  }
+
+  /** The keys {@code hours} and {@code breaks}; empty where the hours are left out. */
+  static Optional<OpeningHours> hours(MapReader map) {
+    Optional<Located<OpeningHours.Break>> open = map.optional("hours", STRETCH);
+    List<Located<OpeningHours.Break>> breaks = new ArrayList<>(map.listOrOne("breaks", STRETCH));
+    breaks.sort(Comparator.comparing(it -> it.value().from()));
+    if (open.isEmpty()) {
+      breaks.stream().findFirst().ifPresent(it -> map.problems().add(Sentences.noHours(it.at())));
+      return Optional.empty();
+    }
+    LocalTime last = open.get().value().from();
+    List<OpeningHours.Break> kept = new ArrayList<>();
+    for (Located<OpeningHours.Break> it : breaks) {
+      boolean outside =
+          it.value().from().isBefore(last) || !it.value().to().isBefore(open.get().value().to());
+      if (outside) {
+        map.problems().add(Sentences.breakOutside(it.at()));
+      } else {
+        kept.add(it.value());
+        last = it.value().to();
+      }
+    }
+    return Optional.of(
+        new OpeningHours(open.get().value().from(), open.get().value().to(), kept));
+  }
+
+  private static Outcome<OpeningHours.Break> stretch(String text) {
+    Matcher two = TWO.matcher(text);
+    if (!two.matches()) {
+      return Sentences.notTwoTimes(text);
+    }
+    OpeningHours.Break read = new OpeningHours.Break(time(two, 1), time(two, 3));
+    return read.from().isBefore(read.to()) ? Outcome.ok(read) : Sentences.endsBeforeItStarts(text);
+  }
+
+  private static LocalTime time(Matcher text, int group) {
+    return LocalTime.of(
+        Integer.parseInt(text.group(group)), Integer.parseInt(text.group(group + 1)));
+  }
+}
