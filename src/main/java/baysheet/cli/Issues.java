@@ -6,7 +6,6 @@ import baysheet.ledger.Event.Replaced;
 import baysheet.ledger.Event.Withdrawn;
 import baysheet.ledger.Hash;
 import baysheet.ledger.Ledger;
-import baysheet.ledger.SheetStory;
 import baysheet.report.Problem;
 import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
@@ -152,7 +151,7 @@ final class Issues {
     boolean lies =
         open.index()
             .latest(job)
-            .filter(it -> it.state() != SheetStory.State.WITHDRAWN)
+            .filter(it -> !it.hasLeft())
             .filter(it -> isOf(it.issued(), drawn.pdf()))
             .isPresent();
     if (!lies) {
@@ -176,7 +175,7 @@ final class Issues {
   private void withdrawn(Ledger open, String job, Path day) {
     open.index()
         .latest(job)
-        .filter(it -> it.state() != SheetStory.State.WITHDRAWN)
+        .filter(it -> !it.hasLeft())
         .filter(it -> it.issued().day().equals(String.valueOf(day.getFileName())))
         .ifPresent(it -> open.add(List.of(new Withdrawn(today.get(), it.id())), List.of()));
   }

@@ -101,6 +101,8 @@ public final class Main {
       case "sheets" -> List.of(new SheetsCommand(console, today, Ahead.start()).spec());
       case "check" -> List.of(new CheckCommand(console).spec());
       case DayCommand.NAME -> List.of(new DayCommand(console, today).spec());
+      case "carry" -> List.of(new CarryCommand(console, today).spec());
+      case "withdraw" -> List.of(new WithdrawCommand(console, today).spec());
       case "explain" -> List.of(new ExplainCommand(console).spec());
       case "torque" -> List.of(new TorqueCommand(console, today).spec());
       case "names" -> List.of(new NamesCommand(console).spec());
@@ -120,6 +122,8 @@ public final class Main {
               new StartCommand(console, today).spec(),
               new NamesCommand(console).spec(),
               new CloseCommand(console, today).spec(),
+              new CarryCommand(console, today).spec(),
+              new WithdrawCommand(console, today).spec(),
               new HistoryCommand(console).spec(),
               new DueCommand(console, today).spec(),
               new RecallCommand(console).spec(),

@@ -2,10 +2,12 @@ package baysheet.cli;
 
 import baysheet.layout.Fonts;
 import baysheet.ledger.Disk;
+import baysheet.print.Printer;
 import baysheet.template.Layouts;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import picocli.CommandLine.Model.CommandSpec;
@@ -20,20 +22,19 @@ final class SheetsCommand implements Callable<Integer> {
 
   private final PositionalParamSpec paths =
       Options.rest(
-          "DAY-FOLDER|JOB.yaml",
+          "DAY|JOB",
           "0..*",
           Path.class,
-          "Folders of job files, or job files. Without any: today's folder of the shop here or in"
-              + " jobs/.");
+          "Days or jobs: today, tomorrow, a date, a job's number, a folder of job files, a job file."
+              + " Without any: today.");
 
   private final OptionSpec out =
       OptionSpec.builder("-o", "--out")
           .paramLabel("DIR")
           .type(Path.class)
-          .defaultValue("out")
           .description(
-              "Where sheets go, as DIR/DAY/JOB.pdf and DIR/DAY/all.pdf (default:"
-                  + " ${DEFAULT-VALUE}).")
+              "Where sheets go, as DIR/DAY/JOB.pdf and DIR/DAY/all.pdf (default: the shop's, which"
+                  + " is out beside the shop folder).")
           .build();
 
   private final OptionSpec paper = Papers.option();
@@ -48,6 +49,20 @@ final class SheetsCommand implements Callable<Integer> {
           "Also write each sheet's figures, as JOB.json beside it; a JOB.json that is there is"
               + " always kept up to date.");
 
+  private final OptionSpec print =
+      Options.one(
+          "--print",
+          "PRINTER",
+          String.class,
+          "Print what was not printed yet: ipp://HOST/ipp/print, or the name of a queue.");
+
+  private final OptionSpec quiet =
+      Options.flag("Say nothing but problems.", "-q", "--quiet").build();
+
+  private final OptionSpec json = Options.flag("--json", "Print what was made as JSON.");
+
+  private final ShopChoice choice;
+
   private final OptionSpec threads =
       Options.one(
           "--jobs",
@@ -60,17 +75,21 @@ final class SheetsCommand implements Callable<Integer> {
           "--again",
           "Also write sheets anew that lie there unchanged; they are byte for byte the same.");
 
-  private final CommandSpec spec =
-      Options.command(
-          "sheets",
-          "Make the bay sheets of a day, or of single jobs.",
-          this,
-          List.of(paths, out, paper, templates, record, again, threads));
+  private final CommandSpec spec;
 
   SheetsCommand(Console console, Supplier<LocalDate> today, Ahead ahead) {
     this.console = console;
     this.today = today;
     this.ahead = ahead;
+    this.choice = new ShopChoice(today);
+    this.spec =
+        Options.command(
+            "sheets",
+            "Make the bay sheets of a day, or of single jobs.",
+            this,
+            List.of(
+                paths, choice.shop, out, paper, templates, record, again, print, quiet, json,
+                threads));
   }
 
   CommandSpec spec() {
@@ -86,14 +105,54 @@ final class SheetsCommand implements Callable<Integer> {
     Fonts fonts = ahead.fonts().get();
     ShopFolders folders = new ShopFolders(fonts);
     SheetMaker maker = new SheetMaker(folders, layouts, fonts, Papers.given(paper, spec.commandLine()));
-    Path folder = out.getValue();
+    List<Path> meant = meant();
+    Path folder = Options.<Path>given(out).orElseGet(() -> usual(meant));
     Issues issues = new Issues(folder, Disk.REAL, Early.start(today));
     Batch batch = new Batch(maker::make, threads(), ahead.writers(), issues);
-    List<Path> named = Options.all(paths);
     Sheets.Output output =
-        new Sheets.Output(folder, Options.isGiven(record), Options.isGiven(again), Disk.REAL);
-    return new Sheets(console, folders, batch, issues, output)
-        .run(named.isEmpty() ? today() : named);
+        new Sheets.Output(
+            folder,
+            Options.isGiven(record),
+            Options.isGiven(again),
+            Disk.REAL,
+            voice(),
+            printing());
+    return new Sheets(console, folders, batch, issues, output).run(meant);
+  }
+
+  private List<Path> meant() {
+    List<Path> named = Options.all(paths);
+    return named.isEmpty()
+        ? List.of(choice.today(spec.commandLine()))
+        : named.stream().map(word -> choice.meant(word, spec.commandLine())).toList();
+  }
+
+  /** The place that the shop of what was named has for its sheets. */
+  private static Path usual(List<Path> meant) {
+    return meant.stream()
+        .flatMap(path -> ShopFolders.rootOf(path).stream())
+        .findFirst()
+        .map(OutFolder::of)
+        .orElseGet(OutFolder::here);
+  }
+
+  private RunReport.Voice voice() {
+    if (Options.isGiven(json)) {
+      return RunReport.Voice.JSON;
+    }
+    return Options.isGiven(quiet) ? RunReport.Voice.NOTHING : RunReport.Voice.LINES;
+  }
+
+  private Optional<Printing> printing() {
+    return Options.<String>given(print)
+        .map(
+            name -> {
+              try {
+                return new Printing(name, Printer.of(name), Options.isGiven(again));
+              } catch (IllegalArgumentException e) {
+                throw wrong("--print takes ipp://HOST/ipp/print or a queue: " + e.getMessage());
+              }
+            });
   }
 
   private int threads() {
@@ -102,12 +161,6 @@ final class SheetsCommand implements Callable<Integer> {
       throw wrong("--jobs takes a whole number from 1, not " + wanted);
     }
     return wanted;
-  }
-
-  /** The folder of today, in the shop folder here or in jobs/. */
-  private List<Path> today() {
-    Path root = ShopFolders.here().orElseThrow(() -> wrong(ShopFolders.NOT_HERE));
-    return List.of(root.resolve(today.get().toString()));
   }
 
   private WrongCommandLine wrong(String what) {

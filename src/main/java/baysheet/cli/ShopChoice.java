@@ -40,12 +40,13 @@ final class ShopChoice {
       return checked(named.get(), "--shop", command);
     }
     return ShopFolders.here()
-        .or(
-            () ->
-                Optional.ofNullable(System.getenv(VARIABLE))
-                    .filter(it -> !it.isBlank())
-                    .map(it -> checked(Path.of(it), VARIABLE, command)))
+        .or(() -> ofEnvironment().map(it -> checked(it, VARIABLE, command)))
         .orElseThrow(() -> new WrongCommandLine(command, ShopFolders.NOT_HERE));
+  }
+
+  /** The shop folder that the environment names. */
+  static Optional<Path> ofEnvironment() {
+    return Optional.ofNullable(System.getenv(VARIABLE)).filter(it -> !it.isBlank()).map(Path::of);
   }
 
   private static Path checked(Path folder, String from, CommandLine command) {
@@ -70,8 +71,11 @@ final class ShopChoice {
     if (day.isPresent()) {
       return root(command).resolve(day.get().toString());
     }
-    boolean known = Options.given(shop).isPresent() || ShopFolders.here().isPresent();
-    if (!known && System.getenv(VARIABLE) == null) {
+    boolean known =
+        Options.given(shop).isPresent()
+            || ShopFolders.here().isPresent()
+            || ofEnvironment().isPresent();
+    if (!known) {
       return word;
     }
     List<Path> jobs =

@@ -33,6 +33,7 @@ class ArchitectureTest {
               Map.entry("report", List.of()),
               Map.entry("torque", List.of()),
               Map.entry("day", List.of()),
+              Map.entry("print", List.of()),
               Map.entry("yaml", List.of("report")),
               Map.entry("books", List.of("report", "yaml", "torque")),
               Map.entry("resolve", List.of("report", "torque", "books")),
