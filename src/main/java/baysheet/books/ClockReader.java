@@ -1,6 +1,9 @@
 package baysheet.books;
 
 import baysheet.report.Located;
+import baysheet.report.Problem;
+import baysheet.report.ProblemCode;
+import baysheet.report.Span;
 import baysheet.yaml.MapReader;
 import baysheet.yaml.Outcome;
 import baysheet.yaml.Read;
@@ -28,7 +31,7 @@ final class ClockReader {
     return Read.value(
         text -> {
           Matcher time = ONE.matcher(text);
-          return time.matches() ? Outcome.ok(time(time, 1)) : Sentences.notATime(text);
+          return time.matches() ? Outcome.ok(time(time, 1)) : notATime(text);
         });
   }
 
@@ -38,7 +41,7 @@ final class ClockReader {
     List<Located<OpeningHours.Break>> breaks = new ArrayList<>(map.listOrOne("breaks", STRETCH));
     breaks.sort(Comparator.comparing(it -> it.value().from()));
     if (open.isEmpty()) {
-      breaks.stream().findFirst().ifPresent(it -> map.problems().add(Sentences.noHours(it.at())));
+      breaks.stream().findFirst().ifPresent(it -> map.problems().add(noHours(it.at())));
       return Optional.empty();
     }
     LocalTime last = open.get().value().from();
@@ -47,27 +50,57 @@ final class ClockReader {
       boolean outside =
           it.value().from().isBefore(last) || !it.value().to().isBefore(open.get().value().to());
       if (outside) {
-        map.problems().add(Sentences.breakOutside(it.at()));
+        map.problems().add(breakOutside(it.at()));
       } else {
         kept.add(it.value());
         last = it.value().to();
       }
     }
-    return Optional.of(
-        new OpeningHours(open.get().value().from(), open.get().value().to(), kept));
+    return Optional.of(new OpeningHours(open.get().value().from(), open.get().value().to(), kept));
   }
 
   private static Outcome<OpeningHours.Break> stretch(String text) {
     Matcher two = TWO.matcher(text);
     if (!two.matches()) {
-      return Sentences.notTwoTimes(text);
+      return notTwoTimes(text);
     }
     OpeningHours.Break read = new OpeningHours.Break(time(two, 1), time(two, 3));
-    return read.from().isBefore(read.to()) ? Outcome.ok(read) : Sentences.endsBeforeItStarts(text);
+    return read.from().isBefore(read.to()) ? Outcome.ok(read) : endsBeforeItStarts(text);
   }
 
   private static LocalTime time(Matcher text, int group) {
     return LocalTime.of(
         Integer.parseInt(text.group(group)), Integer.parseInt(text.group(group + 1)));
+  }
+
+  private static <T> Outcome<T> notATime(String text) {
+    return Outcome.bad(
+        '"' + text + "\"" + " is not a time of day",
+        "hours and minutes of a 24-hour clock, such as 08:15");
+  }
+
+  private static <T> Outcome<T> notTwoTimes(String text) {
+    return Outcome.bad(
+        '"' + text + "\"" + " is not a range of times",
+        "two times of a 24-hour clock, such as 08:00..17:00");
+  }
+
+  private static <T> Outcome<T> endsBeforeItStarts(String text) {
+    return Outcome.bad(
+        '"' + text + "\"" + " ends before it starts",
+        "the earlier time first, such as 08:00..17:00");
+  }
+
+  private static Problem breakOutside(Span at) {
+    return Problem.of(
+            ProblemCode.BAD_VALUE,
+            at,
+            "the break is outside the working hours, or overlaps the break before it")
+        .expecting("breaks between the times under \"hours\", such as 12:00..12:30");
+  }
+
+  private static Problem noHours(Span at) {
+    return Problem.of(ProblemCode.BAD_VALUE, at, "there are breaks, but no working hours")
+        .expecting("the working hours as well, such as hours: 08:00..17:00");
   }
 }

@@ -96,8 +96,7 @@ public final class JobReader {
   private static void promise(Job job, Problems problems) {
     job.readyBy()
         .filter(
-            ready ->
-                job.arrives().filter(it -> !it.value().isBefore(ready.value())).isPresent())
+            ready -> job.arrives().filter(it -> !it.value().isBefore(ready.value())).isPresent())
         .ifPresent(ready -> problems.add(Sentences.readyBeforeArrival(ready.at())));
   }
 

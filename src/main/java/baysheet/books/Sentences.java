@@ -80,36 +80,6 @@ final class Sentences {
         "one capital letter, such as A");
   }
 
-  static <T> Outcome<T> notATime(String text) {
-    return Outcome.bad(
-        quoted(text) + " is not a time of day",
-        "hours and minutes of a 24-hour clock, such as 08:15");
-  }
-
-  static <T> Outcome<T> notTwoTimes(String text) {
-    return Outcome.bad(
-        quoted(text) + " is not a range of times",
-        "two times of a 24-hour clock, such as 08:00..17:00");
-  }
-
-  static <T> Outcome<T> endsBeforeItStarts(String text) {
-    return Outcome.bad(
-        quoted(text) + " ends before it starts", "the earlier time first, such as 08:00..17:00");
-  }
-
-  static Problem breakOutside(Span at) {
-    return Problem.of(
-            ProblemCode.BAD_VALUE,
-            at,
-            "the break is outside the working hours, or overlaps the break before it")
-        .expecting("breaks between the times under \"hours\", such as 12:00..12:30");
-  }
-
-  static Problem noHours(Span at) {
-    return Problem.of(ProblemCode.BAD_VALUE, at, "there are breaks, but no working hours")
-        .expecting("the working hours as well, such as hours: 08:00..17:00");
-  }
-
   static Problem readyBeforeArrival(Span at) {
     return Problem.of(
             ProblemCode.BAD_VALUE, at, "the vehicle is promised before the time of its arrival")

@@ -133,9 +133,7 @@ final class CarryCommand implements Callable<Integer> {
     String whole = text.isEmpty() || text.endsWith("\n") ? text : text + "\n";
     if (story.isPresent()) {
       checkState(story.get(), ledger.orElseThrow(), done);
-      ledger
-          .get()
-          .add(List.of(new Carried(today.get(), story.get().id(), to, done)), List.of());
+      ledger.get().add(List.of(new Carried(today.get(), story.get().id(), to, done)), List.of());
       whole = CARRIED.matcher(whole).replaceAll("") + carried(from, story.get().id(), done);
     } else if (done.isPresent() || !Options.all(found).isEmpty()) {
       throw wrong("job " + job.getValue() + " has no sheet of its day, so no step of it was done");

@@ -38,7 +38,10 @@ final class DayCommand implements Callable<Integer> {
 
   private final OptionSpec out =
       Options.one(
-          "--out", "DIR", Path.class, "Where the page goes, as DIR/DAY/day.pdf (default: the shop's).");
+          "--out",
+          "DIR",
+          Path.class,
+          "Where the page goes, as DIR/DAY/day.pdf (default: the shop's).");
 
   private final OptionSpec parts =
       Options.one("--parts", "FILE", Path.class, "Also write the parts to order, as CSV.");
@@ -137,8 +140,7 @@ final class DayCommand implements Callable<Integer> {
             pdf.filter(bytes -> !OutFiles.holds(file, bytes))
                 .ifPresent(bytes -> files.write(file, bytes));
             Options.<Path>given(parts)
-                .ifPresent(
-                    csv -> files.write(csv.toAbsolutePath(), PartsCsv.of(report.evening())));
+                .ifPresent(csv -> files.write(csv.toAbsolutePath(), PartsCsv.of(report.evening())));
           });
       if (Options.isGiven(json)) {
         console.print(DayRecord.print(report));
@@ -157,9 +159,7 @@ final class DayCommand implements Callable<Integer> {
       for (DayText.LinesText list : words.evening()) {
         list.lines().forEach(it -> console.say(list.heading() + ": " + it.job() + " " + it.text()));
       }
-      words
-          .parts()
-          .forEach(it -> console.say("Order parts: " + it.job() + " " + it.parts()));
+      words.parts().forEach(it -> console.say("Order parts: " + it.job() + " " + it.parts()));
       file.ifPresent(it -> console.say(YamlFiles.shown(it)));
     }
   }

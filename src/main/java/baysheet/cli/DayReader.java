@@ -58,9 +58,7 @@ final class DayReader {
     Optional<Resolved> resolved = maker.resolve(file, folder, problems);
     Optional<TracedPlan> plan = resolved.flatMap(it -> Planner.traced(it, problems));
     return plan.filter(it -> !problems.hasErrors())
-        .map(
-            it ->
-                new DayJob(resolved.orElseThrow().job(), it.sheet(), it.evening(), it.tools()));
+        .map(it -> new DayJob(resolved.orElseThrow().job(), it.sheet(), it.evening(), it.tools()));
   }
 
   /** Everything about a day; the states of its sheets as the ledger beside the sheets has them. */

@@ -1,8 +1,8 @@
 package baysheet.cli;
 
+import baysheet.books.Shop;
 import baysheet.garage.DayJob;
 import baysheet.garage.GarageDay;
-import baysheet.books.Shop;
 import baysheet.report.Problem;
 import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
@@ -24,8 +24,7 @@ record DayWarnings(Shop shop, LocalDate date, List<DayJob> jobs) {
     day.jobs().stream().filter(it -> it.late() > 0).map(this::late).forEach(problems::add);
   }
 
-  private static Problem clash(
-      GarageDay.Together clash, Map<String, GarageDay.Placed> placed) {
+  private static Problem clash(GarageDay.Together clash, Map<String, GarageDay.Placed> placed) {
     List<String> numbers = clash.jobs();
     String starts =
         numbers.stream()
@@ -52,9 +51,10 @@ record DayWarnings(Shop shop, LocalDate date, List<DayJob> jobs) {
                     job.job().number(),
                     DayWords.clock(job.promised().orElseThrow()),
                     DayWords.clock(job.to())))
-        .expecting("a later time, or another day, bay or person for one of the jobs; baysheet day "
-            + date
-            + " shows what it waits for");
+        .expecting(
+            "a later time, or another day, bay or person for one of the jobs; baysheet day "
+                + date
+                + " shows what it waits for");
   }
 
   private static Span number(DayJob job) {

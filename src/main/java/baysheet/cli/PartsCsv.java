@@ -20,7 +20,14 @@ final class PartsCsv {
     csv.append(
         row(
             List.of(
-                "date", "job", "count", "part", "places", "single-use", "vehicle", "years",
+                "date",
+                "job",
+                "count",
+                "part",
+                "places",
+                "single-use",
+                "vehicle",
+                "years",
                 "plate")));
     list.parts().forEach(part -> csv.append(row(cells(part))));
     return csv.toString().getBytes(StandardCharsets.UTF_8);

@@ -77,8 +77,7 @@ final class Printing {
     Shop.Paper paper = sheet.made().sheet().heading().paper();
     String media = paper == Shop.Paper.A4 ? "iso_a4_210x297mm" : "na_letter_8.5x11in";
     try {
-      return printer.print(
-          new Printer.Document(sheet.made().id().text(), media, sheet.file()));
+      return printer.print(new Printer.Document(sheet.made().id().text(), media, sheet.file()));
     } catch (IOException e) {
       throw new UncheckedIOException(
           "cannot print "

@@ -74,8 +74,8 @@ final class Sheets {
   }
 
   /**
-   * Takes the sheets of a day whose job has left it out of the pile, and makes the file of all anew;
-   * the exit code.
+   * Takes the sheets of a day whose job has left it out of the pile, and makes the file of all
+   * anew; the exit code.
    */
   int tidy(Path root, Path day) {
     report.orTell(

@@ -88,7 +88,16 @@ final class SheetsCommand implements Callable<Integer> {
             "Make the bay sheets of a day, or of single jobs.",
             this,
             List.of(
-                paths, choice.shop, out, paper, templates, record, again, print, quiet, json,
+                paths,
+                choice.shop,
+                out,
+                paper,
+                templates,
+                record,
+                again,
+                print,
+                quiet,
+                json,
                 threads));
   }
 
@@ -104,7 +113,8 @@ final class SheetsCommand implements Callable<Integer> {
             .orElse(ahead.layouts());
     Fonts fonts = ahead.fonts().get();
     ShopFolders folders = new ShopFolders(fonts);
-    SheetMaker maker = new SheetMaker(folders, layouts, fonts, Papers.given(paper, spec.commandLine()));
+    SheetMaker maker =
+        new SheetMaker(folders, layouts, fonts, Papers.given(paper, spec.commandLine()));
     List<Path> meant = meant();
     Path folder = Options.<Path>given(out).orElseGet(() -> usual(meant));
     Issues issues = new Issues(folder, Disk.REAL, Early.start(today));

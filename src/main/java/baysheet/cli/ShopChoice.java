@@ -58,8 +58,9 @@ final class ShopChoice {
   }
 
   /**
-   * What a word means: a file or folder that is there, {@code today}, {@code tomorrow}, a day of the
-   * shop, or the number of a job. What means nothing stays as it is, to be reported with the rest.
+   * What a word means: a file or folder that is there, {@code today}, {@code tomorrow}, a day of
+   * the shop, or the number of a job. What means nothing stays as it is, to be reported with the
+   * rest.
    */
   Path meant(Path word, CommandLine command) {
     boolean isPath = Files.exists(word) || word.getNameCount() > 1 || word.isAbsolute();

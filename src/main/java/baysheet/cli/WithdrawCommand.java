@@ -59,7 +59,8 @@ final class WithdrawCommand implements Callable<Integer> {
     console.problems(problems.all(), "the job was withdrawn", false);
     Path kept = free(from);
     move(from.file(), kept);
-    console.say(YamlFiles.name(from.file()) + "  withdrawn; its file is now " + YamlFiles.shown(kept));
+    console.say(
+        YamlFiles.name(from.file()) + "  withdrawn; its file is now " + YamlFiles.shown(kept));
     return jobs.tidy(from);
   }
 
@@ -82,9 +83,7 @@ final class WithdrawCommand implements Callable<Integer> {
         .filter(it -> !it.hasLeft())
         .ifPresent(
             it ->
-                ledger
-                    .orElseThrow()
-                    .add(List.of(new Withdrawn(today.get(), it.id())), List.of()));
+                ledger.orElseThrow().add(List.of(new Withdrawn(today.get(), it.id())), List.of()));
   }
 
   /** A name that nothing has: 502.yaml, 502-2.yaml. */

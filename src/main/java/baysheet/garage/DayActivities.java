@@ -41,8 +41,7 @@ final class DayActivities {
     shop.crib().special().forEach(it -> has(Kind.TOOL, it.name().value(), it.count().value()));
     shop.crib()
         .stands()
-        .ifPresent(
-            it -> capacity.put(Resource.STANDS.id(), it.count().value() / STANDS_EACH));
+        .ifPresent(it -> capacity.put(Resource.STANDS.id(), it.count().value() / STANDS_EACH));
   }
 
   private void has(Kind kind, String name, int units) {
@@ -144,8 +143,7 @@ final class DayActivities {
     int last = 0;
     boolean both = false;
     for (Sheet.Section section : job.sheet().sections()) {
-      boolean moves =
-          section.title() == Sheet.Title.RAISE || section.title() == Sheet.Title.LOWER;
+      boolean moves = section.title() == Sheet.Title.RAISE || section.title() == Sheet.Title.LOWER;
       for (Sheet.SheetStep step : section.steps()) {
         first = moves && first == 0 ? step.n() : first;
         last = moves ? step.n() : last;
@@ -154,8 +152,7 @@ final class DayActivities {
     }
     int pairs = Math.min(both ? 2 : 1, Math.max(1, capacity.get(Resource.STANDS.id())));
     for (int pair = 0; first > 0 && pair < pairs; pair++) {
-      uses.add(
-          new Use(List.of(Resource.STANDS.id()), times.start(first), times.end(last)));
+      uses.add(new Use(List.of(Resource.STANDS.id()), times.start(first), times.end(last)));
     }
   }
 

@@ -16,11 +16,7 @@ import java.util.List;
  * @param parts new parts
  */
 public record EveningList(
-    List<Line> borrow,
-    List<Line> book,
-    List<Line> figures,
-    List<Line> prepare,
-    List<Part> parts) {
+    List<Line> borrow, List<Line> book, List<Line> figures, List<Line> prepare, List<Part> parts) {
   public EveningList {
     borrow = List.copyOf(borrow);
     book = List.copyOf(book);
@@ -49,8 +45,7 @@ public record EveningList(
             all(
                 jobs,
                 job ->
-                    both(
-                        both(job.evening().rules(), job.evening().soak()), job.evening().own())),
+                    both(both(job.evening().rules(), job.evening().soak()), job.evening().own())),
             parts(jobs));
     return list;
   }
@@ -62,8 +57,7 @@ public record EveningList(
 
   private static List<Line> all(List<DayJob> jobs, Asked asked) {
     List<Line> lines = new ArrayList<>();
-    jobs.forEach(
-        job -> asked.of(job).forEach(text -> lines.add(new Line(job.number(), text))));
+    jobs.forEach(job -> asked.of(job).forEach(text -> lines.add(new Line(job.number(), text))));
     return lines;
   }
 

@@ -87,7 +87,8 @@ final class HoldLooks {
         .filter(concerned)
         .forEach(
             work ->
-                people.retainAll(work.second().stream().map(QualifiedWork.Holder::person).toList()));
+                people.retainAll(
+                    work.second().stream().map(QualifiedWork.Holder::person).toList()));
     return List.copyOf(people);
   }
 

@@ -174,7 +174,6 @@ final class IppPrinter implements Printer {
     List<String> message = answer.values("status-message");
     return new IOException(
         "it refused the document: status 0x%04x%s"
-            .formatted(
-                answer.code(), message.isEmpty() ? "" : ", \"" + message.get(0) + '"'));
+            .formatted(answer.code(), message.isEmpty() ? "" : ", \"" + message.get(0) + '"'));
   }
 }

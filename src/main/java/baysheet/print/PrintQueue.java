@@ -24,8 +24,7 @@ final class PrintQueue implements Printer {
     Process process = start(document);
     String said;
     try {
-      said =
-          new String(process.getInputStream().readAllBytes(), Charset.defaultCharset()).strip();
+      said = new String(process.getInputStream().readAllBytes(), Charset.defaultCharset()).strip();
       if (process.waitFor() == 0) {
         return List.of();
       }

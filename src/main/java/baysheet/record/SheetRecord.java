@@ -11,6 +11,7 @@ import baysheet.sheet.Sheet;
 import baysheet.torque.ThreePoint;
 import baysheet.torque.Unit;
 import baysheet.wording.Language;
+import baysheet.wording.SheetText;
 import baysheet.wording.StepSentences;
 import java.io.IOException;
 import java.util.List;
@@ -41,8 +42,6 @@ public final class SheetRecord {
   /**
    * The record as UTF-8 bytes.
    *
-   * @param paper the paper it is printed on
-   * @param page where everything stands
    * @param fit how it was made to fit
    */
   public static byte[] write(Sheet sheet, SheetId id, String paper, Page page, Fit fit) {
@@ -80,7 +79,7 @@ public final class SheetRecord {
           json.text("bay", sheet.heading().bay());
           json.text("bayEquipment", sheet.heading().bayEquipment());
           json.text("notes", sheet.notes());
-          carried();
+          json.text("carried", sheet.heading().carried().map(SheetText::continues));
           json.texts("works", language.texts(sheet.heading().works()));
           json.list("sections", sheet.sections(), this::section);
           json.list("steps", sheet.steps(), this::step);
@@ -113,22 +112,6 @@ public final class SheetRecord {
     json.text("distanceUnit", heading.distance().symbol());
     json.number("pages", 1);
     ofPage.write();
-  }
-
-  private void carried() throws IOException {
-    if (sheet.heading().carried().isPresent()) {
-      Heading.Carried from = sheet.heading().carried().get();
-      json.object(
-          "carried",
-          () -> {
-            json.text("from", from.from());
-            json.text("sheet", from.sheet());
-            if (from.step().isPresent()) {
-              json.number("step", from.step().get());
-            }
-            json.texts("found", from.found());
-          });
-    }
   }
 
   private void vehicle() throws IOException {

@@ -82,8 +82,7 @@ public record Heading(
    * @param step the last of its steps that was done
    * @param found what was found until then
    */
-  public record Carried(
-      LocalDate from, String sheet, Optional<Integer> step, List<String> found) {
+  public record Carried(LocalDate from, String sheet, Optional<Integer> step, List<String> found) {
     public Carried {
       found = List.copyOf(found);
     }

@@ -144,8 +144,7 @@ public record DayChart(
       fitting(middle, y + SECOND_LINE, right - left, people, false);
       for (GarageDay.Spell look : job.looks()) {
         int x = x((look.from() + look.to()) / 2);
-        corners.add(
-            new Corner(Math.max(0, x - 4), y + ROW - 1, x, bottom + 1, x + 4, y + ROW - 1));
+        corners.add(new Corner(Math.max(0, x - 4), y + ROW - 1, x, bottom + 1, x + 4, y + ROW - 1));
       }
       job.promised()
           .ifPresent(

@@ -93,8 +93,7 @@ public final class DayWords {
 
   private DayText.JobText job(Placed placed) {
     Heading heading = placed.job().sheet().heading();
-    String people =
-        heading.by().id() + heading.with().map(it -> " with " + it.id()).orElse("");
+    String people = heading.by().id() + heading.with().map(it -> " with " + it.id()).orElse("");
     return new DayText.JobText(
         clock(placed.from()) + "–" + clock(placed.to()),
         heading.job(),
@@ -152,8 +151,7 @@ public final class DayWords {
       } else if (job.promised().isPresent() && job.chance() < SAFE) {
         risks.add(
             "%s is at risk: promised for %s, %s; the promise holds with a probability of %s."
-                .formatted(
-                    number, clock(job.promised().get()), ready, percent(job.chance())));
+                .formatted(number, clock(job.promised().get()), ready, percent(job.chance())));
       } else if (job.to() > closes) {
         risks.add(
             "%s is not finished at closing time, %s: %s; it %s."
@@ -166,8 +164,7 @@ public final class DayWords {
   private static String reason(Placed job) {
     if (job.waits().isEmpty()) {
       return "starts at %s and needs %s%smin of work"
-          .formatted(
-              clock(job.from()), job.job().sheet().time().mean(), Phrases.NBSP);
+          .formatted(clock(job.from()), job.job().sheet().time().mean(), Phrases.NBSP);
     }
     return "starts at "
         + clock(job.from())
@@ -200,8 +197,7 @@ public final class DayWords {
         jobs.computeIfAbsent(tool.who(), name -> new LinkedHashSet<>()).add(job.job().number());
         users
             .computeIfAbsent(tool.who(), name -> new ArrayList<>())
-            .add(
-                job.job().number() + " " + clock(tool.from()) + "–" + clock(tool.to()));
+            .add(job.job().number() + " " + clock(tool.from()) + "–" + clock(tool.to()));
       }
     }
     List<String> shared = new ArrayList<>();

@@ -118,21 +118,7 @@ final class SheetWords {
         language.texts(heading.works()),
         time(sheet.time()),
         saved(sheet.time()),
-        heading.carried().map(SheetWords::carried).orElse(""));
-  }
-
-  private static String carried(Heading.Carried from) {
-    String done =
-        from.step()
-            .map(
-                step ->
-                    "stopped after step %s; take that sheet and check each of its ticks up to there"
-                        .formatted(step))
-            .orElse("take that sheet and check each of its ticks");
-    String found =
-        from.found().isEmpty() ? "" : " Found: " + String.join("; ", from.found()) + ".";
-    return "Continues sheet %s of %s: %s before you go on.%s"
-        .formatted(from.sheet(), from.from(), done, found);
+        heading.carried().map(SheetText::continues).orElse(""));
   }
 
   private static String person(Optional<Person> person) {

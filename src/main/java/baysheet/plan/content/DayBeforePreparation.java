@@ -56,9 +56,7 @@ public final class DayBeforePreparation {
         MissingFigures.of(resolved, lines).stream()
             .map(it -> FigurePhrases.findFigure(it.words(), Collections.min(it.at()) + 1))
             .toList(),
-        graph.evening().stream()
-            .map(step -> ((StepSource.Written) step.source()).text())
-            .toList());
+        graph.evening().stream().map(step -> ((StepSource.Written) step.source()).text()).toList());
   }
 
   private static List<String> borrow(List<Sheet.ToolLine> tools, List<Sheet.SocketLine> sockets) {

@@ -62,7 +62,9 @@ public final class ToolSpells {
     }
   }
 
-  /** The line that puts back what a step holds with its tool; the line itself where it holds none. */
+  /**
+   * The line that puts back what a step holds with its tool; the line itself where it holds none.
+   */
   private int held(int line, PlannedStep step) {
     Set<ItemAt> holds = new HashSet<>();
     Stream.concat(step.undo().stream(), step.disturb().stream())
@@ -125,8 +127,7 @@ public final class ToolSpells {
     spells.merge(
         use,
         new int[] {first + 1, last + 1},
-        (one, other) ->
-            new int[] {Math.min(one[0], other[0]), Math.max(one[1], other[1])});
+        (one, other) -> new int[] {Math.min(one[0], other[0]), Math.max(one[1], other[1])});
   }
 
   /** Spells of one tool that overlap, on two sides of a vehicle, are one. */
@@ -134,8 +135,7 @@ public final class ToolSpells {
     List<ToolSpell> joined = new ArrayList<>();
     spells.entrySet().stream()
         .map(it -> new ToolSpell(it.getKey().tool(), it.getValue()[0], it.getValue()[1]))
-        .sorted(
-            Comparator.comparing(ToolSpell::tool).thenComparingInt(ToolSpell::first))
+        .sorted(Comparator.comparing(ToolSpell::tool).thenComparingInt(ToolSpell::first))
         .forEach(
             spell -> {
               int end = joined.size() - 1;
