@@ -4,6 +4,7 @@ import baysheet.report.Located;
 import baysheet.report.Span;
 import baysheet.torque.Quantity;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -27,6 +28,9 @@ import java.util.Optional;
  * @param overrides values that replace the book's for this job
  * @param waive cautions left out, with who answers for it
  * @param stages among how many sheets it is to be divided at least
+ * @param arrives when the vehicle comes in
+ * @param readyBy when it is promised
+ * @param carried from which sheet the work goes on
  */
 public record Job(
     Located<String> number,
@@ -46,6 +50,9 @@ public record Job(
     Map<String, Located<String>> waive,
     Optional<Located<String>> notes,
     Optional<Located<Integer>> stages,
+    Optional<Located<LocalTime>> arrives,
+    Optional<Located<LocalTime>> readyBy,
+    Optional<Carried> carried,
     Span at) {
   /** More sheets are no job of a day or two, and their numbers have one figure. */
   public static final int MOST_STAGES = 9;
@@ -79,6 +86,9 @@ public record Job(
         waive,
         notes,
         stages,
+        arrives,
+        readyBy,
+        carried,
         at);
   }
 
@@ -87,6 +97,23 @@ public record Job(
       Located<String> book,
       Optional<Located<String>> plate,
       Optional<Located<Quantity>> odometer) {}
+
+  /**
+   * Work that began on another day.
+   *
+   * @param sheet id of the sheet that it stopped on
+   * @param step the last step that was done
+   * @param found what was found until then
+   */
+  public record Carried(
+      Located<LocalDate> from,
+      Located<String> sheet,
+      Optional<Located<Integer>> step,
+      List<Located<String>> found) {
+    public Carried {
+      found = List.copyOf(found);
+    }
+  }
 
   /** Who does the work that needs a qualification. */
   public record Qualified(Located<String> qualification, Located<String> person) {}

@@ -12,6 +12,7 @@ import baysheet.yaml.Outcome;
 import baysheet.yaml.Read;
 import baysheet.yaml.Sequence;
 import baysheet.yaml.ValueReader;
+import java.time.LocalDate;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -31,12 +32,19 @@ public final class JobReader {
   private static final ValueReader<Replacement> REPLACEMENT =
       Read.record("an override", JobReader::replacement);
 
+  private static final ValueReader<Job.Carried> CARRIED =
+      Read.record("where a job comes from", JobReader::carried);
+
+  /** No sheet has more. */
+  private static final int MOST_STEPS = 1000;
+
   private JobReader() {}
 
   /** The job; empty when a problem was added that leaves none. */
   public static Optional<Job> read(Node node, Problems problems) {
     Optional<Job> job = JOB.read(workOf(node), problems).map(Located::value);
     job.ifPresent(it -> twoPeople(it, problems));
+    job.ifPresent(it -> promise(it, problems));
     return job;
   }
 
@@ -85,6 +93,21 @@ public final class JobReader {
         .forEach(other -> problems.add(Sentences.alone(other, job.by())));
   }
 
+  private static void promise(Job job, Problems problems) {
+    job.readyBy()
+        .filter(
+            ready -> job.arrives().filter(it -> !it.value().isBefore(ready.value())).isPresent())
+        .ifPresent(ready -> problems.add(Sentences.readyBeforeArrival(ready.at())));
+  }
+
+  private static Optional<Job.Carried> carried(MapReader map) {
+    Optional<Located<LocalDate>> from = map.required("from", Read.date());
+    Optional<Located<String>> sheet = map.required("sheet", Words.id());
+    Optional<Located<Integer>> step = map.optional("step", Read.wholeNumber(1, MOST_STEPS));
+    List<Located<String>> found = map.listOrOne("found", Read.text());
+    return map.build(() -> new Job.Carried(from.get(), sheet.get(), step, found));
+  }
+
   private static Optional<Job> job(MapReader map) {
     Job job =
         new Job(
@@ -105,6 +128,9 @@ public final class JobReader {
             Words.located(map.entries("waive", Read::nameOf, Words.id())),
             map.optional("notes", Read.text()),
             map.optional("stages", Read.wholeNumber(1, Job.MOST_STAGES)),
+            map.optional("arrives", ClockReader.time()),
+            map.optional("ready-by", ClockReader.time()),
+            map.optional("carried", CARRIED).map(Located::value),
             map.at());
     return map.build(() -> job);
   }

@@ -80,6 +80,12 @@ final class Sentences {
         "one capital letter, such as A");
   }
 
+  static Problem readyBeforeArrival(Span at) {
+    return Problem.of(
+            ProblemCode.BAD_VALUE, at, "the vehicle is promised before the time of its arrival")
+        .expecting("a time under \"ready-by\" that is later than the one under \"arrives\"");
+  }
+
   static <T> Outcome<T> notYears(String text) {
     return Outcome.bad(
         ProblemCode.BAD_VALUE,

@@ -26,6 +26,8 @@ import java.util.Optional;
  * @param band accepted band where a book gives none, in percent
  * @param calibrationMonths a wrench older than this is not used
  * @param drives working limits that replace the built-in ones
+ * @param hours when the garage works
+ * @param out the folder of the sheets, seen from the shop folder
  */
 public record Shop(
     Located<String> name,
@@ -40,6 +42,8 @@ public record Shop(
     Crib crib,
     Map<String, Bay> bays,
     Map<String, Person> people,
+    Optional<OpeningHours> hours,
+    Optional<Located<String>> out,
     Span at) {
   public Shop {
     torqueUnits = List.copyOf(torqueUnits);

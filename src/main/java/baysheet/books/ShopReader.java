@@ -66,6 +66,8 @@ public final class ShopReader {
             Words.needed(map, "crib", CribReader.CRIB, NO_TOOLS).value(),
             atLeastOne(map, "bays", BAY, "at least one bay"),
             atLeastOne(map, "people", PERSON, "at least one person"),
+            ClockReader.hours(map),
+            map.optional("out", Read.text()),
             map.at());
     return map.build(() -> shop);
   }

@@ -22,8 +22,8 @@ public sealed interface Mark {
     void label(Label mark);
   }
 
-  /** A straight line. */
-  record Line(int x1, int y1, int x2, int y2) implements Mark {
+  /** A straight line; {@code heavy} with a thicker one. */
+  record Line(int x1, int y1, int x2, int y2, boolean heavy) implements Mark {
     @Override
     public List<Printed> printed() {
       return List.of();

@@ -19,14 +19,15 @@ final class AskLedger {
       OptionSpec.builder("-o", "--out")
           .paramLabel("DIR")
           .type(Path.class)
-          .defaultValue("out")
           .description(
-              "The folder of the sheets; the ledger is in DIR/ledger (default: ${DEFAULT-VALUE}).")
+              "The folder of the sheets; the ledger is in DIR/ledger (default: the shop's, which is"
+                  + " out beside the shop folder).")
           .build();
 
   final OptionSpec json = Options.flag("--json", "Print the answer as JSON.");
 
   private final Console console;
+  private Optional<Path> shop = Optional.empty();
 
   AskLedger(Console console) {
     this.console = console;
@@ -34,7 +35,13 @@ final class AskLedger {
 
   /** The folder of the sheets. */
   Path folder() {
-    return out.getValue();
+    return Options.<Path>given(out)
+        .orElseGet(() -> shop.map(OutFolder::of).orElseGet(OutFolder::here));
+  }
+
+  /** Where the command line names no folder, it is that of a certain shop. */
+  void inShop(Path root) {
+    shop = Optional.of(root);
   }
 
   /** The folder of the ledger, which must be there. */

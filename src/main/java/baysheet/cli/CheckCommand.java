@@ -6,6 +6,7 @@ import baysheet.books.Step;
 import baysheet.layout.Fonts;
 import baysheet.report.Problem;
 import baysheet.report.ProblemCode;
+import baysheet.report.ProblemText;
 import baysheet.report.Problems;
 import baysheet.report.Span;
 import baysheet.resolve.FolderCheck;
@@ -31,6 +32,9 @@ import picocli.CommandLine.Model.PositionalParamSpec;
 final class CheckCommand implements Callable<Integer> {
   private static final String SHIPPED = "/baysheet/start/procedures";
 
+  /** Problems of each file that a screen has room for. */
+  private static final int FEW = 3;
+
   private final Console console;
   private final Function<SheetMaker, Batch.Maker> checking;
   private final List<Throwable> internal = new ArrayList<>();
@@ -44,12 +48,17 @@ final class CheckCommand implements Callable<Integer> {
 
   private final OptionSpec json = Options.flag("--json", "Print the problems as JSON.");
 
+  private final OptionSpec watching =
+      Options.flag(
+          "--watch",
+          "Check again whenever a file changes, the first problems on top; end it with Ctrl-C.");
+
   private final CommandSpec spec =
       Options.command(
           "check",
           "Report every problem of a shop folder and its jobs; write nothing.",
           this,
-          List.of(paths, json));
+          List.of(paths, json, watching));
 
   CheckCommand(Console console) {
     this(console, maker -> (job, folder, revision, problems) -> maker.check(job, folder, problems));
@@ -67,6 +76,28 @@ final class CheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    if (!Options.isGiven(watching)) {
+      return check(ProblemText.USUAL_LIMIT);
+    }
+    if (Options.isGiven(json)) {
+      throw new WrongCommandLine(spec.commandLine(), "--watch prints no JSON");
+    }
+    List<Path> named = Options.all(paths);
+    List<Path> roots =
+        (named.isEmpty() ? List.of(here()) : named)
+            .stream().map(path -> ShopFolders.rootOf(path).orElse(path)).distinct().toList();
+    new Watch(roots).run(this::screen);
+    return Exit.DONE;
+  }
+
+  /** One round of watching: what is read first is what has to be put right first. */
+  private void screen() {
+    console.clear();
+    check(FEW);
+  }
+
+  private int check(int most) {
+    internal.clear();
     Fonts fonts = Fonts.builtIn();
     ShopFolders folders = new ShopFolders(fonts);
     SheetMaker maker = new SheetMaker(folders, Layouts.builtIn(), fonts, Optional.empty());
@@ -77,16 +108,16 @@ final class CheckCommand implements Callable<Integer> {
       jobs += shop.getValue().size();
       check(shop.getKey(), List.copyOf(shop.getValue()), folders, batch, problems);
     }
-    tell(problems, jobs);
+    tell(problems, jobs, most);
     internal.forEach(console::trace);
     return Exit.of(problems);
   }
 
-  private void tell(Problems problems, int jobs) {
+  private void tell(Problems problems, int jobs, int most) {
     String checked = jobs + (jobs == 1 ? " job" : " jobs") + " checked";
     String consequence =
         problems.hasErrors() ? "nothing was written" : checked + ", no sheet is refused";
-    console.problems(problems.all(), consequence, Options.isGiven(json));
+    console.problems(problems.all(), consequence, Options.isGiven(json), most);
     if (problems.all().isEmpty() && !Options.isGiven(json)) {
       console.say("no problems; " + checked);
     }
@@ -133,6 +164,29 @@ final class CheckCommand implements Callable<Integer> {
           problems.addAll(outcome.problems());
           outcome.fault().ifPresent(fault -> problems.add(fault(outcome.job(), fault)));
         });
+    days(jobs, folder.get(), folders, problems);
+  }
+
+  /** What is wrong with days as a whole; with their jobs it was said. */
+  private static void days(
+      List<Path> jobs, ShopFolder folder, ShopFolders folders, Problems problems) {
+    DayReader reader =
+        new DayReader(
+            new SheetMaker(folders, Layouts::builtIn, Fonts.builtIn(), Optional.empty()), folder);
+    Map<Path, List<Path>> days = new LinkedHashMap<>();
+    jobs.forEach(
+        job ->
+            days.computeIfAbsent(DayFolders.whole(job).getParent(), day -> new ArrayList<>())
+                .add(job));
+    days.forEach(
+        (day, files) ->
+            DayFolders.date(day)
+                .filter(date -> files.size() > 1)
+                .ifPresent(
+                    date ->
+                        new DayWarnings(
+                                folder.shop(), date, reader.jobs(files, new Problems()).planned())
+                            .addTo(problems)));
   }
 
   private Problem fault(Path job, Throwable fault) {

@@ -92,6 +92,7 @@ final class CloseCommand implements Callable<Integer> {
             .flatMap(ShopFolders::rootOf)
             .or(() -> Options.given(shop).isPresent() ? Optional.empty() : ShopFolders.here())
             .orElseThrow(() -> typed.wrong(ShopFolders.NOT_HERE));
+    ask.inShop(root);
     return new ShopFolders(Fonts.builtIn()).shop(root, problems);
   }
 

@@ -28,6 +28,20 @@ record Console(PrintWriter out, PrintWriter err, boolean coloured, boolean trace
     out.flush();
   }
 
+  /** How far a long run is, on one line of a terminal; a file gets none. */
+  void progress(String words) {
+    if (coloured) {
+      err.print("\r" + words + " ");
+      err.flush();
+    }
+  }
+
+  /** Clears a terminal (ECMA-48, cursor position and erase in page); a file gets a line. */
+  void clear() {
+    err.print(coloured ? "\033[H\033[2J\033[3J" : "----\n");
+    err.flush();
+  }
+
   /** Text that ends its own lines. */
   void print(String text) {
     out.print(text);
@@ -60,6 +74,15 @@ record Console(PrintWriter out, PrintWriter err, boolean coloured, boolean trace
 
   /** Prints problems and what follows from them; nothing when there are none. */
   void problems(List<Problem> problems, String consequence, boolean json) {
+    problems(problems, consequence, json, ProblemText.USUAL_LIMIT);
+  }
+
+  /**
+   * The same.
+   *
+   * @param most how many are printed for one file
+   */
+  void problems(List<Problem> problems, String consequence, boolean json, int most) {
     Summary summary = Summary.of(problems, consequence);
     if (json) {
       out.print(ProblemJson.print(problems, summary));
@@ -67,8 +90,8 @@ record Console(PrintWriter out, PrintWriter err, boolean coloured, boolean trace
     } else if (!problems.isEmpty()) {
       err.print(
           coloured
-              ? ProblemText.printBold(problems, ProblemText.USUAL_LIMIT, summary)
-              : ProblemText.print(problems, ProblemText.USUAL_LIMIT, summary));
+              ? ProblemText.printBold(problems, most, summary)
+              : ProblemText.print(problems, most, summary));
       err.flush();
     }
   }

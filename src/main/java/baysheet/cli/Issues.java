@@ -225,7 +225,7 @@ final class Issues {
     boolean lies =
         open.index()
             .latest(drawn.made().sheet().name())
-            .filter(it -> it.state() != SheetStory.State.WITHDRAWN)
+            .filter(it -> !it.hasLeft())
             .filter(it -> isOf(it.issued(), drawn.pdf()))
             .isPresent();
     if (!lies) {
@@ -246,9 +246,7 @@ final class Issues {
   void only(String job, Set<String> names) {
     Ledger open = ledger.orElseThrow();
     for (SheetStory story : open.index().ofJob(job)) {
-      boolean gone =
-          story.state() == SheetStory.State.WITHDRAWN
-              || story.state() == SheetStory.State.SUPERSEDED;
+      boolean gone = story.hasLeft() || story.state() == SheetStory.State.SUPERSEDED;
       if (!names.contains(story.issued().name()) && !gone && story.closed().isEmpty()) {
         open.add(List.of(new Withdrawn(today.get(), story.id())), List.of());
       }
@@ -268,7 +266,7 @@ final class Issues {
   private void withdrawn(Ledger open, String name, Path day) {
     open.index()
         .latest(name)
-        .filter(it -> it.state() != SheetStory.State.WITHDRAWN)
+        .filter(it -> !it.hasLeft())
         .filter(it -> it.issued().day().equals(String.valueOf(day.getFileName())))
         .ifPresent(it -> open.add(List.of(new Withdrawn(today.get(), it.id())), List.of()));
   }

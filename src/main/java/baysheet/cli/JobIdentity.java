@@ -17,15 +17,21 @@ record JobIdentity(Job job, Path file, ShopFolders folders, Problems problems) {
   void checkNumber() {
     Located<String> number = job.number();
     if (number.value().equalsIgnoreCase(Targets.ALL)) {
-      problems.add(
-          Problem.of(
-                  ProblemCode.RESERVED_NUMBER,
-                  number.at(),
-                  "no job can be called \"%s\", because %s.pdf holds the sheets of the whole day"
-                      .formatted(number.value(), Targets.ALL))
-              .expecting("a number such as 2417"));
+      problems.add(reserved(Targets.ALL, "holds the sheets of the whole day"));
+    }
+    if (number.value().equalsIgnoreCase(DayCommand.NAME)) {
+      problems.add(reserved(DayCommand.NAME, "is the timetable of the day"));
     }
     folders.sameNumber(file).ifPresent(other -> problems.add(twice(number, other)));
+  }
+
+  private Problem reserved(String name, String what) {
+    return Problem.of(
+            ProblemCode.RESERVED_NUMBER,
+            job.number().at(),
+            "no job can be called \"%s\", because %s.pdf %s"
+                .formatted(job.number().value(), name, what))
+        .expecting("a number such as 2417");
   }
 
   private static Problem twice(Located<String> number, Path other) {

@@ -109,6 +109,9 @@ public final class Main {
     return switch (called) {
       case "sheets" -> List.of(new SheetsCommand(console, today, Ahead.start()).spec());
       case "check" -> List.of(new CheckCommand(console).spec());
+      case DayCommand.NAME -> List.of(new DayCommand(console, today).spec());
+      case "carry" -> List.of(new CarryCommand(console, today).spec());
+      case "withdraw" -> List.of(new WithdrawCommand(console, today).spec());
       case "explain" -> List.of(new ExplainCommand(console).spec());
       case "torque" -> List.of(new TorqueCommand(console, today).spec());
       case "names" -> List.of(new NamesCommand(console).spec());
@@ -126,6 +129,7 @@ public final class Main {
           List.of(
               new SheetsCommand(console, today, Ahead.start()).spec(),
               new CheckCommand(console).spec(),
+              new DayCommand(console, today).spec(),
               new ExplainCommand(console).spec(),
               new TorqueCommand(console, today).spec(),
               new StartCommand(console, today).spec(),
@@ -135,6 +139,8 @@ public final class Main {
               new CollectCommand(console, today).spec(),
               new CloseCommand(console, today).spec(),
               new AttachCommand(console, today).spec(),
+              new CarryCommand(console, today).spec(),
+              new WithdrawCommand(console, today).spec(),
               new HistoryCommand(console).spec(),
               new DueCommand(console, today).spec(),
               new RecallCommand(console).spec(),

@@ -51,7 +51,8 @@ final class Options {
     return flag(description, name, new String[0]).build();
   }
 
-  private static OptionSpec.Builder flag(String description, String name, String... others) {
+  /** The same under several names. */
+  static OptionSpec.Builder flag(String description, String name, String... others) {
     return OptionSpec.builder(name, others).type(boolean.class).description(description);
   }
 

@@ -2,27 +2,42 @@ package baysheet.cli;
 
 import baysheet.report.Problem;
 import baysheet.report.ProblemCode;
+import baysheet.report.ProblemJson;
 import baysheet.report.Problems;
 import baysheet.report.Source;
+import baysheet.report.Summary;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /** What became of a run that makes sheets, and what it says and returns in the end. */
 final class RunReport {
+  /** From so many sheets on a run says how far it is. */
+  private static final int LONG = 20;
+
   private final Console console;
+  private final Voice voice;
+  private final List<Map<String, String>> sheets = new ArrayList<>();
   private final Problems problems = new Problems();
   private final List<Fault> faults = new ArrayList<>();
   private int jobs;
   private int written;
-  private int sheets;
   private int refused;
 
-  RunReport(Console console) {
+  RunReport(Console console, Voice voice) {
     this.console = console;
+    this.voice = voice;
+  }
+
+  /** What a run says of its results; problems are reported in any case. */
+  enum Voice {
+    LINES,
+    NOTHING,
+    JSON
   }
 
   /** What kept a sheet from being made or written, other than a problem of the files. */
@@ -41,14 +56,26 @@ final class RunReport {
   }
 
   void say(String line) {
-    console.say(line);
+    if (voice == Voice.LINES) {
+      console.say(line);
+    }
   }
 
-  /** The sheets of one job more lie in their places, a line each. */
-  void written(List<String> lines) {
+  /**
+   * The sheets of one job more lie in their places.
+   *
+   * @param lines a line for each sheet
+   * @param data the same as keys and values
+   */
+  void written(List<String> lines, List<Map<String, String>> data) {
     written++;
-    sheets += lines.size();
-    lines.forEach(this::say);
+    sheets.addAll(data);
+    for (String line : lines) {
+      say(jobs < LONG ? line : line + "  (" + written + " of " + jobs + ")");
+    }
+    if (voice != Voice.LINES && jobs >= LONG) {
+      console.progress(written + " of " + jobs + " jobs");
+    }
   }
 
   /** One job gets no sheet, and that of an earlier run is withdrawn. */
@@ -81,7 +108,13 @@ final class RunReport {
     faults.stream()
         .filter(fault -> !fault.ofFiles())
         .forEach(fault -> problems.add(internalError(fault.at())));
-    console.problems(problems.all(), consequence(), false);
+    if (voice == Voice.JSON) {
+      console.print(
+          ProblemJson.print(
+              problems.all(), Summary.of(problems.all(), consequence()), List.copyOf(sheets)));
+    } else {
+      console.problems(problems.all(), consequence(), false);
+    }
     // The folder that cannot be written to is the same for all sheets.
     Set<String> told = new HashSet<>();
     faults.stream().filter(fault -> told.add(fault.what().toString())).forEach(this::tell);
@@ -105,12 +138,14 @@ final class RunReport {
     if (jobs == 1) {
       return written == 0
           ? "the sheet was not written"
-          : sheets == 1 ? "the sheet was written" : "the " + sheets + " sheets were written";
+          : sheets.size() == 1
+              ? "the sheet was written"
+              : "the " + sheets.size() + " sheets were written";
     }
     if (written == jobs) {
-      return "all " + sheets + " sheets were written";
+      return "all " + sheets.size() + " sheets were written";
     }
-    String some = sheets == written ? "%s of %s sheets" : "the sheets of %s of %s jobs";
+    String some = sheets.size() == written ? "%s of %s sheets" : "the sheets of %s of %s jobs";
     return some.formatted(written, jobs) + " were written" + without() + left();
   }
 

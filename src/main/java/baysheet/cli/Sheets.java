@@ -27,11 +27,23 @@ final class Sheets {
    * @param folder holds a folder for each day
    * @param record whether each sheet's record is wanted beside it
    * @param again whether sheets that lie there unchanged are written all the same
+   * @param voice what is said of them
+   * @param printing where they are printed, if they are
    */
-  record Output(Path folder, boolean record, boolean again, Disk disk) {}
+  record Output(
+      Path folder,
+      boolean record,
+      boolean again,
+      Disk disk,
+      RunReport.Voice voice,
+      Optional<Printing> printing) {
+    Output(Path folder, boolean record, boolean again, Disk disk) {
+      this(folder, record, again, disk, RunReport.Voice.LINES, Optional.empty());
+    }
+  }
 
   Sheets(Console console, ShopFolders folders, Batch batch, Issues issues, Output output) {
-    this.report = new RunReport(console);
+    this.report = new RunReport(console, output.voice());
     this.folders = folders;
     this.batch = batch;
     this.issues = issues;
@@ -58,7 +70,38 @@ final class Sheets {
                               groups.forEach(
                                   group -> report.orTell(group.root(), () -> run(group))))));
     }
+    output.printing().ifPresent(it -> report.orTell(output.folder(), () -> it.send(report)));
     return report.end();
+  }
+
+  /**
+   * Takes the sheets of a day whose job has left it out of the pile, and makes the file of all
+   * anew; the exit code.
+   */
+  int tidy(Path root, Path day) {
+    report.orTell(
+        output.folder(),
+        () ->
+            OutputLock.whileHeld(
+                output.folder(),
+                () -> issues.whileOpen(false, report.problems(), () -> tidyOpen(root, day))));
+    return report.end();
+  }
+
+  private void tidyOpen(Path root, Path day) {
+    Optional<ShopFolder> folder = folders.read(root, report.problems());
+    if (folder.isPresent()) {
+      String shop = folder.get().shop().name().value();
+      targets
+          .day(day)
+          .map(target -> new DayOutput.Place(DayFolders.whole(day), false, target, shop))
+          .map(place -> new DayOutput(place, files, issues, report))
+          .ifPresent(
+              it -> {
+                it.open(DayFolders.numbers(day));
+                it.close(batch, rest -> batch.run(rest, folder.get(), it::compare));
+              });
+    }
   }
 
   private void run(JobGroups group) {
@@ -105,12 +148,15 @@ final class Sheets {
 
   private void writeMade(Batch.Outcome outcome, DayOutput day) {
     List<String> lines = new ArrayList<>();
+    List<Map<String, String>> data = new ArrayList<>();
     outcome.drawn().forEach(issues::issue);
     for (Issues.Drawn drawn : outcome.drawn()) {
       DayOutput.Written written = day.write(drawn, output.record(), output.again());
       lines.add(SummaryLine.of(drawn, written));
+      data.add(SummaryLine.data(drawn, written));
+      output.printing().ifPresent(it -> it.add(drawn.made(), written.file()));
     }
     day.done(outcome.job(), outcome.made());
-    report.written(lines);
+    report.written(lines, data);
   }
 }

@@ -1,8 +1,8 @@
 package baysheet.cli;
 
-import baysheet.books.Shop;
 import baysheet.layout.Fonts;
 import baysheet.ledger.Disk;
+import baysheet.print.Printer;
 import baysheet.template.Layouts;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -22,24 +22,22 @@ final class SheetsCommand implements Callable<Integer> {
 
   private final PositionalParamSpec paths =
       Options.rest(
-          "DAY-FOLDER|JOB.yaml",
+          "DAY|JOB",
           "0..*",
           Path.class,
-          "Folders of job files, or job files. Without any: today's folder of the shop here or in"
-              + " jobs/.");
+          "Days or jobs: today, tomorrow, a date, a job's number, a folder of job files, a job file."
+              + " Without any: today.");
 
   private final OptionSpec out =
       OptionSpec.builder("-o", "--out")
           .paramLabel("DIR")
           .type(Path.class)
-          .defaultValue("out")
           .description(
-              "Where sheets go, as DIR/DAY/JOB.pdf and DIR/DAY/all.pdf (default:"
-                  + " ${DEFAULT-VALUE}).")
+              "Where sheets go, as DIR/DAY/JOB.pdf and DIR/DAY/all.pdf (default: the shop's, which"
+                  + " is out beside the shop folder).")
           .build();
 
-  private final OptionSpec paper =
-      Options.one("--paper", "A4|Letter", String.class, "Paper, in place of the shop's.");
+  private final OptionSpec paper = Papers.option();
 
   private final OptionSpec templates =
       Options.one(
@@ -50,6 +48,20 @@ final class SheetsCommand implements Callable<Integer> {
           "--record",
           "Also write each sheet's figures, as JOB.json beside it; a JOB.json that is there is"
               + " always kept up to date.");
+
+  private final OptionSpec print =
+      Options.one(
+          "--print",
+          "PRINTER",
+          String.class,
+          "Print what was not printed yet: ipp://HOST/ipp/print, or the name of a queue.");
+
+  private final OptionSpec quiet =
+      Options.flag("Say nothing but problems.", "-q", "--quiet").build();
+
+  private final OptionSpec json = Options.flag("--json", "Print what was made as JSON.");
+
+  private final ShopChoice choice;
 
   private final OptionSpec threads =
       Options.one(
@@ -66,17 +78,31 @@ final class SheetsCommand implements Callable<Integer> {
   private final OptionSpec dryRun =
       Options.flag("--dry-run", "Make the sheets and report problems, but write nothing.");
 
-  private final CommandSpec spec =
-      Options.command(
-          "sheets",
-          "Make the bay sheets of a day, or of single jobs.",
-          this,
-          List.of(paths, out, paper, templates, record, again, dryRun, threads));
+  private final CommandSpec spec;
 
   SheetsCommand(Console console, Supplier<LocalDate> today, Ahead ahead) {
     this.console = console;
     this.today = today;
     this.ahead = ahead;
+    this.choice = new ShopChoice(today);
+    this.spec =
+        Options.command(
+            "sheets",
+            "Make the bay sheets of a day, or of single jobs.",
+            this,
+            List.of(
+                paths,
+                choice.shop,
+                out,
+                paper,
+                templates,
+                record,
+                again,
+                dryRun,
+                print,
+                quiet,
+                json,
+                threads));
   }
 
   CommandSpec spec() {
@@ -91,28 +117,59 @@ final class SheetsCommand implements Callable<Integer> {
             .orElse(ahead.layouts());
     Fonts fonts = ahead.fonts().get();
     ShopFolders folders = new ShopFolders(fonts);
-    SheetMaker maker = new SheetMaker(folders, layouts, fonts, paper());
-    List<Path> named = Options.all(paths);
-    List<Path> meant = named.isEmpty() ? today() : named;
+    SheetMaker maker =
+        new SheetMaker(folders, layouts, fonts, Papers.given(paper, spec.commandLine()));
+    List<Path> meant = meant();
     if (Options.isGiven(dryRun)) {
       return new DryRun(console, folders, new Batch(maker::make, threads())).run(meant);
     }
-    Path folder = out.getValue();
+    Path folder = Options.<Path>given(out).orElseGet(() -> usual(meant));
     Issues issues = new Issues(folder, Disk.REAL, Early.start(today));
     Batch batch = new Batch(maker::make, threads(), ahead.writers(), issues);
     Sheets.Output output =
-        new Sheets.Output(folder, Options.isGiven(record), Options.isGiven(again), Disk.REAL);
+        new Sheets.Output(
+            folder,
+            Options.isGiven(record),
+            Options.isGiven(again),
+            Disk.REAL,
+            voice(),
+            printing());
     return new Sheets(console, folders, batch, issues, output).run(meant);
   }
 
-  private Optional<Shop.Paper> paper() {
-    return Options.<String>given(paper)
+  private List<Path> meant() {
+    List<Path> named = Options.all(paths);
+    return named.isEmpty()
+        ? List.of(choice.today(spec.commandLine()))
+        : named.stream().map(word -> choice.meant(word, spec.commandLine())).toList();
+  }
+
+  /** The place that the shop of what was named has for its sheets. */
+  private static Path usual(List<Path> meant) {
+    return meant.stream()
+        .flatMap(path -> ShopFolders.rootOf(path).stream())
+        .findFirst()
+        .map(OutFolder::of)
+        .orElseGet(OutFolder::here);
+  }
+
+  private RunReport.Voice voice() {
+    if (Options.isGiven(json)) {
+      return RunReport.Voice.JSON;
+    }
+    return Options.isGiven(quiet) ? RunReport.Voice.NOTHING : RunReport.Voice.LINES;
+  }
+
+  private Optional<Printing> printing() {
+    return Options.<String>given(print)
         .map(
-            word ->
-                List.of(Shop.Paper.values()).stream()
-                    .filter(size -> size.word().equals(word))
-                    .findFirst()
-                    .orElseThrow(() -> wrong("--paper takes A4 or Letter, not \"" + word + '"')));
+            name -> {
+              try {
+                return new Printing(name, Printer.of(name), Options.isGiven(again));
+              } catch (IllegalArgumentException e) {
+                throw wrong("--print takes ipp://HOST/ipp/print or a queue: " + e.getMessage());
+              }
+            });
   }
 
   private int threads() {
@@ -121,12 +178,6 @@ final class SheetsCommand implements Callable<Integer> {
       throw wrong("--jobs takes a whole number from 1, not " + wanted);
     }
     return wanted;
-  }
-
-  /** The folder of today, in the shop folder here or in jobs/. */
-  private List<Path> today() {
-    Path root = ShopFolders.here().orElseThrow(() -> wrong(ShopFolders.NOT_HERE));
-    return List.of(root.resolve(today.get().toString()));
   }
 
   private WrongCommandLine wrong(String what) {

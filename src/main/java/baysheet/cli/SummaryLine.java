@@ -4,7 +4,9 @@ import baysheet.sheet.Heading;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /** One line a job: number, bay, title, steps, body size, what gave way, file. */
 final class SummaryLine {
@@ -33,6 +35,24 @@ final class SummaryLine {
         made.sheet().steps().size() + " steps",
         points(made) + " pt",
         dropped(made));
+  }
+
+  /** The same as data. */
+  static Map<String, String> data(Issues.Drawn drawn, DayOutput.Written written) {
+    Map<String, String> data = new LinkedHashMap<>();
+    data.put("job", drawn.made().sheet().heading().job());
+    data.put("sheet", drawn.made().id().text());
+    data.put("file", YamlFiles.shown(written.file()));
+    data.put("state", drawn.unchanged() ? "unchanged" : "new");
+    drawn
+        .replaces()
+        .ifPresent(
+            it -> {
+              data.put("state", "changed");
+              data.put("replaces", it.sheet());
+              data.put("changes", String.join("; ", it.changes()));
+            });
+    return data;
   }
 
   private static String points(MadeSheet made) {

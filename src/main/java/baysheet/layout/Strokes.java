@@ -11,9 +11,10 @@ record Strokes(long x, long y, long width, Fonts fonts, PageBuilder page) implem
 
   @Override
   public void line(Mark.Line line) {
+    long thickness = line.heavy() ? HEAVY : THIN;
     page.add(
         new Item.Line(
-            page.element(), x(line.x1()), y(line.y1()), x(line.x2()), y(line.y2()), THIN));
+            page.element(), x(line.x1()), y(line.y1()), x(line.x2()), y(line.y2()), thickness));
   }
 
   @Override

@@ -94,6 +94,11 @@ public final class KeptRecord {
     return part("sheet").maybeText("code");
   }
 
+  /** How many steps the sheet has. */
+  public int steps() {
+    return whole.objects("steps").size();
+  }
+
   public String title() {
     return part("sheet").maybeText("title").orElse("");
   }

@@ -102,7 +102,8 @@ public final class SheetStory {
       attached.add(with);
     } else if (event instanceof Superseded later) {
       supersededBy = Optional.of(later.by());
-      state = state == State.CLOSED ? state : State.SUPERSEDED;
+      // What was done on a sheet that was closed or carried over stays done.
+      state = state == State.CLOSED || state == State.CARRIED ? state : State.SUPERSEDED;
     } else if (event instanceof Issued) {
       // The job of a withdrawn sheet came back.
       state = State.ISSUED;
@@ -172,6 +173,11 @@ public final class SheetStory {
   /** Whether names, page and notes were deleted. */
   public boolean isForgotten() {
     return forgotten;
+  }
+
+  /** Whether its job is no longer on its day. */
+  public boolean hasLeft() {
+    return state == State.WITHDRAWN || state == State.CARRIED;
   }
 
   /** Whether somebody may have worked by it: a revision that never came back was replaced. */

@@ -13,6 +13,7 @@ import baysheet.plan.content.StepBuilder;
 import baysheet.plan.content.SupportCheck;
 import baysheet.plan.content.TimeEstimate;
 import baysheet.plan.content.ToolList;
+import baysheet.plan.content.ToolSpells;
 import baysheet.plan.content.TorqueTable;
 import baysheet.plan.content.WrenchSelector;
 import baysheet.plan.graph.CycleFinder;
@@ -35,6 +36,7 @@ import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
 import baysheet.sheet.CautionLine;
 import baysheet.sheet.CheckLine;
+import baysheet.sheet.Evening;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.TorqueLine;
 import baysheet.verify.PlanVerifier;
@@ -214,7 +216,7 @@ public final class Planner {
     List<Sheet.SocketLine> sockets = needs.all();
     ToolList layOut = new ToolList(resolved, lines);
     List<Sheet.ToolLine> tools = layOut.tools(selected, checks);
-    List<String> evening =
+    Evening evening =
         new DayBeforePreparation(resolved, lines).all(graph, tools, sockets, torque, checks);
     Sheet sheet =
         new Sheet(
@@ -222,7 +224,7 @@ public final class Planner {
             QualificationCheck.of(
                 resolved, lines, new HoldPoints(resolved, lines, torque), checks, problems),
             cautions,
-            evening,
+            evening.all(PlanPhrases::borrow),
             new StepBuilder(resolved, lines, torque, cautions, support).sections(),
             torque,
             sockets,
@@ -239,6 +241,8 @@ public final class Planner {
     return new TracedPlan(
         sheet,
         selected.stream().map(TorqueTable.Selected::selection).toList(),
-        new StageSheets(resolved, lines, sheet, selected, needs, checks));
+        new StageSheets(resolved, lines, sheet, selected, needs, checks),
+        evening,
+        ToolSpells.of(resolved, lines, selected));
   }
 }

@@ -9,6 +9,7 @@ import baysheet.sheet.Sheet;
 import baysheet.sheet.TimeNeeded;
 import baysheet.torque.ThreePoint;
 import baysheet.wording.Language;
+import baysheet.wording.SheetText;
 import baysheet.wording.StepSentences;
 import java.io.IOException;
 import java.util.List;
@@ -39,8 +40,6 @@ public final class SheetRecord {
   /**
    * The record as UTF-8 bytes.
    *
-   * @param paper the paper it is printed on
-   * @param page where everything stands
    * @param fit how it was made to fit
    */
   public static byte[] write(Sheet sheet, SheetId id, String paper, Page page, Fit fit) {
@@ -81,6 +80,7 @@ public final class SheetRecord {
           if (sheet.stage().isPresent()) {
             new StageRecord(json, language).write(sheet.stage().get());
           }
+          json.text("carried", sheet.heading().carried().map(SheetText::continues));
           json.texts("works", language.texts(sheet.heading().works()));
           json.list("sections", sheet.sections(), this::section);
           json.list("steps", sheet.steps(), this::step);

@@ -1,6 +1,6 @@
 /**
- * The sheet as data: writes the machine-readable record of a sheet and its page.
+ * The sheet and the day as data: writes their machine-readable records.
  *
- * <p>May import: report, torque, books, sheet, wording, layout.
+ * <p>May import: report, torque, books, sheet, garage, wording, layout.
  */
 package baysheet.record;

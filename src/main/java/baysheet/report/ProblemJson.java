@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -37,10 +38,20 @@ public final class ProblemJson {
 
   /** The problems and their summary. */
   public static String print(List<Problem> problems, Summary summary) {
+    return print(problems, summary, List.of());
+  }
+
+  /**
+   * The same with what a run made.
+   *
+   * @param sheets keys and values of each sheet, under {@code sheets}; left out where there is none
+   */
+  public static String print(
+      List<Problem> problems, Summary summary, List<Map<String, String>> sheets) {
     StringWriter out = new StringWriter();
     try (JsonGenerator json = new JsonFactory().createGenerator(out)) {
       json.setPrettyPrinter(indented());
-      new ProblemJson(json).all(InOrder.of(problems), summary);
+      new ProblemJson(json).all(InOrder.of(problems), summary, sheets);
     } catch (IOException e) {
       throw new UncheckedIOException("cannot write to memory", e);
     }
@@ -52,9 +63,21 @@ public final class ProblemJson {
     return new DefaultPrettyPrinter().withObjectIndenter(new DefaultIndenter("  ", "\n"));
   }
 
-  private void all(List<Problem> problems, Summary summary) throws IOException {
+  private void all(List<Problem> problems, Summary summary, List<Map<String, String>> sheets)
+      throws IOException {
     json.writeStartObject();
     json.writeNumberField("format", FORMAT);
+    if (!sheets.isEmpty()) {
+      json.writeArrayFieldStart("sheets");
+      for (Map<String, String> sheet : sheets) {
+        json.writeStartObject();
+        for (Map.Entry<String, String> entry : sheet.entrySet()) {
+          json.writeStringField(entry.getKey(), entry.getValue());
+        }
+        json.writeEndObject();
+      }
+      json.writeEndArray();
+    }
     json.writeArrayFieldStart("problems");
     for (Problem problem : problems) {
       problem(problem);

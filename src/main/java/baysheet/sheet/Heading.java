@@ -13,6 +13,7 @@ import java.util.Optional;
  *
  * @param bay name and equipment
  * @param torqueUnits the first is printed big, the second small
+ * @param carried where the work began, if that was on another day
  */
 public record Heading(
     String shop,
@@ -37,7 +38,8 @@ public record Heading(
     Shop.Terms terms,
     Glossary glossary,
     List<Unit> torqueUnits,
-    Unit distance) {
+    Unit distance,
+    Optional<Carried> carried) {
   public Heading {
     state = List.copyOf(state);
     works = List.copyOf(works);
@@ -69,7 +71,21 @@ public record Heading(
         terms,
         glossary,
         torqueUnits,
-        distance);
+        distance,
+        carried);
+  }
+
+  /**
+   * The sheet on which the work began.
+   *
+   * @param from its day
+   * @param step the last of its steps that was done
+   * @param found what was found until then
+   */
+  public record Carried(LocalDate from, String sheet, Optional<Integer> step, List<String> found) {
+    public Carried {
+      found = List.copyOf(found);
+    }
   }
 
   /** Somebody named on the sheet. */

@@ -47,8 +47,8 @@ final class DrawingReader {
   }
 
   private static Mark line(Element element, Faults faults) {
-    Attributes in = Attributes.of(element, faults, "x1", "y1", "x2", "y2");
-    return new Mark.Line(at(in, "x1"), at(in, "y1"), at(in, "x2"), at(in, "y2"));
+    Attributes in = Attributes.of(element, faults, "x1", "y1", "x2", "y2", "heavy");
+    return new Mark.Line(at(in, "x1"), at(in, "y1"), at(in, "x2"), at(in, "y2"), in.yes("heavy"));
   }
 
   private static Mark circle(Element element, Faults faults) {

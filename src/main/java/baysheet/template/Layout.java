@@ -4,6 +4,7 @@ import baysheet.box.Form;
 import baysheet.report.Problem;
 import baysheet.report.Problems;
 import baysheet.report.Span;
+import baysheet.wording.DayText;
 import baysheet.wording.SheetText;
 import freemarker.core.LayoutLanguage;
 import freemarker.core.LayoutLanguage.Refusal;
@@ -69,28 +70,26 @@ final class Layout {
     return source.cannotFill(at, refusal.what());
   }
 
-  /**
-   * The layout filled with a sheet; empty, with the reasons in {@code problems}, where it fails.
-   */
-  Optional<Form> fill(SheetText sheet, Problems problems) {
-    return write(sheet, problems)
+  /** The layout filled; empty, with the reasons in {@code problems}, where it fails. */
+  Optional<Form> fill(Record given, Problems problems) {
+    return write(given, problems)
         .flatMap(filled -> FormReader.read(filled.toString(), source.collect(problems)));
   }
 
-  /** The box markup that this layout writes for a sheet. */
-  Optional<BoundedText> write(SheetText sheet, Problems problems) {
+  /** The box markup that this layout writes. */
+  Optional<BoundedText> write(Record given, Problems problems) {
     if (unreadable.isPresent()) {
       problems.add(unreadable.get());
       return Optional.empty();
     }
-    return template.flatMap(parsed -> write(parsed, sheet, problems));
+    return template.flatMap(parsed -> write(parsed, given, problems));
   }
 
-  private Optional<BoundedText> write(Template parsed, SheetText sheet, Problems problems) {
+  private Optional<BoundedText> write(Template parsed, Record given, Problems problems) {
     BoundedText out = new BoundedText(LONGEST);
     try {
       FillBudget budget = new FillBudget();
-      LayoutLanguage.fill(parsed.createProcessingEnvironment(new Given(sheet), out), budget);
+      LayoutLanguage.fill(parsed.createProcessingEnvironment(given, out), budget);
       return Optional.of(out);
     } catch (TemplateException e) {
       problems.add(source.cannotFill(where(e), FreeMarkerMessage.of(e)));
@@ -112,6 +111,9 @@ final class Layout {
         : source.span(marked.original(line, column));
   }
 
-  /** What a layout finds by its name. */
-  record Given(SheetText sheet) {}
+  /** What the layout of a sheet finds by its name. */
+  record OfSheet(SheetText sheet) {}
+
+  /** What the layout of a day finds by its name. */
+  record OfDay(DayText day) {}
 }

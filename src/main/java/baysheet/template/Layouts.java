@@ -5,6 +5,7 @@ import baysheet.report.Problem;
 import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
 import baysheet.report.Source;
+import baysheet.wording.DayText;
 import baysheet.wording.SheetText;
 import freemarker.template.Configuration;
 import java.io.IOException;
@@ -29,6 +30,7 @@ public final class Layouts {
   private static final String ENDING = ".ftlx";
   private static final String RESOURCES = "/baysheet/templates/";
   private static final List<String> BUILT_IN = List.of("bay-sheet");
+  private static final String DAY = "day";
   private static final String BLOCKS = "blocks";
 
   /** Ten times the blocks that ship, and more. */
@@ -49,10 +51,19 @@ public final class Layouts {
             layouts.put(name, Layout.parse(new LayoutSource(source, blocks), freemarker)));
   }
 
-  /** The layouts that come with the tool. */
+  /** The layouts of sheets that come with the tool. */
   public static Layouts builtIn() {
+    return builtIn(BUILT_IN);
+  }
+
+  /** The layout of a day's page; a run that only makes sheets does not read it. */
+  public static Layouts ofDay() {
+    return builtIn(List.of(DAY));
+  }
+
+  private static Layouts builtIn(List<String> names) {
     Map<String, Source> sources = new TreeMap<>();
-    BUILT_IN.forEach(name -> sources.put(name, builtIn(name)));
+    names.forEach(name -> sources.put(name, builtIn(name)));
     return new Layouts("templates", sources, builtIn(BLOCKS));
   }
 
@@ -86,13 +97,19 @@ public final class Layouts {
    */
   public Optional<Form> fill(String name, SheetText sheet, Problems problems) {
     Objects.requireNonNull(sheet);
-    return find(name, problems).flatMap(layout -> layout.fill(sheet, problems));
+    return find(name, problems).flatMap(layout -> layout.fill(new Layout.OfSheet(sheet), problems));
+  }
+
+  /** Fills the layout of a day's page. */
+  public Optional<Form> fill(DayText day, Problems problems) {
+    Objects.requireNonNull(day);
+    return find(DAY, problems).flatMap(layout -> layout.fill(new Layout.OfDay(day), problems));
   }
 
   /** The box markup that a layout writes for a sheet, before it is read as boxes. */
   Optional<String> write(String name, SheetText sheet, Problems problems) {
     return find(name, problems)
-        .flatMap(layout -> layout.write(sheet, problems))
+        .flatMap(layout -> layout.write(new Layout.OfSheet(sheet), problems))
         .map(BoundedText::toString);
   }
 

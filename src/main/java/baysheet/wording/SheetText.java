@@ -1,5 +1,6 @@
 package baysheet.wording;
 
+import baysheet.sheet.Heading;
 import baysheet.sheet.Sheet;
 import java.util.List;
 import java.util.Objects;
@@ -83,6 +84,20 @@ public record SheetText(
     return SheetWords.of(sheet, id, code);
   }
 
+  /** Where the work goes on that began on another day, and what is done of it. */
+  public static String continues(Heading.Carried from) {
+    String done =
+        from.step()
+            .map(
+                step ->
+                    "stopped after step %s; take that sheet and check each of its ticks up to there"
+                        .formatted(step))
+            .orElse("take that sheet and check each of its ticks");
+    String found = from.found().isEmpty() ? "" : " Found: " + String.join("; ", from.found()) + ".";
+    return "Continues sheet %s of %s: %s before you go on.%s"
+        .formatted(from.sheet(), from.from(), done, found);
+  }
+
   /**
    * Which of several sheets of the job this is.
    *
@@ -117,6 +132,7 @@ public record SheetText(
    * @param works the works asked for, each with its place
    * @param time from–to with the likely time
    * @param saved what sharing saves, or nothing
+   * @param carried where the work began, if that was on another day, and what is done
    */
   public record HeadText(
       String shop,
@@ -141,7 +157,8 @@ public record SheetText(
       String state,
       List<String> works,
       String time,
-      String saved) {
+      String saved,
+      String carried) {
     public HeadText {
       works = List.copyOf(works);
     }

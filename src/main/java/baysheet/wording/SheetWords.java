@@ -118,7 +118,8 @@ final class SheetWords {
         heading.state().stream().map(Phrases::spaced).collect(Collectors.joining(", ")),
         language.texts(heading.works()),
         time(sheet.time()),
-        saved(sheet.time()));
+        saved(sheet.time()),
+        heading.carried().map(SheetText::continues).orElse(""));
   }
 
   private static String person(Optional<Person> person) {

@@ -1,6 +1,6 @@
 /**
- * The words of a sheet, in British and in American English.
+ * The words of a sheet and of a day, in British and in American English.
  *
- * <p>May import: report, torque, books, resolve, sheet.
+ * <p>May import: report, torque, books, resolve, sheet, garage.
  */
 package baysheet.wording;

@@ -35,6 +35,10 @@ record BeyondSchemas(String code, String what, String because) {
           of("unused-back", "", "it compares the steps of two lists"),
           of("bad-time", "not in increasing order", "it compares the figures"),
           of("bad-value", "is not a year or a range", "it compares the ends"),
+          of("bad-value", "ends before it starts", "it compares the ends"),
+          of("bad-value", "the break is outside", "it compares with the working hours"),
+          of("bad-value", "no working hours", "it looks at another key"),
+          of("bad-value", "before the time of its arrival", "it compares two values"),
           of("out-of-range", "outside the wheelbase", "it compares two lengths"),
           of("not-a-number", "\"05\"", "05 is 5 to an editor"),
           of("bad-class", "10.90", "10.90 is 10.9 to an editor"));

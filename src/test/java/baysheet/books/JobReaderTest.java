@@ -10,6 +10,7 @@ import baysheet.torque.Tightening;
 import baysheet.torque.Unit;
 import baysheet.yaml.Node;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -35,6 +36,19 @@ class JobReaderTest {
     assertEquals("rusty", WHOLE.state().get(0).value());
     assertEquals(Quantity.of("120", Unit.KILOGRAM), WHOLE.load().get(Place.REAR).value());
     assertEquals("T1", WHOLE.waive().get("brake-dust").value());
+    assertEquals(Optional.of(LocalTime.of(8, 15)), WHOLE.arrives().map(Located::value));
+    assertEquals(Optional.of(LocalTime.of(16, 30)), WHOLE.readyBy().map(Located::value));
+  }
+
+  @Test
+  void whereAJobComesFromIsRead() {
+    Job.Carried from = WHOLE.carried().orElseThrow();
+    assertEquals(LocalDate.of(2026, 2, 27), from.from().value());
+    assertEquals("2417-A-0d313a", from.sheet().value());
+    assertEquals(Optional.of(12), from.step().map(Located::value));
+    assertEquals(
+        List.of("left boot is cracked", "clip missing"),
+        from.found().stream().map(Located::value).toList());
   }
 
   @Test

@@ -14,6 +14,7 @@ import baysheet.torque.Unit;
 import baysheet.torque.Wrench;
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -21,6 +22,19 @@ import org.junit.jupiter.api.Test;
 class ShopReaderTest {
   private static final Shop WHOLE =
       ShopReader.read(Shelf.whole("shop.yaml"), new Problems()).orElseThrow();
+
+  @Test
+  void theHoursAreReadWithTheirBreaksInOrder() {
+    OpeningHours hours = WHOLE.hours().orElseThrow();
+    assertEquals(LocalTime.of(8, 0), hours.opens());
+    assertEquals(LocalTime.of(17, 0), hours.closes());
+    assertEquals(
+        List.of(
+            new OpeningHours.Break(LocalTime.of(9, 30), LocalTime.of(9, 45)),
+            new OpeningHours.Break(LocalTime.of(12, 0), LocalTime.of(12, 30))),
+        hours.breaks());
+    assertEquals("../sheets", WHOLE.out().orElseThrow().value());
+  }
 
   @Test
   void theGarageIsReadAsWritten() {

@@ -63,8 +63,8 @@ class CommandLineSlipsTest {
       value = {
         "shets    | baysheet has no command \"shets\". | Did you mean sheets?",
         "CHECK    | baysheet has no command \"CHECK\". | Did you mean check?",
-        "fhqwhgads SHOP | baysheet has no command \"fhqwhgads\". | Expected: one of sheets, check, explain, torque, start, names, procedures, draft, collect, close, attach, history, due, recall, forget, help.",
-        "_        | baysheet has no command \"\".      | Expected: one of sheets, check, explain, torque, start, names, procedures, draft, collect, close, attach, history, due, recall, forget, help.",
+        "fhqwhgads SHOP | baysheet has no command \"fhqwhgads\". | Expected: one of sheets, check, day, explain, torque, start, names, procedures, draft, collect, close, attach, carry, withdraw, history, due, recall, forget, help.",
+        "_        | baysheet has no command \"\".      | Expected: one of sheets, check, day, explain, torque, start, names, procedures, draft, collect, close, attach, carry, withdraw, history, due, recall, forget, help.",
         "--record sheets | baysheet itself has no option \"--record\". | Expected: a command first, and its options behind it.",
         "-o x check | baysheet itself has no option \"-o\". | Expected: a command first, and its options behind it.",
       })
@@ -105,10 +105,10 @@ class CommandLineSlipsTest {
     String known =
         switch (command) {
           case "sheets" ->
-              "--again, --dry-run, --help, --jobs, --out, --paper, --record, --templates,"
-                  + " --version";
+              "--again, --dry-run, --help, --jobs, --json, --out, --paper, --print, --quiet, --record,"
+                  + " --shop, --templates, --version";
           case "torque" -> "--accuracy, --angle, --band, --class, --friction, --from, --head";
-          case "check" -> "--help, --json, --version";
+          case "check" -> "--help, --json, --version, --watch";
           case "start" -> "--date, --help, --schemas, --version";
           case "names" -> "--help, --json, --shop, --version";
           default -> "--help, --version";
@@ -220,7 +220,7 @@ class CommandLineSlipsTest {
   /** An empty variable of a script must not stand for the folder in which the program runs. */
   @ParameterizedTest
   @CsvSource({
-    "sheets _, DAY-FOLDER|JOB.yaml",
+    "sheets _, DAY|JOB",
     "sheets --out _ SHOP, --out",
     "check _, PATH",
     "check SHOP _, PATH",

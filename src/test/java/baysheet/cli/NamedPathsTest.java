@@ -73,10 +73,10 @@ class NamedPathsTest {
 
   /** The shop here is the demo's, which is found from the project's root. */
   @Test
-  void aJobsNumberAloneIsAnsweredWithItsFile() {
-    Garage.Run run = garage.run("sheets", "2402", "-o", garage.out.toString());
-    assertEquals(Exit.FILES, run.exit());
-    run.says("Did you mean jobs/2026-03-02/2402.yaml?");
+  void aJobIsFoundByItsNumberAlone() {
+    Garage.Run run = garage.run("sheets", "2404", "-o", garage.out.toString());
+    assertEquals(Exit.DONE, run.exit());
+    run.says("OUT/2026-03-02/2404.pdf");
   }
 
   @Test

@@ -191,7 +191,7 @@ public final class Sketch {
       marks.add(new Mark.Label(holes[i][0], holes[i][1], 160, number, true));
     }
     marks.add(new Mark.Triangle(500, 400, 600, 570, 400, 570));
-    marks.add(new Mark.Line(300, 920, 700, 920));
+    marks.add(new Mark.Line(300, 920, 700, 920, false));
     return new Drawing(pt(width), pt(width), marks, "Order of five nuts in a star", HERE);
   }
 

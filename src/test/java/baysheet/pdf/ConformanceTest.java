@@ -85,7 +85,7 @@ class ConformanceTest {
   @Test
   void checksSeeADrawingWithoutWords() throws Exception {
     Drawing drawing =
-        new Drawing(pt(9), pt(9), List.of(new Mark.Line(100, 100, 900, 900)), "", HERE);
+        new Drawing(pt(9), pt(9), List.of(new Mark.Line(100, 100, 900, 900, false)), "", HERE);
     byte[] pdf =
         WRITER.write(PdfWriterTest.page(form(drawing)), PdfWriterTest.info("one"), List.of());
     List<String> failures = Conformance.failures(pdf);

@@ -33,12 +33,15 @@ class ArchitectureTest {
               Map.entry("report", List.of()),
               Map.entry("torque", List.of()),
               Map.entry("day", List.of()),
+              Map.entry("print", List.of()),
               Map.entry("yaml", List.of("report")),
               Map.entry("books", List.of("report", "yaml", "torque")),
               Map.entry("resolve", List.of("report", "torque", "books")),
               Map.entry("sheet", List.of("report", "torque", "books", "resolve")),
               Map.entry("verify", List.of("report", "torque", "books", "resolve", "sheet")),
-              Map.entry("wording", List.of("report", "torque", "books", "resolve", "sheet")),
+              Map.entry("garage", List.of("report", "torque", "books", "resolve", "sheet", "day")),
+              Map.entry(
+                  "wording", List.of("report", "torque", "books", "resolve", "sheet", "garage")),
               Map.entry(
                   "plan",
                   List.of(
@@ -70,7 +73,8 @@ class ArchitectureTest {
               Map.entry("template", List.of("report", "wording", "box")),
               Map.entry("layout", List.of("report", "box")),
               Map.entry(
-                  "record", List.of("report", "torque", "books", "sheet", "wording", "layout")),
+                  "record",
+                  List.of("report", "torque", "books", "sheet", "garage", "wording", "layout")),
               Map.entry("pdf", List.of("report", "layout")),
               Map.entry("ledger", List.of("report", "torque", "books", "record")),
               Map.entry("scan", List.of("record")),

@@ -241,7 +241,8 @@ public final class Samples {
         Shop.Terms.BRITISH,
         Glossary.of(Map.of()),
         List.of(Unit.NEWTON_METRE, Unit.POUND_FORCE_FOOT),
-        Unit.KILOMETRE);
+        Unit.KILOMETRE,
+        Optional.empty());
   }
 
   public static Quantity kilograms(String figure) {

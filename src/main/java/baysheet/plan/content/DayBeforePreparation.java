@@ -14,6 +14,7 @@ import baysheet.resolve.Bound;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.sheet.CheckLine;
+import baysheet.sheet.Evening;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.StepSource;
 import baysheet.sheet.TorqueLine;
@@ -36,63 +37,65 @@ public final class DayBeforePreparation {
     this.lines = lines;
   }
 
-  public List<String> all(
+  public Evening all(
       StepGraph graph,
       List<Sheet.ToolLine> tools,
       List<Sheet.SocketLine> sockets,
       List<TorqueLine> torque,
       List<CheckLine> checks) {
-    List<String> evening = new ArrayList<>();
     // Rules first: a vehicle is washed, or set down to cool, before anything on it is soaked.
-    for (CheckLine check : checks) {
-      if (check.moment() == Moment.EVENING_BEFORE) {
-        evening.add(check.text());
-      }
-    }
-    evening.addAll(soak());
-    evening.addAll(borrow(tools, sockets));
-    evening.addAll(torque(torque));
-    for (MissingFigures.Missing it : MissingFigures.of(resolved, lines)) {
-      evening.add(FigurePhrases.findFigure(it.words(), Collections.min(it.at()) + 1));
-    }
-    graph.evening().forEach(step -> evening.add(((StepSource.Written) step.source()).text()));
-    return evening;
+    return new Evening(
+        checks.stream()
+            .filter(check -> check.moment() == Moment.EVENING_BEFORE)
+            .map(CheckLine::text)
+            .toList(),
+        soak(),
+        borrow(tools, sockets),
+        figures(torque),
+        wrenches(torque),
+        MissingFigures.of(resolved, lines).stream()
+            .map(it -> FigurePhrases.findFigure(it.words(), Collections.min(it.at()) + 1))
+            .toList(),
+        graph.evening().stream().map(step -> ((StepSource.Written) step.source()).text()).toList());
   }
 
   private static List<String> borrow(List<Sheet.ToolLine> tools, List<Sheet.SocketLine> sockets) {
     List<String> borrow = new ArrayList<>();
     for (Sheet.ToolLine tool : tools) {
       if (!tool.owned()) {
-        borrow.add(PlanPhrases.borrow(tool.name()));
+        borrow.add(tool.name());
       }
     }
     for (Sheet.SocketLine socket : sockets) {
       // Inserts are special tools, listed above.
       if (!socket.owned() && socket.insert().isEmpty()) {
-        borrow.add(PlanPhrases.borrow(PlanPhrases.socket(socket)));
+        borrow.add(PlanPhrases.socket(socket));
       }
     }
     return borrow;
   }
 
-  /** Figures to find, figures to ask about, then wrenches to borrow. */
-  private static List<String> torque(List<TorqueLine> torque) {
+  /** Figures to find, then figures to ask about. */
+  private static List<String> figures(List<TorqueLine> torque) {
     List<String> find = new ArrayList<>();
     List<String> ask = new ArrayList<>();
-    List<String> borrow = new ArrayList<>();
     for (TorqueLine line : torque) {
       if (line.kind() == TorqueLine.Kind.UNKNOWN) {
         find.add(PlanPhrases.findTorque(line));
       }
       if (line.inDoubt()) {
         ask.add(PlanPhrases.askTorque(line));
-      } else if (lacksWrench(line)) {
-        borrow.add(PlanPhrases.borrowWrench(line));
       }
     }
     find.addAll(ask);
-    find.addAll(borrow);
     return find;
+  }
+
+  private static List<String> wrenches(List<TorqueLine> torque) {
+    return torque.stream()
+        .filter(line -> !line.inDoubt() && lacksWrench(line))
+        .map(PlanPhrases::wrenchFor)
+        .toList();
   }
 
   private static boolean lacksWrench(TorqueLine line) {

@@ -50,7 +50,16 @@ public final class Headings {
         shop.terms(),
         resolved.catalogue().glossary(),
         shop.torqueUnits(),
-        shop.distance());
+        shop.distance(),
+        job.carried().map(Headings::carried));
+  }
+
+  private static Heading.Carried carried(Job.Carried from) {
+    return new Heading.Carried(
+        from.from().value(),
+        from.sheet().value(),
+        from.step().map(Located::value),
+        from.found().stream().map(Located::value).toList());
   }
 
   private static Heading.Person person(Shop.Person person) {

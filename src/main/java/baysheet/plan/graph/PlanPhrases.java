@@ -154,14 +154,14 @@ public final class PlanPhrases {
         + (socket.deep() ? ", deep" : "");
   }
 
-  public static String borrowWrench(TorqueLine line) {
-    return borrow(
-        "torque wrench for %s (row\u00a0%s)"
-            .formatted(
-                line.stages().stream()
-                    .map(TorqueLine.StageLine::print)
-                    .collect(Collectors.joining(", ")),
-                line.n()));
+  /** The wrench that a line needs and the crib lacks. */
+  public static String wrenchFor(TorqueLine line) {
+    return "torque wrench for %s (row\u00a0%s)"
+        .formatted(
+            line.stages().stream()
+                .map(TorqueLine.StageLine::print)
+                .collect(Collectors.joining(", ")),
+            line.n());
   }
 
   public static String adapter(String from, String to) {

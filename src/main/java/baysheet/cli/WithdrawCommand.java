@@ -1,0 +1,99 @@
+package baysheet.cli;
+
+import baysheet.ledger.Disk;
+import baysheet.ledger.Event.Withdrawn;
+import baysheet.ledger.Ledger;
+import baysheet.ledger.SheetStory;
+import baysheet.report.Problems;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.function.Supplier;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
+
+/** The command that takes a cancelled job off its day. */
+final class WithdrawCommand implements Callable<Integer> {
+  /** Beside the sheets of a day: what was withdrawn. */
+  private static final String FOLDER = "withdrawn";
+
+  private final Console console;
+  private final Supplier<LocalDate> today;
+  private final JobOfShop jobs;
+
+  private final PositionalParamSpec job =
+      Options.at(0, "JOB", "1", String.class, "The number of the job.");
+
+  private final CommandSpec spec;
+
+  WithdrawCommand(Console console, Supplier<LocalDate> today) {
+    this.console = console;
+    this.today = today;
+    this.jobs = new JobOfShop(console, today);
+    this.spec =
+        Options.command(
+            "withdraw",
+            "Cancel a job: its sheet leaves the pile, and its file goes beside it.",
+            this,
+            List.of(job, jobs.choice.shop, jobs.out));
+  }
+
+  CommandSpec spec() {
+    return spec;
+  }
+
+  @Override
+  public Integer call() {
+    JobOfShop.Found from = jobs.find(job.getValue(), spec.commandLine());
+    Problems problems = new Problems();
+    jobs.inLedger(from, problems, this::write);
+    if (problems.hasErrors()) {
+      console.problems(problems.all(), "the job stays on its day", false);
+      return Exit.of(problems);
+    }
+    console.problems(problems.all(), "the job was withdrawn", false);
+    Path kept = free(from);
+    move(from.file(), kept);
+    console.say(
+        YamlFiles.name(from.file()) + "  withdrawn; its file is now " + YamlFiles.shown(kept));
+    return jobs.tidy(from);
+  }
+
+  /** By copying, for the sheets may lie on another device. */
+  private static void move(Path file, Path to) {
+    try {
+      new OutFiles(Disk.REAL).write(to, Files.readAllBytes(file));
+      Files.delete(file);
+    } catch (IOException e) {
+      throw new UncheckedIOException("cannot move " + file, e);
+    }
+  }
+
+  private void write(Optional<Ledger> ledger, Optional<SheetStory> story) {
+    if (story.filter(it -> it.state() == SheetStory.State.CLOSED).isPresent()) {
+      throw new WrongCommandLine(
+          spec.commandLine(), "the sheet " + story.get().id() + " is closed: its work was done");
+    }
+    story
+        .filter(it -> !it.hasLeft())
+        .ifPresent(
+            it ->
+                ledger.orElseThrow().add(List.of(new Withdrawn(today.get(), it.id())), List.of()));
+  }
+
+  /** A name that nothing has: 502.yaml, 502-2.yaml. */
+  private static Path free(JobOfShop.Found from) {
+    String name = YamlFiles.name(from.file());
+    Path folder = from.out().resolve(DayFolders.day(from.file())).resolve(FOLDER);
+    Path free = folder.resolve(name + YamlFiles.ENDING);
+    for (int count = 2; Files.exists(free); count++) {
+      free = folder.resolve(name + "-" + count + YamlFiles.ENDING);
+    }
+    return free;
+  }
+}

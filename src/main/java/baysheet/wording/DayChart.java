@@ -1,0 +1,192 @@
+package baysheet.wording;
+
+import baysheet.books.OpeningHours;
+import baysheet.garage.GarageDay;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The timetable as a drawing: a row for each bay, a bar for each job. Coordinates are thousandths
+ * of the width, downwards.
+ *
+ * @param width in tenths of a millimetre
+ * @param height in thousandths of the width
+ * @param says what a screen reader says in its place
+ */
+public record DayChart(
+    int width,
+    int height,
+    List<Stroke> strokes,
+    List<Corner> corners,
+    List<Word> words,
+    String says) {
+  /** What fits A4 within 8 mm margins. */
+  private static final int WIDTH = 1940;
+
+  private static final int LEFT = 72;
+  private static final int RIGHT = 974;
+  private static final int TOP = 24;
+  private static final int ROW = 50;
+  private static final int BAR_TOP = 7;
+  private static final int BAR_BOTTOM = 42;
+  private static final int SMALL = 14;
+  private static final int FIRST_LINE = 17;
+  private static final int SECOND_LINE = 33;
+  private static final int HOUR = 60;
+
+  /** A condensed letter is at most so wide, in hundredths of its height. */
+  private static final int LETTER = 62;
+
+  public DayChart {
+    strokes = List.copyOf(strokes);
+    corners = List.copyOf(corners);
+    words = List.copyOf(words);
+  }
+
+  /** A line. */
+  public record Stroke(int x1, int y1, int x2, int y2, boolean heavy) {}
+
+  /** A filled triangle. */
+  public record Corner(int x1, int y1, int x2, int y2, int x3, int y3) {}
+
+  /** A text, centred on its point. */
+  public record Word(int x, int y, int height, String text, boolean bold) {}
+
+  static DayChart of(GarageDay day, List<String> bays) {
+    return new Drawing(day, bays).chart();
+  }
+
+  /** The drawing while it is made. */
+  private static final class Drawing {
+    private final GarageDay day;
+    private final List<String> bays;
+    private final int from;
+    private final int to;
+    private final List<Stroke> strokes = new ArrayList<>();
+    private final List<Corner> corners = new ArrayList<>();
+    private final List<Word> words = new ArrayList<>();
+
+    Drawing(GarageDay day, List<String> bays) {
+      this.day = day;
+      this.bays = bays;
+      int opens = minute(day.open().opens());
+      int last = minute(day.open().closes());
+      for (GarageDay.Placed job : day.jobs()) {
+        last = Math.max(last, Math.max(job.to(), job.promised().orElse(0)));
+      }
+      this.from = opens / HOUR * HOUR;
+      this.to = (last + HOUR - 1) / HOUR * HOUR;
+    }
+
+    DayChart chart() {
+      int bottom = TOP + ROW * bays.size();
+      for (int hour = from; hour <= to; hour += step()) {
+        words.add(new Word(x(hour), TOP / 2, SMALL, DayWords.clock(hour), false));
+      }
+      for (int i = 0; i < bays.size(); i++) {
+        row(bays.get(i), TOP + ROW * i);
+      }
+      strokes.add(new Stroke(0, bottom, RIGHT, bottom, false));
+      return new DayChart(WIDTH, bottom + 2, strokes, corners, words, says());
+    }
+
+    /** So that the hours do not run into one another. */
+    private int step() {
+      return (to - from) / HOUR <= 14 ? HOUR : 2 * HOUR;
+    }
+
+    private void row(String bay, int y) {
+      String name = bay.chars().allMatch(Character::isDigit) ? "Bay " + bay : bay;
+      words.add(new Word(LEFT / 2 - 2, y + ROW / 2, SMALL, shortened(name, LEFT - 8), true));
+      strokes.add(new Stroke(0, y, RIGHT, y, false));
+      List<GarageDay.Placed> jobs =
+          day.jobs().stream().filter(it -> it.job().job().bay().value().equals(bay)).toList();
+      for (int hour = from; hour <= to; hour += HOUR) {
+        upright(jobs, hour, y, false);
+      }
+      upright(jobs, minute(day.open().closes()), y, true);
+      for (OpeningHours.Break pause : day.open().breaks()) {
+        pause(jobs, minute(pause.from()), minute(pause.to()), y);
+      }
+      jobs.forEach(job -> bar(job, y));
+    }
+
+    /** Only where no bar is: a line through a bar would be read as its end. */
+    private void upright(List<GarageDay.Placed> jobs, int minute, int y, boolean heavy) {
+      if (jobs.stream().noneMatch(it -> it.from() <= minute && minute <= it.to())) {
+        strokes.add(new Stroke(x(minute), y, x(minute), y + ROW, heavy));
+      }
+    }
+
+    private void pause(List<GarageDay.Placed> jobs, int first, int last, int y) {
+      boolean free = jobs.stream().noneMatch(it -> it.from() < last && first < it.to());
+      if (free) {
+        strokes.add(new Stroke(x(first), y, x(last), y + ROW, false));
+        strokes.add(new Stroke(x(first), y + ROW, x(last), y, false));
+      }
+    }
+
+    private void bar(GarageDay.Placed job, int y) {
+      int left = x(job.from());
+      int right = Math.max(left + 2, x(job.to()));
+      int top = y + BAR_TOP;
+      int bottom = y + BAR_BOTTOM;
+      strokes.add(new Stroke(left, top, right, top, true));
+      strokes.add(new Stroke(left, bottom, right, bottom, true));
+      strokes.add(new Stroke(left, top, left, bottom, true));
+      strokes.add(new Stroke(right, top, right, bottom, true));
+      int middle = (left + right) / 2;
+      fitting(middle, y + FIRST_LINE, right - left, job.job().number(), true);
+      String people =
+          job.job().job().by().value()
+              + job.job().job().with().map(it -> " + " + it.value()).orElse("");
+      fitting(middle, y + SECOND_LINE, right - left, people, false);
+      for (GarageDay.Spell look : job.looks()) {
+        int x = x((look.from() + look.to()) / 2);
+        corners.add(new Corner(Math.max(0, x - 4), y + ROW - 1, x, bottom + 1, x + 4, y + ROW - 1));
+      }
+      job.promised()
+          .ifPresent(
+              minute -> {
+                int x = x(minute);
+                corners.add(new Corner(x - 4, y + 1, x + 4, y + 1, x, top - 1));
+              });
+    }
+
+    /** A text that would run out of its bar is left to the table below. */
+    private void fitting(int x, int y, int room, String text, boolean bold) {
+      if (text.length() * SMALL * LETTER / 100 + 2 <= room) {
+        words.add(new Word(x, y, SMALL, text, bold));
+      }
+    }
+
+    private static String shortened(String text, int room) {
+      int letters = Math.max(1, room * 100 / (SMALL * LETTER));
+      return text.length() <= letters ? text : text.substring(0, letters - 1) + "…";
+    }
+
+    private int x(int minute) {
+      int inside = Math.max(from, Math.min(to, minute));
+      return LEFT + (RIGHT - LEFT) * (inside - from) / Math.max(1, to - from);
+    }
+
+    private String says() {
+      List<String> bars = new ArrayList<>();
+      for (GarageDay.Placed job : day.jobs()) {
+        bars.add(
+            "bay %s from %s to %s job %s"
+                .formatted(
+                    job.job().job().bay().value(),
+                    DayWords.clock(job.from()),
+                    DayWords.clock(job.to()),
+                    job.job().number()));
+      }
+      return "Timetable by bay: " + String.join("; ", bars);
+    }
+  }
+
+  private static int minute(LocalTime time) {
+    return time.toSecondOfDay() / 60;
+  }
+}

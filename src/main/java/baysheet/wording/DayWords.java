@@ -1,0 +1,289 @@
+package baysheet.wording;
+
+import baysheet.books.OpeningHours;
+import baysheet.books.Shop;
+import baysheet.garage.DayJob;
+import baysheet.garage.DayReport;
+import baysheet.garage.EveningList;
+import baysheet.garage.GarageDay;
+import baysheet.garage.GarageDay.Placed;
+import baysheet.garage.GarageDay.Spell;
+import baysheet.garage.GarageDay.Together;
+import baysheet.sheet.Heading;
+import java.time.LocalTime;
+import java.time.format.TextStyle;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+
+/** Turns a day into the words of its page and of the terminal. */
+public final class DayWords {
+  /** A promise that holds less often than this is at risk. */
+  private static final double SAFE = 0.9;
+
+  private static final int DAY = 24 * 60;
+
+  private final DayReport report;
+  private final GarageDay day;
+  private final Shop shop;
+  private final Language language;
+
+  public DayWords(DayReport report, Shop shop) {
+    this.report = report;
+    this.day = report.day();
+    this.shop = shop;
+    this.language =
+        day.jobs().stream()
+            .findFirst()
+            .map(it -> Language.of(it.job().sheet().heading()))
+            .orElse(Language.BRITISH);
+  }
+
+  /** {@code 08:15}; what is after midnight says so. */
+  public static String clock(int minutes) {
+    String time = LocalTime.ofSecondOfDay(minutes % DAY * 60L).toString();
+    return minutes < DAY ? time : time + " +" + minutes / DAY + " day";
+  }
+
+  DayText text(Shop.Paper paper) {
+    return new DayText(
+        paper.word(),
+        language.tag(),
+        "Day " + day.date() + ", " + day.shop(),
+        day.shop(),
+        date(),
+        hours(),
+        DayChart.of(day, List.copyOf(shop.bays().keySet())),
+        jobs(),
+        risks(),
+        shared(),
+        evening(),
+        parts(),
+        gone());
+  }
+
+  private String date() {
+    return day.date().getDayOfWeek().getDisplayName(TextStyle.FULL, Locale.UK) + " " + day.date();
+  }
+
+  /** When the garage works. */
+  public String hours() {
+    OpeningHours open = day.open();
+    String breaks =
+        open.breaks().isEmpty()
+            ? ""
+            : ", breaks "
+                + open.breaks().stream()
+                    .map(it -> it.from() + "–" + it.to())
+                    .collect(Collectors.joining(", "));
+    String given = day.hoursGiven() ? "" : " (assumed: shop.yaml gives no hours)";
+    return "Working hours " + open.opens() + "–" + open.closes() + breaks + given;
+  }
+
+  /** The timetable, by start. */
+  public List<DayText.JobText> jobs() {
+    return day.jobs().stream().map(this::job).toList();
+  }
+
+  private DayText.JobText job(Placed placed) {
+    Heading heading = placed.job().sheet().heading();
+    String people = heading.by().id() + heading.with().map(it -> " with " + it.id()).orElse("");
+    return new DayText.JobText(
+        clock(placed.from()) + "–" + clock(placed.to()),
+        heading.job(),
+        Phrases.orNothing(heading.plate()),
+        language.text(heading.title()),
+        heading.bay(),
+        people,
+        spells(placed.looks()),
+        spells(placed.tools()),
+        promised(placed),
+        report.states().getOrDefault(heading.job(), ""));
+  }
+
+  /** {@code T2 09:10, 10:05; T3 11:20}: who comes, and when. */
+  private String spells(List<Spell> spells) {
+    Map<String, List<String>> times = new LinkedHashMap<>();
+    for (Spell spell : spells) {
+      times
+          .computeIfAbsent(spell.who(), who -> new ArrayList<>())
+          .add(
+              spell.to() - spell.from() <= SHORT
+                  ? clock(spell.from())
+                  : clock(spell.from()) + "–" + clock(spell.to()));
+    }
+    return times.entrySet().stream()
+        .map(it -> language.text(it.getKey()) + " " + String.join(", ", it.getValue()))
+        .collect(Collectors.joining("; "));
+  }
+
+  /** A spell as short as a look is told by its beginning. */
+  private static final int SHORT = 5;
+
+  private static String promised(Placed placed) {
+    return placed
+        .promised()
+        .map(minute -> clock(minute) + ", " + percent(placed.chance()))
+        .orElse("");
+  }
+
+  private static String percent(double chance) {
+    return Math.round(100 * chance) + Phrases.NBSP + "%";
+  }
+
+  /** Promises that do not hold or may not, and what goes on after closing. */
+  public List<String> risks() {
+    List<String> risks = new ArrayList<>();
+    int closes = day.open().closes().toSecondOfDay() / 60;
+    for (Placed job : day.jobs()) {
+      String number = job.job().number();
+      String ready = "expected ready at " + clock(job.to());
+      if (job.late() > 0) {
+        risks.add(
+            "%s will not be ready by %s: %s; it %s."
+                .formatted(number, clock(job.promised().orElseThrow()), ready, reason(job)));
+      } else if (job.promised().isPresent() && job.chance() < SAFE) {
+        risks.add(
+            "%s is at risk: promised for %s, %s; the promise holds with a probability of %s."
+                .formatted(number, clock(job.promised().get()), ready, percent(job.chance())));
+      } else if (job.to() > closes) {
+        risks.add(
+            "%s is not finished at closing time, %s: %s; it %s."
+                .formatted(number, clock(closes), ready, reason(job)));
+      }
+    }
+    return risks;
+  }
+
+  private static String reason(Placed job) {
+    if (job.waits().isEmpty()) {
+      return "starts at %s and needs %s%smin of work"
+          .formatted(clock(job.from()), job.job().sheet().time().mean(), Phrases.NBSP);
+    }
+    return "starts at "
+        + clock(job.from())
+        + " because "
+        + job.waits().stream()
+            .map(wait -> held(job.job(), wait))
+            .collect(Collectors.joining(", and "));
+  }
+
+  private static String held(DayJob job, Together wait) {
+    String holders = String.join(" and ", wait.jobs());
+    return switch (wait.resource().kind()) {
+      case BAY -> "bay " + wait.resource().name() + " is in use by " + holders + " until then";
+      case PERSON -> wait.resource().name() + " works on " + holders + " until then";
+      case LOOK ->
+          "%s looks at a hold point of %s when %s needs it"
+              .formatted(wait.resource().name(), holders, job.number());
+      case TOOL, STANDS ->
+          "%s and %s both need the %s at %s"
+              .formatted(job.number(), holders, wait.resource().name(), clock(wait.from()));
+    };
+  }
+
+  /** Tools that several jobs use. */
+  private List<String> shared() {
+    Map<String, List<String>> users = new TreeMap<>();
+    Map<String, Set<String>> jobs = new TreeMap<>();
+    for (Placed job : day.jobs()) {
+      for (Spell tool : job.tools()) {
+        jobs.computeIfAbsent(tool.who(), name -> new LinkedHashSet<>()).add(job.job().number());
+        users
+            .computeIfAbsent(tool.who(), name -> new ArrayList<>())
+            .add(job.job().number() + " " + clock(tool.from()) + "–" + clock(tool.to()));
+      }
+    }
+    List<String> shared = new ArrayList<>();
+    users.forEach(
+        (tool, times) -> {
+          if (jobs.get(tool).size() > 1) {
+            shared.add(
+                "%s (%s): %s"
+                    .formatted(language.text(tool), count(tool), String.join(", ", times)));
+          }
+        });
+    return shared;
+  }
+
+  private String count(String tool) {
+    return shop.crib().special().stream()
+        .filter(it -> it.name().value().equals(tool))
+        .findFirst()
+        .map(it -> String.valueOf(it.count().value()))
+        .orElse("borrowed");
+  }
+
+  /** What has to be ready the evening before, list by list. */
+  public List<DayText.LinesText> evening() {
+    EveningList list = report.evening();
+    return List.of(
+        new DayText.LinesText("Borrow", lines(list.borrow())),
+        new DayText.LinesText("Book", lines(list.book())),
+        new DayText.LinesText("Find figures", lines(list.figures())),
+        new DayText.LinesText("Prepare", lines(list.prepare())));
+  }
+
+  /** What several jobs ask for in the same words stands once. */
+  private List<DayText.LineText> lines(List<EveningList.Line> lines) {
+    Map<String, List<String>> jobs = new LinkedHashMap<>();
+    for (EveningList.Line line : lines) {
+      jobs.computeIfAbsent(language.text(line.text()), text -> new ArrayList<>()).add(line.job());
+    }
+    return jobs.entrySet().stream()
+        .map(it -> new DayText.LineText(String.join(", ", it.getValue()), it.getKey()))
+        .toList();
+  }
+
+  /** New parts, by job. */
+  public List<DayText.PartsText> parts() {
+    Map<DayJob, List<String>> parts = new LinkedHashMap<>();
+    for (EveningList.Part part : report.evening().parts()) {
+      parts
+          .computeIfAbsent(part.job(), job -> new ArrayList<>())
+          .add(part.line().count() + " " + language.text(part.line().part()));
+    }
+    return parts.entrySet().stream()
+        .map(
+            it ->
+                new DayText.PartsText(
+                    it.getKey().number(),
+                    it.getKey().sheet().heading().vehicle(),
+                    String.join(", ", it.getValue())))
+        .toList();
+  }
+
+  /** What has left the day, and what could not be planned. */
+  public List<String> gone() {
+    List<String> gone = new ArrayList<>();
+    report.unplanned().forEach(job -> gone.add(job + " is not planned: its files have errors"));
+    report.gone().forEach((job, what) -> gone.add(job + " is no longer on this day: " + what));
+    return gone;
+  }
+
+  /** A clash in words, as a warning has it. */
+  public static String clash(Together clash) {
+    String name = clash.resource().name();
+    return "jobs %s need the %s at the same time, from %s to %s, and there %s %s"
+        .formatted(
+            String.join(" and ", clash.jobs()),
+            name,
+            clock(clash.from()),
+            clock(clash.to()),
+            clash.units() == 1 ? "is" : "are",
+            units(clash));
+  }
+
+  private static String units(Together clash) {
+    return switch (clash.resource().kind()) {
+      case STANDS -> clash.units() + (clash.units() == 1 ? " pair" : " pairs");
+      default -> clash.units() == 1 ? "one" : String.valueOf(clash.units());
+    };
+  }
+}

@@ -1,0 +1,211 @@
+package baysheet.cli;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import java.util.stream.StreamSupport;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The two demo days, laid out. */
+class DayCommandTest {
+  private static final String EASY = "2026-03-02";
+  private static final String HARD = "2026-03-03";
+
+  /** Of what the demo's crib has more than one; of all else it has one, or borrows one. */
+  private static final Map<String, Integer> COUNTS =
+      Map.of("piston press", 2, "angle gauge", 2, "line clamp", 2);
+
+  @TempDir private Path folder;
+  private CopyOfTheDemo demo;
+
+  @BeforeEach
+  void copy() {
+    demo = CopyOfTheDemo.in(folder.resolve("garage"));
+  }
+
+  private Garage.Run run(String... words) {
+    StringWriter out = new StringWriter();
+    StringWriter err = new StringWriter();
+    Console console = new Console(new PrintWriter(out), new PrintWriter(err), false);
+    int exit = Main.run(words, console, Garage.TODAY);
+    return new Garage.Run(exit, out.toString(), err.toString());
+  }
+
+  private Garage.Run day(String day, String... options) {
+    List<String> words = new ArrayList<>(List.of("day", day, "--shop", demo.root().toString()));
+    words.addAll(List.of(options));
+    return run(words.toArray(String[]::new));
+  }
+
+  private JsonNode laidOut(String day) throws IOException {
+    Garage.Run run = day(day, "--json");
+    assertEquals(Exit.DONE, run.exit(), run.err());
+    return new ObjectMapper().readTree(run.out());
+  }
+
+  /** Minute by minute on the clock, with no code of the scheduler. */
+  @ParameterizedTest
+  @ValueSource(strings = {EASY, HARD})
+  void nobodyAndNothingIsInTwoPlacesAtOnce(String day) throws IOException {
+    JsonNode jobs = laidOut(day).path("jobs");
+    assertEquals(7, jobs.size());
+    Map<String, Integer> load = new HashMap<>();
+    for (JsonNode job : jobs) {
+      take(load, "bay " + job.path("bay").asText(), job);
+      take(load, "work of " + job.path("by").asText(), job);
+      if (job.has("with")) {
+        take(load, "work of " + job.path("with").asText(), job);
+      }
+      for (JsonNode look : job.path("looks")) {
+        String person = look.path("person").asText();
+        assertTrue(List.of("T1", "T2").contains(person), person);
+        assertFalse(person.equals(job.path("by").asText()), job.toString());
+        take(load, "look of " + person, look);
+        assertTrue(minute(look, "from") >= minute(job, "from"), job.toString());
+        assertTrue(minute(look, "to") <= minute(job, "to"), job.toString());
+      }
+      job.path("tools").forEach(tool -> take(load, "tool " + tool.path("tool").asText(), tool));
+    }
+    load.forEach(
+        (what, units) -> {
+          String tool = what.replaceFirst("^tool (.*) at \\d+$", "$1");
+          assertTrue(units <= COUNTS.getOrDefault(tool, 1), what + ": " + units);
+        });
+    assertTrue(load.size() > 1000, "minutes: " + load.size());
+  }
+
+  private static void take(Map<String, Integer> load, String what, JsonNode stretch) {
+    for (int minute = minute(stretch, "from"); minute < minute(stretch, "to"); minute++) {
+      load.merge(what + " at " + minute, 1, Integer::sum);
+    }
+  }
+
+  private static int minute(JsonNode of, String key) {
+    String[] time = of.path(key).asText().split(":");
+    return 60 * Integer.parseInt(time[0]) + Integer.parseInt(time[1]);
+  }
+
+  private static Stream<JsonNode> each(JsonNode list) {
+    return StreamSupport.stream(list.spliterator(), false);
+  }
+
+  private static JsonNode job(JsonNode day, String number) {
+    return each(day.path("jobs"))
+        .filter(job -> job.path("job").asText().equals(number))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** Both want the one ball joint splitter; the car of one comes half an hour after opening. */
+  @Test
+  void theToolThatTwoJobsWantClashesOnlyWithoutTheTimetable() throws IOException {
+    JsonNode day = laidOut(HARD);
+    List<JsonNode> clashes =
+        each(day.path("clashes"))
+            .filter(it -> it.path("name").asText().equals("ball joint splitter"))
+            .toList();
+    assertEquals(1, clashes.size(), day.path("clashes").toString());
+    assertEquals("[\"2410\",\"2414\"]", clashes.get(0).path("jobs").toString());
+    assertTrue(minute(job(day, "2410"), "from") >= 8 * 60 + 30);
+    assertTrue(job(day, "2410").path("chance").asDouble() > 0.9);
+    assertTrue(job(day, "2414").path("chance").asDouble() > 0.9);
+    run("check", demo.root().resolve(HARD).toString()).says("tool-clash");
+  }
+
+  @Test
+  void nothingRunsOnThroughABreakOfTheGarage() throws IOException {
+    for (JsonNode job : laidOut(EASY).path("jobs")) {
+      assertFalse(job.path("from").asText().startsWith("12:0"), job.toString());
+      assertFalse(job.path("from").asText().startsWith("12:2"), job.toString());
+    }
+  }
+
+  @Test
+  void theEveningListSaysWhatToBorrowAndWhomToBook() throws IOException {
+    JsonNode evening = laidOut(HARD).path("evening");
+    List<String> borrow =
+        each(evening.path("borrow"))
+            .map(it -> it.path("job").asText() + " " + it.path("text").asText())
+            .toList();
+    assertTrue(borrow.contains("2412 bush press set"), borrow.toString());
+    assertTrue(borrow.contains("2414 crow-foot hex 24 mm, reach 60 mm"), borrow.toString());
+    assertTrue(
+        each(evening.path("book")).anyMatch(it -> it.path("text").asText().contains("alignment")));
+  }
+
+  @Test
+  void aPromiseThatCannotBeKeptIsSaidWithItsReason() {
+    demo.replacing(HARD + "/2409.yaml", "ready-by: 11:30", "ready-by: 08:30");
+    Garage.Run run = day(HARD);
+    run.says("2409 will not be ready by 08:30: expected ready at ");
+    run("check", demo.root().resolve(HARD).toString()).says("late-promise");
+  }
+
+  @Test
+  void aPromiseThatMayNotHoldIsAtRisk() {
+    day(HARD).says("2409 is at risk: promised for 11:30, expected ready at ");
+  }
+
+  @Test
+  void aJobThatWaitsSaysForWhat() {
+    demo.replacing(HARD + "/2410.yaml", "ready-by: 10:00", "ready-by: 09:20");
+    demo.replacing(HARD + "/2410.yaml", "arrives: 08:30", "arrives: 08:40");
+    demo.replacing(HARD + "/2414.yaml", "ready-by: 11:00", "ready-by: 09:47");
+    day(HARD).says("2410 and 2414 both need the ball joint splitter at 09:06");
+  }
+
+  @Test
+  void theSameDayGivesTheSameBytes() throws IOException {
+    Path csv = folder.resolve("parts.csv");
+    Path pdf = folder.resolve("out").resolve(EASY).resolve("day.pdf");
+    assertEquals(Exit.DONE, day(EASY, "--parts", csv.toString()).exit());
+    byte[] first = Files.readAllBytes(pdf);
+    byte[] parts = Files.readAllBytes(csv);
+    Files.delete(pdf);
+    assertEquals(Exit.DONE, day(EASY, "--parts", csv.toString()).exit());
+    assertArrayEquals(first, Files.readAllBytes(pdf));
+    assertArrayEquals(parts, Files.readAllBytes(csv));
+    List<String> lines = Files.readAllLines(csv);
+    assertEquals("date,job,count,part,places,single-use,vehicle,years,plate", lines.get(0));
+    // RFC 4180: a cell with a comma stands in quotes.
+    assertTrue(
+        lines.contains(
+            "2026-03-02,2401,2,brake disc,front-left front-right,no,"
+                + "\"Larkfell Pipit 1.4 five-door, front-wheel drive\",2015..2019,QX 41-207"),
+        lines.toString());
+  }
+
+  @Test
+  void aJobWithErrorsIsNamedAndTheOthersAreLaidOut() throws IOException {
+    demo.replacing(EASY + "/2404.yaml", "bay: 1", "bay: 9");
+    Garage.Run run = day(EASY);
+    assertEquals(Exit.PROBLEMS, run.exit());
+    run.says("2404 is not planned");
+    assertTrue(Files.exists(folder.resolve("out").resolve(EASY).resolve("day.pdf")));
+  }
+
+  @Test
+  void aDayWithoutJobsIsNoFault() {
+    Garage.Run run = day("2026-03-08");
+    assertEquals(Exit.DONE, run.exit(), run.err());
+    run.says("no jobs are planned for 2026-03-08");
+  }
+}
