@@ -159,6 +159,7 @@ final class DayCommand implements Callable<Integer> {
       for (DayText.LinesText list : words.evening()) {
         list.lines().forEach(it -> console.say(list.heading() + ": " + it.job() + " " + it.text()));
       }
+      words.prepare().forEach(it -> console.say("Prepare: " + it.job() + " " + it.text()));
       words.parts().forEach(it -> console.say("Order parts: " + it.job() + " " + it.parts()));
       file.ifPresent(it -> console.say(YamlFiles.shown(it)));
     }

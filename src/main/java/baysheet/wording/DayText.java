@@ -10,6 +10,8 @@ import java.util.List;
  * @param hours the working hours and breaks, and whether somebody gave them
  * @param risks promises that do not hold or may not, each with the reason
  * @param shared tools that several jobs use, with the times
+ * @param evening what has to be borrowed, booked and found out
+ * @param prepare what has to be soaked, cooled, washed or set up
  * @param gone what is no longer on this day, and what is not planned
  */
 public record DayText(
@@ -24,6 +26,7 @@ public record DayText(
     List<String> risks,
     List<String> shared,
     List<LinesText> evening,
+    List<LineText> prepare,
     List<PartsText> parts,
     List<String> gone) {
   public DayText {
@@ -31,6 +34,7 @@ public record DayText(
     risks = List.copyOf(risks);
     shared = List.copyOf(shared);
     evening = List.copyOf(evening);
+    prepare = List.copyOf(prepare);
     parts = List.copyOf(parts);
     gone = List.copyOf(gone);
   }

@@ -64,6 +64,7 @@ public final class DayWords {
         risks(),
         shared(),
         evening(),
+        prepare(),
         parts(),
         gone());
   }
@@ -133,8 +134,10 @@ public final class DayWords {
         .orElse("");
   }
 
+  /** Nothing that takes time is certain. */
   private static String percent(double chance) {
-    return Math.round(100 * chance) + Phrases.NBSP + "%";
+    int whole = (int) Math.floor(100 * chance);
+    return (whole < 100 ? String.valueOf(whole) : "over 99") + Phrases.NBSP + "%";
   }
 
   /** Promises that do not hold or may not, and what goes on after closing. */
@@ -220,14 +223,18 @@ public final class DayWords {
         .orElse("borrowed");
   }
 
-  /** What has to be ready the evening before, list by list. */
+  /** What has to be borrowed, booked and found out the evening before. */
   public List<DayText.LinesText> evening() {
     EveningList list = report.evening();
     return List.of(
         new DayText.LinesText("Borrow", lines(list.borrow())),
         new DayText.LinesText("Book", lines(list.book())),
-        new DayText.LinesText("Find figures", lines(list.figures())),
-        new DayText.LinesText("Prepare", lines(list.prepare())));
+        new DayText.LinesText("Find figures", lines(list.figures())));
+  }
+
+  /** What has to be soaked, cooled, washed or set up. */
+  public List<DayText.LineText> prepare() {
+    return lines(report.evening().prepare());
   }
 
   /** What several jobs ask for in the same words stands once. */

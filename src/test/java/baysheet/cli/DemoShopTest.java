@@ -32,6 +32,7 @@ class DemoShopTest {
             "warning to-borrow 2411.yaml",
             "warning to-borrow 2412.yaml",
             "warning to-borrow 2414.yaml",
+            "warning tool-clash 2414.yaml",
             "warning unknown-torque ostervane-hod-2017.yaml",
             "warning wrench 2408.yaml"),
         problems,

@@ -10,6 +10,7 @@ import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
 import baysheet.resolve.TaskId;
+import baysheet.sheet.StepSource;
 import baysheet.sheet.ToolSpell;
 import baysheet.sheet.TorqueLine;
 import java.util.ArrayList;
@@ -63,7 +64,8 @@ public final class ToolSpells {
   }
 
   /**
-   * The line that puts back what a step holds with its tool; the line itself where it holds none.
+   * The line that lets go of what a step holds with its tool; the line itself where it holds
+   * nothing.
    */
   private int held(int line, PlannedStep step) {
     Set<ItemAt> holds = new HashSet<>();
@@ -72,11 +74,20 @@ public final class ToolSpells {
         .forEach(holds::add);
     int last = line;
     for (int i = line + 1; i < lines.size() && !holds.isEmpty(); i++) {
-      if (holds.removeAll(lines.get(i).doUp())) {
+      boolean undone = lines.get(i).all().stream().anyMatch(later -> putsBack(later, step));
+      if (undone || lines.get(i).doUp().stream().anyMatch(holds::contains)) {
         last = i;
       }
     }
     return last;
+  }
+
+  /** What a step disturbs is not off, so the step that puts it back is known by its source. */
+  private static boolean putsBack(PlannedStep later, PlannedStep step) {
+    return later.task().equals(step.task())
+        && later.source() instanceof StepSource.Back back
+        && step.source() instanceof StepSource.Written written
+        && back.of().equals(written.at());
   }
 
   private static boolean holds(Bound thing) {
