@@ -233,13 +233,11 @@ public final class SheetRecord {
 
   /** The support that carries most for its rating stands alone, where one figure is wanted. */
   private void heaviest() throws IOException {
-    if (!sheet.support().isEmpty()) {
-      Sheet.Support first = sheet.support().get(0);
-      for (Sheet.Support one : sheet.support()) {
-        first = one.load().isAbove(first.load()) ? one : first;
-      }
-      Sheet.Support most = first;
-      json.object("support", () -> support(most));
+    Optional<Sheet.Support> most =
+        sheet.support().stream()
+            .reduce((one, other) -> other.load().isAbove(one.load()) ? other : one);
+    if (most.isPresent()) {
+      json.object("support", () -> support(most.get()));
     }
   }
 
