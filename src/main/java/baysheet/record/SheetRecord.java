@@ -12,6 +12,7 @@ import baysheet.wording.Language;
 import baysheet.wording.StepSentences;
 import java.io.IOException;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Writes the record of a sheet: the same figures as on paper, so that they can be read back
