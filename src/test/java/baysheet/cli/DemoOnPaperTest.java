@@ -89,12 +89,10 @@ class DemoOnPaperTest {
 
   @Test
   void wherePeopleSignAsSecondTheyLookBeforeTheCarMoves() {
-    for (MadeSheet made : ALL) {
+    for (Sheet sheet : WHOLE) {
       List<CheckLine> looks =
-          made.sheet().checks().stream()
-              .filter(check -> check.name().equals("second-look"))
-              .toList();
-      assertEquals(1, looks.size(), made.sheet().heading().job());
+          sheet.checks().stream().filter(check -> check.name().equals("second-look")).toList();
+      assertEquals(1, looks.size(), sheet.heading().job());
       assertTrue(looks.get(0).hold() && looks.get(0).moment() == Moment.BEFORE_MOVING);
     }
   }
@@ -280,7 +278,8 @@ class DemoOnPaperTest {
       boolean gone = made.fit().dropped().contains("hints");
       boolean any = made.sheet().tools().stream().anyMatch(Sheet.ToolLine::ifStuck);
       String words = Paper.of(Day.pdf(WRITER, made)).text();
-      assertEquals(any && !gone, words.contains("If stuck: "), made.sheet().heading().job());
+      boolean printed = words.contains("If stuck: ");
+      assertTrue(gone ? !printed : printed || !any, made.sheet().heading().job());
       left += gone ? 1 : 0;
     }
     assertTrue(left > 0);
