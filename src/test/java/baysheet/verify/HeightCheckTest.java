@@ -162,7 +162,7 @@ class HeightCheckTest {
             shop,
             steps -> {
               Sheet.SheetStep away = steps.remove(at(steps, "Take the jack away"));
-              steps.add(at(steps, "Put back the vehicle") + 1, away);
+              steps.add(at(steps, "Refit the vehicle") + 1, away);
             }),
         "moves the vehicle, and jack@front-left is under it");
   }
@@ -182,8 +182,8 @@ class HeightCheckTest {
         faults(
             LOW,
             steps -> {
-              Sheet.SheetStep tighten = steps.remove(at(steps, "Tighten the roller nuts"));
-              steps.add(at(steps, "Put back the vehicle"), high(tighten, Height.WORKING));
+              Sheet.SheetStep tighten = steps.remove(at(steps, "Torque the roller nuts"));
+              steps.add(at(steps, "Refit the vehicle"), high(tighten, Height.WORKING));
             }),
         "is for \\[GROUND\\], and the vehicle is at working");
   }

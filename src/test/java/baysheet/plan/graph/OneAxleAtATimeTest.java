@@ -273,7 +273,7 @@ class OneAxleAtATimeTest {
   void theChecksOfTheSecondEndStandBeforeItsRaising() {
     List<Integer> gates = new ArrayList<>();
     for (int i = 0; i < ASKING.steps().size(); i++) {
-      if (ASKING.steps().get(i).startsWith("Tick these now")) {
+      if (ASKING.steps().get(i).startsWith("Check the following")) {
         gates.add(i + 1);
       }
     }

@@ -119,7 +119,7 @@ class TemporaryItemsTest {
             .job("floor\nstate: rusty", "deep at rear-left")
             .sheet();
     assertTrue(
-        sheet.evening().stream().anyMatch(line -> line.contains("seats of two (")),
+        sheet.evening().stream().anyMatch(line -> line.contains("seats of: two (")),
         sheet.evening().toString());
     assertTrue(
         sheet.tally().stream().noneMatch(row -> row.item().equals("stay")),
