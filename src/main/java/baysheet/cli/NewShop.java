@@ -18,6 +18,9 @@ final class NewShop {
   private static final String SHIPPED = "/baysheet/start/";
   private static final String JOB = "1001.yaml";
 
+  /** Of what the program writes, not of what people write. */
+  private static final String RECORD_SCHEMA = "record.json";
+
   private NewShop() {}
 
   /** Texts by file, each file as seen from the shop's root and with slashes. */
@@ -43,9 +46,9 @@ final class NewShop {
   /** What editors complete and check from. */
   static Map<String, String> schemas() {
     Map<String, String> files = new LinkedHashMap<>();
-    for (String name : Shipped.names("/baysheet/schema")) {
-      files.put(SCHEMAS + "/" + name, Shipped.text("/baysheet/schema/" + name));
-    }
+    Shipped.names("/baysheet/schema").stream()
+        .filter(name -> !name.equals(RECORD_SCHEMA))
+        .forEach(name -> files.put(SCHEMAS + "/" + name, Shipped.text("/baysheet/schema/" + name)));
     return files;
   }
 

@@ -82,7 +82,7 @@ public final class ProcedureList {
     json.text("title", line.title());
     json.texts("places", line.places());
     json.text("serves", line.serves());
-    json.texts("only-with", line.needs());
+    json.texts("onlyWith", line.needs());
     json.texts("fasteners", line.fasteners());
     if (!line.ready().isEmpty()) {
       json.list("vehicle", line.ready(), it -> json.object(() -> readiness(json, it)));

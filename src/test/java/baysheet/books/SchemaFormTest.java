@@ -1,6 +1,7 @@
 package baysheet.books;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -74,7 +75,8 @@ class SchemaFormTest {
   void aSchemaNeedsNoFormat(Path file) throws IOException {
     each(
         JSON.readTree(Files.readString(file)),
-        node -> assertTrue(node.path("format").isMissingNode(), node.toString()));
+        // The key of the record that has this name is described by an object.
+        node -> assertFalse(node.path("format").isTextual(), node.toString()));
   }
 
   private static Set<String> references(JsonNode schema) {
