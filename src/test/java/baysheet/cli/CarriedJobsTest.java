@@ -67,7 +67,7 @@ class CarriedJobsTest {
     String sentence =
         "Continues sheet "
             + sheet
-            + " of 2026-04-07. Check each tick of that sheet up to step\u00a03 before you go on."
+            + " of 2026-04-07. Check each ticked step of that sheet up to step 3 before you go on."
             + " Found: boot: \\\"cracked\\\".";
     assertTrue(record.contains(sentence), record);
     assertEquals("B", story("501").issued().revision());
