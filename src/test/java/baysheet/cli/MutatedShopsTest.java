@@ -212,7 +212,7 @@ class MutatedShopsTest {
       if (mutation.marker().filter(after.says()::contains).isPresent()) {
         return "shown";
       }
-      boolean differs = !after.id().equals(before.result().id());
+      boolean differs = !after.ids().equals(before.result().ids());
       boolean enough =
           mutation.must() == ShopMutation.Must.DIFFER
               || mutation.must() == ShopMutation.Must.STAY_SOUND;

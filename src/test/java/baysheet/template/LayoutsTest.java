@@ -55,7 +55,7 @@ class LayoutsTest {
     String filled = Layouts.in(folder).write("bay-sheet", SHEET, new Problems()).orElseThrow();
     String shipped = Layouts.builtIn().write("bay-sheet", SHEET, new Problems()).orElseThrow();
     assertTrue(shipped.contains("Wear for this job") && !filled.contains("Wear for this job"));
-    assertTrue(filled.contains("Tally"), filled);
+    assertTrue(filled.contains("Removed and refitted"), filled);
   }
 
   @Test
@@ -80,7 +80,7 @@ class LayoutsTest {
     List<String> at = problems.all().stream().map(it -> it.at().toString()).toList();
     assertEquals(2, at.size(), at.toString());
     assertTrue(at.get(0).endsWith("blocks.ftlx:" + line + ":7"), at.toString());
-    assertTrue(at.get(1).endsWith("bay-sheet.ftlx:18:12"), at.toString());
+    assertTrue(at.get(1).endsWith("bay-sheet.ftlx:19:12"), at.toString());
   }
 
   @Test
