@@ -39,6 +39,19 @@ final class Examples {
                   "baysheet draft our-van-2016 --for discs-and-pads@front wheel-bearing@rear",
                   "baysheet draft --job my-garage/2026-03-02/1002.yaml",
                   "baysheet draft our-van-2016 --table torques.csv")),
+          Map.entry(
+              "day",
+              List.of("baysheet day tomorrow", "baysheet day 2026-03-02 --parts parts.csv")),
+          Map.entry(
+              "carry",
+              List.of("baysheet carry 2402 tomorrow --step 12 --found \"left boot is cracked\"")),
+          Map.entry("withdraw", List.of("baysheet withdraw 2402")),
+          Map.entry("collect", List.of("baysheet collect stack.pdf")),
+          Map.entry(
+              "attach",
+              List.of(
+                  "baysheet attach 2402 --invoice INVOICE.pdf",
+                  "baysheet attach 2402 --invoice INVOICE.pdf --how embed")),
           Map.entry("close", List.of("baysheet close 2402 --by T1")),
           Map.entry(
               "history", List.of("baysheet history \"RD 08-553\"", "baysheet history 2402 --json")),

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import baysheet.sheet.CheckLine;
 import baysheet.sheet.Sheet;
+import baysheet.sheet.TorqueLine;
 import baysheet.wording.Printed;
 import java.nio.file.Path;
 import java.util.List;
@@ -18,11 +19,16 @@ class AbsentOnTheSheetTest {
 
   @TempDir private Path folder;
 
-  private static List<Sheet.SheetStep> steps(MadeSheet made) {
-    return made.sheet().sections().stream().flatMap(it -> it.steps().stream()).toList();
+  /** The steps of all sheets of a job. */
+  private static List<Sheet.SheetStep> steps(List<MadeSheet> made) {
+    return made.stream().flatMap(it -> it.sheet().steps().stream()).toList();
   }
 
-  private static boolean named(MadeSheet made, String item) {
+  private static List<TorqueLine> rows(List<MadeSheet> made) {
+    return made.stream().flatMap(it -> it.sheet().torque().stream()).toList();
+  }
+
+  private static boolean named(List<MadeSheet> made, String item) {
     return steps(made).stream()
         .anyMatch(
             step -> (step.undo() + " " + step.doUp() + " " + step.disturb()).contains(item + "@"));
@@ -33,14 +39,13 @@ class AbsentOnTheSheetTest {
   void aScrewThatThereIsNotHasNoRowAndNoStepOfItsOwn() {
     CopyOfTheDemo demo = CopyOfTheDemo.in(folder);
     assertTrue(named(demo.made("2401"), "disc-screw"));
-    int rows = demo.made("2401").sheet().torque().size();
+    int rows = rows(demo.made("2401")).size();
     demo.replacing(BOOK, "    disc-screw:", "    # disc-screw:")
         .replacing(BOOK, "  front-wheels:\n", "  front-wheels:\n    absent: [disc-screw]\n");
-    MadeSheet made = demo.made("2401");
+    List<MadeSheet> made = demo.made("2401");
     assertFalse(named(made, "disc-screw"));
-    assertEquals(rows - 1, made.sheet().torque().size());
-    assertTrue(
-        made.sheet().torque().stream().noneMatch(line -> line.fastener().equals("disc-screw")));
+    assertEquals(rows - 1, rows(made).size());
+    assertTrue(rows(made).stream().noneMatch(line -> line.fastener().equals("disc-screw")));
     assertTrue(named(made, "brake-disc"), "the disc still comes off");
     assertTrue(
         steps(made).stream().noneMatch(step -> Printed.text(step).contains("locating screw")));
@@ -50,13 +55,13 @@ class AbsentOnTheSheetTest {
   @Test
   void aTrayThatThereIsNotIsNeitherTakenOffNorLookedAt() {
     CopyOfTheDemo demo = CopyOfTheDemo.in(folder);
-    MadeSheet before = demo.made("2404");
+    List<MadeSheet> before = demo.made("2404");
     assertTrue(named(before, "undertray"));
     assertTrue(checks(before).contains("panels-tight"));
-    String book = "vehicles/" + before.sheet().heading().book() + ".yaml";
+    String book = "vehicles/" + before.get(0).sheet().heading().book() + ".yaml";
     demo.replacing(
         book, "    undertray-screw:", "    absent: [undertray, undertray-screw]\n    # was:");
-    MadeSheet made = demo.made("2404");
+    List<MadeSheet> made = demo.made("2404");
     assertFalse(named(made, "undertray"));
     assertFalse(named(made, "undertray-screw"));
     assertFalse(checks(made).contains("panels-tight"));
@@ -64,7 +69,10 @@ class AbsentOnTheSheetTest {
     assertTrue(named(made, "on-its-wheels"), "it is raised all the same");
   }
 
-  private static List<String> checks(MadeSheet made) {
-    return made.sheet().checks().stream().map(CheckLine::name).toList();
+  private static List<String> checks(List<MadeSheet> made) {
+    return made.stream()
+        .flatMap(it -> it.sheet().checks().stream())
+        .map(CheckLine::name)
+        .toList();
   }
 }

@@ -170,12 +170,12 @@ class AmericanSheetsTest {
     String terms = "terms: {wheel: hoop, bolt: pin}\n";
     CopyOfTheDemo same =
         CopyOfTheDemo.in(folder.resolve("same")).with("catalogue/terms.yaml", terms);
-    assertEquals(texts(british.get("2405")), text(same.made("2405")));
+    assertEquals(texts(british.get("2405")), texts(same.made("2405")));
     CopyOfTheDemo other =
         CopyOfTheDemo.in(folder.resolve("other"))
             .replacing(SHOP, "terms: british", "terms: american")
             .with("catalogue/terms.yaml", terms);
-    String text = text(other.made("2405"));
+    String text = texts(other.made("2405"));
     assertTrue(text.contains("Hoop pin") || text.contains("hoops"), text);
   }
 }

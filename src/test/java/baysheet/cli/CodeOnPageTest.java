@@ -36,16 +36,17 @@ class CodeOnPageTest {
     double[] angles = {0, 3, -3, 93, 180, 177, 267};
     Set<String> codes = new HashSet<>();
     int turn = 0;
-    for (MadeSheet made : DemoSheets.made(Shop.Paper.A4)) {
+    List<MadeSheet> sheets = DemoSheets.made(Shop.Paper.A4);
+    for (MadeSheet made : sheets) {
       BufferedImage page = draw(Day.pdf(writer, made));
       codes.add(made.id().code());
       // Upright, and turned and tilted by two of the angles each.
       for (double angle : new double[] {0, angles[turn++ % 7], angles[turn++ % 7]}) {
-        String job = made.sheet().heading().job() + " turned by " + angle;
+        String job = made.sheet().name() + " turned by " + angle;
         assertEquals(Optional.of(made.id().code()), code(turned(page, angle)), job);
       }
     }
-    assertEquals(14, codes.size());
+    assertEquals(sheets.size(), codes.size(), "each sheet has a code of its own");
   }
 
   private static Optional<String> code(BufferedImage page) {

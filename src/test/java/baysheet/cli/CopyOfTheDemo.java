@@ -59,21 +59,21 @@ record CopyOfTheDemo(Path root) {
     }
   }
 
-  /** The sheets of all its days by job; those with problems are missing. */
+  /** The sheets of all its days by their names; those with problems are missing. */
   Map<String, MadeSheet> made(Problems problems) {
     return made(DayFolders.all(root), problems);
   }
 
-  /** The sheet of one of its jobs, which has no problem. */
-  MadeSheet made(String job) {
+  /** The sheets of one of its jobs, which has no problem: one, or one for each stage. */
+  List<MadeSheet> made(String job) {
     Problems problems = new Problems();
     List<Path> one =
         DayFolders.all(root).stream().filter(it -> YamlFiles.name(it).equals(job)).toList();
     Map<String, MadeSheet> made = made(one, problems);
-    if (!problems.all().isEmpty() || made.size() != 1) {
+    if (!problems.all().isEmpty() || made.isEmpty()) {
       throw new IllegalStateException(job + ": " + problems.all());
     }
-    return made.get(job);
+    return List.copyOf(made.values());
   }
 
   private Map<String, MadeSheet> made(List<Path> jobs, Problems problems) {

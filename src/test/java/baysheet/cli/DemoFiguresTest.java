@@ -6,9 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.math.BigDecimal;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
@@ -17,6 +20,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -56,19 +60,33 @@ class DemoFiguresTest {
     return DayFolders.all(JOBS);
   }
 
-  private static JsonTree record(Path job) {
-    String name = job.getFileName().toString().replace(".yaml", ".json");
-    return JsonTree.of(Garage.bytes(out.resolve(DayFolders.day(job)).resolve(name)));
+  /** The records of all sheets of a job: {@code 2404.json}, or {@code 2401-1.json} and so on. */
+  private static List<JsonTree> records(Path job) {
+    String names = YamlFiles.name(job) + "(-[1-9])?\\.json";
+    try (Stream<Path> files = Files.list(out.resolve(DayFolders.day(job)))) {
+      List<JsonTree> records =
+          files
+              .filter(file -> file.getFileName().toString().matches(names))
+              .sorted()
+              .map(file -> JsonTree.of(Garage.bytes(file)))
+              .toList();
+      assertFalse(records.isEmpty(), job + " has no record");
+      return records;
+    } catch (IOException e) {
+      throw new UncheckedIOException("cannot list the records of " + job, e);
+    }
   }
 
-  /** The record's lines, one for each place, by {@code name@place}. */
+  /** The lines of a job's records, one for each place, by {@code name@place}. */
   private static Map<String, JsonTree> lines(Path job) {
     Map<String, JsonTree> lines = new LinkedHashMap<>();
-    for (JsonTree line : record(job).list("torque")) {
-      for (JsonTree place : line.list("places")) {
-        String item = line.text("fastener") + "@" + text(place.value());
-        assertFalse(lines.containsKey(item), item + " has two lines");
-        lines.put(item, line);
+    for (JsonTree record : records(job)) {
+      for (JsonTree line : record.list("torque")) {
+        for (JsonTree place : line.list("places")) {
+          String item = line.text("fastener") + "@" + text(place.value());
+          assertFalse(lines.containsKey(item), item + " has two lines");
+          lines.put(item, line);
+        }
       }
     }
     return lines;

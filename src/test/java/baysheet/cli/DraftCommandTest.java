@@ -126,7 +126,7 @@ class DraftCommandTest {
     String before = text(BOOK);
     Garage.Run run = draft("hollin-wren-2014", "--for", "carrier");
     assertEquals(Exit.PROBLEMS, run.exit());
-    run.says("carrier is only for a vehicle with electric");
+    run.says("carrier is only for a vehicle that has the trait electric");
     assertEquals(before, text(BOOK));
   }
 

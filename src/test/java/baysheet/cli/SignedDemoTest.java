@@ -9,6 +9,7 @@ import baysheet.ledger.KeptRecord;
 import baysheet.pdf.PdfWriter;
 import baysheet.record.PlacedBoxes;
 import baysheet.scan.IssuedSheets.Issued;
+import baysheet.sheet.Stage;
 import baysheet.simulate.SignedStack;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -48,10 +49,11 @@ class SignedDemoTest {
       String job = made.sheet().heading().job();
       boolean isOfTheDay = made.sheet().heading().date().toString().equals(DAY);
       if (isOfTheDay && !job.equals(MISSING_JOB)) {
+        int stage = made.sheet().stage().map(Stage::n).orElse(1);
         PlacedBoxes boxes = PlacedBoxes.of(made.record());
         byte[] pdf = Day.pdf(writer, made);
         stack.sign(
-            new Issued(made.id().text(), job, 1, false, pdf, boxes),
+            new Issued(made.id().text(), job, stage, false, pdf, boxes),
             job.equals(OPEN_JOB) ? OPEN_BOXES : Set.of(),
             figures(made.record()));
       }

@@ -77,7 +77,7 @@ class ToolSpellsTest {
     List<ToolSpell> spells = of(plan, "spring compressor");
     assertEquals(1, spells.size(), plan.tools().toString());
     assertEquals(step(plan, "Compress the spring"), spells.get(0).first());
-    assertEquals(step(plan, "Let the spring out"), spells.get(0).last());
+    assertEquals(step(plan, "Release the spring evenly"), spells.get(0).last());
   }
 
   @Test
@@ -94,8 +94,8 @@ class ToolSpellsTest {
     TracedPlan plan = plan("clutch at engine", "");
     List<ToolSpell> spells = of(plan, "engine support beam");
     assertEquals(1, spells.size(), plan.tools().toString());
-    assertEquals(step(plan, "Hang the engine on the support beam"), spells.get(0).first());
-    assertEquals(step(plan, "Take the support beam away"), spells.get(0).last());
+    assertEquals(step(plan, "Support the engine from the beam"), spells.get(0).first());
+    assertEquals(step(plan, "Remove the support beam"), spells.get(0).last());
   }
 
   @Test
