@@ -270,7 +270,7 @@ class DemoOnPaperTest {
       boolean gone = made.fit().dropped().contains("hints");
       boolean any = made.sheet().tools().stream().anyMatch(Sheet.ToolLine::ifStuck);
       String words = Paper.of(Day.pdf(WRITER, made)).text();
-      assertEquals(any && !gone, words.contains("If stuck: "), made.sheet().heading().job());
+      assertEquals(any && !gone, words.contains("If seized: "), made.sheet().heading().job());
       left += gone ? 1 : 0;
     }
     assertTrue(left > 0);
