@@ -173,6 +173,7 @@ class MisspeltNamesTest {
           Map.entry("catalogue/cautions/*:", "beside a built-in one both hold"),
           Map.entry("catalogue/consequences/*:", "beside a built-in one both hold"),
           Map.entry("catalogue/terms/*:", "words of sentences, not names"),
+          Map.entry("job/carried/sheet", "the ledger has it, not the shop"),
           Map.entry("shop/crib/wrenches/name", "nothing names a wrench"),
           Map.entry("procedure/close/measure", "as under open and work"),
           Map.entry("procedure/close/open-circuit", "as under open and work"),
