@@ -64,10 +64,11 @@ class WalkthroughTest {
     assertEquals(
         List.of(
             "start my-garage",
-            "procedures",
+            "procedures --shop my-garage",
             "draft my-garage/vehicles/our-van-2016.yaml --traits"
                 + " hydraulic-brakes,abs,airbags,front-wheel-drive --for discs-and-pads@front",
             "fill in my-garage/vehicles/our-van-2016.yaml",
+            "procedures --vehicle our-van-2016 --shop my-garage",
             "write my-garage/DAY/1002.yaml",
             "check my-garage",
             "sheets my-garage/DAY",
@@ -194,9 +195,6 @@ class WalkthroughTest {
     List<String> arguments = new ArrayList<>();
     for (String word : dated(command).split(" ")) {
       arguments.add(word.startsWith("my-garage") ? folder.resolve(word).toString() : word);
-    }
-    if (arguments.get(0).equals("procedures")) {
-      arguments.addAll(List.of("--shop", folder.resolve("my-garage").toString()));
     }
     if (arguments.get(0).equals("sheets")) {
       arguments.addAll(List.of("-o", folder.resolve("out").toString()));
