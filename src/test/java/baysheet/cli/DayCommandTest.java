@@ -124,12 +124,39 @@ class DayCommandTest {
     day(HARD).says("2409 is at risk: promised for 11:30, expected ready at ");
   }
 
+  /** The same work on two cars of one book, both here at opening: both want the tool at once. */
   @Test
-  void aJobThatWaitsSaysForWhat() {
-    demo.replacing(HARD + "/2410.yaml", "ready-by: 10:00", "ready-by: 09:20");
-    demo.replacing(HARD + "/2410.yaml", "arrives: 08:30", "arrives: 08:40");
-    demo.replacing(HARD + "/2414.yaml", "ready-by: 11:00", "ready-by: 09:47");
-    day(HARD).says("2410 and 2414 both need the ball joint splitter at 09:06");
+  void aJobThatWaitsSaysForWhat() throws IOException {
+    demo.with(HARD + "/2410.yaml", trackRodEnd(2410, "bay: 2\nby: T2"));
+    demo.with(HARD + "/2414.yaml", trackRodEnd(2414, "bay: 1\nby: T1"));
+    JsonNode day = laidOut(HARD);
+    boolean isLast = minute(job(day, "2410"), "from") > minute(job(day, "2414"), "from");
+    JsonNode waits = job(day, isLast ? "2410" : "2414");
+    JsonNode goesFirst = job(day, isLast ? "2414" : "2410");
+    assertEquals("08:00", goesFirst.path("from").asText());
+    assertEquals(splitter(goesFirst).path("to"), splitter(waits).path("from"));
+    day(HARD)
+        .says(
+            "it starts at %s because %s and %s both need the ball joint splitter"
+                .formatted(
+                    waits.path("from").asText(),
+                    waits.path("job").asText(),
+                    goesFirst.path("job").asText()));
+  }
+
+  /** It cannot be ready by then, so the day says why it is not. */
+  private static String trackRodEnd(int number, String where) {
+    return "job: %d\nvehicle: {book: larkfell-pipit-2015, plate: AB %d, odometer: 90110 km}\n"
+            .formatted(number, number)
+        + where
+        + "\nready-by: 08:10\nwork: track-rod-end at front-left\n";
+  }
+
+  private static JsonNode splitter(JsonNode job) {
+    return each(job.path("tools"))
+        .filter(tool -> tool.path("tool").asText().equals("ball joint splitter"))
+        .findFirst()
+        .orElseThrow();
   }
 
   @Test
