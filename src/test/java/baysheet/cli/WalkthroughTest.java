@@ -48,7 +48,6 @@ class WalkthroughTest {
   /** The fasteners of the rows of all sheets. */
   private final List<String> rows = new ArrayList<>();
 
-
   @ParameterizedTest
   @ValueSource(strings = {"2026-04-07", "2031-12-31"})
   void everyWordOfItHolds(String day) throws IOException {
@@ -81,7 +80,8 @@ class WalkthroughTest {
             "explain my-garage/DAY/1002.yaml",
             "draft --job my-garage/DAY/1003.yaml --traits hydraulic-brakes,abs"),
         done);
-    // Carrier bolts, disc screws, guide bolts and wheel nuts: each has its row on one of the sheets.
+    // Carrier bolts, disc screws, guide bolts and wheel nuts: each has its row on one of the
+    // sheets.
     assertEquals(
         List.of("caliper-guide-bolt", "carrier-bolt", "disc-screw", "wheel-nut"),
         rows.stream().sorted().toList());
