@@ -130,7 +130,8 @@ class DayCommandTest {
     demo.with(HARD + "/2410.yaml", trackRodEnd(2410, "bay: 2\nby: T2"));
     demo.with(HARD + "/2414.yaml", trackRodEnd(2414, "bay: 1\nby: T1"));
     JsonNode day = laidOut(HARD);
-    boolean isLast = minute(job(day, "2410"), "from") > minute(job(day, "2414"), "from");
+    boolean isLast =
+        ClockCheck.minute(job(day, "2410"), "from") > ClockCheck.minute(job(day, "2414"), "from");
     JsonNode waits = job(day, isLast ? "2410" : "2414");
     JsonNode goesFirst = job(day, isLast ? "2414" : "2410");
     assertEquals("08:00", goesFirst.path("from").asText());
