@@ -40,7 +40,7 @@ class LongContentTest {
     assertEquals(
         List.of(
             "columns “L R  Front left and right: work”",
-            "table “Torque table in tightening order”"),
+            "table “Torque table in tightening sequence”"),
         tallest);
   }
 
