@@ -186,8 +186,8 @@ public final class DayWords {
           "%s looks at a hold point of %s when %s needs it"
               .formatted(wait.resource().name(), holders, job.number());
       case TOOL, STANDS ->
-          "%s and %s both need the %s at %s"
-              .formatted(job.number(), holders, wait.resource().name(), clock(wait.from()));
+          "it needs the %s at %s, which is in use by %s until then"
+              .formatted(wait.resource().name(), clock(wait.from()), holders);
     };
   }
 

@@ -138,10 +138,10 @@ class DayCommandTest {
     assertEquals(splitter(goesFirst).path("to"), splitter(waits).path("from"));
     day(HARD)
         .says(
-            "it starts at %s because %s and %s both need the ball joint splitter"
+            "it starts at %s because it needs the ball joint splitter at %s, which is in use by %s"
                 .formatted(
                     waits.path("from").asText(),
-                    waits.path("job").asText(),
+                    splitter(goesFirst).path("to").asText(),
                     goesFirst.path("job").asText()));
   }
 

@@ -1,6 +1,7 @@
 package baysheet.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import baysheet.books.Shop;
@@ -21,6 +22,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -32,10 +36,10 @@ class SignedDemoTest {
   private static final String DAY = "2026-03-02";
   private static final Path STACK = Path.of("target/signed-demo/stack.pdf");
 
-  /** The second person never looked at the hold point of this job. */
+  /** The second person never looked at the one hold point on the first sheet of this job. */
   private static final String OPEN_JOB = "2402";
 
-  private static final Set<String> OPEN_BOXES = Set.of("hold.17");
+  private static final String HOLD = "hold.";
 
   /** The sheet of this job is still in the car. */
   private static final String MISSING_JOB = "2407";
@@ -54,11 +58,18 @@ class SignedDemoTest {
         byte[] pdf = Day.pdf(writer, made);
         stack.sign(
             new Issued(made.id().text(), job, stage, false, pdf, boxes),
-            job.equals(OPEN_JOB) ? OPEN_BOXES : Set.of(),
+            job.equals(OPEN_JOB) ? holdPoints(boxes) : Set.of(),
             figures(made.record()));
       }
     }
     return stack.pdf();
+  }
+
+  private static Set<String> holdPoints(PlacedBoxes boxes) {
+    return boxes.boxes().stream()
+        .map(PlacedBoxes.Box::name)
+        .filter(name -> name.startsWith(HOLD))
+        .collect(Collectors.toSet());
   }
 
   /** Every joint reached its target. */
@@ -89,14 +100,18 @@ class SignedDemoTest {
             .map(line -> line.replace(folder.toString(), "out").replace('\\', '/'))
             .toList();
     String open = lines.get(1);
-    assertTrue(open.startsWith(DAY + "  2402  open: "), open);
-    assertTrue(open.contains("second person at step 17"), open);
+    String looked = DAY + "  2402  open: sheet 1: second person at step ";
+    assertTrue(open.startsWith(looked), open);
+    assertFalse(open.substring(looked.length()).contains("second person"), open);
+    Matcher step = Pattern.compile("[0-9]+").matcher(open.substring(looked.length()));
+    assertTrue(step.lookingAt(), open);
+    String openUntil = looked + step.group();
     assertEquals(8, lines.size(), lines.toString());
     assertTrue(lines.contains(DAY + "  2407  missing: its sheet has not come back"), out);
     String review = "look through out/" + DAY + "/signed/review.pdf";
     assertTrue(lines.contains(review), lines.toString());
     String readme = Files.readString(Path.of("README.md"));
-    for (String said : List.of(open.substring(0, 48), lines.get(6), review)) {
+    for (String said : List.of(openUntil, lines.get(6), review)) {
       assertTrue(readme.contains(said), () -> "not in the README: " + said);
     }
   }

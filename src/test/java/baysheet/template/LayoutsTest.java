@@ -69,18 +69,25 @@ class LayoutsTest {
   @Test
   void aMistakeInABlockPointsIntoTheBlocks() throws IOException {
     copy("blocks.ftlx", "<rule thickness=\"1.4pt\"/>", "<rule thickness=\"thin\"/>");
-    List<String> lines = Files.readAllLines(folder.resolve("blocks.ftlx"));
-    int line = 1;
-    while (!lines.get(line - 1).contains("thin\"")) {
-      line++;
-    }
     copy("bay-sheet.ftlx", "<fill/>", "<fill/><fil/>");
+    int inBlocks = line("blocks.ftlx", "thin\"");
+    int inSheet = line("bay-sheet.ftlx", "<fil/>");
     Problems problems = new Problems();
     assertEquals(Optional.empty(), Layouts.in(folder).fill("bay-sheet", SHEET, problems));
     List<String> at = problems.all().stream().map(it -> it.at().toString()).toList();
     assertEquals(2, at.size(), at.toString());
-    assertTrue(at.get(0).endsWith("blocks.ftlx:" + line + ":7"), at.toString());
-    assertTrue(at.get(1).endsWith("bay-sheet.ftlx:19:12"), at.toString());
+    assertTrue(at.get(0).endsWith("blocks.ftlx:" + inBlocks + ":7"), at.toString());
+    assertTrue(at.get(1).endsWith("bay-sheet.ftlx:" + inSheet + ":12"), at.toString());
+  }
+
+  /** The number of the first line of a copied file with these words in it. */
+  private int line(String file, String words) throws IOException {
+    List<String> lines = Files.readAllLines(folder.resolve(file));
+    int line = 1;
+    while (!lines.get(line - 1).contains(words)) {
+      line++;
+    }
+    return line;
   }
 
   @Test

@@ -88,7 +88,9 @@ class SandboxTest {
         "<form largest='9pt' smallest='9pt' language='en' title='t'>"
             + "<text>${sheet.head.title}</text></form>";
     Problems problems = new Problems();
-    Form form = fill(layout, "<b>&amp;</b> ${1+1}", problems).orElseThrow();
+    Form form =
+        fill(layout, "<b>&amp;</b> ${1+1}", problems)
+            .orElseThrow(() -> new AssertionError(problems.all().toString()));
     Text text = (Text) form.body();
     assertEquals("<b>&amp;</b> ${1+1}", text.runs().get(0).text());
     assertFalse(text.runs().get(0).bold());
