@@ -60,28 +60,28 @@ final class MutatedShop {
   /**
    * What one job gives.
    *
-   * @param made none where it is refused
-   * @param says the whole sheet as text
+   * @param made its sheets; none where it is refused
+   * @param says all of them as text
    * @param problems as {@code code: sentence}
    * @param fault what went wrong in the tool itself
    */
   record Result(
-      Optional<MadeSheet> made, String says, List<Problem> problems, Optional<Throwable> fault) {
-    Optional<Sheet> sheet() {
-      return made.map(MadeSheet::sheet);
+      List<MadeSheet> made, String says, List<Problem> problems, Optional<Throwable> fault) {
+    List<Sheet> sheets() {
+      return made.stream().map(MadeSheet::sheet).toList();
     }
 
-    /** A hash of all that the sheet says. */
-    Optional<String> id() {
-      return made.map(it -> it.id().text());
+    /** A hash of all that each sheet says. */
+    List<String> ids() {
+      return made.stream().map(it -> it.id().text()).toList();
     }
 
-    /** The rows of its torque table. */
+    /** The rows of their torque tables. */
     List<TorqueLine> torque() {
-      return made.map(it -> it.sheet().torque()).orElse(List.of());
+      return made.stream().flatMap(it -> it.sheet().torque().stream()).toList();
     }
 
-    /** The names of the tools that it lays out. */
+    /** The names of the tools that they lay out. */
     Set<String> tools() {
       return made.stream()
           .flatMap(it -> it.sheet().tools().stream())
@@ -94,7 +94,7 @@ final class MutatedShop {
     }
 
     boolean isDone() {
-      return made.isPresent() && problems.stream().noneMatch(Problem::isError);
+      return !made.isEmpty() && problems.stream().noneMatch(Problem::isError);
     }
   }
 
@@ -163,15 +163,15 @@ final class MutatedShop {
           .read(root, problems)
           .ifPresent(folder -> new Batch(maker::make, 1).run(List.of(job), folder, outcomes::add));
     } catch (UncheckedIOException e) {
-      return new Result(Optional.empty(), "", problems.all(), Optional.empty());
+      return new Result(List.of(), "", problems.all(), Optional.empty());
     } catch (RuntimeException | Error e) {
-      return new Result(Optional.empty(), "", problems.all(), Optional.of(e));
+      return new Result(List.of(), "", problems.all(), Optional.of(e));
     }
     outcomes.forEach(outcome -> problems.addAll(outcome.problems()));
-    Optional<MadeSheet> made = outcomes.stream().flatMap(it -> it.made().stream()).findFirst();
+    List<MadeSheet> made = outcomes.stream().flatMap(it -> it.made().stream()).toList();
     return new Result(
         made,
-        made.map(it -> it.sheet().toString()).orElse(""),
+        made.stream().map(it -> it.sheet().toString()).collect(Collectors.joining("\n")),
         problems.all(),
         outcomes.stream().flatMap(it -> it.fault().stream()).findFirst());
   }

@@ -81,7 +81,7 @@ final class SaidAnyway {
   boolean isAtItsMoment(WrittenFact fact) {
     String sentence = shop.value(shop.file(fact), fact.path().replaceFirst("moment$", "do"));
     return fact.node() instanceof Scalar moment
-        && before.result().sheet().stream()
+        && before.result().sheets().stream()
             .flatMap(sheet -> sheet.steps().stream())
             .filter(
                 step ->

@@ -87,7 +87,7 @@ final class UnneededTools {
   boolean isMissed(WrittenFact fact, MutatedShop.Result after) {
     String name = value(fact, "name");
     boolean borrowed =
-        after.sheet().filter(it -> it.evening().contains("Borrow: " + name)).isPresent();
+        after.sheets().stream().anyMatch(it -> it.evening().contains("Borrow: " + name));
     return before.result().tools().contains(name) && (borrowed || !after.tools().contains(name));
   }
 }

@@ -105,6 +105,6 @@ class SandboxTest {
 
   private static Optional<Form> fill(String layout, String title, Problems problems) {
     return Layout.parse(new LayoutSource(new Source("x.ftlx", layout)), Sandbox.configuration())
-        .fill(Samples.text(Samples.oilService(title)), problems);
+        .fill(new Layout.OfSheet(Samples.text(Samples.oilService(title))), problems);
   }
 }
