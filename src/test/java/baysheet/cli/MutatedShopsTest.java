@@ -142,14 +142,6 @@ class MutatedShopsTest {
 
     void mutated(ShopMutation mutation) {
       shop.write(file, mutation.text());
-      if (System.getProperty("numbers") != null) {
-        try {
-          Files.writeString(Path.of("target", "m" + number + ".yaml"), mutation.text());
-          Files.writeString(Path.of("target", "m" + number + ".orig"), shop.text(file));
-        } catch (IOException e) {
-          throw new UncheckedIOException(e);
-        }
-      } // DEBUG
       try {
         tell(mutation.what(), verdict(mutation, timed()));
       } finally {
