@@ -80,6 +80,10 @@ final class UnprintedFacts {
               ".*",
               (job, fact) -> job.now.spellsTheSame(fact),
               "the same value in another spelling"),
+          rule(
+              "catalogue/",
+              "states\\.[^.]+\\.source",
+              "where the times of a state come from; the times themselves show"),
 
           // --- the shop ---
           where(
