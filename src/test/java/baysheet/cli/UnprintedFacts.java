@@ -253,6 +253,11 @@ final class UnprintedFacts {
           // --- the catalogue ---
           where(
               "catalogue/",
+              "states\\.[^.]+\\.source",
+              (job, fact) -> true,
+              "where the factors of a state are from stands beside them, for whoever changes them"),
+          where(
+              "catalogue/",
               "[a-z]+(\\..*)?",
               UnprintedFacts::isOfNoEntryHere,
               "an entry that the job does not bring"));
