@@ -292,9 +292,8 @@ final class Sentences {
   }
 
   static Problem weakerKey(Located<String> own, String key, String builtIn) {
-    String expected = key + ": " + builtIn;
-    return weaker(
-        own, "check", "says \"" + expected + "\", and this entry has no " + key, expected);
+    String says = key + ": " + builtIn;
+    return weaker(own, "check", "says \"" + says + "\", and this entry has no " + key, says);
   }
 
   private static Problem weaker(Located<String> own, String sort, String what, String expected) {

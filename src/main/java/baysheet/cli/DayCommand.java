@@ -125,7 +125,7 @@ final class DayCommand implements Callable<Integer> {
     }
 
     boolean run() {
-      DayReader.Jobs jobs = reader.jobs(group.jobs(), problems);
+      DayReader.Jobs jobs = reader.jobs(group.jobs(), problems).and(group.unread());
       DayReport report = reader.report(date, jobs, place, problems);
       if (jobs.planned().isEmpty()) {
         console.say(SummaryLine.unplanned(group.root().resolve(date.toString())));

@@ -38,7 +38,14 @@ final class DayReader {
    *
    * @param unplanned numbers of the others
    */
-  record Jobs(List<DayJob> planned, List<String> unplanned) {}
+  record Jobs(List<DayJob> planned, List<String> unplanned) {
+    /** With files that were meant to be jobs and cannot be read. */
+    Jobs and(List<Path> unread) {
+      List<String> all = new ArrayList<>(unplanned);
+      unread.forEach(file -> all.add(YamlFiles.stem(file)));
+      return new Jobs(planned, all);
+    }
+  }
 
   Jobs jobs(List<Path> files, Problems problems) {
     List<DayJob> planned = new ArrayList<>();

@@ -260,7 +260,9 @@ final class DraftCommand implements Callable<Integer> {
         .added()
         .forEach((group, names) -> console.say("  " + group + ": " + String.join(", ", names)));
     console.say(
-        "replace each unknown that you can look up; baysheet check says what is still missing");
+        "replace each unknown that you can look up; baysheet procedures --vehicle "
+            + draft.book().vehicle().value()
+            + " says what is still missing");
   }
 
   private static boolean hasMark(Path file) {

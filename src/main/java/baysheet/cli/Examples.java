@@ -40,8 +40,7 @@ final class Examples {
                   "baysheet draft --job my-garage/2026-03-02/1002.yaml",
                   "baysheet draft our-van-2016 --table torques.csv")),
           Map.entry(
-              "day",
-              List.of("baysheet day tomorrow", "baysheet day 2026-03-02 --parts parts.csv")),
+              "day", List.of("baysheet day tomorrow", "baysheet day 2026-03-02 --parts parts.csv")),
           Map.entry(
               "carry",
               List.of("baysheet carry 2402 tomorrow --step 12 --found \"left boot is cracked\"")),

@@ -112,6 +112,7 @@ final class ManualPage {
   }
 
   private static String escaped(String text) {
-    return text.replace("\\", "\\e").replace("-", "\\-").replace("\"", "\\(dq");
+    // Not every terminal has the sign for three points.
+    return text.replace("…", "...").replace("\\", "\\e").replace("-", "\\-").replace("\"", "\\(dq");
   }
 }

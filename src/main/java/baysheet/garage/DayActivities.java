@@ -46,7 +46,7 @@ final class DayActivities {
   }
 
   private void has(Kind kind, String name, int units) {
-    capacity.put(new Resource(kind, name).id(), units);
+    capacity.merge(new Resource(kind, name).id(), units, Integer::sum);
   }
 
   static WorkingHours hours(OpeningHours open) {

@@ -1,7 +1,7 @@
 package baysheet.print;
 
 import java.io.IOException;
-import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 
 /** A printer that the system knows by a name, reached with the POSIX program {@code lp}. */
@@ -24,7 +24,7 @@ final class PrintQueue implements Printer {
     Process process = start(document);
     String said;
     try {
-      said = new String(process.getInputStream().readAllBytes(), Charset.defaultCharset()).strip();
+      said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8).strip();
       if (process.waitFor() == 0) {
         return List.of();
       }

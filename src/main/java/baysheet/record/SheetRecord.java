@@ -9,7 +9,7 @@ import baysheet.sheet.Sheet;
 import baysheet.sheet.TimeNeeded;
 import baysheet.torque.ThreePoint;
 import baysheet.wording.Language;
-import baysheet.wording.SheetText;
+import baysheet.wording.StageWords;
 import baysheet.wording.StepSentences;
 import java.io.IOException;
 import java.util.List;
@@ -80,7 +80,8 @@ public final class SheetRecord {
           if (sheet.stage().isPresent()) {
             new StageRecord(json, language).write(sheet.stage().get());
           }
-          json.text("carried", sheet.heading().carried().map(SheetText::continues));
+          json.text(
+              "carried", sheet.heading().carried().map(it -> StageWords.continues(language, it)));
           json.texts("works", language.texts(sheet.heading().works()));
           json.list("sections", sheet.sections(), this::section);
           json.list("steps", sheet.steps(), this::step);

@@ -153,7 +153,8 @@ final class BoxReader {
         extent = Math.max(extent, least);
       }
       any |= extent >= (home ? SPECK : 2 * SPECK);
-      if (home && extent >= SPECK && pieces.isStroke(piece, white) && piece.central() >= CENTRAL) {
+      boolean drawn = pieces.isStroke(piece, white) && !pieces.comesIn(piece, box.kind());
+      if (home && drawn && extent >= SPECK && piece.central() >= CENTRAL) {
         longest = Math.max(longest, extent);
         all += extent;
       }

@@ -116,6 +116,25 @@ final class Piece {
     aboutBottom = Math.max(aboutBottom, y + 1);
   }
 
+  /**
+   * Whether it comes in over a side of the box and ends soon after: the end of a neighbour's
+   * stroke.
+   *
+   * @param most how far such an end reaches, in pixels
+   * @param level whether only ends from the left and the right are meant, for words stand on a line
+   */
+  boolean comesIn(BlankPage.Area box, int most, boolean level) {
+    int wide = Math.min(most, box.width() / 2);
+    int high = Math.min(most, box.height() / 2);
+    boolean across =
+        wholeLeft < box.left() && right - box.left() <= wide
+            || wholeRight > box.right() && box.right() - left <= wide;
+    boolean down =
+        wholeTop < box.top() && bottom - box.top() <= high
+            || wholeBottom > box.bottom() && box.bottom() - top <= high;
+    return across || down && !level;
+  }
+
   /** Whether it goes from side to side of a box, which no overrun of a neighbour's does. */
   boolean spans(BlankPage.Area box) {
     int wide = Math.min(aboutRight, box.right()) - Math.max(aboutLeft, box.left());

@@ -22,7 +22,10 @@ final class Pieces {
   private static final int BESIDE = 5;
 
   /** Of the shorter edge of a box, what a neighbour's overrun never reaches. */
-  private static final double THROUGH = 0.6;
+  private static final double THROUGH = 0.65;
+
+  /** How far the end of a neighbour's tick reaches into a box for words or a figure: 4 mm. */
+  private static final int LONGEST_OVERRUN = 4 * BlankPage.PIXELS;
 
   /** How much darker than paper ink must be where a stain could go through as well. */
   private static final double DARK_INK = 0.42;
@@ -194,6 +197,11 @@ final class Pieces {
             || !(goesOn(piece, 1, HALF_WAY) || goesOn(piece, -1, HALF_WAY));
     boolean dark = piece.isBentAndThin() || piece.contrast(white()) >= DARK_INK;
     return near && !piece.crosses() || (through || piece.spans(inside)) && ends && dark;
+  }
+
+  /** Whether what lies in a box for a figure or words is the end of a neighbour's stroke. */
+  boolean comesIn(Piece piece, String kind) {
+    return !kind.equals("tick") && piece.comesIn(inside, LONGEST_OVERRUN, kind.equals("line"));
   }
 
   boolean spans(Piece piece) {

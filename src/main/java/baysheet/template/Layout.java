@@ -71,13 +71,13 @@ final class Layout {
   }
 
   /** The layout filled; empty, with the reasons in {@code problems}, where it fails. */
-  Optional<Form> fill(Record given, Problems problems) {
+  Optional<Form> fill(Given given, Problems problems) {
     return write(given, problems)
         .flatMap(filled -> FormReader.read(filled.toString(), source.collect(problems)));
   }
 
   /** The box markup that this layout writes. */
-  Optional<BoundedText> write(Record given, Problems problems) {
+  Optional<BoundedText> write(Given given, Problems problems) {
     if (unreadable.isPresent()) {
       problems.add(unreadable.get());
       return Optional.empty();
@@ -85,7 +85,7 @@ final class Layout {
     return template.flatMap(parsed -> write(parsed, given, problems));
   }
 
-  private Optional<BoundedText> write(Template parsed, Record given, Problems problems) {
+  private Optional<BoundedText> write(Template parsed, Given given, Problems problems) {
     BoundedText out = new BoundedText(LONGEST);
     try {
       FillBudget budget = new FillBudget();
@@ -111,9 +111,10 @@ final class Layout {
         : source.span(marked.original(line, column));
   }
 
-  /** What the layout of a sheet finds by its name. */
-  record OfSheet(SheetText sheet) {}
+  /** What a layout finds by its name. */
+  sealed interface Given {}
 
-  /** What the layout of a day finds by its name. */
-  record OfDay(DayText day) {}
+  record OfSheet(SheetText sheet) implements Given {}
+
+  record OfDay(DayText day) implements Given {}
 }

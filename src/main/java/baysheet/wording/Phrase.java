@@ -65,6 +65,12 @@ enum Phrase {
   NOTHING_OFF("Nothing is removed"),
   NOT_FINISHED("The job is not finished: nobody drives the vehicle"),
   TAKEN_OVER("initials of the person who takes over and found the vehicle in this state"),
+  CONTINUES("Continues sheet %s of %s. Check %s before you go on"),
+  TICKED_TO(
+      "each ticked step of that sheet up to step\u00a0%s",
+      "each checked-off step of that sheet up to step\u00a0%s"),
+  TICKED("each ticked step of that sheet", "each checked-off step of that sheet"),
+  FOUND("Found: %s"),
   COPY_FIGURE("%s, from step\u00a0%s"),
   BOTH_ENDS_UP(
       "no wheel stays on the floor, so none can be chocked: work on a level floor only. Nobody goes"

@@ -1,6 +1,5 @@
 package baysheet.wording;
 
-import baysheet.sheet.Heading;
 import baysheet.sheet.Sheet;
 import java.util.List;
 import java.util.Objects;
@@ -82,20 +81,6 @@ public record SheetText(
    */
   public static SheetText of(Sheet sheet, String id, String code) {
     return SheetWords.of(sheet, id, code);
-  }
-
-  /** Where the work goes on that began on another day, and what is done of it. */
-  public static String continues(Heading.Carried from) {
-    String done =
-        from.step()
-            .map(
-                step ->
-                    "stopped after step %s; take that sheet and check each of its ticks up to there"
-                        .formatted(step))
-            .orElse("take that sheet and check each of its ticks");
-    String found = from.found().isEmpty() ? "" : " Found: " + String.join("; ", from.found()) + ".";
-    return "Continues sheet %s of %s: %s before you go on.%s"
-        .formatted(from.sheet(), from.from(), done, found);
   }
 
   /**

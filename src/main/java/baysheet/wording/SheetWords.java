@@ -119,7 +119,7 @@ final class SheetWords {
         language.texts(heading.works()),
         time(sheet.time()),
         saved(sheet.time()),
-        heading.carried().map(SheetText::continues).orElse(""));
+        heading.carried().map(it -> StageWords.continues(language, it)).orElse(""));
   }
 
   private static String person(Optional<Person> person) {

@@ -1,6 +1,7 @@
 package baysheet.wording;
 
 import baysheet.books.Place;
+import baysheet.sheet.Heading;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.Stage;
 import baysheet.sheet.Stage.VehicleState;
@@ -13,7 +14,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** A stage of a job in words: how the vehicle is found and how it is left. */
-final class StageWords {
+public final class StageWords {
   private final Language language;
 
   StageWords(Language language) {
@@ -112,5 +113,21 @@ final class StageWords {
       }
     }
     return figures;
+  }
+
+  /** Where the work goes on that began on another day, and what is done of it. */
+  public static String continues(Language language, Heading.Carried from) {
+    String ticked =
+        from.step()
+            .map(step -> language.own(Phrase.TICKED_TO, step))
+            .orElseGet(() -> language.own(Phrase.TICKED));
+    String text =
+        Phrases.sentence(language.own(Phrase.CONTINUES, from.sheet(), from.from(), ticked));
+    return from.found().isEmpty()
+        ? text
+        : text
+            + " "
+            + Phrases.sentence(
+                language.own(Phrase.FOUND, String.join("; ", language.texts(from.found()))));
   }
 }

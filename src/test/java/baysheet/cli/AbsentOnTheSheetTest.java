@@ -70,9 +70,6 @@ class AbsentOnTheSheetTest {
   }
 
   private static List<String> checks(List<MadeSheet> made) {
-    return made.stream()
-        .flatMap(it -> it.sheet().checks().stream())
-        .map(CheckLine::name)
-        .toList();
+    return made.stream().flatMap(it -> it.sheet().checks().stream()).map(CheckLine::name).toList();
   }
 }

@@ -67,8 +67,8 @@ class CarriedJobsTest {
     String sentence =
         "Continues sheet "
             + sheet
-            + " of 2026-04-07: stopped after step 3; take that sheet and check each of its ticks up"
-            + " to there before you go on. Found: boot: \\\"cracked\\\".";
+            + " of 2026-04-07. Check each ticked step of that sheet up to step 3 before you go on."
+            + " Found: boot: \\\"cracked\\\".";
     assertTrue(record.contains(sentence), record);
     assertEquals("B", story("501").issued().revision());
     // What was done on the first sheet was done, whatever follows it.

@@ -13,9 +13,7 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.BeforeEach;
@@ -28,10 +26,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 class DayCommandTest {
   private static final String EASY = "2026-03-02";
   private static final String HARD = "2026-03-03";
-
-  /** Of what the demo's crib has more than one; of all else it has one, or borrows one. */
-  private static final Map<String, Integer> COUNTS =
-      Map.of("piston press", 2, "angle gauge", 2, "line clamp", 2);
 
   @TempDir private Path folder;
   private CopyOfTheDemo demo;
@@ -61,46 +55,12 @@ class DayCommandTest {
     return new ObjectMapper().readTree(run.out());
   }
 
-  /** Minute by minute on the clock, with no code of the scheduler. */
   @ParameterizedTest
   @ValueSource(strings = {EASY, HARD})
   void nobodyAndNothingIsInTwoPlacesAtOnce(String day) throws IOException {
     JsonNode jobs = laidOut(day).path("jobs");
     assertEquals(7, jobs.size());
-    Map<String, Integer> load = new HashMap<>();
-    for (JsonNode job : jobs) {
-      take(load, "bay " + job.path("bay").asText(), job);
-      take(load, "work of " + job.path("by").asText(), job);
-      if (job.has("with")) {
-        take(load, "work of " + job.path("with").asText(), job);
-      }
-      for (JsonNode look : job.path("looks")) {
-        String person = look.path("person").asText();
-        assertTrue(List.of("T1", "T2").contains(person), person);
-        assertFalse(person.equals(job.path("by").asText()), job.toString());
-        take(load, "look of " + person, look);
-        assertTrue(minute(look, "from") >= minute(job, "from"), job.toString());
-        assertTrue(minute(look, "to") <= minute(job, "to"), job.toString());
-      }
-      job.path("tools").forEach(tool -> take(load, "tool " + tool.path("tool").asText(), tool));
-    }
-    load.forEach(
-        (what, units) -> {
-          String tool = what.replaceFirst("^tool (.*) at \\d+$", "$1");
-          assertTrue(units <= COUNTS.getOrDefault(tool, 1), what + ": " + units);
-        });
-    assertTrue(load.size() > 1000, "minutes: " + load.size());
-  }
-
-  private static void take(Map<String, Integer> load, String what, JsonNode stretch) {
-    for (int minute = minute(stretch, "from"); minute < minute(stretch, "to"); minute++) {
-      load.merge(what + " at " + minute, 1, Integer::sum);
-    }
-  }
-
-  private static int minute(JsonNode of, String key) {
-    String[] time = of.path(key).asText().split(":");
-    return 60 * Integer.parseInt(time[0]) + Integer.parseInt(time[1]);
+    assertEquals(List.of(), ClockCheck.faults(jobs));
   }
 
   private static Stream<JsonNode> each(JsonNode list) {
@@ -124,7 +84,7 @@ class DayCommandTest {
             .toList();
     assertEquals(1, clashes.size(), day.path("clashes").toString());
     assertEquals("[\"2410\",\"2414\"]", clashes.get(0).path("jobs").toString());
-    assertTrue(minute(job(day, "2410"), "from") >= 8 * 60 + 30);
+    assertTrue(ClockCheck.minute(job(day, "2410"), "from") >= 8 * 60 + 30);
     assertTrue(job(day, "2410").path("chance").asDouble() > 0.9);
     assertTrue(job(day, "2414").path("chance").asDouble() > 0.9);
     run("check", demo.root().resolve(HARD).toString()).says("tool-clash");
@@ -170,7 +130,8 @@ class DayCommandTest {
     demo.with(HARD + "/2410.yaml", trackRodEnd(2410, "bay: 2\nby: T2"));
     demo.with(HARD + "/2414.yaml", trackRodEnd(2414, "bay: 1\nby: T1"));
     JsonNode day = laidOut(HARD);
-    boolean isLast = minute(job(day, "2410"), "from") > minute(job(day, "2414"), "from");
+    boolean isLast =
+        ClockCheck.minute(job(day, "2410"), "from") > ClockCheck.minute(job(day, "2414"), "from");
     JsonNode waits = job(day, isLast ? "2410" : "2414");
     JsonNode goesFirst = job(day, isLast ? "2414" : "2410");
     assertEquals("08:00", goesFirst.path("from").asText());

@@ -128,8 +128,7 @@ class DemoOnPaperTest {
             .replacing("2026-03-03/2408.yaml", "state: [rusty]\n", "state: [rusty]\nstages: 3\n")
             .made("2408");
     assertEquals(3, three.size());
-    three.forEach(
-        made -> assertFalse(made.fit().dropped().contains("hints"), made.sheet().name()));
+    three.forEach(made -> assertFalse(made.fit().dropped().contains("hints"), made.sheet().name()));
   }
 
   /** Penetrating oil comes off every thread; what goes on it then is the table's to say. */
@@ -190,8 +189,7 @@ class DemoOnPaperTest {
       List<String> checks = sheet.checks().stream().map(CheckLine::name).toList();
       List<String> tools = tools(sheet);
       assertTrue(tools.contains("paint pen") || sheet.torque().isEmpty(), sheet.name());
-      assertEquals(
-          checks.contains("no-brakes-tag"), tools.contains("NO BRAKES tag"), sheet.name());
+      assertEquals(checks.contains("no-brakes-tag"), tools.contains("NO BRAKES tag"), sheet.name());
       assertEquals(checks.contains("no-oil-tag"), tools.contains("NO OIL tag"), sheet.name());
       marked += sheet.torque().isEmpty() ? 0 : 1;
     }

@@ -60,31 +60,31 @@ final class MutatedShop {
   /**
    * What one job gives.
    *
-   * @param made its sheets; none where it is refused
-   * @param says all of them as text
+   * @param made its sheets, one for each stage; none where it is refused
+   * @param says all of the sheets as text
    * @param problems as {@code code: sentence}
    * @param fault what went wrong in the tool itself
    */
   record Result(
       List<MadeSheet> made, String says, List<Problem> problems, Optional<Throwable> fault) {
-    List<Sheet> sheets() {
-      return made.stream().map(MadeSheet::sheet).toList();
+    Stream<Sheet> sheets() {
+      return made.stream().map(MadeSheet::sheet);
     }
 
-    /** A hash of all that each sheet says. */
+    /** Hashes of all that the sheets say. */
     List<String> ids() {
       return made.stream().map(it -> it.id().text()).toList();
     }
 
     /** The rows of their torque tables. */
     List<TorqueLine> torque() {
-      return made.stream().flatMap(it -> it.sheet().torque().stream()).toList();
+      return sheets().flatMap(it -> it.torque().stream()).toList();
     }
 
     /** The names of the tools that they lay out. */
     Set<String> tools() {
-      return made.stream()
-          .flatMap(it -> it.sheet().tools().stream())
+      return sheets()
+          .flatMap(it -> it.tools().stream())
           .map(Sheet.ToolLine::name)
           .collect(Collectors.toSet());
     }

@@ -89,6 +89,28 @@ class PageReadingTest {
     }
   }
 
+  /** A large tick of the box beside it, which ends 3 mm inside. */
+  @Test
+  void endOfANeighboursStrokeFillsNoValueIn() throws IOException {
+    BufferedImage page = page();
+    PlacedBoxes.Box box =
+        issued(false).boxes().boxes().stream()
+            .filter(it -> it.kind().equals("value"))
+            .findFirst()
+            .orElseThrow();
+    double mm = 25.4 / 72;
+    double x = box.place().x() * mm;
+    double y = page.getHeight() / MILLIMETRE - (box.place().y() + box.place().h() / 2) * mm;
+    paint(page, Color.DARK_GRAY, x - 1, y, 4, 0.5);
+    State state =
+        read(page, issued(false)).boxes().stream()
+            .filter(it -> it.name().equals(box.name()))
+            .findFirst()
+            .orElseThrow()
+            .state();
+    assertEquals(State.DOUBTFUL, state);
+  }
+
   @Test
   void laterRevisionIsSaidAndTheBoxesAreReadAllTheSame() throws IOException {
     PageReading reading = read(page(), issued(true));

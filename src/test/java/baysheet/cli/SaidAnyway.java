@@ -81,7 +81,9 @@ final class SaidAnyway {
   boolean isAtItsMoment(WrittenFact fact) {
     String sentence = shop.value(shop.file(fact), fact.path().replaceFirst("moment$", "do"));
     return fact.node() instanceof Scalar moment
-        && before.result().sheets().stream()
+        && before
+            .result()
+            .sheets()
             .flatMap(sheet -> sheet.steps().stream())
             .filter(
                 step ->

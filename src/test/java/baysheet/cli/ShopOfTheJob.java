@@ -40,16 +40,20 @@ final class ShopOfTheJob {
         now.value(fact)
             .filter(it -> it.matches("[0-9]+ kg"))
             .map(it -> Quantity.of(it.replace(" kg", ""), Unit.KILOGRAM));
-    return before.result().sheets().stream()
-        .flatMap(sheet -> sheet.support().stream())
+    return before
+        .result()
+        .sheets()
+        .flatMap(it -> it.support().stream())
         .allMatch(it -> rated.filter(kg -> kg.compareTo(it.load()) >= 0).isPresent());
   }
 
   /** Neither the qualification itself nor one of the list. */
   boolean isNotQualificationAskedFor(WrittenFact fact) {
     Set<String> asked =
-        before.result().sheets().stream()
-            .flatMap(sheet -> sheet.qualified().stream())
+        before
+            .result()
+            .sheets()
+            .flatMap(it -> it.qualified().stream())
             .map(QualifiedWork::qualification)
             .collect(Collectors.toSet());
     return shop.facts(shop.file(fact)).stream()

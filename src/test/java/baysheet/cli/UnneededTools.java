@@ -86,8 +86,7 @@ final class UnneededTools {
   /** Whether the sheet asks to borrow the tool of the old name now, or does without it. */
   boolean isMissed(WrittenFact fact, MutatedShop.Result after) {
     String name = value(fact, "name");
-    boolean borrowed =
-        after.sheets().stream().anyMatch(it -> it.evening().contains("Borrow: " + name));
+    boolean borrowed = after.sheets().anyMatch(it -> it.evening().contains("Borrow: " + name));
     return before.result().tools().contains(name) && (borrowed || !after.tools().contains(name));
   }
 }

@@ -80,6 +80,10 @@ final class UnprintedFacts {
               ".*",
               (job, fact) -> job.now.spellsTheSame(fact),
               "the same value in another spelling"),
+          rule(
+              "catalogue/",
+              "states\\.[^.]+\\.source",
+              "where the times of a state come from; the times themselves show"),
 
           // --- the shop ---
           where(
@@ -251,11 +255,6 @@ final class UnprintedFacts {
               "the job's place is one of those allowed"),
 
           // --- the catalogue ---
-          where(
-              "catalogue/",
-              "states\\.[^.]+\\.source",
-              (job, fact) -> true,
-              "where the factors of a state are from stands beside them, for whoever changes them"),
           where(
               "catalogue/",
               "[a-z]+(\\..*)?",

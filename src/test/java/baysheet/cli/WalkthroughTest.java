@@ -48,7 +48,6 @@ class WalkthroughTest {
   /** The fasteners of the rows of all sheets. */
   private final List<String> rows = new ArrayList<>();
 
-
   @ParameterizedTest
   @ValueSource(strings = {"2026-04-07", "2031-12-31"})
   void everyWordOfItHolds(String day) throws IOException {
@@ -68,10 +67,11 @@ class WalkthroughTest {
     assertEquals(
         List.of(
             "start my-garage",
-            "procedures",
+            "procedures --shop my-garage",
             "draft my-garage/vehicles/our-van-2016.yaml --traits"
                 + " hydraulic-brakes,abs,airbags,front-wheel-drive --for discs-and-pads@front",
             "fill in my-garage/vehicles/our-van-2016.yaml",
+            "procedures --vehicle our-van-2016 --shop my-garage",
             "write my-garage/DAY/1002.yaml",
             "check my-garage",
             "sheets my-garage/DAY",
@@ -80,7 +80,8 @@ class WalkthroughTest {
             "explain my-garage/DAY/1002.yaml",
             "draft --job my-garage/DAY/1003.yaml --traits hydraulic-brakes,abs"),
         done);
-    // Carrier bolts, disc screws, guide bolts and wheel nuts: each has its row on one of the sheets.
+    // Carrier bolts, disc screws, guide bolts and wheel nuts: each has its row on one of the
+    // sheets.
     assertEquals(
         List.of("caliper-guide-bolt", "carrier-bolt", "disc-screw", "wheel-nut"),
         rows.stream().sorted().toList());
@@ -202,9 +203,6 @@ class WalkthroughTest {
     List<String> arguments = new ArrayList<>();
     for (String word : dated(command).split(" ")) {
       arguments.add(word.startsWith("my-garage") ? folder.resolve(word).toString() : word);
-    }
-    if (arguments.get(0).equals("procedures")) {
-      arguments.addAll(List.of("--shop", folder.resolve("my-garage").toString()));
     }
     if (arguments.get(0).equals("sheets")) {
       arguments.addAll(List.of("-o", folder.resolve("out").toString()));

@@ -67,7 +67,7 @@ class LargeLayoutTest {
     Problems problems = new Problems();
     Optional<Form> form =
         Layout.parse(new LayoutSource(new Source("x.ftlx", layout)), Sandbox.configuration())
-            .fill(Samples.text(Samples.oilService()), problems);
+            .fill(new Layout.OfSheet(Samples.text(Samples.oilService())), problems);
     return PageFit.fit(form.orElseThrow(() -> new AssertionError(problems.all())), Fonts.builtIn());
   }
 }

@@ -89,6 +89,6 @@ class LayoutIsolationTest {
 
   private static Optional<Form> fill(String layout, Problems problems) {
     return Layout.parse(new LayoutSource(new Source("x.ftlx", layout)), Sandbox.configuration())
-        .fill(Samples.text(Samples.oilService()), problems);
+        .fill(new Layout.OfSheet(Samples.text(Samples.oilService())), problems);
   }
 }

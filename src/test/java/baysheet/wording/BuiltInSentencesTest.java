@@ -112,7 +112,9 @@ class BuiltInSentencesTest {
           Phrase.OPEN_NOW,
           Phrase.WRITTEN_ON,
           Phrase.NOTHING_OFF,
-          Phrase.NOT_FINISHED);
+          Phrase.NOT_FINISHED,
+          Phrase.CONTINUES,
+          Phrase.FOUND);
 
   /** A change of height is a step together with its own check, so that nobody passes over it. */
   private static final Set<Phrase> WITH_THEIR_CHECK =

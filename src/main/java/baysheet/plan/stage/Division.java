@@ -91,9 +91,9 @@ public final class Division {
   private Divided run(int least) {
     List<Point> all = sheets.restingPoints();
     for (int wanted = Math.min(least, all.size() + 1); wanted >= 1; wanted--) {
-      for (boolean shortOnes : List.of(false, true)) {
-        for (Kind worst : EnumSet.range(Kind.SIDES, Kind.LOW)) {
-          List<Point> points = all.stream().filter(it -> it.kind().compareTo(worst) <= 0).toList();
+      for (Kind worst : EnumSet.range(Kind.SIDES, Kind.LOW)) {
+        List<Point> points = all.stream().filter(it -> it.kind().compareTo(worst) <= 0).toList();
+        for (boolean shortOnes : worst == Kind.SIDES ? List.of(false) : List.of(false, true)) {
           Optional<List<Sheet>> found = new Search(points, shortOnes).run(wanted);
           if (found.isPresent()) {
             return proved(found.get());
