@@ -51,7 +51,8 @@ final class Examples {
               List.of(
                   "baysheet attach 2402 --invoice INVOICE.pdf",
                   "baysheet attach 2402 --invoice INVOICE.pdf --how embed")),
-          Map.entry("close", List.of("baysheet close 2402 --by T1")),
+          Map.entry(
+              "close", List.of("baysheet close 2404 --by T1", "baysheet close 2402-2 --by T1")),
           Map.entry(
               "history", List.of("baysheet history \"RD 08-553\"", "baysheet history 2402 --json")),
           Map.entry(
