@@ -8,7 +8,6 @@ import baysheet.report.Span;
 import baysheet.yaml.Entry;
 import baysheet.yaml.Mapping;
 import baysheet.yaml.Node;
-import baysheet.yaml.Sequence;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -72,7 +71,7 @@ public final class BookText {
     Optional<Entry> fasteners = entry(root, FASTENERS);
     String margin = " ".repeat(root.start().column() - 1);
     if (fasteners.isEmpty() || fasteners.get().value().isEmpty()) {
-      int behind = fasteners.map(this::lastLine).orElseGet(() -> lastLine(root));
+      int behind = fasteners.map(BookText::lastLine).orElseGet(() -> root.at().endLine());
       if (fasteners.isEmpty()) {
         put(behind, margin, List.of(FASTENERS + ":"));
       }
@@ -91,12 +90,12 @@ public final class BookText {
       if (lines != null && group.value().isEmpty()) {
         put(lastLine(group), margin + STEP, lines);
       } else if (lines != null && group.value() instanceof Mapping own && isBlock(own)) {
-        put(lastLine(own), " ".repeat(own.start().column() - 1), lines);
+        put(own.at().endLine(), " ".repeat(own.start().column() - 1), lines);
       } else {
         sound &= lines == null;
       }
     }
-    newGroups(lastLine(map), margin, others);
+    newGroups(map.at().endLine(), margin, others);
     return sound;
   }
 
@@ -117,20 +116,8 @@ public final class BookText {
     return map.entries().stream().filter(it -> it.key().text().equals(key)).findFirst();
   }
 
-  private int lastLine(Entry entry) {
-    return entry.value().isEmpty() ? entry.key().at().endLine() : lastLine(entry.value());
-  }
-
-  /** The last line of a value. A text behind {@code |} ends where the next line begins. */
-  private int lastLine(Node node) {
-    if (node instanceof Mapping map && character(map.at()) != '{') {
-      return lastLine(map.entries().get(map.entries().size() - 1));
-    }
-    if (node instanceof Sequence list && character(list.at()) != '[') {
-      return lastLine(list.items().get(list.items().size() - 1));
-    }
-    Span at = node.at();
-    return at.endColumn() == 1 && at.endLine() > at.line() ? at.endLine() - 1 : at.endLine();
+  private static int lastLine(Entry entry) {
+    return entry.value().isEmpty() ? entry.key().at().endLine() : entry.value().at().endLine();
   }
 
   private String joined() {

@@ -34,6 +34,7 @@ class BookTextTest {
           "b-bolt: {count: 1,\n      torque: 9 N·m}",
           "c-bolt:\n      count: 1\n      torque: 9 N·m",
           "d-bolt: {count: 1, torque: [9 N·m,\n   +90°]}\n    # below it",
+          "f-bolt:\n      count: 1\n      torque: 9 N·m\n      note: |+\n        text\n\n",
           "absent:\n      - x\n      - y\n",
           "e-bolt:\n      count: 1\n      torque: 9 N·m\n      note: >-\n        long\n        text\n\n");
 
