@@ -110,6 +110,7 @@ final class AttachCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    Console.muteRemarksOnFonts();
     Typed typed = new Typed(spec.commandLine());
     Path from =
         Options.<Path>given(invoice).orElseThrow(() -> typed.wrong("attach needs --invoice FILE"));

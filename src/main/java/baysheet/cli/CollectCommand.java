@@ -76,6 +76,7 @@ final class CollectCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    Console.muteRemarksOnFonts();
     Path folder = ask.ledger(spec.commandLine());
     Problems problems = new Problems();
     int[] exit = {Exit.DONE};

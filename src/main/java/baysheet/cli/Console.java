@@ -8,6 +8,8 @@ import baysheet.report.TerminalText;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.util.List;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 
 /**
  * Where the program speaks: results on one stream, problems on the other.
@@ -19,8 +21,19 @@ record Console(PrintWriter out, PrintWriter err, boolean coloured, boolean trace
   /** The environment variable that asks for stack traces. */
   static final String TRACE = "BAYSHEET_TRACE";
 
+  /** Loaded only where files of others are read: logging takes its time at the start. */
+  private static final class PdfLibrary {
+    /** Held, for a logger that nobody holds forgets its level. */
+    static final Logger LOGGER = Logger.getLogger("org.apache.pdfbox");
+  }
+
   Console(PrintWriter out, PrintWriter err, boolean coloured) {
     this(out, err, coloured, false);
+  }
+
+  /** The PDF library remarks on fonts of other people's files; nobody here can mend those. */
+  static void muteRemarksOnFonts() {
+    PdfLibrary.LOGGER.setLevel(Level.SEVERE);
   }
 
   void say(String line) {
