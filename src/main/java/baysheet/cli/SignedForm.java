@@ -1,5 +1,8 @@
 package baysheet.cli;
 
+import java.util.Set;
+import java.util.HashSet;
+import baysheet.ledger.Closing;
 import baysheet.ledger.Event.Decision;
 import baysheet.ledger.Event.Value;
 import baysheet.ledger.Event.Values;
@@ -90,6 +93,10 @@ final class SignedForm {
     record.joints().forEach(joint -> joints.put(joint.box(), joint));
     StringBuilder values = new StringBuilder();
     StringBuilder marks = new StringBuilder();
+    Set<KeptRecord.Box> undecided = new HashSet<>();
+    record.choices().stream()
+        .filter(choice -> Closing.isOpen(choice, story))
+        .forEach(undecided::addAll);
     int number = 0;
     for (KeptRecord.Box box : record.boxes()) {
       number++;
@@ -99,8 +106,13 @@ final class SignedForm {
         values.append(
             "  - {box: %s%s%s, value: open}\n"
                 .formatted(box.name(), expected(joints.get(box.name())), crop));
-      } else if (box.required() && state != SheetStory.Box.MARKED) {
-        String is = state == SheetStory.Box.EMPTY ? "empty" : OPEN;
+      } else if (undecided.contains(box) || box.required() && state != SheetStory.Box.MARKED) {
+        String is =
+            switch (state) {
+              case MARKED -> "marked";
+              case EMPTY -> "empty";
+              case DOUBTFUL, UNREAD -> OPEN;
+            };
         marks.append(
             "  - {box: %s, kind: %s%s, is: %s}\n".formatted(box.name(), box.kind(), crop, is));
       }

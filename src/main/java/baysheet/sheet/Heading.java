@@ -5,14 +5,17 @@ import baysheet.books.Shop;
 import baysheet.torque.Quantity;
 import baysheet.torque.Unit;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
 
 /**
  * What identifies the job.
  *
+ * @param complaint what is wrong, in the customer's words
  * @param bay name and equipment
  * @param torqueUnits the first is printed big, the second small
+ * @param promised when the vehicle has to be ready
  * @param carried where the work began, if that was on another day
  */
 public record Heading(
@@ -22,10 +25,12 @@ public record Heading(
     String revision,
     String title,
     Optional<String> customer,
+    Optional<String> complaint,
     String book,
     String vehicle,
     Optional<String> years,
     Optional<String> plate,
+    Optional<String> vin,
     Optional<Quantity> odometer,
     String bay,
     String bayEquipment,
@@ -39,6 +44,7 @@ public record Heading(
     Glossary glossary,
     List<Unit> torqueUnits,
     Unit distance,
+    Optional<LocalTime> promised,
     Optional<Carried> carried) {
   public Heading {
     state = List.copyOf(state);
@@ -55,10 +61,12 @@ public record Heading(
         revision,
         title,
         customer,
+        complaint,
         book,
         vehicle,
         years,
         plate,
+        vin,
         odometer,
         bay,
         bayEquipment,
@@ -72,6 +80,7 @@ public record Heading(
         glossary,
         torqueUnits,
         distance,
+        promised,
         carried);
   }
 
