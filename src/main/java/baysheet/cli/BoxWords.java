@@ -44,7 +44,8 @@ final class BoxWords {
       case "mark" -> "row " + parts[1] + place + " witness mark";
       case "turn" -> "row " + parts[1] + " turn " + rest(parts);
       case "tally" -> "removed item " + parts[1] + place;
-      case "recheck" -> "re-check of row " + parts[1] + (last.equals("told") ? ", customer told" : "");
+      case "recheck" ->
+          "re-check of row " + parts[1] + (last.equals("told") ? ", customer told" : "");
       case "open" -> "what others must still do, line " + parts[1];
       default -> name;
     };

@@ -94,7 +94,8 @@ final class CollectedJobs {
             .filter(KeptRecord.Box::required)
             .map(KeptRecord.Box::name)
             .filter(box -> !story.isExcepted(box))
-            .filter(box -> story.box(box) != SheetStory.Box.MARKED || isOutside(record, story, box));
+            .filter(
+                box -> story.box(box) != SheetStory.Box.MARKED || isOutside(record, story, box));
     Stream<String> choices =
         record.choices().stream()
             .filter(choice -> Closing.isOpen(choice, story))

@@ -1,7 +1,5 @@
 package baysheet.cli;
 
-import java.util.Set;
-import java.util.HashSet;
 import baysheet.ledger.Closing;
 import baysheet.ledger.Event.Decision;
 import baysheet.ledger.Event.Value;
@@ -31,10 +29,12 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * The file in which a person types what stands on a signed sheet: the figure of each value box, and

@@ -159,7 +159,8 @@ public sealed interface Item {
    * An empty box for a pen. A box of kind {@link Page#LINE} has ink along its lower edge only.
    *
    * @param required whether the form is incomplete while it is empty
-   * @param choice names the boxes of which exactly one is to be marked; nothing for a box of its own
+   * @param choice names the boxes of which exactly one is to be marked; nothing for a box of its
+   *     own
    * @param edge its outer edge; the stroke runs along it inside
    */
   record Pen(

@@ -82,8 +82,7 @@ public final class Closing {
   private void choice(List<KeptRecord.Box> boxes) {
     if (isOpen(boxes, story)) {
       long marked = marked(boxes, story);
-      String names =
-          boxes.stream().map(KeptRecord.Box::name).collect(Collectors.joining(" and "));
+      String names = boxes.stream().map(KeptRecord.Box::name).collect(Collectors.joining(" and "));
       notFilled(
           boxes.get(0).name(),
           "exactly one of %s is to be marked, and %s"

@@ -95,6 +95,13 @@ public final class KeptRecord {
     return part("sheet").maybeText("code");
   }
 
+  /** The revision before, as the sheet names it. */
+  public Optional<Event.Replaced> replaces() {
+    return whole
+        .object("replaces")
+        .map(it -> new Event.Replaced(it.text("sheet"), it.texts("changes")));
+  }
+
   /** How many steps the sheet has. */
   public int steps() {
     return whole.objects("steps").size();

@@ -5,6 +5,7 @@ import baysheet.layout.Item;
 import baysheet.layout.Page;
 import baysheet.sheet.CautionLine;
 import baysheet.sheet.CheckLine;
+import baysheet.sheet.Heading;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.TimeNeeded;
 import baysheet.torque.ThreePoint;
@@ -84,6 +85,15 @@ public final class SheetRecord {
           }
           json.text(
               "carried", sheet.heading().carried().map(it -> StageWords.continues(language, it)));
+          if (sheet.heading().replaces().isPresent()) {
+            Heading.Replaced before = sheet.heading().replaces().get();
+            json.object(
+                "replaces",
+                () -> {
+                  json.text("sheet", before.sheet());
+                  json.texts("changes", before.changes());
+                });
+          }
           json.texts("works", language.texts(sheet.heading().works()));
           json.list("sections", sheet.sections(), this::section);
           json.list("steps", sheet.steps(), this::step);

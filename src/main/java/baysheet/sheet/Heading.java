@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param torqueUnits the first is printed big, the second small
  * @param promised when the vehicle has to be ready
  * @param carried where the work began, if that was on another day
+ * @param replaces the revision before, where there is one
  */
 public record Heading(
     String shop,
@@ -45,7 +46,8 @@ public record Heading(
     List<Unit> torqueUnits,
     Unit distance,
     Optional<LocalTime> promised,
-    Optional<Carried> carried) {
+    Optional<Carried> carried,
+    Optional<Replaced> replaces) {
   public Heading {
     state = List.copyOf(state);
     works = List.copyOf(works);
@@ -54,6 +56,15 @@ public record Heading(
 
   /** The same for another size of paper. */
   Heading on(Shop.Paper other) {
+    return with(other, replaces);
+  }
+
+  /** The same in place of another revision. */
+  Heading replacing(Optional<Replaced> before) {
+    return with(paper, before);
+  }
+
+  private Heading with(Shop.Paper other, Optional<Replaced> before) {
     return new Heading(
         shop,
         job,
@@ -81,7 +92,20 @@ public record Heading(
         torqueUnits,
         distance,
         promised,
-        carried);
+        carried,
+        before);
+  }
+
+  /**
+   * The revision before.
+   *
+   * @param sheet its id
+   * @param changes what is different, as figures and numbers: {@code row 3 was 140 N·m}
+   */
+  public record Replaced(String sheet, List<String> changes) {
+    public Replaced {
+      changes = List.copyOf(changes);
+    }
   }
 
   /**

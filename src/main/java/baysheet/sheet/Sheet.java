@@ -74,8 +74,17 @@ public record Sheet(
 
   /** The same sheet for another size of paper; what it says, and so its id, stays. */
   public Sheet on(Shop.Paper paper) {
+    return with(heading.on(paper));
+  }
+
+  /** The same sheet in place of another revision, which it names. */
+  public Sheet replacing(Optional<Heading.Replaced> before) {
+    return with(heading.replacing(before));
+  }
+
+  private Sheet with(Heading other) {
     return new Sheet(
-        heading.on(paper),
+        other,
         qualified,
         cautions,
         evening,

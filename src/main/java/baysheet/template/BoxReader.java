@@ -218,7 +218,8 @@ final class BoxReader {
   }
 
   private Box field(Element element) {
-    Attributes in = Attributes.of(element, faults, "name", "kind", "pen", "says", "required", "choice");
+    Attributes in =
+        Attributes.of(element, faults, "name", "kind", "pen", "says", "required", "choice");
     String name = in.required("name");
     String kind = in.required("kind");
     if (!fields.add(name)) {

@@ -123,6 +123,7 @@ public record SheetText(
    * @param time from–to with the likely time
    * @param saved what sharing saves, or nothing
    * @param carried where the work began, if that was on another day, and what is done
+   * @param replaces which sheet it replaces, and what is different
    */
   public record HeadText(
       String shop,
@@ -151,7 +152,8 @@ public record SheetText(
       String time,
       String saved,
       String promised,
-      String carried) {
+      String carried,
+      String replaces) {
     public HeadText {
       works = List.copyOf(works);
     }

@@ -75,9 +75,7 @@ final class SheetWords {
         sheet.steps().size(),
         sheet.sections().stream().map(steps::section).toList(),
         new TorqueWords(sheet.torque(), heading.torqueUnits().get(0), language).table(),
-        sheet.wrenches().stream()
-            .map(it -> language.own(Phrase.CALIBRATED, it.name(), it.calibrated()))
-            .toList(),
+        sheet.wrenches().stream().map(it -> it.name() + Phrases.NBSP + it.calibrated()).toList(),
         sockets(),
         sheet.tools().stream()
             .filter(tool -> !standsForSocket(tool))
@@ -126,7 +124,14 @@ final class SheetWords {
         time(sheet.time()),
         saved(sheet.time()),
         heading.promised().map(LocalTime::toString).orElse(""),
-        heading.carried().map(it -> StageWords.continues(language, it)).orElse(""));
+        heading.carried().map(it -> StageWords.continues(language, it)).orElse(""),
+        heading.replaces().map(this::replaces).orElse(""));
+  }
+
+  private String replaces(Heading.Replaced before) {
+    String changes = String.join("; ", before.changes());
+    return Phrases.sentence(
+        Phrases.together(language.own(Phrase.REPLACES, before.sheet(), changes)));
   }
 
   private static String person(Optional<Person> person) {

@@ -248,6 +248,7 @@ public final class Samples {
         List.of(Unit.NEWTON_METRE, Unit.POUND_FORCE_FOOT),
         Unit.KILOMETRE,
         Optional.of(LocalTime.of(16, 30)),
+        Optional.empty(),
         Optional.empty());
   }
 

@@ -18,6 +18,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -56,7 +57,8 @@ public final class Headings {
         shop.torqueUnits(),
         shop.distance(),
         job.readyBy().map(Located::value),
-        job.carried().map(Headings::carried));
+        job.carried().map(Headings::carried),
+        Optional.empty());
   }
 
   private static Heading.Carried carried(Job.Carried from) {
