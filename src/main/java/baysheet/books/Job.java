@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param number what the job is called; also the name of its sheet
  * @param date the day; where absent the day folder's name is the date
  * @param revision letter of the sheet
+ * @param complaint what is wrong, in the customer's words
  * @param bay name of the bay
  * @param by who does it
  * @param with an apprentice who takes part
@@ -37,6 +38,7 @@ public record Job(
     Optional<Located<LocalDate>> date,
     Located<String> revision,
     Optional<Located<String>> customer,
+    Optional<Located<String>> complaint,
     Vehicle vehicle,
     Located<String> bay,
     Located<String> by,
@@ -73,6 +75,7 @@ public record Job(
         date,
         revision.map(before -> letter),
         customer,
+        complaint,
         vehicle,
         bay,
         by,
@@ -92,10 +95,15 @@ public record Job(
         at);
   }
 
-  /** The vehicle on which it is done. */
+  /**
+   * The vehicle on which it is done.
+   *
+   * @param vin its identification number
+   */
   public record Vehicle(
       Located<String> book,
       Optional<Located<String>> plate,
+      Optional<Located<String>> vin,
       Optional<Located<Quantity>> odometer) {}
 
   /**

@@ -24,6 +24,10 @@ import java.util.stream.Stream;
 /** Reads a job file. */
 public final class JobReader {
   private static final Pattern REVISION = Pattern.compile("[A-Z]");
+
+  /** ISO 3779: 17 figures and capital letters; I, O and Q are not used. */
+  private static final Pattern VIN = Pattern.compile("[A-HJ-NPR-Z0-9]{17}");
+
   private static final String FIRST_REVISION = "A";
 
   private static final String WORK = "work";
@@ -115,6 +119,7 @@ public final class JobReader {
             map.optional("date", Read.date()),
             revision(map),
             map.optional("customer", Read.text()),
+            map.optional("complaint", Read.text()),
             vehicle(map),
             Words.needed(map, "bay", Words.id(), ""),
             Words.needed(map, "by", Words.id(), ""),
@@ -157,15 +162,22 @@ public final class JobReader {
     return map.required("vehicle", Read.record("the vehicle of a job", JobReader::vehicleOf))
         .map(Located::value)
         .orElseGet(
-            () -> new Job.Vehicle(Words.unread(map, ""), Optional.empty(), Optional.empty()));
+            () ->
+                new Job.Vehicle(
+                    Words.unread(map, ""), Optional.empty(), Optional.empty(), Optional.empty()));
   }
 
   private static Optional<Job.Vehicle> vehicleOf(MapReader map) {
     Optional<Located<String>> book = map.required("book", Read.name());
     Optional<Located<String>> plate = map.optional("plate", Read.text());
+    Optional<Located<String>> vin = map.optional("vin", Read.value(JobReader::vinOf));
     Optional<Located<Quantity>> odometer =
         map.optional("odometer", Figures.quantity(QuantityKey.ODOMETER));
-    return map.build(() -> new Job.Vehicle(book.get(), plate, odometer));
+    return map.build(() -> new Job.Vehicle(book.get(), plate, vin, odometer));
+  }
+
+  private static Outcome<String> vinOf(String text) {
+    return VIN.matcher(text).matches() ? Outcome.ok(text) : Sentences.notAVin(text);
   }
 
   private static Optional<Located<List<Located<Job.Work>>>> work(Node node, Problems problems) {

@@ -80,6 +80,13 @@ final class Sentences {
         "one capital letter, such as A");
   }
 
+  static <T> Outcome<T> notAVin(String text) {
+    return Outcome.bad(
+        ProblemCode.BAD_VALUE,
+        quoted(text) + " is not a vehicle identification number",
+        "17 figures and capital letters without I, O and Q, such as ZZ9AA1B2C3D456789");
+  }
+
   static Problem readyBeforeArrival(Span at) {
     return Problem.of(
             ProblemCode.BAD_VALUE, at, "the vehicle is promised before the time of its arrival")

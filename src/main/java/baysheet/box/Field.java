@@ -11,15 +11,23 @@ import java.util.Objects;
  * @param name the name under which the record lists its position
  * @param kind what is written in it: tick, value, initials, signature, line …
  * @param required whether the form is incomplete while it is empty
+ * @param choice names the boxes of which exactly one is to be marked; nothing for a box of its own
  * @param alternate what it is for, for a screen reader
  */
 public record Field(
-    String name, String kind, PenSize size, boolean required, String alternate, Span at)
+    String name,
+    String kind,
+    PenSize size,
+    boolean required,
+    String choice,
+    String alternate,
+    Span at)
     implements Leaf {
   public Field {
     Objects.requireNonNull(name);
     Objects.requireNonNull(kind);
     Objects.requireNonNull(size);
+    Objects.requireNonNull(choice);
     Objects.requireNonNull(alternate);
     Objects.requireNonNull(at);
   }

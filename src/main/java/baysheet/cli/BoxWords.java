@@ -5,14 +5,16 @@ import java.util.Map;
 /** What a box is called in a sentence, by its name on the sheet. */
 final class BoxWords {
   private static final Map<String, String> WHOLE =
-      Map.of(
-          "sign.technician", "signature of the technician",
-          "sign.apprentice", "signature of the apprentice",
-          "sign.second", "signature of the second person",
-          "odometer.out", "odometer reading",
-          "roadtest.by", "who made the road test",
-          "tally.on", "number of items back on",
-          "marked", "number of joints marked");
+      Map.ofEntries(
+          Map.entry("sign.technician", "signature of the technician"),
+          Map.entry("sign.apprentice", "signature of the apprentice"),
+          Map.entry("sign.second", "signature of the second person"),
+          Map.entry("release.yes", "released or not released"),
+          Map.entry("cured.yes", "complaint cured, yes or no"),
+          Map.entry("odometer.out", "odometer reading"),
+          Map.entry("roadtest.by", "who made the road test"),
+          Map.entry("tally.on", "number of items back on"),
+          Map.entry("marked", "number of joints marked"));
 
   private BoxWords() {}
 
@@ -42,7 +44,8 @@ final class BoxWords {
       case "mark" -> "row " + parts[1] + place + " witness mark";
       case "turn" -> "row " + parts[1] + " turn " + rest(parts);
       case "tally" -> "removed item " + parts[1] + place;
-      case "recheck" -> "re-check of row " + parts[1];
+      case "recheck" ->
+          "re-check of row " + parts[1] + (last.equals("told") ? ", customer told" : "");
       case "open" -> "what others must still do, line " + parts[1];
       default -> name;
     };

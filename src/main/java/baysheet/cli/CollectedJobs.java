@@ -13,6 +13,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** How far the jobs of a day have come once their signed sheets were collected. */
 final class CollectedJobs {
@@ -88,12 +89,18 @@ final class CollectedJobs {
   }
 
   private static List<String> openBoxes(KeptRecord record, SheetStory story) {
-    return record.boxes().stream()
-        .filter(KeptRecord.Box::required)
-        .map(KeptRecord.Box::name)
-        .filter(box -> !story.isExcepted(box))
-        .filter(box -> story.box(box) != SheetStory.Box.MARKED || isOutside(record, story, box))
-        .toList();
+    Stream<String> required =
+        record.boxes().stream()
+            .filter(KeptRecord.Box::required)
+            .map(KeptRecord.Box::name)
+            .filter(box -> !story.isExcepted(box))
+            .filter(
+                box -> story.box(box) != SheetStory.Box.MARKED || isOutside(record, story, box));
+    Stream<String> choices =
+        record.choices().stream()
+            .filter(choice -> Closing.isOpen(choice, story))
+            .map(choice -> choice.get(0).name());
+    return Stream.concat(required, choices).toList();
   }
 
   /** A figure that somebody typed in before, and that its band does not hold. */

@@ -73,11 +73,17 @@ final class ExplainCommand implements Callable<Integer> {
     Optional<Resolved> resolved =
         folder.flatMap(it -> maker.resolve(group.jobs().get(0), it, problems));
     Optional<TracedPlan> plan = resolved.flatMap(it -> Planner.traced(it, problems));
-    plan.filter(it -> !problems.hasErrors()).ifPresent(it -> tell(resolved.get(), it));
+    plan.filter(it -> !problems.hasErrors())
+        .ifPresent(
+            it ->
+                tell(resolved.get(), it, maker.make(group.jobs().get(0), folder.get(), problems)));
     return Exit.DONE;
   }
 
-  private void tell(Resolved resolved, TracedPlan plan) {
+  /**
+   * @param made the sheets of the job; none where its layout does not fit, which is told besides
+   */
+  private void tell(Resolved resolved, TracedPlan plan, List<MadeSheet> made) {
     List<TorqueLine> lines =
         plan.sheet().torque().stream()
             .filter(line -> number().map(n -> n == line.n()).orElse(true))
@@ -91,9 +97,22 @@ final class ExplainCommand implements Callable<Integer> {
     }
     String gap = "";
     for (TorqueLine line : lines) {
-      console.print(gap + LineChain.print(resolved, line, plan.selection(line)));
+      console.print(
+          gap + LineChain.print(resolved, line, plan.selection(line), sheets(made, line)));
       gap = "\n";
     }
+  }
+
+  /** On which of several sheets a row stands; nothing where the job has one sheet. */
+  private static List<String> sheets(List<MadeSheet> made, TorqueLine line) {
+    return made.stream()
+        .map(MadeSheet::sheet)
+        .filter(sheet -> sheet.torque().stream().anyMatch(it -> it.n() == line.n()))
+        .flatMap(
+            sheet ->
+                sheet.stage().stream()
+                    .map(it -> sheet.name() + ", stage " + it.n() + " of " + it.of()))
+        .toList();
   }
 
   private WrongCommandLine wrong(String what) {

@@ -7,12 +7,14 @@ import baysheet.ledger.Event.Replaced;
 import baysheet.ledger.Event.Withdrawn;
 import baysheet.ledger.Hash;
 import baysheet.ledger.Index;
+import baysheet.ledger.KeptRecord;
 import baysheet.ledger.Ledger;
 import baysheet.ledger.SheetStory;
 import baysheet.report.Problem;
 import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
 import baysheet.report.Source;
+import baysheet.sheet.Heading;
 import baysheet.sheet.Sheet;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -122,10 +124,16 @@ final class Issues {
       Function<MadeSheet, byte[]> draw,
       Problems problems) {
     List<Issued> last = before.getOrDefault(YamlFiles.name(job), List.of());
-    Revision first = last.isEmpty() ? Revision.FIRST : new Revision(last.get(0).revision());
+    Revision first =
+        last.isEmpty() ? Revision.FIRST : new Revision(last.get(0).revision(), printed(last));
     List<Page> pages = pages(make.apply(first), draw);
-    if (pages.isEmpty() || last.isEmpty() || isStill(last, pages)) {
+    if (pages.isEmpty() || last.isEmpty()) {
       return pages.stream().map(page -> drawn(page, pages)).toList();
+    }
+    if (isStill(last, pages)) {
+      List<Page> whole =
+          last.size() == pages.size() ? pages : saying(first, pages, pages, make, draw);
+      return whole.stream().map(page -> drawn(page, pages)).toList();
     }
     Optional<Revision> next = first.next();
     if (next.isEmpty()) {
@@ -133,7 +141,60 @@ final class Issues {
       return List.of();
     }
     List<Page> changed = pages(make.apply(next.get()), draw);
-    return changed.stream().map(page -> drawn(page, pages)).toList();
+    return saying(next.get(), changed, pages, make, draw).stream()
+        .map(page -> drawn(page, pages))
+        .toList();
+  }
+
+  /** What the sheets that were issued say of the revision before them. */
+  private Map<String, Heading.Replaced> printed(List<Issued> last) {
+    Index index = ledger.orElseThrow().index();
+    Map<String, Heading.Replaced> printed = new HashMap<>();
+    for (Issued issued : last) {
+      index
+          .record(issued.sheet())
+          .flatMap(KeptRecord::replaces)
+          .ifPresent(it -> printed.put(issued.name(), words(it)));
+    }
+    return printed;
+  }
+
+  private static Heading.Replaced words(Replaced replaced) {
+    return new Heading.Replaced(replaced.sheet(), replaced.changes());
+  }
+
+  /**
+   * The same pages with what each replaces. Where the job needs more sheets for these words, they
+   * are put on those.
+   *
+   * @param pages without these words
+   * @param before the sheets of the job as they would be in the revision before
+   */
+  private List<Page> saying(
+      Revision revision,
+      List<Page> pages,
+      List<Page> before,
+      Function<Revision, List<MadeSheet>> make,
+      Function<MadeSheet, byte[]> draw) {
+    List<Page> said = said(revision, pages, before, make, draw);
+    return names(said).equals(names(pages)) ? said : said(revision, said, before, make, draw);
+  }
+
+  private List<Page> said(
+      Revision revision,
+      List<Page> pages,
+      List<Page> before,
+      Function<Revision, List<MadeSheet>> make,
+      Function<MadeSheet, byte[]> draw) {
+    Map<String, Heading.Replaced> words = new HashMap<>(revision.replaces());
+    for (Page page : pages) {
+      drawn(page, before).replaces().ifPresent(it -> words.put(page.name(), words(it)));
+    }
+    return pages(make.apply(revision.replacing(words)), draw);
+  }
+
+  private static List<String> names(List<Page> pages) {
+    return pages.stream().map(Page::name).toList();
   }
 
   /** A made sheet and its file. */

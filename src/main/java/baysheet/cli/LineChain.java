@@ -49,15 +49,18 @@ final class LineChain {
    * The chain as plain text.
    *
    * @param selection what the plan selected for the line: nothing is chosen here
+   * @param sheets on which of several sheets the line stands; none where the job has one
    */
-  static String print(Resolved resolved, TorqueLine line, WrenchSelection selection) {
-    return new LineChain(resolved, line, selection).all();
+  static String print(
+      Resolved resolved, TorqueLine line, WrenchSelection selection, List<String> sheets) {
+    return new LineChain(resolved, line, selection).all(sheets);
   }
 
-  private String all() {
+  private String all(List<String> sheets) {
     String places = line.places().stream().map(Place::word).collect(Collectors.joining(", "));
     rows.heading(
         "line " + line.n() + ": " + line.words() + " (" + line.fastener() + "), " + places);
+    sheets.forEach(sheet -> rows.row("sheet", sheet));
     found();
     written();
     if (fastener.tightening().value() instanceof Tightening.Stages stages) {

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Sets the crops of a day's signed sheets on pages in two columns: each figure beside its target,
@@ -126,10 +127,17 @@ final class ReviewPages {
 
   /** What nobody filled in needs no crop. */
   private void empty(KeptRecord record, SheetStory story) {
-    String empty =
+    Stream<KeptRecord.Box> required =
         record.boxes().stream()
             .filter(KeptRecord.Box::required)
-            .filter(box -> story.box(box.name()) == SheetStory.Box.EMPTY)
+            .filter(box -> story.box(box.name()) == SheetStory.Box.EMPTY);
+    Stream<KeptRecord.Box> choices =
+        record.choices().stream()
+            .filter(
+                it -> it.stream().allMatch(box -> story.box(box.name()) == SheetStory.Box.EMPTY))
+            .map(it -> it.get(0));
+    String empty =
+        Stream.concat(required, choices)
             .map(box -> BoxWords.of(box.name()))
             .collect(Collectors.joining(", "));
     for (String line : lines(empty.isEmpty() ? "No box is empty." : "Empty: " + empty)) {

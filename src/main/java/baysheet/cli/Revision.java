@@ -1,28 +1,54 @@
 package baysheet.cli;
 
 import baysheet.books.Job;
+import baysheet.sheet.Heading.Replaced;
+import baysheet.sheet.Sheet;
+import java.util.Map;
 import java.util.Optional;
 
 /**
  * Which revision a job's sheets are to be.
  *
  * @param least its letter, unless the job file asks for a later one
+ * @param replaces what the sheets say of the revision before, by their names
  */
-record Revision(String least) {
+record Revision(String least, Map<String, Replaced> replaces) {
   /** What the job file asks for. */
-  static final Revision FIRST = new Revision("A");
+  static final Revision FIRST = new Revision("A", Map.of());
 
   private static final String LAST_LETTER = "Z";
+
+  Revision {
+    replaces = Map.copyOf(replaces);
+  }
 
   /** The job with the letter of this revision. */
   Job of(Job job) {
     return job.revision().value().compareTo(least) < 0 ? job.revised(least) : job;
   }
 
-  /** The next one; empty after the last. */
+  /**
+   * The sheet with what it says of the revision before. The sheet of a whole job, which may turn
+   * out to be too long, says what the first of several would say: so it is decided in each run
+   * alike whether the job is divided.
+   */
+  Sheet of(Sheet sheet) {
+    String name = sheet.name();
+    return sheet.replacing(
+        Optional.ofNullable(replaces.get(name))
+            .or(() -> Optional.ofNullable(replaces.get(name + "-1"))));
+  }
+
+  /** The same revision with other words on its sheets. */
+  Revision replacing(Map<String, Replaced> other) {
+    return new Revision(least, other);
+  }
+
+  /** The next one, which says nothing of this one yet; empty after the last. */
   Optional<Revision> next() {
+    String letter = Character.toString((char) (least.charAt(0) + 1));
     return least.equals(LAST_LETTER)
         ? Optional.empty()
-        : Optional.of(new Revision(Character.toString((char) (least.charAt(0) + 1))));
+        : Optional.of(new Revision(letter, Map.of()));
   }
 }

@@ -76,28 +76,28 @@ final class SheetMaker {
   /** The same in the revision that it is to have. */
   List<MadeSheet> make(Path file, ShopFolder folder, Revision revision, Problems problems) {
     return resolve(file, folder, revision, problems)
-        .map(resolved -> made(resolved, file, problems, false))
+        .map(resolved -> made(resolved, file, revision, problems, false))
         .orElse(List.of());
   }
 
   /** The same with everything that the sheet itself will warn of among the problems. */
   List<MadeSheet> check(Path file, ShopFolder folder, Problems problems) {
     return resolve(file, folder, problems)
-        .map(resolved -> made(resolved, file, problems, true))
+        .map(resolved -> made(resolved, file, Revision.FIRST, problems, true))
         .orElse(List.of());
   }
 
   private List<MadeSheet> made(
-      Resolved resolved, Path file, Problems problems, boolean allWarnings) {
+      Resolved resolved, Path file, Revision revision, Problems problems, boolean allWarnings) {
     Optional<TracedPlan> plan = Planner.traced(resolved, problems);
     if (allWarnings) {
       plan.ifPresent(it -> SheetWarnings.of(resolved, it.sheet()).forEach(problems::add));
     }
-    return plan.map(it -> pages(file, problems).of(it.stages(), resolved.job().stages()))
+    return plan.map(it -> pages(file, revision, problems).of(it.stages(), resolved.job().stages()))
         .orElse(List.of());
   }
 
-  private SheetPages pages(Path file, Problems problems) {
-    return new SheetPages(layouts.get(), fonts, paper, folders, file, problems);
+  private SheetPages pages(Path file, Revision revision, Problems problems) {
+    return new SheetPages(layouts.get(), fonts, paper, revision, folders, file, problems);
   }
 }

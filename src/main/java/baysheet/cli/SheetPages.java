@@ -32,6 +32,7 @@ record SheetPages(
     Layouts layouts,
     Fonts fonts,
     Optional<Shop.Paper> paper,
+    Revision revision,
     ShopFolders folders,
     Path file,
     Problems problems) {
@@ -86,7 +87,7 @@ record SheetPages(
   }
 
   private Sheet onPaper(Sheet sheet) {
-    return paper.map(sheet::on).orElse(sheet);
+    return revision.of(paper.map(sheet::on).orElse(sheet));
   }
 
   private Optional<Form> form(Sheet sheet, Problems found) {

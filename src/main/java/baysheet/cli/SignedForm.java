@@ -1,5 +1,6 @@
 package baysheet.cli;
 
+import baysheet.ledger.Closing;
 import baysheet.ledger.Event.Decision;
 import baysheet.ledger.Event.Value;
 import baysheet.ledger.Event.Values;
@@ -28,10 +29,12 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * The file in which a person types what stands on a signed sheet: the figure of each value box, and
@@ -90,6 +93,10 @@ final class SignedForm {
     record.joints().forEach(joint -> joints.put(joint.box(), joint));
     StringBuilder values = new StringBuilder();
     StringBuilder marks = new StringBuilder();
+    Set<KeptRecord.Box> undecided = new HashSet<>();
+    record.choices().stream()
+        .filter(choice -> Closing.isOpen(choice, story))
+        .forEach(undecided::addAll);
     int number = 0;
     for (KeptRecord.Box box : record.boxes()) {
       number++;
@@ -99,8 +106,13 @@ final class SignedForm {
         values.append(
             "  - {box: %s%s%s, value: open}\n"
                 .formatted(box.name(), expected(joints.get(box.name())), crop));
-      } else if (box.required() && state != SheetStory.Box.MARKED) {
-        String is = state == SheetStory.Box.EMPTY ? "empty" : OPEN;
+      } else if (undecided.contains(box) || box.required() && state != SheetStory.Box.MARKED) {
+        String is =
+            switch (state) {
+              case MARKED -> "marked";
+              case EMPTY -> "empty";
+              case DOUBTFUL, UNREAD -> OPEN;
+            };
         marks.append(
             "  - {box: %s, kind: %s%s, is: %s}\n".formatted(box.name(), box.kind(), crop, is));
       }

@@ -159,13 +159,23 @@ public sealed interface Item {
    * An empty box for a pen. A box of kind {@link Page#LINE} has ink along its lower edge only.
    *
    * @param required whether the form is incomplete while it is empty
+   * @param choice names the boxes of which exactly one is to be marked; nothing for a box of its
+   *     own
    * @param edge its outer edge; the stroke runs along it inside
    */
-  record Pen(int element, String name, String kind, boolean required, Area edge, long thickness)
+  record Pen(
+      int element,
+      String name,
+      String kind,
+      boolean required,
+      String choice,
+      Area edge,
+      long thickness)
       implements Item {
     public Pen {
       Objects.requireNonNull(name);
       Objects.requireNonNull(kind);
+      Objects.requireNonNull(choice);
       Objects.requireNonNull(edge);
     }
 

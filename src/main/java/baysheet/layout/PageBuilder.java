@@ -93,7 +93,15 @@ final class PageBuilder {
   void pen(Field field, Item.Area edge) {
     from(field.at());
     open(new Tag(Type.FORM, field.alternate(), "", 1));
-    add(new Item.Pen(element(), field.name(), field.kind(), field.required(), edge, PEN_STROKE));
+    add(
+        new Item.Pen(
+            element(),
+            field.name(),
+            field.kind(),
+            field.required(),
+            field.choice(),
+            edge,
+            PEN_STROKE));
     close();
   }
 

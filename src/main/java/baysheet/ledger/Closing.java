@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** What keeps a signed sheet from being closed. */
 public final class Closing {
@@ -50,6 +51,7 @@ public final class Closing {
       KeptRecord record, SheetStory story, Values typed, Wrenches wrenches) {
     Closing closing = new Closing(record, story.with(typed), wrenches);
     record.boxes().stream().filter(KeptRecord.Box::required).forEach(closing::check);
+    record.choices().forEach(closing::choice);
     return List.copyOf(closing.open);
   }
 
@@ -75,6 +77,27 @@ public final class Closing {
       case EMPTY -> notFilled(box, "it is empty on the paper");
       case DOUBTFUL, UNREAD -> notFilled(box, "nobody has decided whether it is marked");
     }
+  }
+
+  private void choice(List<KeptRecord.Box> boxes) {
+    if (isOpen(boxes, story)) {
+      long marked = marked(boxes, story);
+      String names = boxes.stream().map(KeptRecord.Box::name).collect(Collectors.joining(" and "));
+      notFilled(
+          boxes.get(0).name(),
+          "exactly one of %s is to be marked, and %s"
+              .formatted(names, marked == 0 ? "none is" : marked + " are"));
+    }
+  }
+
+  /** Whether not exactly one of some boxes is marked, and nobody gave a reason. */
+  public static boolean isOpen(List<KeptRecord.Box> choice, SheetStory story) {
+    boolean excepted = choice.stream().anyMatch(box -> story.isExcepted(box.name()));
+    return !excepted && marked(choice, story) != 1;
+  }
+
+  private static long marked(List<KeptRecord.Box> boxes, SheetStory story) {
+    return boxes.stream().filter(box -> story.box(box.name()) == SheetStory.Box.MARKED).count();
   }
 
   private void notFilled(String box, String what) {

@@ -43,8 +43,9 @@ public final class KeptRecord {
    *
    * @param kind tick, value, initials, signature or line
    * @param required whether the sheet is incomplete without it
+   * @param choice names the boxes of which exactly one is to be marked
    */
-  public record Box(String name, String kind, boolean required) {}
+  public record Box(String name, String kind, boolean required, Optional<String> choice) {}
 
   private Fields part(String key) {
     return whole.object(key).orElseThrow(() -> new IllegalArgumentException("there is no " + key));
@@ -94,6 +95,13 @@ public final class KeptRecord {
     return part("sheet").maybeText("code");
   }
 
+  /** The revision before, as the sheet names it. */
+  public Optional<Event.Replaced> replaces() {
+    return whole
+        .object("replaces")
+        .map(it -> new Event.Replaced(it.text("sheet"), it.texts("changes")));
+  }
+
   /** How many steps the sheet has. */
   public int steps() {
     return whole.objects("steps").size();
@@ -134,11 +142,20 @@ public final class KeptRecord {
     return whole.objects("boxes").stream().map(KeptRecord::box).toList();
   }
 
+  /** The boxes of each choice, of which exactly one is to be marked. */
+  public List<List<Box>> choices() {
+    Map<String, List<Box>> choices = new LinkedHashMap<>();
+    for (Box box : boxes()) {
+      box.choice().ifPresent(it -> choices.computeIfAbsent(it, key -> new ArrayList<>()).add(box));
+    }
+    return List.copyOf(choices.values());
+  }
+
   private static Box box(Fields box) {
     String kind = box.text("kind");
     boolean required =
         box.map().containsKey("required") ? box.truth("required") : !kind.equals("line");
-    return new Box(box.text("name"), kind, required);
+    return new Box(box.text("name"), kind, required, box.maybeText("choice"));
   }
 
   /** What somebody else must still do, by the rule that asks for it, as the sheet words it. */

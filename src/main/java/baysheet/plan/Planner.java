@@ -227,6 +227,7 @@ public final class Planner {
             evening.all(PlanPhrases::borrow),
             new StepBuilder(resolved, lines, torque, cautions, support).sections(),
             torque,
+            Headings.wrenches(resolved, torque),
             sockets,
             tools,
             layOut.parts(),

@@ -36,6 +36,7 @@ record HeadingRecord(Json json, Sheet sheet, Language language) {
     json.text("name", heading.vehicle());
     json.text("years", heading.years());
     json.text("plate", heading.plate());
+    json.text("vin", heading.vin());
     json.quantity("odometer", heading.odometer());
     json.texts("state", heading.state());
   }

@@ -5,6 +5,7 @@ import baysheet.layout.Item;
 import baysheet.layout.Page;
 import baysheet.sheet.CautionLine;
 import baysheet.sheet.CheckLine;
+import baysheet.sheet.Heading;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.TimeNeeded;
 import baysheet.torque.ThreePoint;
@@ -76,16 +77,28 @@ public final class SheetRecord {
           json.object("people", heading::people);
           json.text("bay", sheet.heading().bay());
           json.text("bayEquipment", sheet.heading().bayEquipment());
+          json.text("complaint", sheet.heading().complaint());
+          json.text("promised", sheet.heading().promised());
           json.text("notes", sheet.notes());
           if (sheet.stage().isPresent()) {
             new StageRecord(json, language).write(sheet.stage().get());
           }
           json.text(
               "carried", sheet.heading().carried().map(it -> StageWords.continues(language, it)));
+          if (sheet.heading().replaces().isPresent()) {
+            Heading.Replaced before = sheet.heading().replaces().get();
+            json.object(
+                "replaces",
+                () -> {
+                  json.text("sheet", before.sheet());
+                  json.texts("changes", before.changes());
+                });
+          }
           json.texts("works", language.texts(sheet.heading().works()));
           json.list("sections", sheet.sections(), this::section);
           json.list("steps", sheet.steps(), this::step);
           json.list("torque", sheet.torque(), line -> new TorqueRecord(json, language).write(line));
+          json.list("wrenches", sheet.wrenches(), this::wrench);
           json.list("sockets", sheet.sockets(), this::socket);
           json.list("tools", sheet.tools(), this::tool);
           json.list("parts", sheet.parts(), this::part);
@@ -146,6 +159,14 @@ public final class SheetRecord {
   private static List<Long> minutes(ThreePoint minutes) {
     return List.of(
         Math.round(minutes.low()), Math.round(minutes.likely()), Math.round(minutes.high()));
+  }
+
+  private void wrench(Sheet.WrenchLine wrench) throws IOException {
+    json.object(
+        () -> {
+          json.text("name", wrench.name());
+          json.text("calibrated", wrench.calibrated());
+        });
   }
 
   private void socket(Sheet.SocketLine socket) throws IOException {
@@ -265,6 +286,7 @@ public final class SheetRecord {
           json.text("name", pen.name());
           json.text("kind", pen.kind());
           json.truth("required", pen.required());
+          json.text("choice", Optional.of(pen.choice()).filter(it -> !it.isEmpty()));
           place(page, pen.edge());
         });
   }

@@ -5,15 +5,19 @@ import baysheet.books.Shop;
 import baysheet.torque.Quantity;
 import baysheet.torque.Unit;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
 
 /**
  * What identifies the job.
  *
+ * @param complaint what is wrong, in the customer's words
  * @param bay name and equipment
  * @param torqueUnits the first is printed big, the second small
+ * @param promised when the vehicle has to be ready
  * @param carried where the work began, if that was on another day
+ * @param replaces the revision before, where there is one
  */
 public record Heading(
     String shop,
@@ -22,10 +26,12 @@ public record Heading(
     String revision,
     String title,
     Optional<String> customer,
+    Optional<String> complaint,
     String book,
     String vehicle,
     Optional<String> years,
     Optional<String> plate,
+    Optional<String> vin,
     Optional<Quantity> odometer,
     String bay,
     String bayEquipment,
@@ -39,7 +45,9 @@ public record Heading(
     Glossary glossary,
     List<Unit> torqueUnits,
     Unit distance,
-    Optional<Carried> carried) {
+    Optional<LocalTime> promised,
+    Optional<Carried> carried,
+    Optional<Replaced> replaces) {
   public Heading {
     state = List.copyOf(state);
     works = List.copyOf(works);
@@ -48,6 +56,15 @@ public record Heading(
 
   /** The same for another size of paper. */
   Heading on(Shop.Paper other) {
+    return with(other, replaces);
+  }
+
+  /** The same in place of another revision. */
+  Heading replacing(Optional<Replaced> before) {
+    return with(paper, before);
+  }
+
+  private Heading with(Shop.Paper other, Optional<Replaced> before) {
     return new Heading(
         shop,
         job,
@@ -55,10 +72,12 @@ public record Heading(
         revision,
         title,
         customer,
+        complaint,
         book,
         vehicle,
         years,
         plate,
+        vin,
         odometer,
         bay,
         bayEquipment,
@@ -72,7 +91,21 @@ public record Heading(
         glossary,
         torqueUnits,
         distance,
-        carried);
+        promised,
+        carried,
+        before);
+  }
+
+  /**
+   * The revision before.
+   *
+   * @param sheet its id
+   * @param changes what is different, as figures and numbers: {@code row 3 was 140 N·m}
+   */
+  public record Replaced(String sheet, List<String> changes) {
+    public Replaced {
+      changes = List.copyOf(changes);
+    }
   }
 
   /**

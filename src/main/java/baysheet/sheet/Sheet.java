@@ -10,6 +10,7 @@ import baysheet.torque.Head;
 import baysheet.torque.Quantity;
 import baysheet.torque.Reach;
 import baysheet.torque.ThreePoint;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -41,6 +42,7 @@ public record Sheet(
     List<String> evening,
     List<Section> sections,
     List<TorqueLine> torque,
+    List<WrenchLine> wrenches,
     List<SocketLine> sockets,
     List<ToolLine> tools,
     List<PartLine> parts,
@@ -59,6 +61,7 @@ public record Sheet(
     evening = List.copyOf(evening);
     sections = List.copyOf(sections);
     torque = List.copyOf(torque);
+    wrenches = List.copyOf(wrenches);
     sockets = List.copyOf(sockets);
     tools = List.copyOf(tools);
     parts = List.copyOf(parts);
@@ -71,13 +74,23 @@ public record Sheet(
 
   /** The same sheet for another size of paper; what it says, and so its id, stays. */
   public Sheet on(Shop.Paper paper) {
+    return with(heading.on(paper));
+  }
+
+  /** The same sheet in place of another revision, which it names. */
+  public Sheet replacing(Optional<Heading.Replaced> before) {
+    return with(heading.replacing(before));
+  }
+
+  private Sheet with(Heading other) {
     return new Sheet(
-        heading.on(paper),
+        other,
         qualified,
         cautions,
         evening,
         sections,
         torque,
+        wrenches,
         sockets,
         tools,
         parts,
@@ -269,6 +282,9 @@ public record Sheet(
       above = List.copyOf(above);
     }
   }
+
+  /** A torque wrench that the table names, with the day of its last calibration. */
+  public record WrenchLine(String name, LocalDate calibrated) {}
 
   /**
    * What to lay out to reach a head.

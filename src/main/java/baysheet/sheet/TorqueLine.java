@@ -14,6 +14,9 @@ import baysheet.torque.Treatment;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * A row of the torque table: one set of fasteners, at one place or at mirrored places.
@@ -107,6 +110,17 @@ public record TorqueLine(
   /** Whether something has to be put on the thread; not on one that goes on dry or as it comes. */
   public boolean isTreated() {
     return threads.product().isPresent();
+  }
+
+  /** Names of the wrenches that are set for it, in any of its rounds. */
+  public Set<String> wrenches() {
+    Stream<Optional<String>> full =
+        stages.stream()
+            .filter(StageLine.Torque.class::isInstance)
+            .map(stage -> ((StageLine.Torque) stage).wrench());
+    return Stream.concat(full, rounds.stream().map(Round::wrench))
+        .flatMap(Optional::stream)
+        .collect(Collectors.toUnmodifiableSet());
   }
 
   /** Whether somebody else has to look at the figure before it is used. */

@@ -218,7 +218,8 @@ final class BoxReader {
   }
 
   private Box field(Element element) {
-    Attributes in = Attributes.of(element, faults, "name", "kind", "pen", "says", "required");
+    Attributes in =
+        Attributes.of(element, faults, "name", "kind", "pen", "says", "required", "choice");
     String name = in.required("name");
     String kind = in.required("kind");
     if (!fields.add(name)) {
@@ -229,6 +230,7 @@ final class BoxReader {
         kind,
         names.pen(element, in.text("pen").orElse(kind), faults),
         in.choice("required", Attributes.YES_OR_NO, true),
+        in.text("choice").orElse(""),
         in.required("says"),
         element.at());
   }

@@ -126,7 +126,11 @@ final class CheckWords {
                         "",
                         "odometer at which "
                             + language.text(line.words())
-                            + " is due for its re-check")))
+                            + " is due for its re-check"),
+                    new BoxText(
+                        "recheck." + line.n() + ".told",
+                        "",
+                        "customer told of the re-check of the " + language.text(line.words()))))
         .toList();
   }
 }

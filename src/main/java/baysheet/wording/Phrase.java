@@ -49,6 +49,7 @@ enum Phrase {
       "With nobody inside and the wheels on the floor chocked, raise the vehicle with the jack."
           + " Lower it onto its jack stands. Check by a firm push from the side that it does not"
           + " move"),
+  REPLACES("Replaces %s: %s"),
   STAGE("stage\u00a0%s of\u00a0%s"),
   AT_GROUND("The vehicle stands on its wheels"),
   AT_WHEELS_CLEAR("The vehicle is on the lift with its wheels just clear of the floor"),

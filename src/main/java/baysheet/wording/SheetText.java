@@ -21,6 +21,7 @@ import java.util.Objects;
  * @param evening what has to be done the evening before
  * @param support what carries the raised vehicle; none where it stays on its wheels
  * @param steps how many steps the sequence has
+ * @param wrenches those that the table names, with the day of their last calibration
  * @param checks those that no step of the sequence leads to, by their moments
  * @param openItems what somebody else must do before the sheet is closed
  * @param releasedBy who signs last: the second person, unless a check names somebody
@@ -41,6 +42,7 @@ public record SheetText(
     int steps,
     List<SectionText> sections,
     TorqueTableText torque,
+    List<String> wrenches,
     List<DriveText> sockets,
     List<ToolText> tools,
     List<PartText> parts,
@@ -63,6 +65,7 @@ public record SheetText(
     protect = List.copyOf(protect);
     evening = List.copyOf(evening);
     sections = List.copyOf(sections);
+    wrenches = List.copyOf(wrenches);
     sockets = List.copyOf(sockets);
     tools = List.copyOf(tools);
     parts = List.copyOf(parts);
@@ -114,10 +117,13 @@ public record SheetText(
    * What identifies the job.
    *
    * @param longTitle whether it needs smaller letters
+   * @param complaint in the customer's words
+   * @param promised when the vehicle has to be ready
    * @param works the works asked for, each with its place
    * @param time from–to with the likely time
    * @param saved what sharing saves, or nothing
    * @param carried where the work began, if that was on another day, and what is done
+   * @param replaces which sheet it replaces, and what is different
    */
   public record HeadText(
       String shop,
@@ -129,9 +135,11 @@ public record SheetText(
       String title,
       boolean longTitle,
       String customer,
+      String complaint,
       String vehicle,
       String years,
       String plate,
+      String vin,
       String odometer,
       String distanceUnit,
       String bay,
@@ -143,7 +151,9 @@ public record SheetText(
       List<String> works,
       String time,
       String saved,
-      String carried) {
+      String promised,
+      String carried,
+      String replaces) {
     public HeadText {
       works = List.copyOf(works);
     }
@@ -336,6 +346,11 @@ public record SheetText(
   /** What somebody else must do before the sheet is closed. */
   public record OpenItemText(String text, BoxText box) {}
 
-  /** Fasteners that are checked again after a distance. */
-  public record RecheckText(String words, String distance, BoxText due) {}
+  /**
+   * Fasteners that are checked again after a distance.
+   *
+   * @param due where the odometer reading goes at which they are due
+   * @param told that the customer knows of it
+   */
+  public record RecheckText(String words, String distance, BoxText due, BoxText told) {}
 }

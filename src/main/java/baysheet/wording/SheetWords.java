@@ -22,6 +22,7 @@ import baysheet.wording.SheetText.SupportText;
 import baysheet.wording.SheetText.TallyLineText;
 import baysheet.wording.SheetText.TallyText;
 import baysheet.wording.SheetText.ToolText;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -74,6 +75,7 @@ final class SheetWords {
         sheet.steps().size(),
         sheet.sections().stream().map(steps::section).toList(),
         new TorqueWords(sheet.torque(), heading.torqueUnits().get(0), language).table(),
+        sheet.wrenches().stream().map(it -> it.name() + Phrases.NBSP + it.calibrated()).toList(),
         sockets(),
         sheet.tools().stream()
             .filter(tool -> !standsForSocket(tool))
@@ -105,9 +107,11 @@ final class SheetWords {
         language.text(heading.title()),
         language.text(heading.title()).length() > LONG_TITLE,
         Phrases.orNothing(heading.customer()),
+        Phrases.orNothing(heading.complaint()),
         heading.vehicle(),
         Phrases.orNothing(heading.years()),
         Phrases.orNothing(heading.plate()),
+        Phrases.orNothing(heading.vin()),
         heading.odometer().map(Quantity::print).orElse(""),
         heading.odometer().map(Quantity::unit).orElse(heading.distance()).symbol(),
         heading.bay(),
@@ -119,7 +123,15 @@ final class SheetWords {
         language.texts(heading.works()),
         time(sheet.time()),
         saved(sheet.time()),
-        heading.carried().map(it -> StageWords.continues(language, it)).orElse(""));
+        heading.promised().map(LocalTime::toString).orElse(""),
+        heading.carried().map(it -> StageWords.continues(language, it)).orElse(""),
+        heading.replaces().map(this::replaces).orElse(""));
+  }
+
+  private String replaces(Heading.Replaced before) {
+    String changes = String.join("; ", before.changes());
+    return Phrases.sentence(
+        Phrases.together(language.own(Phrase.REPLACES, before.sheet(), changes)));
   }
 
   private static String person(Optional<Person> person) {

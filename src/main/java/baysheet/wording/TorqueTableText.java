@@ -94,6 +94,9 @@ public record TorqueTableText(
    * @param wrench the wrench of the crib that reaches it, {@code W3}, or nothing
    * @param setting what to set on that wrench: {@code 70 N·m}
    * @param remark what else to do
+   * @param set what is done, for the largest figure of the row: the setting with the turns after
+   *     it, {@code 70 N·m +60°}, or the target where nothing is set
+   * @param once whether that says the target, so that it need not be printed again
    */
   public record StageText(
       String target,
@@ -103,7 +106,9 @@ public record TorqueTableText(
       String second,
       String wrench,
       String setting,
-      String remark) {}
+      String remark,
+      String set,
+      boolean once) {}
 
   /**
    * A further turn after a torque.

@@ -186,34 +186,44 @@ final class TorqueWords {
   }
 
   private StageText turned(StageText before, StageLine.Angle angle) {
-    String target = before.target() + " +" + angle.angle().print();
+    String turn = " +" + angle.angle().print();
     return new StageText(
-        target,
+        before.target() + turn,
         before.band(),
         before.shopBand(),
         before.reading(),
         before.second(),
         before.wrench(),
         before.setting(),
-        language.own(Phrase.MARK_HEAD));
+        language.own(Phrase.MARK_HEAD),
+        before.set() + turn,
+        before.once());
   }
 
   private StageText stage(StageLine stage) {
     if (stage instanceof StageLine.Torque torque) {
+      String target = torque.target().print();
+      String setting = torque.setting().map(Quantity::print).orElse("");
       return new StageText(
-          torque.target().print(),
+          target,
           BandWords.of(torque),
           BandWords.isShops(torque),
           torque.reading().map(BandWords::reading).orElse(""),
           torque.second().map(Quantity::print).orElse(""),
-          torque.setting().isPresent() ? torque.wrench().orElse("") : "",
-          torque.setting().map(Quantity::print).orElse(""),
-          "");
+          setting.isEmpty() ? "" : torque.wrench().orElse(""),
+          setting,
+          "",
+          setting.isEmpty() ? target : setting,
+          setting.isEmpty() || setting.equals(target));
     } else if (stage instanceof StageLine.Angle angle) {
-      return new StageText(
-          "+" + angle.angle().print(), "", false, "", "", "", "", language.own(Phrase.MARK_HEAD));
+      return done("+" + angle.angle().print(), language.own(Phrase.MARK_HEAD));
     }
-    return new StageText(language.own(Phrase.LOOSEN), "", false, "", "", "", "", "");
+    return done(language.own(Phrase.LOOSEN), "");
+  }
+
+  /** A stage for which no wrench is set. */
+  private static StageText done(String what, String remark) {
+    return new StageText(what, "", false, "", "", "", "", remark, what, true);
   }
 
   /** What is wrong with a wrench, or why there is none, beside what the planner warns of. */

@@ -27,7 +27,10 @@ class JobReaderTest {
     assertEquals(Optional.of(LocalDate.of(2026, 3, 2)), WHOLE.date().map(Located::value));
     assertEquals("B", WHOLE.revision().value());
     assertEquals(Optional.of("G. Olmarsh"), WHOLE.customer().map(Located::value));
+    assertEquals(
+        Optional.of("It pulls to the left when I brake."), WHOLE.complaint().map(Located::value));
     assertEquals("test-book", WHOLE.vehicle().book().value());
+    assertEquals(Optional.of("ZZ9AA1B2C3D456789"), WHOLE.vehicle().vin().map(Located::value));
     assertEquals(
         Quantity.of("81240", Unit.KILOMETRE), WHOLE.vehicle().odometer().orElseThrow().value());
     assertEquals("1", WHOLE.bay().value());
@@ -62,7 +65,7 @@ class JobReaderTest {
     assertEquals(
         List.of(new Job.Work("test-arm", Place.FRONT_LEFT), new Job.Work("wheel-off", Place.FRONT)),
         WHOLE.work().stream().map(Located::value).toList());
-    assertEquals("2417.yaml:14:5", WHOLE.work().get(0).at().toString());
+    assertEquals("2417.yaml:15:5", WHOLE.work().get(0).at().toString());
   }
 
   @Test
@@ -74,7 +77,7 @@ class JobReaderTest {
     Tightening.Stages torque = (Tightening.Stages) bolt.values().tightening().orElseThrow().value();
     assertEquals(Quantity.of("108", Unit.NEWTON_METRE), torque.torques().get(0).nominal());
     assertEquals(Optional.empty(), bolt.values().count());
-    assertEquals("2417.yaml:17:3", bolt.at().toString());
+    assertEquals("2417.yaml:18:3", bolt.at().toString());
   }
 
   @Test

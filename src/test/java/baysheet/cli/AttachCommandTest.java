@@ -80,7 +80,9 @@ class AttachCommandTest {
     for (String line : Files.readAllLines(form)) {
       String figure = line.replaceAll(".*target: ([^,}]*).*", "$1");
       filled
-          .append(line.replace("value: open", "value: " + figure).replace("is: open", "is: marked"))
+          .append(
+              line.replace("value: open", "value: " + figure)
+                  .replace("is: open", isNo(line) ? "is: empty" : "is: marked"))
           .append('\n');
     }
     Files.writeString(form, filled);
@@ -305,5 +307,10 @@ class AttachCommandTest {
     assertEquals(Exit.USAGE, how.exit());
     how.says("one of append, embed, reference");
     assertEquals(Exit.USAGE, attach(invoice, "--incomplete", "x".repeat(91)).exit());
+  }
+
+  /** Of each choice the other box is marked. */
+  private static boolean isNo(String line) {
+    return line.contains(".no, kind: tick");
   }
 }

@@ -193,7 +193,9 @@ class CollectCommandTest {
     for (String line : Files.readAllLines(form)) {
       String figure = line.replaceAll(".*target: ([^,}]*).*", "$1");
       filled
-          .append(line.replace("value: open", "value: " + figure).replace("is: open", "is: marked"))
+          .append(
+              line.replace("value: open", "value: " + figure)
+                  .replace("is: open", isNo(line) ? "is: empty" : "is: marked"))
           .append('\n');
     }
     Files.writeString(form, filled);
@@ -205,6 +207,28 @@ class CollectCommandTest {
     again.says("scanned twice " + last("501").id() + ": the sheet was closed on " + Garage.DAY);
     again.says("501  complete, closed");
     assertEquals(SheetStory.State.CLOSED, last("501").state());
+  }
+
+  /** Of "released" and "not released" one is marked, whichever it is. */
+  @Test
+  void exactlyOneBoxOfAChoiceIsMarked() throws IOException {
+    Garage.Run run =
+        collect(
+            scan(
+                "stack.pdf", new SignedStack(11).sign(issued("502"), Set.of("release.yes")).pdf()));
+    run.says("502  open: released or not released");
+    Path form = garage.made("signed/502.yaml");
+    String typed = text(form).replaceAll("(target: ([^,}]*).*value: )open", "$1$2");
+    String none = typed.replace("is: open", "is: marked");
+    assertTrue(none.contains("{box: release.yes, kind: tick, is: empty}"), none);
+    Files.writeString(form, none);
+    close("502").says("exactly one of release.yes and release.no is to be marked, and none is");
+    Files.writeString(form, none.replace("is: empty", "is: marked"));
+    close("502").says("exactly one of release.yes and release.no is to be marked, and 2 are");
+    Files.writeString(form, none);
+    change(form, "release.no, kind: tick, is: empty", "release.no, kind: tick, is: marked");
+    Garage.Run done = close("502");
+    assertEquals(Exit.DONE, done.exit(), done.err());
   }
 
   @Test
@@ -348,5 +372,10 @@ class CollectCommandTest {
     Garage.Run run = garage.run("collect", "x.pdf", "-o", folder.resolve("none").toString());
     assertEquals(Exit.USAGE, run.exit());
     run.says("there is no ledger in");
+  }
+
+  /** Of each choice the other box is marked. */
+  private static boolean isNo(String line) {
+    return line.contains(".no, kind: tick");
   }
 }

@@ -12,6 +12,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -151,6 +152,10 @@ class DayCommandTest {
             .formatted(number, number)
         + where
         + "\nready-by: 08:10\nwork: track-rod-end at front-left\n";
+  }
+
+  private static int minute(JsonNode job, String key) {
+    return LocalTime.parse(job.path(key).asText()).toSecondOfDay() / 60;
   }
 
   private static JsonNode splitter(JsonNode job) {

@@ -13,9 +13,13 @@ import baysheet.pdf.PdfWriter;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.TorqueLine;
 import baysheet.template.Layouts;
+import baysheet.torque.Quantity;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -30,6 +34,9 @@ class DemoSheetsTest {
   private static final long SOURCES = 7000;
   private static final long BODY = 8000;
   private static final long FIGURES = 10_500;
+
+  /** What a wrench is set to. */
+  private static final long SETTINGS = 13_000;
 
   /** The least sizes at which gloves and a ballpoint still do, in tenths of a millimetre. */
   private static final Map<String, long[]> LEAST_PENS =
@@ -83,35 +90,46 @@ class DemoSheetsTest {
   @EnumSource(Shop.Paper.class)
   void figuresThatGoOnAWrenchAreBigAndBold(Shop.Paper paper) {
     for (MadeSheet made : DemoSheets.made(paper)) {
-      List<String> big =
-          glyphs(made)
-              .filter(text -> text.bold() && text.size() >= FIGURES)
-              .map(Item.Glyphs::text)
-              .toList();
-      String all = spaced(String.join(" ", big));
-      figures(made.sheet())
-          .map(DemoSheetsTest::spaced)
-          .forEach(figure -> assertTrue(all.contains(figure), figure + " in " + all));
+      String largest = bold(made, SETTINGS);
+      String large = bold(made, FIGURES);
+      Set<Optional<String>> settings =
+          torques(made.sheet())
+              .map(it -> it.setting().map(Quantity::print))
+              .collect(Collectors.toSet());
+      torques(made.sheet())
+          .forEach(
+              torque -> {
+                String where = torque.setting().isPresent() ? largest : large;
+                String figure = spaced(torque.setting().orElse(torque.target()).print());
+                assertTrue(where.contains(figure), figure + " in " + where);
+                // The book's own figure stands beside it in smaller print, if it is another.
+                String own = spaced(torque.target().print());
+                boolean isSet = settings.contains(Optional.of(torque.target().print()));
+                assertTrue(
+                    isSet || torque.setting().isEmpty() || !largest.contains(" " + own), own);
+              });
     }
+  }
+
+  private static String bold(MadeSheet made, long size) {
+    return spaced(
+        glyphs(made)
+            .filter(text -> text.bold() && text.size() >= size)
+            .map(Item.Glyphs::text)
+            .collect(Collectors.joining(" ")));
   }
 
   private static String spaced(String text) {
     return text.replace('\u00a0', ' ');
   }
 
-  /** Targets and settings of a sheet's torque lines, as they are printed. */
-  private static Stream<String> figures(Sheet sheet) {
+  private static Stream<TorqueLine.StageLine.Torque> torques(Sheet sheet) {
     // A figure in doubt is only told in the reason why it is.
     return sheet.torque().stream()
         .filter(line -> !line.inDoubt())
         .flatMap(line -> line.stages().stream())
         .filter(TorqueLine.StageLine.Torque.class::isInstance)
-        .map(TorqueLine.StageLine.Torque.class::cast)
-        .flatMap(
-            stage ->
-                Stream.concat(
-                    Stream.of(stage.target().print()),
-                    stage.setting().map(set -> set.print()).stream()));
+        .map(TorqueLine.StageLine.Torque.class::cast);
   }
 
   private static Stream<Item.Glyphs> glyphs(MadeSheet made) {

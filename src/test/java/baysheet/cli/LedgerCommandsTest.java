@@ -71,7 +71,9 @@ class LedgerCommandsTest {
     for (String line : Files.readAllLines(form(job))) {
       String figure = line.replaceAll(".*target: ([^,}]*).*", "$1");
       filled
-          .append(line.replace("value: open", "value: " + figure).replace("is: open", "is: marked"))
+          .append(
+              line.replace("value: open", "value: " + figure)
+                  .replace("is: open", isNo(line) ? "is: empty" : "is: marked"))
           .append('\n');
     }
     Files.writeString(form(job), filled);
@@ -137,6 +139,10 @@ class LedgerCommandsTest {
     assertEquals(SheetStory.State.SUPERSEDED, index().sheet(first).orElseThrow().state());
     String page = Paper.of(Garage.bytes(garage.made("501.pdf"))).text();
     assertTrue(page.contains(second.id()), page);
+    String sentence = second.issued().replaces().orElseThrow().sentence();
+    assertTrue(
+        page.replaceAll("\\s+", " ").contains(sentence.replace('\u00a0', ' ') + "."),
+        sentence + " in " + page);
     make().says("unchanged");
     assertEquals(2, index().ofJob("501").size());
   }
@@ -395,5 +401,10 @@ class LedgerCommandsTest {
     Garage.Run run = garage.sheets();
     assertEquals(Exit.PROBLEMS, run.exit());
     run.says("help no-revision-left");
+  }
+
+  /** Of each choice the other box is marked. */
+  private static boolean isNo(String line) {
+    return line.contains(".no, kind: tick");
   }
 }

@@ -75,6 +75,33 @@ class StagesCommandTest {
     return index().latest(name).orElseThrow().state();
   }
 
+  @Test
+  void eachSheetSaysWhichOneItReplacesAndStaysTheSameAfterwards() {
+    stages(2);
+    make();
+    List<String> first = index().current("501").stream().map(SheetStory::id).toList();
+    assertEquals(2, first.size());
+    garage.change(JOB, "90110 km", "90210 km");
+    make();
+    for (int n = 1; n <= 2; n++) {
+      String page = page("501-" + n + ".pdf").replaceAll("\\s+", " ");
+      assertTrue(page.contains("Replaces " + first.get(n - 1) + ": "), page);
+    }
+    List<String> second = current();
+    assertEquals(List.of("501-1-B", "501-2-B"), second);
+    make().says("unchanged");
+    assertEquals(second, current());
+  }
+
+  @Test
+  void explainNamesTheSheetOfARow() {
+    String one = garage.run("explain", garage.job("501").toString()).out();
+    assertFalse(one.contains("stage"), one);
+    stages(2);
+    String told = garage.run("explain", garage.job("501").toString()).out();
+    assertTrue(told.matches("(?s).*\\n  sheet +501-[12], stage [12] of 2\\n.*"), told);
+  }
+
   private String page(String file) {
     return Paper.of(Garage.bytes(garage.made(file))).text();
   }

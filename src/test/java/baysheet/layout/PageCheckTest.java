@@ -72,7 +72,9 @@ class PageCheckTest {
   void textInABoxForAPenIsFound() {
     Item.Area area = new Item.Area(90_000, 80_000, 90_000, 40_000);
     assertFault(
-        "on one another", new Item.Pen(2, "v", "value", true, area, 700), glyphs(100_000, 100_000));
+        "on one another",
+        new Item.Pen(2, "v", "value", true, "", area, 700),
+        glyphs(100_000, 100_000));
   }
 
   @Test

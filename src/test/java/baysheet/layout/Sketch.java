@@ -138,18 +138,18 @@ public final class Sketch {
   /** 5 mm square, 3.5 mm at the least. */
   public static Field tick(String name, String alternate) {
     PenSize size = new PenSize(14_173, 14_173, 9_921, 9_921);
-    return new Field(name, "tick", size, true, "Tick: " + alternate, HERE);
+    return new Field(name, "tick", size, true, "", "Tick: " + alternate, HERE);
   }
 
   /** 20 by 8.5 mm, 16 by 6.5 mm at the least. */
   public static Field value(String name) {
     PenSize size = new PenSize(56_693, 24_094, 45_354, 18_425);
-    return new Field(name, "value", size, true, "Value reached, " + name, HERE);
+    return new Field(name, "value", size, true, "", "Value reached, " + name, HERE);
   }
 
   public static Field line(String name) {
     PenSize size = new PenSize(60_000, 20_000, 40_000, 16_000);
-    return new Field(name, "line", size, false, "Line to write on, " + name, HERE);
+    return new Field(name, "line", size, false, "", "Line to write on, " + name, HERE);
   }
 
   public static Held held(Box child) {

@@ -43,7 +43,8 @@ public final class SignedStack {
   }
 
   /**
-   * Signs a sheet: everything is filled in that has to be, but for some boxes.
+   * Signs a sheet: everything is filled in that has to be, but for some boxes. Of each choice the
+   * first box is marked, whose name ends in {@code .yes}.
    *
    * @param empty the names of boxes that are left empty
    */
@@ -60,7 +61,8 @@ public final class SignedStack {
     Sheeted page = Simulator.blank(sheet);
     Hand hand = Hand.steady(chance.nextLong(), crosses);
     sheet.boxes().boxes().stream()
-        .filter(box -> box.required() && !empty.contains(box.name()))
+        .filter(box -> box.required() || box.name().endsWith(".yes"))
+        .filter(box -> !empty.contains(box.name()))
         .forEach(box -> Simulator.fill(box, page, hand, values.get(box.name())));
     Scanner scanner =
         new Scanner(

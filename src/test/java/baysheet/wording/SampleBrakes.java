@@ -22,6 +22,7 @@ import baysheet.torque.Band;
 import baysheet.torque.Quantity;
 import baysheet.torque.Treatment;
 import baysheet.torque.Unit;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 
@@ -42,6 +43,7 @@ final class SampleBrakes {
             "Soak the carrier bolts and disc screws, front left and right, with penetrating fluid"),
         SampleBrakeSteps.sections(),
         torqueLines(),
+        List.of(new Sheet.WrenchLine("W3", LocalDate.of(2026, 1, 15))),
         sockets(),
         List.of(
             new Sheet.ToolLine("piston press", true, true, false),

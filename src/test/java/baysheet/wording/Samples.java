@@ -21,6 +21,7 @@ import baysheet.torque.Quantity;
 import baysheet.torque.Unit;
 import baysheet.wording.SampleLines.StepMaker;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -96,6 +97,7 @@ public final class Samples {
                 .stages(torque("25", "18", "W2"))
                 .reuse(Reuse.NEW)
                 .build()),
+        List.of(new Sheet.WrenchLine("W2", LocalDate.of(2026, 1, 15))),
         List.of(SampleLines.socket("3/8 in", "hex 17 mm", false, 1, 4, true)),
         List.of(new Sheet.ToolLine("drain tray 8\u00a0L", false, true, false)),
         List.of(
@@ -178,6 +180,7 @@ public final class Samples {
         sheet.evening(),
         sections,
         torque,
+        sheet.wrenches(),
         sheet.sockets(),
         sheet.tools(),
         sheet.parts(),
@@ -225,10 +228,12 @@ public final class Samples {
         "A",
         title,
         Optional.of("G. Olmarsh"),
+        Optional.of("It pulls to the left when I brake"),
         "larkfell-pipit-2015",
         "Larkfell Pipit 1.4",
         Optional.of("2015–2019"),
         Optional.of("QX 41-207"),
+        Optional.of("ZZ9AA1B2C3D456789"),
         Optional.of(Quantity.of("81240", Unit.KILOMETRE)),
         "1",
         "two-post lift",
@@ -242,6 +247,8 @@ public final class Samples {
         Glossary.of(Map.of()),
         List.of(Unit.NEWTON_METRE, Unit.POUND_FORCE_FOOT),
         Unit.KILOMETRE,
+        Optional.of(LocalTime.of(16, 30)),
+        Optional.empty(),
         Optional.empty());
   }
 

@@ -10,6 +10,7 @@ import baysheet.report.Located;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
 import baysheet.sheet.Heading;
+import baysheet.sheet.Sheet;
 import baysheet.sheet.TorqueLine;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -17,7 +18,9 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** What identifies a sheet, and where its figures come from. */
 public final class Headings {
@@ -34,10 +37,12 @@ public final class Headings {
         job.revision().value(),
         String.join("; ", works),
         job.customer().map(Located::value),
+        job.complaint().map(Located::value),
         resolved.book().own().vehicle().value(),
         resolved.book().title(),
         resolved.book().years(),
         job.vehicle().plate().map(Located::value),
+        job.vehicle().vin().map(Located::value),
         job.vehicle().odometer().map(Located::value),
         resolved.bay().name().value(),
         resolved.bay().description().value() + " " + resolved.bay().equipment().word(),
@@ -51,7 +56,9 @@ public final class Headings {
         resolved.catalogue().glossary(),
         shop.torqueUnits(),
         shop.distance(),
-        job.carried().map(Headings::carried));
+        job.readyBy().map(Located::value),
+        job.carried().map(Headings::carried),
+        Optional.empty());
   }
 
   private static Heading.Carried carried(Job.Carried from) {
@@ -87,6 +94,17 @@ public final class Headings {
     Place.Kind kind = procedure.at().value();
     boolean unplaced = kind == Place.Kind.ENGINE || kind == Place.Kind.VEHICLE;
     return unplaced ? title : title + ", " + PlanPhrases.places(where);
+  }
+
+  /** The wrenches that are set for any row of the table, in the order of the crib. */
+  public static List<Sheet.WrenchLine> wrenches(Resolved resolved, List<TorqueLine> torque) {
+    Set<String> used =
+        torque.stream().flatMap(line -> line.wrenches().stream()).collect(Collectors.toSet());
+    return resolved.shop().crib().wrenches().stream()
+        .map(Located::value)
+        .filter(wrench -> used.contains(wrench.name()))
+        .map(wrench -> new Sheet.WrenchLine(wrench.name(), wrench.calibrated()))
+        .toList();
   }
 
   /** The sources of all torque lines, and who last compared each book with its source. */

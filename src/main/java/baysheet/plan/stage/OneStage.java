@@ -127,6 +127,7 @@ final class OneStage {
         from == 0 ? job.whole.evening() : List.of(),
         sections(),
         table,
+        Headings.wrenches(job.resolved, table),
         job.sockets.between(from, to),
         layOut.tools(rows, due),
         parts(layOut),
