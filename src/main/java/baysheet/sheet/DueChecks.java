@@ -1,6 +1,8 @@
 package baysheet.sheet;
 
+import baysheet.books.Height;
 import baysheet.books.Moment;
+import baysheet.resolve.ItemAt;
 import baysheet.sheet.Sheet.SheetStep;
 import java.util.ArrayList;
 import java.util.List;
@@ -27,11 +29,37 @@ public final class DueChecks {
       if (open.isEmpty()) {
         later.add(i);
       } else {
-        boolean last = check.because().isEmpty() == (check.moment() != Moment.BEFORE_LIFTING);
-        SheetStep gate = open.get(last ? open.size() - 1 : 0);
+        SheetStep gate = open.get(open.size() - 1);
+        if (check.moment() == Moment.BEFORE_LIFTING && check.because().isEmpty()) {
+          gate = open.get(0);
+        } else if (check.moment() != Moment.BEFORE_LIFTING && !check.because().isEmpty()) {
+          gate = behindAll(check, open, steps);
+        }
         byStep.computeIfAbsent(gate.n(), any -> new ArrayList<>()).add(i);
       }
     }
+  }
+
+  /**
+   * Of the gates before the vehicle comes down the first at which everything at the places of a
+   * check is on again; the last where something is put on later still, or comes down itself.
+   */
+  private static SheetStep behindAll(CheckLine check, List<SheetStep> open, List<SheetStep> steps) {
+    List<ItemAt> off = new ArrayList<>();
+    SheetStep last = open.get(0);
+    for (SheetStep step : steps) {
+      if (open.contains(step)) {
+        last = step;
+        if (off.isEmpty()) {
+          return step;
+        }
+      } else if (step.n() > open.get(0).n() && step.height() == Height.GROUND) {
+        return last;
+      }
+      step.undo().stream().filter(it -> check.places().contains(it.place())).forEach(off::add);
+      off.removeAll(step.doUp());
+    }
+    return last;
   }
 
   /** The checks due at a step. */
@@ -50,7 +78,7 @@ public final class DueChecks {
 
   /**
    * Before lifting it is the last gate ahead of what brings the check, or the first of all; before
-   * lowering the first one that comes after the work, or the last of all.
+   * lowering one that comes after the work, or the last of all.
    */
   private static boolean leads(SheetStep gate, CheckLine check) {
     if (check.moment() == Moment.BEFORE_LIFTING) {

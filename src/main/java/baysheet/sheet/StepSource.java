@@ -179,6 +179,7 @@ public sealed interface StepSource {
     LOWER_ONTO,
     CHOCK,
     RAISE_AXLE,
+    PUT_UNDER_AXLE,
     LOWER_AXLE_ONTO,
     CHOCK_AXLE,
     SETTLE,
@@ -187,6 +188,7 @@ public sealed interface StepSource {
     TAKE_OUT,
     LOWER_TO_FLOOR,
     RAISE_AXLE_OFF,
+    TAKE_OUT_AXLE,
     LOWER_AXLE_TO_FLOOR,
     CHOCK_AXLE_ON_FLOOR;
 
@@ -199,9 +201,11 @@ public sealed interface StepSource {
     public boolean isOfAxle() {
       return switch (this) {
         case RAISE_AXLE,
+            PUT_UNDER_AXLE,
             LOWER_AXLE_ONTO,
             CHOCK_AXLE,
             RAISE_AXLE_OFF,
+            TAKE_OUT_AXLE,
             LOWER_AXLE_TO_FLOOR,
             CHOCK_AXLE_ON_FLOOR ->
             true;

@@ -228,7 +228,9 @@ final class HeightCheck {
     }
     Height raised = lift ? Height.WORKING : Height.STANDS;
     if (step.phase() == Sheet.Phase.FINAL) {
-      return EnumSet.of(step.moment() == Moment.RAISED ? raised : Height.GROUND);
+      boolean gate = step.source() instanceof StepSource.Checkpoint;
+      Height low = gate && lift ? Height.WHEELS_CLEAR : raised;
+      return step.moment() == Moment.RAISED ? EnumSet.of(low, raised) : EnumSet.of(Height.GROUND);
     }
     if (step.phase() == Sheet.Phase.CHECK) {
       return check(step, raised);

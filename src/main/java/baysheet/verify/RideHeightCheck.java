@@ -28,19 +28,24 @@ final class RideHeightCheck {
       List.of("set-lift-pads-to-leave", "raise-off", "take-out", "lower-to-floor");
   private static final List<String> JACKED_ON =
       List.of(
+          "chock-axle-on-floor/rear",
           "raise-axle/front",
+          "put-under-axle/front",
           "lower-axle-onto/front",
           "chock-axle/front",
           "raise-axle/rear",
+          "put-under-axle/rear",
           "lower-axle-onto/rear",
           "chock-axle/rear",
           "settle");
   private static final List<String> JACKED_OFF =
       List.of(
           "raise-axle-off/front",
+          "take-out-axle/front",
           "lower-axle-to-floor/front",
           "chock-axle-on-floor/front",
           "raise-axle-off/rear",
+          "take-out-axle/rear",
           "lower-axle-to-floor/rear",
           "chock-axle-on-floor/rear");
 

@@ -117,7 +117,8 @@ final class TriggerIndex {
   private static Names onBlocks(StepSource.Blocks blocks) {
     Names names = Names.nothing();
     switch (blocks.part()) {
-      case PUT_UNDER, LOWER_AXLE_ONTO -> names.add(Condition.USES, List.of("solid wheel blocks"));
+      case PUT_UNDER, PUT_UNDER_AXLE, LOWER_AXLE_ONTO ->
+          names.add(Condition.USES, List.of("solid wheel blocks"));
       case CHOCK, CHOCK_AXLE, CHOCK_AXLE_ON_FLOOR ->
           names.add(Condition.USES, List.of("wheel chocks"));
       default -> {

@@ -10,21 +10,23 @@ enum Phrase {
   PUT_BACK("Refit the %s", "Reinstall the %s"),
   SET_LIFT_PADS("Set the lift pads under the lift points"),
   RAISE_FOR_BLOCKS(
-      "Raise the vehicle until solid blocks go under its wheels. Check by a firm push that it does"
-          + " not move"),
+      "Raise the vehicle until its wheels are just clear. Check by a firm push that it does not"
+          + " move. Raise it until solid blocks go under its wheels"),
   PUT_UNDER("Push a solid block under each wheel"),
   LOWER_ONTO("Lower the vehicle onto the blocks"),
   RAISE_AXLE("Raise the %s axle with the jack%s until solid blocks go under its wheels"),
-  LOWER_AXLE_ONTO("Lower the %s wheels onto solid blocks"),
+  PUT_UNDER_AXLE("Push a solid block under each %s wheel"),
+  LOWER_AXLE_ONTO("Lower the %s wheels onto the blocks"),
   CHOCK("Chock the wheels on the blocks"),
-  CHOCK_AXLE("Chock the %s wheels on both sides"),
+  CHOCK_AXLE("Chock the %s wheels on the blocks, in front and behind"),
   SETTLE("Push the vehicle down several times at each end until it settles"),
   RAISE_OFF("Raise the vehicle clear of its blocks. Check by a firm push that it does not move"),
   TAKE_OUT("Remove the chocks and the blocks"),
   LOWER_TO_FLOOR("With nobody inside or under the vehicle, lower it to the floor"),
   RAISE_AXLE_OFF("Raise the %s axle with the jack until its wheels are clear of the blocks"),
-  LOWER_AXLE_TO_FLOOR("With the %s blocks removed, lower the axle to the floor"),
-  CHOCK_AXLE_ON_FLOOR("Chock the %s wheels on both sides"),
+  TAKE_OUT_AXLE("Remove the chocks and the blocks of the %s wheels"),
+  LOWER_AXLE_TO_FLOOR("With nobody inside or under the vehicle, lower the %s axle to the floor"),
+  CHOCK_AXLE_ON_FLOOR("Chock the %s wheels in front and behind"),
   TO_THE_GROUND(
       "With nobody inside or under the vehicle and nothing in its way, lower it to the ground"),
   OFF_THE_STANDS(
@@ -40,8 +42,9 @@ enum Phrase {
       "With nobody under it and nothing in its way, lower the vehicle until its wheels just clear"
           + " the floor"),
   TO_WORKING_HEIGHT(
-      "With nobody inside, raise the vehicle to working height and onto the lift locks. Check that"
-          + " every lock is engaged and that a firm push moves nothing"),
+      "With nobody inside and the wheels just clear, check by a firm push at both ends that the"
+          + " vehicle does not move. Raise it to working height and onto the lift locks. Check that"
+          + " every lock is engaged"),
   ON_TO_STANDS(
       "With nobody inside and the wheels on the floor chocked, raise the vehicle with the jack."
           + " Lower it onto its axle stands. Check by a firm push from the side that it does not"

@@ -5,6 +5,7 @@ import baysheet.books.Moment;
 import baysheet.plan.graph.Lifting;
 import baysheet.plan.graph.PlacedStep;
 import baysheet.plan.graph.PlannedStep;
+import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
 import baysheet.sheet.CheckLine;
@@ -45,14 +46,47 @@ public final class CheckpointInserter {
       }
       boolean lowers = isLowering(line) && line.moment() == Moment.RAISED;
       if (lowering && lowers && worked) {
-        Height raised = Height.raised(resolved.bay().equipment());
-        gated.add(beforeLooks(gated), gate(line, Moment.RAISED, raised));
+        beforeLowering(gated, line);
       }
       // Two axles that come down one directly after the other share a gate.
       worked = !lowers && (worked || line.moment() == Moment.RAISED);
       gated.add(line);
     }
     return gated;
+  }
+
+  /**
+   * One gate at working height; but where something is still put on lower down, as wheels once the
+   * brakes are bled, what looks at it has a gate of its own behind that.
+   */
+  private void beforeLowering(List<PlacedStep> gated, PlacedStep lowering) {
+    int early = beforeLooks(gated);
+    boolean putOn =
+        gated.subList(early, gated.size()).stream().anyMatch(line -> !line.doUp().isEmpty());
+    PlacedStep before = gated.get(gated.size() - 1);
+    if (!putOn || isAnyDone(gated.subList(0, early))) {
+      Height raised = Height.raised(resolved.bay().equipment());
+      gated.add(early, gate(lowering, Moment.RAISED, raised));
+    }
+    if (putOn) {
+      gated.add(gate(lowering, Moment.RAISED, before.height()));
+    }
+  }
+
+  /** Whether some check can be made behind these lines: at its places everything is on again. */
+  private boolean isAnyDone(List<PlacedStep> done) {
+    List<ItemAt> off = new ArrayList<>();
+    done.forEach(
+        line -> {
+          off.addAll(line.undo());
+          off.removeAll(line.doUp());
+        });
+    int last = (int) done.stream().filter(lines::contains).count();
+    return checks.stream()
+        .filter(check -> isRaised(check.moment()) && check.steps().isEmpty())
+        .filter(check -> !check.because().isEmpty())
+        .filter(check -> check.because().stream().allMatch(n -> n <= last))
+        .anyMatch(check -> off.stream().noneMatch(item -> check.places().contains(item.place())));
   }
 
   /**

@@ -105,7 +105,10 @@ public final class StepBuilder {
     if (Lifting.holds(resolved, line.doUp()) || Lifting.isLowering(resolved, line.step())) {
       return Heading.of(Sheet.Title.LOWER);
     }
-    boolean down = line.moment().compareTo(Moment.ON_THE_GROUND) > 0;
+    boolean down =
+        line.moment().compareTo(Moment.ON_THE_GROUND) > 0
+            || (line.step().moment().equals(Optional.of(Moment.ON_THE_GROUND))
+                && line.places().equals(List.of(Place.VEHICLE)));
     Sheet.Phase phase = line.step().phase();
     if (phase == Sheet.Phase.CHECK && line.height() == Height.WHEELS_CLEAR) {
       return Heading.of(Sheet.Title.WHEELS_CLEAR);

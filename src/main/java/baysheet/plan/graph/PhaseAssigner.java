@@ -48,19 +48,18 @@ public final class PhaseAssigner {
     PhaseAssigner moments = new PhaseAssigner(resolved, found.order());
     List<PlacedStep> merged =
         SideMerger.merge(resolved, moments.sequence(found), new DependencyQuery(graph));
-    List<PlacedStep> lines = moments.withFinals(merged);
-    graph
-        .late()
-        .forEach(step -> lines.add(PlacedStep.onTheGround(step, step.moment().orElseThrow())));
+    List<PlannedStep> late = new ArrayList<>(graph.late());
+    List<PlacedStep> lines = moments.withFinals(merged, late);
+    late.forEach(step -> lines.add(PlacedStep.onTheGround(step, step.moment().orElseThrow())));
     return lines;
   }
 
   /**
-   * The same lines with the final torques. Those on the ground come as soon as the vehicle is down:
-   * the other end is not raised while wheels are only snug. Those at ride height come behind the
-   * last lowering.
+   * The same lines with the final torques. Those on the ground come as soon as the vehicle is down
+   * and kept from rolling: the other end is not raised while wheels are only snug. Those at ride
+   * height come behind the last lowering.
    */
-  private List<PlacedStep> withFinals(List<PlacedStep> merged) {
+  private List<PlacedStep> withFinals(List<PlacedStep> merged, List<PlannedStep> late) {
     List<PlacedStep> lines = new ArrayList<>();
     List<Waiting> waiting = new ArrayList<>();
     Set<ItemAt> up = new LinkedHashSet<>();
@@ -71,6 +70,9 @@ public final class PhaseAssigner {
       line.all().forEach(step -> waiting.addAll(waits(step, line.moment())));
       line.undo().stream().filter(this::supports).forEach(up::add);
       up.removeAll(line.doUp());
+      if (up.isEmpty() && isEndOfLowering(merged, i)) {
+        lines.addAll(onceDown(line.step().task(), late));
+      }
       if (i == last) {
         lines.addAll(finals(waiting));
       } else if (up.isEmpty() && isEndOfLowering(merged, i)) {
@@ -81,6 +83,17 @@ public final class PhaseAssigner {
       }
     }
     return lines;
+  }
+
+  /** What the task that lowered the vehicle has done on the ground, as against rolling away. */
+  private static List<PlacedStep> onceDown(TaskId lowering, List<PlannedStep> late) {
+    List<PlannedStep> own =
+        late.stream()
+            .filter(step -> step.task().equals(lowering))
+            .filter(step -> step.moment().equals(Optional.of(Moment.ON_THE_GROUND)))
+            .toList();
+    late.removeAll(own);
+    return own.stream().map(step -> PlacedStep.onTheGround(step, Moment.ON_THE_GROUND)).toList();
   }
 
   /** Whether a line is the last of those with which a task brings the vehicle down. */
@@ -182,6 +195,10 @@ public final class PhaseAssigner {
   private List<PlacedStep> blocks(PlannedStep at, boolean on) {
     List<StepSource.BlocksPart> parts = StepSource.BlocksPart.parts(on, resolved.bay().equipment());
     List<PlacedStep> steps = new ArrayList<>();
+    if (on && parts.contains(StepSource.BlocksPart.RAISE_AXLE)) {
+      // The front goes up first, and the wheels that were raised for the work are not chocked.
+      steps.add(blocks(at, StepSource.BlocksPart.CHOCK_AXLE_ON_FLOOR, Place.REAR));
+    }
     for (Place axle : List.of(Place.FRONT, Place.REAR)) {
       parts.stream()
           .filter(StepSource.BlocksPart::isOfAxle)
@@ -205,7 +222,7 @@ public final class PhaseAssigner {
 
   private static List<Procedure.Use> tools(StepSource.BlocksPart part) {
     return switch (part) {
-      case PUT_UNDER, LOWER_AXLE_ONTO -> List.of(BLOCKS);
+      case PUT_UNDER, PUT_UNDER_AXLE, LOWER_AXLE_ONTO -> List.of(BLOCKS);
       case CHOCK, CHOCK_AXLE, CHOCK_AXLE_ON_FLOOR -> List.of(CHOCKS);
       default -> List.of();
     };

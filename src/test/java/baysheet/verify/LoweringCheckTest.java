@@ -1,0 +1,93 @@
+package baysheet.verify;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import baysheet.plan.SmallShop;
+import baysheet.sheet.DueChecks;
+import baysheet.sheet.Sheet;
+import baysheet.wording.Printed;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** What comes directly before a vehicle is lowered, and directly behind. Common practice. */
+class LoweringCheckTest {
+  private static final SmallShop SHOP =
+      SmallShop.empty()
+          .with(
+              "vehicles/any.yaml",
+              """
+              vehicle: any
+              name: Any
+              source: Any sheet
+              kerb-mass: 1500 kg
+              front-share: 55 %
+              fasteners:
+                wheels:
+                  roller-nut: {count: 5, thread: M12x1.5, class: "10", head: hex 19 mm, torque: 100 N·m, final: on-the-ground}
+              """)
+          .with(
+              "catalogue/more.yaml",
+              """
+              consequences:
+                own-side: {when: {kind: wheel}, check: Look at the roller, moment: before-lowering, source: us}
+                bled: {when: {undo: one}, check: Bleed it, moment: raised, step: {height: wheels-clear, while-off: wheel, takes: 1 min}, source: us}
+              """)
+          .procedure(
+              "hoisted",
+              "at: vehicle\nserves: raise\nneeds: lift\nopen:\n"
+                  + "  - {do: Hoist it, undo: feet}\n"
+                  + "close:\n"
+                  + "  - {do: Let it down, do-up: feet}\n"
+                  + "  - {do: Hold it, moment: on-the-ground}")
+          .procedure(
+              "roller-off", "at: wheel\nbehind: [raise]", "Roller off", "roller-nut", "roller")
+          .procedure(
+              "bled", "at: wheel\nbehind: [roller-off]\nopen:\n  - {do: Open it, undo: one, height: working}")
+          .job("hoist", "bled at front-left");
+
+  private static int at(List<Sheet.SheetStep> steps, String beginning) {
+    for (int i = 0; i < steps.size(); i++) {
+      if (Printed.text(steps.get(i)).startsWith(beginning)) {
+        return i;
+      }
+    }
+    throw new AssertionError("no " + beginning + " in " + steps);
+  }
+
+  @Test
+  void theVehicleIsHeldBeforeItsWheelsAreTorqued() {
+    List<Sheet.SheetStep> steps = SHOP.sheet().steps();
+    assertEquals(at(steps, "Let it down") + 1, at(steps, "Hold it"));
+    assertEquals(at(steps, "Hold it") + 1, at(steps, "Torque the roller nut"));
+  }
+
+  @Test
+  void torquedBeforeItIsHeldIsAFault() {
+    Sheet sheet = SHOP.sheet();
+    List<Sheet.SheetStep> steps = new ArrayList<>(sheet.steps());
+    Collections.swap(steps, at(steps, "Hold it"), at(steps, "Torque the roller nut"));
+    assertTrue(
+        SHOP.faults(AlteredSheets.inOrder(sheet, steps)).stream()
+            .anyMatch(it -> it.contains("which belongs to lowering")));
+  }
+
+  /** Bled with the wheel off, low: what looks at the wheel comes behind, on the way down. */
+  @Test
+  void aWheelIsLookedAtOnceItIsOn() {
+    Sheet sheet = SHOP.sheet();
+    List<Sheet.SheetStep> steps = sheet.steps();
+    DueChecks due = new DueChecks(sheet.checks(), steps);
+    Sheet.SheetStep gate =
+        steps.stream().filter(step -> !due.at(step).isEmpty()).findFirst().orElseThrow();
+    int on =
+        steps.stream()
+            .filter(step -> step.doUp().stream().anyMatch(it -> it.item().equals("roller")))
+            .mapToInt(Sheet.SheetStep::n)
+            .findFirst()
+            .orElseThrow();
+    assertTrue(gate.n() > on, steps.toString());
+  }
+}
