@@ -16,9 +16,9 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * What stands directly ahead of lowering and behind it: a check of something comes once all is on at
- * its place, and a vehicle that is down is kept from rolling before anybody works at it. Shares no
- * code with the planner.
+ * What stands directly ahead of lowering and behind it: a check of something comes once all is on
+ * at its place, and a vehicle that is down is kept from rolling before anybody works at it. Shares
+ * no code with the planner.
  */
 final class LoweringCheck {
   private final Resolved resolved;

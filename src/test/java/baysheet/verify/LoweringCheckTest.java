@@ -45,7 +45,8 @@ class LoweringCheckTest {
           .procedure(
               "roller-off", "at: wheel\nbehind: [raise]", "Roller off", "roller-nut", "roller")
           .procedure(
-              "bled", "at: wheel\nbehind: [roller-off]\nopen:\n  - {do: Open it, undo: one, height: working}")
+              "bled",
+              "at: wheel\nbehind: [roller-off]\nopen:\n  - {do: Open it, undo: one, height: working}")
           .job("hoist", "bled at front-left");
 
   private static int at(List<Sheet.SheetStep> steps, String beginning) {
