@@ -110,7 +110,8 @@ class AmericanSheetsTest {
                     Stream.concat(Stream.of(step.because(), step.good()), step.ifStuck().stream()))
             .collect(Collectors.joining(" "));
     String noted = made.sheet().notes().orElse("");
-    return plain(page + " " + more).replace(plain(noted), "");
+    String complaint = made.sheet().heading().complaint().orElse("");
+    return plain(page + " " + more).replace(plain(noted), "").replace(plain(complaint), "");
   }
 
   private static String plain(String text) {

@@ -15,6 +15,7 @@ import baysheet.wording.Printed;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
@@ -107,8 +108,8 @@ class DemoOnPaperTest {
     assertTrue(checks.indexOf("high-voltage-back") > checks.indexOf("coolant-bled-electric"));
   }
 
-  /** The page so full that the ways out have to leave even on a rusty car; three have room. */
-  private static final String FULL = "2408-1";
+  /** Pages so full that the ways out have to leave even on a rusty car; the others have room. */
+  private static final Set<String> FULL = Set.of("2403-1", "2408-1");
 
   @Test
   void onARustyCarWaysOutStayBesideTheirWarnings() {
@@ -117,7 +118,7 @@ class DemoOnPaperTest {
     assertTrue(rusty.size() >= 7, "seven jobs are on such cars");
     for (MadeSheet made : rusty) {
       String name = made.sheet().name();
-      assertEquals(name.equals(FULL), made.fit().dropped().contains("hints"), name);
+      assertEquals(FULL.contains(name), made.fit().dropped().contains("hints"), name);
     }
   }
 

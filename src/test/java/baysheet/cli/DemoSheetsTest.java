@@ -1,6 +1,7 @@
 package baysheet.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import baysheet.books.Shop;
@@ -84,6 +85,38 @@ class DemoSheetsTest {
             isStep || boxes.contains("check." + n), made.sheet().heading().job() + " check " + n);
       }
     }
+  }
+
+  /**
+   * Two people sign the last sheet of a job, one releases it or not; a stage before is handed on.
+   */
+  @ParameterizedTest
+  @EnumSource(Shop.Paper.class)
+  void signOffIsWholeOnTheLastSheetAndOnlyThere(Shop.Paper paper) {
+    for (MadeSheet made : DemoSheets.made(paper)) {
+      String name = made.sheet().name();
+      boolean last = made.sheet().stage().filter(it -> !it.isLast()).isEmpty();
+      Set<String> required =
+          pens(made).filter(Item.Pen::required).map(Item.Pen::name).collect(Collectors.toSet());
+      for (String box : List.of("sign.%s", "%s.name", "%s.date", "%s.time")) {
+        assertTrue(required.contains(box.formatted("technician")), name + " " + box);
+        assertEquals(last, required.contains(box.formatted("second")), name + " " + box);
+      }
+      assertTrue(required.containsAll(List.of("started", "finished")), name);
+      boolean complains = last && made.sheet().heading().complaint().isPresent();
+      assertEquals(
+          last ? List.of("release.yes", "release.no") : List.of(), choice(made, "release"));
+      assertEquals(complains ? List.of("cured.yes", "cured.no") : List.of(), choice(made, "cured"));
+      assertFalse(required.contains("release.yes") || required.contains("release.no"), name);
+    }
+  }
+
+  private static List<String> choice(MadeSheet made, String choice) {
+    return pens(made).filter(it -> it.choice().equals(choice)).map(Item.Pen::name).toList();
+  }
+
+  private static Stream<Item.Pen> pens(MadeSheet made) {
+    return made.page().pens().stream();
   }
 
   @ParameterizedTest

@@ -219,7 +219,7 @@ class RecordTest {
         for (JsonTree stage : line.list("stages")) {
           // A tolerance stands beside the figure as its band.
           assertOnPaper(text, Paper.words(stage.quantity("torque")));
-          String set = stage.text("wrench") + "\\W{1,4}" + Pattern.quote(stage.quantity("setting"));
+          String set = Pattern.quote(stage.quantity("setting")) + "\\W{1,4}" + stage.text("wrench");
           assertTrue(Pattern.compile(set).matcher(text).find(), set + " is not in\n" + text);
         }
       }

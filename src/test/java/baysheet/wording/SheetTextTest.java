@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import baysheet.books.Moment;
 import baysheet.books.Place;
 import baysheet.sheet.Detail;
+import baysheet.sheet.Heading;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.Sheet.Phase;
 import baysheet.sheet.TorqueLine;
@@ -19,6 +20,7 @@ import baysheet.wording.SheetText.BoxText;
 import baysheet.wording.SheetText.StepText;
 import baysheet.wording.TorqueTableText.TorqueLineText;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -97,6 +99,35 @@ class SheetTextTest {
     assertEquals(2, line.stages().size());
     assertEquals("50\u00a0N·m +90° +90°", line.stages().get(1).target());
     assertEquals("witness mark on the head", line.stages().get(1).remark());
+  }
+
+  @Test
+  void settingStandsFirstWithItsTurns() {
+    List<TorqueTableText.StageText> stages =
+        line(new LineMaker(1, "head bolt", BOTH, 10)
+                .stages(SampleLines.torque("50", "37", "W2"), SampleLines.turn("90")))
+            .stages();
+    assertEquals("50\u00a0N·m +90°", stages.get(0).set());
+    assertTrue(stages.get(0).once(), "the book's 50 N·m need not be printed again");
+  }
+
+  @Test
+  void headNamesVinComplaintAndPromise() {
+    SheetText.HeadText head = Samples.text(Samples.oilService()).head();
+    assertEquals("ZZ9AA1B2C3D456789", head.vin());
+    assertEquals("It pulls to the left when I brake", head.complaint());
+    assertEquals("16:30", head.promised());
+    assertEquals("", head.replaces());
+  }
+
+  @Test
+  void newRevisionSaysWhatItReplaces() {
+    Heading.Replaced before =
+        new Heading.Replaced("2404-A-0d313a", List.of("row 1 was 20 N·m", "step 7 is new"));
+    Sheet sheet = Samples.oilService().replacing(Optional.of(before));
+    assertEquals(
+        "Replaces 2404-A-0d313a: row 1 was 20\u00a0N·m; step 7 is new.",
+        Samples.text(sheet).head().replaces());
   }
 
   @Test
