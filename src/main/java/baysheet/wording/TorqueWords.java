@@ -119,6 +119,12 @@ final class TorqueWords {
     if (!line.overridden()) {
       return "";
     }
+    if (line.inDoubt()) {
+      String given = language.own(Phrase.NOT_TO_USE, line.source());
+      return line.replaced()
+          .map(torque -> given + "; " + language.own(Phrase.NOR_OF_BOOK, torque))
+          .orElse(given);
+    }
     String own = language.own(Phrase.OF_THIS_JOB, line.source());
     return line.replaced()
         .map(torque -> own + "; " + language.own(Phrase.BOOK_SAYS, torque))
