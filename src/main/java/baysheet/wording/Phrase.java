@@ -2,8 +2,8 @@ package baysheet.wording;
 
 /** What the program itself says on a sheet, in British and in American English. */
 enum Phrase {
-  CHECK_NOW("Do and check the following:"),
-  CHECK_NOW_NOT_LIFTED("Do and check the following. The vehicle stays on its wheels"),
+  CHECK_NOW("Do each of the following:"),
+  CHECK_NOW_NOT_LIFTED("Do each of the following. The vehicle stays on its wheels"),
   FINAL_TORQUE("Torque the %s"),
   FIT("Fit the %s by hand", "Install the %s by hand"),
   TAKE_AWAY("Remove the %s"),
@@ -151,6 +151,11 @@ enum Phrase {
   BOTH_SIDES("%s for both sides"),
   ROUNDS("rounds: %s"),
   RE_CHECK_AFTER("re-check after %s"),
+  SECOND_PERSON("second person, %s"),
+  SECOND_PERSON_BUT("second person, not %s"),
+  READ_ON_WRENCH(
+      "with this insert the wrench reads %s when the fastener has %s: write down what the wrench"
+          + " reads"),
   REMOVED_AND_REFITTED("Removed and refitted", "Removed and reinstalled");
 
   private final String british;

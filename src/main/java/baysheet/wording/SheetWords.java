@@ -88,7 +88,7 @@ final class SheetWords {
         checks.byMoment(),
         sheet.support().stream().map(this::support).toList(),
         checks.openItems(),
-        checks.releasedBy(sheet.stage()),
+        checks.releasedBy(sheet.stage(), heading),
         checks.rechecks(sheet.torque(), sheet.stage()),
         Phrases.sentence(Phrases.orNothing(sheet.notes())),
         sheet.sources());

@@ -117,6 +117,9 @@ public final class StepSentences {
   private List<String> words(Detail detail, boolean named) {
     if (detail instanceof Detail.Removed removed) {
       return List.of(removed(torque.get(removed.line()), named));
+    } else if (detail instanceof Detail.Slackened slackened) {
+      TorqueLine line = torque.get(slackened.line());
+      return line.head().map(head -> times(line) + head.print()).stream().toList();
     } else if (detail instanceof Detail.Installed installed) {
       TorqueLine line = torque.get(installed.line());
       return List.of(installed(line), line.twoVisits() ? snugOnly(line) : tightened(line, true));

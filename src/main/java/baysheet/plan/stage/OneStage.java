@@ -295,6 +295,8 @@ final class OneStage {
       for (Detail detail : step.details()) {
         if (detail instanceof Detail.Removed removed) {
           named.add(removed.line());
+        } else if (detail instanceof Detail.Slackened slackened) {
+          named.add(slackened.line());
         }
       }
     }
