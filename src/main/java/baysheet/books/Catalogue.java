@@ -60,6 +60,7 @@ public record Catalogue(
    * @param kinds what rules and cautions know it by
    * @param back wording for putting it back
    * @param fluid what a circuit is filled with, as spec books call it
+   * @param left how a step that touches it leaves the vehicle until it is put back
    */
   public record Item(
       Located<String> name,
@@ -68,6 +69,7 @@ public record Catalogue(
       List<Located<String>> kinds,
       Optional<Located<String>> back,
       Optional<Located<String>> fluid,
+      Optional<Located<String>> left,
       Span at) {
     public Item {
       kinds = List.copyOf(kinds);
@@ -83,6 +85,7 @@ public record Catalogue(
           Words.both(kinds, own.kinds),
           own.back.or(() -> back),
           own.fluid.or(() -> fluid),
+          own.left.or(() -> left),
           own.at);
     }
   }
@@ -151,6 +154,7 @@ public record Catalogue(
    * @param keepsOpen what somebody else must do before the sheet is closed: alignment …
    * @param uses tools it needs, where it is no step
    * @param releasedBy who releases the vehicle where any second person will not do
+   * @param left how it leaves the vehicle until that is about to move
    * @param step how it stands in the sequence, where it is a step of its own
    */
   public record Rule(
@@ -165,6 +169,7 @@ public record Catalogue(
       Optional<Located<String>> releasedBy,
       Optional<Located<String>> because,
       Located<String> source,
+      Optional<Located<String>> left,
       Optional<CheckStep> step,
       Span at) {
     public Rule {

@@ -228,10 +228,11 @@ public final class CatalogueReader {
     List<Located<String>> kinds = Words.once(map.listOrOne("kinds", Read.name()), map.problems());
     Optional<Located<String>> back = map.optional("back", Read.text());
     Optional<Located<String>> fluid = map.optional("fluid", Read.name());
+    Optional<Located<String>> left = map.optional("left", Read.text());
     return map.build(
         () ->
             name ->
-                new Catalogue.Item(name, british.get(), american, kinds, back, fluid, map.at()));
+                new Catalogue.Item(name, british.get(), american, kinds, back, fluid, left, map.at()));
   }
 
   private static Optional<Words.Unnamed<Catalogue.Caution>> caution(MapReader map) {

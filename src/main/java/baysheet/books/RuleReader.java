@@ -29,6 +29,7 @@ final class RuleReader {
     Optional<Located<String>> releasedBy = map.optional("released-by", Read.text());
     Optional<Located<String>> because = map.optional("because", Read.text());
     Optional<Located<String>> source = map.required("source", Read.text());
+    Optional<Located<String>> left = map.optional("left", Read.text());
     Optional<Located<Catalogue.CheckStep>> step = map.optional("step", STEP);
     moment.ifPresent(due -> step.ifPresent(at -> whileRaised(due, at, map.problems())));
     return map.build(
@@ -46,6 +47,7 @@ final class RuleReader {
                     releasedBy,
                     because,
                     source.get(),
+                    left,
                     step.map(Located::value),
                     map.at()));
   }

@@ -31,6 +31,7 @@ record StageRecord(Json json, Language language) {
     json.list("fastenersOff", state.fasteners(), this::row);
     json.list("notTight", state.loose(), this::row);
     json.texts("open", state.open());
+    json.texts("left", language.texts(state.left()));
     json.numbers("written", state.written());
     json.list("needed", state.needed(), this::figure);
   }

@@ -9,6 +9,9 @@ public sealed interface Detail {
   /** Fasteners come off: how many, their head, and whether they are discarded. */
   record Removed(int line) implements Detail {}
 
+  /** Fasteners are slackened and stay in: how many, and their head. */
+  record Slackened(int line) implements Detail {}
+
   /** Fasteners go on: how many new ones, what goes on the thread, and to what. */
   record Installed(int line) implements Detail {}
 

@@ -4,6 +4,7 @@ import baysheet.books.Height;
 import baysheet.books.Place;
 import baysheet.resolve.ItemAt;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -16,6 +17,7 @@ import java.util.Optional;
  * @param leaving how the stage leaves it; absent for the last
  * @param elsewhere torque lines of other stages: those that steps of this one name, and for the
  *     last stage those that are checked again after a distance
+ * @param sheets for torque lines whose torque is on another sheet, the number of that sheet
  * @param releasedBy who releases the vehicle at the end of the last stage, where checks of an
  *     earlier one say so; none for the others
  */
@@ -25,9 +27,11 @@ public record Stage(
     Optional<VehicleState> arrival,
     Optional<VehicleState> leaving,
     List<TorqueLine> elsewhere,
+    Map<Integer, Integer> sheets,
     List<String> releasedBy) {
   public Stage {
     elsewhere = List.copyOf(elsewhere);
+    sheets = Map.copyOf(sheets);
     releasedBy = List.copyOf(releasedBy);
     if (arrival.isEmpty() != (n == 1) || leaving.isEmpty() != (n == of)) {
       throw new IllegalArgumentException("stage " + n + " of " + of + " with another's states");
@@ -52,6 +56,7 @@ public record Stage(
    * @param fasteners torque lines of the fasteners that are off
    * @param loose torque lines of fasteners that are loosened or only snug
    * @param open fluids whose circuits are open or drained
+   * @param left what else steps and checks have left: a tag, a brake that is released
    * @param written numbers of the steps done at which something was written in
    * @param needed of those the steps whose figures a later step refers to
    */
@@ -64,6 +69,7 @@ public record Stage(
       List<Row> fasteners,
       List<Row> loose,
       List<String> open,
+      List<String> left,
       List<Integer> written,
       List<Figure> needed) {
     public VehicleState {
@@ -73,6 +79,7 @@ public record Stage(
       fasteners = List.copyOf(fasteners);
       loose = List.copyOf(loose);
       open = List.copyOf(open);
+      left = List.copyOf(left);
       written = List.copyOf(written);
       needed = List.copyOf(needed);
     }
@@ -84,9 +91,10 @@ public record Stage(
   /**
    * A torque line, or some of its places.
    *
+   * @param fasteners how many fasteners at these places
    * @param places none where all of them are meant
    */
-  public record Row(int n, List<Place> places) {
+  public record Row(int n, Name name, int fasteners, List<Place> places) {
     public Row {
       places = List.copyOf(places);
     }

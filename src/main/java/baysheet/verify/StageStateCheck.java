@@ -8,6 +8,7 @@ import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
 import baysheet.resolve.TaskId;
+import baysheet.sheet.CheckLine;
 import baysheet.sheet.Detail;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.Sheet.SheetStep;
@@ -16,6 +17,7 @@ import baysheet.sheet.Stage.VehicleState;
 import baysheet.sheet.StepSource;
 import baysheet.sheet.TorqueLine;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -24,6 +26,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Whether each stage says how it finds the vehicle and how it leaves it, as played back from the
@@ -135,6 +138,7 @@ final class StageStateCheck {
     same(faults, "fasteners off", fasteners(said.fasteners()), bolts());
     same(faults, "loose", fasteners(said.loose()), loose());
     same(faults, "open", new HashSet<>(said.open()), open);
+    same(faults, "left", new HashSet<>(said.left()), left());
     same(faults, "written", said.written(), written());
     same(faults, "needed", needed(said), needed());
     return faults;
@@ -188,12 +192,49 @@ final class StageStateCheck {
   private Set<ItemAt> bolts() {
     Set<ItemAt> bolts = new HashSet<>(off);
     bolts.retainAll(ofTable());
+    bolts.removeIf(this::isInItsThread);
     return bolts;
+  }
+
+  /** Whether the last step that undid a fastener only slackened it. */
+  private boolean isInItsThread(ItemAt item) {
+    boolean slackened = false;
+    for (SheetStep step : whole.steps().subList(0, after)) {
+      if (step.undo().contains(item)) {
+        slackened =
+            step.source() instanceof StepSource.Written written
+                && written.text().matches("(Slacken|Loosen) .*");
+      }
+    }
+    return slackened;
+  }
+
+  /** What catalogues say of how steps and checks leave the vehicle. */
+  private Set<String> left() {
+    Map<String, Catalogue.Item> items = resolved.catalogue().items();
+    Map<ItemAt, String> left = new HashMap<>();
+    for (SheetStep step : whole.steps().subList(0, after)) {
+      Stream.concat(step.disturb().stream(), step.undo().stream())
+          .filter(item -> items.containsKey(item.item()))
+          .forEach(
+              item -> items.get(item.item()).left().ifPresent(it -> left.put(item, it.value())));
+      step.doUp().forEach(left::remove);
+    }
+    Set<String> all = new HashSet<>(left.values());
+    for (CheckLine check : whole.checks()) {
+      Catalogue.Rule rule = resolved.catalogue().rules().get(check.name());
+      if (rule != null && check.moment() == Moment.BEFORE_LIFTING) {
+        rule.left().ifPresent(it -> all.add(it.value()));
+      }
+    }
+    return all;
   }
 
   /** What was touched and is on, and is loosened or tightened to its figure only later. */
   private Set<ItemAt> loose() {
-    Set<ItemAt> loose = new HashSet<>();
+    Set<ItemAt> loose = new HashSet<>(off);
+    loose.retainAll(ofTable());
+    loose.removeIf(item -> !isInItsThread(item));
     for (TorqueLine line : whole.torque()) {
       for (Place place : line.places()) {
         ItemAt item = new ItemAt(line.fastener(), place);

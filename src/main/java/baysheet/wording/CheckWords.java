@@ -3,6 +3,7 @@ package baysheet.wording;
 import baysheet.books.Moment;
 import baysheet.sheet.CheckLine;
 import baysheet.sheet.DueChecks;
+import baysheet.sheet.Heading;
 import baysheet.sheet.Sheet.SheetStep;
 import baysheet.sheet.Stage;
 import baysheet.sheet.TorqueLine;
@@ -97,7 +98,7 @@ final class CheckWords {
   }
 
   /** Of several sheets the last one is for the whole job. */
-  String releasedBy(Optional<Stage> stage) {
+  String releasedBy(Optional<Stage> stage, Heading heading) {
     List<String> people =
         Stream.concat(
                 checks.stream().flatMap(check -> check.releasedBy().stream()),
@@ -105,7 +106,15 @@ final class CheckWords {
             .map(language::text)
             .distinct()
             .toList();
-    return Phrases.capital(people.isEmpty() ? "second person" : String.join(" and ", people));
+    return Phrases.capital(people.isEmpty() ? second(heading) : String.join(" and ", people));
+  }
+
+  /** Two people sign: by name where the job names the second, and never who did the work. */
+  private String second(Heading heading) {
+    return heading
+        .second()
+        .map(it -> language.own(Phrase.SECOND_PERSON, it.name()))
+        .orElseGet(() -> language.own(Phrase.SECOND_PERSON_BUT, heading.by().name()));
   }
 
   /** Of several sheets the last one has them all. */

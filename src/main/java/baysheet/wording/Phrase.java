@@ -2,8 +2,8 @@ package baysheet.wording;
 
 /** What the program itself says on a sheet, in British and in American English. */
 enum Phrase {
-  CHECK_NOW("Check the following:"),
-  CHECK_NOW_NOT_LIFTED("Check the following. The vehicle stays on its wheels"),
+  CHECK_NOW("Do each of the following:"),
+  CHECK_NOW_NOT_LIFTED("Do each of the following. The vehicle stays on its wheels"),
   FINAL_TORQUE("Torque the %s"),
   FIT("Fit the %s by hand", "Install the %s by hand"),
   TAKE_AWAY("Remove the %s"),
@@ -42,9 +42,9 @@ enum Phrase {
       "With nobody under it and nothing in its way, lower the vehicle until its wheels just clear"
           + " the floor"),
   TO_WORKING_HEIGHT(
-      "With nobody inside and the wheels just clear, check by a firm push at both ends that the"
-          + " vehicle does not move. Raise it to working height and onto the lift locks. Check that"
-          + " every lock is engaged"),
+      "With nobody inside and the wheels just clear, check by a firm push that nothing moves. Raise"
+          + " the vehicle to working height and onto the lift locks. Check that every lock is"
+          + " engaged"),
   ON_TO_STANDS(
       "With nobody inside and the wheels on the floor chocked, raise the vehicle with the jack."
           + " Lower it onto its axle stands. Check by a firm push from the side that it does not"
@@ -53,6 +53,8 @@ enum Phrase {
           + " Lower it onto its jack stands. Check by a firm push from the side that it does not"
           + " move"),
   REPLACES("Replaces %s: %s"),
+  TIME_RANGE("%s to %s\u00a0min, likely %s\u00a0min"),
+  NO_TIME_FOR("no time for %s"),
   STAGE("stage\u00a0%s of\u00a0%s"),
   AT_GROUND("The vehicle stands on its wheels"),
   AT_WHEELS_CLEAR("The vehicle is on the lift with its wheels just clear of the floor"),
@@ -60,10 +62,14 @@ enum Phrase {
   AT_STANDS("The vehicle is on axle stands", "The vehicle is on jack stands"),
   RAISED_AT("%s, raised at the %s"),
   HELD_NOW("In place and not to be removed yet: %s"),
-  OFF_NOW("Removed: %s"),
+  OFF_NOW("Removed, opened or disconnected: %s"),
   OFF_SINCE("%s (step\u00a0%s)"),
-  LINES_OFF("Fasteners removed: row\u00a0%s"),
-  LINES_LOOSE("Not torqued yet: row\u00a0%s"),
+  LINES_OFF("Fasteners not in place: %s"),
+  LINES_LOOSE("Not torqued yet: %s"),
+  STATE_ROW("%s (row\u00a0%s)"),
+  STATE_ROW_OF_SHEET("%s (row\u00a0%s, sheet\u00a0%s)"),
+  LEFT_NOW("Set by earlier steps: %s"),
+  ON_SHEET("%s on sheet\u00a0%s"),
   OPEN_NOW("Open or drained: %s"),
   WRITTEN_ON("Figures are written in at %s: keep those sheets with the vehicle"),
   NOTHING_OFF("Nothing is removed"),
@@ -97,8 +103,8 @@ enum Phrase {
   DISCARD("do not re-use"),
   NEW("new"),
   SNUG_ONLY("row\u00a0%s: snug only, final torque later"),
-  ASK_FIRST("row\u00a0%s: ask for the figure first"),
-  BORROW_FIRST("row\u00a0%s: borrow a torque wrench first"),
+  ASK_FIRST("row\u00a0%s: to the figure written in that row, with the wrench written there"),
+  BORROW_FIRST("row\u00a0%s: borrow a torque wrench first, then torque %s"),
   SNUG("row\u00a0%s: snug, no figure is published"),
   TORQUE("torque, %s"),
   ROW("row\u00a0%s: %s"),
@@ -137,6 +143,8 @@ enum Phrase {
   SHOP_BAND("shop: the shop's own band, where the book gives none"),
   OF_THIS_JOB("value of this job: %s"),
   BOOK_SAYS("the book itself says %s"),
+  NOT_TO_USE("do not use the value given for this job: %s"),
+  NOR_OF_BOOK("do not use the %s of the book without asking"),
   RENEW("RENEW", "REPLACE"),
   RE_USE("re-use"),
   RE_USE_NOT_STATED("re-use not stated"),
@@ -144,6 +152,11 @@ enum Phrase {
   BOTH_SIDES("%s for both sides"),
   ROUNDS("rounds: %s"),
   RE_CHECK_AFTER("re-check after %s"),
+  SECOND_PERSON("second person, %s"),
+  SECOND_PERSON_BUT("second person, not %s"),
+  READ_ON_WRENCH(
+      "with this insert the wrench reads %s when the fastener has %s: write down what the wrench"
+          + " reads"),
   REMOVED_AND_REFITTED("Removed and refitted", "Removed and reinstalled");
 
   private final String british;

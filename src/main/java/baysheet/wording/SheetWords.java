@@ -90,7 +90,7 @@ final class SheetWords {
         checks.byMoment(),
         sheet.support().stream().map(this::support).toList(),
         checks.openItems(),
-        checks.releasedBy(sheet.stage()),
+        checks.releasedBy(sheet.stage(), heading),
         checks.rechecks(sheet.torque(), sheet.stage()),
         Phrases.sentence(Phrases.orNothing(sheet.notes())),
         sheet.sources());
@@ -121,7 +121,7 @@ final class SheetWords {
         person(heading.second()),
         heading.state().stream().map(Phrases::spaced).collect(Collectors.joining(", ")),
         language.texts(heading.works()),
-        time(sheet.time()),
+        time(),
         saved(sheet.time()),
         heading.promised().map(LocalTime::toString).orElse(""),
         heading.carried().map(it -> StageWords.continues(language, it)).orElse(""),
@@ -145,14 +145,15 @@ final class SheetWords {
         .orElse("");
   }
 
-  /** {@code 70…150 min, likely 95 min}, and what it leaves out. */
-  private static String time(TimeNeeded time) {
-    String range =
-        "%s…%s%smin, likely %s%smin"
-            .formatted(time.low(), time.high(), Phrases.NBSP, time.mean(), Phrases.NBSP);
-    return time.untimed() == 0
+  /** {@code 70 to 150 min, likely 95 min}, and the steps that it leaves out. */
+  private String time() {
+    TimeNeeded time = sheet.time();
+    String range = language.own(Phrase.TIME_RANGE, time.low(), time.high(), time.mean());
+    List<Integer> untimed =
+        sheet.steps().stream().filter(step -> step.minutes().mean() == 0).map(Sheet.SheetStep::n).toList();
+    return untimed.isEmpty()
         ? range
-        : "at least " + range + "; no time for " + time.untimed() + " steps";
+        : range + "; " + language.own(Phrase.NO_TIME_FOR, Phrases.counted("step", untimed));
   }
 
   private static String saved(TimeNeeded time) {

@@ -33,19 +33,19 @@ public final class StageWords {
         language.own(Phrase.STAGE, stage.n(), stage.of()),
         stage.isFirst(),
         stage.isLast(),
-        stage.arrival().map(this::state).orElse(List.of()),
+        stage.arrival().map(it -> state(it, stage)).orElse(List.of()),
         stage.arrival().map(this::figures).orElse(List.of()),
         stage.isFirst() ? List.of() : List.of(new BoxText("arrival", "", says)),
-        stage.leaving().map(this::left).orElse(List.of()));
+        stage.leaving().map(it -> left(it, stage)).orElse(List.of()));
   }
 
-  private List<String> left(VehicleState state) {
-    List<String> sentences = new ArrayList<>(state(state));
+  private List<String> left(VehicleState state, Stage stage) {
+    List<String> sentences = new ArrayList<>(state(state, stage));
     sentences.add(Phrases.sentence(language.own(Phrase.NOT_FINISHED)));
     return sentences;
   }
 
-  private List<String> state(VehicleState state) {
+  private List<String> state(VehicleState state, Stage stage) {
     List<String> sentences = new ArrayList<>();
     sentences.add(height(state));
     add(sentences, Phrase.HELD_NOW, state.held().stream().map(this::held).toList(), "; ");
@@ -53,10 +53,11 @@ public final class StageWords {
       sentences.add(language.own(Phrase.NOTHING_OFF));
     }
     add(sentences, Phrase.OFF_NOW, state.off().stream().map(this::off).toList(), "; ");
-    add(sentences, Phrase.LINES_OFF, rows(state.fasteners()), ", ");
-    add(sentences, Phrase.LINES_LOOSE, rows(state.loose()), ", ");
+    add(sentences, Phrase.LINES_OFF, rows(state.fasteners(), stage), "; ");
+    add(sentences, Phrase.LINES_LOOSE, rows(state.loose(), stage), "; ");
     List<String> open = state.open().stream().map(Phrases::spaced).toList();
     add(sentences, Phrase.OPEN_NOW, language.texts(open), ", ");
+    add(sentences, Phrase.LEFT_NOW, language.texts(state.left()), "; ");
     if (!state.written().isEmpty()) {
       sentences.add(language.own(Phrase.WRITTEN_ON, Phrases.counted("step", state.written())));
     }
@@ -88,18 +89,18 @@ public final class StageWords {
     return language.own(Phrase.OFF_SINCE, words, line.off());
   }
 
-  /** Runs of whole lines are closed up; a line of which only some places are meant says which. */
-  private static List<String> rows(List<Stage.Row> rows) {
-    List<String> words = new ArrayList<>();
-    List<Integer> whole =
-        rows.stream().filter(row -> row.places().isEmpty()).map(Stage.Row::n).toList();
-    if (!whole.isEmpty()) {
-      words.add(Phrases.ranges(whole));
-    }
-    rows.stream()
-        .filter(row -> !row.places().isEmpty())
-        .forEach(row -> words.add(row.n() + " " + PlaceWords.words(row.places())));
-    return words;
+  /** Each by its name, for the row may stand on another sheet. */
+  private List<String> rows(List<Stage.Row> rows, Stage stage) {
+    return rows.stream().map(row -> row(row, stage)).toList();
+  }
+
+  private String row(Stage.Row row, Stage stage) {
+    String name = language.plural(row.name(), row.fasteners());
+    String what = row.places().isEmpty() ? name : name + " " + PlaceWords.words(row.places());
+    Integer sheet = stage.sheets().get(row.n());
+    return sheet == null
+        ? language.own(Phrase.STATE_ROW, what, row.n())
+        : language.own(Phrase.STATE_ROW_OF_SHEET, what, row.n(), sheet);
   }
 
   private List<EntryText> figures(VehicleState state) {

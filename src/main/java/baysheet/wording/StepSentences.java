@@ -25,9 +25,18 @@ public final class StepSentences {
   private final Language language;
   private final Map<Integer, TorqueLine> torque = new HashMap<>();
 
+  /** Of rows of other sheets the number of that sheet. */
+  private final Map<Integer, Integer> sheets = new HashMap<>();
+
   public StepSentences(Sheet sheet) {
     this(Language.of(sheet.heading()), sheet.torque());
-    sheet.stage().ifPresent(it -> it.elsewhere().forEach(line -> torque.put(line.n(), line)));
+    sheet
+        .stage()
+        .ifPresent(
+            stage -> {
+              stage.elsewhere().forEach(line -> torque.put(line.n(), line));
+              sheets.putAll(stage.sheets());
+            });
   }
 
   StepSentences(Language language, List<TorqueLine> lines) {
@@ -108,6 +117,9 @@ public final class StepSentences {
   private List<String> words(Detail detail, boolean named) {
     if (detail instanceof Detail.Removed removed) {
       return List.of(removed(torque.get(removed.line()), named));
+    } else if (detail instanceof Detail.Slackened slackened) {
+      TorqueLine line = torque.get(slackened.line());
+      return line.head().map(head -> times(line) + head.print()).stream().toList();
     } else if (detail instanceof Detail.Installed installed) {
       TorqueLine line = torque.get(installed.line());
       return List.of(installed(line), line.twoVisits() ? snugOnly(line) : tightened(line, true));
@@ -153,7 +165,15 @@ public final class StepSentences {
   }
 
   private String snugOnly(TorqueLine line) {
-    return language.own(Phrase.SNUG_ONLY, line.n());
+    return language.own(Phrase.SNUG_ONLY, number(line));
+  }
+
+  /** {@code 4}, or {@code 4 on sheet 2} where the row is not on this one. */
+  private String number(TorqueLine line) {
+    Integer sheet = sheets.get(line.n());
+    return sheet == null
+        ? String.valueOf(line.n())
+        : language.own(Phrase.ON_SHEET, line.n(), sheet);
   }
 
   /** How many, where it is more than one. */
@@ -176,20 +196,35 @@ public final class StepSentences {
    */
   private String figure(TorqueLine line, boolean torque) {
     if (line.inDoubt() || line.kind() == TorqueLine.Kind.UNKNOWN) {
-      return language.own(Phrase.ASK_FIRST, line.n());
+      return language.own(Phrase.ASK_FIRST, number(line));
     } else if (line.kind() == TorqueLine.Kind.SNUG) {
-      return language.own(Phrase.SNUG, line.n());
+      return language.own(Phrase.SNUG, number(line));
     }
     List<String> actions = line.rounds().isEmpty() ? stages(line) : rounds(line);
     if (actions.contains(NO_SETTING)) {
-      return language.own(Phrase.BORROW_FIRST, line.n());
+      return language.own(Phrase.BORROW_FIRST, number(line), torques(line));
     }
     String settings = String.join(language.own(Phrase.THEN), actions);
     String row =
         line.drawing()
-            .map(order -> language.own(Phrase.ROW_IN, line.n(), order.letter(), settings))
-            .orElseGet(() -> language.own(Phrase.ROW, line.n(), settings));
+            .map(order -> language.own(Phrase.ROW_IN, number(line), order.letter(), settings))
+            .orElseGet(() -> language.own(Phrase.ROW, number(line), settings));
     return torque ? language.own(Phrase.TORQUE, row) : row;
+  }
+
+  /** What the borrowed wrench is to reach. */
+  private String torques(TorqueLine line) {
+    List<String> actions = new ArrayList<>();
+    for (TorqueLine.StageLine stage : line.stages()) {
+      if (stage instanceof TorqueLine.StageLine.Torque torque) {
+        actions.add(language.own(Phrase.NEXT_SET, torque.target().print()));
+      } else if (stage instanceof TorqueLine.StageLine.Angle angle) {
+        actions.add(language.own(Phrase.TURN, angle.angle().print()));
+      } else {
+        actions.add(language.own(Phrase.LOOSEN));
+      }
+    }
+    return String.join(language.own(Phrase.THEN), actions);
   }
 
   private List<String> stages(TorqueLine line) {

@@ -119,6 +119,12 @@ final class TorqueWords {
     if (!line.overridden()) {
       return "";
     }
+    if (line.inDoubt()) {
+      String given = language.own(Phrase.NOT_TO_USE, line.source());
+      return line.replaced()
+          .map(torque -> given + "; " + language.own(Phrase.NOR_OF_BOOK, torque))
+          .orElse(given);
+    }
     String own = language.own(Phrase.OF_THIS_JOB, line.source());
     return line.replaced()
         .map(torque -> own + "; " + language.own(Phrase.BOOK_SAYS, torque))
@@ -234,8 +240,24 @@ final class TorqueWords {
   }
 
   /** What is to be compared once, and stands in ordinary type. */
-  private static List<String> notes(TorqueLine line) {
-    return said(line, true).map(text -> Phrases.sentence("note: " + text)).toList();
+  private List<String> notes(TorqueLine line) {
+    Stream<String> said = said(line, true).map(text -> "note: " + text);
+    return Stream.concat(said, readings(line)).map(Phrases::sentence).toList();
+  }
+
+  /** With a crow-foot between, the wrench reads another figure than the fastener has. */
+  private Stream<String> readings(TorqueLine line) {
+    return line.socket().flatMap(TorqueLine.SocketNeed::insert).isEmpty() || line.inDoubt()
+        ? Stream.of()
+        : torques(line)
+            .filter(torque -> torque.setting().isPresent())
+            .filter(torque -> !torque.setting().get().equals(torque.target()))
+            .map(
+                torque ->
+                    language.own(
+                        Phrase.READ_ON_WRENCH,
+                        torque.setting().get().print(),
+                        torque.target().print()));
   }
 
   private static Stream<String> said(TorqueLine line, boolean notes) {

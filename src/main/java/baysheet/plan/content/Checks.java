@@ -242,7 +242,7 @@ public final class Checks {
     List<CheckLine> unknown = new ArrayList<>();
     for (TorqueLine line : torque) {
       if (line.recheck().isPresent()) {
-        String text = PlanPhrases.recheck(resolved, line, line.recheck().get());
+        String text = PlanPhrases.recheck(line, line.recheck().get());
         known.add(recheck(line, text, Optional.empty()));
       } else if (names(line, withWheel)) {
         unknown.add(

@@ -55,6 +55,7 @@ public final class SocketNeeds {
       int step = i + 1;
       PlacedStep line = lines.get(i);
       line.undo().forEach(item -> add(needs, item, true, step));
+      line.disturb().forEach(item -> add(needs, item, true, step));
       line.doUp().forEach(item -> add(needs, item, false, step));
       line.tighten().forEach(item -> add(needs, item, false, step));
     }

@@ -227,6 +227,9 @@ public final class StepBuilder {
     PlannedStep step = line.step();
     List<Detail> details = new ArrayList<>();
     fasteners(step.undo()).forEach(item -> details.add(new Detail.Removed(lineOf(item).n())));
+    fasteners(step.disturb()).stream()
+        .filter(torque::containsKey)
+        .forEach(item -> details.add(new Detail.Slackened(lineOf(item).n())));
     fasteners(step.doUp()).forEach(item -> details.add(new Detail.Installed(lineOf(item).n())));
     fasteners(step.tighten()).forEach(item -> details.add(new Detail.Tightened(lineOf(item).n())));
     measured(line).ifPresent(details::add);

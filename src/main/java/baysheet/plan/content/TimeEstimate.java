@@ -33,8 +33,8 @@ public final class TimeEstimate {
         mean += minutes.mean();
         variance += minutes.variance();
         shortest += minutes.low();
-        untimed += step.minutes().isPresent() ? 0 : 1;
       }
+      untimed += line.step().minutes().isPresent() ? 0 : 1;
     }
     double spread = 2 * Math.sqrt(variance);
     int low = (int) Math.floor(Math.max(shortest, mean - spread));

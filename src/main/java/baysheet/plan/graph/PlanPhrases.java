@@ -3,7 +3,6 @@ package baysheet.plan.graph;
 import baysheet.books.Place;
 import baysheet.books.Shop;
 import baysheet.resolve.Bound;
-import baysheet.resolve.Resolved;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.StepSource;
 import baysheet.sheet.TorqueLine;
@@ -12,8 +11,6 @@ import baysheet.torque.Quantity;
 import baysheet.torque.Reach;
 import baysheet.torque.Setting;
 import baysheet.torque.Wrench;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -116,22 +113,10 @@ public final class PlanPhrases {
     return words + " (" + places(places) + ")";
   }
 
-  public static String recheck(Resolved resolved, TorqueLine line, Quantity distance) {
-    String check =
-        "Check the torque of the %s (row\u00a0%s) after %s"
-            .formatted(plural(lower(line.words()), line.count()), line.n(), distance.print());
-    return resolved
-        .job()
-        .vehicle()
-        .odometer()
-        .map(odometer -> check + ": due at " + due(odometer.value(), distance).print())
-        .orElse(check);
-  }
-
-  /** The odometer reading at which a distance from here is over, in the odometer's own unit. */
-  static Quantity due(Quantity odometer, Quantity distance) {
-    BigDecimal reading = odometer.plus(distance).value().setScale(0, RoundingMode.FLOOR);
-    return new Quantity(reading, odometer.unit());
+  /** The reading at which it is due is written in: the distance counts from the odometer out. */
+  public static String recheck(TorqueLine line, Quantity distance) {
+    return "Check the torque of the %s (row\u00a0%s) after %s"
+        .formatted(plural(lower(line.words()), line.count()), line.n(), distance.print());
   }
 
   public static String recheckUnknown(TorqueLine line) {

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.IntUnaryOperator;
 
 /**
  * Divides a job at points where the work may rest: into as few sheets as will do, each of which
@@ -127,7 +128,8 @@ public final class Division {
     if (from == 0 && to == end) {
       return sheets.whole();
     }
-    return sheets.sheet(from, to, from == 0 ? 1 : to == end ? MOST : 2, MOST);
+    int n = from == 0 ? 1 : to == end ? MOST : 2;
+    return sheets.sheet(from, to, n, MOST, step -> step < from ? 1 : MOST);
   }
 
   /** The search among some of the points. */
@@ -224,9 +226,11 @@ public final class Division {
     private List<Sheet> sheets(List<Integer> cuts) {
       int of = cuts.size() - 1;
       List<Sheet> made = new ArrayList<>();
+      IntUnaryOperator sheetOf =
+          step -> (int) cuts.stream().filter(cut -> bounds.get(cut).after() <= step).count();
       for (int n = 1; n <= of && of > 1; n++) {
         int from = bounds.get(cuts.get(n - 1)).after();
-        made.add(sheets.sheet(from, bounds.get(cuts.get(n)).after(), n, of));
+        made.add(sheets.sheet(from, bounds.get(cuts.get(n)).after(), n, of, sheetOf));
       }
       return of == 1 ? List.of(sheets.whole()) : made;
     }

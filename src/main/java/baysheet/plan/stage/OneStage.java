@@ -25,6 +25,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.IntUnaryOperator;
+import java.util.HashMap;
 import java.util.stream.Collectors;
 
 /** The sheet of one stage in the making. */
@@ -113,7 +115,10 @@ final class OneStage {
         .anyMatch(n -> !job.progress.get(n).raised().equals(job.progress.get(n - 1).raised()));
   }
 
-  Sheet sheet(int n, int of) {
+  /**
+   * @param sheetOf the number of the sheet on which a step is, counted from 0
+   */
+  Sheet sheet(int n, int of, IntUnaryOperator sheetOf) {
     ToolList layOut = new ToolList(job.resolved, own, using(), fitting());
     List<TorqueLine> table = rows.stream().map(Selected::line).toList();
     List<CheckLine> due = new ArrayList<>(checks);
@@ -138,7 +143,7 @@ final class OneStage {
         new TimeEstimate(job.resolved).of(own, 0),
         job.whole.notes(),
         Headings.sources(job.resolved, table),
-        Optional.of(stage(n, of, table)));
+        Optional.of(stage(n, of, table, sheetOf)));
   }
 
   private static List<TorqueLine> union(List<TorqueLine> some, List<TorqueLine> others) {
@@ -248,7 +253,7 @@ final class OneStage {
     return step.with(new Sheet.Letters(step.letters().all(), above));
   }
 
-  private Stage stage(int n, int of, List<TorqueLine> table) {
+  private Stage stage(int n, int of, List<TorqueLine> table, IntUnaryOperator sheetOf) {
     VehicleStates states = new VehicleStates(job.resolved, job.whole, job.progress);
     boolean isLast = to == job.lines.size();
     return new Stage(
@@ -257,12 +262,27 @@ final class OneStage {
         from == 0 ? Optional.empty() : Optional.of(states.at(from)),
         isLast ? Optional.empty() : Optional.of(states.at(to)),
         elsewhere(table),
+        sheets(table, sheetOf),
         isLast
             ? job.whole.checks().stream()
                 .flatMap(check -> check.releasedBy().stream())
                 .distinct()
                 .toList()
             : List.of());
+  }
+
+  private Map<Integer, Integer> sheets(List<TorqueLine> table, IntUnaryOperator sheetOf) {
+    Map<Integer, Integer> sheets = new HashMap<>();
+    for (TorqueLine line : job.whole.torque()) {
+      int step =
+          line.places().stream()
+              .mapToInt(place -> job.tightened.get(new ItemAt(line.fastener(), place)))
+              .max()
+              .orElseThrow();
+      sheets.put(line.n(), sheetOf.applyAsInt(step));
+    }
+    table.forEach(line -> sheets.remove(line.n()));
+    return sheets;
   }
 
   /**
@@ -276,6 +296,8 @@ final class OneStage {
       for (Detail detail : step.details()) {
         if (detail instanceof Detail.Removed removed) {
           named.add(removed.line());
+        } else if (detail instanceof Detail.Slackened slackened) {
+          named.add(slackened.line());
         }
       }
     }

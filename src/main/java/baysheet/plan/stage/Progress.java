@@ -18,6 +18,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /** How far the vehicle has come apart after each step of a sequence. */
 final class Progress {
@@ -30,6 +31,7 @@ final class Progress {
   private final Set<ItemAt> off = new LinkedHashSet<>();
   private final Set<ItemAt> loose = new LinkedHashSet<>();
   private final Set<String> open = new LinkedHashSet<>();
+  private final Set<ItemAt> left = new LinkedHashSet<>();
   private Height height = Height.GROUND;
   private boolean onBlocks;
 
@@ -40,6 +42,7 @@ final class Progress {
    * @param loose fasteners that are loosened, or on but without their final torque
    * @param open fluids whose circuits are open or drained
    * @param temporary props, plugs and jacks that are in place
+   * @param left items of which the state names how a step left them
    * @param onBlocks whether it stands on blocks under its wheels
    */
   record Snapshot(
@@ -49,6 +52,7 @@ final class Progress {
       List<ItemAt> loose,
       List<String> open,
       List<ItemAt> temporary,
+      List<ItemAt> left,
       boolean onBlocks) {
     Snapshot {
       raised = List.copyOf(raised);
@@ -56,6 +60,7 @@ final class Progress {
       loose = List.copyOf(loose);
       open = List.copyOf(open);
       temporary = List.copyOf(temporary);
+      left = List.copyOf(left);
     }
   }
 
@@ -90,6 +95,10 @@ final class Progress {
         loose.add(item);
       }
     }
+    Stream.concat(line.disturb().stream(), line.undo().stream())
+        .filter(item -> VehicleStates.left(resolved, item).isPresent())
+        .forEach(left::add);
+    line.doUp().forEach(left::remove);
     off.addAll(line.undo());
     line.undo().forEach(loose::remove);
     for (ItemAt item : line.doUp()) {
@@ -148,6 +157,13 @@ final class Progress {
             .filter(item -> resolved.thing(item).isTemporary())
             .toList();
     return new Snapshot(
-        height, raised, parts, List.copyOf(loose), List.copyOf(open), temporary, onBlocks);
+        height,
+        raised,
+        parts,
+        List.copyOf(loose),
+        List.copyOf(open),
+        temporary,
+        List.copyOf(left),
+        onBlocks);
   }
 }

@@ -18,6 +18,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.IntUnaryOperator;
 
 /**
  * The sheets of a job's stages, each of some steps that follow one another. Steps are counted here
@@ -109,8 +110,12 @@ public final class StageSheets {
     return RestingPoints.of(resolved, lines, progress, whole);
   }
 
-  /** The sheet of one stage. */
-  Sheet sheet(int from, int to, int n, int of) {
-    return new OneStage(this, from, to).sheet(n, of);
+  /**
+   * The sheet of one stage.
+   *
+   * @param sheetOf the number of the sheet on which a step is, counted from 0
+   */
+  Sheet sheet(int from, int to, int n, int of, IntUnaryOperator sheetOf) {
+    return new OneStage(this, from, to).sheet(n, of, sheetOf);
   }
 }

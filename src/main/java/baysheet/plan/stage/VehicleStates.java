@@ -1,5 +1,7 @@
 package baysheet.plan.stage;
 
+import baysheet.books.Catalogue;
+import baysheet.books.Moment;
 import baysheet.books.Place;
 import baysheet.plan.stage.Progress.Snapshot;
 import baysheet.resolve.ItemAt;
@@ -9,11 +11,16 @@ import baysheet.sheet.Name;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.Sheet.SheetStep;
 import baysheet.sheet.Stage;
+import baysheet.sheet.StepSource;
 import baysheet.sheet.TorqueLine;
+import baysheet.report.Located;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * How the vehicle stands between two steps, in the words of its sheet.
@@ -31,14 +38,50 @@ record VehicleStates(Resolved resolved, Sheet whole, List<Snapshot> progress) {
             .map(item -> new Stage.Held(item, Name.of(resolved.thing(item))))
             .toList(),
         whole.tally().stream().filter(it -> it.off() <= after && after < it.on()).toList(),
-        rows(at.off()),
-        rows(at.loose()),
+        rows(at.off().stream().filter(item -> !isSlackened(item, after)).toList()),
+        rows(
+            Stream.concat(
+                    at.off().stream().filter(item -> isSlackened(item, after)),
+                    at.loose().stream())
+                .toList()),
         at.open(),
+        left(at),
         whole.steps().stream()
             .filter(step -> step.n() <= after && !step.entries().isEmpty())
             .map(SheetStep::n)
             .toList(),
         needed(after));
+  }
+
+  /** What an item or a check says of how it leaves the vehicle, each once. */
+  private List<String> left(Snapshot at) {
+    Stream<String> checks =
+        whole.checks().stream()
+            .filter(check -> check.moment() == Moment.BEFORE_LIFTING)
+            .map(check -> resolved.catalogue().rules().get(check.name()))
+            .filter(Objects::nonNull)
+            .flatMap(rule -> rule.left().stream())
+            .map(Located::value);
+    Stream<String> items = at.left().stream().flatMap(item -> left(resolved, item).stream());
+    return Stream.concat(items, checks).distinct().toList();
+  }
+
+  /** How a step that touches an item leaves the vehicle. */
+  static Optional<String> left(Resolved resolved, ItemAt item) {
+    return Optional.ofNullable(resolved.catalogue().items().get(item.item()))
+        .flatMap(Catalogue.Item::left)
+        .map(Located::value);
+  }
+
+  /** Whether a fastener that counts as undone is only slackened, and still in its thread. */
+  private boolean isSlackened(ItemAt item, int after) {
+    return whole.steps().subList(0, after).stream()
+        .filter(step -> step.undo().contains(item))
+        .reduce((first, last) -> last)
+        .filter(step -> step.source() instanceof StepSource.Written)
+        .map(step -> ((StepSource.Written) step.source()).text())
+        .filter(text -> text.startsWith("Slacken ") || text.startsWith("Loosen "))
+        .isPresent();
   }
 
   private List<Stage.Row> rows(List<ItemAt> items) {
@@ -49,7 +92,9 @@ record VehicleStates(Resolved resolved, Sheet whole, List<Snapshot> progress) {
               .filter(place -> items.contains(new ItemAt(line.fastener(), place)))
               .toList();
       if (!places.isEmpty()) {
-        rows.add(new Stage.Row(line.n(), places.equals(line.places()) ? List.of() : places));
+        Name name = Name.of(resolved.thing(new ItemAt(line.fastener(), places.get(0))));
+        List<Place> some = places.equals(line.places()) ? List.of() : places;
+        rows.add(new Stage.Row(line.n(), name, line.count() * places.size(), some));
       }
     }
     return rows;
