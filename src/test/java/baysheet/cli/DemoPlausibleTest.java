@@ -78,7 +78,7 @@ class DemoPlausibleTest {
                     + " spark-plug"),
             // Snug, or a figure that this garage has not found yet.
             NO_TORQUE,
-            names("cable-adjuster-nut cable-guide-bolt damper-upper-bolt undertray-screw")));
+            names("cable-guide-bolt damper-upper-bolt undertray-screw")));
   }
 
   private static TreeSet<String> names(String words) {
