@@ -232,7 +232,8 @@ public final class CatalogueReader {
     return map.build(
         () ->
             name ->
-                new Catalogue.Item(name, british.get(), american, kinds, back, fluid, left, map.at()));
+                new Catalogue.Item(
+                    name, british.get(), american, kinds, back, fluid, left, map.at()));
   }
 
   private static Optional<Words.Unnamed<Catalogue.Caution>> caution(MapReader map) {

@@ -150,7 +150,10 @@ final class SheetWords {
     TimeNeeded time = sheet.time();
     String range = language.own(Phrase.TIME_RANGE, time.low(), time.high(), time.mean());
     List<Integer> untimed =
-        sheet.steps().stream().filter(step -> step.minutes().mean() == 0).map(Sheet.SheetStep::n).toList();
+        sheet.steps().stream()
+            .filter(step -> step.minutes().mean() == 0)
+            .map(Sheet.SheetStep::n)
+            .toList();
     return untimed.isEmpty()
         ? range
         : range + "; " + language.own(Phrase.NO_TIME_FOR, Phrases.counted("step", untimed));

@@ -10,12 +10,10 @@ import baysheet.pdf.PdfWriter;
 import baysheet.sheet.CautionLine;
 import baysheet.sheet.CheckLine;
 import baysheet.sheet.Sheet;
-import baysheet.sheet.TorqueLine;
 import baysheet.wording.Printed;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
@@ -51,8 +49,7 @@ class DemoOnPaperTest {
   @Test
   void leverTravelIsSetAtANutThatHasNoTorque() {
     Sheet drums = sheet("2411");
-    assertTrue(
-        drums.torque().stream().noneMatch(it -> it.fastener().equals("cable-adjuster-nut")));
+    assertTrue(drums.torque().stream().noneMatch(it -> it.fastener().equals("cable-adjuster-nut")));
     int setting = first(drums, step -> step.doUp().toString().contains("cable-adjuster-nut"));
     assertTrue(setting > last(drums, step -> step.procedure().equals("drums-and-shoes")));
     assertEquals(
@@ -209,7 +206,8 @@ class DemoOnPaperTest {
     assertTrue(slack < first(drums, step -> step.undo().toString().contains("brake-shoes")));
     int pumped = first(drums, step -> Printed.text(step).startsWith("Pump the brake pedal"));
     assertTrue(pumped > last(drums, step -> step.doUp().toString().contains("brake-drum")));
-    assertTrue(pumped < last(drums, step -> Printed.text(step).startsWith("Turn the adjuster nut")));
+    assertTrue(
+        pumped < last(drums, step -> Printed.text(step).startsWith("Turn the adjuster nut")));
   }
 
   /** The wheel hides them, and the work on 2401 is an apprentice's. */

@@ -19,6 +19,7 @@ import baysheet.sheet.Sheet.SheetStep;
 import baysheet.sheet.Stage;
 import baysheet.sheet.TorqueLine;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -26,7 +27,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntUnaryOperator;
-import java.util.HashMap;
 import java.util.stream.Collectors;
 
 /** The sheet of one stage in the making. */

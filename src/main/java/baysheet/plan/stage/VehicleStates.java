@@ -4,6 +4,7 @@ import baysheet.books.Catalogue;
 import baysheet.books.Moment;
 import baysheet.books.Place;
 import baysheet.plan.stage.Progress.Snapshot;
+import baysheet.report.Located;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.sheet.Detail;
@@ -13,7 +14,6 @@ import baysheet.sheet.Sheet.SheetStep;
 import baysheet.sheet.Stage;
 import baysheet.sheet.StepSource;
 import baysheet.sheet.TorqueLine;
-import baysheet.report.Located;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -41,8 +41,7 @@ record VehicleStates(Resolved resolved, Sheet whole, List<Snapshot> progress) {
         rows(at.off().stream().filter(item -> !isSlackened(item, after)).toList()),
         rows(
             Stream.concat(
-                    at.off().stream().filter(item -> isSlackened(item, after)),
-                    at.loose().stream())
+                    at.off().stream().filter(item -> isSlackened(item, after)), at.loose().stream())
                 .toList()),
         at.open(),
         left(at),
