@@ -4,6 +4,7 @@ import baysheet.books.Catalogue;
 import baysheet.books.Height;
 import baysheet.books.Moment;
 import baysheet.books.Place;
+import baysheet.resolve.Bound;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
@@ -306,7 +307,43 @@ final class StageStateCheck {
     if (isOnBlocks()) {
       why.add("the vehicle stands on blocks");
     }
+    dangling().ifPresent(it -> why.add("nothing holds " + it));
     return why;
+  }
+
+  /** A part that is still on without its fasteners, or on again before they are. */
+  private Optional<ItemAt> dangling() {
+    int last = after - 1;
+    while (last >= 0 && isStill(whole.steps().get(last))) {
+      last--;
+    }
+    int next = after;
+    while (next < whole.steps().size() && isStill(whole.steps().get(next))) {
+      next++;
+    }
+    if (last < 0 || next == whole.steps().size()) {
+      return Optional.empty();
+    }
+    SheetStep done = whole.steps().get(last);
+    SheetStep due = whole.steps().get(next);
+    boolean one = done.procedure().equals(due.procedure()) && done.places().equals(due.places());
+    if (one && done.undo().stream().anyMatch(this::isBolt) && part(done.undo()).isEmpty()) {
+      return part(due.undo());
+    }
+    boolean bolted = due.doUp().stream().anyMatch(this::isBolt) && part(due.doUp()).isEmpty();
+    return one && bolted ? part(done.doUp()) : Optional.empty();
+  }
+
+  private static boolean isStill(SheetStep step) {
+    return step.undo().isEmpty() && step.doUp().isEmpty();
+  }
+
+  private boolean isBolt(ItemAt item) {
+    return resolved.thing(item) instanceof Bound.OfBook;
+  }
+
+  private Optional<ItemAt> part(List<ItemAt> items) {
+    return items.stream().filter(item -> !isBolt(item)).findFirst();
   }
 
   /** Between going onto the blocks and leaving them for good, nothing rests. */

@@ -4,6 +4,8 @@ import baysheet.books.Height;
 import baysheet.books.Moment;
 import baysheet.plan.graph.PlacedStep;
 import baysheet.plan.stage.Progress.Snapshot;
+import baysheet.resolve.Bound;
+import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.StepSource;
@@ -12,6 +14,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Where the work of a job may rest: nothing on it looks finished that is not. Best is where the
@@ -90,7 +93,7 @@ final class RestingPoints {
     boolean waiting = !state.loose().isEmpty();
     // On its wheels it could be driven.
     boolean couldGo = waiting && state.height() == Height.GROUND;
-    if (state.onBlocks() || couldGo || isMoving(after)) {
+    if (state.onBlocks() || couldGo || isMoving(after) || isUnheld(after)) {
       return Optional.empty();
     }
     if (state.height() == Height.WHEELS_CLEAR) {
@@ -103,6 +106,32 @@ final class RestingPoints {
       return Optional.of(Kind.WAITING);
     }
     return Optional.of(state.temporary().isEmpty() ? within(after) : Kind.PROPPED);
+  }
+
+  /** A part whose fasteners are out already, or not in yet, can fall. */
+  private boolean isUnheld(int after) {
+    Optional<PlacedStep> before = moving(lines.subList(0, after)).reduce((first, last) -> last);
+    Optional<PlacedStep> next = moving(lines.subList(after, lines.size())).findFirst();
+    if (before.isEmpty()
+        || next.isEmpty()
+        || !before.get().step().task().equals(next.get().step().task())) {
+      return false;
+    }
+    return (areFasteners(before.get().undo()) && hasParts(next.get().undo()))
+        || (hasParts(before.get().doUp()) && areFasteners(next.get().doUp()));
+  }
+
+  /** The steps that take something off or put something on. */
+  private static Stream<PlacedStep> moving(List<PlacedStep> lines) {
+    return lines.stream().filter(line -> !line.undo().isEmpty() || !line.doUp().isEmpty());
+  }
+
+  private boolean areFasteners(List<ItemAt> items) {
+    return !items.isEmpty() && !hasParts(items);
+  }
+
+  private boolean hasParts(List<ItemAt> items) {
+    return items.stream().anyMatch(item -> !(resolved.thing(item) instanceof Bound.OfBook));
   }
 
   /** Checks that are ticked belong to the step that raises or lowers, and so do its own steps. */
