@@ -63,6 +63,34 @@ class RestingPointsTest {
     assertEquals(List.of("lid", "one"), off(state));
   }
 
+  /** Steps 1 and 2 take nuts and wheel off, 3 is the work, 4 and 5 put them back. */
+  @Test
+  void aPartNeverStaysOnWithoutItsFasteners() {
+    SmallShop rolled =
+        SmallShop.empty()
+            .with(
+                "vehicles/any.yaml",
+                """
+                vehicle: any
+                name: Any
+                source: Any sheet
+                fasteners:
+                  vehicle:
+                    roller-nut: {count: 5, thread: M12x1.5, class: "10", head: hex 19 mm, torque: 100 N·m}
+                """)
+            .procedure(
+                "rolled",
+                "at: vehicle\nopen: [{do: Nuts off, undo: roller-nut}, {do: Roller off, undo:"
+                    + " roller}]\nwork: [{do: Look inside}]")
+            .job("floor", "rolled at vehicle");
+    for (int least : List.of(2, 3)) {
+      for (Sheet stage : divided(rolled, least, 100).stages()) {
+        int last = steps(stage).get(stage.steps().size() - 1);
+        assertTrue(last != 1 && last != 4, "a stage ends after step " + last);
+      }
+    }
+  }
+
   @Test
   void workRestsBeforeAPropIsSetRatherThanUnderIt() {
     SmallShop propped =
