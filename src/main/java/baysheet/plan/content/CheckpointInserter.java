@@ -61,9 +61,11 @@ public final class CheckpointInserter {
    */
   private void beforeLowering(List<PlacedStep> gated, PlacedStep lowering) {
     int early = beforeLooks(gated);
-    boolean putOn =
-        gated.subList(early, gated.size()).stream().anyMatch(line -> !line.doUp().isEmpty());
     PlacedStep before = gated.get(gated.size() - 1);
+    // On the ground nothing can be looked at from below any more.
+    boolean putOn =
+        before.height() != Height.GROUND
+            && gated.subList(early, gated.size()).stream().anyMatch(line -> !line.doUp().isEmpty());
     if (!putOn || isAnyDone(gated.subList(0, early))) {
       Height raised = Height.raised(resolved.bay().equipment());
       gated.add(early, gate(lowering, Moment.RAISED, raised));
