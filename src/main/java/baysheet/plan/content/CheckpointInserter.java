@@ -61,18 +61,29 @@ public final class CheckpointInserter {
    */
   private void beforeLowering(List<PlacedStep> gated, PlacedStep lowering) {
     int early = beforeLooks(gated);
-    PlacedStep before = gated.get(gated.size() - 1);
-    // On the ground nothing can be looked at from below any more.
-    boolean putOn =
-        before.height() != Height.GROUND
-            && gated.subList(early, gated.size()).stream().anyMatch(line -> !line.doUp().isEmpty());
+    int late = behindPuttingOn(gated, early);
+    boolean putOn = late > early;
+    if (putOn) {
+      gated.add(late, gate(lowering, Moment.RAISED, gated.get(late - 1).height()));
+    }
     if (!putOn || isAnyDone(gated.subList(0, early))) {
       Height raised = Height.raised(resolved.bay().equipment());
       gated.add(early, gate(lowering, Moment.RAISED, raised));
     }
-    if (putOn) {
-      gated.add(gate(lowering, Moment.RAISED, before.height()));
+  }
+
+  /**
+   * Behind the last line that puts something on above the ground: the end where the vehicle is not
+   * down yet; the same place where no line does.
+   */
+  private static int behindPuttingOn(List<PlacedStep> gated, int from) {
+    int last = gated.size() - 1;
+    while (last >= from
+        && (gated.get(last).doUp().isEmpty() || gated.get(last).height() == Height.GROUND)) {
+      last--;
     }
+    boolean up = gated.get(gated.size() - 1).height() != Height.GROUND;
+    return last < from ? from : up ? gated.size() : last + 1;
   }
 
   /** Whether some check can be made behind these lines: at its places everything is on again. */
