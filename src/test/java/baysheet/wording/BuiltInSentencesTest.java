@@ -114,6 +114,7 @@ class BuiltInSentencesTest {
           Phrase.NOTHING_OFF,
           Phrase.NOT_FINISHED,
           Phrase.CONTINUES,
+          Phrase.REPLACES,
           Phrase.FOUND);
 
   /** A change of height is a step together with its own check, so that nobody passes over it. */
