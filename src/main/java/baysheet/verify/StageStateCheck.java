@@ -303,10 +303,20 @@ final class StageStateCheck {
     if (before.source() instanceof StepSource.Checkpoint) {
       why.add("the checks before it belong to the next step");
     }
+    if (isWheelWithoutNuts(before)) {
+      why.add("a wheel is on, and nothing holds it");
+    }
     if (isOnBlocks()) {
       why.add("the vehicle stands on blocks");
     }
     return why;
+  }
+
+  /** Whether a wheel was put on and a later step of the same procedure fits what holds it. */
+  private boolean isWheelWithoutNuts(SheetStep before) {
+    return before.doUp().stream().anyMatch(it -> isOf(it, "wheel"))
+        && whole.steps().get(after).procedure().equals(before.procedure())
+        && whole.steps().get(after).doUp().stream().anyMatch(ofTable()::contains);
   }
 
   /** Between going onto the blocks and leaving them for good, nothing rests. */

@@ -4,6 +4,8 @@ import baysheet.books.Height;
 import baysheet.books.Moment;
 import baysheet.plan.graph.PlacedStep;
 import baysheet.plan.stage.Progress.Snapshot;
+import baysheet.resolve.Bound;
+import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.StepSource;
@@ -90,7 +92,7 @@ final class RestingPoints {
     boolean waiting = !state.loose().isEmpty();
     // On its wheels it could be driven.
     boolean couldGo = waiting && state.height() == Height.GROUND;
-    if (state.onBlocks() || couldGo || isMoving(after)) {
+    if (state.onBlocks() || couldGo || isMoving(after) || isUnheld(after)) {
       return Optional.empty();
     }
     if (state.height() == Height.WHEELS_CLEAR) {
@@ -103,6 +105,19 @@ final class RestingPoints {
       return Optional.of(Kind.WAITING);
     }
     return Optional.of(state.temporary().isEmpty() ? within(after) : Kind.PROPPED);
+  }
+
+  /** A part that is on and whose fasteners follow hangs on nothing: a wheel without its nuts. */
+  private boolean isUnheld(int after) {
+    PlacedStep before = lines.get(after - 1);
+    PlacedStep next = lines.get(after);
+    return before.doUp().stream().anyMatch(item -> !isFastener(item))
+        && next.step().task().equals(before.step().task())
+        && next.doUp().stream().anyMatch(this::isFastener);
+  }
+
+  private boolean isFastener(ItemAt item) {
+    return resolved.thing(item) instanceof Bound.OfBook;
   }
 
   /** Checks that are ticked belong to the step that raises or lowers, and so do its own steps. */
