@@ -61,15 +61,17 @@ public final class CheckpointInserter {
    */
   private void beforeLowering(List<PlacedStep> gated, PlacedStep lowering) {
     int early = beforeLooks(gated);
-    boolean putOn =
-        gated.subList(early, gated.size()).stream().anyMatch(line -> !line.doUp().isEmpty());
-    PlacedStep before = gated.get(gated.size() - 1);
+    int low = early;
+    while (low < gated.size() && gated.get(low).height() == Height.WHEELS_CLEAR) {
+      low++;
+    }
+    boolean putOn = gated.subList(early, low).stream().anyMatch(line -> !line.doUp().isEmpty());
+    if (putOn) {
+      gated.add(low, gate(lowering, Moment.RAISED, Height.WHEELS_CLEAR));
+    }
     if (!putOn || isAnyDone(gated.subList(0, early))) {
       Height raised = Height.raised(resolved.bay().equipment());
       gated.add(early, gate(lowering, Moment.RAISED, raised));
-    }
-    if (putOn) {
-      gated.add(gate(lowering, Moment.RAISED, before.height()));
     }
   }
 
