@@ -81,6 +81,8 @@ class BuiltInSentencesTest {
   /** Headings, what stands beside one, and what stands in a cell of a table. */
   private static final Set<Phrase> HEADINGS =
       EnumSet.of(
+          Phrase.CHECK_NOW,
+          Phrase.CHECK_NOW_NOT_LIFTED,
           Phrase.RAISE,
           Phrase.LOWER,
           Phrase.WHEELS_CLEAR,
