@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import baysheet.plan.SmallShop;
 import baysheet.sheet.Detail;
 import baysheet.sheet.Sheet;
+import baysheet.sheet.StepSource;
 import baysheet.verify.AlteredSheets;
 import baysheet.wording.Printed;
 import baysheet.wording.Samples;
@@ -272,9 +273,9 @@ class OneAxleAtATimeTest {
   @Test
   void theChecksOfTheSecondEndStandBeforeItsRaising() {
     List<Integer> gates = new ArrayList<>();
-    for (int i = 0; i < ASKING.steps().size(); i++) {
-      if (ASKING.steps().get(i).startsWith("Check the following")) {
-        gates.add(i + 1);
+    for (Sheet.SheetStep step : ASKING.sheet().steps()) {
+      if (step.source() instanceof StepSource.Checkpoint) {
+        gates.add(step.n());
       }
     }
     assertEquals(2, gates.size(), ASKING.steps().toString());
