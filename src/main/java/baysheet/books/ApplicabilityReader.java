@@ -3,17 +3,18 @@ package baysheet.books;
 import baysheet.report.Located;
 import baysheet.yaml.Keyed;
 import baysheet.yaml.MapReader;
-import baysheet.yaml.Outcome;
-import baysheet.yaml.Read;
+import baysheet.yaml.ParseOutcome;
 import baysheet.yaml.ValueReader;
+import baysheet.yaml.ValueReaders;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Reads which vehicles and places a procedure is for. */
 final class ApplicabilityReader {
-  private static final ValueReader<Applicability.Need> NEED = Read.value(ApplicabilityReader::need);
-  private static final ValueReader<Place> PLACE = Read.value(PlaceText::place);
+  private static final ValueReader<Applicability.Need> NEED =
+      ValueReaders.value(ApplicabilityReader::need);
+  private static final ValueReader<Place> PLACE = ValueReaders.value(PlaceText::place);
   private static final String AT = " at ";
 
   private ApplicabilityReader() {}
@@ -22,7 +23,7 @@ final class ApplicabilityReader {
     List<Located<Applicability.Need>> needs =
         Words.once(map.listOrOne("only-with", NEED), map.problems());
     List<Applicability.Exclusion> exclusions =
-        map.entries("not-with", PlaceText::access, Read.text()).stream()
+        map.entries("not-with", PlaceText::access, ValueReaders.text()).stream()
             .map(ApplicabilityReader::exclusion)
             .toList();
     Optional<Located<Place>> place = map.optional("only-at", PLACE);
@@ -35,9 +36,9 @@ final class ApplicabilityReader {
   }
 
   /** {@code electric}, {@code electric or hybrid}, {@code drum-brakes at rear}. */
-  private static Outcome<Applicability.Need> need(String text) {
+  private static ParseOutcome<Applicability.Need> need(String text) {
     int at = text.indexOf(AT);
-    Outcome<List<String>> traits = traits(at < 0 ? text : text.substring(0, at));
+    ParseOutcome<List<String>> traits = traits(at < 0 ? text : text.substring(0, at));
     return at < 0
         ? traits.map(names -> new Applicability.Need(names, Optional.empty()))
         : Figures.then(
@@ -47,14 +48,14 @@ final class ApplicabilityReader {
                     .map(place -> new Applicability.Need(names, Optional.of(place))));
   }
 
-  private static Outcome<List<String>> traits(String text) {
-    Outcome<List<String>> traits = Outcome.ok(List.of());
+  private static ParseOutcome<List<String>> traits(String text) {
+    ParseOutcome<List<String>> traits = ParseOutcome.ok(List.of());
     for (String name : text.split("\\s+or\\s+", -1)) {
       traits =
           Figures.then(
               traits,
               before ->
-                  Read.nameOf(name)
+                  ValueReaders.nameOf(name)
                       .map(trait -> Stream.concat(before.stream(), Stream.of(trait)).toList()));
     }
     return traits;

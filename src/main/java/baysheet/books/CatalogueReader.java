@@ -8,10 +8,10 @@ import baysheet.yaml.Entry;
 import baysheet.yaml.MapReader;
 import baysheet.yaml.Mapping;
 import baysheet.yaml.Node;
-import baysheet.yaml.Outcome;
-import baysheet.yaml.Read;
+import baysheet.yaml.ParseOutcome;
 import baysheet.yaml.Scalar;
 import baysheet.yaml.ValueReader;
+import baysheet.yaml.ValueReaders;
 import java.math.BigDecimal;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -30,15 +30,15 @@ public final class CatalogueReader {
   private static final Pattern MANDATORY_SIGN = Pattern.compile("M0[0-9]{2}");
 
   private static final ValueReader<Catalogue> CATALOGUE =
-      Read.record("a catalogue", CatalogueReader::catalogue);
+      ValueReaders.record("a catalogue", CatalogueReader::catalogue);
   private static final ValueReader<Words.Unnamed<Catalogue.Item>> ITEM =
-      Read.record("an item", CatalogueReader::item);
+      ValueReaders.record("an item", CatalogueReader::item);
   private static final ValueReader<Words.Unnamed<Catalogue.Caution>> CAUTION =
-      Read.record("a caution", CatalogueReader::caution);
+      ValueReaders.record("a caution", CatalogueReader::caution);
   private static final ValueReader<Words.Unnamed<Catalogue.State>> STATE =
-      Read.record("a state", CatalogueReader::state);
+      ValueReaders.record("a state", CatalogueReader::state);
   private static final ValueReader<Words.Unnamed<Vocabulary.Supply>> TOOL =
-      Read.record("a tool", map -> supply(map, Optional.empty()));
+      ValueReaders.record("a tool", map -> supply(map, Optional.empty()));
   private static final ValueReader<Treatment> ON_THREAD =
       Words.oneOf(
           Stream.of(Treatment.values())
@@ -46,15 +46,16 @@ public final class CatalogueReader {
               .toList(),
           Treatment::word);
   private static final ValueReader<Words.Unnamed<Vocabulary.Supply>> PRODUCT =
-      Read.record("a product", map -> supply(map, map.optional("thread", ON_THREAD)));
+      ValueReaders.record("a product", map -> supply(map, map.optional("thread", ON_THREAD)));
   private static final ValueReader<Words.Unnamed<Catalogue.Qualification>> QUALIFICATION =
-      Read.record("a qualification", CatalogueReader::qualification);
+      ValueReaders.record("a qualification", CatalogueReader::qualification);
   private static final ValueReader<Words.Unnamed<Catalogue.Verb>> VERB =
-      Read.record("a verb", CatalogueReader::verb);
+      ValueReaders.record("a verb", CatalogueReader::verb);
   private static final ValueReader<Catalogue.Signal> SIGNAL =
       Words.oneOf(List.of(Catalogue.Signal.values()), Catalogue.Signal::name);
-  private static final ValueReader<String> TERM = Read.value(CatalogueReader::term);
-  private static final ValueReader<String> PROTECTION = Read.value(CatalogueReader::protection);
+  private static final ValueReader<String> TERM = ValueReaders.value(CatalogueReader::term);
+  private static final ValueReader<String> PROTECTION =
+      ValueReaders.value(CatalogueReader::protection);
 
   /** Sections of which both entries hold, so that nothing is passed over. */
   private static final Set<String> STANDS_BESIDE = Set.of("cautions", "consequences", "terms");
@@ -182,19 +183,20 @@ public final class CatalogueReader {
         sentences(map, "traits"),
         sentences(map, "kinds"),
         sentences(map, "fluids"),
-        Words.located(map.entries("measures", Outcome::ok, Read.text())),
-        Words.named(map.entries("tools", Outcome::ok, TOOL)),
-        Words.named(map.entries("products", Outcome::ok, PRODUCT)));
+        Words.located(map.entries("measures", ParseOutcome::ok, ValueReaders.text())),
+        Words.named(map.entries("tools", ParseOutcome::ok, TOOL)),
+        Words.named(map.entries("products", ParseOutcome::ok, PRODUCT)));
   }
 
   private static Map<String, Located<String>> sentences(MapReader map, String key) {
-    return Words.located(map.entries(key, Read::nameOf, Read.text()));
+    return Words.located(map.entries(key, ValueReaders::nameOf, ValueReaders.text()));
   }
 
   private static Optional<Words.Unnamed<Vocabulary.Supply>> supply(
       MapReader map, Optional<Located<Treatment>> thread) {
-    Optional<Located<String>> means = map.required("means", Read.text());
-    List<Located<String>> like = Words.once(map.listOrOne("like", Read.text()), map.problems());
+    Optional<Located<String>> means = map.required("means", ValueReaders.text());
+    List<Located<String>> like =
+        Words.once(map.listOrOne("like", ValueReaders.text()), map.problems());
     return map.build(
         () -> name -> new Vocabulary.Supply(name, means.get(), like, thread.map(Located::value)));
   }
@@ -208,27 +210,28 @@ public final class CatalogueReader {
   }
 
   private static Optional<Words.Unnamed<Catalogue.Verb>> verb(MapReader map) {
-    Optional<Located<String>> means = map.required("means", Read.text());
+    Optional<Located<String>> means = map.required("means", ValueReaders.text());
     Optional<Located<String>> american = map.optional("american", TERM);
     return map.build(() -> name -> new Catalogue.Verb(name, means.get(), american));
   }
 
-  private static Outcome<String> term(String text) {
-    return Glossary.TERM.matcher(text).matches() ? Outcome.ok(text) : Sentences.notATerm(text);
+  private static ParseOutcome<String> term(String text) {
+    return Glossary.TERM.matcher(text).matches() ? ParseOutcome.ok(text) : Sentences.notATerm(text);
   }
 
   private static <T> Map<String, T> named(
       MapReader map, String key, ValueReader<Words.Unnamed<T>> value) {
-    return Words.named(map.entries(key, Read::nameOf, value));
+    return Words.named(map.entries(key, ValueReaders::nameOf, value));
   }
 
   private static Optional<Words.Unnamed<Catalogue.Item>> item(MapReader map) {
-    Optional<Located<String>> british = map.required("name", Read.text());
-    Optional<Located<String>> american = map.optional("american", Read.text());
-    List<Located<String>> kinds = Words.once(map.listOrOne("kinds", Read.name()), map.problems());
-    Optional<Located<String>> back = map.optional("back", Read.text());
-    Optional<Located<String>> fluid = map.optional("fluid", Read.name());
-    Optional<Located<String>> left = map.optional("left", Read.text());
+    Optional<Located<String>> british = map.required("name", ValueReaders.text());
+    Optional<Located<String>> american = map.optional("american", ValueReaders.text());
+    List<Located<String>> kinds =
+        Words.once(map.listOrOne("kinds", ValueReaders.name()), map.problems());
+    Optional<Located<String>> back = map.optional("back", ValueReaders.text());
+    Optional<Located<String>> fluid = map.optional("fluid", ValueReaders.name());
+    Optional<Located<String>> left = map.optional("left", ValueReaders.text());
     return map.build(
         () ->
             name ->
@@ -239,12 +242,12 @@ public final class CatalogueReader {
   private static Optional<Words.Unnamed<Catalogue.Caution>> caution(MapReader map) {
     Optional<Located<Catalogue.Signal>> signal = map.required("signal", SIGNAL);
     List<Trigger> when = TriggerReader.optional(map);
-    Optional<Located<String>> command = map.required("do", Read.text());
-    Optional<Located<String>> hazard = map.required("hazard", Read.text());
-    Optional<Located<String>> consequence = map.required("consequence", Read.text());
+    Optional<Located<String>> command = map.required("do", ValueReaders.text());
+    Optional<Located<String>> hazard = map.required("hazard", ValueReaders.text());
+    Optional<Located<String>> consequence = map.required("consequence", ValueReaders.text());
     List<Located<String>> protect =
         Words.once(map.listOrOne("protect", PROTECTION), map.problems());
-    Optional<Located<String>> source = map.required("source", Read.text());
+    Optional<Located<String>> source = map.required("source", ValueReaders.text());
     boolean wholeJob = map.yesNo("whole-job", false);
     return map.build(
         () ->
@@ -262,16 +265,16 @@ public final class CatalogueReader {
                     map.at()));
   }
 
-  private static Outcome<String> protection(String text) {
+  private static ParseOutcome<String> protection(String text) {
     return MANDATORY_SIGN.matcher(text).matches()
-        ? Outcome.ok(text)
+        ? ParseOutcome.ok(text)
         : Sentences.notProtection(text);
   }
 
   private static Optional<Words.Unnamed<Catalogue.Qualification>> qualification(MapReader map) {
-    Optional<Located<String>> words = map.required("name", Read.text());
+    Optional<Located<String>> words = map.required("name", ValueReaders.text());
     List<Trigger> when = TriggerReader.optional(map);
-    Optional<Located<String>> source = map.required("source", Read.text());
+    Optional<Located<String>> source = map.required("source", ValueReaders.text());
     return map.build(
         () -> name -> new Catalogue.Qualification(name, words.get(), when, source.get(), map.at()));
   }
@@ -279,7 +282,7 @@ public final class CatalogueReader {
   private static Optional<Words.Unnamed<Catalogue.State>> state(MapReader map) {
     Optional<Located<BigDecimal>> likely = map.required("likely", Figures.factor());
     Optional<Located<BigDecimal>> possible = map.required("possible", Figures.factor());
-    Optional<Located<String>> source = map.required("source", Read.text());
+    Optional<Located<String>> source = map.required("source", ValueReaders.text());
     return map.build(
         () ->
             name ->

@@ -3,9 +3,9 @@ package baysheet.books;
 import baysheet.report.Located;
 import baysheet.yaml.Keyed;
 import baysheet.yaml.MapReader;
-import baysheet.yaml.Outcome;
-import baysheet.yaml.Read;
+import baysheet.yaml.ParseOutcome;
 import baysheet.yaml.ValueReader;
+import baysheet.yaml.ValueReaders;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -16,11 +16,11 @@ final class CertificateReader {
   private static final String UNLIMITED = "unlimited";
 
   private static final ValueReader<Proof> PROOF =
-      Read.record("a certificate", CertificateReader::proof);
+      ValueReaders.record("a certificate", CertificateReader::proof);
   private static final ValueReader<List<Keyed<String, Proof>>> ENTRY =
-      Read.map("a qualification", Read::nameOf, PROOF);
+      ValueReaders.map("a qualification", ValueReaders::nameOf, PROOF);
   private static final ValueReader<Optional<LocalDate>> UNTIL =
-      Read.value(CertificateReader::untilOf);
+      ValueReaders.value(CertificateReader::untilOf);
 
   private CertificateReader() {}
 
@@ -43,14 +43,14 @@ final class CertificateReader {
   }
 
   private static Optional<Proof> proof(MapReader map) {
-    Optional<Located<String>> number = map.required("certificate", Read.text());
+    Optional<Located<String>> number = map.required("certificate", ValueReaders.text());
     Optional<Located<Optional<LocalDate>>> until = map.required("until", UNTIL);
     return map.build(() -> new Proof(number.get(), until.get().value()));
   }
 
-  private static Outcome<Optional<LocalDate>> untilOf(String text) {
+  private static ParseOutcome<Optional<LocalDate>> untilOf(String text) {
     return text.equals(UNLIMITED)
-        ? Outcome.ok(Optional.empty())
-        : Read.dateOf(text).map(Optional::of);
+        ? ParseOutcome.ok(Optional.empty())
+        : ValueReaders.dateOf(text).map(Optional::of);
   }
 }

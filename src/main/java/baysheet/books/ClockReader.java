@@ -5,9 +5,9 @@ import baysheet.report.Problem;
 import baysheet.report.ProblemCode;
 import baysheet.report.Span;
 import baysheet.yaml.MapReader;
-import baysheet.yaml.Outcome;
-import baysheet.yaml.Read;
+import baysheet.yaml.ParseOutcome;
 import baysheet.yaml.ValueReader;
+import baysheet.yaml.ValueReaders;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -22,16 +22,17 @@ final class ClockReader {
   private static final Pattern ONE = Pattern.compile(ONE_TIME);
   private static final Pattern TWO = Pattern.compile(ONE_TIME + "\\s*\\.\\.\\s*" + ONE_TIME);
 
-  private static final ValueReader<OpeningHours.Break> STRETCH = Read.value(ClockReader::stretch);
+  private static final ValueReader<OpeningHours.Break> STRETCH =
+      ValueReaders.value(ClockReader::stretch);
 
   private ClockReader() {}
 
   /** A time of day on a 24-hour clock. */
   static ValueReader<LocalTime> time() {
-    return Read.value(
+    return ValueReaders.value(
         text -> {
           Matcher time = ONE.matcher(text);
-          return time.matches() ? Outcome.ok(time(time, 1)) : notATime(text);
+          return time.matches() ? ParseOutcome.ok(time(time, 1)) : notATime(text);
         });
   }
 
@@ -59,13 +60,13 @@ final class ClockReader {
     return Optional.of(new OpeningHours(open.get().value().from(), open.get().value().to(), kept));
   }
 
-  private static Outcome<OpeningHours.Break> stretch(String text) {
+  private static ParseOutcome<OpeningHours.Break> stretch(String text) {
     Matcher two = TWO.matcher(text);
     if (!two.matches()) {
       return notTwoTimes(text);
     }
     OpeningHours.Break read = new OpeningHours.Break(time(two, 1), time(two, 3));
-    return read.from().isBefore(read.to()) ? Outcome.ok(read) : endsBeforeItStarts(text);
+    return read.from().isBefore(read.to()) ? ParseOutcome.ok(read) : endsBeforeItStarts(text);
   }
 
   private static LocalTime time(Matcher text, int group) {
@@ -73,20 +74,20 @@ final class ClockReader {
         Integer.parseInt(text.group(group)), Integer.parseInt(text.group(group + 1)));
   }
 
-  private static <T> Outcome<T> notATime(String text) {
-    return Outcome.bad(
+  private static <T> ParseOutcome<T> notATime(String text) {
+    return ParseOutcome.bad(
         '"' + text + "\"" + " is not a time of day",
         "hours and minutes of a 24-hour clock, such as 08:15");
   }
 
-  private static <T> Outcome<T> notTwoTimes(String text) {
-    return Outcome.bad(
+  private static <T> ParseOutcome<T> notTwoTimes(String text) {
+    return ParseOutcome.bad(
         '"' + text + "\"" + " is not a range of times",
         "two times of a 24-hour clock, such as 08:00..17:00");
   }
 
-  private static <T> Outcome<T> endsBeforeItStarts(String text) {
-    return Outcome.bad(
+  private static <T> ParseOutcome<T> endsBeforeItStarts(String text) {
+    return ParseOutcome.bad(
         '"' + text + "\"" + " ends before it starts",
         "the earlier time first, such as 08:00..17:00");
   }

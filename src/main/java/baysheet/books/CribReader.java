@@ -8,9 +8,9 @@ import baysheet.torque.Quantity;
 import baysheet.torque.Socket;
 import baysheet.torque.Wrench;
 import baysheet.yaml.MapReader;
-import baysheet.yaml.Outcome;
-import baysheet.yaml.Read;
+import baysheet.yaml.ParseOutcome;
 import baysheet.yaml.ValueReader;
+import baysheet.yaml.ValueReaders;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -19,7 +19,7 @@ import java.util.stream.Stream;
 
 /** Reads the garage's tools. */
 final class CribReader {
-  static final ValueReader<Shop.Crib> CRIB = Read.record("a crib", CribReader::crib);
+  static final ValueReader<Shop.Crib> CRIB = ValueReaders.record("a crib", CribReader::crib);
 
   private static final int MOST_TOOLS = 999;
   private static final int SIX = 6;
@@ -29,14 +29,15 @@ final class CribReader {
   private static final Pattern CROW_FOOT = Pattern.compile("(flare-nut )?crow-foot .*, reach .*");
 
   private static final ValueReader<Wrench> WRENCH =
-      Read.record("a torque wrench", CribReader::wrench);
-  private static final ValueReader<Socket> SOCKET = Read.record("a socket", CribReader::socket);
+      ValueReaders.record("a torque wrench", CribReader::wrench);
+  private static final ValueReader<Socket> SOCKET =
+      ValueReaders.record("a socket", CribReader::socket);
   private static final ValueReader<Shop.Special> SPECIAL =
-      Read.record("a special tool", CribReader::special);
+      ValueReaders.record("a special tool", CribReader::special);
   private static final ValueReader<Shop.Stands> STANDS =
-      Read.record("a set of stands", CribReader::stands);
-  private static final ValueReader<Integer> POINTS = Read.value(CribReader::pointsOf);
-  private static final ValueReader<Integer> COUNT = Read.wholeNumber(1, MOST_TOOLS);
+      ValueReaders.record("a set of stands", CribReader::stands);
+  private static final ValueReader<Integer> POINTS = ValueReaders.value(CribReader::pointsOf);
+  private static final ValueReader<Integer> COUNT = ValueReaders.wholeNumber(1, MOST_TOOLS);
 
   private CribReader() {}
 
@@ -62,7 +63,7 @@ final class CribReader {
         map.required("accuracy", Figures.quantity(QuantityKey.WRENCH_ACCURACY));
     Optional<Located<Quantity>> length =
         map.required("length", Figures.quantity(QuantityKey.WRENCH_LENGTH));
-    Optional<Located<LocalDate>> calibrated = map.required("calibrated", Read.date());
+    Optional<Located<LocalDate>> calibrated = map.required("calibrated", ValueReaders.date());
     return map.build(
             () ->
                 Wrench.read(
@@ -110,9 +111,9 @@ final class CribReader {
 
   private static Optional<Sizes> sizes(MapReader map, Head.Form form) {
     ValueReader<List<String>> size =
-        Read.value(text -> Figures.outcome(ProblemCode.BAD_HEAD, Socket.sizes(form, text)));
+        ValueReaders.value(text -> Figures.outcome(ProblemCode.BAD_HEAD, Socket.sizes(form, text)));
     Optional<Located<List<Located<List<String>>>>> written =
-        map.optional(key(form), Read.listOrOne(size));
+        map.optional(key(form), ValueReaders.listOrOne(size));
     written
         .filter(list -> list.value().isEmpty())
         .ifPresent(list -> map.problems().add(Sentences.empty(list.at(), "at least one size")));
@@ -139,16 +140,16 @@ final class CribReader {
     return Optional.of(twelve ? TWELVE : SIX);
   }
 
-  private static Outcome<Integer> pointsOf(String text) {
+  private static ParseOutcome<Integer> pointsOf(String text) {
     return switch (text) {
-      case "6" -> Outcome.ok(SIX);
-      case "12" -> Outcome.ok(TWELVE);
+      case "6" -> ParseOutcome.ok(SIX);
+      case "12" -> ParseOutcome.ok(TWELVE);
       default -> Sentences.notPoints(text);
     };
   }
 
   private static Optional<Shop.Special> special(MapReader map) {
-    Optional<Located<String>> name = map.required("name", Read.text());
+    Optional<Located<String>> name = map.required("name", ValueReaders.text());
     Optional<Located<Integer>> count = map.required("count", COUNT);
     boolean crowFoot = name.filter(it -> CROW_FOOT.matcher(it.value()).matches()).isPresent();
     Optional<Located<Drive>> drive =
@@ -160,7 +161,7 @@ final class CribReader {
   private static Optional<Shop.Stands> stands(MapReader map) {
     Optional<Located<Quantity>> rated =
         map.required("rated", Figures.quantity(QuantityKey.STAND_RATED));
-    Optional<Located<Boolean>> each = map.required("each", Read.yesNo());
+    Optional<Located<Boolean>> each = map.required("each", ValueReaders.yesNo());
     Optional<Located<Integer>> count = map.required("count", COUNT);
     return map.build(() -> new Shop.Stands(rated.get(), each.get().value(), count.get()));
   }

@@ -3,13 +3,13 @@ package baysheet.books;
 import baysheet.report.Located;
 import baysheet.report.Span;
 import baysheet.torque.Head;
-import baysheet.torque.Passes;
 import baysheet.torque.Plausibility;
 import baysheet.torque.Quantity;
 import baysheet.torque.Reach;
+import baysheet.torque.ScrewThread;
 import baysheet.torque.StrengthClass;
-import baysheet.torque.Thread;
 import baysheet.torque.Tightening;
+import baysheet.torque.TighteningPasses;
 import baysheet.torque.TorquePlausibility;
 import baysheet.torque.Treatment;
 import java.util.List;
@@ -40,12 +40,12 @@ import java.util.Optional;
 public record Fastener(
     Located<String> name,
     Located<Integer> count,
-    Optional<Located<Thread>> thread,
+    Optional<Located<ScrewThread>> thread,
     Optional<Located<StrengthClass>> strength,
     Optional<Located<Head>> head,
     Located<Tightening> tightening,
     Optional<Located<Order>> order,
-    Optional<Located<Passes>> passes,
+    Optional<Located<TighteningPasses>> passes,
     Located<Treatment> threads,
     Optional<Located<Boolean>> reuse,
     Optional<Located<Lock>> lock,

@@ -3,20 +3,20 @@ package baysheet.books;
 import baysheet.report.Located;
 import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
-import baysheet.torque.Passes;
+import baysheet.torque.ParseResult;
 import baysheet.torque.Quantity;
 import baysheet.torque.Reach;
-import baysheet.torque.Reading;
 import baysheet.torque.Stage;
 import baysheet.torque.Target;
 import baysheet.torque.Tightening;
+import baysheet.torque.TighteningPasses;
 import baysheet.torque.Treatment;
 import baysheet.yaml.MapReader;
 import baysheet.yaml.Node;
-import baysheet.yaml.Read;
 import baysheet.yaml.Scalar;
 import baysheet.yaml.Sequence;
 import baysheet.yaml.ValueReader;
+import baysheet.yaml.ValueReaders;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -26,11 +26,12 @@ import java.util.stream.Stream;
 /** Reads the keys of a fastener. */
 final class FastenerReader {
   /** A fastener of a book that stands alone: count and torque must be there. */
-  static final ValueReader<FastenerText> WHOLE = Read.record("a fastener", map -> read(map, true));
+  static final ValueReader<FastenerText> WHOLE =
+      ValueReaders.record("a fastener", map -> read(map, true));
 
   /** What differs from another book: any key may be left out. */
   static final ValueReader<FastenerText> PARTIAL =
-      Read.record("a fastener", map -> read(map, false));
+      ValueReaders.record("a fastener", map -> read(map, false));
 
   /** The largest set on a car, of sump screws, is some thirty; beyond this a digit was doubled. */
   private static final int MOST_FASTENERS = 99;
@@ -38,17 +39,19 @@ final class FastenerReader {
   private static final ProblemCode TORQUE_CODE = ProblemCode.BAD_TORQUE;
 
   private static final ValueReader<List<Located<String>>> TEXTS =
-      Read.listOr(Words.everyOne(Read.text()), Read.listOrOne(Read.text()));
+      ValueReaders.listOr(
+          Words.everyOne(ValueReaders.text()), ValueReaders.listOrOne(ValueReaders.text()));
   private static final ValueReader<List<Integer>> POSITIONS =
-      Words.everyOne(Read.wholeNumber(1, MOST_FASTENERS))
+      Words.everyOne(ValueReaders.wholeNumber(1, MOST_FASTENERS))
           .map(positions -> positions.stream().map(Located::value).toList());
-  private static final ValueReader<Integer> COUNT = Read.wholeNumber(1, MOST_FASTENERS);
+  private static final ValueReader<Integer> COUNT = ValueReaders.wholeNumber(1, MOST_FASTENERS);
   private static final ValueReader<Tightening> TORQUE = FastenerReader::torque;
   private static final ValueReader<Fastener.Order> ORDER =
-      Read.scalarOr(
-          Read.oneOf(Map.of("circle", new Fastener.Order.Circle())),
-          Read.listOr(FastenerReader::given, Read.record("an order", FastenerReader::rows)));
-  private static final ValueReader<Passes> PASSES = FastenerReader::passes;
+      ValueReaders.scalarOr(
+          ValueReaders.oneOf(Map.of("circle", new Fastener.Order.Circle())),
+          ValueReaders.listOr(
+              FastenerReader::given, ValueReaders.record("an order", FastenerReader::rows)));
+  private static final ValueReader<TighteningPasses> PASSES = FastenerReader::passes;
   private static final ValueReader<Treatment> THREADS =
       Words.oneOf(
           Stream.of(Treatment.values()).filter(it -> it != Treatment.NOT_STATED).toList(),
@@ -59,7 +62,8 @@ final class FastenerReader {
       Words.oneOf(List.of(Fastener.Moment.values()), Fastener.Moment::word);
   private static final ValueReader<Reach.Tool> REACH_TOOL =
       Words.oneOf(List.of(Reach.Tool.values()), Reach.Tool::word);
-  private static final ValueReader<Reach> REACH = Read.record("a reach", FastenerReader::reach);
+  private static final ValueReader<Reach> REACH =
+      ValueReaders.record("a reach", FastenerReader::reach);
 
   /** Stands for a figure that nobody has looked up yet. */
   private static final String UNKNOWN = "unknown";
@@ -84,14 +88,14 @@ final class FastenerReader {
         map.optional("order", ORDER),
         map.optional("passes", PASSES),
         map.optional("threads", THREADS),
-        map.optional("reuse", Read.yesNo()),
+        map.optional("reuse", ValueReaders.yesNo()),
         map.optional("lock", LOCK),
         map.optional("final", FINAL),
         map.optional("recheck", Figures.quantity(QuantityKey.RECHECK)),
         map.optional("reach", REACH),
-        map.optional("deep", Read.yesNo()),
-        map.optional("note", Read.text()),
-        map.optional("source", Read.text()),
+        map.optional("deep", ValueReaders.yesNo()),
+        map.optional("note", ValueReaders.text()),
+        map.optional("source", ValueReaders.text()),
         unknown,
         map.at());
   }
@@ -128,7 +132,7 @@ final class FastenerReader {
   private static Optional<Located<Tightening>> tightening(
       Located<List<Located<String>>> stages, Problems problems) {
     List<String> texts = stages.value().stream().map(Located::value).toList();
-    Reading<Tightening> read = Tightening.parse(texts);
+    ParseResult<Tightening> read = Tightening.parse(texts);
     List<Located<String>> bad = read.found().isPresent() ? List.of() : misread(stages.value());
     bad.forEach(it -> Figures.told(TORQUE_CODE, Stage.parseAll(it.value()), it.at(), problems));
     return bad.isEmpty()
@@ -184,14 +188,14 @@ final class FastenerReader {
     return POSITIONS.<Fastener.Order>map(Fastener.Order.Given::new).read(node, problems);
   }
 
-  private static Optional<Located<Passes>> passes(Node node, Problems problems) {
+  private static Optional<Located<TighteningPasses>> passes(Node node, Problems problems) {
     return TEXTS
         .read(node, problems)
         .flatMap(
             all ->
                 Figures.told(
                     ProblemCode.BAD_PASSES,
-                    Passes.parse(all.value().stream().map(Located::value).toList()),
+                    TighteningPasses.parse(all.value().stream().map(Located::value).toList()),
                     all.at(),
                     problems))
         .filter(

@@ -9,10 +9,10 @@ import baysheet.report.Source;
 import baysheet.yaml.Entry;
 import baysheet.yaml.Mapping;
 import baysheet.yaml.Node;
-import baysheet.yaml.Outcome;
-import baysheet.yaml.Read;
+import baysheet.yaml.ParseOutcome;
 import baysheet.yaml.Scalar;
 import baysheet.yaml.Sequence;
+import baysheet.yaml.ValueReaders;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -178,7 +178,7 @@ public final class FastenerTable {
                 .expecting("as many cells as the first line has headings"));
       }
     }
-    Optional<Located<String>> name = cell(cells, columns.get(FASTENER), Read::nameOf);
+    Optional<Located<String>> name = cell(cells, columns.get(FASTENER), ValueReaders::nameOf);
     Optional<Located<PlaceGroup>> group = cell(cells, columns.get(PLACE), PlaceText::group);
     Map<String, String> values = new LinkedHashMap<>();
     List<Entry> entries = new ArrayList<>();
@@ -210,12 +210,12 @@ public final class FastenerTable {
   }
 
   private <T> Optional<Located<T>> cell(
-      List<Scalar> cells, Column column, Function<String, Outcome<T>> parse) {
+      List<Scalar> cells, Column column, Function<String, ParseOutcome<T>> parse) {
     Scalar cell =
         column.index() < cells.size()
             ? cells.get(column.index())
             : new Scalar("", false, cells.get(cells.size() - 1).at());
-    return Read.value(parse).read(cell, problems);
+    return ValueReaders.value(parse).read(cell, problems);
   }
 
   /** A cell with the unit of its heading, and with a point for a comma. */

@@ -3,12 +3,12 @@ package baysheet.books;
 import baysheet.report.Located;
 import baysheet.report.Span;
 import baysheet.torque.Head;
-import baysheet.torque.Passes;
 import baysheet.torque.Quantity;
 import baysheet.torque.Reach;
+import baysheet.torque.ScrewThread;
 import baysheet.torque.StrengthClass;
-import baysheet.torque.Thread;
 import baysheet.torque.Tightening;
+import baysheet.torque.TighteningPasses;
 import baysheet.torque.Treatment;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,12 +22,12 @@ import java.util.stream.Stream;
  */
 public record FastenerText(
     Optional<Located<Integer>> count,
-    Optional<Located<Thread>> thread,
+    Optional<Located<ScrewThread>> thread,
     Optional<Located<StrengthClass>> strength,
     Optional<Located<Head>> head,
     Optional<Located<Tightening>> tightening,
     Optional<Located<Fastener.Order>> order,
-    Optional<Located<Passes>> passes,
+    Optional<Located<TighteningPasses>> passes,
     Optional<Located<Treatment>> threads,
     Optional<Located<Boolean>> reuse,
     Optional<Located<Fastener.Lock>> lock,

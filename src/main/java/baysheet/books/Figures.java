@@ -7,17 +7,17 @@ import baysheet.report.Span;
 import baysheet.torque.Dimension;
 import baysheet.torque.Drive;
 import baysheet.torque.Head;
-import baysheet.torque.Misread;
+import baysheet.torque.ParseFailure;
+import baysheet.torque.ParseResult;
 import baysheet.torque.Quantity;
 import baysheet.torque.QuantityText;
-import baysheet.torque.Reading;
+import baysheet.torque.ScrewThread;
 import baysheet.torque.StrengthClass;
-import baysheet.torque.Thread;
 import baysheet.torque.ThreePoint;
 import baysheet.torque.Unit;
-import baysheet.yaml.Outcome;
-import baysheet.yaml.Read;
+import baysheet.yaml.ParseOutcome;
 import baysheet.yaml.ValueReader;
+import baysheet.yaml.ValueReaders;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
@@ -33,7 +33,7 @@ final class Figures {
 
   /** The quantity at a key, within the key's bounds. */
   static ValueReader<Quantity> quantity(QuantityKey key) {
-    return Read.value(key::read);
+    return ValueReaders.value(key::read);
   }
 
   /** Whether figures that were read as parts of something are within a key's bounds. */
@@ -49,11 +49,11 @@ final class Figures {
 
   /** A unit of one kind, in any of its spellings. */
   static ValueReader<Unit> unit(Dimension dimension) {
-    return Read.value(
+    return ValueReaders.value(
         text ->
             Unit.of(text)
                 .filter(unit -> unit.dimension() == dimension)
-                .map(Outcome::ok)
+                .map(ParseOutcome::ok)
                 .orElseGet(() -> Sentences.notAUnit(text, dimension.phrase(), symbols(dimension))));
   }
 
@@ -65,11 +65,11 @@ final class Figures {
   }
 
   static ValueReader<ThreePoint> minutes() {
-    return Read.value(
+    return ValueReaders.value(
         text -> then(outcome(ProblemCode.BAD_TIME, QuantityText.minutes(text)), Figures::bounded));
   }
 
-  private static Outcome<ThreePoint> bounded(ThreePoint time) {
+  private static ParseOutcome<ThreePoint> bounded(ThreePoint time) {
     return then(
         QuantityKey.TAKES.check(minutes(time.low())),
         low -> QuantityKey.TAKES.check(minutes(time.high())).map(high -> time));
@@ -79,8 +79,8 @@ final class Figures {
     return new Quantity(BigDecimal.valueOf(figure), Unit.MINUTE);
   }
 
-  static ValueReader<Thread> thread() {
-    return reading(ProblemCode.BAD_THREAD, Thread::parse);
+  static ValueReader<ScrewThread> thread() {
+    return reading(ProblemCode.BAD_THREAD, ScrewThread::parse);
   }
 
   static ValueReader<StrengthClass> strength() {
@@ -92,41 +92,43 @@ final class Figures {
   }
 
   static ValueReader<Drive> drive() {
-    return Read.value(Figures::driveOf);
+    return ValueReaders.value(Figures::driveOf);
   }
 
   /** The same as {@link #drive()}, for keys. */
-  static Outcome<Drive> driveOf(String text) {
+  static ParseOutcome<Drive> driveOf(String text) {
     return outcome(ProblemCode.BAD_DRIVE, Drive.parse(text));
   }
 
   /** What a state does to minutes: {@code 1.5}; a state never makes work quicker. */
   static ValueReader<BigDecimal> factor() {
-    return Read.value(
+    return ValueReaders.value(
         text ->
             FACTOR.matcher(text).matches()
-                ? Outcome.ok(new BigDecimal(text))
+                ? ParseOutcome.ok(new BigDecimal(text))
                 : Sentences.notAFactor(text));
   }
 
-  private static <T> ValueReader<T> reading(ProblemCode code, Function<String, Reading<T>> parse) {
-    return Read.value(text -> outcome(code, parse.apply(text)));
+  private static <T> ValueReader<T> reading(
+      ProblemCode code, Function<String, ParseResult<T>> parse) {
+    return ValueReaders.value(text -> outcome(code, parse.apply(text)));
   }
 
   /** The reading as an outcome, its misread under {@code code}. */
-  static <T> Outcome<T> outcome(ProblemCode code, Reading<T> reading) {
-    return reading instanceof Misread<T> misread
-        ? new Outcome.Bad<>(code, misread.what(), misread.expected(), misread.nearest())
-        : Outcome.ok(reading.found().orElseThrow());
+  static <T> ParseOutcome<T> outcome(ProblemCode code, ParseResult<T> reading) {
+    return reading instanceof ParseFailure<T> misread
+        ? new ParseOutcome.Bad<>(code, misread.what(), misread.expected(), misread.nearest())
+        : ParseOutcome.ok(reading.found().orElseThrow());
   }
 
   /** The value read, or its misread told at {@code at}. */
   static <T> Optional<Located<T>> told(
-      ProblemCode code, Reading<T> reading, Span at, Problems problems) {
+      ProblemCode code, ParseResult<T> reading, Span at, Problems problems) {
     return told(outcome(code, reading), at, problems);
   }
 
-  private static <T> Optional<Located<T>> told(Outcome<T> outcome, Span at, Problems problems) {
+  private static <T> Optional<Located<T>> told(
+      ParseOutcome<T> outcome, Span at, Problems problems) {
     return outcome.fold(
         value -> Optional.of(new Located<>(value, at)),
         bad -> {
@@ -136,8 +138,8 @@ final class Figures {
   }
 
   /** The outcome handed to a further reading; what is wrong stays as it is. */
-  static <T, U> Outcome<U> then(Outcome<T> outcome, Function<T, Outcome<U>> next) {
+  static <T, U> ParseOutcome<U> then(ParseOutcome<T> outcome, Function<T, ParseOutcome<U>> next) {
     return outcome.fold(
-        next, bad -> new Outcome.Bad<>(bad.code(), bad.what(), bad.expected(), bad.nearest()));
+        next, bad -> new ParseOutcome.Bad<>(bad.code(), bad.what(), bad.expected(), bad.nearest()));
   }
 }

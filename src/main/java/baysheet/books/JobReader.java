@@ -8,10 +8,10 @@ import baysheet.yaml.Keyed;
 import baysheet.yaml.MapReader;
 import baysheet.yaml.Mapping;
 import baysheet.yaml.Node;
-import baysheet.yaml.Outcome;
-import baysheet.yaml.Read;
+import baysheet.yaml.ParseOutcome;
 import baysheet.yaml.Sequence;
 import baysheet.yaml.ValueReader;
+import baysheet.yaml.ValueReaders;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -32,12 +32,12 @@ public final class JobReader {
 
   private static final String WORK = "work";
 
-  private static final ValueReader<Job> JOB = Read.record("a job", JobReader::job);
+  private static final ValueReader<Job> JOB = ValueReaders.record("a job", JobReader::job);
   private static final ValueReader<Replacement> REPLACEMENT =
-      Read.record("an override", JobReader::replacement);
+      ValueReaders.record("an override", JobReader::replacement);
 
   private static final ValueReader<Job.Carried> CARRIED =
-      Read.record("where a job comes from", JobReader::carried);
+      ValueReaders.record("where a job comes from", JobReader::carried);
 
   /** No sheet has more. */
   private static final int MOST_STEPS = 1000;
@@ -105,10 +105,10 @@ public final class JobReader {
   }
 
   private static Optional<Job.Carried> carried(MapReader map) {
-    Optional<Located<LocalDate>> from = map.required("from", Read.date());
+    Optional<Located<LocalDate>> from = map.required("from", ValueReaders.date());
     Optional<Located<String>> sheet = map.required("sheet", Words.id());
-    Optional<Located<Integer>> step = map.optional("step", Read.wholeNumber(1, MOST_STEPS));
-    List<Located<String>> found = map.listOrOne("found", Read.text());
+    Optional<Located<Integer>> step = map.optional("step", ValueReaders.wholeNumber(1, MOST_STEPS));
+    List<Located<String>> found = map.listOrOne("found", ValueReaders.text());
     return map.build(() -> new Job.Carried(from.get(), sheet.get(), step, found));
   }
 
@@ -116,23 +116,23 @@ public final class JobReader {
     Job job =
         new Job(
             Words.needed(map, "job", Words.id(), ""),
-            map.optional("date", Read.date()),
+            map.optional("date", ValueReaders.date()),
             revision(map),
-            map.optional("customer", Read.text()),
-            map.optional("complaint", Read.text()),
+            map.optional("customer", ValueReaders.text()),
+            map.optional("complaint", ValueReaders.text()),
             vehicle(map),
             Words.needed(map, "bay", Words.id(), ""),
             Words.needed(map, "by", Words.id(), ""),
             map.optional("with", Words.id()),
             map.optional("second", Words.id()),
             qualified(map),
-            Words.once(map.listOrOne("state", Read.name()), map.problems()),
+            Words.once(map.listOrOne("state", ValueReaders.name()), map.problems()),
             Words.located(map.entries("load", PlaceText::axle, Figures.quantity(QuantityKey.LOAD))),
             Words.once(Words.needed(map, WORK, JobReader::work, List.of()).value(), map.problems()),
             overrides(map),
-            Words.located(map.entries("waive", Read::nameOf, Words.id())),
-            map.optional("notes", Read.text()),
-            map.optional("stages", Read.wholeNumber(1, Job.MOST_STAGES)),
+            Words.located(map.entries("waive", ValueReaders::nameOf, Words.id())),
+            map.optional("notes", ValueReaders.text()),
+            map.optional("stages", ValueReaders.wholeNumber(1, Job.MOST_STAGES)),
             map.optional("arrives", ClockReader.time()),
             map.optional("ready-by", ClockReader.time()),
             map.optional("carried", CARRIED).map(Located::value),
@@ -142,7 +142,7 @@ public final class JobReader {
 
   private static Map<String, Job.Qualified> qualified(MapReader map) {
     Map<String, Job.Qualified> qualified = new LinkedHashMap<>();
-    map.entries("qualified", Read::nameOf, Words.id())
+    map.entries("qualified", ValueReaders::nameOf, Words.id())
         .forEach(
             entry ->
                 qualified.put(entry.key().value(), new Job.Qualified(entry.key(), entry.value())));
@@ -150,16 +150,17 @@ public final class JobReader {
   }
 
   private static Located<String> revision(MapReader map) {
-    return map.optional("revision", Read.value(JobReader::revisionOf))
+    return map.optional("revision", ValueReaders.value(JobReader::revisionOf))
         .orElseGet(() -> new Located<>(FIRST_REVISION, map.start()));
   }
 
-  private static Outcome<String> revisionOf(String text) {
-    return REVISION.matcher(text).matches() ? Outcome.ok(text) : Sentences.notARevision(text);
+  private static ParseOutcome<String> revisionOf(String text) {
+    return REVISION.matcher(text).matches() ? ParseOutcome.ok(text) : Sentences.notARevision(text);
   }
 
   private static Job.Vehicle vehicle(MapReader map) {
-    return map.required("vehicle", Read.record("the vehicle of a job", JobReader::vehicleOf))
+    return map.required(
+            "vehicle", ValueReaders.record("the vehicle of a job", JobReader::vehicleOf))
         .map(Located::value)
         .orElseGet(
             () ->
@@ -168,16 +169,16 @@ public final class JobReader {
   }
 
   private static Optional<Job.Vehicle> vehicleOf(MapReader map) {
-    Optional<Located<String>> book = map.required("book", Read.name());
-    Optional<Located<String>> plate = map.optional("plate", Read.text());
-    Optional<Located<String>> vin = map.optional("vin", Read.value(JobReader::vinOf));
+    Optional<Located<String>> book = map.required("book", ValueReaders.name());
+    Optional<Located<String>> plate = map.optional("plate", ValueReaders.text());
+    Optional<Located<String>> vin = map.optional("vin", ValueReaders.value(JobReader::vinOf));
     Optional<Located<Quantity>> odometer =
         map.optional("odometer", Figures.quantity(QuantityKey.ODOMETER));
     return map.build(() -> new Job.Vehicle(book.get(), plate, vin, odometer));
   }
 
-  private static Outcome<String> vinOf(String text) {
-    return VIN.matcher(text).matches() ? Outcome.ok(text) : Sentences.notAVin(text);
+  private static ParseOutcome<String> vinOf(String text) {
+    return VIN.matcher(text).matches() ? ParseOutcome.ok(text) : Sentences.notAVin(text);
   }
 
   private static Optional<Located<List<Located<Job.Work>>>> work(Node node, Problems problems) {
@@ -185,14 +186,14 @@ public final class JobReader {
     if (nothing) {
       problems.add(Sentences.noWork(node.at()));
     }
-    return Read.listOrOne(Read.value(PlaceText::work)).read(node, problems);
+    return ValueReaders.listOrOne(ValueReaders.value(PlaceText::work)).read(node, problems);
   }
 
   /** The values of an override, before the fastener and the place that its key names. */
   private record Replacement(FastenerText values, Located<String> source) {}
 
   private static Optional<Replacement> replacement(MapReader map) {
-    Optional<Located<String>> source = map.required("source", Read.text());
+    Optional<Located<String>> source = map.required("source", ValueReaders.text());
     FastenerText values = FastenerReader.text(map, false);
     FastenerCheck.check(values, map.problems());
     return map.build(() -> new Replacement(values, source.get()));

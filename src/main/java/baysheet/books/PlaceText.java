@@ -1,7 +1,7 @@
 package baysheet.books;
 
-import baysheet.yaml.Outcome;
-import baysheet.yaml.Read;
+import baysheet.yaml.ParseOutcome;
+import baysheet.yaml.ValueReaders;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
@@ -18,12 +18,12 @@ final class PlaceText {
   private PlaceText() {}
 
   /** {@code front-left}. */
-  static Outcome<Place> place(String text) {
+  static ParseOutcome<Place> place(String text) {
     return known(text, places());
   }
 
   /** {@code front} or {@code rear}. */
-  static Outcome<Place> axle(String text) {
+  static ParseOutcome<Place> axle(String text) {
     return known(text, places().filter(place -> place.kind() == Place.Kind.AXLE));
   }
 
@@ -32,12 +32,12 @@ final class PlaceText {
   }
 
   /** {@code front-wheels}. */
-  static Outcome<PlaceGroup> group(String text) {
+  static ParseOutcome<PlaceGroup> group(String text) {
     return known(text, PlaceGroup.all().stream());
   }
 
   /** {@code lower-arm at front-left}. */
-  static Outcome<Job.Work> work(String text) {
+  static ParseOutcome<Job.Work> work(String text) {
     Matcher at = AT.matcher(text);
     return at.matches()
         ? joined(at, PlaceText::place, Job.Work::new)
@@ -45,43 +45,43 @@ final class PlaceText {
   }
 
   /** {@code raise}, or {@code raise at front}. */
-  static Outcome<Procedure.Access> access(String text) {
+  static ParseOutcome<Procedure.Access> access(String text) {
     Matcher at = AT.matcher(text);
     return at.matches()
         ? joined(at, PlaceText::place, (name, p) -> new Procedure.Access(name, Optional.of(p)))
-        : Read.nameOf(text).map(name -> new Procedure.Access(name, Optional.empty()));
+        : ValueReaders.nameOf(text).map(name -> new Procedure.Access(name, Optional.empty()));
   }
 
   /**
    * {@code anti-roll-bar}, {@code anti-roll-bar at front}, {@code anti-roll-bar at axle}: a place,
    * or a kind of place seen from the procedure's; with one space on either side of {@code at}.
    */
-  static Outcome<String> item(String text) {
+  static ParseOutcome<String> item(String text) {
     Matcher at = AT.matcher(text);
     return at.matches()
         ? joined(at, PlaceText::where, (name, where) -> name + " at " + where)
-        : Read.nameOf(text);
+        : ValueReaders.nameOf(text);
   }
 
-  private static Outcome<String> where(String text) {
+  private static ParseOutcome<String> where(String text) {
     Stream<String> kinds = Stream.of(Place.Kind.values()).map(Place.Kind::word);
     return known(text, Stream.concat(places().map(Place::word), kinds).distinct());
   }
 
-  private static <P, T> Outcome<T> joined(
-      Matcher at, Function<String, Outcome<P>> place, BiFunction<String, P, T> join) {
+  private static <P, T> ParseOutcome<T> joined(
+      Matcher at, Function<String, ParseOutcome<P>> place, BiFunction<String, P, T> join) {
     return Figures.then(
-        Read.nameOf(at.group("name")),
+        ValueReaders.nameOf(at.group("name")),
         name -> place.apply(at.group("place")).map(where -> join.apply(name, where)));
   }
 
   /** The one of {@code all} that prints as {@code text}. */
-  private static <T> Outcome<T> known(String text, Stream<T> all) {
+  private static <T> ParseOutcome<T> known(String text, Stream<T> all) {
     List<T> known = all.toList();
     return known.stream()
         .filter(place -> place.toString().equals(text))
         .findFirst()
-        .map(Outcome::ok)
+        .map(ParseOutcome::ok)
         .orElseGet(() -> Sentences.unknownPlace(text, known.stream().map(T::toString).toList()));
   }
 }

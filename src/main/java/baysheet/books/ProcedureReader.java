@@ -4,8 +4,8 @@ import baysheet.report.Located;
 import baysheet.report.Problems;
 import baysheet.yaml.MapReader;
 import baysheet.yaml.Node;
-import baysheet.yaml.Read;
 import baysheet.yaml.ValueReader;
+import baysheet.yaml.ValueReaders;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,16 +17,16 @@ public final class ProcedureReader {
   private static final int MOST_PARTS = 99;
 
   private static final ValueReader<Procedure> PROCEDURE =
-      Read.record("a procedure", ProcedureReader::procedure);
+      ValueReaders.record("a procedure", ProcedureReader::procedure);
   private static final ValueReader<Procedure.Part> PART =
-      Read.record("a part", ProcedureReader::part);
+      ValueReaders.record("a part", ProcedureReader::part);
   private static final ValueReader<Procedure.Check> CHECK =
-      Read.record("a check", ProcedureReader::check);
+      ValueReaders.record("a check", ProcedureReader::check);
   private static final ValueReader<Place.Kind> KIND =
       Words.oneOf(List.of(Place.Kind.values()), Place.Kind::word);
   private static final ValueReader<Bay.Equipment> EQUIPMENT =
       Words.oneOf(List.of(Bay.Equipment.values()), Bay.Equipment::word);
-  private static final ValueReader<Procedure.Access> ACCESS = Read.value(PlaceText::access);
+  private static final ValueReader<Procedure.Access> ACCESS = ValueReaders.value(PlaceText::access);
 
   private ProcedureReader() {}
 
@@ -47,16 +47,16 @@ public final class ProcedureReader {
   private static Optional<Procedure> procedure(MapReader map) {
     Procedure procedure =
         new Procedure(
-            Words.needed(map, "procedure", Read.name(), ""),
-            Words.needed(map, "title", Read.text(), ""),
+            Words.needed(map, "procedure", ValueReaders.name(), ""),
+            Words.needed(map, "title", ValueReaders.text(), ""),
             Words.needed(map, "at", KIND, Place.Kind.VEHICLE),
-            map.optional("serves", Read.name()),
+            map.optional("serves", ValueReaders.name()),
             map.optional("needs", EQUIPMENT),
             ApplicabilityReader.read(map),
-            once(map, "qualification", Read.name()),
+            once(map, "qualification", ValueReaders.name()),
             once(map, "behind", ACCESS),
-            once(map, "after", Read.name()),
-            once(map, "before", Read.name()),
+            once(map, "after", ValueReaders.name()),
+            once(map, "before", ValueReaders.name()),
             once(map, "uses", StepReader.USE),
             values(map, "parts", PART),
             values(map, "open", StepReader.STEP),
@@ -76,17 +76,18 @@ public final class ProcedureReader {
   }
 
   private static Optional<Procedure.Part> part(MapReader map) {
-    Optional<Located<String>> name = map.required("part", Read.text());
-    Optional<Located<Integer>> count = map.required("count", Read.wholeNumber(1, MOST_PARTS));
+    Optional<Located<String>> name = map.required("part", ValueReaders.text());
+    Optional<Located<Integer>> count =
+        map.required("count", ValueReaders.wholeNumber(1, MOST_PARTS));
     Optional<Located<String>> renews = map.optional("renews", StepReader.ITEM);
     return map.build(() -> new Procedure.Part(name.get(), count.get(), renews, map.at()));
   }
 
   private static Optional<Procedure.Check> check(MapReader map) {
-    Optional<Located<String>> text = map.required("do", Read.text());
+    Optional<Located<String>> text = map.required("do", ValueReaders.text());
     Optional<Located<Moment>> moment = map.required("moment", Words.moment());
     boolean hold = map.yesNo("hold", false);
-    Optional<Located<String>> because = map.optional("because", Read.text());
+    Optional<Located<String>> because = map.optional("because", ValueReaders.text());
     return map.build(() -> new Procedure.Check(text.get(), moment.get(), hold, because));
   }
 

@@ -5,7 +5,7 @@ import baysheet.torque.Dimension;
 import baysheet.torque.Quantity;
 import baysheet.torque.QuantityText;
 import baysheet.torque.Unit;
-import baysheet.yaml.Outcome;
+import baysheet.yaml.ParseOutcome;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -117,28 +117,28 @@ enum QuantityKey {
   }
 
   /** What a text says at this key. */
-  Outcome<Quantity> read(String text) {
+  ParseOutcome<Quantity> read(String text) {
     return Figures.then(
         Figures.outcome(ProblemCode.BAD_QUANTITY, QuantityText.ofAnySize(text, dimension())),
         this::check);
   }
 
   /** The quantity itself, or what makes it a slip at this key. */
-  Outcome<Quantity> check(Quantity written) {
+  ParseOutcome<Quantity> check(Quantity written) {
     if (!holds(written)) {
       return beyond(written);
     }
     return inThousands(written)
         .filter(this::holds)
-        .<Outcome<Quantity>>map(thousands -> Sentences.pointOrThousands(written, thousands))
-        .orElseGet(() -> Outcome.ok(written));
+        .<ParseOutcome<Quantity>>map(thousands -> Sentences.pointOrThousands(written, thousands))
+        .orElseGet(() -> ParseOutcome.ok(written));
   }
 
   private boolean holds(Quantity quantity) {
     return !quantity.isBelow(least) && !quantity.isAbove(most);
   }
 
-  private Outcome<Quantity> beyond(Quantity written) {
+  private ParseOutcome<Quantity> beyond(Quantity written) {
     String how = written.isBelow(least) ? "less" : "more";
     return Sentences.beyondBounds(written, how, phrase, least, most).near(meant(written));
   }

@@ -3,33 +3,33 @@ package baysheet.books;
 import baysheet.report.Located;
 import baysheet.report.Problems;
 import baysheet.yaml.MapReader;
-import baysheet.yaml.Read;
 import baysheet.yaml.ValueReader;
+import baysheet.yaml.ValueReaders;
 import java.util.List;
 import java.util.Optional;
 
 /** Reads a consequence: what brings a check, and when it is due. */
 final class RuleReader {
   static final ValueReader<Words.Unnamed<Catalogue.Rule>> RULE =
-      Read.record("a consequence", RuleReader::rule);
+      ValueReaders.record("a consequence", RuleReader::rule);
 
   private static final ValueReader<Catalogue.CheckStep> STEP =
-      Read.record("a check's step", RuleReader::step);
+      ValueReaders.record("a check's step", RuleReader::step);
 
   private RuleReader() {}
 
   private static Optional<Words.Unnamed<Catalogue.Rule>> rule(MapReader map) {
     Optional<List<Trigger>> when = TriggerReader.required(map);
-    Optional<Located<String>> check = map.required("check", Read.text());
+    Optional<Located<String>> check = map.required("check", ValueReaders.text());
     Optional<Located<Moment>> moment = map.required("moment", Words.moment());
     boolean hold = map.yesNo("hold", false);
-    Optional<Located<String>> needs = map.optional("needs", Read.text());
-    Optional<Located<String>> keepsOpen = map.optional("keeps-open", Read.text());
+    Optional<Located<String>> needs = map.optional("needs", ValueReaders.text());
+    Optional<Located<String>> keepsOpen = map.optional("keeps-open", ValueReaders.text());
     List<Located<Procedure.Use>> uses = map.listOrOne("uses", StepReader.USE);
-    Optional<Located<String>> releasedBy = map.optional("released-by", Read.text());
-    Optional<Located<String>> because = map.optional("because", Read.text());
-    Optional<Located<String>> source = map.required("source", Read.text());
-    Optional<Located<String>> left = map.optional("left", Read.text());
+    Optional<Located<String>> releasedBy = map.optional("released-by", ValueReaders.text());
+    Optional<Located<String>> because = map.optional("because", ValueReaders.text());
+    Optional<Located<String>> source = map.required("source", ValueReaders.text());
+    Optional<Located<String>> left = map.optional("left", ValueReaders.text());
     Optional<Located<Catalogue.CheckStep>> step = map.optional("step", STEP);
     moment.ifPresent(due -> step.ifPresent(at -> whileRaised(due, at, map.problems())));
     return map.build(
@@ -55,14 +55,14 @@ final class RuleReader {
   private static Optional<Catalogue.CheckStep> step(MapReader map) {
     Catalogue.CheckStep step =
         new Catalogue.CheckStep(
-            Words.once(map.listOrOne("while-off", Read.name()), map.problems()),
+            Words.once(map.listOrOne("while-off", ValueReaders.name()), map.problems()),
             map.yesNo("once", false),
             map.yesNo("all-back", false),
             map.yesNo("before-covered", false),
             Words.once(map.listOrOne("height", Words.height()), map.problems()),
             map.optional("takes", Figures.minutes()),
             map.listOrOne("uses", StepReader.USE),
-            map.listOrOne("fills", Read.name()));
+            map.listOrOne("fills", ValueReaders.name()));
     return map.build(() -> step);
   }
 

@@ -6,7 +6,7 @@ import baysheet.report.Problem;
 import baysheet.report.ProblemCode;
 import baysheet.report.Span;
 import baysheet.torque.Quantity;
-import baysheet.yaml.Outcome;
+import baysheet.yaml.ParseOutcome;
 import baysheet.yaml.Scalar;
 import java.math.BigDecimal;
 import java.util.Collection;
@@ -17,7 +17,7 @@ import java.util.Optional;
 final class Sentences {
   private Sentences() {}
 
-  static Problem of(Outcome.Bad<?> bad, Span at) {
+  static Problem of(ParseOutcome.Bad<?> bad, Span at) {
     return Problem.of(bad.code(), at, bad.what()).expecting(bad.expected()).near(bad.nearest());
   }
 
@@ -46,42 +46,42 @@ final class Sentences {
         .seeAlso("first listed", first.at());
   }
 
-  static <T> Outcome<T> unknownPlace(String text, Collection<String> known) {
-    return new Outcome.Bad<>(
+  static <T> ParseOutcome<T> unknownPlace(String text, Collection<String> known) {
+    return new ParseOutcome.Bad<>(
         ProblemCode.UNKNOWN_PLACE,
         quoted(text) + " is not a place on a vehicle",
         "one of " + join(known),
         Nearest.of(text, known));
   }
 
-  static <T> Outcome<T> missingPlace(String text) {
-    return Outcome.bad(
+  static <T> ParseOutcome<T> missingPlace(String text) {
+    return ParseOutcome.bad(
         ProblemCode.MISSING_PLACE,
         quoted(text) + " has no place",
         "a name and its place, such as lower-arm at front-left");
   }
 
-  static <T> Outcome<T> notAnId(String text) {
-    return Outcome.bad(
+  static <T> ParseOutcome<T> notAnId(String text) {
+    return ParseOutcome.bad(
         ProblemCode.NOT_A_NAME,
         quoted(text) + " cannot be used as a name",
         "letters a to z, digits and single hyphens, such as T1, floor or 2417");
   }
 
-  static <T> Outcome<T> notATerm(String text) {
-    return Outcome.bad(
+  static <T> ParseOutcome<T> notATerm(String text) {
+    return ParseOutcome.bad(
         quoted(text) + " is not a term of the trade", "one or a few words without a number");
   }
 
-  static <T> Outcome<T> notARevision(String text) {
-    return Outcome.bad(
+  static <T> ParseOutcome<T> notARevision(String text) {
+    return ParseOutcome.bad(
         ProblemCode.BAD_VALUE,
         quoted(text) + " is not a revision",
         "one capital letter, such as A");
   }
 
-  static <T> Outcome<T> notAVin(String text) {
-    return Outcome.bad(
+  static <T> ParseOutcome<T> notAVin(String text) {
+    return ParseOutcome.bad(
         ProblemCode.BAD_VALUE,
         quoted(text) + " is not a vehicle identification number",
         "17 figures and capital letters without I, O and Q, such as ZZ9AA1B2C3D456789");
@@ -93,22 +93,22 @@ final class Sentences {
         .expecting("a time under \"ready-by\" that is later than the one under \"arrives\"");
   }
 
-  static <T> Outcome<T> notYears(String text) {
-    return Outcome.bad(
+  static <T> ParseOutcome<T> notYears(String text) {
+    return ParseOutcome.bad(
         ProblemCode.BAD_VALUE,
         quoted(text) + " is not a year or a range of years",
         "a year such as 2017, or a range such as 2015..2019");
   }
 
-  static <T> Outcome<T> notProtection(String text) {
-    return Outcome.bad(
+  static <T> ParseOutcome<T> notProtection(String text) {
+    return ParseOutcome.bad(
         ProblemCode.BAD_VALUE,
         quoted(text) + " is not an ISO 7010 number of protective equipment",
         "a number such as M004");
   }
 
-  static <T> Outcome<T> notAFactor(String text) {
-    return Outcome.bad(
+  static <T> ParseOutcome<T> notAFactor(String text) {
+    return ParseOutcome.bad(
         ProblemCode.BAD_VALUE,
         quoted(text) + " is not a factor",
         "a number from 1 to 10, such as 1.5");
@@ -116,9 +116,9 @@ final class Sentences {
 
   // --- figures ---
 
-  static Outcome.Bad<Quantity> beyondBounds(
+  static ParseOutcome.Bad<Quantity> beyondBounds(
       Quantity written, String how, String phrase, Quantity least, Quantity most) {
-    return new Outcome.Bad<>(
+    return new ParseOutcome.Bad<>(
         ProblemCode.OUT_OF_RANGE,
         written.print() + " is " + how + " than " + phrase + " can be",
         "from " + least.print() + " to " + most.print(),
@@ -126,11 +126,11 @@ final class Sentences {
   }
 
   /** A zero more behind the decimals, or one less, says that they are decimals. */
-  static Outcome<Quantity> pointOrThousands(Quantity written, Quantity thousands) {
+  static ParseOutcome<Quantity> pointOrThousands(Quantity written, Quantity thousands) {
     String figure = written.figure();
     String decimals =
         figure.endsWith("0") ? figure.substring(0, figure.length() - 1) : figure + "0";
-    return Outcome.bad(
+    return ParseOutcome.bad(
         ProblemCode.POINT_OR_THOUSANDS,
         written.print() + " may also mean " + thousands.print(),
         thousands.print()
@@ -139,8 +139,8 @@ final class Sentences {
             + " if it is a decimal point");
   }
 
-  static <T> Outcome<T> notAUnit(String text, String phrase, Collection<String> known) {
-    return Outcome.bad(
+  static <T> ParseOutcome<T> notAUnit(String text, String phrase, Collection<String> known) {
+    return ParseOutcome.bad(
         ProblemCode.BAD_UNIT,
         quoted(text) + " is not a unit for " + phrase,
         "one of " + join(known));
@@ -209,8 +209,8 @@ final class Sentences {
         .expecting("6 or 12 for hex, 12 or nothing for 12-point, nothing for other forms");
   }
 
-  static <T> Outcome<T> notPoints(String text) {
-    return Outcome.bad(
+  static <T> ParseOutcome<T> notPoints(String text) {
+    return ParseOutcome.bad(
         ProblemCode.BAD_POINTS, quoted(text) + " is not a number of points", "6 or 12");
   }
 
@@ -248,8 +248,8 @@ final class Sentences {
         .seeAlso("by", by.at());
   }
 
-  static <T> Outcome<T> appliedToNothing(String text) {
-    return Outcome.bad(
+  static <T> ParseOutcome<T> appliedToNothing(String text) {
+    return ParseOutcome.bad(
         ProblemCode.BAD_VALUE,
         quoted(text) + " does not say what it is applied to",
         "a product, or a product and its item, such as brake grease on caliper-guide-pin");

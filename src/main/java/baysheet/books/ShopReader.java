@@ -10,8 +10,8 @@ import baysheet.yaml.Keyed;
 import baysheet.yaml.MapReader;
 import baysheet.yaml.Mapping;
 import baysheet.yaml.Node;
-import baysheet.yaml.Read;
 import baysheet.yaml.ValueReader;
+import baysheet.yaml.ValueReaders;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -30,14 +30,16 @@ public final class ShopReader {
 
   private static final int LONGEST_INTERVAL = 60;
 
-  private static final ValueReader<Shop> SHOP = Read.record("a shop", ShopReader::shop);
-  static final ValueReader<Units> UNITS = Read.record("the units", ShopReader::units);
-  private static final ValueReader<Words.Unnamed<Bay>> BAY = Read.record("a bay", ShopReader::bay);
+  private static final ValueReader<Shop> SHOP = ValueReaders.record("a shop", ShopReader::shop);
+  static final ValueReader<Units> UNITS = ValueReaders.record("the units", ShopReader::units);
+  private static final ValueReader<Words.Unnamed<Bay>> BAY =
+      ValueReaders.record("a bay", ShopReader::bay);
   private static final ValueReader<Words.Unnamed<Shop.Person>> PERSON =
-      Read.record("a person", ShopReader::person);
+      ValueReaders.record("a person", ShopReader::person);
   private static final ValueReader<Shop.Paper> PAPER =
       Words.oneOf(List.of(Shop.Paper.values()), Shop.Paper::word);
-  private static final ValueReader<Integer> INTERVAL = Read.wholeNumber(1, LONGEST_INTERVAL);
+  private static final ValueReader<Integer> INTERVAL =
+      ValueReaders.wholeNumber(1, LONGEST_INTERVAL);
   private static final Shop.Crib NO_TOOLS =
       new Shop.Crib(List.of(), List.of(), List.of(), Optional.empty());
   private static final ValueReader<Shop.Terms> TERMS = words(Shop.Terms.values());
@@ -54,7 +56,7 @@ public final class ShopReader {
     Units units = map.optional("units", UNITS).map(Located::value).orElse(Units.USUAL);
     Shop shop =
         new Shop(
-            Words.needed(map, "shop", Read.text(), ""),
+            Words.needed(map, "shop", ValueReaders.text(), ""),
             or(map.optional("paper", PAPER), Shop.Paper.A4),
             units.torque,
             units.distance,
@@ -67,7 +69,7 @@ public final class ShopReader {
             atLeastOne(map, "bays", BAY, "at least one bay"),
             atLeastOne(map, "people", PERSON, "at least one person"),
             ClockReader.hours(map),
-            map.optional("out", Read.text()),
+            map.optional("out", ValueReaders.text()),
             map.at());
     return map.build(() -> shop);
   }
@@ -88,7 +90,7 @@ public final class ShopReader {
 
   private static Optional<Units> units(MapReader map) {
     Optional<List<Unit>> torque =
-        map.optional("torque", Read.listOrOne(Figures.unit(Dimension.TORQUE)))
+        map.optional("torque", ValueReaders.listOrOne(Figures.unit(Dimension.TORQUE)))
             .flatMap(list -> oneOrTwo(list, map.problems()));
     Optional<Located<Unit>> distance = map.optional("distance", Figures.unit(Dimension.DISTANCE));
     Optional<Located<Unit>> mass = map.optional("mass", Figures.unit(Dimension.MASS));
@@ -121,7 +123,7 @@ public final class ShopReader {
   private static <T> Map<String, T> atLeastOne(
       MapReader map, String key, ValueReader<Words.Unnamed<T>> value, String expected) {
     ValueReader<List<Keyed<String, Words.Unnamed<T>>>> entries =
-        Read.map("what stands under \"" + key + "\"", Words::idOf, value);
+        ValueReaders.map("what stands under \"" + key + "\"", Words::idOf, value);
     ValueReader<List<Keyed<String, Words.Unnamed<T>>>> some =
         (node, problems) -> {
           if (node instanceof Mapping none && none.entries().isEmpty()) {
@@ -153,11 +155,12 @@ public final class ShopReader {
   private record Raised(Bay.Equipment equipment, Located<String> description) {}
 
   private static Optional<Raised> raised(MapReader map, Bay.Equipment equipment) {
-    return map.optional(equipment.word(), Read.text()).map(kind -> new Raised(equipment, kind));
+    return map.optional(equipment.word(), ValueReaders.text())
+        .map(kind -> new Raised(equipment, kind));
   }
 
   private static Optional<Words.Unnamed<Shop.Person>> person(MapReader map) {
-    Optional<Located<String>> name = map.required("name", Read.text());
+    Optional<Located<String>> name = map.required("name", ValueReaders.text());
     Optional<Located<Shop.Grade>> grade = map.required("grade", GRADE);
     List<Shop.Certificate> certificates = CertificateReader.read(map);
     return map.build(

@@ -6,9 +6,9 @@ import baysheet.torque.Quantity;
 import baysheet.yaml.Keyed;
 import baysheet.yaml.MapReader;
 import baysheet.yaml.Node;
-import baysheet.yaml.Outcome;
-import baysheet.yaml.Read;
+import baysheet.yaml.ParseOutcome;
 import baysheet.yaml.ValueReader;
+import baysheet.yaml.ValueReaders;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -22,11 +22,11 @@ public final class SpecBookReader {
   private static final Pattern YEARS = Pattern.compile("([0-9]{4})(?:\\.\\.([0-9]{4}))?");
 
   private static final ValueReader<SpecBook> BOOK =
-      Read.record("a spec book", SpecBookReader::book);
+      ValueReaders.record("a spec book", SpecBookReader::book);
   private static final ValueReader<SpecBook.Checked> CHECKED =
-      Read.record("a check of the book", SpecBookReader::checked);
+      ValueReaders.record("a check of the book", SpecBookReader::checked);
   private static final ValueReader<Words.Unnamed<SpecBook.Fluid>> FLUID =
-      Read.record("a fluid", SpecBookReader::fluid);
+      ValueReaders.record("a fluid", SpecBookReader::fluid);
 
   private SpecBookReader() {}
 
@@ -48,16 +48,17 @@ public final class SpecBookReader {
   private static Optional<SpecBook> book(MapReader map) {
     boolean whole = !map.has("like");
     Mass mass = mass(map);
-    List<Located<String>> traits = Words.once(map.list("traits", Read.name()), map.problems());
+    List<Located<String>> traits =
+        Words.once(map.list("traits", ValueReaders.name()), map.problems());
     List<Located<String>> without =
-        Words.once(map.listOrOne("without-traits", Read.name()), map.problems());
+        Words.once(map.listOrOne("without-traits", ValueReaders.name()), map.problems());
     notBoth(without, traits, map.problems());
     SpecBook book =
         new SpecBook(
-            Words.needed(map, "vehicle", Read.name(), ""),
+            Words.needed(map, "vehicle", ValueReaders.name(), ""),
             text(map, "name", whole),
-            map.optional("years", Read.value(SpecBookReader::years)),
-            map.optional("like", Read.name()),
+            map.optional("years", ValueReaders.value(SpecBookReader::years)),
+            map.optional("like", ValueReaders.name()),
             text(map, "source", whole),
             map.optional("checked", CHECKED).map(Located::value),
             mass.kerb,
@@ -66,9 +67,9 @@ public final class SpecBookReader {
             mass.behindFront,
             traits,
             without,
-            Words.located(map.entries("supports", PlaceText::axle, Read.text())),
-            Words.located(map.entries("jacking", PlaceText::axle, Read.text())),
-            Words.named(map.entries("fluids", Read::nameOf, FLUID)),
+            Words.located(map.entries("supports", PlaceText::axle, ValueReaders.text())),
+            Words.located(map.entries("jacking", PlaceText::axle, ValueReaders.text())),
+            Words.named(map.entries("fluids", ValueReaders::nameOf, FLUID)),
             fasteners(map, whole),
             map.at());
     return map.build(() -> book);
@@ -84,20 +85,20 @@ public final class SpecBookReader {
   }
 
   private static Optional<Located<String>> text(MapReader map, String key, boolean needed) {
-    return needed ? map.required(key, Read.text()) : map.optional(key, Read.text());
+    return needed ? map.required(key, ValueReaders.text()) : map.optional(key, ValueReaders.text());
   }
 
-  private static Outcome<String> years(String text) {
+  private static ParseOutcome<String> years(String text) {
     Matcher years = YEARS.matcher(text);
     boolean good =
         years.matches()
             && (years.group(2) == null || years.group(1).compareTo(years.group(2)) <= 0);
-    return good ? Outcome.ok(text) : Sentences.notYears(text);
+    return good ? ParseOutcome.ok(text) : Sentences.notYears(text);
   }
 
   private static Optional<SpecBook.Checked> checked(MapReader map) {
     Optional<Located<String>> by = map.required("by", Words.id());
-    Optional<Located<LocalDate>> on = map.required("on", Read.date());
+    Optional<Located<LocalDate>> on = map.required("on", ValueReaders.date());
     return map.build(() -> new SpecBook.Checked(by.get(), on.get()));
   }
 
@@ -136,14 +137,15 @@ public final class SpecBookReader {
   private static Optional<Words.Unnamed<SpecBook.Fluid>> fluid(MapReader map) {
     Optional<Located<Quantity>> capacity =
         map.optional("capacity", Figures.quantity(QuantityKey.FLUID_CAPACITY));
-    Optional<Located<String>> grade = map.optional("grade", Read.text());
+    Optional<Located<String>> grade = map.optional("grade", ValueReaders.text());
     return map.build(() -> name -> new SpecBook.Fluid(name, capacity, grade, map.at()));
   }
 
   private static List<SpecBook.Group> fasteners(MapReader map, boolean whole) {
     ValueReader<FastenerText> fastener = whole ? FastenerReader.WHOLE : FastenerReader.PARTIAL;
     ValueReader<Group> group =
-        Read.record("the fasteners of a place", inside -> Optional.of(group(inside, fastener)));
+        ValueReaders.record(
+            "the fasteners of a place", inside -> Optional.of(group(inside, fastener)));
     return map.entries("fasteners", PlaceText::group, group).stream()
         .map(entry -> entry.value().value().at(entry.key()))
         .toList();
@@ -157,8 +159,9 @@ public final class SpecBookReader {
   }
 
   private static Group group(MapReader map, ValueReader<FastenerText> fastener) {
-    List<Located<String>> absent = Words.once(map.listOrOne("absent", Read.name()), map.problems());
-    Map<String, SpecBook.Entry> fasteners = entries(map.rest(Read::nameOf, fastener));
+    List<Located<String>> absent =
+        Words.once(map.listOrOne("absent", ValueReaders.name()), map.problems());
+    Map<String, SpecBook.Entry> fasteners = entries(map.rest(ValueReaders::nameOf, fastener));
     for (Located<String> name : absent) {
       Optional.ofNullable(fasteners.get(name.value()))
           .ifPresent(given -> map.problems().add(Sentences.absentAndGiven(name, given.name())));

@@ -2,9 +2,9 @@ package baysheet.books;
 
 import baysheet.report.Located;
 import baysheet.yaml.MapReader;
-import baysheet.yaml.Outcome;
-import baysheet.yaml.Read;
+import baysheet.yaml.ParseOutcome;
 import baysheet.yaml.ValueReader;
+import baysheet.yaml.ValueReaders;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,17 +14,17 @@ import java.util.regex.Pattern;
 
 /** Reads the steps of a procedure, and what procedure and step have in common. */
 final class StepReader {
-  static final ValueReader<Step> STEP = Read.record("a step", StepReader::step);
+  static final ValueReader<Step> STEP = ValueReaders.record("a step", StepReader::step);
 
   /** {@code wire brush}, {@code {special: ball joint splitter}} or {@code {if-stuck: drill}}. */
   static final ValueReader<Procedure.Use> USE =
-      Read.scalarOr(
-          Read.text().map(name -> new Procedure.Use(name, false)),
-          Read.record("a tool", StepReader::marked));
+      ValueReaders.scalarOr(
+          ValueReaders.text().map(name -> new Procedure.Use(name, false)),
+          ValueReaders.record("a tool", StepReader::marked));
 
-  static final ValueReader<String> ITEM = Read.value(PlaceText::item);
-  private static final ValueReader<Step.Apply> APPLY = Read.value(StepReader::apply);
-  private static final ValueReader<Step.Seizes> SEIZES = Read.oneOf(seizes());
+  static final ValueReader<String> ITEM = ValueReaders.value(PlaceText::item);
+  private static final ValueReader<Step.Apply> APPLY = ValueReaders.value(StepReader::apply);
+  private static final ValueReader<Step.Seizes> SEIZES = ValueReaders.oneOf(seizes());
   private static final Pattern ON = Pattern.compile("(?<product>.*?)\\s*+\\bon\\b\\s*+(?<item>.*)");
 
   private StepReader() {}
@@ -32,25 +32,25 @@ final class StepReader {
   private static Optional<Step> step(MapReader map) {
     Step step =
         new Step(
-            Words.needed(map, "do", Read.text(), ""),
+            Words.needed(map, "do", ValueReaders.text(), ""),
             items(map, "undo"),
             items(map, "do-up"),
             items(map, "disturb"),
-            map.listOrOne("open-circuit", Read.name()),
+            map.listOrOne("open-circuit", ValueReaders.name()),
             map.listOrOne("apply", APPLY),
             map.listOrOne("uses", USE),
-            map.listOrOne("hazards", Read.name()),
+            map.listOrOne("hazards", ValueReaders.name()),
             map.optional("takes", Figures.minutes()),
             map.yesNo("impact", false),
             map.optional("seizes", SEIZES).map(Located::value).orElse(Step.Seizes.NEVER),
-            map.listOrOne("if-stuck", Read.text()),
-            map.optional("because", Read.text()),
-            map.optional("good", Read.text()),
+            map.listOrOne("if-stuck", ValueReaders.text()),
+            map.optional("because", ValueReaders.text()),
+            map.optional("good", ValueReaders.text()),
             map.yesNo("hold", false),
-            map.optional("back", Read.text()),
+            map.optional("back", ValueReaders.text()),
             map.optional("moment", Words.moment()),
             Words.once(map.listOrOne("height", Words.height()), map.problems()),
-            map.listOrOne("measure", Read.text()),
+            map.listOrOne("measure", ValueReaders.text()),
             map.at());
     return map.build(() -> step);
   }
@@ -59,14 +59,14 @@ final class StepReader {
     return Words.once(map.listOrOne(key, ITEM), map.problems());
   }
 
-  private static Outcome<Step.Apply> apply(String text) {
+  private static ParseOutcome<Step.Apply> apply(String text) {
     Matcher on = ON.matcher(text);
     if (!on.matches()) {
-      return Outcome.ok(new Step.Apply(text, Optional.empty()));
+      return ParseOutcome.ok(new Step.Apply(text, Optional.empty()));
     }
     return on.group("product").isEmpty() || on.group("item").isEmpty()
         ? Sentences.appliedToNothing(text)
-        : Read.nameOf(on.group("item"))
+        : ValueReaders.nameOf(on.group("item"))
             .map(item -> new Step.Apply(on.group("product"), Optional.of(item)));
   }
 
@@ -81,7 +81,8 @@ final class StepReader {
   private static Optional<Procedure.Use> marked(MapReader map) {
     boolean stuck = map.has("if-stuck");
     map.atMostOneOf(List.of("special", "if-stuck"));
-    Optional<Located<String>> name = map.required(stuck ? "if-stuck" : "special", Read.text());
+    Optional<Located<String>> name =
+        map.required(stuck ? "if-stuck" : "special", ValueReaders.text());
     return map.build(() -> new Procedure.Use(name.get().value(), !stuck, stuck));
   }
 }

@@ -2,9 +2,9 @@ package baysheet.books;
 
 import baysheet.report.Located;
 import baysheet.yaml.MapReader;
-import baysheet.yaml.Read;
 import baysheet.yaml.Sequence;
 import baysheet.yaml.ValueReader;
+import baysheet.yaml.ValueReaders;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -14,12 +14,13 @@ import java.util.stream.Stream;
 /** Reads what sets a caution or a consequence off. */
 final class TriggerReader {
   private static final ValueReader<Trigger> TRIGGER =
-      Read.record("a trigger", TriggerReader::trigger);
+      ValueReaders.record("a trigger", TriggerReader::trigger);
   private static final ValueReader<String> EQUIPMENT =
       Words.oneOf(
           Stream.of(Bay.Equipment.values()).map(Bay.Equipment::word).toList(), word -> word);
 
-  private static final ValueReader<String> PLACE = Read.value(PlaceText::place).map(Place::word);
+  private static final ValueReader<String> PLACE =
+      ValueReaders.value(PlaceText::place).map(Place::word);
 
   private TriggerReader() {}
 
@@ -30,7 +31,7 @@ final class TriggerReader {
 
   /** The same, for what nothing else can set off. */
   static Optional<List<Trigger>> required(MapReader map) {
-    return map.required("when", Read.listOrOne(TRIGGER)).map(list -> values(list.value()));
+    return map.required("when", ValueReaders.listOrOne(TRIGGER)).map(list -> values(list.value()));
   }
 
   private static Optional<Trigger> trigger(MapReader map) {
@@ -38,7 +39,7 @@ final class TriggerReader {
     for (Trigger.Condition condition : Trigger.Condition.values()) {
       asked.put(condition, map.listOrOne(condition.key(), reader(condition)));
     }
-    Optional<Boolean> impact = map.optional("impact", Read.yesNo()).map(Located::value);
+    Optional<Boolean> impact = map.optional("impact", ValueReaders.yesNo()).map(Located::value);
     Trigger trigger = new Trigger(asked, impact, map.at());
     if (trigger.isEmpty() && !asksForSomething(map)) {
       map.problems().add(Sentences.emptyTrigger(map.at()));
@@ -57,10 +58,10 @@ final class TriggerReader {
   /** Tools, products and figures are written as people say them; all else is a short name. */
   private static ValueReader<String> reader(Trigger.Condition condition) {
     return switch (condition) {
-      case APPLY, USES, MEASURE -> Read.text();
+      case APPLY, USES, MEASURE -> ValueReaders.text();
       case BAY -> EQUIPMENT;
       case AT -> PLACE;
-      default -> Read.name();
+      default -> ValueReaders.name();
     };
   }
 

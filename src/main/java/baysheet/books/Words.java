@@ -4,10 +4,10 @@ import baysheet.report.Located;
 import baysheet.report.Problems;
 import baysheet.yaml.Keyed;
 import baysheet.yaml.MapReader;
-import baysheet.yaml.Outcome;
-import baysheet.yaml.Read;
+import baysheet.yaml.ParseOutcome;
 import baysheet.yaml.Sequence;
 import baysheet.yaml.ValueReader;
+import baysheet.yaml.ValueReaders;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -25,7 +25,7 @@ final class Words {
   static <T> ValueReader<T> oneOf(List<T> values, Function<T, String> word) {
     Map<String, T> spellings = new LinkedHashMap<>();
     values.forEach(value -> spellings.put(word.apply(value), value));
-    return Read.oneOf(spellings);
+    return ValueReaders.oneOf(spellings);
   }
 
   static ValueReader<Moment> moment() {
@@ -47,12 +47,12 @@ final class Words {
 
   /** What a garage calls a bay, a person or a job: {@code 1}, {@code floor}, {@code T1}. */
   static ValueReader<String> id() {
-    return Read.value(Words::idOf);
+    return ValueReaders.value(Words::idOf);
   }
 
   /** The same as {@link #id()}, for keys. */
-  static Outcome<String> idOf(String text) {
-    return ID.matcher(text).matches() ? Outcome.ok(text) : Sentences.notAnId(text);
+  static ParseOutcome<String> idOf(String text) {
+    return ID.matcher(text).matches() ? ParseOutcome.ok(text) : Sentences.notAnId(text);
   }
 
   /**
@@ -96,7 +96,7 @@ final class Words {
    */
   static <T> ValueReader<List<Located<T>>> everyOne(ValueReader<T> item) {
     return (node, problems) ->
-        Read.list(item)
+        ValueReaders.list(item)
             .read(node, problems)
             .filter(
                 list -> node instanceof Sequence all && list.value().size() == all.items().size());

@@ -10,7 +10,7 @@ public interface BoxVisitor<R> {
 
   R columns(Columns box);
 
-  R held(Held box);
+  R held(KeepWithNext box);
 
   R table(Table box);
 

@@ -8,8 +8,8 @@ import java.util.Set;
 
 /**
  * Boxes that flow down one column and go on at the top of the next; the breaks are chosen so that
- * the tallest column is as short as can be. A child is never broken; one that {@link Held} keeps
- * with its follower is never last in a column.
+ * the tallest column is as short as can be. A child is never broken; one that {@link KeepWithNext}
+ * keeps with its follower is never last in a column.
  */
 public record Columns(int count, List<Box> children, Length gap, Length between, Span at)
     implements Container {

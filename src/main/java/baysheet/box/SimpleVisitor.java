@@ -26,7 +26,7 @@ public abstract class SimpleVisitor<R> implements BoxVisitor<R> {
   }
 
   @Override
-  public R held(Held box) {
+  public R held(KeepWithNext box) {
     return defaultAction(box);
   }
 

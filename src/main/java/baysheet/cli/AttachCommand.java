@@ -111,7 +111,7 @@ final class AttachCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Console.muteRemarksOnFonts();
-    Typed typed = new Typed(spec.commandLine());
+    OptionParser typed = new OptionParser(spec.commandLine());
     Path from =
         Options.<Path>given(invoice).orElseThrow(() -> typed.wrong("attach needs --invoice FILE"));
     How kind = how(typed);
@@ -142,7 +142,7 @@ final class AttachCommand implements Callable<Integer> {
     return isDone[0] ? Exit.of(problems) : Math.max(Exit.PROBLEMS, Exit.of(problems));
   }
 
-  private How how(Typed typed) {
+  private How how(OptionParser typed) {
     String word = Options.<String>given(how).orElse(How.APPEND.word());
     for (How one : How.values()) {
       if (one.word().equals(word)) {
@@ -157,7 +157,7 @@ final class AttachCommand implements Callable<Integer> {
     return from.resolveSibling(name + "-" + job.getValue() + kind.ending);
   }
 
-  private boolean attach(Ledger ledger, Path from, Path target, How kind, Typed typed) {
+  private boolean attach(Ledger ledger, Path from, Path target, How kind, OptionParser typed) {
     Index index = ledger.index();
     String number = job.getValue();
     List<SheetStory> sheets = index.ofJob(number).stream().filter(SheetStory::isCurrent).toList();

@@ -4,8 +4,8 @@ import baysheet.torque.Dimension;
 import baysheet.torque.Head;
 import baysheet.torque.Quantity;
 import baysheet.torque.Reach;
+import baysheet.torque.ScrewThread;
 import baysheet.torque.StrengthClass;
-import baysheet.torque.Thread;
 import baysheet.torque.Tightening;
 import baysheet.torque.Treatment;
 import baysheet.torque.Unit;
@@ -97,44 +97,44 @@ final class BenchOptions {
   }
 
   /** The torque or the stages; options beside them that would be ignored are refused. */
-  Tightening.Stages stages(Typed typed) {
+  Tightening.Stages stages(OptionParser typed) {
     Tightening.Stages stages = typed.read(StagesText.parse(String.join(" ", Options.all(value))));
     refuse(typed, stages);
     return stages;
   }
 
-  Optional<Thread> thread(Typed typed) {
-    return typed.word(thread, Thread::parse);
+  Optional<ScrewThread> thread(OptionParser typed) {
+    return typed.word(thread, ScrewThread::parse);
   }
 
-  Optional<StrengthClass> strength(Typed typed) {
+  Optional<StrengthClass> strength(OptionParser typed) {
     return typed.word(strength, StrengthClass::parse);
   }
 
-  Optional<Head> head(Typed typed) {
+  Optional<Head> head(OptionParser typed) {
     return typed.word(head, Head::parse);
   }
 
-  Optional<Double> friction(Typed typed) {
+  Optional<Double> friction(OptionParser typed) {
     return typed.word(friction, FrictionText::parse);
   }
 
-  Treatment treatment(Typed typed) {
+  Treatment treatment(OptionParser typed) {
     return typed.word(treatment, Treatment::parse).orElse(Treatment.NOT_STATED);
   }
 
-  Optional<Treatment> used(Typed typed) {
+  Optional<Treatment> used(OptionParser typed) {
     return typed.word(used, Treatment::parse);
   }
 
-  Optional<Reach> reach(Typed typed) {
+  Optional<Reach> reach(OptionParser typed) {
     Optional<Quantity> angled = typed.quantity(angle, Dimension.ANGLE);
     return typed
         .quantity(reach, Dimension.LENGTH)
         .map(it -> new Reach(it, angled.orElse(STRAIGHT_ON)));
   }
 
-  Optional<Quantity> band(Typed typed) {
+  Optional<Quantity> band(OptionParser typed) {
     return typed.quantity(band, Dimension.SHARE);
   }
 
@@ -146,7 +146,7 @@ final class BenchOptions {
     return Options.given(name);
   }
 
-  Optional<LocalDate> day(Typed typed) {
+  Optional<LocalDate> day(OptionParser typed) {
     return typed.word(day, IsoDate::parse);
   }
 
@@ -163,7 +163,7 @@ final class BenchOptions {
     return Options.given(option).isPresent();
   }
 
-  private void refuse(Typed typed, Tightening.Stages stages) {
+  private void refuse(OptionParser typed, Tightening.Stages stages) {
     // What the options say is read first: a slip in one is reported before it is called useless.
     readAll(typed);
     boolean toleranced = stages.torques().stream().allMatch(it -> it.band().isPresent());
@@ -185,7 +185,7 @@ final class BenchOptions {
     }
   }
 
-  private void readAll(Typed typed) {
+  private void readAll(OptionParser typed) {
     thread(typed);
     strength(typed);
     head(typed);
@@ -197,11 +197,11 @@ final class BenchOptions {
     day(typed);
   }
 
-  private static void needs(Typed typed, OptionSpec option, boolean present, String what) {
+  private static void needs(OptionParser typed, OptionSpec option, boolean present, String what) {
     refuse(typed, option, !present, "it needs " + what);
   }
 
-  private static void refuse(Typed typed, OptionSpec option, boolean ignored, String why) {
+  private static void refuse(OptionParser typed, OptionSpec option, boolean ignored, String why) {
     if (isGiven(option) && ignored) {
       throw typed.wrong(option.longestName() + " would be ignored: " + why);
     }

@@ -52,7 +52,7 @@ final class BenchWrench {
    *
    * @param day taken as the day of its calibration, for nothing else is known
    */
-  Wrench wrench(Typed typed, LocalDate day) {
+  Wrench wrench(OptionParser typed, LocalDate day) {
     Quantity most = torque(typed, to);
     return typed.read(
         Wrench.read(
@@ -68,7 +68,7 @@ final class BenchWrench {
   }
 
   /** Its deviation as given, or that of its class. */
-  Accuracy accuracy(Typed typed) {
+  Accuracy accuracy(OptionParser typed) {
     return typed
         .quantity(accuracy, Dimension.SHARE)
         .map(given -> new Accuracy(given.value(), false))
@@ -76,7 +76,7 @@ final class BenchWrench {
             () -> new Accuracy(torque(typed, to).isAbove(SMALL) ? OF_OTHERS : OF_SMALL, true));
   }
 
-  private static Quantity torque(Typed typed, OptionSpec option) {
+  private static Quantity torque(OptionParser typed, OptionSpec option) {
     return typed
         .quantity(option, Dimension.TORQUE)
         .orElseThrow(
@@ -87,13 +87,13 @@ final class BenchWrench {
   }
 
   /** The length matters only with an extension; without one, any will do. */
-  private Quantity lengthOf(Typed typed) {
+  private Quantity lengthOf(OptionParser typed) {
     Optional<Quantity> given = typed.quantity(length, Dimension.LENGTH);
     return given.orElse(new Quantity(BigDecimal.ONE, Unit.METRE));
   }
 
   /** Tells what is missing or would be ignored. */
-  void refuse(Typed typed, boolean extension) {
+  void refuse(OptionParser typed, boolean extension) {
     List.of(from, to, step).forEach(option -> torque(typed, option));
     boolean given = Options.given(length).isPresent();
     if (extension && !given) {

@@ -199,7 +199,7 @@ final class CheckCommand implements Callable<Integer> {
 
   /** Procedures that came with the program keep to the verbs of the catalogue. */
   private static void verbs(ShopFolder folder, Problems problems) {
-    List<String> shipped = Shipped.names(SHIPPED);
+    List<String> shipped = ProgramFiles.names(SHIPPED);
     folder.procedures().values().stream()
         .filter(it -> shipped.contains(it.name().value() + ".yaml") && keepsItsTitle(it))
         .flatMap(it -> Stream.of(it.open(), it.work(), it.close()).flatMap(List::stream))
@@ -210,7 +210,7 @@ final class CheckCommand implements Callable<Integer> {
 
   /** One of the same name that a garage wrote itself has another title, and words of its own. */
   private static boolean keepsItsTitle(Procedure procedure) {
-    return Shipped.text(SHIPPED + "/" + procedure.name().value() + ".yaml")
+    return ProgramFiles.text(SHIPPED + "/" + procedure.name().value() + ".yaml")
         .contains("\ntitle: " + procedure.title().value() + "\n");
   }
 

@@ -71,7 +71,7 @@ final class CloseCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Typed typed = new Typed(spec.commandLine());
+    OptionParser typed = new OptionParser(spec.commandLine());
     Problems problems = new Problems();
     Optional<Shop> garage = garage(typed, problems);
     String person = garage.map(it -> person(typed, it)).orElse("");
@@ -86,7 +86,7 @@ final class CloseCommand implements Callable<Integer> {
     return isClosed ? Exit.of(problems) : Math.max(Exit.PROBLEMS, Exit.of(problems));
   }
 
-  private Optional<Shop> garage(Typed typed, Problems problems) {
+  private Optional<Shop> garage(OptionParser typed, Problems problems) {
     Path root =
         Options.<Path>given(shop)
             .flatMap(ShopFolders::rootOf)
@@ -97,7 +97,7 @@ final class CloseCommand implements Callable<Integer> {
   }
 
   /** An apprentice's word alone never releases a car. */
-  private String person(Typed typed, Shop garage) {
+  private String person(OptionParser typed, Shop garage) {
     String id =
         Options.<String>given(by).orElseThrow(() -> typed.wrong("close needs --by ID, such as T1"));
     Shop.Person person = garage.people().get(id);
@@ -114,7 +114,8 @@ final class CloseCommand implements Callable<Integer> {
     return id;
   }
 
-  private boolean close(Ledger ledger, Shop garage, String person, Typed typed, Problems problems) {
+  private boolean close(
+      Ledger ledger, Shop garage, String person, OptionParser typed, Problems problems) {
     String number = job.getValue();
     SheetStory story =
         ledger

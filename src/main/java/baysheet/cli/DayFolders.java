@@ -1,7 +1,7 @@
 package baysheet.cli;
 
 import baysheet.report.Problems;
-import baysheet.yaml.Read;
+import baysheet.yaml.ValueReaders;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -92,7 +92,7 @@ final class DayFolders {
 
   /** The day that a folder is named after. */
   static Optional<LocalDate> date(Path folder) {
-    return Read.dateOf(String.valueOf(whole(folder).getFileName()))
+    return ValueReaders.dateOf(String.valueOf(whole(folder).getFileName()))
         .fold(Optional::of, wrong -> Optional.empty());
   }
 

@@ -52,7 +52,7 @@ final class DueCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Typed typed = new Typed(spec.commandLine());
+    OptionParser typed = new OptionParser(spec.commandLine());
     LocalDate day = typed.word(by, IsoDate::parse).orElseGet(today);
     Map<String, Quantity> readings = new LinkedHashMap<>();
     for (String text : Options.<String>all(odometers)) {

@@ -52,7 +52,7 @@ final class ForgetCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Typed typed = new Typed(spec.commandLine());
+    OptionParser typed = new OptionParser(spec.commandLine());
     LocalDate day =
         typed
             .word(before, IsoDate::parse)

@@ -1,8 +1,8 @@
 package baysheet.cli;
 
-import baysheet.torque.Misread;
-import baysheet.torque.Read;
-import baysheet.torque.Reading;
+import baysheet.torque.ParseFailure;
+import baysheet.torque.ParseResult;
+import baysheet.torque.Parsed;
 import java.util.regex.Pattern;
 
 /** Reads a coefficient of friction: {@code 0.14}. */
@@ -14,15 +14,15 @@ final class FrictionText {
 
   private FrictionText() {}
 
-  static Reading<Double> parse(String text) {
+  static ParseResult<Double> parse(String text) {
     String word = text.strip();
     if (FIGURE.matcher(word).matches()) {
       double figure = Double.parseDouble(word);
       if (figure >= LEAST && figure <= MOST) {
-        return new Read<>(figure);
+        return new Parsed<>(figure);
       }
     }
-    return new Misread<>(
+    return new ParseFailure<>(
         '"' + word + "\" is no coefficient of friction", "a figure from 0.03 to 0.6, such as 0.14");
   }
 }

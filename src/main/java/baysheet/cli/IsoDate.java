@@ -1,8 +1,8 @@
 package baysheet.cli;
 
-import baysheet.torque.Misread;
-import baysheet.torque.Read;
-import baysheet.torque.Reading;
+import baysheet.torque.ParseFailure;
+import baysheet.torque.ParseResult;
+import baysheet.torque.Parsed;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.regex.Pattern;
@@ -13,11 +13,11 @@ final class IsoDate {
 
   private IsoDate() {}
 
-  static Reading<LocalDate> parse(String text) {
+  static ParseResult<LocalDate> parse(String text) {
     String word = text.strip();
     if (DATE.matcher(word).matches()) {
       try {
-        return new Read<>(LocalDate.parse(word));
+        return new Parsed<>(LocalDate.parse(word));
       } catch (DateTimeException e) {
         return none(word);
       }
@@ -25,7 +25,8 @@ final class IsoDate {
     return none(word);
   }
 
-  private static Reading<LocalDate> none(String word) {
-    return new Misread<>('"' + word + "\" is no date", "year, month and day, such as 2026-04-07");
+  private static ParseResult<LocalDate> none(String word) {
+    return new ParseFailure<>(
+        '"' + word + "\" is no date", "year, month and day, such as 2026-04-07");
   }
 }

@@ -107,7 +107,7 @@ public final class Main {
   private static List<CommandSpec> commands(
       String called, Console console, Supplier<LocalDate> today) {
     return switch (called) {
-      case "sheets" -> List.of(new SheetsCommand(console, today, Ahead.start()).spec());
+      case "sheets" -> List.of(new SheetsCommand(console, today, Startup.start()).spec());
       case "check" -> List.of(new CheckCommand(console).spec());
       case DayCommand.NAME -> List.of(new DayCommand(console, today).spec());
       case "carry" -> List.of(new CarryCommand(console, today).spec());
@@ -127,7 +127,7 @@ public final class Main {
       case "forget" -> List.of(new ForgetCommand(console, today).spec());
       default ->
           List.of(
-              new SheetsCommand(console, today, Ahead.start()).spec(),
+              new SheetsCommand(console, today, Startup.start()).spec(),
               new CheckCommand(console).spec(),
               new DayCommand(console, today).spec(),
               new ExplainCommand(console).spec(),

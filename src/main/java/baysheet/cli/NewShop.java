@@ -36,7 +36,7 @@ final class NewShop {
 
   private static Map<String, String> folder(String folder, String schema, LocalDate day) {
     Map<String, String> files = new LinkedHashMap<>();
-    for (String name : Shipped.names(SHIPPED + folder)) {
+    for (String name : ProgramFiles.names(SHIPPED + folder)) {
       String file = folder + "/" + name;
       files.put(file, file(file, "../" + SCHEMAS + "/" + schema, day));
     }
@@ -46,9 +46,10 @@ final class NewShop {
   /** What editors complete and check from. */
   static Map<String, String> schemas() {
     Map<String, String> files = new LinkedHashMap<>();
-    Shipped.names("/baysheet/schema").stream()
+    ProgramFiles.names("/baysheet/schema").stream()
         .filter(name -> !name.equals(RECORD_SCHEMA))
-        .forEach(name -> files.put(SCHEMAS + "/" + name, Shipped.text("/baysheet/schema/" + name)));
+        .forEach(
+            name -> files.put(SCHEMAS + "/" + name, ProgramFiles.text("/baysheet/schema/" + name)));
     return files;
   }
 
@@ -59,6 +60,6 @@ final class NewShop {
     return "# yaml-language-server: $schema="
         + schema
         + "\n"
-        + Shipped.text(SHIPPED + shipped).replace(SHIPPED_DAY, day.toString());
+        + ProgramFiles.text(SHIPPED + shipped).replace(SHIPPED_DAY, day.toString());
   }
 }

@@ -1,9 +1,9 @@
 package baysheet.cli;
 
 import baysheet.ledger.Recall;
-import baysheet.torque.Misread;
-import baysheet.torque.Read;
-import baysheet.torque.Reading;
+import baysheet.torque.ParseFailure;
+import baysheet.torque.ParseResult;
+import baysheet.torque.Parsed;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
@@ -61,7 +61,7 @@ final class RecallCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Typed typed = new Typed(spec.commandLine());
+    OptionParser typed = new OptionParser(spec.commandLine());
     LocalDate first = day(typed, from);
     LocalDate last = day(typed, to);
     if (last.isBefore(first)) {
@@ -94,17 +94,17 @@ final class RecallCommand implements Callable<Integer> {
     return exit;
   }
 
-  private static LocalDate day(Typed typed, OptionSpec option) {
+  private static LocalDate day(OptionParser typed, OptionSpec option) {
     return typed
         .word(option, IsoDate::parse)
         .orElseThrow(() -> typed.wrong("recall needs " + option.longestName() + " DATE"));
   }
 
-  private static Reading<BigDecimal> percent(String text) {
+  private static ParseResult<BigDecimal> percent(String text) {
     Matcher error = ERROR.matcher(text.strip().replace('−', '-'));
     return error.matches()
-        ? new Read<>(new BigDecimal(error.group(1)))
-        : new Misread<>(
+        ? new Parsed<>(new BigDecimal(error.group(1)))
+        : new ParseFailure<>(
             '"' + text + "\" is no error of a wrench", "percent with a sign, such as +8%");
   }
 }

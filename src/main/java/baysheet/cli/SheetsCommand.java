@@ -18,7 +18,7 @@ import picocli.CommandLine.Model.PositionalParamSpec;
 final class SheetsCommand implements Callable<Integer> {
   private final Console console;
   private final Supplier<LocalDate> today;
-  private final Ahead ahead;
+  private final Startup ahead;
 
   private final PositionalParamSpec paths =
       Options.rest(
@@ -80,7 +80,7 @@ final class SheetsCommand implements Callable<Integer> {
 
   private final CommandSpec spec;
 
-  SheetsCommand(Console console, Supplier<LocalDate> today, Ahead ahead) {
+  SheetsCommand(Console console, Supplier<LocalDate> today, Startup ahead) {
     this.console = console;
     this.today = today;
     this.ahead = ahead;
@@ -113,7 +113,7 @@ final class SheetsCommand implements Callable<Integer> {
   public Integer call() {
     Supplier<Layouts> layouts =
         Options.<Path>given(templates)
-            .<Supplier<Layouts>>map(folder -> Early.start(() -> Layouts.in(folder)))
+            .<Supplier<Layouts>>map(folder -> AsyncValue.start(() -> Layouts.in(folder)))
             .orElse(ahead.layouts());
     Fonts fonts = ahead.fonts().get();
     ShopFolders folders = new ShopFolders(fonts);
@@ -124,7 +124,7 @@ final class SheetsCommand implements Callable<Integer> {
       return new DryRun(console, folders, new Batch(maker::make, threads())).run(meant);
     }
     Path folder = Options.<Path>given(out).orElseGet(() -> usual(meant));
-    Issues issues = new Issues(folder, Disk.REAL, Early.start(today));
+    Issues issues = new Issues(folder, Disk.REAL, AsyncValue.start(today));
     Batch batch = new Batch(maker::make, threads(), ahead.writers(), issues);
     Sheets.Output output =
         new Sheets.Output(

@@ -276,7 +276,7 @@ final class ShopFolders {
   }
 
   private static Source source(String file) {
-    return new Source("catalogue/" + file, Shipped.text("/baysheet/catalogue/" + file));
+    return new Source("catalogue/" + file, ProgramFiles.text("/baysheet/catalogue/" + file));
   }
 
   /** A file as a tree, every character of which can be printed. */

@@ -16,15 +16,15 @@ import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
 import baysheet.report.Span;
 import baysheet.torque.Dimension;
-import baysheet.torque.Misread;
+import baysheet.torque.ParseFailure;
+import baysheet.torque.ParseResult;
 import baysheet.torque.Quantity;
 import baysheet.torque.QuantityText;
-import baysheet.torque.Reading;
 import baysheet.yaml.MapReader;
 import baysheet.yaml.Node;
-import baysheet.yaml.Outcome;
-import baysheet.yaml.Read;
+import baysheet.yaml.ParseOutcome;
 import baysheet.yaml.ValueReader;
+import baysheet.yaml.ValueReaders;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -47,14 +47,14 @@ final class SignedForm {
   private static final String OPEN = "open";
 
   private static final ValueReader<Optional<Quantity>> OPEN_OR_FIGURE =
-      Read.value(
+      ValueReaders.value(
           text ->
               text.equals(OPEN)
-                  ? Outcome.ok(Optional.empty())
+                  ? ParseOutcome.ok(Optional.empty())
                   : figure(QuantityText.quantity(text, Dimension.TORQUE)));
 
   private static final ValueReader<Optional<Boolean>> OPEN_OR_MARK =
-      Read.oneOf(
+      ValueReaders.oneOf(
           Map.of(OPEN, Optional.empty(), "marked", Optional.of(true), "empty", Optional.of(false)));
 
   private final KeptRecord record;
@@ -175,11 +175,11 @@ final class SignedForm {
   }
 
   private Optional<Boolean> read(MapReader map) {
-    Optional<Located<String>> sheet = map.required("sheet", Read.text());
+    Optional<Located<String>> sheet = map.required("sheet", ValueReaders.text());
     sheet.filter(it -> !it.value().equals(record.id())).ifPresent(this::otherSheet);
-    map.list("values", Read.record("a value", this::value));
-    map.list("boxes", Read.record("a box", this::mark));
-    List<Located<String>> found = map.list("found", Read.text());
+    map.list("values", ValueReaders.record("a value", this::value));
+    map.list("boxes", ValueReaders.record("a box", this::mark));
+    List<Located<String>> found = map.list("found", ValueReaders.text());
     for (int i = 0; i < found.size(); i++) {
       notes.add(new Note(record.id(), "found." + (i + 1), found.get(i).value()));
     }
@@ -199,7 +199,7 @@ final class SignedForm {
   private Optional<Boolean> value(MapReader map) {
     Optional<String> name = name(map, true);
     List.of("fastener", "target", "band").forEach(key -> same(map, key, name));
-    Optional<String> wrench = map.optional("wrench", Read.text()).map(Located::value);
+    Optional<String> wrench = map.optional("wrench", ValueReaders.text()).map(Located::value);
     Optional<Located<Optional<Quantity>>> value = map.required("value", OPEN_OR_FIGURE);
     exception(map, name);
     name.ifPresent(
@@ -210,15 +210,15 @@ final class SignedForm {
     return map.build(() -> true);
   }
 
-  private static Outcome<Optional<Quantity>> figure(Reading<Quantity> reading) {
-    return reading instanceof Misread<Quantity> misread
-        ? Outcome.bad(ProblemCode.BAD_QUANTITY, misread.what(), misread.expected())
-        : Outcome.ok(reading.found());
+  private static ParseOutcome<Optional<Quantity>> figure(ParseResult<Quantity> reading) {
+    return reading instanceof ParseFailure<Quantity> misread
+        ? ParseOutcome.bad(ProblemCode.BAD_QUANTITY, misread.what(), misread.expected())
+        : ParseOutcome.ok(reading.found());
   }
 
   private Optional<Boolean> mark(MapReader map) {
     Optional<String> name = name(map, false);
-    map.optional("kind", Read.text());
+    map.optional("kind", ValueReaders.text());
     Optional<Located<Optional<Boolean>>> is = map.required("is", OPEN_OR_MARK);
     exception(map, name);
     name.ifPresent(
@@ -229,8 +229,8 @@ final class SignedForm {
   }
 
   private Optional<String> name(MapReader map, boolean value) {
-    map.optional("crop", Read.wholeNumber(1, 99_999));
-    Optional<Located<String>> box = map.required("box", Read.text());
+    map.optional("crop", ValueReaders.wholeNumber(1, 99_999));
+    Optional<Located<String>> box = map.required("box", ValueReaders.text());
     Optional<Located<String>> known =
         box.filter(it -> boxes.containsKey(it.value()))
             .filter(it -> boxes.get(it.value()).kind().equals("value") == value);
@@ -258,7 +258,7 @@ final class SignedForm {
 
   /** What the form says of the sheet must stay as it was: the figure is typed beside it. */
   private void same(MapReader map, String key, Optional<String> name) {
-    Optional<Located<String>> written = map.optional(key, Read.text());
+    Optional<Located<String>> written = map.optional(key, ValueReaders.text());
     String own =
         record.joints().stream()
             .filter(it -> name.filter(it.box()::equals).isPresent())
@@ -278,7 +278,7 @@ final class SignedForm {
   }
 
   private void exception(MapReader map, Optional<String> name) {
-    Optional<Located<String>> reason = map.optional("except", Read.text());
+    Optional<Located<String>> reason = map.optional("except", ValueReaders.text());
     reason
         .filter(it -> name.isPresent())
         .ifPresent(

@@ -1,8 +1,8 @@
 package baysheet.cli;
 
-import baysheet.torque.Misread;
-import baysheet.torque.Read;
-import baysheet.torque.Reading;
+import baysheet.torque.ParseFailure;
+import baysheet.torque.ParseResult;
+import baysheet.torque.Parsed;
 import baysheet.torque.Tightening;
 import java.util.List;
 import java.util.regex.Pattern;
@@ -17,14 +17,14 @@ final class StagesText {
 
   private StagesText() {}
 
-  static Reading<Tightening.Stages> parse(String text) {
+  static ParseResult<Tightening.Stages> parse(String text) {
     String bare = BRACKETS.matcher(text.strip()).replaceFirst("$1");
     return Tightening.parse(List.of(BETWEEN.split(bare)))
         .then(
             read ->
                 read instanceof Tightening.Stages stages
-                    ? new Read<>(stages)
-                    : new Misread<>(
+                    ? new Parsed<>(stages)
+                    : new ParseFailure<>(
                         '"' + text.strip() + "\" is no torque", "a torque such as 110 N·m"));
   }
 }

@@ -23,11 +23,11 @@ import baysheet.torque.Head;
 import baysheet.torque.Plausibility;
 import baysheet.torque.Quantity;
 import baysheet.torque.Reach;
+import baysheet.torque.ScrewThread;
 import baysheet.torque.SocketFit;
 import baysheet.torque.Stage;
 import baysheet.torque.StrengthClass;
 import baysheet.torque.Target;
-import baysheet.torque.Thread;
 import baysheet.torque.Tightening;
 import baysheet.torque.TorquePlausibility;
 import baysheet.torque.Treatment;
@@ -79,7 +79,7 @@ final class TorqueCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Typed typed = new Typed(spec.commandLine());
+    OptionParser typed = new OptionParser(spec.commandLine());
     Tightening.Stages stages = options.stages(typed);
     Problems problems = new Problems();
     Optional<Shop> shop = shop(problems);
@@ -99,7 +99,7 @@ final class TorqueCommand implements Callable<Integer> {
     return options.shop().flatMap(root -> new ShopFolders(Fonts.builtIn()).shop(root, problems));
   }
 
-  private BenchTorque bench(Typed typed, Tightening.Stages stages, Optional<Shop> shop) {
+  private BenchTorque bench(OptionParser typed, Tightening.Stages stages, Optional<Shop> shop) {
     Joining joining = joining(typed, stages);
     Optional<Reach> extension = options.reach(typed);
     LocalDate when = options.day(typed).orElseGet(today);
@@ -133,14 +133,15 @@ final class TorqueCommand implements Callable<Integer> {
   }
 
   /** The shop's sockets for the head; none where no head was given, or a wrench is described. */
-  private Optional<SocketRack> rack(Typed typed, Tightening.Stages stages, Optional<Shop> shop) {
+  private Optional<SocketRack> rack(
+      OptionParser typed, Tightening.Stages stages, Optional<Shop> shop) {
     Optional<Head> turned = options.own().given() ? Optional.empty() : options.head(typed);
     return shop.flatMap(
         it -> turned.map(head -> new SocketRack(it, fastener(typed, stages, head))));
   }
 
   /** What was typed, as a set of one. */
-  private Fastener fastener(Typed typed, Tightening.Stages stages, Head head) {
+  private Fastener fastener(OptionParser typed, Tightening.Stages stages, Head head) {
     Span here = new Source("the command line", "").whole();
     return new FastenerText(
             Optional.of(new Located<>(1, here)),
@@ -174,7 +175,7 @@ final class TorqueCommand implements Callable<Integer> {
   private record Accepted(Band band, BandSource source) {}
 
   private BenchStage stage(
-      Typed typed, Stage stage, Optional<Shop> shop, Optional<Chooser> chooser) {
+      OptionParser typed, Stage stage, Optional<Shop> shop, Optional<Chooser> chooser) {
     return new BenchStage(
         stage,
         stage instanceof Stage.Torque torque
@@ -190,7 +191,7 @@ final class TorqueCommand implements Callable<Integer> {
         chooser.map(it -> it.choose(target.nominal(), accepted.band())));
   }
 
-  private Accepted accepted(Typed typed, Target target, Optional<Shop> shop) {
+  private Accepted accepted(OptionParser typed, Target target, Optional<Shop> shop) {
     if (target.band().isPresent()) {
       return new Accepted(target.band().get(), BandSource.BOOK);
     }
@@ -205,13 +206,13 @@ final class TorqueCommand implements Callable<Integer> {
   /** What is known of the fastener, and how the torque compares with it. */
   private record Joining(
       Optional<Joint> joint, Optional<StrengthClass> strength, Plausibility plausibility) {
-    Optional<Thread> thread() {
+    Optional<ScrewThread> thread() {
       return joint.map(Joint::thread);
     }
   }
 
-  private Joining joining(Typed typed, Tightening.Stages stages) {
-    Optional<Thread> cut = options.thread(typed);
+  private Joining joining(OptionParser typed, Tightening.Stages stages) {
+    Optional<ScrewThread> cut = options.thread(typed);
     Optional<StrengthClass> strong = options.strength(typed);
     Optional<Double> known = options.friction(typed);
     Treatment published = options.treatment(typed);
@@ -231,7 +232,7 @@ final class TorqueCommand implements Callable<Integer> {
     return new Joining(joint, strong, plausibility);
   }
 
-  private List<Wrench> wrenches(Typed typed, Optional<Shop> shop, LocalDate when) {
+  private List<Wrench> wrenches(OptionParser typed, Optional<Shop> shop, LocalDate when) {
     if (options.own().given()) {
       return List.of(options.own().wrench(typed, when));
     }
@@ -241,7 +242,7 @@ final class TorqueCommand implements Callable<Integer> {
     return options.wrench().map(wanted -> List.of(named(typed, wanted, crib))).orElse(crib);
   }
 
-  private static Wrench named(Typed typed, String wanted, List<Wrench> crib) {
+  private static Wrench named(OptionParser typed, String wanted, List<Wrench> crib) {
     List<String> names = crib.stream().map(Wrench::name).toList();
     return crib.stream()
         .filter(wrench -> wrench.name().equals(wanted))
@@ -250,7 +251,7 @@ final class TorqueCommand implements Callable<Integer> {
             () -> typed.wrong("the shop has no wrench \"" + wanted + '"').near(wanted, names));
   }
 
-  private List<TorqueLine.Warning> warnings(Typed typed, Joining joining) {
+  private List<TorqueLine.Warning> warnings(OptionParser typed, Joining joining) {
     List<TorqueLine.Warning> warnings = new ArrayList<>();
     Plausibility plausibility = joining.plausibility();
     if (plausibility.isDoubtful()) {
@@ -266,9 +267,9 @@ final class TorqueCommand implements Callable<Integer> {
     return warnings;
   }
 
-  private List<String> notes(Typed typed) {
+  private List<String> notes(OptionParser typed) {
     List<String> notes = new ArrayList<>();
-    Optional<Thread> cut = options.thread(typed);
+    Optional<ScrewThread> cut = options.thread(typed);
     options
         .head(typed)
         .flatMap(turned -> cut.flatMap(it -> AcrossFlats.note(it, turned)))

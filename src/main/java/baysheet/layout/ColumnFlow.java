@@ -3,8 +3,8 @@ package baysheet.layout;
 import baysheet.box.Box;
 import baysheet.box.Column;
 import baysheet.box.Columns;
-import baysheet.box.Held;
 import baysheet.box.Items;
+import baysheet.box.KeepWithNext;
 import baysheet.box.SimpleVisitor;
 import baysheet.layout.Measured.Placed;
 import baysheet.layout.Measured.Tagged;
@@ -54,7 +54,7 @@ record ColumnFlow(Measurer measurer) {
           }
 
           @Override
-          public List<Unit> held(Held held) {
+          public List<Unit> held(KeepWithNext held) {
             return List.of(new Unit(measurer.measure(held, width), gap, true));
           }
 

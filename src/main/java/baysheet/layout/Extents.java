@@ -9,8 +9,8 @@ import baysheet.box.Droppable;
 import baysheet.box.Field;
 import baysheet.box.Fill;
 import baysheet.box.Frame;
-import baysheet.box.Held;
 import baysheet.box.Items;
+import baysheet.box.KeepWithNext;
 import baysheet.box.Length;
 import baysheet.box.Row;
 import baysheet.box.Rule;
@@ -58,7 +58,7 @@ record Extents(Setting setting) implements BoxVisitor<Extent> {
   }
 
   @Override
-  public Extent held(Held box) {
+  public Extent held(KeepWithNext box) {
     return of(box.child());
   }
 

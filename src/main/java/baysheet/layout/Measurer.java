@@ -9,8 +9,8 @@ import baysheet.box.Droppable;
 import baysheet.box.Field;
 import baysheet.box.Fill;
 import baysheet.box.Frame;
-import baysheet.box.Held;
 import baysheet.box.Items;
+import baysheet.box.KeepWithNext;
 import baysheet.box.Length;
 import baysheet.box.Row;
 import baysheet.box.Rule;
@@ -108,7 +108,7 @@ final class Measurer {
     }
 
     @Override
-    public Measured held(Held box) {
+    public Measured held(KeepWithNext box) {
       return once(box, () -> measure(box.child(), width));
     }
 

@@ -59,13 +59,13 @@ record Archive(PdfInfo info, boolean accessible) {
   }
 
   private COSArray outputIntents() {
-    COSDictionary intent = Direct.dictionary();
+    COSDictionary intent = DirectObjects.dictionary();
     intent.setItem(COSName.TYPE, COSName.getPDFName("OutputIntent"));
     intent.setItem(COSName.S, COSName.getPDFName("GTS_PDFA1"));
     intent.setString(COSName.OUTPUT_CONDITION_IDENTIFIER, "Custom");
     intent.setString(COSName.INFO, "Grey, gamma 2.2");
     intent.setItem(COSName.DEST_OUTPUT_PROFILE, profile());
-    return Direct.array(intent);
+    return DirectObjects.array(intent);
   }
 
   /** What grey is. */
@@ -76,7 +76,7 @@ record Archive(PdfInfo info, boolean accessible) {
   }
 
   private static COSDictionary flag(String name) {
-    COSDictionary dictionary = Direct.dictionary();
+    COSDictionary dictionary = DirectObjects.dictionary();
     dictionary.setBoolean(COSName.getPDFName(name), true);
     return dictionary;
   }

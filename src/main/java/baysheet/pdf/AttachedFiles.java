@@ -19,7 +19,7 @@ record AttachedFiles(COSDictionary catalog, PdfInfo info) {
     }
     // A name tree is sorted by its keys.
     Map<String, COSDictionary> byName = new TreeMap<>();
-    COSArray associated = Direct.array();
+    COSArray associated = DirectObjects.array();
     for (Attachment attachment : attachments) {
       COSDictionary file = file(attachment);
       if (byName.putIfAbsent(attachment.name(), file) != null) {
@@ -27,7 +27,7 @@ record AttachedFiles(COSDictionary catalog, PdfInfo info) {
       }
       associated.add(file);
     }
-    COSArray names = Direct.array();
+    COSArray names = DirectObjects.array();
     byName.forEach(
         (name, file) -> {
           names.add(new COSString(name));
@@ -41,11 +41,11 @@ record AttachedFiles(COSDictionary catalog, PdfInfo info) {
     HeldStream content = Streams.compressed(attachment.content());
     content.setItem(COSName.TYPE, COSName.getPDFName("EmbeddedFile"));
     content.setItem(COSName.SUBTYPE, COSName.getPDFName(attachment.mime()));
-    COSDictionary params = Direct.dictionary();
+    COSDictionary params = DirectObjects.dictionary();
     params.setInt(COSName.SIZE, attachment.content().length);
     params.setString(COSName.getPDFName("ModDate"), Archive.date(info.date()));
     content.setItem(COSName.PARAMS, params);
-    COSDictionary embedded = Direct.dictionary();
+    COSDictionary embedded = DirectObjects.dictionary();
     embedded.setItem(COSName.F, content);
     embedded.setItem(COSName.UF, content);
     COSDictionary file = new COSDictionary();
@@ -61,7 +61,7 @@ record AttachedFiles(COSDictionary catalog, PdfInfo info) {
   }
 
   private static COSDictionary holding(COSName key, COSBase value) {
-    COSDictionary dictionary = Direct.dictionary();
+    COSDictionary dictionary = DirectObjects.dictionary();
     dictionary.setItem(key, value);
     return dictionary;
   }

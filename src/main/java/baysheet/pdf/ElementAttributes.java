@@ -41,14 +41,14 @@ record ElementAttributes(long height, ByElement<Item> items) {
       case TH_ROW -> Optional.of(header(tag, ROW));
       case TD -> tag.span() == 1 ? Optional.empty() : Optional.of(cell(tag));
       case FIGURE -> Optional.of(box(element));
-      case FORM -> Optional.of(Direct.array(box(element), field(element)));
+      case FORM -> Optional.of(DirectObjects.array(box(element), field(element)));
       default -> Optional.empty();
     };
   }
 
   private static COSDictionary summary(Tag tag) {
     COSDictionary attributes = owned(TABLE);
-    attributes.setItem(SUMMARY, Direct.text(tag.title()));
+    attributes.setItem(SUMMARY, DirectObjects.text(tag.title()));
     return attributes;
   }
 
@@ -77,7 +77,7 @@ record ElementAttributes(long height, ByElement<Item> items) {
   }
 
   private COSArray corners(Item.Area area) {
-    return Direct.array(
+    return DirectObjects.array(
         points(area.x()),
         points(height - area.bottom()),
         points(area.right()),
@@ -106,7 +106,7 @@ record ElementAttributes(long height, ByElement<Item> items) {
     if (tick) {
       attributes.setItem(CHECKED, OFF);
     }
-    attributes.setItem(COSName.DESC, Direct.text(element.tag().alternate()));
+    attributes.setItem(COSName.DESC, DirectObjects.text(element.tag().alternate()));
     return attributes;
   }
 
@@ -115,7 +115,7 @@ record ElementAttributes(long height, ByElement<Item> items) {
   }
 
   private static COSDictionary owned(COSName owner) {
-    COSDictionary attributes = Direct.dictionary();
+    COSDictionary attributes = DirectObjects.dictionary();
     attributes.setItem(COSName.O, owner);
     return attributes;
   }

@@ -22,13 +22,13 @@ record EmbeddedFace(CutFace cut, FontFace face, boolean bold) {
     font.setItem(COSName.SUBTYPE, COSName.TYPE0);
     font.setName(COSName.BASE_FONT, cut.name());
     font.setItem(COSName.ENCODING, COSName.IDENTITY_H);
-    font.setItem(COSName.DESCENDANT_FONTS, Direct.array(descendant()));
+    font.setItem(COSName.DESCENDANT_FONTS, DirectObjects.array(descendant()));
     font.setItem(COSName.TO_UNICODE, Streams.packed(cut.toUnicode()));
     return font;
   }
 
   private COSDictionary descendant() {
-    COSDictionary system = Direct.dictionary();
+    COSDictionary system = DirectObjects.dictionary();
     system.setItem(COSName.REGISTRY, new COSString("Adobe"));
     system.setItem(COSName.ORDERING, new COSString("Identity"));
     system.setInt(COSName.SUPPLEMENT, 0);
@@ -43,9 +43,9 @@ record EmbeddedFace(CutFace cut, FontFace face, boolean bold) {
   }
 
   private COSArray widths() {
-    COSArray widths = Direct.array();
+    COSArray widths = DirectObjects.array();
     widths.add(COSInteger.ZERO);
-    widths.add(Direct.integers(cut.widths()));
+    widths.add(DirectObjects.integers(cut.widths()));
     return widths;
   }
 
@@ -53,7 +53,7 @@ record EmbeddedFace(CutFace cut, FontFace face, boolean bold) {
     COSDictionary descriptor = typed(COSName.FONT_DESC);
     descriptor.setName(COSName.FONT_NAME, cut.name());
     descriptor.setInt(COSName.FLAGS, SYMBOLIC);
-    descriptor.setItem(COSName.FONT_BBOX, Direct.integers(cut.box()));
+    descriptor.setItem(COSName.FONT_BBOX, DirectObjects.integers(cut.box()));
     descriptor.setInt(COSName.ITALIC_ANGLE, 0);
     descriptor.setInt(COSName.ASCENT, face.ascent());
     descriptor.setInt(COSName.DESCENT, -face.descent());

@@ -102,10 +102,10 @@ final class ObjectFile {
     HeldStream table = lines.compressed();
     table.setItem(COSName.TYPE, COSName.XREF);
     table.setInt(COSName.SIZE, entries.size() + 2);
-    table.setItem(COSName.W, Direct.integers(1, 4, 2));
+    table.setItem(COSName.W, DirectObjects.integers(1, 4, 2));
     table.setItem(COSName.ROOT, catalog);
     table.setItem(COSName.INFO, facts);
-    table.setItem(COSName.ID, Direct.array(new COSString(id), new COSString(id)));
+    table.setItem(COSName.ID, DirectObjects.array(new COSString(id), new COSString(id)));
     alone(table);
     out.add("startxref\n").number(start).add("\n%%EOF\n");
   }

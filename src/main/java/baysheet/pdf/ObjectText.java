@@ -16,7 +16,7 @@ import org.apache.pdfbox.cos.COSString;
 
 /**
  * Writes objects as text (ISO 32000-1, 7.3), and numbers those that others refer to in the order in
- * which they are met: streams, and dictionaries that are not {@link Direct}.
+ * which they are met: streams, and dictionaries that are not {@link DirectObjects}.
  */
 final class ObjectText {
   private final Map<COSBase, Integer> numbers = new IdentityHashMap<>(1024);

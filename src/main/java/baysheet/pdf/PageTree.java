@@ -42,10 +42,10 @@ final class PageTree {
     COSDictionary made = new COSDictionary();
     StructureTree.describe(made, StructureNames.cosName(tag.type()), parent);
     if (!tag.alternate().isEmpty()) {
-      made.setItem(COSName.ALT, Direct.text(tag.alternate()));
+      made.setItem(COSName.ALT, DirectObjects.text(tag.alternate()));
     }
     if (!tag.title().isEmpty()) {
-      made.setItem(COSName.T, Direct.text(tag.title()));
+      made.setItem(COSName.T, DirectObjects.text(tag.title()));
     }
     attributes.of(element).ifPresent(found -> made.setItem(COSName.A, found));
     elements.add(element.id(), made);
@@ -66,13 +66,13 @@ final class PageTree {
     if (kids.size() == 1) {
       made.setItem(COSName.K, kids.get(0));
     } else if (!kids.isEmpty()) {
-      made.setItem(COSName.K, Direct.array(kids));
+      made.setItem(COSName.K, DirectObjects.array(kids));
     }
   }
 
   /** The elements of marked-content sequences, by the sequences' numbers. */
   COSArray byNumber(List<Integer> owners) {
-    COSArray byNumber = Direct.array();
+    COSArray byNumber = DirectObjects.array();
     for (Integer owner : owners) {
       byNumber.add(elements.of(owner).get(0));
     }

@@ -106,7 +106,7 @@ public final class PdfWriter {
   private static COSDictionary tree(List<COSDictionary> pages) {
     COSDictionary tree = new COSDictionary();
     tree.setItem(COSName.TYPE, COSName.PAGES);
-    tree.setItem(COSName.KIDS, Direct.array(pages));
+    tree.setItem(COSName.KIDS, DirectObjects.array(pages));
     tree.setInt(COSName.COUNT, pages.size());
     pages.forEach(page -> page.setItem(COSName.PARENT, tree));
     return tree;

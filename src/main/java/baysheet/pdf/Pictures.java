@@ -31,15 +31,15 @@ final class Pictures {
     if (pictures.isEmpty()) {
       return shared;
     }
-    COSDictionary objects = Direct.dictionary();
+    COSDictionary objects = DirectObjects.dictionary();
     for (int i = 0; i < pictures.size(); i++) {
       objects.setItem(COSName.getPDFName(name(i)), picture(pictures.get(i), space));
     }
     COSDictionary own = new COSDictionary(shared);
     own.setItem(COSName.XOBJECT, objects);
     // The page can be taken into a file in which nothing else says what grey is.
-    COSDictionary spaces = Direct.dictionary();
-    spaces.setItem(COSName.getPDFName("DefaultGray"), Direct.array(COSName.ICCBASED, space));
+    COSDictionary spaces = DirectObjects.dictionary();
+    spaces.setItem(COSName.getPDFName("DefaultGray"), DirectObjects.array(COSName.ICCBASED, space));
     own.setItem(COSName.COLORSPACE, spaces);
     return own;
   }
@@ -52,7 +52,7 @@ final class Pictures {
     stream.setInt(COSName.WIDTH, picture.wide());
     stream.setInt(COSName.HEIGHT, picture.high());
     stream.setInt(COSName.BITS_PER_COMPONENT, BITS);
-    stream.setItem(COSName.COLORSPACE, Direct.array(COSName.ICCBASED, space));
+    stream.setItem(COSName.COLORSPACE, DirectObjects.array(COSName.ICCBASED, space));
     return stream;
   }
 }

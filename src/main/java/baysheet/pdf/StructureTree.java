@@ -17,8 +17,8 @@ final class StructureTree {
 
   private final COSDictionary root = new COSDictionary();
   private final COSDictionary document = new COSDictionary();
-  private final COSArray sections = Direct.array();
-  private final COSArray parents = Direct.array();
+  private final COSArray sections = DirectObjects.array();
+  private final COSArray parents = DirectObjects.array();
   private int pages;
 
   StructureTree() {
@@ -52,7 +52,7 @@ final class StructureTree {
     PageTree tree = new PageTree(page, owners, pdfPage);
     COSDictionary section = new COSDictionary();
     describe(section, SECTION, document);
-    COSArray kids = Direct.array();
+    COSArray kids = DirectObjects.array();
     for (Page.Element child : page.structure().children()) {
       kids.add(tree.element(child, section));
     }

@@ -6,11 +6,11 @@ import baysheet.torque.Candidate;
 import baysheet.torque.Preload;
 import baysheet.torque.Quantity;
 import baysheet.torque.Reach;
+import baysheet.torque.ScrewThread;
 import baysheet.torque.Setting;
 import baysheet.torque.Stage;
 import baysheet.torque.StrengthClass;
 import baysheet.torque.Target;
-import baysheet.torque.Thread;
 import baysheet.torque.Unit;
 import baysheet.torque.WrenchChoice;
 import java.io.IOException;
@@ -94,7 +94,7 @@ public record BenchTorque(
    * @param torque the whole tightening, where it is one torque: only then is there a clamp load
    */
   public record Joint(
-      Thread thread,
+      ScrewThread thread,
       boolean pitchAssumed,
       Optional<StrengthClass> strength,
       double friction,

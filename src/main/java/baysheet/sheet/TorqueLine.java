@@ -7,9 +7,9 @@ import baysheet.report.ProblemCode;
 import baysheet.torque.Band;
 import baysheet.torque.Drive;
 import baysheet.torque.Head;
-import baysheet.torque.Passes;
 import baysheet.torque.Quantity;
 import baysheet.torque.Reach;
+import baysheet.torque.TighteningPasses;
 import baysheet.torque.Treatment;
 import java.math.BigDecimal;
 import java.util.List;
@@ -50,7 +50,7 @@ public record TorqueLine(
     Optional<SocketNeed> socket,
     Kind kind,
     List<StageLine> stages,
-    Passes passes,
+    TighteningPasses passes,
     List<Round> rounds,
     List<Integer> order,
     Optional<OrderDrawing> drawing,

@@ -7,8 +7,8 @@ import baysheet.box.Droppable;
 import baysheet.box.Field;
 import baysheet.box.Fill;
 import baysheet.box.Frame;
-import baysheet.box.Held;
 import baysheet.box.Items;
+import baysheet.box.KeepWithNext;
 import baysheet.box.Length;
 import baysheet.box.Row;
 import baysheet.box.Rule;
@@ -169,7 +169,7 @@ final class BoxReader {
 
   private Box held(Element element) {
     Attributes.of(element, faults);
-    return new Held(inside(element), element.at());
+    return new KeepWithNext(inside(element), element.at());
   }
 
   private Box items(Element element) {

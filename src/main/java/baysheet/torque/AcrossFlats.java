@@ -33,9 +33,9 @@ public final class AcrossFlats {
   private AcrossFlats() {}
 
   /** A sentence when a hexagon is of a size that no standard gives its thread. */
-  public static Optional<String> note(Thread thread, Head head) {
+  public static Optional<String> note(ScrewThread thread, Head head) {
     List<Integer> known =
-        thread.series() == Thread.Series.METRIC
+        thread.series() == ScrewThread.Series.METRIC
             ? HEX.getOrDefault((int) thread.diameterMm(), List.of())
             : List.of();
     boolean said = head.form() == Head.Form.HEX && !known.isEmpty();

@@ -70,11 +70,11 @@ public enum Drive {
   }
 
   /** Reads {@code 1/2 in}, or the nominal size in millimetres: 6.3, 10, 12.5, 20, 25 mm. */
-  public static Reading<Drive> parse(String text) {
+  public static ParseResult<Drive> parse(String text) {
     return WrittenText.read(text, EXPECTED, Drive::read);
   }
 
-  private static Reading<Drive> read(String text) {
+  private static ParseResult<Drive> read(String text) {
     String size = INCH.matcher(text.strip()).replaceAll("").strip();
     String metric = MILLIMETRE.matcher(size.toLowerCase(Locale.ROOT)).replaceAll("");
     boolean hasMetricUnit = !metric.equals(size);
@@ -86,9 +86,10 @@ public enum Drive {
                     ? metric.equals(drive.millimetres)
                     : hasInchUnit && size.equals(drive.inches))
         .findFirst()
-        .<Reading<Drive>>map(Read::new)
+        .<ParseResult<Drive>>map(Parsed::new)
         .orElseGet(
-            () -> new Misread<>(WrittenText.quoted(text) + " is not a square drive", EXPECTED));
+            () ->
+                new ParseFailure<>(WrittenText.quoted(text) + " is not a square drive", EXPECTED));
   }
 
   /** As printed. */

@@ -19,7 +19,7 @@ final class FigureSlip {
   private FigureSlip() {}
 
   /** What is wrong with the figure that a text begins with. */
-  static Optional<Misread<Quantity>> in(String text, Dimension expected) {
+  static Optional<ParseFailure<Quantity>> in(String text, Dimension expected) {
     if (COMMA.matcher(text).matches()) {
       return Optional.of(comma(text, expected));
     }
@@ -43,21 +43,21 @@ final class FigureSlip {
   }
 
   /** A comma before three digits may part thousands or decimals; nobody can tell. */
-  private static Misread<Quantity> comma(String text, Dimension expected) {
+  private static ParseFailure<Quantity> comma(String text, Dimension expected) {
     String what = WrittenText.quoted(text) + " has a comma in its figure";
     Matcher thousands = THOUSANDS.matcher(text);
     boolean three = thousands.matches();
     if (three && text.indexOf(',') == text.lastIndexOf(',')) {
-      return new Misread<>(
+      return new ParseFailure<>(
           what, "either " + text.replace(",", "") + " or " + text.replace(',', '.'));
     }
-    return new Misread<Quantity>(
+    return new ParseFailure<Quantity>(
             what, "a point before decimals and nothing between thousands: " + expected.example())
         .near(spelling(three ? text.replace(",", "") : text.replace(',', '.'), expected));
   }
 
-  private static Misread<Quantity> misread(String text, String what, Dimension expected) {
-    return new Misread<>(WrittenText.quoted(text) + " " + what, QuantityText.like(expected));
+  private static ParseFailure<Quantity> misread(String text, String what, Dimension expected) {
+    return new ParseFailure<>(WrittenText.quoted(text) + " " + what, QuantityText.like(expected));
   }
 
   private static Optional<String> spelling(String text, Dimension expected) {

@@ -46,7 +46,7 @@ public final class Friction {
     ON_STAINLESS.put(Treatment.DRY, E);
   }
 
-  private static final Thread USUAL = Thread.parse("M12x1.5").found().orElseThrow();
+  private static final ScrewThread USUAL = ScrewThread.parse("M12x1.5").found().orElseThrow();
 
   private Friction() {}
 
@@ -97,14 +97,17 @@ public final class Friction {
    * @return empty where table A5 has no class for one of the two (sealant, not stated)
    */
   public static Optional<Change> change(
-      Treatment book, Treatment used, Optional<Thread> thread, Optional<StrengthClass> strength) {
+      Treatment book,
+      Treatment used,
+      Optional<ScrewThread> thread,
+      Optional<StrengthClass> strength) {
     Map<Treatment, Span> classes = isStainless(strength) ? ON_STAINLESS : ON_STEEL;
     Span from = classes.get(book);
     Span to = classes.get(used);
     if (from == null || to == null) {
       return Optional.empty();
     }
-    Thread cut = thread.orElse(USUAL);
+    ScrewThread cut = thread.orElse(USUAL);
     return Optional.of(
         from.equals(to)
             ? new Change(0, 0)
@@ -116,7 +119,10 @@ public final class Friction {
    * nothing is said of what it gets.
    */
   public static Optional<String> warning(
-      Treatment book, Treatment used, Optional<Thread> thread, Optional<StrengthClass> strength) {
+      Treatment book,
+      Treatment used,
+      Optional<ScrewThread> thread,
+      Optional<StrengthClass> strength) {
     if (book == used || used == Treatment.NOT_STATED) {
       return Optional.empty();
     }
@@ -132,7 +138,7 @@ public final class Friction {
   }
 
   /** Clamp load is torque over lever, so the levers at two frictions give the change. */
-  private static double percent(double from, double to, Thread thread) {
+  private static double percent(double from, double to, ScrewThread thread) {
     double before = Preload.torque(1, thread, from);
     double after = Preload.torque(1, thread, to);
     return 100 * (before / after - 1);

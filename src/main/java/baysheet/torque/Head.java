@@ -57,19 +57,19 @@ public record Head(Form form, String size) {
    */
   public Head {
     Objects.requireNonNull(form);
-    Reading<String> read = form.sizes().parse(size);
-    if (read instanceof Misread<String> misread) {
+    ParseResult<String> read = form.sizes().parse(size);
+    if (read instanceof ParseFailure<String> misread) {
       throw new IllegalArgumentException(form.word() + ": " + misread.what());
     }
     size = read.found().orElseThrow();
   }
 
   /** Reads {@code hex 19 mm}, {@code 12-point 36 mm}, {@code six-lobe T60}, {@code hex 3/4 in}. */
-  public static Reading<Head> parse(String text) {
+  public static ParseResult<Head> parse(String text) {
     return WrittenText.read(text, EXPECTED, Head::read);
   }
 
-  private static Reading<Head> read(String text) {
+  private static ParseResult<Head> read(String text) {
     String spaced = text.strip().replace('\u00A0', ' ');
     String written = SPACES.matcher(spaced).replaceAll(" ");
     return forms()
@@ -78,7 +78,7 @@ public record Head(Form form, String size) {
         .map(form -> sized(form, written))
         .orElseGet(
             () ->
-                new Misread<>(
+                new ParseFailure<>(
                     WrittenText.quoted(written) + " does not begin with a form of head", EXPECTED));
   }
 
@@ -95,7 +95,7 @@ public record Head(Form form, String size) {
     return (form.word() + " " + size).replace(' ', '\u00A0');
   }
 
-  private static Reading<Head> sized(Form form, String written) {
+  private static ParseResult<Head> sized(Form form, String written) {
     return form.sizes()
         .parse(written.substring(form.word().length()))
         .map(size -> new Head(form, size));

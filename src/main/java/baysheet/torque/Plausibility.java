@@ -43,7 +43,7 @@ public sealed interface Plausibility permits Plausibility.NotCompared, Plausibil
    */
   record Compared(
       Quantity torque,
-      Thread thread,
+      ScrewThread thread,
       StrengthClass strength,
       double proofN,
       Friction.Span span,

@@ -20,17 +20,17 @@ public final class Preload {
    * @param torque the torque at the nut
    * @param friction coefficient in thread and under the head
    */
-  public static double clampLoad(Quantity torque, Thread thread, double friction) {
+  public static double clampLoad(Quantity torque, ScrewThread thread, double friction) {
     return torque.in(Unit.NEWTON_METRE) * 1000 / leverMm(thread, friction);
   }
 
   /** Torque in N·m that gives a clamp load in N. */
-  public static double torque(double clampLoad, Thread thread, double friction) {
+  public static double torque(double clampLoad, ScrewThread thread, double friction) {
     return clampLoad * leverMm(thread, friction) / 1000;
   }
 
   /** Torque for one newton of clamp load, in mm. */
-  private static double leverMm(Thread thread, double friction) {
+  private static double leverMm(ScrewThread thread, double friction) {
     return thread.pitchMm() / (2 * Math.PI)
         + thread.pitchDiameterMm() * friction / (2 * COS_30)
         + friction * BearingFace.meanDiameterMm(thread.diameterMm()) / 2;

@@ -9,7 +9,7 @@ import java.util.regex.Pattern;
  * Reads quantities as people write them.
  *
  * <p>Nothing is guessed: a comma, a missing unit, a unit of the wrong kind, a negative or absurd
- * value is a {@link Misread}.
+ * value is a {@link ParseFailure}.
  */
 public final class QuantityText {
   private static final String SPACE = "[\\s\\u00A0\\u202F\\u2009]*+";
@@ -33,24 +33,24 @@ public final class QuantityText {
   private QuantityText() {}
 
   /** One quantity of the expected kind: {@code 110 N·m}, {@code 3/8 in}, {@code 57 %}. */
-  public static Reading<Quantity> quantity(String text, Dimension expected) {
-    return ofAnySize(text, expected).then(Plausible::check);
+  public static ParseResult<Quantity> quantity(String text, Dimension expected) {
+    return ofAnySize(text, expected).then(PlausibleRange::check);
   }
 
   /** The same for a caller that has bounds of its own. */
-  public static Reading<Quantity> ofAnySize(String text, Dimension expected) {
+  public static ParseResult<Quantity> ofAnySize(String text, Dimension expected) {
     return WrittenText.read(text, like(expected), it -> one(it, expected));
   }
 
-  private static Reading<Quantity> one(String text, Dimension expected) {
+  private static ParseResult<Quantity> one(String text, Dimension expected) {
     String trimmed = text.strip();
-    Optional<Misread<Quantity>> slip = FigureSlip.in(trimmed, expected);
+    Optional<ParseFailure<Quantity>> slip = FigureSlip.in(trimmed, expected);
     if (slip.isPresent()) {
       return slip.get();
     }
     Matcher parts = QUANTITY.matcher(trimmed);
     if (!parts.matches()) {
-      return new Misread<Quantity>(figureFault(trimmed), like(expected))
+      return new ParseFailure<Quantity>(figureFault(trimmed), like(expected))
           .near(spelling("0" + trimmed, expected));
     }
     return sign(parts.group(1), text, expected)
@@ -69,11 +69,11 @@ public final class QuantityText {
    * A torque with the band its book gives, if any: {@code 110 N·m}, {@code 100..120 N·m}, {@code
    * 110 ± 10 N·m}, {@code 110 N·m ± 5 %}.
    */
-  public static Reading<Target> target(String text) {
+  public static ParseResult<Target> target(String text) {
     return WrittenText.read(text, like(Dimension.TORQUE), QuantityText::banded);
   }
 
-  private static Reading<Target> banded(String text) {
+  private static ParseResult<Target> banded(String text) {
     Optional<UnevenTolerance> uneven = UnevenTolerance.in(text);
     if (uneven.isPresent()) {
       return uneven.get().read(text);
@@ -93,35 +93,35 @@ public final class QuantityText {
    *
    * @return always two quantities
    */
-  public static Reading<List<Quantity>> range(String text, Dimension expected) {
+  public static ParseResult<List<Quantity>> range(String text, Dimension expected) {
     return WrittenText.read(
         text,
         like(expected),
         it -> ends(it).map(ends -> ends.read(expected, it)).orElseGet(() -> single(it, expected)));
   }
 
-  private static Reading<List<Quantity>> single(String text, Dimension expected) {
-    Reading<Quantity> one = quantity(text, expected);
+  private static ParseResult<List<Quantity>> single(String text, Dimension expected) {
+    ParseResult<Quantity> one = quantity(text, expected);
     Optional<Ends> ends = one.found().isPresent() ? Optional.empty() : hyphenated(text);
     return ends.isPresent()
-        ? new Misread<>(
+        ? new ParseFailure<>(
             quoted(text) + " has a hyphen between its ends",
             "two points: " + ends.get().low() + ".." + ends.get().high())
         : one.map(only -> List.of(only, only));
   }
 
   /** Minutes as one figure or three: {@code 5 min}, {@code 3/5/12 min}, {@code 0.5/1/2 h}. */
-  public static Reading<ThreePoint> minutes(String text) {
+  public static ParseResult<ThreePoint> minutes(String text) {
     return WrittenText.read(text, "a time such as 5 min, or 3/5/12 min", QuantityText::estimate);
   }
 
-  private static Reading<ThreePoint> estimate(String text) {
+  private static ParseResult<ThreePoint> estimate(String text) {
     String[] figures = text.split("/", -1);
     if (figures.length == 1) {
       return minute(text).map(ThreePoint::certain);
     }
     if (figures.length != 3) {
-      return new Misread<>(
+      return new ParseFailure<>(
           quoted(text)
               + (figures.length == 2 ? " has two figures" : " has more than three figures"),
           "one figure or three: 5 min, or 3/5/12 min");
@@ -132,67 +132,69 @@ public final class QuantityText {
         .then(two -> minute(figures[2]).then(high -> rising(two.get(0), two.get(1), high, text)));
   }
 
-  private static Reading<Double> minute(String text) {
+  private static ParseResult<Double> minute(String text) {
     return quantity(text, Dimension.TIME).map(time -> time.in(Unit.MINUTE));
   }
 
-  private static Reading<ThreePoint> rising(double low, double likely, double high, String text) {
+  private static ParseResult<ThreePoint> rising(
+      double low, double likely, double high, String text) {
     return low <= likely && likely <= high
-        ? new Read<>(new ThreePoint(low, likely, high))
-        : new Misread<>(
+        ? new Parsed<>(new ThreePoint(low, likely, high))
+        : new ParseFailure<>(
             quoted(text) + " is not in increasing order",
             "the best case, the usual and the worst: 3/5/12 min");
   }
 
-  private static Reading<String> sign(String sign, String text, Dimension expected) {
+  private static ParseResult<String> sign(String sign, String text, Dimension expected) {
     if (sign.isEmpty()) {
-      return new Read<>("");
+      return new Parsed<>("");
     }
     if (sign.equals("+")) {
-      return new Misread<>(quoted(text) + " has a sign", like(expected));
+      return new ParseFailure<>(quoted(text) + " has a sign", like(expected));
     }
-    return Plausible.mayBeNegative(expected)
-        ? new Read<>("-")
-        : new Misread<>(quoted(text) + " is negative", like(expected));
+    return PlausibleRange.mayBeNegative(expected)
+        ? new Parsed<>("-")
+        : new ParseFailure<>(quoted(text) + " is negative", like(expected));
   }
 
-  private static Reading<String> figure(String figure, String text, Dimension expected) {
+  private static ParseResult<String> figure(String figure, String text, Dimension expected) {
     if (SPARE_ZERO.matcher(figure).matches()) {
       String fewer = LEADING_ZEROS.matcher(text.strip()).replaceFirst("");
-      return new Misread<String>(quoted(text) + " begins with a zero too many", like(expected))
+      return new ParseFailure<String>(quoted(text) + " begins with a zero too many", like(expected))
           .near(fewer.equals(text.strip()) ? Optional.empty() : spelling(fewer, expected));
     }
     if (figure.length() > MOST_DIGITS) {
-      return new Misread<>(quoted(text) + " has too many digits", like(expected));
+      return new ParseFailure<>(quoted(text) + " has too many digits", like(expected));
     }
     String joined = INNER_SPACE.matcher(figure).replaceFirst("-");
     return figure.contains("/") && !Fraction.is(joined)
-        ? new Misread<>(
+        ? new ParseFailure<>(
             quoted(text) + " is not a common fraction of an inch",
             "halves to sixty-fourths: 3/8 in")
-        : new Read<>(joined);
+        : new Parsed<>(joined);
   }
 
-  private static Reading<Unit> unit(Matcher parts, String text, Dimension expected) {
+  private static ParseResult<Unit> unit(Matcher parts, String text, Dimension expected) {
     String spelling = parts.group(3);
     if (spelling.isEmpty()) {
-      return new Misread<>(quoted(text) + " has no unit", like(expected));
+      return new ParseFailure<>(quoted(text) + " has no unit", like(expected));
     }
     Optional<Unit> unit = Unit.of(spelling);
     if (unit.isEmpty()) {
       Optional<String> digits = FigureSlip.digits(text).flatMap(it -> spelling(it, expected));
       if (digits.isPresent()) {
-        return new Misread<Unit>(quoted(text) + " has a letter among its digits", like(expected))
+        return new ParseFailure<Unit>(
+                quoted(text) + " has a letter among its digits", like(expected))
             .near(digits);
       }
-      return new Misread<Unit>(
+      return new ParseFailure<Unit>(
               quoted(text) + " has the unknown unit " + quoted(spelling), like(expected))
           .near(Unit.inOtherCapitals(spelling, expected).map(it -> parts.group(2) + " " + it));
     }
     Dimension found = unit.get().dimension();
     return found == expected
-        ? new Read<>(unit.get())
-        : new Misread<>(
+        ? new Parsed<>(unit.get())
+        : new ParseFailure<>(
             quoted(text) + " is " + found.phrase() + ", not " + expected.phrase(), like(expected));
   }
 
@@ -200,10 +202,10 @@ public final class QuantityText {
     return Quantity.of(figure, unit);
   }
 
-  private static Reading<Quantity> fractionsOfInchesOnly(Quantity quantity, String text) {
+  private static ParseResult<Quantity> fractionsOfInchesOnly(Quantity quantity, String text) {
     return quantity.unit() == Unit.INCH || !Fraction.is(quantity.figure())
-        ? new Read<>(quantity)
-        : new Misread<>(
+        ? new Parsed<>(quantity)
+        : new ParseFailure<>(
             quoted(text) + " has a fraction", "decimals; only inches are written as fractions");
   }
 
@@ -216,21 +218,22 @@ public final class QuantityText {
         : quoted(text) + " does not begin with a figure";
   }
 
-  private static Reading<Target> spanned(List<Quantity> ends, String text) {
+  private static ParseResult<Target> spanned(List<Quantity> ends, String text) {
     Quantity low = ends.get(0);
     Quantity high = ends.get(1);
     if (low.compareTo(high) == 0) {
-      return new Misread<>(quoted(text) + " has two equal ends", "a range such as 100..120 N·m");
+      return new ParseFailure<>(
+          quoted(text) + " has two equal ends", "a range such as 100..120 N·m");
     }
     // All that is computed of a torque stands in one unit; what was written keeps its own.
     Quantity middle = Rounding.middle(low, high);
     Band band = new Band(low, high.to(low.unit()), Band.Origin.BOOK);
     String first = low.unit() == high.unit() ? low.figure() : low.print();
-    return new Read<>(new Target(middle, Optional.of(band), first + "–" + high.print()));
+    return new Parsed<>(new Target(middle, Optional.of(band), first + "–" + high.print()));
   }
 
   /** {@code before ± after}: the unit stands after either figure or after both. */
-  private static Reading<Target> tolerated(String before, String after, String text) {
+  private static ParseResult<Target> tolerated(String before, String after, String text) {
     boolean percent = after.endsWith("%");
     String nominal = percent || hasUnit(before) ? before : before + " " + unitOf(after);
     String width = percent || hasUnit(after) ? after : after + " " + unitOf(before);
@@ -267,16 +270,16 @@ public final class QuantityText {
 
   /** The two ends of a range as written; the first may leave its unit to the second. */
   private record Ends(String low, String high) {
-    Reading<List<Quantity>> read(Dimension expected, String text) {
+    ParseResult<List<Quantity>> read(Dimension expected, String text) {
       String first = hasUnit(low) ? low : low + " " + unitOf(high);
       return quantity(first, expected)
           .then(from -> quantity(high, expected).then(to -> ordered(from, to, text)));
     }
 
-    private static Reading<List<Quantity>> ordered(Quantity from, Quantity to, String text) {
+    private static ParseResult<List<Quantity>> ordered(Quantity from, Quantity to, String text) {
       return from.isAbove(to)
-          ? new Misread<>(quoted(text) + " has the higher end first", "the lower end first")
-          : new Read<>(List.of(from, to));
+          ? new ParseFailure<>(quoted(text) + " has the higher end first", "the lower end first")
+          : new Parsed<>(List.of(from, to));
     }
   }
 

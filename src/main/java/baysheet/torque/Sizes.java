@@ -35,11 +35,11 @@ enum Sizes {
   }
 
   /** One size in its one spelling, or what is wrong with it. */
-  Reading<String> parse(String text) {
+  ParseResult<String> parse(String text) {
     return WrittenText.read(text, expected(), this::one);
   }
 
-  private Reading<String> one(String text) {
+  private ParseResult<String> one(String text) {
     return this == ACROSS_FLATS ? acrossFlats(text) : number(text);
   }
 
@@ -47,11 +47,11 @@ enum Sizes {
    * The sizes a text names: one, or all in a range: whole millimetres, sixteenths of an inch, every
    * number.
    */
-  Reading<List<String>> all(String text) {
+  ParseResult<List<String>> all(String text) {
     return WrittenText.read(text, expected(), this::each);
   }
 
-  private Reading<List<String>> each(String text) {
+  private ParseResult<List<String>> each(String text) {
     Matcher range = RANGE.matcher(text.strip());
     if (!range.matches()) {
       return parse(text).map(List::of);
@@ -61,9 +61,9 @@ enum Sizes {
         : parse(range.group(1)).then(low -> parse(range.group(2)).then(high -> run(low, high)));
   }
 
-  private Reading<String> acrossFlats(String text) {
+  private ParseResult<String> acrossFlats(String text) {
     return QuantityText.quantity(text, Dimension.LENGTH)
-        .then(size -> made(size) ? new Read<>(spelling(size)) : misread(text));
+        .then(size -> made(size) ? new Parsed<>(spelling(size)) : misread(text));
   }
 
   private static boolean made(Quantity size) {
@@ -80,13 +80,13 @@ enum Sizes {
     return figure + " " + size.unit().symbol();
   }
 
-  private Reading<String> number(String text) {
+  private ParseResult<String> number(String text) {
     String word = text.strip().toUpperCase(Locale.ROOT);
-    return numbered.matcher(word).matches() ? new Read<>(word) : misread(text);
+    return numbered.matcher(word).matches() ? new Parsed<>(word) : misread(text);
   }
 
-  private <V> Reading<V> misread(String text) {
-    return new Misread<>(
+  private <V> ParseResult<V> misread(String text) {
+    return new ParseFailure<>(
         WrittenText.quoted(text) + " is not a size of this form of head", expected());
   }
 
@@ -94,7 +94,7 @@ enum Sizes {
     return "a size such as " + example;
   }
 
-  private Reading<List<String>> between(List<Quantity> ends, String text) {
+  private ParseResult<List<String>> between(List<Quantity> ends, String text) {
     Quantity low = ends.get(0);
     Quantity high = ends.get(1);
     if (low.unit() != high.unit() || !made(low) || !made(high)) {
@@ -106,10 +106,10 @@ enum Sizes {
     for (Quantity size = low; !size.isAbove(high); size = size.plus(step)) {
       sizes.add(spelling(size));
     }
-    return new Read<>(sizes);
+    return new Parsed<>(sizes);
   }
 
-  private Reading<List<String>> run(String low, String high) {
+  private ParseResult<List<String>> run(String low, String high) {
     Matcher from = numbered.matcher(low);
     Matcher to = numbered.matcher(high);
     boolean alike = from.matches() && to.matches() && from.group(1).equals(to.group(1));
@@ -120,6 +120,6 @@ enum Sizes {
     for (int n = Integer.parseInt(from.group(2)); n <= Integer.parseInt(to.group(2)); n++) {
       sizes.add(from.group(1) + n);
     }
-    return new Read<>(sizes);
+    return new Parsed<>(sizes);
   }
 }

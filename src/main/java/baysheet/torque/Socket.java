@@ -29,7 +29,7 @@ public record Socket(
   }
 
   /** The sizes that {@code text} names for a form: one, or all of a range. */
-  public static Reading<List<String>> sizes(Head.Form form, String text) {
+  public static ParseResult<List<String>> sizes(Head.Form form, String text) {
     return form.sizes().all(text);
   }
 
@@ -52,8 +52,8 @@ public record Socket(
   private static List<String> spelledOut(Head.Form form, List<String> texts) {
     Set<String> all = new LinkedHashSet<>();
     for (String text : texts) {
-      Reading<List<String>> sizes = sizes(form, text);
-      if (sizes instanceof Misread<List<String>> misread) {
+      ParseResult<List<String>> sizes = sizes(form, text);
+      if (sizes instanceof ParseFailure<List<String>> misread) {
         throw new IllegalArgumentException(form.word() + ": " + misread.what());
       }
       sizes.found().ifPresent(all::addAll);

@@ -52,28 +52,28 @@ public sealed interface Stage permits Stage.Torque, Stage.Angle, Stage.Loosen {
    * Reads one stage, or a torque and the angles behind it where they stand in one text: {@code 80
    * N·m + 90°}.
    */
-  static Reading<List<Stage>> parseAll(String text) {
+  static ParseResult<List<Stage>> parseAll(String text) {
     return WrittenText.read(text, "stages such as [25 N·m, 50 N·m, +90°]", Stage::eachOf);
   }
 
-  private static Reading<List<Stage>> eachOf(String text) {
+  private static ParseResult<List<Stage>> eachOf(String text) {
     String[] parts = BEFORE_ANGLE.split(text.strip());
     List<Stage> stages = new ArrayList<>();
     for (String part : parts) {
-      Reading<Stage> stage = parse(part);
-      if (stage instanceof Misread<Stage> misread) {
+      ParseResult<Stage> stage = parse(part);
+      if (stage instanceof ParseFailure<Stage> misread) {
         return misread.as();
       }
       stage.found().ifPresent(stages::add);
     }
-    return new Read<>(List.copyOf(stages));
+    return new Parsed<>(List.copyOf(stages));
   }
 
   /** Reads {@code 25 N·m} (with a range or tolerance), {@code +90°} or {@code loosen}. */
-  static Reading<Stage> parse(String text) {
+  static ParseResult<Stage> parse(String text) {
     String word = text.strip();
     if (word.toLowerCase(Locale.ROOT).equals("loosen")) {
-      return new Read<>(new Loosen());
+      return new Parsed<>(new Loosen());
     }
     if (word.startsWith("+") || isAngle(word)) {
       return QuantityText.quantity(word.replaceFirst("^\\+", ""), Dimension.ANGLE)
@@ -86,10 +86,10 @@ public sealed interface Stage permits Stage.Torque, Stage.Angle, Stage.Loosen {
     return QuantityText.quantity(word, Dimension.ANGLE).found().isPresent();
   }
 
-  private static Reading<Stage> turned(Quantity angle) {
+  private static ParseResult<Stage> turned(Quantity angle) {
     return angle.value().signum() == 0
-        ? new Misread<>(
+        ? new ParseFailure<>(
             "a stage of " + angle.print() + " does not turn the fastener", "an angle such as +90°")
-        : new Read<>(new Angle(angle));
+        : new Parsed<>(new Angle(angle));
   }
 }

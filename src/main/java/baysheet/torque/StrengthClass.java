@@ -35,17 +35,17 @@ public record StrengthClass(String label, Strength strength) {
   }
 
   /** Reads {@code 8.8}, a nut's {@code 10}, {@code grade 5}, {@code A2-70}. */
-  public static Reading<StrengthClass> parse(String text) {
+  public static ParseResult<StrengthClass> parse(String text) {
     return WrittenText.read(text, EXPECTED, StrengthClass::read);
   }
 
-  private static Reading<StrengthClass> read(String text) {
+  private static ParseResult<StrengthClass> read(String text) {
     Optional<StrengthClass> known = known(text.strip());
     return known
-        .<Reading<StrengthClass>>map(Read::new)
+        .<ParseResult<StrengthClass>>map(Parsed::new)
         .orElseGet(
             () ->
-                new Misread<StrengthClass>(
+                new ParseFailure<StrengthClass>(
                         WrittenText.quoted(text) + " is not a known strength class", EXPECTED)
                     .near(nearest(text)));
   }
@@ -78,7 +78,7 @@ public record StrengthClass(String label, Strength strength) {
   }
 
   /** Stress in MPa that the fastener is proved to stand, where the class reaches that diameter. */
-  public OptionalDouble proofStressMPa(Thread thread) {
+  public OptionalDouble proofStressMPa(ScrewThread thread) {
     return strength.at(thread.diameterMm());
   }
 
@@ -87,7 +87,7 @@ public record StrengthClass(String label, Strength strength) {
    *
    * <p>ISO 898-1, table 5: F = As · Sp.
    */
-  public OptionalDouble proofLoadN(Thread thread) {
+  public OptionalDouble proofLoadN(ScrewThread thread) {
     OptionalDouble stress = proofStressMPa(thread);
     return stress.isEmpty()
         ? stress

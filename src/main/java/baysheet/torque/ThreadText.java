@@ -67,16 +67,18 @@ final class ThreadText {
 
   private ThreadText() {}
 
-  static Reading<Thread> parse(String text) {
+  static ParseResult<ScrewThread> parse(String text) {
     return WrittenText.read(text, EXPECTED, ThreadText::read);
   }
 
-  private static Reading<Thread> read(String text) {
-    Reading<Thread> thread = asWritten(text.strip(), text);
-    return thread instanceof Misread<Thread> misread ? misread.near(nearest(text)) : thread;
+  private static ParseResult<ScrewThread> read(String text) {
+    ParseResult<ScrewThread> thread = asWritten(text.strip(), text);
+    return thread instanceof ParseFailure<ScrewThread> misread
+        ? misread.near(nearest(text))
+        : thread;
   }
 
-  private static Reading<Thread> asWritten(String word, String text) {
+  private static ParseResult<ScrewThread> asWritten(String word, String text) {
     Matcher metric = METRIC.matcher(word);
     if (metric.matches()) {
       return metric(metric, text);
@@ -96,11 +98,11 @@ final class ThreadText {
     String handed = LEFT_HAND.matcher(word).replaceFirst(" LH");
     return Stream.of(handed, "M" + handed)
         .flatMap(it -> asWritten(it, it).found().stream())
-        .map(Thread::designation)
+        .map(ScrewThread::designation)
         .findFirst();
   }
 
-  private static Reading<Thread> metric(Matcher parts, String text) {
+  private static ParseResult<ScrewThread> metric(Matcher parts, String text) {
     Optional<String> unfit =
         unfit(parts.group(1)).or(() -> optional(parts, 2).flatMap(it -> unfit(it)));
     if (unfit.isPresent()) {
@@ -125,7 +127,7 @@ final class ThreadText {
             + written.map(it -> "x" + it.toPlainString()).orElse("")
             + optional(parts, 3).map(it -> "-" + it).orElse("");
     boolean left = parts.group(4) != null;
-    return new Read<>(Thread.metric(left ? name + " LH" : name, diameter, pitch, left));
+    return new Parsed<>(ScrewThread.metric(left ? name + " LH" : name, diameter, pitch, left));
   }
 
   /** What is wrong with a figure before anybody asks what it is worth. */
@@ -153,7 +155,7 @@ final class ThreadText {
     return pitch.compareTo(most) == 0 || (fine && pitch.compareTo(most) < 0);
   }
 
-  private static Reading<Thread> unified(Matcher parts, String text) {
+  private static ParseResult<ScrewThread> unified(Matcher parts, String text) {
     String size = size(parts.group(1));
     int perInch = Integer.parseInt(parts.group(2));
     Optional<String> label = optional(parts, 3).map(it -> it.toUpperCase(Locale.ROOT));
@@ -168,12 +170,12 @@ final class ThreadText {
     boolean left = parts.group(5) != null;
     String series = label.map(it -> " " + it).orElse("");
     String name = size + "-" + perInch + series + fit.map(it -> "-" + it).orElse("");
-    return new Read<>(
-        new Thread(
+    return new Parsed<>(
+        new ScrewThread(
             left ? name + " LH" : name,
             inches(size) * 25.4,
             25.4 / perInch,
-            Thread.Series.UNIFIED,
+            ScrewThread.Series.UNIFIED,
             left));
   }
 
@@ -191,8 +193,8 @@ final class ThreadText {
         : Fraction.worth(size).doubleValue();
   }
 
-  private static Reading<Thread> misread(String text, String fault) {
-    return new Misread<>(WrittenText.quoted(text) + " " + fault, EXPECTED);
+  private static ParseResult<ScrewThread> misread(String text, String fault) {
+    return new ParseFailure<>(WrittenText.quoted(text) + " " + fault, EXPECTED);
   }
 
   /** Threads per inch of one size: coarse, fine. */

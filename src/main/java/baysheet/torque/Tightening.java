@@ -63,32 +63,32 @@ public sealed interface Tightening permits Tightening.Stages, Tightening.Snug, T
   }
 
   /** Reads the stages of a spec book, or the one word {@code snug} or {@code unknown}. */
-  static Reading<Tightening> parse(List<String> texts) {
+  static ParseResult<Tightening> parse(List<String> texts) {
     if (texts.size() == 1) {
       String word = texts.get(0).strip().toLowerCase(Locale.ROOT);
       if (word.equals("snug")) {
-        return new Read<>(new Snug());
+        return new Parsed<>(new Snug());
       }
       if (word.equals("unknown")) {
-        return new Read<>(new Unknown());
+        return new Parsed<>(new Unknown());
       }
     }
     return stages(texts);
   }
 
-  private static Reading<Tightening> stages(List<String> texts) {
+  private static ParseResult<Tightening> stages(List<String> texts) {
     List<Stage> stages = new ArrayList<>();
     for (String text : texts) {
-      Reading<List<Stage>> each = Stage.parseAll(text);
-      if (each instanceof Misread<List<Stage>> misread) {
+      ParseResult<List<Stage>> each = Stage.parseAll(text);
+      if (each instanceof ParseFailure<List<Stage>> misread) {
         return misread.as();
       }
       each.found().ifPresent(stages::addAll);
     }
     return fault(stages)
-        .<Reading<Tightening>>map(
-            what -> new Misread<>(what, "stages such as [25 N·m, 50 N·m, +90°]"))
-        .orElseGet(() -> new Read<>(new Stages(stages)));
+        .<ParseResult<Tightening>>map(
+            what -> new ParseFailure<>(what, "stages such as [25 N·m, 50 N·m, +90°]"))
+        .orElseGet(() -> new Parsed<>(new Stages(stages)));
   }
 
   /** An angle counts from a known torque; a fastener left loose is not tightened. */

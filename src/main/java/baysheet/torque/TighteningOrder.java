@@ -47,7 +47,7 @@ public final class TighteningOrder {
   }
 
   /** The book's own order, when it names each of {@code count} positions once. */
-  public static Reading<List<Integer>> given(List<Integer> order, int count) {
+  public static ParseResult<List<Integer>> given(List<Integer> order, int count) {
     requireSome(count);
     Set<Integer> seen = new TreeSet<>();
     for (int position : order) {
@@ -63,7 +63,7 @@ public final class TighteningOrder {
         .boxed()
         .findFirst()
         .map(position -> misread("leaves out position " + position, count))
-        .orElseGet(() -> new Read<>(List.copyOf(order)));
+        .orElseGet(() -> new Parsed<>(List.copyOf(order)));
   }
 
   /** Where the positions of a circle stand, clockwise from the top. */
@@ -84,8 +84,8 @@ public final class TighteningOrder {
         .toList();
   }
 
-  private static Reading<List<Integer>> misread(String fault, int count) {
-    return new Misread<>("the order " + fault, "each position from 1 to " + count + " once");
+  private static ParseResult<List<Integer>> misread(String fault, int count) {
+    return new ParseFailure<>("the order " + fault, "each position from 1 to " + count + " once");
   }
 
   private static void requireSome(int count) {

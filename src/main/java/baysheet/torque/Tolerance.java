@@ -15,12 +15,12 @@ final class Tolerance {
    *
    * @param width a torque, or a share of {@code middle}
    */
-  static Reading<Target> on(Quantity middle, Quantity width, String text) {
+  static ParseResult<Target> on(Quantity middle, Quantity width, String text) {
     boolean share = width.unit() == Unit.PERCENT;
     Quantity reach = torque(width, middle);
     return isTooWide(reach, middle) || reach.value().signum() == 0
         ? absurd(text)
-        : new Read<>(
+        : new Parsed<>(
             target(middle, reach, reach, share ? share(middle, width) : span(middle, width)));
   }
 
@@ -29,13 +29,13 @@ final class Tolerance {
    *
    * @param up a torque, or a share of {@code middle}; likewise {@code down}
    */
-  static Reading<Target> uneven(Quantity middle, Quantity up, Quantity down, String text) {
+  static ParseResult<Target> uneven(Quantity middle, Quantity up, Quantity down, String text) {
     Quantity above = torque(up, middle);
     Quantity below = torque(down, middle);
     boolean none = above.value().signum() == 0 && below.value().signum() == 0;
     return none || isTooWide(above, middle) || isTooWide(below, middle)
         ? absurd(text)
-        : new Read<>(target(middle, above, below, uneven(middle, up, down)));
+        : new Parsed<>(target(middle, above, below, uneven(middle, up, down)));
   }
 
   private static Quantity torque(Quantity width, Quantity middle) {
@@ -46,8 +46,8 @@ final class Tolerance {
     return !reach.isBelow(middle.times(WIDEST));
   }
 
-  private static Reading<Target> absurd(String text) {
-    return new Misread<>(
+  private static ParseResult<Target> absurd(String text) {
+    return new ParseFailure<>(
         WrittenText.quoted(text) + " has a tolerance that is not plausible",
         "a tolerance such as ± 5 %");
   }

@@ -16,7 +16,7 @@ public final class TorquePlausibility {
   /** What was compared, or why nothing was, for a thread treated as the book says. */
   public static Plausibility of(
       Tightening tightening,
-      Optional<Thread> thread,
+      Optional<ScrewThread> thread,
       Optional<StrengthClass> strength,
       Treatment treatment) {
     return of(
@@ -26,7 +26,7 @@ public final class TorquePlausibility {
   /** The same for a friction that somebody knows. */
   public static Plausibility of(
       Tightening tightening,
-      Optional<Thread> thread,
+      Optional<ScrewThread> thread,
       Optional<StrengthClass> strength,
       double friction) {
     return of(tightening, thread, strength, new Friction.Span(friction, friction), friction);
@@ -34,7 +34,7 @@ public final class TorquePlausibility {
 
   private static Plausibility of(
       Tightening tightening,
-      Optional<Thread> thread,
+      Optional<ScrewThread> thread,
       Optional<StrengthClass> strength,
       Friction.Span span,
       double usual) {

@@ -27,15 +27,15 @@ public enum Treatment {
   }
 
   /** Reads the word of the files: {@code dry}, {@code locking-compound} … */
-  public static Reading<Treatment> parse(String text) {
+  public static ParseResult<Treatment> parse(String text) {
     String word = text.strip().toLowerCase(Locale.ROOT);
     return Arrays.stream(values())
         .filter(treatment -> treatment.word.equals(word))
         .findFirst()
-        .<Reading<Treatment>>map(Read::new)
+        .<ParseResult<Treatment>>map(Parsed::new)
         .orElseGet(
             () ->
-                new Misread<>(
+                new ParseFailure<>(
                     WrittenText.quoted(text) + " is not a treatment of a thread", words()));
   }
 

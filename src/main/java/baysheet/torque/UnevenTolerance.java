@@ -32,7 +32,7 @@ record UnevenTolerance(String nominal, Width above, Width below) {
     }
 
     /** The width; its unit is another's where it has none. */
-    Reading<Quantity> read(String otherUnit) {
+    ParseResult<Quantity> read(String otherUnit) {
       String its = unit.isEmpty() ? otherUnit : unit;
       if (!ZERO.matcher(figure).matches()) {
         return QuantityText.quantity(
@@ -62,7 +62,7 @@ record UnevenTolerance(String nominal, Width above, Width below) {
   }
 
   /** The target; the unit stands behind any one of the figures or behind all. */
-  Reading<Target> read(String text) {
+  ParseResult<Target> read(String text) {
     String unit = unit();
     String value = QuantityText.hasUnit(nominal) ? nominal : nominal + " " + unit;
     return QuantityText.quantity(value, Dimension.TORQUE)

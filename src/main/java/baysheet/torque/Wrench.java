@@ -39,14 +39,14 @@ public record Wrench(
     Objects.requireNonNull(name);
     Objects.requireNonNull(drive);
     Objects.requireNonNull(calibrated);
-    Optional<Misread<Wrench>> fault = fault(from, to, step, accuracyPercent, length);
+    Optional<ParseFailure<Wrench>> fault = fault(from, to, step, accuracyPercent, length);
     if (fault.isPresent()) {
       throw new IllegalArgumentException(name + ": " + fault.get().what());
     }
   }
 
   /** A wrench from what people write of it, or what is wrong between its figures. */
-  public static Reading<Wrench> read(
+  public static ParseResult<Wrench> read(
       String name,
       Drive drive,
       Quantity from,
@@ -56,10 +56,10 @@ public record Wrench(
       Quantity length,
       LocalDate calibrated) {
     return fault(from, to, step, accuracyPercent, length)
-        .<Reading<Wrench>>map(misread -> misread)
+        .<ParseResult<Wrench>>map(misread -> misread)
         .orElseGet(
             () ->
-                new Read<>(
+                new Parsed<>(
                     new Wrench(name, drive, from, to, step, accuracyPercent, length, calibrated)));
   }
 
@@ -104,7 +104,7 @@ public record Wrench(
     return Target.around(setting, new Quantity(accuracyPercent, Unit.PERCENT), Band.Origin.SHOP);
   }
 
-  private static Optional<Misread<Wrench>> fault(
+  private static Optional<ParseFailure<Wrench>> fault(
       Quantity from, Quantity to, Quantity step, BigDecimal accuracy, Quantity length) {
     if (Stream.of(from, to, step).anyMatch(it -> it.unit().dimension() != Dimension.TORQUE)) {
       return misread("from, to and step are not all torques", "torques such as 20 N·m");
@@ -128,7 +128,7 @@ public record Wrench(
         : misread("a length of " + length.print() + " is none", "from square to hand: 370 mm");
   }
 
-  private static Optional<Misread<Wrench>> misread(String what, String expected) {
-    return Optional.of(new Misread<>(what, expected));
+  private static Optional<ParseFailure<Wrench>> misread(String what, String expected) {
+    return Optional.of(new ParseFailure<>(what, expected));
   }
 }

@@ -133,10 +133,10 @@ public record WrenchChoice(Optional<Setting> setting, List<Candidate> candidates
   /** The torque that is to arrive at the nut, and through what. */
   private record Task(Quantity target, Band band, Optional<Reach> reach) {
     Trial tryOn(Wrench wrench, SocketFit fit, Optional<String> lapsed) {
-      Lever lever =
+      WrenchExtension lever =
           reach
-              .map(it -> Lever.with(wrench.length(), it))
-              .orElseGet(() -> Lever.bare(wrench.length()));
+              .map(it -> WrenchExtension.with(wrench.length(), it))
+              .orElseGet(() -> WrenchExtension.bare(wrench.length()));
       if (!lever.turnsTheNut()) {
         return Trial.refused(wrench, "the extension points back past the hand");
       }
@@ -151,7 +151,11 @@ public record WrenchChoice(Optional<Setting> setting, List<Candidate> candidates
     }
 
     private Trial marked(
-        Wrench wrench, SocketFit fit, Lever lever, Quantity mark, Optional<String> lapsed) {
+        Wrench wrench,
+        SocketFit fit,
+        WrenchExtension lever,
+        Quantity mark,
+        Optional<String> lapsed) {
       Quantity arrives = lever.arriving(mark).to(target.unit());
       if (!band.contains(arrives)) {
         String why = "its nearest mark, " + mark.print() + ", arrives outside the band";

@@ -13,10 +13,11 @@ final class WrittenText {
   private WrittenText() {}
 
   /** The reading of a text that is short enough to be a value; patterns see no other text. */
-  static <T> Reading<T> read(String text, String expected, Function<String, Reading<T>> reader) {
+  static <T> ParseResult<T> read(
+      String text, String expected, Function<String, ParseResult<T>> reader) {
     return text.length() <= LONGEST
         ? reader.apply(text)
-        : new Misread<>(quoted(text) + " is too long for a value", expected);
+        : new ParseFailure<>(quoted(text) + " is too long for a value", expected);
   }
 
   /** The text in quotes, cut where it is long. */

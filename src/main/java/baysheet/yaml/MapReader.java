@@ -77,25 +77,25 @@ public final class MapReader {
 
   /** The items of a list that may be left out: no key, no items. */
   public <T> List<Located<T>> list(String key, ValueReader<T> item) {
-    return optional(key, Read.list(item)).map(Located::value).orElse(List.of());
+    return optional(key, ValueReaders.list(item)).map(Located::value).orElse(List.of());
   }
 
   /** The same, where a single item may stand without the list's brackets. */
   public <T> List<Located<T>> listOrOne(String key, ValueReader<T> item) {
-    return optional(key, Read.listOrOne(item)).map(Located::value).orElse(List.of());
+    return optional(key, ValueReaders.listOrOne(item)).map(Located::value).orElse(List.of());
   }
 
   /** The entries of a map with free keys that may be left out: no key, no entries. */
   public <K, V> List<Keyed<K, V>> entries(
-      String key, Function<String, Outcome<K>> keys, ValueReader<V> values) {
-    return optional(key, Read.map(Sentences.underKey(key), keys, values))
+      String key, Function<String, ParseOutcome<K>> keys, ValueReader<V> values) {
+    return optional(key, ValueReaders.map(Sentences.underKey(key), keys, values))
         .map(Located::value)
         .orElse(List.of());
   }
 
   /** A yes or no that may be left out. */
   public boolean yesNo(String key, boolean ifLeftOut) {
-    return optional(key, Read.yesNo()).map(Located::value).orElse(ifLeftOut);
+    return optional(key, ValueReaders.yesNo()).map(Located::value).orElse(ifLeftOut);
   }
 
   /** The entries whose keys were not asked for so far; from here on they count as asked for. */
@@ -110,7 +110,8 @@ public final class MapReader {
   }
 
   /** The same, both sides read; entries that cannot be read are reported and left out. */
-  public <K, V> List<Keyed<K, V>> rest(Function<String, Outcome<K>> keys, ValueReader<V> values) {
+  public <K, V> List<Keyed<K, V>> rest(
+      Function<String, ParseOutcome<K>> keys, ValueReader<V> values) {
     Map<K, Keyed<K, V>> read = new LinkedHashMap<>();
     for (Entry entry : rest()) {
       keyed(entry, keys, values).ifPresent(keyed -> addOnce(read, keyed));
@@ -119,8 +120,8 @@ public final class MapReader {
   }
 
   private <K, V> Optional<Keyed<K, V>> keyed(
-      Entry entry, Function<String, Outcome<K>> keys, ValueReader<V> values) {
-    Optional<Located<K>> key = Read.parsed(entry.key(), keys, problems);
+      Entry entry, Function<String, ParseOutcome<K>> keys, ValueReader<V> values) {
+    Optional<Located<K>> key = ValueReaders.parsed(entry.key(), keys, problems);
     Optional<Located<V>> value = written(entry).flatMap(node -> values.read(node, problems));
     return key.flatMap(k -> value.map(v -> new Keyed<>(k, v)));
   }

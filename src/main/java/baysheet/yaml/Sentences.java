@@ -97,24 +97,24 @@ final class Sentences {
   }
 
   /** A dash that a word processor made of a hyphen looks like one, so it is named. */
-  static Outcome<String> notAName(String text) {
+  static ParseOutcome<String> notAName(String text) {
     boolean dash = !DASH.matcher(text).replaceAll("-").equals(text);
     String plain = JOINT.matcher(text.strip().toLowerCase(Locale.ROOT)).replaceAll("-");
-    return new Outcome.Bad<>(
+    return new ParseOutcome.Bad<>(
         ProblemCode.NOT_A_NAME,
         quoted(text)
             + (dash ? " has a dash that is not the hyphen of the keyboard" : " is not a name"),
         "lower-case letters a to z, digits and single hyphens, such as front-left",
-        Optional.of(plain).filter(Read::isName));
+        Optional.of(plain).filter(ValueReaders::isName));
   }
 
-  static Outcome<Integer> notANumber(String text, int least, int most) {
-    return Outcome.bad(
+  static ParseOutcome<Integer> notANumber(String text, int least, int most) {
+    return ParseOutcome.bad(
         ProblemCode.NOT_A_NUMBER, quoted(text) + " is not a whole number", range(least, most));
   }
 
-  static Outcome<Integer> outOfRange(String text, int least, int most) {
-    return Outcome.bad(
+  static ParseOutcome<Integer> outOfRange(String text, int least, int most) {
+    return ParseOutcome.bad(
         ProblemCode.OUT_OF_RANGE, text + " is outside the plausible range", range(least, most));
   }
 
@@ -122,41 +122,41 @@ final class Sentences {
     return "a whole number from " + least + " to " + most;
   }
 
-  static Outcome<Boolean> notYesNo(String text) {
-    return Outcome.bad(
+  static ParseOutcome<Boolean> notYesNo(String text) {
+    return ParseOutcome.bad(
         ProblemCode.NOT_YES_NO, quoted(text) + " is neither yes nor no", "yes or no");
   }
 
-  static <T> Outcome<T> notADate(String text) {
-    return Outcome.bad(
+  static <T> ParseOutcome<T> notADate(String text) {
+    return ParseOutcome.bad(
         ProblemCode.NOT_A_DATE,
         quoted(text) + " is not a date",
         "year, month and day, such as 2026-03-02");
   }
 
-  static <T> Outcome<T> notOfThisTime(String text, int earliest, int latest) {
-    return Outcome.bad(
+  static <T> ParseOutcome<T> notOfThisTime(String text, int earliest, int latest) {
+    return ParseOutcome.bad(
         ProblemCode.NOT_A_DATE,
         text + " is not a plausible date",
         "a year from " + earliest + " to " + latest);
   }
 
-  static <T> Outcome<T> noSuchDay(String text) {
-    return Outcome.bad(
+  static <T> ParseOutcome<T> noSuchDay(String text) {
+    return ParseOutcome.bad(
         ProblemCode.NOT_A_DATE,
         quoted(text) + " is not a day of the calendar",
         "a date such as 2026-03-02");
   }
 
-  static <T> Outcome.Bad<T> notOneOf(String text, Collection<String> known) {
-    return new Outcome.Bad<>(
+  static <T> ParseOutcome.Bad<T> notOneOf(String text, Collection<String> known) {
+    return new ParseOutcome.Bad<>(
         ProblemCode.NOT_ONE_OF,
         quoted(text) + " is not one of the words that are allowed here",
         oneOf(known),
         Nearest.of(text, known));
   }
 
-  static Problem of(Outcome.Bad<?> bad, Span at) {
+  static Problem of(ParseOutcome.Bad<?> bad, Span at) {
     return Problem.of(bad.code(), at, bad.what()).expecting(bad.expected()).near(bad.nearest());
   }
 

@@ -8,8 +8,8 @@ import baysheet.box.Droppable;
 import baysheet.box.Field;
 import baysheet.box.Form;
 import baysheet.box.Frame;
-import baysheet.box.Held;
 import baysheet.box.Items;
+import baysheet.box.KeepWithNext;
 import baysheet.box.Length;
 import baysheet.box.Mark;
 import baysheet.box.PenSize;
@@ -152,8 +152,8 @@ public final class Sketch {
     return new Field(name, "line", size, false, "", "Line to write on, " + name, HERE);
   }
 
-  public static Held held(Box child) {
-    return new Held(child, HERE);
+  public static KeepWithNext held(Box child) {
+    return new KeepWithNext(child, HERE);
   }
 
   public static Frame frame(Box child) {

@@ -62,7 +62,7 @@ class ObjectFileTest {
   @Test
   void lengthsKeepTheirThousandths() throws IOException {
     COSDictionary catalog = catalog();
-    catalog.setItem(KEY, Direct.array(new COSFloat(841.89f), new COSFloat(-0.125f)));
+    catalog.setItem(KEY, DirectObjects.array(new COSFloat(841.89f), new COSFloat(-0.125f)));
     try (PDDocument read = read(catalog)) {
       COSArray array = read.getDocumentCatalog().getCOSObject().getCOSArray(KEY);
       assertEquals(841.89f, ((COSFloat) array.get(0)).floatValue());
@@ -73,7 +73,7 @@ class ObjectFileTest {
   @Test
   void manyMoreObjectsThanArePackedTogetherAreFound() throws IOException {
     COSDictionary catalog = catalog();
-    COSArray all = Direct.array();
+    COSArray all = DirectObjects.array();
     for (int i = 0; i < 1234; i++) {
       COSDictionary object = new COSDictionary();
       object.setInt(KEY, i);
@@ -92,7 +92,7 @@ class ObjectFileTest {
   void anObjectThatManyNameIsWrittenOnce() throws IOException {
     COSDictionary shared = new COSDictionary();
     COSDictionary catalog = catalog();
-    catalog.setItem(KEY, Direct.array(shared, shared));
+    catalog.setItem(KEY, DirectObjects.array(shared, shared));
     try (PDDocument read = read(catalog)) {
       COSArray found = read.getDocumentCatalog().getCOSObject().getCOSArray(KEY);
       assertEquals(found.get(0), found.get(1));
@@ -102,7 +102,7 @@ class ObjectFileTest {
   @Test
   void whatThereIsNoWayToWriteIsRefused() {
     COSDictionary catalog = catalog();
-    catalog.setItem(KEY, Direct.array(COSInteger.ONE, COSNull.NULL));
+    catalog.setItem(KEY, DirectObjects.array(COSInteger.ONE, COSNull.NULL));
     assertThrows(
         IllegalArgumentException.class, () -> ObjectFile.write(catalog, new COSDictionary(), ID));
   }
@@ -112,7 +112,7 @@ class ObjectFileTest {
     catalog.setItem(COSName.TYPE, COSName.CATALOG);
     COSDictionary pages = new COSDictionary();
     pages.setItem(COSName.TYPE, COSName.PAGES);
-    pages.setItem(COSName.KIDS, Direct.array());
+    pages.setItem(COSName.KIDS, DirectObjects.array());
     pages.setInt(COSName.COUNT, 0);
     catalog.setItem(COSName.PAGES, pages);
     return catalog;

@@ -190,7 +190,7 @@ class FrictionTest {
 
   @Test
   void anotherWordIsNoTreatment() {
-    Misread<Treatment> misread = fault(Treatment.parse("greasy"));
+    ParseFailure<Treatment> misread = fault(Treatment.parse("greasy"));
     assertEquals("\"greasy\" is not a treatment of a thread", misread.what());
     assertEquals(
         "dry, oiled, locking-compound, anti-seize, grease, sealant, as-delivered, not-stated",

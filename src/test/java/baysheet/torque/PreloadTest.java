@@ -31,7 +31,7 @@ class PreloadTest {
   private static final Map<String, Double> YIELD =
       Map.of("10.9", 940., "12.9", 1100., "A2-50", 210., "A2-70", 450., "A2-80", 600.);
 
-  private static double yieldOf(String name, Thread thread) {
+  private static double yieldOf(String name, ScrewThread thread) {
     return name.equals("8.8") ? thread.diameterMm() <= 16 ? 640 : 660 : YIELD.get(name);
   }
 
@@ -42,7 +42,7 @@ class PreloadTest {
    * <p>VDI 2230-1, 5.4.3 (from memory): F = ν·Rp0.2·A0 / √(1 + 3·k²), k = 1.5·(d2/d0)·(P/(π·d2) +
    * 1.155·μ), A0 the stress area, d0 its diameter.
    */
-  private static double tableLoad(Thread thread, double yieldMPa, double friction) {
+  private static double tableLoad(ScrewThread thread, double yieldMPa, double friction) {
     double d2 = thread.pitchDiameterMm();
     double d0 = (d2 + thread.minorDiameterMm()) / 2;
     double k = 1.5 * d2 / d0 * (thread.pitchMm() / (Math.PI * d2) + 1.155 * friction);
@@ -51,7 +51,7 @@ class PreloadTest {
 
   private static void assertTable(
       String name, double friction, double yield, String load, String torque, double units) {
-    Thread thread = thread(name);
+    ScrewThread thread = thread(name);
     double newtons = tableLoad(thread, yield, friction);
     assertEquals(Double.parseDouble(load), newtons / 1000, slack(load, TABLE, units));
     assertEquals(
@@ -91,7 +91,7 @@ class PreloadTest {
   @ParameterizedTest
   @CsvFileSource(resources = "/published/stainless-torques.csv", useHeadersInDisplayName = true)
   void aSecondTableOfStainlessTorquesAgrees(String name, String strength, String torque) {
-    Thread thread = thread(name);
+    ScrewThread thread = thread(name);
     double load = tableLoad(thread, yieldOf(strength, thread), 0.10);
     assertEquals(
         Double.parseDouble(torque),
@@ -102,7 +102,7 @@ class PreloadTest {
   @ParameterizedTest
   @CsvFileSource(resources = "/published/torques-friction-012.csv", useHeadersInDisplayName = true)
   void torquesAtUsualFrictionAreAsPublished(String name, double yield, String torque) {
-    Thread thread = thread(name);
+    ScrewThread thread = thread(name);
     double load = tableLoad(thread, yield, Preload.USUAL_FRICTION);
     assertEquals(
         Double.parseDouble(torque),
@@ -114,7 +114,7 @@ class PreloadTest {
   @ParameterizedTest
   @CsvFileSource(resources = "/published/torque-charts.csv", useHeadersInDisplayName = true)
   void otherChartsLieInTheNeighbourhood(String chart, String name, String strength, double torque) {
-    Thread thread = thread(name);
+    ScrewThread thread = thread(name);
     double friction = chart.equals("Strobl") ? 0.14 : Preload.USUAL_FRICTION;
     double load = tableLoad(thread, yieldOf(strength, thread), friction);
     assertEquals(torque, Preload.torque(load, thread, friction), 0.2 * torque);
@@ -123,7 +123,7 @@ class PreloadTest {
   // Bossard, technical section (VDI 2230): M12, 8.8, friction 0.14: 41.9 kN at 93 N·m.
   @Test
   void theWorkedExampleOfAnM12ComesOut() {
-    Thread thread = thread("M12");
+    ScrewThread thread = thread("M12");
     double load = tableLoad(thread, yieldOf("8.8", thread), 0.14);
     assertEquals(41.9, load / 1000, 0.1); // 41.98 cut off
     assertEquals(93, Preload.torque(load, thread, 0.14), 0.5);
@@ -143,7 +143,7 @@ class PreloadTest {
   @ParameterizedTest
   @CsvSource({"M6", "M8", "M8x1", "M12", "M12x1.25", "M20", "M24x2", "1/4-20", "1/2-20", "1-8"})
   void torqueIsAFifthOfLoadTimesDiameter(String name) {
-    Thread thread = thread(name);
+    ScrewThread thread = thread(name);
     double factor = Preload.torque(1000, thread, 0.15) / thread.diameterMm();
     assertEquals(0.20, factor, 0.012);
   }
@@ -160,7 +160,7 @@ class PreloadTest {
   void clampLoadAndTorqueAreEachOthersReverse(
       @ForAll @DoubleRange(min = 1, max = 3000) double torque,
       @ForAll @DoubleRange(min = 0.04, max = 0.35) double friction) {
-    Thread thread = thread("M14x1.5");
+    ScrewThread thread = thread("M14x1.5");
     double load = Preload.clampLoad(newtonMetres(torque), thread, friction);
     assertEquals(torque, Preload.torque(load, thread, friction), 1e-9 * torque);
   }

@@ -120,7 +120,7 @@ class QuantityTest {
     for (Unit unit : Unit.values()) {
       if (unit.dimension() == Dimension.TORQUE && unit != Unit.DECANEWTON_METRE) {
         Quantity quantity = new Quantity(figure, unit);
-        Reading<Quantity> back = QuantityText.quantity(quantity.print(), Dimension.TORQUE);
+        ParseResult<Quantity> back = QuantityText.quantity(quantity.print(), Dimension.TORQUE);
         back.found().ifPresent(read -> assertEquals(quantity, read));
         assertTrue(
             back.found().isPresent()

@@ -12,12 +12,12 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class QuantityTextTest {
   private static Quantity read(String text, Dimension dimension) {
-    Reading<Quantity> reading = QuantityText.quantity(text, dimension);
+    ParseResult<Quantity> reading = QuantityText.quantity(text, dimension);
     return reading.found().orElseThrow(() -> new AssertionError(reading));
   }
 
-  private static Misread<?> misread(Reading<?> reading) {
-    if (reading instanceof Misread<?> misread) {
+  private static ParseFailure<?> misread(ParseResult<?> reading) {
+    if (reading instanceof ParseFailure<?> misread) {
       return misread;
     }
     throw new AssertionError("read as " + reading);
@@ -165,7 +165,7 @@ class QuantityTextTest {
         "61 t|MASS|is not plausible as a mass"
       })
   void whatIsWrongIsSaidInWords(String text, Dimension dimension, String words) {
-    Misread<?> fault = misread(QuantityText.quantity(text, dimension));
+    ParseFailure<?> fault = misread(QuantityText.quantity(text, dimension));
     assertTrue(fault.what().contains(words), fault.what());
   }
 
@@ -174,7 +174,7 @@ class QuantityTextTest {
     assertEquals("nothing is written here", misread(read(" ")).what());
   }
 
-  private static Reading<Quantity> read(String text) {
+  private static ParseResult<Quantity> read(String text) {
     return QuantityText.quantity(text, Dimension.TORQUE);
   }
 
@@ -197,23 +197,25 @@ class QuantityTextTest {
   @Test
   void aRangeHasTwoEnds() {
     assertEquals(
-        new Read<>(List.of(Quantity.of("10", Unit.MILLIMETRE), Quantity.of("24", Unit.MILLIMETRE))),
+        new Parsed<>(
+            List.of(Quantity.of("10", Unit.MILLIMETRE), Quantity.of("24", Unit.MILLIMETRE))),
         QuantityText.range("10..24 mm", Dimension.LENGTH));
     assertEquals(
-        new Read<>(List.of(Quantity.of("1/4", Unit.INCH), Quantity.of("1-1/8", Unit.INCH))),
+        new Parsed<>(List.of(Quantity.of("1/4", Unit.INCH), Quantity.of("1-1/8", Unit.INCH))),
         QuantityText.range("1/4..1-1/8 in", Dimension.LENGTH));
     Quantity fraction = Quantity.of("1-1/8", Unit.INCH);
     assertEquals(
-        new Read<>(List.of(fraction, fraction)), QuantityText.range("1-1/8 in", Dimension.LENGTH));
+        new Parsed<>(List.of(fraction, fraction)),
+        QuantityText.range("1-1/8 in", Dimension.LENGTH));
     assertEquals(
-        new Misread<>("\"10-32 mm\" has a hyphen between its ends", "two points: 10..32 mm"),
+        new ParseFailure<>("\"10-32 mm\" has a hyphen between its ends", "two points: 10..32 mm"),
         QuantityText.range("10-32 mm", Dimension.LENGTH));
   }
 
   @Test
   void aSingleValueIsBothEndsOfItsRange() {
     Quantity only = Quantity.of("36", Unit.MILLIMETRE);
-    assertEquals(new Read<>(List.of(only, only)), QuantityText.range("36 mm", Dimension.LENGTH));
+    assertEquals(new Parsed<>(List.of(only, only)), QuantityText.range("36 mm", Dimension.LENGTH));
   }
 
   @ParameterizedTest
@@ -227,7 +229,7 @@ class QuantityTextTest {
         "2/2/2 min|2|2|2"
       })
   void minutesAreOneFigureOrThree(String text, double low, double likely, double high) {
-    assertEquals(new Read<>(new ThreePoint(low, likely, high)), QuantityText.minutes(text));
+    assertEquals(new Parsed<>(new ThreePoint(low, likely, high)), QuantityText.minutes(text));
   }
 
   @ParameterizedTest
@@ -245,7 +247,7 @@ class QuantityTextTest {
         "-5 min|is negative"
       })
   void faultyMinutesSayWhatIsWrong(String text, String words) {
-    Misread<?> fault = misread(QuantityText.minutes(text));
+    ParseFailure<?> fault = misread(QuantityText.minutes(text));
     assertTrue(fault.what().contains(words), fault.what());
   }
 }

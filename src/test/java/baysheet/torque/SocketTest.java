@@ -72,7 +72,7 @@ class SocketTest {
         "cross T2|is not a size of this form of head"
       })
   void anythingElseIsNoHead(String text, String words) {
-    Misread<Head> misread = fault(Head.parse(text));
+    ParseFailure<Head> misread = fault(Head.parse(text));
     assertTrue(misread.what().contains(words), misread.what());
   }
 
@@ -95,7 +95,7 @@ class SocketTest {
     "CROSS, PH1..PH2, PH1;PH2"
   })
   void aRangeHoldsEverySizeBetween(Head.Form form, String text, String sizes) {
-    assertEquals(new Read<>(Arrays.asList(sizes.split(";"))), Socket.sizes(form, text));
+    assertEquals(new Parsed<>(Arrays.asList(sizes.split(";"))), Socket.sizes(form, text));
   }
 
   @ParameterizedTest

@@ -19,11 +19,11 @@ import org.junit.jupiter.params.provider.ValueSource;
  */
 class SpellingsInUseTest {
   private static String stages(String... texts) {
-    Reading<Tightening> reading = Tightening.parse(List.of(texts));
+    ParseResult<Tightening> reading = Tightening.parse(List.of(texts));
     return reading
         .found()
         .map(it -> it.print().replace('\u00A0', ' '))
-        .orElseGet(() -> "misread: " + ((Misread<Tightening>) reading).what());
+        .orElseGet(() -> "misread: " + ((ParseFailure<Tightening>) reading).what());
   }
 
   @ParameterizedTest
@@ -76,7 +76,7 @@ class SpellingsInUseTest {
   }
 
   private static Target target(String written) {
-    Reading<Target> reading = QuantityText.target(written);
+    ParseResult<Target> reading = QuantityText.target(written);
     return reading.found().orElseThrow(() -> new AssertionError(reading));
   }
 
@@ -106,14 +106,14 @@ class SpellingsInUseTest {
     assertEquals(Optional.ofNullable(nearest), nearest(QuantityText.target(written)));
   }
 
-  private static Optional<String> nearest(Reading<?> reading) {
-    assertTrue(reading instanceof Misread<?>, reading::toString);
-    return ((Misread<?>) reading).nearest().map(it -> it.replace('\u00A0', ' '));
+  private static Optional<String> nearest(ParseResult<?> reading) {
+    assertTrue(reading instanceof ParseFailure<?>, reading::toString);
+    return ((ParseFailure<?>) reading).nearest().map(it -> it.replace('\u00A0', ' '));
   }
 
   @Test
   void aCommaAsAThousandsSignOrAPointIsNotGuessed() {
-    Misread<?> misread = (Misread<?>) QuantityText.quantity("12,500 kg", Dimension.MASS);
+    ParseFailure<?> misread = (ParseFailure<?>) QuantityText.quantity("12,500 kg", Dimension.MASS);
     assertTrue(misread.expected().contains("12500 kg"), misread.expected());
     assertTrue(misread.expected().contains("12.500 kg"), misread.expected());
   }
@@ -133,28 +133,28 @@ class SpellingsInUseTest {
         "M10-1.25-LH|M10x1.25 LH"
       })
   void aThreadIsReadInTheFormsOfTheTrade(String written, String designation) {
-    Reading<Thread> thread = Thread.parse(written);
+    ParseResult<ScrewThread> thread = ScrewThread.parse(written);
     assertEquals(
-        Optional.of(designation), thread.found().map(Thread::designation), thread::toString);
+        Optional.of(designation), thread.found().map(ScrewThread::designation), thread::toString);
   }
 
   @ParameterizedTest
   @CsvSource({"M012x1.50,M12x1.5", "M12x01.5,M12x1.5", "M12x1.5 left,M12x1.5 LH", "12x1.5,M12x1.5"})
   void aThreadThatIsNotReadIsAnsweredWithTheSpelling(String written, String nearest) {
-    assertEquals(Optional.of(nearest), nearest(Thread.parse(written)));
+    assertEquals(Optional.of(nearest), nearest(ScrewThread.parse(written)));
   }
 
   /** ISO 261 lists diameters from 1 mm to 300 mm. */
   @ParameterizedTest
   @ValueSource(strings = {"M99999x2", "M301x4", "M0x0.5", "M9999999999999999999"})
   void aDiameterBeyondTheStandardIsRefused(String written) {
-    assertTrue(Thread.parse(written).found().isEmpty());
+    assertTrue(ScrewThread.parse(written).found().isEmpty());
   }
 
   @ParameterizedTest
   @CsvSource({"a2-70,A2-70", "A2 70,A2-70", "A4-80,A4-80", "Grade 8,grade 8", "05,05", "04,04"})
   void aClassIsReadInTheFormsOfTheTrade(String written, String label) {
-    Reading<StrengthClass> strength = StrengthClass.parse(written);
+    ParseResult<StrengthClass> strength = StrengthClass.parse(written);
     assertEquals(Optional.of(label), strength.found().map(StrengthClass::label));
   }
 
@@ -163,7 +163,7 @@ class SpellingsInUseTest {
   @CsvSource({"04,380", "05,500"})
   void aThinNutIsProvedToItsOwnStress(String written, double stress) {
     StrengthClass strength = StrengthClass.parse(written).found().orElseThrow();
-    Thread thread = Thread.parse("M10").found().orElseThrow();
+    ScrewThread thread = ScrewThread.parse("M10").found().orElseThrow();
     assertEquals(stress, strength.proofStressMPa(thread).orElseThrow());
   }
 
@@ -180,22 +180,22 @@ class SpellingsInUseTest {
   @ValueSource(strings = {" ", "1", "1.", "1-", "1/", "a", "N·", "+", "M", "- ", "1 at "})
   void aLongTextIsReadOrRefusedAtOnce(String piece) {
     String run = piece.repeat(60_000 / piece.length());
-    List<Function<String, Reading<?>>> readers =
+    List<Function<String, ParseResult<?>>> readers =
         List.of(
             text -> QuantityText.quantity(text, Dimension.TORQUE),
             QuantityText::target,
             text -> QuantityText.range(text, Dimension.LENGTH),
             QuantityText::minutes,
             text -> Tightening.parse(List.of(text)),
-            text -> Passes.parse(List.of(text)),
-            Thread::parse,
+            text -> TighteningPasses.parse(List.of(text)),
+            ScrewThread::parse,
             StrengthClass::parse,
             Head::parse,
             Drive::parse,
             Treatment::parse,
             text -> Socket.sizes(Head.Form.HEX, text),
             text -> Socket.sizes(Head.Form.SIX_LOBE, text));
-    for (Function<String, Reading<?>> reader : readers) {
+    for (Function<String, ParseResult<?>> reader : readers) {
       for (String text :
           List.of(run, "1" + run + "x", "M10" + run + "x", "hex " + run, "T1" + run)) {
         assertTimeoutPreemptively(
@@ -220,17 +220,17 @@ class SpellingsInUseTest {
   @Test
   void aMisreadShowsALittleOfALongText() {
     String text = "x".repeat(5_000);
-    for (Reading<?> reading :
+    for (ParseResult<?> reading :
         List.of(
             QuantityText.quantity("1 " + text, Dimension.TORQUE),
-            Thread.parse(text),
+            ScrewThread.parse(text),
             Head.parse(text),
             Head.parse("hex " + text),
             Drive.parse(text),
             StrengthClass.parse(text),
             Treatment.parse(text),
             QuantityText.quantity("1".repeat(3_000) + " Nm", Dimension.TORQUE))) {
-      Misread<?> misread = (Misread<?>) reading;
+      ParseFailure<?> misread = (ParseFailure<?>) reading;
       assertTrue((misread.what() + misread.expected()).length() < 300, misread.what());
     }
   }

@@ -43,7 +43,7 @@ class StrengthClassTest {
   @ParameterizedTest
   @CsvFileSource(resources = "/published/sae-j429.csv", useHeadersInDisplayName = true)
   void gradesAreThoseOfTheStandard(String grade, double proof) {
-    Thread half = thread("1/2-13");
+    ScrewThread half = thread("1/2-13");
     StrengthClass strength = strength("grade " + grade);
     assertEquals(proof * KSI, strength.proofStressMPa(half).orElseThrow(), 1e-9);
   }

@@ -10,12 +10,12 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Torques as books write them: a figure, a range, a figure with its tolerance. */
 class TargetTextTest {
   private static Target target(String text) {
-    Reading<Target> reading = QuantityText.target(text);
+    ParseResult<Target> reading = QuantityText.target(text);
     return reading.found().orElseThrow(() -> new AssertionError(reading));
   }
 
-  private static Misread<?> misread(String text) {
-    if (QuantityText.target(text) instanceof Misread<?> misread) {
+  private static ParseFailure<?> misread(String text) {
+    if (QuantityText.target(text) instanceof ParseFailure<?> misread) {
       return misread;
     }
     throw new AssertionError("read: " + text);
@@ -99,7 +99,7 @@ class TargetTextTest {
         "snug|does not begin with a figure"
       })
   void aFaultyTargetSaysWhatIsWrong(String text, String words) {
-    Misread<?> fault = misread(text);
+    ParseFailure<?> fault = misread(text);
     assertTrue(fault.what().contains(words), fault.what());
   }
 }

@@ -143,7 +143,7 @@ class TighteningOrderTest {
 
   @Test
   void theBooksOwnOrderIsKept() {
-    assertEquals(new Read<>(List.of(3, 1, 2)), TighteningOrder.given(List.of(3, 1, 2), 3));
+    assertEquals(new Parsed<>(List.of(3, 1, 2)), TighteningOrder.given(List.of(3, 1, 2), 3));
   }
 
   @ParameterizedTest
@@ -156,7 +156,7 @@ class TighteningOrderTest {
     "1 2 3 1, 3, the order names position 1 twice"
   })
   void anOrderThatIsNoPermutationIsRefused(String order, int count, String what) {
-    Misread<List<Integer>> misread = fault(TighteningOrder.given(numbers(order), count));
+    ParseFailure<List<Integer>> misread = fault(TighteningOrder.given(numbers(order), count));
     assertEquals(what, misread.what());
     assertEquals("each position from 1 to 3 once", misread.expected());
   }

@@ -55,7 +55,7 @@ class TighteningTest {
         "-90°|is negative"
       })
   void anythingElseIsNoStage(String text, String words) {
-    Misread<Stage> misread = fault(Stage.parse(text));
+    ParseFailure<Stage> misread = fault(Stage.parse(text));
     assertTrue(misread.what().contains(words), misread.what());
   }
 
@@ -98,7 +98,7 @@ class TighteningTest {
     "loosen, the last stage leaves the fastener loose"
   })
   void stagesThatLeaveAFastenerLooseAreRefused(String texts, String what) {
-    Misread<Tightening> misread = fault(Tightening.parse(List.of(texts.split(";"))));
+    ParseFailure<Tightening> misread = fault(Tightening.parse(List.of(texts.split(";"))));
     assertEquals(what, misread.what());
     assertEquals("stages such as [25 N·m, 50 N·m, +90°]", misread.expected());
   }

@@ -101,7 +101,7 @@ class WrenchTest {
       })
   void figuresThatDoNotGoTogetherAreSaid(
       String from, String to, String step, BigDecimal accuracy, String length, String words) {
-    Misread<Wrench> misread =
+    ParseFailure<Wrench> misread =
         fault(
             Wrench.read(
                 "W1",
@@ -143,7 +143,7 @@ class WrenchTest {
   void whatGoesTogetherIsRead() {
     Wrench wrench = wrench("W1", "20 N·m", "200 N·m", "1 N·m");
     assertEquals(
-        new Read<>(wrench),
+        new Parsed<>(wrench),
         Wrench.read(
             "W1",
             Drive.HALF,

@@ -7,12 +7,12 @@ import java.util.List;
 final class Written {
   private Written() {}
 
-  static <T> T value(Reading<T> reading) {
+  static <T> T value(ParseResult<T> reading) {
     return reading.found().orElseThrow(() -> new AssertionError(reading));
   }
 
-  static <T> Misread<T> fault(Reading<T> reading) {
-    if (reading instanceof Misread<T> misread) {
+  static <T> ParseFailure<T> fault(ParseResult<T> reading) {
+    if (reading instanceof ParseFailure<T> misread) {
       return misread;
     }
     throw new AssertionError("could be read: " + reading);
@@ -50,8 +50,8 @@ final class Written {
     return target(range).band().orElseThrow();
   }
 
-  static Thread thread(String text) {
-    return value(Thread.parse(text));
+  static ScrewThread thread(String text) {
+    return value(ScrewThread.parse(text));
   }
 
   static StrengthClass strength(String text) {

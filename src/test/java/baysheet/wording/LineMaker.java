@@ -10,9 +10,9 @@ import baysheet.sheet.TorqueLine.Kind;
 import baysheet.sheet.TorqueLine.Reuse;
 import baysheet.sheet.TorqueLine.StageLine;
 import baysheet.torque.Head;
-import baysheet.torque.Passes;
 import baysheet.torque.Quantity;
 import baysheet.torque.TighteningOrder;
+import baysheet.torque.TighteningPasses;
 import baysheet.torque.Treatment;
 import java.util.List;
 import java.util.Optional;
@@ -29,7 +29,7 @@ public final class LineMaker {
   private Optional<TorqueLine.SocketNeed> socket = Optional.empty();
   private Kind kind = Kind.SNUG;
   private List<StageLine> stages = List.of();
-  private Passes passes = Passes.ONE;
+  private TighteningPasses passes = TighteningPasses.ONE;
   private List<Integer> order = List.of();
   private Optional<TorqueLine.OrderDrawing> drawing = Optional.empty();
   private Treatment threads = Treatment.DRY;
@@ -79,7 +79,7 @@ public final class LineMaker {
   public LineMaker circle(String letter) {
     order = TighteningOrder.circle(count);
     drawing = Optional.of(new TorqueLine.OrderDrawing(letter, Arrangement.CIRCLE, List.of()));
-    passes = Passes.HALF_THEN_FULL;
+    passes = TighteningPasses.HALF_THEN_FULL;
     return this;
   }
 

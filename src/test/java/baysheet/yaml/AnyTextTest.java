@@ -22,15 +22,18 @@ class AnyTextTest {
   /** One of each reader, so that any node is met by every reader somewhere. */
   private static final List<ValueReader<?>> READERS =
       List.of(
-          Read.text(),
-          Read.name(),
-          Read.wholeNumber(1, 99),
-          Read.yesNo(),
-          Read.date(),
-          Read.list(Read.listOrOne(Read.date())),
-          Read.map(
-              "a map", Read::nameOf, Read.<Object>scalarOr(Read.text(), Read.list(Read.yesNo()))),
-          Read.record("a bay", map -> map.build(() -> map.yesNo("a", false))));
+          ValueReaders.text(),
+          ValueReaders.name(),
+          ValueReaders.wholeNumber(1, 99),
+          ValueReaders.yesNo(),
+          ValueReaders.date(),
+          ValueReaders.list(ValueReaders.listOrOne(ValueReaders.date())),
+          ValueReaders.map(
+              "a map",
+              ValueReaders::nameOf,
+              ValueReaders.<Object>scalarOr(
+                  ValueReaders.text(), ValueReaders.list(ValueReaders.yesNo()))),
+          ValueReaders.record("a bay", map -> map.build(() -> map.yesNo("a", false))));
 
   @Property(tries = 500)
   void anyStringIsReadWithoutThrowing(@ForAll String text) {

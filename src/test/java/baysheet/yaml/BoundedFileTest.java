@@ -64,7 +64,8 @@ class BoundedFileTest {
     Problems problems = new Problems();
     Node node = new Scalar(text, true, new Source("test.yaml", text).whole());
     assertTimeoutPreemptively(
-        Duration.ofSeconds(2), () -> assertTrue(Read.name().read(node, problems).isEmpty()));
+        Duration.ofSeconds(2),
+        () -> assertTrue(ValueReaders.name().read(node, problems).isEmpty()));
     assertTrue(problems.all().get(0).what().length() < 120, problems.all().get(0).what());
   }
 

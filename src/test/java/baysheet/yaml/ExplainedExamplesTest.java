@@ -19,24 +19,24 @@ class ExplainedExamplesTest {
   private static final Pattern EXAMPLE = Pattern.compile("```yaml\n(.*?)```", Pattern.DOTALL);
 
   private static final ValueReader<String> BAY =
-      Read.record(
+      ValueReaders.record(
           "a bay",
           map -> {
-            var number = map.required("number", Read.wholeNumber(1, 99));
-            map.optional("name", Read.name());
-            map.optional("lift", Read.oneOf(Map.of("two-post", 2)));
-            map.optional("jack", Read.text());
+            var number = map.required("number", ValueReaders.wholeNumber(1, 99));
+            map.optional("name", ValueReaders.name());
+            map.optional("lift", ValueReaders.oneOf(Map.of("two-post", 2)));
+            map.optional("jack", ValueReaders.text());
             map.atMostOneOf(List.of("lift", "jack"));
-            map.optional("rated", Read.value(ExplainedExamplesTest::mass));
-            map.optional("checked", Read.date());
-            map.optional("in-use", Read.yesNo());
+            map.optional("rated", ValueReaders.value(ExplainedExamplesTest::mass));
+            map.optional("checked", ValueReaders.date());
+            map.optional("in-use", ValueReaders.yesNo());
             return map.build(() -> number.get().value().toString());
           });
 
-  private static Outcome<String> mass(String text) {
+  private static ParseOutcome<String> mass(String text) {
     return text.endsWith(" kg")
-        ? Outcome.ok(text)
-        : Outcome.bad("this mass has no unit", "a mass, as in 3200 kg");
+        ? ParseOutcome.ok(text)
+        : ParseOutcome.bad("this mass has no unit", "a mass, as in 3200 kg");
   }
 
   @ParameterizedTest

@@ -75,13 +75,14 @@ class MapReaderTest {
   void aKeyWithoutValueIsToldByItsNameAndOnce() {
     MapReader map = reader("bay:\n");
     assertEquals(Optional.empty(), map.required("bay"));
-    assertEquals(Optional.empty(), map.required("bay", Read.text()));
+    assertEquals(Optional.empty(), map.required("bay", ValueReaders.text()));
     assertEquals("\"bay\" has no value", only("1:1 empty-value").what());
   }
 
   @Test
   void aTildeIsATextAndNoAbsence() {
-    assertEquals("~", reader("bay: ~\n").required("bay", Read.text()).orElseThrow().value());
+    assertEquals(
+        "~", reader("bay: ~\n").required("bay", ValueReaders.text()).orElseThrow().value());
   }
 
   @Test
@@ -130,8 +131,8 @@ class MapReaderTest {
 
   private Optional<String> built(String text) {
     MapReader map = reader(text);
-    var rated = map.required("rated", Read.wholeNumber(1, 9));
-    var lift = map.optional("lift", Read.wholeNumber(1, 9));
+    var rated = map.required("rated", ValueReaders.wholeNumber(1, 9));
+    var lift = map.optional("lift", ValueReaders.wholeNumber(1, 9));
     return map.build(
         () -> rated.get().value() + " " + lift.map(l -> l.value().toString()).orElse("-"));
   }
@@ -139,11 +140,11 @@ class MapReaderTest {
   @Test
   void listsThatAreLeftOutAreEmpty() {
     MapReader map = reader("a: [x, y]\nb: z\n");
-    assertEquals(List.of("x", "y"), values(map.list("a", Read.text())));
-    assertEquals(List.of("z"), values(map.listOrOne("b", Read.text())));
-    assertEquals(List.of(), map.list("c", Read.text()));
-    assertEquals(List.of(), map.listOrOne("d", Read.text()));
-    assertEquals(List.of(), map.entries("e", Read::nameOf, Read.text()));
+    assertEquals(List.of("x", "y"), values(map.list("a", ValueReaders.text())));
+    assertEquals(List.of("z"), values(map.listOrOne("b", ValueReaders.text())));
+    assertEquals(List.of(), map.list("c", ValueReaders.text()));
+    assertEquals(List.of(), map.listOrOne("d", ValueReaders.text()));
+    assertEquals(List.of(), map.entries("e", ValueReaders::nameOf, ValueReaders.text()));
     assertEquals(List.of(), problems.all());
   }
 
@@ -159,7 +160,8 @@ class MapReaderTest {
   @Test
   void freeKeysAreReadInOrderAndBadOnesLeftOut() {
     MapReader map = reader("bays:\n  two: 2\n  One: 1\n  three: x\n  four:\n  five: 5\n");
-    List<Keyed<String, Integer>> bays = map.entries("bays", Read::nameOf, Read.wholeNumber(1, 9));
+    List<Keyed<String, Integer>> bays =
+        map.entries("bays", ValueReaders::nameOf, ValueReaders.wholeNumber(1, 9));
     assertEquals(List.of("two", "five"), bays.stream().map(keyed -> keyed.key().value()).toList());
     assertEquals(
         List.of("3:3 not-a-name", "4:10 not-a-number", "5:3 empty-value"), Texts.told(problems));
@@ -168,14 +170,14 @@ class MapReaderTest {
   @Test
   void freeKeysThatMeanTheSameAreToldWithTheFirst() {
     MapReader map = reader("bays:\n  a: 1\n  ' a': 2\n");
-    map.entries("bays", Read::nameOf, Read.text());
+    map.entries("bays", ValueReaders::nameOf, ValueReaders.text());
     Problem problem = only("3:3 duplicate-key");
     assertEquals(2, problem.related().get(0).at().line());
   }
 
   @Test
   void freeKeysUnderAValueThatIsNoMapAreToldByTheirKey() {
-    reader("bays: 3\n").entries("bays", Read::nameOf, Read.text());
+    reader("bays: 3\n").entries("bays", ValueReaders::nameOf, ValueReaders.text());
     assertEquals(
         "the value of \"bays\" must be keys with values, but this is a single value",
         only("1:7 wrong-shape").what());

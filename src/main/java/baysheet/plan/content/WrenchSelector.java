@@ -10,12 +10,12 @@ import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.torque.Band;
 import baysheet.torque.Drive;
-import baysheet.torque.Passes;
 import baysheet.torque.Quantity;
 import baysheet.torque.Setting;
 import baysheet.torque.SocketChoice;
 import baysheet.torque.Target;
 import baysheet.torque.Tightening;
+import baysheet.torque.TighteningPasses;
 import baysheet.torque.Unit;
 import baysheet.torque.Wrench;
 import baysheet.torque.WrenchChoice;
@@ -62,13 +62,15 @@ public final class WrenchSelector {
   }
 
   /** The rounds in which a set is tightened: the book's own, or the usual ones. */
-  static Passes passes(Fastener fastener) {
+  static TighteningPasses passes(Fastener fastener) {
     boolean ordered = fastener.order().isPresent();
     return fastener
         .passes()
         .map(Located::value)
         .orElseGet(
-            () -> Passes.usual(fastener.count().value(), ordered, fastener.tightening().value()));
+            () ->
+                TighteningPasses.usual(
+                    fastener.count().value(), ordered, fastener.tightening().value()));
   }
 
   /** One set of fasteners. */
@@ -137,7 +139,7 @@ public final class WrenchSelector {
     /** Rounds of a set; none where it is tightened in one go, in stages, or without a figure. */
     private List<WrenchSelection.RoundChoice> rounds(
         Optional<Setting> full, List<WrenchChoice> stages, Optional<SocketChoice> socket) {
-      Passes passes = passes(fastener);
+      TighteningPasses passes = passes(fastener);
       boolean plain =
           fastener.tightening().value() instanceof Tightening.Stages all
               && all.plainTorque().isPresent();

@@ -1,20 +1,20 @@
 package baysheet.cli;
 
 import baysheet.torque.Dimension;
-import baysheet.torque.Misread;
+import baysheet.torque.ParseFailure;
+import baysheet.torque.ParseResult;
 import baysheet.torque.Quantity;
 import baysheet.torque.QuantityText;
-import baysheet.torque.Reading;
 import java.util.Optional;
 import java.util.function.Function;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.OptionSpec;
 
 /** Reads what was typed behind an option; what cannot be read makes the command line wrong. */
-final class Typed {
+final class OptionParser {
   private final CommandLine command;
 
-  Typed(CommandLine command) {
+  OptionParser(CommandLine command) {
     this.command = command;
   }
 
@@ -24,19 +24,19 @@ final class Typed {
   }
 
   /** One word behind an option; empty when nothing was typed. */
-  <T> Optional<T> word(OptionSpec option, Function<String, Reading<T>> read) {
+  <T> Optional<T> word(OptionSpec option, Function<String, ParseResult<T>> read) {
     return Options.<String>given(option).map(text -> named(option, read.apply(text)));
   }
 
-  private <T> T named(OptionSpec option, Reading<T> reading) {
-    return reading instanceof Misread<T> misread
-        ? read(new Misread<>(option.longestName() + ": " + misread.what(), misread.expected()))
+  private <T> T named(OptionSpec option, ParseResult<T> reading) {
+    return reading instanceof ParseFailure<T> misread
+        ? read(new ParseFailure<>(option.longestName() + ": " + misread.what(), misread.expected()))
         : read(reading);
   }
 
   /** What was read. */
-  <T> T read(Reading<T> reading) {
-    if (reading instanceof Misread<T> misread) {
+  <T> T read(ParseResult<T> reading) {
+    if (reading instanceof ParseFailure<T> misread) {
       throw wrong(misread.what()).expecting(misread.expected());
     }
     return reading.found().orElseThrow();

@@ -10,12 +10,12 @@ import java.io.UncheckedIOException;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 
-class EarlyTest {
+class AsyncValueTest {
   @Test
   void isMadeOnceOnAnotherThread() {
     AtomicInteger made = new AtomicInteger();
-    Early<Thread> early =
-        Early.start(
+    AsyncValue<Thread> early =
+        AsyncValue.start(
             () -> {
               made.incrementAndGet();
               return Thread.currentThread();
@@ -29,8 +29,8 @@ class EarlyTest {
   @Test
   void whatKeptItFromBeingMadeIsThrownAsItWas() {
     UncheckedIOException gone = new UncheckedIOException(new IOException("no such folder"));
-    Early<String> early =
-        Early.start(
+    AsyncValue<String> early =
+        AsyncValue.start(
             () -> {
               throw gone;
             });

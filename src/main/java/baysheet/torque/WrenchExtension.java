@@ -12,18 +12,18 @@ import java.math.BigDecimal;
  * @param wrenchLength L in mm
  * @param reachLength L + E·cos a in mm
  */
-record Lever(BigDecimal wrenchLength, BigDecimal reachLength) {
+record WrenchExtension(BigDecimal wrenchLength, BigDecimal reachLength) {
   /** The lever of a wrench with nothing on its square. */
-  static Lever bare(Quantity length) {
+  static WrenchExtension bare(Quantity length) {
     BigDecimal millimetres = length.to(Unit.MILLIMETRE).value();
-    return new Lever(millimetres, millimetres);
+    return new WrenchExtension(millimetres, millimetres);
   }
 
   /** The lever of a wrench with an extension on its square. */
-  static Lever with(Quantity length, Reach reach) {
+  static WrenchExtension with(Quantity length, Reach reach) {
     BigDecimal hand = length.to(Unit.MILLIMETRE).value();
     BigDecimal beyond = reach.length().to(Unit.MILLIMETRE).value();
-    return new Lever(hand, hand.add(beyond.multiply(cosine(reach.angle()))));
+    return new WrenchExtension(hand, hand.add(beyond.multiply(cosine(reach.angle()))));
   }
 
   /** Whether the nut still lies beyond the hand; otherwise there is no setting. */

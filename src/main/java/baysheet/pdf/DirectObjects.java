@@ -13,8 +13,8 @@ import org.apache.pdfbox.cos.COSString;
  * each of them as an object of its own, which doubles the objects of a file and the time to write
  * it.
  */
-final class Direct {
-  private Direct() {}
+final class DirectObjects {
+  private DirectObjects() {}
 
   static COSArray array() {
     COSArray array = new COSArray();

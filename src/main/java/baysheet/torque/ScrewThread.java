@@ -12,7 +12,7 @@ import java.util.Objects;
  * @param series which family of threads it belongs to
  * @param leftHand whether it tightens anticlockwise
  */
-public record Thread(
+public record ScrewThread(
     String designation, double diameterMm, double pitchMm, Series series, boolean leftHand) {
   /** Families of threads; they differ in the root that carries the load. */
   public enum Series {
@@ -28,7 +28,7 @@ public record Thread(
     }
   }
 
-  public Thread {
+  public ScrewThread {
     Objects.requireNonNull(designation);
     Objects.requireNonNull(series);
     if (!(pitchMm > 0 && pitchMm * 3 < diameterMm)) {
@@ -41,12 +41,13 @@ public record Thread(
    * Reads {@code M12x1.5}, {@code M10} (the coarse pitch), {@code 1/2-20 UNF}, each with {@code LH}
    * behind it when it is left-handed.
    */
-  public static Reading<Thread> parse(String text) {
+  public static ParseResult<ScrewThread> parse(String text) {
     return ThreadText.parse(text);
   }
 
-  static Thread metric(String designation, BigDecimal diameter, BigDecimal pitch, boolean left) {
-    return new Thread(
+  static ScrewThread metric(
+      String designation, BigDecimal diameter, BigDecimal pitch, boolean left) {
+    return new ScrewThread(
         designation, diameter.doubleValue(), pitch.doubleValue(), Series.METRIC, left);
   }
 

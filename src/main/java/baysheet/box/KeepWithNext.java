@@ -7,8 +7,8 @@ import java.util.Optional;
 import java.util.Set;
 
 /** A box that stays with the one after it: a heading, a caution above its step. */
-public record Held(Box child, Span at) implements Container {
-  public Held {
+public record KeepWithNext(Box child, Span at) implements Container {
+  public KeepWithNext {
     Objects.requireNonNull(child);
     Objects.requireNonNull(at);
   }
@@ -20,7 +20,7 @@ public record Held(Box child, Span at) implements Container {
 
   @Override
   public Optional<Box> without(Set<String> groups) {
-    return child.without(groups).map(kept -> kept == child ? this : new Held(kept, at));
+    return child.without(groups).map(kept -> kept == child ? this : new KeepWithNext(kept, at));
   }
 
   @Override

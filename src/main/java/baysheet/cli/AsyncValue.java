@@ -8,16 +8,16 @@ import java.util.function.Supplier;
  * Something that is made on another thread while the books are read: a morning's run is short, and
  * half of it is getting ready.
  */
-final class Early<T> implements Supplier<T> {
+final class AsyncValue<T> implements Supplier<T> {
   private final CompletableFuture<T> made;
 
-  private Early(CompletableFuture<T> made) {
+  private AsyncValue(CompletableFuture<T> made) {
     this.made = made;
   }
 
   /** Starts making it. */
-  static <T> Early<T> start(Supplier<T> making) {
-    return new Early<>(CompletableFuture.supplyAsync(making));
+  static <T> AsyncValue<T> start(Supplier<T> making) {
+    return new AsyncValue<>(CompletableFuture.supplyAsync(making));
   }
 
   /** What was made, once it is; what kept it from being made is thrown as if it were made here. */

@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Sources of the figures stand at the head of each file in {@code published}. */
-class ThreadTest {
+class ScrewThreadTest {
   // Tables print diameters to 0.001 mm.
   private static final double DIAMETER = 0.0006;
   private static final double SQUARE_INCH = 25.4 * 25.4;
@@ -22,7 +22,7 @@ class ThreadTest {
   @ParameterizedTest
   @CsvFileSource(resources = "/published/iso-68-1-profile.csv", useHeadersInDisplayName = true)
   void flanksAreAsDeepAsTheBasicProfile(double pitch, double height, double threeEighths) {
-    Thread thread = new Thread("any", 30, pitch, Thread.Series.METRIC, false);
+    ScrewThread thread = new ScrewThread("any", 30, pitch, ScrewThread.Series.METRIC, false);
     assertEquals(30 - 2 * threeEighths, thread.pitchDiameterMm(), 2e-6 * pitch + 1e-6);
     // d3 lies H/6 above the sharp root of the thread: d − 17/12 H.
     assertEquals(30 - 17.0 / 12 * height, thread.minorDiameterMm(), 2e-6 * pitch + 1e-6);
@@ -73,7 +73,7 @@ class ThreadTest {
   @ParameterizedTest
   @CsvFileSource(resources = "/published/unified-threads.csv", useHeadersInDisplayName = true)
   void unifiedThreadsAreAsPublished(String name, String stressArea, String rootArea) {
-    Thread thread = thread(name);
+    ScrewThread thread = thread(name);
     double root = Math.PI / 4 * Math.pow(thread.minorDiameterMm(), 2);
     assertEquals(
         Double.parseDouble(stressArea),
@@ -105,7 +105,7 @@ class ThreadTest {
   })
   void designationsAreReadAndPrintedInOneForm(
       String text, String printed, double diameter, double pitch, boolean left) {
-    Thread thread = thread(text);
+    ScrewThread thread = thread(text);
     assertEquals(printed, thread.designation());
     assertEquals(diameter, thread.diameterMm(), 1e-9);
     assertEquals(pitch, thread.pitchMm(), 1e-9);
@@ -135,7 +135,7 @@ class ThreadTest {
         "2-4|has no size"
       })
   void anythingElseIsRefusedInWords(String text, String words) {
-    Misread<Thread> misread = fault(Thread.parse(text));
+    ParseFailure<ScrewThread> misread = fault(ScrewThread.parse(text));
     assertTrue(misread.what().startsWith('"' + text + "\" " + words), misread.what());
     assertEquals("a thread such as M12x1.5, M10 or 1/2-20 UNF", misread.expected());
   }
@@ -145,7 +145,7 @@ class ThreadTest {
   void aThreadThatCannotBeIsAFaultOfOurs(double pitch) {
     assertThrows(
         IllegalArgumentException.class,
-        () -> new Thread("M12", 12, pitch, Thread.Series.METRIC, false));
+        () -> new ScrewThread("M12", 12, pitch, ScrewThread.Series.METRIC, false));
   }
 
   @Test

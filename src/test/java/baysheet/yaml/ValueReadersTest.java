@@ -16,7 +16,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-class ReadTest {
+class ValueReadersTest {
   private static final Map<String, Integer> LIFTS = new LinkedHashMap<>();
 
   static {
@@ -30,7 +30,7 @@ class ReadTest {
   @ValueSource(strings = {"0", "5", "81240", "\"5\"", "'5'"})
   void digitsAreAWholeNumberQuotedOrNot(String written) {
     int expected = Integer.parseInt(written.replaceAll("[\"']", ""));
-    assertEquals(expected, Texts.value(written, Read.wholeNumber(0, 100_000)));
+    assertEquals(expected, Texts.value(written, ValueReaders.wholeNumber(0, 100_000)));
   }
 
   @ParameterizedTest
@@ -38,38 +38,39 @@ class ReadTest {
       strings = {"05", "5.0", "+5", "-5", "5e1", "0x5", "1_000", "1:30", "five", "５", "1234567890"})
   void whatOthersReadAsANumberIsNone(String written) {
     assertEquals(
-        List.of("1:1 not-a-number"), Texts.faults(written, Read.wholeNumber(0, Integer.MAX_VALUE)));
+        List.of("1:1 not-a-number"),
+        Texts.faults(written, ValueReaders.wholeNumber(0, Integer.MAX_VALUE)));
   }
 
   @Test
   void aNumberOutsideItsRangeIsToldWithTheRange() {
-    assertEquals(1, Texts.value("1", Read.wholeNumber(1, 99)));
-    assertEquals(99, Texts.value("99", Read.wholeNumber(1, 99)));
-    Problem problem = onlyProblem("100", Read.wholeNumber(1, 99));
+    assertEquals(1, Texts.value("1", ValueReaders.wholeNumber(1, 99)));
+    assertEquals(99, Texts.value("99", ValueReaders.wholeNumber(1, 99)));
+    Problem problem = onlyProblem("100", ValueReaders.wholeNumber(1, 99));
     assertEquals("out-of-range", problem.code().word());
     assertEquals(Optional.of("a whole number from 1 to 99"), problem.expected());
-    assertEquals(List.of("1:1 out-of-range"), Texts.faults("0", Read.wholeNumber(1, 99)));
+    assertEquals(List.of("1:1 out-of-range"), Texts.faults("0", ValueReaders.wholeNumber(1, 99)));
   }
 
   @Test
   void yesAndNoHaveTwoSpellingsEach() {
-    assertEquals(true, Texts.value("yes", Read.yesNo()));
-    assertEquals(true, Texts.value("true", Read.yesNo()));
-    assertEquals(false, Texts.value("no", Read.yesNo()));
-    assertEquals(false, Texts.value("false", Read.yesNo()));
+    assertEquals(true, Texts.value("yes", ValueReaders.yesNo()));
+    assertEquals(true, Texts.value("true", ValueReaders.yesNo()));
+    assertEquals(false, Texts.value("no", ValueReaders.yesNo()));
+    assertEquals(false, Texts.value("false", ValueReaders.yesNo()));
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"Yes", "NO", "on", "off", "y", "1", "~", "True"})
   void anyOtherWordIsNeitherYesNorNo(String written) {
-    assertEquals(List.of("1:1 not-yes-no"), Texts.faults(written, Read.yesNo()));
+    assertEquals(List.of("1:1 not-yes-no"), Texts.faults(written, ValueReaders.yesNo()));
   }
 
   @Test
   void aDateIsYearMonthDay() {
-    assertEquals(LocalDate.of(2026, 3, 2), Texts.value("2026-03-02", Read.date()));
+    assertEquals(LocalDate.of(2026, 3, 2), Texts.value("2026-03-02", ValueReaders.date()));
     // 2024 is divisible by 4 and not by 100, so it has a 29 February; 2026 has none.
-    assertEquals(LocalDate.of(2024, 2, 29), Texts.value("2024-02-29", Read.date()));
+    assertEquals(LocalDate.of(2024, 2, 29), Texts.value("2024-02-29", ValueReaders.date()));
   }
 
   @ParameterizedTest
@@ -83,19 +84,20 @@ class ReadTest {
         "2026-03-02T10:00"
       })
   void anythingElseIsNoDate(String written) {
-    assertEquals(List.of("1:1 not-a-date"), Texts.faults(written, Read.date()));
+    assertEquals(List.of("1:1 not-a-date"), Texts.faults(written, ValueReaders.date()));
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"front-left", "t1", "1", "lower-arm-bush-bolt"})
   void smallLettersDigitsAndHyphensAreAName(String written) {
-    assertEquals(written, Texts.value(written, Read.name()));
+    assertEquals(written, Texts.value(written, ValueReaders.name()));
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"Front", "front left", "front--left", "-", "a-", "front_left", "vérin"})
   void anythingElseIsNoName(String written) {
-    assertEquals(List.of("1:1 not-a-name"), Texts.faults("\"" + written + "\"", Read.name()));
+    assertEquals(
+        List.of("1:1 not-a-name"), Texts.faults("\"" + written + "\"", ValueReaders.name()));
   }
 
   @ParameterizedTest
@@ -112,15 +114,15 @@ class ReadTest {
   })
   void aNameThatIsWrittenOtherwiseIsAnsweredWithItsSpelling(
       String written, String what, String meant) {
-    Problem problem = onlyProblem('"' + written + '"', Read.name());
+    Problem problem = onlyProblem('"' + written + '"', ValueReaders.name());
     assertEquals('"' + written + "\" " + what, problem.what());
     assertEquals(Optional.ofNullable(meant), problem.nearest());
   }
 
   @Test
   void aMisspeltWordIsToldWithTheKnownOnesInOrderAndTheNearest() {
-    assertEquals(4, Texts.value("four-post", Read.oneOf(LIFTS)));
-    Problem problem = onlyProblem("two_post", Read.oneOf(LIFTS));
+    assertEquals(4, Texts.value("four-post", ValueReaders.oneOf(LIFTS)));
+    Problem problem = onlyProblem("two_post", ValueReaders.oneOf(LIFTS));
     assertEquals("not-one-of", problem.code().word());
     assertEquals(Optional.of("one of two-post, four-post"), problem.expected());
     assertEquals(Optional.of("two-post"), problem.nearest());
@@ -128,29 +130,29 @@ class ReadTest {
 
   @Test
   void aTextLosesTheSpacesAroundItAndNothingElse() {
-    assertEquals("a  b", Texts.value("'  a  b '", Read.text()));
-    assertEquals("one\ntwo", Texts.value("|\n  one\n  two\n", Read.text()));
-    assertEquals("~", Texts.value("~", Read.text()));
-    assertEquals("null", Texts.value("null", Read.text()));
+    assertEquals("a  b", Texts.value("'  a  b '", ValueReaders.text()));
+    assertEquals("one\ntwo", Texts.value("|\n  one\n  two\n", ValueReaders.text()));
+    assertEquals("~", Texts.value("~", ValueReaders.text()));
+    assertEquals("null", Texts.value("null", ValueReaders.text()));
   }
 
   @Test
   void aBlankTextIsNoValue() {
-    assertEquals(List.of("1:1 empty-value"), Texts.faults("''", Read.text()));
-    assertEquals(List.of("1:1 empty-value"), Texts.faults("\"  \"", Read.text()));
+    assertEquals(List.of("1:1 empty-value"), Texts.faults("''", ValueReaders.text()));
+    assertEquals(List.of("1:1 empty-value"), Texts.faults("\"  \"", ValueReaders.text()));
   }
 
   @Test
   void aListOrMapIsNoSingleValue() {
-    Problem problem = onlyProblem("[a]", Read.text());
+    Problem problem = onlyProblem("[a]", ValueReaders.text());
     assertEquals("wrong-shape", problem.code().word());
     assertEquals("this is a list, but a single value is expected", problem.what());
-    assertEquals(List.of("1:1 wrong-shape"), Texts.faults("{a: b}", Read.text()));
+    assertEquals(List.of("1:1 wrong-shape"), Texts.faults("{a: b}", ValueReaders.text()));
   }
 
   @Test
   void aHookSaysWhatItAcceptsAndItsWordsAreToldAtTheValue() {
-    ValueReader<Integer> mass = Read.value(ReadTest::kilograms);
+    ValueReader<Integer> mass = ValueReaders.value(ValueReadersTest::kilograms);
     assertEquals(3200, Texts.value("3200 kg", mass));
     Problem problem = onlyProblem("'3200'", mass);
     assertEquals("bad-unit", problem.code().word());
@@ -159,22 +161,22 @@ class ReadTest {
     assertEquals(7, problem.at().endColumn());
   }
 
-  private static Outcome<Integer> kilograms(String text) {
+  private static ParseOutcome<Integer> kilograms(String text) {
     return text.endsWith(" kg")
-        ? Outcome.ok(Integer.parseInt(text.replace(" kg", "")))
-        : Outcome.bad(ProblemCode.BAD_UNIT, "no unit in " + text, "a mass, as in 3200 kg");
+        ? ParseOutcome.ok(Integer.parseInt(text.replace(" kg", "")))
+        : ParseOutcome.bad(ProblemCode.BAD_UNIT, "no unit in " + text, "a mass, as in 3200 kg");
   }
 
   @Test
   void anOutcomeIsMappedOnlyWhenItIsGood() {
-    Outcome<Integer> bad = Outcome.bad("what", "expected");
-    assertEquals(Outcome.ok(6), Outcome.ok(3).map(n -> n * 2));
+    ParseOutcome<Integer> bad = ParseOutcome.bad("what", "expected");
+    assertEquals(ParseOutcome.ok(6), ParseOutcome.ok(3).map(n -> n * 2));
     assertEquals(bad, bad.map(n -> n * 2));
   }
 
   @Test
   void aMappedReaderKeepsThePlace() {
-    ValueReader<Integer> length = Read.text().map(String::length);
+    ValueReader<Integer> length = ValueReaders.text().map(String::length);
     Located<Integer> read = length.read(Texts.tree("'abc'"), problems).orElseThrow();
     assertEquals(3, read.value());
     assertEquals(6, read.at().endColumn());
@@ -183,32 +185,37 @@ class ReadTest {
   @Test
   void badItemsOfAListAreToldAndTheGoodOnesKept() {
     Located<List<Located<Integer>>> read =
-        Read.list(Read.wholeNumber(1, 9)).read(Texts.tree("[1, x, 3, 44]"), problems).orElseThrow();
+        ValueReaders.list(ValueReaders.wholeNumber(1, 9))
+            .read(Texts.tree("[1, x, 3, 44]"), problems)
+            .orElseThrow();
     assertEquals(List.of(1, 3), read.value().stream().map(Located::value).toList());
     assertEquals(List.of("1:5 not-a-number", "1:11 out-of-range"), Texts.told(problems));
   }
 
   @Test
   void anItemWithoutValueIsToldAtItsHyphen() {
-    assertEquals(List.of("2:2 empty-value"), Texts.faults("- a\n-\n- b\n", Read.list(Read.text())));
+    assertEquals(
+        List.of("2:2 empty-value"),
+        Texts.faults("- a\n-\n- b\n", ValueReaders.list(ValueReaders.text())));
   }
 
   @Test
   void oneItemIsAListOnlyWhereThatIsAllowed() {
-    assertEquals(1, Texts.value("a", Read.listOrOne(Read.text())).size());
-    assertEquals(2, Texts.value("[a, b]", Read.listOrOne(Read.text())).size());
-    assertEquals(List.of("1:1 wrong-shape"), Texts.faults("a", Read.list(Read.text())));
+    assertEquals(1, Texts.value("a", ValueReaders.listOrOne(ValueReaders.text())).size());
+    assertEquals(2, Texts.value("[a, b]", ValueReaders.listOrOne(ValueReaders.text())).size());
+    assertEquals(
+        List.of("1:1 wrong-shape"), Texts.faults("a", ValueReaders.list(ValueReaders.text())));
   }
 
   @Test
   void aValueMayBeWrittenShortOrLong() {
     ValueReader<String> tool =
-        Read.scalarOr(
-            Read.text(),
-            Read.record(
+        ValueReaders.scalarOr(
+            ValueReaders.text(),
+            ValueReaders.record(
                 "a tool",
                 map -> {
-                  var special = map.required("special", Read.text());
+                  var special = map.required("special", ValueReaders.text());
                   return map.build(() -> special.get().value());
                 }));
     assertEquals("wire brush", Texts.value("wire brush", tool));
@@ -219,7 +226,9 @@ class ReadTest {
   @Test
   void aListMayStandWhereOtherwiseAWordDoes() {
     ValueReader<Integer> order =
-        Read.listOr(Read.list(Read.text()).map(List::size), Read.text().map(word -> 0));
+        ValueReaders.listOr(
+            ValueReaders.list(ValueReaders.text()).map(List::size),
+            ValueReaders.text().map(word -> 0));
     assertEquals(2, Texts.value("[a, b]", order));
     assertEquals(0, Texts.value("circle", order));
   }

@@ -16,7 +16,7 @@ import java.util.regex.Pattern;
  * The readers of values. What a text means is decided by what the field expects, from the raw text:
  * quoted or not makes no difference.
  */
-public final class Read {
+public final class ValueReaders {
   /** Nine digits: the most that always fit an {@code int}. */
   private static final Pattern WHOLE = Pattern.compile("0|[1-9][0-9]{0,8}");
 
@@ -27,21 +27,21 @@ public final class Read {
 
   private static final int LATEST = 2099;
 
-  private Read() {}
+  private ValueReaders() {}
 
   /** Any text that is not blank, without the spaces around it. */
   public static ValueReader<String> text() {
-    return value(Outcome::ok);
+    return value(ParseOutcome::ok);
   }
 
   /** A name in small letters, digits and single hyphens: {@code front-left}. */
   public static ValueReader<String> name() {
-    return value(Read::nameOf);
+    return value(ValueReaders::nameOf);
   }
 
   /** The same as {@link #name()}, as a hook for {@link #map}. */
-  public static Outcome<String> nameOf(String text) {
-    return isName(text) ? Outcome.ok(text) : Sentences.notAName(text);
+  public static ParseOutcome<String> nameOf(String text) {
+    return isName(text) ? ParseOutcome.ok(text) : Sentences.notAName(text);
   }
 
   /** A loop, not a pattern: half of all that a shop writes are names, and they are read first. */
@@ -67,42 +67,44 @@ public final class Read {
     return value(text -> wholeNumberOf(text, least, most));
   }
 
-  private static Outcome<Integer> wholeNumberOf(String text, int least, int most) {
+  private static ParseOutcome<Integer> wholeNumberOf(String text, int least, int most) {
     if (!WHOLE.matcher(text).matches()) {
       return Sentences.notANumber(text, least, most);
     }
     int number = Integer.parseInt(text);
     return number < least || number > most
         ? Sentences.outOfRange(text, least, most)
-        : Outcome.ok(number);
+        : ParseOutcome.ok(number);
   }
 
   /** {@code yes}, {@code no}, {@code true} or {@code false}, in small letters. */
   public static ValueReader<Boolean> yesNo() {
-    return value(Read::yesNoOf);
+    return value(ValueReaders::yesNoOf);
   }
 
-  private static Outcome<Boolean> yesNoOf(String text) {
+  private static ParseOutcome<Boolean> yesNoOf(String text) {
     if (text.equals("yes") || text.equals("true")) {
-      return Outcome.ok(true);
+      return ParseOutcome.ok(true);
     }
-    return text.equals("no") || text.equals("false") ? Outcome.ok(false) : Sentences.notYesNo(text);
+    return text.equals("no") || text.equals("false")
+        ? ParseOutcome.ok(false)
+        : Sentences.notYesNo(text);
   }
 
   /** A day of the calendar, {@code 2026-03-02} (ISO 8601). */
   public static ValueReader<LocalDate> date() {
-    return value(Read::dateOf);
+    return value(ValueReaders::dateOf);
   }
 
   /** The same as {@link #date()}, for names of folders and texts that may be something else. */
-  public static Outcome<LocalDate> dateOf(String text) {
+  public static ParseOutcome<LocalDate> dateOf(String text) {
     if (!DAY.matcher(text).matches()) {
       return Sentences.notADate(text);
     }
     try {
       LocalDate day = LocalDate.parse(text);
       return EARLIEST <= day.getYear() && day.getYear() <= LATEST
-          ? Outcome.ok(day)
+          ? ParseOutcome.ok(day)
           : Sentences.notOfThisTime(text, EARLIEST, LATEST);
     } catch (DateTimeParseException noSuchDay) {
       return Sentences.noSuchDay(text);
@@ -118,12 +120,12 @@ public final class Read {
     return value(
         text ->
             known.containsKey(text)
-                ? Outcome.ok(known.get(text))
+                ? ParseOutcome.ok(known.get(text))
                 : Sentences.notOneOf(text, known.keySet()));
   }
 
   /** Any single value that {@code parse} accepts; it is given the text without spaces around it. */
-  public static <T> ValueReader<T> value(Function<String, Outcome<T>> parse) {
+  public static <T> ValueReader<T> value(Function<String, ParseOutcome<T>> parse) {
     return (node, problems) ->
         scalar(node, problems).flatMap(scalar -> parsed(scalar, parse, problems));
   }
@@ -140,7 +142,7 @@ public final class Read {
   }
 
   static <T> Optional<Located<T>> parsed(
-      Scalar scalar, Function<String, Outcome<T>> parse, Problems problems) {
+      Scalar scalar, Function<String, ParseOutcome<T>> parse, Problems problems) {
     return parse
         .apply(scalar.text().strip())
         .fold(
@@ -207,7 +209,7 @@ public final class Read {
    * @param whatItIs with its article: {@code a map of bays}
    */
   public static <K, V> ValueReader<List<Keyed<K, V>>> map(
-      String whatItIs, Function<String, Outcome<K>> key, ValueReader<V> value) {
+      String whatItIs, Function<String, ParseOutcome<K>> key, ValueReader<V> value) {
     return record(whatItIs, map -> Optional.of(map.rest(key, value)));
   }
 

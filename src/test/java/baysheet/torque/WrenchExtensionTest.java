@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class LeverTest {
+class WrenchExtensionTest {
   // Worked examples as printed; tolerance: half a unit of the last printed figure. AC 43.13-1B
   // (FAA) fig. 7-2 and a helicopter maker's manual (117.39); TM 9-2350-277-40&P (30);
   // NAVEDTRA 14315 (inputs read, 66.7 computed); a tool maker's leaflet (44.44); a wrench seller's
@@ -30,14 +30,14 @@ class LeverTest {
   })
   void settingsAreThoseOfTheWorkedExamples(
       String torque, String hand, String beyond, String angle, double setting, double slack) {
-    Lever lever = Lever.with(length(hand), reach(beyond, angle));
+    WrenchExtension lever = WrenchExtension.with(length(hand), reach(beyond, angle));
     assertEquals(setting, lever.setting(torque(torque)).value().doubleValue(), slack);
   }
 
   // The quiz asks for the scale factor itself: (8 − 2)/8 = 0.75.
   @Test
   void anExtensionPointingBackDeliversLess() {
-    Lever lever = Lever.with(length("8 in"), reach("2 in", "180°"));
+    WrenchExtension lever = WrenchExtension.with(length("8 in"), reach("2 in", "180°"));
     assertEquals(torque("75 N·m"), lever.arriving(torque("100 N·m")));
   }
 
@@ -45,7 +45,7 @@ class LeverTest {
   @ParameterizedTest
   @CsvSource({"90°", "270°", "90.0°"})
   void aSquareExtensionCorrectsNothing(String angle) {
-    Lever lever = Lever.with(length("400 mm"), reach("60 mm", angle));
+    WrenchExtension lever = WrenchExtension.with(length("400 mm"), reach("60 mm", angle));
     assertEquals(torque("110 N·m"), lever.setting(torque("110 N·m")));
   }
 
@@ -53,25 +53,26 @@ class LeverTest {
   @ParameterizedTest
   @CsvSource({"60°", "300°"})
   void aSlantingExtensionCountsByItsCosine(String angle) {
-    Lever lever = Lever.with(length("370 mm"), reach("60 mm", angle));
+    WrenchExtension lever = WrenchExtension.with(length("370 mm"), reach("60 mm", angle));
     assertEquals(92.5, lever.setting(torque("100 N·m")).value().doubleValue(), 1e-12);
   }
 
   @Test
   void aFullTurnIsStraightOn() {
-    Lever straight = Lever.with(length("370 mm"), reach("60 mm", "0°"));
-    assertEquals(straight, Lever.with(length("370 mm"), reach("60 mm", "360°")));
+    WrenchExtension straight = WrenchExtension.with(length("370 mm"), reach("60 mm", "0°"));
+    assertEquals(straight, WrenchExtension.with(length("370 mm"), reach("60 mm", "360°")));
   }
 
   @Test
   void aBareWrenchDeliversWhatItSays() {
-    assertEquals(torque("110 N·m"), Lever.bare(length("370 mm")).setting(torque("110 N·m")));
+    assertEquals(
+        torque("110 N·m"), WrenchExtension.bare(length("370 mm")).setting(torque("110 N·m")));
   }
 
   @Test
   void aNutBehindTheHandCannotBeTurned() {
-    assertFalse(Lever.with(length("200 mm"), reach("200 mm", "180°")).turnsTheNut());
-    assertTrue(Lever.with(length("200 mm"), reach("199 mm", "180°")).turnsTheNut());
+    assertFalse(WrenchExtension.with(length("200 mm"), reach("200 mm", "180°")).turnsTheNut());
+    assertTrue(WrenchExtension.with(length("200 mm"), reach("199 mm", "180°")).turnsTheNut());
   }
 
   @Test

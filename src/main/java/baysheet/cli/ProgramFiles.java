@@ -16,8 +16,8 @@ import java.util.Map;
 import java.util.stream.Stream;
 
 /** The files that come with the program, in its jar or in the folder it was compiled to. */
-final class Shipped {
-  private Shipped() {}
+final class ProgramFiles {
+  private ProgramFiles() {}
 
   /** The text of a file, {@code /baysheet/start/shop.yaml}. */
   static String text(String file) {
@@ -44,7 +44,7 @@ final class Shipped {
   }
 
   private static URI uri(String folder) throws IOException {
-    URL url = Shipped.class.getResource(folder);
+    URL url = ProgramFiles.class.getResource(folder);
     if (url == null) {
       throw new IOException("no such resource: " + folder);
     }

@@ -14,35 +14,39 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class PassesTest {
+class TighteningPassesTest {
   private static final Tightening PLAIN = tightening("110 N·m");
 
   @Test
   void fourInAnOrderGetHalfFullAndACheckRound() {
-    assertEquals(Passes.HALF_THEN_FULL, Passes.usual(4, true, PLAIN));
+    assertEquals(TighteningPasses.HALF_THEN_FULL, TighteningPasses.usual(4, true, PLAIN));
     assertEquals(
-        List.of(new BigDecimal(50), new BigDecimal(100)), Passes.HALF_THEN_FULL.percents());
-    assertTrue(Passes.HALF_THEN_FULL.checkRound());
+        List.of(new BigDecimal(50), new BigDecimal(100)),
+        TighteningPasses.HALF_THEN_FULL.percents());
+    assertTrue(TighteningPasses.HALF_THEN_FULL.checkRound());
   }
 
   @Test
   void fewerOrUnorderedOnesGoStraightToFull() {
-    assertEquals(Passes.ONE, Passes.usual(3, true, PLAIN));
-    assertEquals(Passes.ONE, Passes.usual(5, false, PLAIN));
+    assertEquals(TighteningPasses.ONE, TighteningPasses.usual(3, true, PLAIN));
+    assertEquals(TighteningPasses.ONE, TighteningPasses.usual(5, false, PLAIN));
   }
 
   @Test
   void stagesOfTheBookAreNotSplitFurther() {
-    assertEquals(Passes.ONE, Passes.usual(10, true, tightening("25 N·m", "50 N·m", "+90°")));
-    assertEquals(Passes.ONE, Passes.usual(10, true, tightening("25 N·m", "50 N·m")));
-    assertEquals(Passes.ONE, Passes.usual(10, true, tightening("snug")));
-    assertEquals(Passes.ONE, Passes.usual(10, true, tightening("unknown")));
+    assertEquals(
+        TighteningPasses.ONE,
+        TighteningPasses.usual(10, true, tightening("25 N·m", "50 N·m", "+90°")));
+    assertEquals(
+        TighteningPasses.ONE, TighteningPasses.usual(10, true, tightening("25 N·m", "50 N·m")));
+    assertEquals(TighteningPasses.ONE, TighteningPasses.usual(10, true, tightening("snug")));
+    assertEquals(TighteningPasses.ONE, TighteningPasses.usual(10, true, tightening("unknown")));
   }
 
   // 30, 60, 100 % and a last round: a gasket maker's article citing the Fluid Sealing Association.
   @Test
   void theBooksOwnPassesAreRead() {
-    Passes passes = value(Passes.parse(List.of("30 %", "60 %", "100 %")));
+    TighteningPasses passes = value(TighteningPasses.parse(List.of("30 %", "60 %", "100 %")));
     assertEquals(
         List.of(new BigDecimal(30), new BigDecimal(60), new BigDecimal(100)), passes.percents());
     assertTrue(passes.checkRound());
@@ -50,8 +54,8 @@ class PassesTest {
 
   @Test
   void oneMeansStraightToFullWithoutACheckRound() {
-    assertEquals(new Read<>(Passes.ONE), Passes.parse(List.of("one")));
-    assertEquals(new Read<>(Passes.ONE), Passes.parse(List.of("100 %")));
+    assertEquals(new Parsed<>(TighteningPasses.ONE), TighteningPasses.parse(List.of("one")));
+    assertEquals(new Parsed<>(TighteningPasses.ONE), TighteningPasses.parse(List.of("100 %")));
   }
 
   @ParameterizedTest
@@ -64,20 +68,21 @@ class PassesTest {
     "one;two, '\"one\" does not begin with a figure'"
   })
   void passesThatDoNotRiseToFullAreRefused(String texts, String what) {
-    assertEquals(what, fault(Passes.parse(List.of(texts.split(";")))).what());
+    assertEquals(what, fault(TighteningPasses.parse(List.of(texts.split(";")))).what());
   }
 
   @Test
   void aPassComesToItsShareOfTheTorque() {
     assertEquals(
         List.of(torque("55 N·m"), torque("110.0 N·m")),
-        Passes.HALF_THEN_FULL.of(torque("110.0 N·m")));
+        TighteningPasses.HALF_THEN_FULL.of(torque("110.0 N·m")));
   }
 
   @Test
   void passesThatDoNotEndFullAreAFaultOfOurs() {
-    assertThrows(IllegalArgumentException.class, () -> new Passes(List.of(), false));
+    assertThrows(IllegalArgumentException.class, () -> new TighteningPasses(List.of(), false));
     assertThrows(
-        IllegalArgumentException.class, () -> new Passes(List.of(new BigDecimal(101)), false));
+        IllegalArgumentException.class,
+        () -> new TighteningPasses(List.of(new BigDecimal(101)), false));
   }
 }

@@ -9,8 +9,8 @@ import java.util.function.Function;
  *
  * @param value the value
  */
-public record Read<T>(T value) implements Reading<T> {
-  public Read {
+public record Parsed<T>(T value) implements ParseResult<T> {
+  public Parsed {
     Objects.requireNonNull(value);
   }
 
@@ -20,12 +20,12 @@ public record Read<T>(T value) implements Reading<T> {
   }
 
   @Override
-  public <U> Reading<U> map(Function<? super T, ? extends U> change) {
-    return new Read<>(change.apply(value));
+  public <U> ParseResult<U> map(Function<? super T, ? extends U> change) {
+    return new Parsed<>(change.apply(value));
   }
 
   @Override
-  public <U> Reading<U> then(Function<? super T, Reading<U>> next) {
+  public <U> ParseResult<U> then(Function<? super T, ParseResult<U>> next) {
     return next.apply(value);
   }
 }

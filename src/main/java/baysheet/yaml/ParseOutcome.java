@@ -6,9 +6,9 @@ import java.util.Optional;
 import java.util.function.Function;
 
 /** What came of reading a text: a value, or what is wrong with it. */
-public sealed interface Outcome<T> {
+public sealed interface ParseOutcome<T> {
   /** The text was good. */
-  static <T> Outcome<T> ok(T value) {
+  static <T> ParseOutcome<T> ok(T value) {
     return new Ok<>(value);
   }
 
@@ -18,12 +18,12 @@ public sealed interface Outcome<T> {
    * @param what what is wrong, one sentence without a full stop
    * @param expected what would have been right
    */
-  static <T> Outcome<T> bad(String what, String expected) {
+  static <T> ParseOutcome<T> bad(String what, String expected) {
     return bad(ProblemCode.BAD_VALUE, what, expected);
   }
 
   /** The text was bad, under a code of the caller's. */
-  static <T> Outcome<T> bad(ProblemCode code, String what, String expected) {
+  static <T> ParseOutcome<T> bad(ProblemCode code, String what, String expected) {
     return new Bad<>(code, what, expected, Optional.empty());
   }
 
@@ -31,12 +31,12 @@ public sealed interface Outcome<T> {
   <R> R fold(Function<? super T, ? extends R> ifOk, Function<Bad<?>, ? extends R> ifBad);
 
   /** The same outcome with another value; what is wrong stays as it is. */
-  default <U> Outcome<U> map(Function<? super T, ? extends U> change) {
+  default <U> ParseOutcome<U> map(Function<? super T, ? extends U> change) {
     return fold(value -> ok(change.apply(value)), Bad::of);
   }
 
   /** A good text. */
-  record Ok<T>(T value) implements Outcome<T> {
+  record Ok<T>(T value) implements ParseOutcome<T> {
     public Ok {
       Objects.requireNonNull(value);
     }
@@ -49,7 +49,7 @@ public sealed interface Outcome<T> {
 
   /** A bad text: code, what is wrong, what was expected, and the nearest good one if there is. */
   record Bad<T>(ProblemCode code, String what, String expected, Optional<String> nearest)
-      implements Outcome<T> {
+      implements ParseOutcome<T> {
     public Bad {
       Objects.requireNonNull(code);
       Objects.requireNonNull(what);

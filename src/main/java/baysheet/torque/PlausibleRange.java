@@ -10,8 +10,8 @@ import java.util.Map;
  * <p>Common practice on cars and vans, no source: wide enough for anything in a small garage,
  * narrow enough to catch a lost decimal point or a wrong unit where it is gross.
  */
-final class Plausible {
-  private static final Map<Dimension, Plausible> SPANS = new EnumMap<>(Dimension.class);
+final class PlausibleRange {
+  private static final Map<Dimension, PlausibleRange> SPANS = new EnumMap<>(Dimension.class);
 
   static {
     // Above 3000 N·m a hand wrench is out of the question; the finest scale steps by 0.05 N·m.
@@ -31,23 +31,23 @@ final class Plausible {
   private final Quantity least;
   private final Quantity most;
 
-  private Plausible(Quantity least, Quantity most) {
+  private PlausibleRange(Quantity least, Quantity most) {
     this.least = least;
     this.most = most;
   }
 
-  private static Plausible span(String least, String most, Unit unit) {
-    return new Plausible(Quantity.of(least, unit), Quantity.of(most, unit));
+  private static PlausibleRange span(String least, String most, Unit unit) {
+    return new PlausibleRange(Quantity.of(least, unit), Quantity.of(most, unit));
   }
 
   /** The quantity itself, or what makes it absurd. */
-  static Reading<Quantity> check(Quantity quantity) {
+  static ParseResult<Quantity> check(Quantity quantity) {
     Dimension dimension = quantity.unit().dimension();
-    Plausible span = SPANS.get(dimension);
+    PlausibleRange span = SPANS.get(dimension);
     boolean inside = !quantity.isBelow(span.least) && !quantity.isAbove(span.most);
     return inside
-        ? new Read<>(quantity)
-        : new Misread<>(
+        ? new Parsed<>(quantity)
+        : new ParseFailure<>(
             quantity.print() + " is not plausible as " + dimension.phrase(),
             span.sentence(dimension));
   }

@@ -11,22 +11,22 @@ import java.util.function.Function;
  * @param expected what would have been right, words without a full stop
  * @param nearest the spelling that was most likely meant, where there is one
  */
-public record Misread<T>(String what, String expected, Optional<String> nearest)
-    implements Reading<T> {
-  public Misread {
+public record ParseFailure<T>(String what, String expected, Optional<String> nearest)
+    implements ParseResult<T> {
+  public ParseFailure {
     Objects.requireNonNull(what);
     Objects.requireNonNull(expected);
     Objects.requireNonNull(nearest);
   }
 
   /** Something for which no nearest spelling is known. */
-  public Misread(String what, String expected) {
+  public ParseFailure(String what, String expected) {
     this(what, expected, Optional.empty());
   }
 
   /** The same fault, with the spelling that was most likely meant. */
-  public Misread<T> near(Optional<String> spelling) {
-    return new Misread<>(what, expected, spelling);
+  public ParseFailure<T> near(Optional<String> spelling) {
+    return new ParseFailure<>(what, expected, spelling);
   }
 
   @Override
@@ -35,17 +35,17 @@ public record Misread<T>(String what, String expected, Optional<String> nearest)
   }
 
   @Override
-  public <U> Reading<U> map(Function<? super T, ? extends U> change) {
+  public <U> ParseResult<U> map(Function<? super T, ? extends U> change) {
     return as();
   }
 
   @Override
-  public <U> Reading<U> then(Function<? super T, Reading<U>> next) {
+  public <U> ParseResult<U> then(Function<? super T, ParseResult<U>> next) {
     return as();
   }
 
   /** The same fault, met while something else was to be read. */
-  public <U> Misread<U> as() {
-    return new Misread<>(what, expected, nearest);
+  public <U> ParseFailure<U> as() {
+    return new ParseFailure<>(what, expected, nearest);
   }
 }

@@ -10,13 +10,13 @@ import java.util.concurrent.CompletableFuture;
  *
  * @param layouts those that come with the tool
  */
-record Ahead(Early<Fonts> fonts, Early<Layouts> layouts, Writers writers) {
-  static Ahead start() {
-    Early<Fonts> fonts = Early.start(Fonts::builtIn);
-    Early<Layouts> layouts = Early.start(Layouts::builtIn);
+record Startup(AsyncValue<Fonts> fonts, AsyncValue<Layouts> layouts, Writers writers) {
+  static Startup start() {
+    AsyncValue<Fonts> fonts = AsyncValue.start(Fonts::builtIn);
+    AsyncValue<Layouts> layouts = AsyncValue.start(Layouts::builtIn);
     Writers writers = new Writers();
     // If making one fails here, it fails again, and is reported, where it is needed.
     CompletableFuture.runAsync(writers::prepare);
-    return new Ahead(fonts, layouts, writers);
+    return new Startup(fonts, layouts, writers);
   }
 }

@@ -10,18 +10,19 @@ import java.util.List;
  * @param percents share of the torque in each pass, in percent, rising to 100
  * @param checkRound whether one more round follows at the full torque
  */
-public record Passes(List<BigDecimal> percents, boolean checkRound) {
+public record TighteningPasses(List<BigDecimal> percents, boolean checkRound) {
   private static final BigDecimal FULL = new BigDecimal(100);
   // From four fasteners on, tightening one of them relieves the others. Common practice, no source.
   private static final int FEWEST_IN_PASSES = 4;
 
   /** Straight to the full torque. */
-  public static final Passes ONE = new Passes(List.of(FULL), false);
+  public static final TighteningPasses ONE = new TighteningPasses(List.of(FULL), false);
 
   /** Half, full, and once round again. */
-  public static final Passes HALF_THEN_FULL = new Passes(List.of(new BigDecimal(50), FULL), true);
+  public static final TighteningPasses HALF_THEN_FULL =
+      new TighteningPasses(List.of(new BigDecimal(50), FULL), true);
 
-  public Passes {
+  public TighteningPasses {
     percents = List.copyOf(percents);
     if (!rises(percents)) {
       throw new IllegalArgumentException("passes do not rise to 100 %: " + percents);
@@ -34,28 +35,28 @@ public record Passes(List<BigDecimal> percents, boolean checkRound) {
    *
    * @param ordered whether the set has an order
    */
-  public static Passes usual(int count, boolean ordered, Tightening tightening) {
+  public static TighteningPasses usual(int count, boolean ordered, Tightening tightening) {
     boolean plain =
         tightening instanceof Tightening.Stages stages && stages.plainTorque().isPresent();
     return plain && ordered && count >= FEWEST_IN_PASSES ? HALF_THEN_FULL : ONE;
   }
 
   /** Reads the book's own: {@code [30 %, 60 %, 100 %]}, or the one word {@code one}. */
-  public static Reading<Passes> parse(List<String> texts) {
+  public static ParseResult<TighteningPasses> parse(List<String> texts) {
     if (texts.size() == 1 && texts.get(0).strip().equals("one")) {
-      return new Read<>(ONE);
+      return new Parsed<>(ONE);
     }
     List<BigDecimal> percents = new ArrayList<>();
     for (String text : texts) {
-      Reading<Quantity> share = QuantityText.quantity(text, Dimension.SHARE);
-      if (share instanceof Misread<Quantity> misread) {
+      ParseResult<Quantity> share = QuantityText.quantity(text, Dimension.SHARE);
+      if (share instanceof ParseFailure<Quantity> misread) {
         return misread.as();
       }
       share.found().ifPresent(percent -> percents.add(percent.value()));
     }
     return rises(percents)
-        ? new Read<>(new Passes(percents, percents.size() > 1))
-        : new Misread<>(
+        ? new Parsed<>(new TighteningPasses(percents, percents.size() > 1))
+        : new ParseFailure<>(
             "the passes do not increase to 100 %", "one, or shares such as [30 %, 60 %, 100 %]");
   }
 

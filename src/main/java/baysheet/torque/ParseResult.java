@@ -8,13 +8,13 @@ import java.util.function.Function;
  *
  * @param <T> what was to be read
  */
-public sealed interface Reading<T> permits Read, Misread {
+public sealed interface ParseResult<T> permits Parsed, ParseFailure {
   /** The value, when it could be read. */
   Optional<T> found();
 
   /** The value passed through {@code change}; a misread stays as it is. */
-  <U> Reading<U> map(Function<? super T, ? extends U> change);
+  <U> ParseResult<U> map(Function<? super T, ? extends U> change);
 
   /** The value handed to a further reading; a misread stays as it is. */
-  <U> Reading<U> then(Function<? super T, Reading<U>> next);
+  <U> ParseResult<U> then(Function<? super T, ParseResult<U>> next);
 }
