@@ -89,13 +89,13 @@ class PageReadingTest {
     }
   }
 
-  /** A large tick of the box beside it, which ends 3 mm inside. */
+  /** A large tick of the box beside a box for words or a figure, which ends 3 mm inside. */
   @Test
-  void endOfANeighboursStrokeFillsNoValueIn() throws IOException {
+  void endOfANeighboursStrokeFillsNothingIn() throws IOException {
     BufferedImage page = page();
     PlacedBoxes.Box box =
         issued(false).boxes().boxes().stream()
-            .filter(it -> it.kind().equals("value"))
+            .filter(it -> it.kind().equals("value") || it.kind().equals("line"))
             .findFirst()
             .orElseThrow();
     double mm = 25.4 / 72;
