@@ -195,6 +195,12 @@ final class Piece {
     return area * MM * MM >= LEAST_AREA * wide * wide;
   }
 
+  /** How long its strokes are by their width: what lies in the box by the square of its width. */
+  double slenderness() {
+    double wide = thickness();
+    return inside * MM * MM / (wide * wide);
+  }
+
   /** Whether it goes from a side of the region to the one across. */
   boolean crosses() {
     return (sides & (LEFT | RIGHT)) == (LEFT | RIGHT) || (sides & (TOP | BOTTOM)) == (TOP | BOTTOM);
