@@ -35,6 +35,11 @@ final class BoxReader {
   /** A box that is nearly solid was blotted out, or lies under a stain. */
   private static final double SOLID = 0.85;
 
+  /** Of words, figures and initials, all strokes by their width; a smudge is short and wide. */
+  private static final double SCRIPT = 10;
+
+  private static final double SIGNATURE = 25;
+
   private final Scanned scanned;
   private final Ink ink;
   private final BlankPage blank;
@@ -53,6 +58,17 @@ final class BoxReader {
       case "tick" -> 1.6;
       default -> 1.8;
     };
+  }
+
+  /**
+   * How long the strokes in a box must be by their width. A scan in black and white has neither the
+   * paleness nor the soft edges of a smudge, so there one short stroke is no writing.
+   */
+  private double leastSlenderness(String kind) {
+    if (!scanned.twoTone() || kind.equals("tick")) {
+      return 0;
+    }
+    return kind.equals("signature") ? SIGNATURE : SCRIPT;
   }
 
   BoxReading read(PlacedBoxes.Box box) {
@@ -141,6 +157,7 @@ final class BoxReader {
     int white = pieces.white();
     double longest = 0;
     double all = 0;
+    double slenderness = 0;
     boolean any = false;
     long inside = 0;
     for (Piece piece : pieces.measure()) {
@@ -157,9 +174,11 @@ final class BoxReader {
       if (home && drawn && extent >= SPECK && piece.central() >= CENTRAL) {
         longest = Math.max(longest, extent);
         all += extent;
+        slenderness += piece.slenderness();
       }
     }
     boolean strong = longest >= least || longest >= least * BROKEN && all >= least / BROKEN;
+    strong &= slenderness >= leastSlenderness(box.kind());
     double share = (double) inside / Math.max(1, pieces.free());
     State state = strong && share < SOLID ? State.MARKED : any ? State.DOUBTFUL : State.EMPTY;
     return new BoxReading(

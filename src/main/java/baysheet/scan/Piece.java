@@ -32,6 +32,12 @@ final class Piece {
   /** Ink that is solid this far around a point, in mm, was not drawn with a stroke of a pen. */
   private static final double DEEPEST = 1.3;
 
+  /**
+   * How far its ink reaches from white paper at most, by the width of what lies in the box. More is
+   * a blot under a border, of which only a sliver shows inside.
+   */
+  private static final double DEEPEST_BY_WIDTH = 1.5;
+
   /** Of a box, what a stroke takes of it one way and the other when it is meant for it. */
   private static final double FROM_SIDE_TO_SIDE = 0.65;
 
@@ -171,6 +177,7 @@ final class Piece {
     return drawn
         && wide <= WIDEST_STROKE
         && depth * MM <= DEEPEST
+        && (depth * MM <= DEEPEST_BY_WIDTH * wide || spans(box))
         && !isSoft(white)
         && contrast(white) >= (isBentAndThin() ? LEAST_THIN_CONTRAST : LEAST_CONTRAST);
   }
@@ -186,6 +193,12 @@ final class Piece {
 
   private static boolean isLong(int area, double wide) {
     return area * MM * MM >= LEAST_AREA * wide * wide;
+  }
+
+  /** How long its strokes are by their width: what lies in the box by the square of its width. */
+  double slenderness() {
+    double wide = thickness();
+    return inside * MM * MM / (wide * wide);
   }
 
   /** Whether it goes from a side of the region to the one across. */

@@ -89,13 +89,13 @@ class PageReadingTest {
     }
   }
 
-  /** A large tick of the box beside it, which ends 3 mm inside. */
+  /** A large tick of the box beside a box for words or a figure, which ends 3 mm inside. */
   @Test
-  void endOfANeighboursStrokeFillsNoValueIn() throws IOException {
+  void endOfANeighboursStrokeFillsNothingIn() throws IOException {
     BufferedImage page = page();
     PlacedBoxes.Box box =
         issued(false).boxes().boxes().stream()
-            .filter(it -> it.kind().equals("value"))
+            .filter(it -> it.kind().equals("value") || it.kind().equals("line"))
             .findFirst()
             .orElseThrow();
     double mm = 25.4 / 72;
@@ -109,6 +109,36 @@ class PageReadingTest {
             .orElseThrow()
             .state();
     assertEquals(State.DOUBTFUL, state);
+  }
+
+  @Test
+  void shortWideSmudgeInBlackAndWhiteIsNoWriting() throws IOException {
+    assertEquals(State.DOUBTFUL, blotted(8, 1, 0.9, 3.4));
+  }
+
+  /**
+   * Paints a rectangle on a page in black and white, in millimetres from the top left of a box for
+   * words.
+   */
+  private static State blotted(double x, double y, double w, double h) throws IOException {
+    BufferedImage grey = page();
+    BufferedImage page =
+        new BufferedImage(grey.getWidth(), grey.getHeight(), BufferedImage.TYPE_BYTE_BINARY);
+    page.createGraphics().drawImage(grey, 0, 0, null);
+    PlacedBoxes.Box box =
+        issued(false).boxes().boxes().stream()
+            .filter(it -> it.kind().equals("line") && it.place().w() > 60)
+            .findFirst()
+            .orElseThrow();
+    double mm = 25.4 / 72;
+    double left = box.place().x() * mm;
+    double top = page.getHeight() / MILLIMETRE - (box.place().y() + box.place().h()) * mm;
+    paint(page, Color.BLACK, left + x, top + y, w, h);
+    return read(page, issued(false)).boxes().stream()
+        .filter(it -> it.name().equals(box.name()))
+        .findFirst()
+        .orElseThrow()
+        .state();
   }
 
   @Test
