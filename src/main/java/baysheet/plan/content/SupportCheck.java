@@ -228,8 +228,12 @@ public final class SupportCheck {
 
   /** A jack lifts elsewhere than where the stands then go. */
   private List<String> jackedAt(Place axle) {
-    List<String> points = new ArrayList<>(points(List.of(axle)));
-    resolved.book().jacking(axle).ifPresent(point -> points.add("jack: " + point.value()));
+    List<String> points = new ArrayList<>();
+    resolved.book().jacking(axle).ifPresent(point -> points.add("jack under: " + point.value()));
+    resolved
+        .book()
+        .support(axle)
+        .ifPresent(point -> points.add("axle stands under: " + point.value()));
     return points;
   }
 
