@@ -119,7 +119,7 @@ class RecordTest {
     garage.change("vehicles/hollin-wren-van-2016.yaml", "120 N·m", "120 lbf·in");
     garage.sheets("--record");
     assertEquals(Boolean.TRUE, tightens("502").get("hold").value());
-    assertOnPaper(made.paper("502").text(), "Row 1: ask for the figure first");
+    assertOnPaper(made.paper("502").text(), "Row 1: to the figure written in that row");
     assertOnPaper(made.paper("502").text(), "wrench, set to");
     assertOnPaper(
         made.paper("502").text(), "Check that torque and source of the wheel nuts are recorded");
