@@ -30,14 +30,18 @@ final class OptionParser {
 
   private <T> T named(OptionSpec option, ParseResult<T> reading) {
     return reading instanceof ParseFailure<T> misread
-        ? read(new ParseFailure<>(option.longestName() + ": " + misread.what(), misread.expected()))
+        ? read(
+            new ParseFailure<>(
+                option.longestName() + ": " + misread.what(),
+                misread.expected(),
+                misread.nearest()))
         : read(reading);
   }
 
   /** What was read. */
   <T> T read(ParseResult<T> reading) {
     if (reading instanceof ParseFailure<T> misread) {
-      throw wrong(misread.what()).expecting(misread.expected());
+      throw wrong(misread.what()).expecting(misread.expected(), misread.nearest());
     }
     return reading.found().orElseThrow();
   }

@@ -45,6 +45,13 @@ final class WrongCommandLine extends CommandLine.ParameterException {
         .orElseGet(() -> expecting(right));
   }
 
+  /** With the spelling that was probably meant, or else with what would be right. */
+  WrongCommandLine expecting(String right, Optional<String> meant) {
+    return meant
+        .map(it -> new WrongCommandLine(getCommandLine(), getMessage(), it, ""))
+        .orElseGet(() -> expecting(right));
+  }
+
   WrongCommandLine expecting(String right) {
     return new WrongCommandLine(getCommandLine(), getMessage(), "", right);
   }

@@ -244,6 +244,15 @@ class CommandLineSlipsTest {
         "Expected: an option such as " + slip.replaceAll("^[—–−]+", "--") + ".");
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "110nm, has the unknown unit \"nm\"., 110 N·m",
+    "'16,5N·m', has a comma in its figure., 16.5N·m"
+  })
+  void aSlipInAFigureIsAnsweredWithTheSpellingToUse(String typed, String fault, String meant) {
+    answers("torque " + typed, '"' + typed + "\" " + fault, "Did you mean " + meant + "?");
+  }
+
   @Test
   void aFileWhoseNameBeginsWithAnAtSignIsAFile() {
     garage.write("@words", "--json");
