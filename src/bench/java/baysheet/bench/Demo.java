@@ -2,26 +2,26 @@ package baysheet.bench;
 
 import java.nio.file.Path;
 
-/** The demo jobs that are measured; paths are seen from the project's root. */
+/** Demo jobs that one page holds; paths are seen from the project's root. */
 public enum Demo {
-  /** An oil service: 14 steps. */
-  SHORT("2404"),
+  /** Drop links: 28 steps. */
+  SHORT("2026-03-02/2407.yaml"),
 
-  /** A lower arm: 19 steps. */
-  MIDDLE("2402"),
+  /** A track rod end: 40 steps. */
+  MIDDLE("2026-03-03/2410.yaml"),
 
-  /** A lower arm and a track rod end: 26 steps. */
-  LONG("2406");
+  /** An oil service: 43 steps. */
+  LONG("2026-03-02/2404.yaml");
 
   static final Path SHOP = Path.of("jobs");
 
-  private final String number;
+  private final String file;
 
-  Demo(String number) {
-    this.number = number;
+  Demo(String file) {
+    this.file = file;
   }
 
   Path job() {
-    return SHOP.resolve("2026-03-02").resolve(number + ".yaml");
+    return SHOP.resolve(file);
   }
 }

@@ -51,7 +51,7 @@ final class FloorRuns {
     byte[] record = workshop.record(sheet, fitted);
     Floor floor = new Floor(fitted.page());
     parts.put("floor", () -> floor.write(fitted.page()));
-    parts.put("sheet", () -> workshop.sheet(job));
+    parts.put("sheet", () -> workshop.sheets(job));
     parts.put("resolve", () -> workshop.resolve(job));
     parts.put("plan", () -> workshop.plan(resolved));
     parts.put("fill", () -> workshop.fill(sheet));

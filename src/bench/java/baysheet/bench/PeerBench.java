@@ -6,6 +6,7 @@ import baysheet.cli.Workshop;
 import baysheet.layout.PageFit;
 import baysheet.box.Form;
 import java.io.IOException;
+import java.util.List;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
@@ -55,8 +56,8 @@ public class PeerBench {
 
   /** This tool, from the job file to PDF bytes. */
   @Benchmark
-  public byte[] baysheetFromJobFile() {
-    return workshop.sheet(Demo.MIDDLE.job());
+  public List<byte[]> baysheetFromJobFile() {
+    return workshop.sheets(Demo.MIDDLE.job());
   }
 
   /** HTML and CSS. */

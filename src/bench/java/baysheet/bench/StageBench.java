@@ -6,6 +6,7 @@ import baysheet.cli.Workshop;
 import baysheet.layout.PageFit;
 import baysheet.resolve.Resolved;
 import baysheet.box.Form;
+import java.util.List;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;
@@ -74,7 +75,7 @@ public class StageBench {
 
   /** From the job file to PDF bytes. */
   @Benchmark
-  public byte[] sheet() {
-    return workshop.sheet(demo.job());
+  public List<byte[]> sheet() {
+    return workshop.sheets(demo.job());
   }
 }

@@ -14,6 +14,7 @@ import baysheet.sheet.Sheet;
 import baysheet.template.Layouts;
 import baysheet.wording.SheetText;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -85,10 +86,12 @@ public final class Workshop {
         writer, new MadeSheet(sheet, SheetId.of(sheet), fitted.page(), fitted.fit(), record));
   }
 
-  /** The whole chain, as a run of the sheets command goes through it for each job. */
-  public byte[] sheet(Path job) {
+  /** The whole chain, as a run of the sheets command goes through it: a file for each stage. */
+  public List<byte[]> sheets(Path job) {
     Problems problems = new Problems();
-    return Day.pdf(writer, sound(maker.make(job, folder, problems), problems));
+    List<MadeSheet> made = maker.make(job, folder, problems);
+    sound(made.stream().findFirst(), problems);
+    return made.stream().map(sheet -> Day.pdf(writer, sheet)).toList();
   }
 
   private static <T> T sound(Optional<T> made, Problems problems) {
