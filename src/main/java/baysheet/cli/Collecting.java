@@ -82,7 +82,7 @@ final class Collecting {
   /**
    * Reads one file.
    *
-   * @param progress is told how many pages were read of how many
+   * @param progress receives the number of pages read and of all pages
    */
   void read(Path scan, Progress progress) {
     String name = String.valueOf(scan.getFileName());

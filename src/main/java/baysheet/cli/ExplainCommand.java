@@ -81,7 +81,8 @@ final class ExplainCommand implements Callable<Integer> {
   }
 
   /**
-   * @param made the sheets of the job; none where its layout does not fit, which is told besides
+   * @param made the sheets of the job; none where its layout does not fit, which is reported as a
+   *     problem
    */
   private void tell(Resolved resolved, TracedPlan plan, List<MadeSheet> made) {
     List<TorqueLine> lines =

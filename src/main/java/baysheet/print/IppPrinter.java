@@ -111,7 +111,10 @@ final class IppPrinter implements Printer {
         .put(Kind.NAME, "requesting-user-name", USER);
   }
 
-  /** A printer that takes no jobs or no PDF files is told apart from one that fails at ours. */
+  /**
+   * A printer that takes no jobs or no PDF files is distinguished from one that fails to print
+   * ours.
+   */
   private void askWhetherItWill() throws IOException {
     IppMessage answer =
         send(

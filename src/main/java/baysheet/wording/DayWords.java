@@ -124,7 +124,7 @@ public final class DayWords {
         .collect(Collectors.joining("; "));
   }
 
-  /** A spell as short as a look is told by its beginning. */
+  /** A spell as short as a look is named by its beginning only. */
   private static final int SHORT = 5;
 
   private static String promised(Placed placed) {

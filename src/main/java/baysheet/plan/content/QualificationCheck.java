@@ -75,7 +75,7 @@ public final class QualificationCheck {
     Shop.Person doing = resolved.qualified().getOrDefault(name, resolved.by());
     Optional<QualifiedWork.Holder> by = holder(doing, name);
     if (by.isEmpty()) {
-      problems.add(notQualified(it, doing, whoDoes(name), toDo(name, doing)));
+      problems.add(notQualified(it, doing, whoDoes(name), certifiedToWork(name, doing)));
       return Optional.empty();
     }
     List<Integer> holds = steps.stream().filter(stops::at).map(index -> index + 1).toList();
@@ -196,7 +196,7 @@ public final class QualificationCheck {
         .seeAlso("person", person.id().at());
   }
 
-  private String toDo(String name, Shop.Person person) {
+  private String certifiedToWork(String name, Shop.Person person) {
     return certified(others(name, person), "qualified: {" + name + ": %s}");
   }
 

@@ -287,7 +287,7 @@ final class OneStage {
 
   /**
    * Lines of other stages that a step of this one names; for the last stage also those that are
-   * checked again after a distance, of which the customer is told at the end.
+   * checked again after a distance, about which the customer is informed at the end.
    */
   private List<TorqueLine> elsewhere(List<TorqueLine> table) {
     Set<Integer> named = new HashSet<>();
