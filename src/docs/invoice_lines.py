@@ -12,20 +12,19 @@ sheet, vehicle = records[0]["sheet"], records[0]["vehicle"]
 if len(records) != sheet.get("stages", 1):
     sys.exit(f"job {sheet['job']} has {sheet.get('stages', 1)} sheets: give the records of all")
 print(f"Job {sheet['job']} of {sheet['date']}, {vehicle.get('plate', vehicle['name'])}")
-for work in records[0]["works"]:
-    print(f"work;{work};1")
-print(f"time;minutes, expected;{sum(record['time']['minutes'][1] for record in records)}")
+for work in records[0]["work"]:
+    print(f"work;{work['procedure']};{work['title']}, {' and '.join(work['places'])};1")
+print(f"time;;minutes, expected;{sum(record['time']['minutes'][1] for record in records)}")
 for record in records:
     for part in record["parts"]:
-        print(f"part;{part['part']};{part['count']}")
-for consumable in dict.fromkeys(one for record in records for one in record["consumables"]):
-    print(f"consumable;{consumable};")
+        print(f"part;{part.get('number', '')};{part['part']};{part['count']}")
+supplies = {one["words"]: one for record in records for one in record["supplies"]}
+for words, one in supplies.items():
+    amount = one.get("capacity", {"value": "", "unit": ""})
+    print(f"supply;;{words};{amount['value']} {amount['unit']}".rstrip())
 for record in records:
-    for check in record["checks"]:
-        if "keepsOpen" in check:
-            print(f"open;{check['keepsOpen']};")
-odometer = vehicle.get("odometer")
-for row in (row for record in records for row in record["torque"]):
-    if odometer and row.get("recheck", {}).get("unit") == odometer["unit"]:
-        due = odometer["value"] + row["recheck"]["value"]
-        print(f"re-check;{row['words']} at {due} {odometer['unit']};")
+    for open_item in record["open"]:
+        print(f"open;;{open_item['text']};")
+    for again in record["rechecks"]:
+        due = again.get("dueAt", again["after"])
+        print(f"re-check;;rows {', '.join(map(str, again['rows']))} at {due['value']} {due['unit']};")

@@ -34,6 +34,10 @@ public final class KnownNames {
         ProblemCode.UNKNOWN_FASTENER,
         "fastener",
         "a fastener that the catalogue or a procedure's step names"),
+    PART(
+        ProblemCode.UNKNOWN_ITEM,
+        "part",
+        "a new part of a procedure, or a fastener of a spec book"),
     KIND(ProblemCode.UNKNOWN_KIND, "kind", "a kind that a catalogue declares under kinds"),
     CIRCUIT(ProblemCode.UNKNOWN_CIRCUIT, "circuit", "an item of the kind circuit"),
     TRAIT(ProblemCode.UNKNOWN_TRAIT, "trait", "a trait that a catalogue declares under traits"),
@@ -116,6 +120,7 @@ public final class KnownNames {
     known.faulty = folder.faulty();
     if (!folder.faulty().procedures().isEmpty()) {
       known.open.add(Sort.FASTENER);
+      known.open.add(Sort.PART);
     }
     if (!folder.faulty().books().isEmpty()) {
       known.open.add(Sort.ITEM);
@@ -180,6 +185,7 @@ public final class KnownNames {
 
   private void add(Procedure procedure) {
     names.get(Sort.PROCEDURE).add(procedure.name().value());
+    procedure.parts().forEach(part -> names.get(Sort.PART).add(part.name().value()));
     procedure.serves().ifPresent(role -> names.get(Sort.ROLE).add(role.value()));
     procedure.behind().forEach(access -> roles.add(access.value().procedure()));
     procedure.steps().flatMap(Step::items).forEach(it -> names.get(Sort.FASTENER).add(it.value()));

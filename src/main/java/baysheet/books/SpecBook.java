@@ -23,6 +23,8 @@ import java.util.Optional;
  * @param supports support points by axle
  * @param jacking where a jack lifts, by axle
  * @param fasteners groups in file order
+ * @param partNumbers what parts and fasteners are ordered by, by their names
+ * @param seen what was found on vehicles of this kind
  */
 public record SpecBook(
     Located<String> vehicle,
@@ -41,6 +43,8 @@ public record SpecBook(
     Map<Place, Located<String>> jacking,
     Map<String, Fluid> fluids,
     List<Group> fasteners,
+    Map<String, PartNumber> partNumbers,
+    List<Seen> seen,
     Span at) {
   public SpecBook {
     traits = List.copyOf(traits);
@@ -49,7 +53,19 @@ public record SpecBook(
     jacking = Collections.unmodifiableMap(new LinkedHashMap<>(jacking));
     fluids = Collections.unmodifiableMap(new LinkedHashMap<>(fluids));
     fasteners = List.copyOf(fasteners);
+    partNumbers = Collections.unmodifiableMap(new LinkedHashMap<>(partNumbers));
+    seen = List.copyOf(seen);
   }
+
+  /** What a part, or a fastener that is renewed, is ordered by. */
+  public record PartNumber(Located<String> part, Located<String> number) {}
+
+  /**
+   * What somebody found on a vehicle of this kind.
+   *
+   * @param job the number of the job on which it was found
+   */
+  public record Seen(Located<LocalDate> on, Optional<Located<String>> job, Located<String> what) {}
 
   /** Who compared the book with its source, and when. */
   public record Checked(Located<String> by, Located<LocalDate> on) {}

@@ -28,6 +28,9 @@ public final class SpecBookReader {
   private static final ValueReader<Words.Unnamed<SpecBook.Fluid>> FLUID =
       ValueReaders.record("a fluid", SpecBookReader::fluid);
 
+  private static final ValueReader<SpecBook.Seen> SEEN =
+      ValueReaders.record("something that was found", SpecBookReader::seen);
+
   private SpecBookReader() {}
 
   /** The book; empty when a problem was added that leaves none. */
@@ -71,6 +74,8 @@ public final class SpecBookReader {
             Words.located(map.entries("jacking", PlaceText::axle, ValueReaders.text())),
             Words.named(map.entries("fluids", ValueReaders::nameOf, FLUID)),
             fasteners(map, whole),
+            partNumbers(map),
+            map.list("seen", SEEN).stream().map(Located::value).toList(),
             map.at());
     return map.build(() -> book);
   }
@@ -139,6 +144,22 @@ public final class SpecBookReader {
         map.optional("capacity", Figures.quantity(QuantityKey.FLUID_CAPACITY));
     Optional<Located<String>> grade = map.optional("grade", ValueReaders.text());
     return map.build(() -> name -> new SpecBook.Fluid(name, capacity, grade, map.at()));
+  }
+
+  private static Map<String, SpecBook.PartNumber> partNumbers(MapReader map) {
+    Map<String, SpecBook.PartNumber> numbers = new LinkedHashMap<>();
+    for (Keyed<String, String> entry :
+        map.entries("part-numbers", ParseOutcome::ok, ValueReaders.text())) {
+      numbers.put(entry.key().value(), new SpecBook.PartNumber(entry.key(), entry.value()));
+    }
+    return numbers;
+  }
+
+  private static Optional<SpecBook.Seen> seen(MapReader map) {
+    Optional<Located<LocalDate>> on = map.required("on", ValueReaders.date());
+    Optional<Located<String>> job = map.optional("job", ValueReaders.text());
+    Optional<Located<String>> what = map.required("what", ValueReaders.text());
+    return map.build(() -> new SpecBook.Seen(on.get(), job, what.get()));
   }
 
   private static List<SpecBook.Group> fasteners(MapReader map, boolean whole) {

@@ -2,6 +2,7 @@ package baysheet.cli;
 
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Supplier;
 
 /**
@@ -18,6 +19,23 @@ final class AsyncValue<T> implements Supplier<T> {
   /** Starts making it. */
   static <T> AsyncValue<T> start(Supplier<T> making) {
     return new AsyncValue<>(CompletableFuture.supplyAsync(making));
+  }
+
+  /** Something that the first who asks for it makes, once for all threads. */
+  static <T> Supplier<T> onDemand(Supplier<T> making) {
+    CompletableFuture<T> made = new CompletableFuture<>();
+    AtomicBoolean begun = new AtomicBoolean();
+    AsyncValue<T> value = new AsyncValue<>(made);
+    return () -> {
+      if (begun.compareAndSet(false, true)) {
+        try {
+          made.complete(making.get());
+        } catch (RuntimeException e) {
+          made.completeExceptionally(e);
+        }
+      }
+      return value.get();
+    };
   }
 
   /** What was made, once it is; what kept it from being made is thrown as if it were made here. */

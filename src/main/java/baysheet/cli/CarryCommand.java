@@ -1,7 +1,10 @@
 package baysheet.cli;
 
 import baysheet.ledger.Disk;
+import baysheet.ledger.Event;
 import baysheet.ledger.Event.Carried;
+import baysheet.ledger.Event.Withdrawn;
+import baysheet.ledger.KeptRecord;
 import baysheet.ledger.Ledger;
 import baysheet.ledger.SheetStory;
 import baysheet.report.Problems;
@@ -11,6 +14,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -81,7 +86,7 @@ final class CarryCommand implements Callable<Integer> {
     }
     String text = text(from.file());
     Problems problems = new Problems();
-    jobs.inLedger(from, problems, (ledger, story) -> move(from, to, target, text, ledger, story));
+    jobs.inLedger(from, problems, (ledger, sheets) -> move(from, to, target, text, ledger, sheets));
     if (problems.hasErrors()) {
       console.problems(problems.all(), "the job stays on its day", false);
       return Exit.of(problems);
@@ -128,13 +133,13 @@ final class CarryCommand implements Callable<Integer> {
       Path target,
       String text,
       Optional<Ledger> ledger,
-      Optional<SheetStory> story) {
+      List<SheetStory> sheets) {
     Optional<Integer> done = Options.given(step);
     String whole = text.isEmpty() || text.endsWith("\n") ? text : text + "\n";
-    if (story.isPresent()) {
-      checkState(story.get(), ledger.orElseThrow(), done);
-      ledger.get().add(List.of(new Carried(today.get(), story.get().id(), to, done)), List.of());
-      whole = CARRIED.matcher(whole).replaceAll("") + carried(from, story.get().id(), done);
+    if (!sheets.isEmpty()) {
+      SheetStory last = stoppedAt(sheets, ledger.orElseThrow(), done);
+      ledger.get().add(events(sheets, last, ledger.get(), to, done), List.of());
+      whole = CARRIED.matcher(whole).replaceAll("") + carried(from, last.id(), done);
     } else if (done.isPresent() || !Options.all(found).isEmpty()) {
       throw wrong("job " + job.getValue() + " has no sheet of its day, so no step of it was done");
     }
@@ -146,15 +151,52 @@ final class CarryCommand implements Callable<Integer> {
     }
   }
 
-  private void checkState(SheetStory story, Ledger ledger, Optional<Integer> done) {
-    if (story.state() == SheetStory.State.CLOSED) {
-      throw wrong("the sheet " + story.id() + " is closed");
+  /** The sheet on which the work stopped: that of the step, else the first that is not closed. */
+  private SheetStory stoppedAt(List<SheetStory> sheets, Ledger ledger, Optional<Integer> done) {
+    List<Integer> all = new ArrayList<>();
+    for (SheetStory sheet : sheets) {
+      List<Integer> own = steps(ledger, sheet);
+      all.addAll(own);
+      boolean closed = sheet.state() == SheetStory.State.CLOSED;
+      boolean here = done.map(own::contains).orElse(!closed);
+      if (here && closed) {
+        throw wrong("the sheet " + sheet.id() + " is closed");
+      } else if (here) {
+        return sheet;
+      }
     }
-    int steps = ledger.index().record(story.id()).map(it -> it.steps()).orElse(0);
-    if (done.isPresent() && (done.get() < 1 || done.get() > steps)) {
-      throw wrong("the sheet " + story.id() + " has no step " + done.get())
-          .expecting("a step from 1 to " + steps);
+    String last = sheets.get(sheets.size() - 1).id();
+    throw done.isEmpty()
+        ? wrong("the sheet " + last + " is closed")
+        : wrong("the sheet " + last + " has no step " + done.get())
+            .expecting("a step from 1 to " + Collections.max(all));
+  }
+
+  private static List<Integer> steps(Ledger ledger, SheetStory sheet) {
+    return ledger.index().record(sheet.id()).map(KeptRecord::steps).orElse(List.of());
+  }
+
+  /** What is before the sheet that was stopped is done; what is behind it was not begun. */
+  private List<Event> events(
+      List<SheetStory> sheets,
+      SheetStory last,
+      Ledger ledger,
+      LocalDate to,
+      Optional<Integer> done) {
+    List<Event> events = new ArrayList<>();
+    for (SheetStory sheet : sheets) {
+      int after = sheets.indexOf(sheet) - sheets.indexOf(last);
+      boolean over = sheet.hasLeft() || sheet.state() == SheetStory.State.CLOSED;
+      if (after == 0) {
+        events.add(new Carried(today.get(), sheet.id(), to, done));
+      } else if (after < 0 && !over) {
+        Optional<Integer> end = steps(ledger, sheet).stream().max(Integer::compare);
+        events.add(new Carried(today.get(), sheet.id(), to, end));
+      } else if (!over) {
+        events.add(new Withdrawn(today.get(), sheet.id()));
+      }
     }
+    return events;
   }
 
   private String carried(JobOfShop.Found from, String sheet, Optional<Integer> done) {

@@ -101,12 +101,11 @@ final class CheckCommand implements Callable<Integer> {
     Fonts fonts = Fonts.builtIn();
     ShopFolders folders = new ShopFolders(fonts);
     SheetMaker maker = new SheetMaker(folders, Layouts.builtIn(), fonts, Optional.empty());
-    Batch batch = new Batch(checking.apply(maker), Runtime.getRuntime().availableProcessors());
     Problems problems = new Problems();
     int jobs = 0;
     for (Map.Entry<Path, Set<Path>> shop : shops(problems).entrySet()) {
       jobs += shop.getValue().size();
-      check(shop.getKey(), List.copyOf(shop.getValue()), folders, batch, problems);
+      check(shop.getKey(), List.copyOf(shop.getValue()), folders, maker, problems);
     }
     tell(problems, jobs, most);
     internal.forEach(console::trace);
@@ -150,29 +149,27 @@ final class CheckCommand implements Callable<Integer> {
   }
 
   private void check(
-      Path root, List<Path> jobs, ShopFolders folders, Batch batch, Problems problems) {
+      Path root, List<Path> jobs, ShopFolders folders, SheetMaker maker, Problems problems) {
     Optional<ShopFolder> folder = folders.read(root, problems);
     if (folder.isEmpty()) {
       return;
     }
     FolderCheck.check(folder.get(), problems);
     verbs(folder.get(), problems);
-    batch.run(
-        jobs,
-        folder.get(),
-        outcome -> {
-          problems.addAll(outcome.problems());
-          outcome.fault().ifPresent(fault -> problems.add(fault(outcome.job(), fault)));
-        });
-    days(jobs, folder.get(), folders, problems);
+    new Batch(checking.apply(maker), Runtime.getRuntime().availableProcessors())
+        .run(
+            jobs,
+            folder.get(),
+            outcome -> {
+              problems.addAll(outcome.problems());
+              outcome.fault().ifPresent(fault -> problems.add(fault(outcome.job(), fault)));
+            });
+    days(jobs, new DayReader(maker, folder.get()), folder.get(), problems);
   }
 
   /** What is wrong with days as a whole; with their jobs it was said. */
   private static void days(
-      List<Path> jobs, ShopFolder folder, ShopFolders folders, Problems problems) {
-    DayReader reader =
-        new DayReader(
-            new SheetMaker(folders, Layouts::builtIn, Fonts.builtIn(), Optional.empty()), folder);
+      List<Path> jobs, DayReader reader, ShopFolder folder, Problems problems) {
     Map<Path, List<Path>> days = new LinkedHashMap<>();
     jobs.forEach(
         job ->

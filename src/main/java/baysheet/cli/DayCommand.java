@@ -15,6 +15,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
@@ -68,6 +69,11 @@ final class DayCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    AsyncValue<Fonts> fonts = AsyncValue.start(Fonts::builtIn);
+    AsyncValue<Layouts> layouts = AsyncValue.start(Layouts::ofDay);
+    Writers writers = new Writers();
+    // If making one fails here, it fails again, and is reported, where it is needed.
+    CompletableFuture.runAsync(writers::prepare);
     Optional<Shop.Paper> size = Papers.given(paper, spec.commandLine());
     Path folder =
         Options.<Path>given(day)
@@ -82,13 +88,15 @@ final class DayCommand implements Callable<Integer> {
     }
     boolean done = false;
     for (JobGroups group : groups) {
-      Fonts fonts = Fonts.builtIn();
-      ShopFolders folders = new ShopFolders(fonts);
+      ShopFolders folders = new ShopFolders(fonts.get());
       Optional<ShopFolder> read = folders.read(group.root(), problems);
-      SheetMaker maker = new SheetMaker(folders, Layouts::builtIn, fonts, size);
-      done =
-          read.isPresent()
-              && new Run(group, read.get(), date.orElseThrow(), maker, fonts, size, problems).run();
+      if (read.isPresent()) {
+        Shop shop = read.get().shop();
+        SheetMaker maker =
+            new SheetMaker(folders, AsyncValue.onDemand(Layouts::builtIn), fonts.get(), size);
+        DayPage page = new DayPage(fonts.get(), layouts, writers, shop, size.orElse(shop.paper()));
+        done = new Run(group, read.get(), date.orElseThrow(), maker, page, problems).run();
+      }
     }
     console.problems(
         problems.all(), done ? "the day was laid out" : "the day was not laid out", false);
@@ -110,14 +118,13 @@ final class DayCommand implements Callable<Integer> {
         ShopFolder folder,
         LocalDate date,
         SheetMaker maker,
-        Fonts fonts,
-        Optional<Shop.Paper> size,
+        DayPage page,
         Problems problems) {
       this.group = group;
       this.folder = folder;
       this.date = date;
       this.reader = new DayReader(maker, folder);
-      this.page = new DayPage(fonts, folder.shop(), size.orElse(folder.shop().paper()));
+      this.page = page;
       this.place =
           Options.<Path>given(out)
               .orElseGet(() -> OutFolder.of(group.root(), Optional.of(folder.shop())));

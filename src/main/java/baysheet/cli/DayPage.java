@@ -15,9 +15,11 @@ import java.nio.file.Path;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /** Sets the page of a day. */
-record DayPage(Fonts fonts, Shop shop, Shop.Paper paper) {
+record DayPage(
+    Fonts fonts, Supplier<Layouts> layouts, Writers writers, Shop shop, Shop.Paper paper) {
   private static final List<String> KEYWORDS = List.of("timetable");
 
   /**
@@ -27,7 +29,7 @@ record DayPage(Fonts fonts, Shop shop, Shop.Paper paper) {
    */
   Optional<byte[]> pdf(DayReport report, Path day, Problems problems) {
     DayText words = DayText.of(report, shop, paper);
-    Optional<Form> form = Layouts.ofDay().fill(words, problems);
+    Optional<Form> form = layouts.get().fill(words, problems);
     if (form.isEmpty()) {
       return Optional.empty();
     }
@@ -48,8 +50,7 @@ record DayPage(Fonts fonts, Shop shop, Shop.Paper paper) {
               KEYWORDS,
               report.day().date().atStartOfDay(ZoneOffset.UTC).toInstant(),
               words.title());
-      return Optional.of(
-          new Writers().write(writer -> writer.write(fitted.page(), info, List.of())));
+      return Optional.of(writers.write(writer -> writer.write(fitted.page(), info, List.of())));
     }
     trouble.unfit(fit, problems);
     return Optional.empty();

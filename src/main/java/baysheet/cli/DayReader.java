@@ -11,6 +11,7 @@ import baysheet.plan.Planner;
 import baysheet.plan.TracedPlan;
 import baysheet.report.Problems;
 import baysheet.resolve.Resolved;
+import baysheet.sheet.Sheet;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -20,6 +21,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Plans all jobs of a day and lays the day out. */
 final class DayReader {
@@ -48,24 +50,46 @@ final class DayReader {
   }
 
   Jobs jobs(List<Path> files, Problems problems) {
-    List<DayJob> planned = new ArrayList<>();
-    List<String> unplanned = new ArrayList<>();
     List<Path> ordered = new ArrayList<>(files);
     ordered.sort(Comparator.comparing(YamlFiles::name, NaturalOrder.NATURAL));
-    for (Path file : ordered) {
-      Problems own = new Problems();
-      Optional<DayJob> job = job(file, own);
-      problems.addAll(own);
-      job.ifPresentOrElse(planned::add, () -> unplanned.add(YamlFiles.name(file)));
+    List<Outcome> outcomes = ordered.parallelStream().map(this::outcome).toList();
+    List<DayJob> planned = new ArrayList<>();
+    List<String> unplanned = new ArrayList<>();
+    for (Outcome outcome : outcomes) {
+      problems.addAll(outcome.problems());
+      outcome
+          .job()
+          .ifPresentOrElse(planned::add, () -> unplanned.add(YamlFiles.name(outcome.file())));
     }
     return new Jobs(planned, unplanned);
+  }
+
+  /** What came of one job file. */
+  private record Outcome(Path file, Optional<DayJob> job, Problems problems) {}
+
+  private Outcome outcome(Path file) {
+    Problems own = new Problems();
+    return new Outcome(file, job(file, own), own);
   }
 
   private Optional<DayJob> job(Path file, Problems problems) {
     Optional<Resolved> resolved = maker.resolve(file, folder, problems);
     Optional<TracedPlan> plan = resolved.flatMap(it -> Planner.traced(it, problems));
-    return plan.filter(it -> !problems.hasErrors())
-        .map(it -> new DayJob(resolved.orElseThrow().job(), it.sheet(), it.evening(), it.tools()));
+    return plan.map(it -> job(resolved.orElseThrow(), it, file, problems))
+        .filter(it -> !problems.hasErrors());
+  }
+
+  /**
+   * Only what the job file asks to divide is planned in stages. Other jobs may have several sheets,
+   * but are done in one go; to find out where those end would take longer than all the rest.
+   */
+  private DayJob job(Resolved resolved, TracedPlan plan, Path file, Problems problems) {
+    List<DayJob.Rest> rests = List.of();
+    if (resolved.job().stages().isPresent()) {
+      List<Sheet> sheets = maker.stages(resolved, plan, file, problems);
+      rests = sheets.stream().limit(Math.max(1, sheets.size()) - 1).map(DayJob::rest).toList();
+    }
+    return new DayJob(resolved.job(), plan.sheet(), plan.evening(), plan.tools(), rests);
   }
 
   /** Everything about a day; the states of its sheets as the ledger beside the sheets has them. */
@@ -75,13 +99,12 @@ final class DayReader {
         Files.isDirectory(ledger) ? Index.read(ledger, problems) : Optional.empty();
     Map<String, String> states = new LinkedHashMap<>();
     for (DayJob job : jobs.planned()) {
-      states.put(
-          job.number(),
-          index
-              .flatMap(it -> it.latest(job.number()))
+      List<SheetStory> sheets =
+          index.map(it -> it.current(job.number())).orElse(List.of()).stream()
               .filter(it -> it.issued().date().equals(date))
-              .map(it -> it.state().words())
-              .orElse(NOT_ISSUED));
+              .toList();
+      sheets.forEach(it -> states.put(it.issued().name(), it.state().words()));
+      states.put(job.number(), state(sheets));
     }
     return new DayReport(
         GarageDay.of(folder.shop(), date, jobs.planned()),
@@ -89,6 +112,17 @@ final class DayReader {
         states,
         jobs.unplanned(),
         index.map(it -> gone(it, date, jobs)).orElse(Map.of()));
+  }
+
+  /** How far the sheets of one job have come. */
+  private static String state(List<SheetStory> sheets) {
+    List<String> words = sheets.stream().map(it -> it.state().words()).distinct().toList();
+    if (words.size() < 2) {
+      return words.stream().findFirst().orElse(NOT_ISSUED);
+    }
+    return sheets.stream()
+        .map(it -> it.issued().name() + " " + it.state().words())
+        .collect(Collectors.joining("; "));
   }
 
   /** Jobs whose last sheet for this day was carried over or withdrawn. */

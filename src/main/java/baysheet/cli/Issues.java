@@ -46,6 +46,9 @@ final class Issues {
   /** The last sheet of each name before this run. */
   private Map<String, Issued> named = Map.of();
 
+  /** What was found on a vehicle before the day of a job, as the ledger had it before this run. */
+  private Function<Heading, List<Heading.Seen>> findings = heading -> List.of();
+
   /**
    * @param out the folder of the sheets
    */
@@ -110,6 +113,7 @@ final class Issues {
     }
     before = Map.copyOf(current);
     named = Map.copyOf(latest);
+    findings = new Findings(index)::before;
   }
 
   /**
@@ -125,7 +129,9 @@ final class Issues {
       Problems problems) {
     List<Issued> last = before.getOrDefault(YamlFiles.name(job), List.of());
     Revision first =
-        last.isEmpty() ? Revision.FIRST : new Revision(last.get(0).revision(), printed(last));
+        last.isEmpty()
+            ? Revision.first(findings)
+            : new Revision(last.get(0).revision(), printed(last), findings);
     List<Page> pages = pages(make.apply(first), draw);
     if (pages.isEmpty() || last.isEmpty()) {
       return pages.stream().map(page -> drawn(page, pages)).toList();

@@ -17,7 +17,7 @@ import java.util.function.Supplier;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.OptionSpec;
 
-/** A job by its number, with its file and its last sheet: for commands that take it off its day. */
+/** A job by its number, with its file and its sheets: for commands that take it off its day. */
 final class JobOfShop {
   final ShopChoice choice;
 
@@ -66,26 +66,28 @@ final class JobOfShop {
     return new Found(root, files.get(0), place);
   }
 
-  /** Does something with the ledger, where there is one, and with the job's last sheet in it. */
+  /**
+   * Does something with the ledger, where there is one, and with the sheets in it by which the job
+   * is to be done on its day.
+   */
   void inLedger(
-      Found found, Problems problems, BiConsumer<Optional<Ledger>, Optional<SheetStory>> work) {
+      Found found, Problems problems, BiConsumer<Optional<Ledger>, List<SheetStory>> work) {
     Path folder = found.out().resolve(Issues.LEDGER);
     if (!Files.isDirectory(folder)) {
-      work.accept(Optional.empty(), Optional.empty());
+      work.accept(Optional.empty(), List.of());
       return;
     }
     try (Ledger open = Ledger.open(folder, Disk.REAL, problems).orElse(null)) {
       if (open != null) {
         String job = YamlFiles.name(found.file());
-        Optional<SheetStory> last =
-            open.index().latest(job).filter(it -> isOf(it, DayFolders.day(found.file())));
-        work.accept(Optional.of(open), last);
+        String day = DayFolders.day(found.file());
+        work.accept(
+            Optional.of(open),
+            open.index().current(job).stream()
+                .filter(it -> it.issued().day().equals(day))
+                .toList());
       }
     }
-  }
-
-  private static boolean isOf(SheetStory story, String day) {
-    return story.issued().day().equals(day);
   }
 
   /** Takes the sheet of a job that has left its day out of the pile. */

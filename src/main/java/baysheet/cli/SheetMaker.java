@@ -11,6 +11,7 @@ import baysheet.plan.content.SheetWarnings;
 import baysheet.report.Problems;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.Resolver;
+import baysheet.sheet.Sheet;
 import baysheet.template.Layouts;
 import baysheet.yaml.Node;
 import java.nio.file.Path;
@@ -85,6 +86,16 @@ final class SheetMaker {
     return resolve(file, folder, problems)
         .map(resolved -> made(resolved, file, Revision.FIRST, problems, true))
         .orElse(List.of());
+  }
+
+  /**
+   * The sheets of a job that is planned, one for each stage, as they would be printed; none when
+   * problems with errors were added.
+   */
+  List<Sheet> stages(Resolved resolved, TracedPlan plan, Path file, Problems problems) {
+    return pages(file, Revision.FIRST, problems).of(plan.stages(), resolved.job().stages()).stream()
+        .map(MadeSheet::sheet)
+        .toList();
   }
 
   private List<MadeSheet> made(

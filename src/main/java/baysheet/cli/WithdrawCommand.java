@@ -1,6 +1,7 @@
 package baysheet.cli;
 
 import baysheet.ledger.Disk;
+import baysheet.ledger.Event;
 import baysheet.ledger.Event.Withdrawn;
 import baysheet.ledger.Ledger;
 import baysheet.ledger.SheetStory;
@@ -10,6 +11,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -74,16 +76,22 @@ final class WithdrawCommand implements Callable<Integer> {
     }
   }
 
-  private void write(Optional<Ledger> ledger, Optional<SheetStory> story) {
-    if (story.filter(it -> it.state() == SheetStory.State.CLOSED).isPresent()) {
-      throw new WrongCommandLine(
-          spec.commandLine(), "the sheet " + story.get().id() + " is closed: its work was done");
-    }
-    story
-        .filter(it -> !it.hasLeft())
+  private void write(Optional<Ledger> ledger, List<SheetStory> sheets) {
+    sheets.stream()
+        .filter(it -> it.state() == SheetStory.State.CLOSED)
+        .findFirst()
         .ifPresent(
-            it ->
-                ledger.orElseThrow().add(List.of(new Withdrawn(today.get(), it.id())), List.of()));
+            it -> {
+              throw new WrongCommandLine(
+                  spec.commandLine(), "the sheet " + it.id() + " is closed: its work was done");
+            });
+    List<Event> withdrawn = new ArrayList<>();
+    sheets.stream()
+        .filter(it -> !it.hasLeft())
+        .forEach(it -> withdrawn.add(new Withdrawn(today.get(), it.id())));
+    if (!withdrawn.isEmpty()) {
+      ledger.orElseThrow().add(withdrawn, List.of());
+    }
   }
 
   /** A name that nothing has: 502.yaml, 502-2.yaml. */

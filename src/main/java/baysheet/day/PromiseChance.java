@@ -62,14 +62,18 @@ public final class PromiseChance {
     List<Activity> activities = timetable.plan().activities();
     for (int i = 0; i < activities.size(); i++) {
       int[] offsets = {0, activities.get(i).minutes()};
+      for (int rest : activities.get(i).rests()) {
+        offsets = Arrays.copyOf(offsets, offsets.length + 1);
+        offsets[offsets.length - 1] = rest;
+      }
       for (Activity.Use use : activities.get(i).uses()) {
         offsets = Arrays.copyOf(offsets, offsets.length + 2);
         offsets[offsets.length - 2] = use.from();
         offsets[offsets.length - 1] = use.to();
       }
       for (int offset : Arrays.stream(offsets).sorted().distinct().toArray()) {
-        points.add(new Point(i, offset, timetable.starts().get(i) + offset, false));
-        points.add(new Point(i, offset, timetable.starts().get(i) + offset, true));
+        points.add(given(i, offset));
+        points.add(taken(i, offset));
       }
     }
     points.sort(
@@ -77,6 +81,14 @@ public final class PromiseChance {
             .thenComparing(Point::takes)
             .thenComparingInt(Point::activity));
     points.forEach(point -> waitsFor.add(new ArrayList<>()));
+  }
+
+  private Point given(int activity, int offset) {
+    return new Point(activity, offset, timetable.until(activity, offset), false);
+  }
+
+  private Point taken(int activity, int offset) {
+    return new Point(activity, offset, timetable.from(activity, offset), true);
   }
 
   /** Who gives what to whom: predecessors, and the users of each unit of a resource in turn. */
@@ -92,8 +104,8 @@ public final class PromiseChance {
     spells().values().forEach(this::addHandovers);
   }
 
-  /** A stretch in which an activity uses a resource, as offsets from its start. */
-  private record Spell(int activity, int from, int to, int planned) {}
+  /** A stretch in which an activity uses a resource, as offsets from its start and as planned. */
+  private record Spell(int activity, int from, int to, int planned, int plannedEnd) {}
 
   private Map<String, List<Spell>> spells() {
     Map<String, List<Spell>> spells = new TreeMap<>();
@@ -103,7 +115,13 @@ public final class PromiseChance {
         Activity.Use use = uses.get(k);
         spells
             .computeIfAbsent(timetable.chosen().get(i).get(k), resource -> new ArrayList<>())
-            .add(new Spell(i, use.from(), use.to(), timetable.starts().get(i) + use.from()));
+            .add(
+                new Spell(
+                    i,
+                    use.from(),
+                    use.to(),
+                    timetable.from(i, use.from()),
+                    timetable.until(i, use.to())));
       }
     }
     return spells;
@@ -115,7 +133,7 @@ public final class PromiseChance {
     List<Spell> lastOfUnit = new ArrayList<>();
     for (Spell spell : inTurn) {
       int unit = 0;
-      while (unit < lastOfUnit.size() && plannedEnd(lastOfUnit.get(unit)) > spell.planned()) {
+      while (unit < lastOfUnit.size() && lastOfUnit.get(unit).plannedEnd() > spell.planned()) {
         unit++;
       }
       if (unit == lastOfUnit.size()) {
@@ -129,17 +147,8 @@ public final class PromiseChance {
     }
   }
 
-  private static int plannedEnd(Spell spell) {
-    return spell.planned() - spell.from() + spell.to();
-  }
-
   private void link(int giver, int given, int taker, int taken) {
-    waitsFor.get(indexOf(taker, taken, true)).add(indexOf(giver, given, false));
-  }
-
-  private int indexOf(int activity, int offset, boolean takes) {
-    int planned = timetable.starts().get(activity) + offset;
-    return points.indexOf(new Point(activity, offset, planned, takes));
+    waitsFor.get(points.indexOf(taken(taker, taken))).add(points.indexOf(given(giver, given)));
   }
 
   /** When each activity ends on one day, in the order of the plan. */
@@ -161,12 +170,19 @@ public final class PromiseChance {
               ? point.planned()
               : times[last]
                   + (point.offset() - points.get(last).offset()) * stretch[point.activity()];
+      if (last != null && isPause(points.get(last), point)) {
+        times[i] = Math.max(times[i], point.planned());
+      }
       for (int giver : waitsFor.get(i)) {
         times[i] = Math.max(times[i], times[giver]);
       }
       ends[point.activity()] = times[i];
     }
     return ends;
+  }
+
+  private static boolean isPause(Point before, Point after) {
+    return before.offset() == after.offset() && before.planned() < after.planned();
   }
 
   /** Box and Muller, Annals of Mathematical Statistics 29, 1958. */

@@ -23,7 +23,7 @@ public final class Scheduler {
   private Scheduler(DayPlan plan) {
     this.plan = plan;
     this.latestFinish = latestFinish(plan);
-    this.best = improved(SerialSchedule.of(plan, soonestFirst()));
+    this.best = improved(SerialSchedule.of(plan, soonestFirst(), false), false);
   }
 
   /**
@@ -34,16 +34,21 @@ public final class Scheduler {
    */
   public static Timetable schedule(DayPlan plan, int samples) {
     Scheduler scheduler = new Scheduler(plan);
+    boolean canPause = plan.activities().stream().anyMatch(it -> !it.rests().isEmpty());
+    if (canPause) {
+      scheduler.offer(scheduler.soonestFirst(), true);
+    }
     SplittableRandom random = new SplittableRandom(SEED);
     for (int i = 0; i < samples; i++) {
       // In turn something new and something near the best so far.
       double[] priority = i % 2 == 0 ? scheduler.sampled(random) : scheduler.nearBest(random);
-      scheduler.offer(scheduler.improved(SerialSchedule.of(plan, priority)));
+      scheduler.offer(priority, canPause && i % 4 >= 2);
     }
     return scheduler.best;
   }
 
-  private void offer(Timetable other) {
+  private void offer(double[] priority, boolean mayPause) {
+    Timetable other = improved(SerialSchedule.of(plan, priority, mayPause), mayPause);
     // An equal one as well, so that the search does not stay at one place.
     if (other.score().compareTo(best.score()) <= 0) {
       best = other;
@@ -123,10 +128,10 @@ public final class Scheduler {
   }
 
   /** Pushes everything to the end and back to the start as long as that gets better. */
-  private Timetable improved(Timetable timetable) {
+  private Timetable improved(Timetable timetable, boolean mayPause) {
     Timetable better = timetable;
     while (true) {
-      Timetable again = pushedTogether(better);
+      Timetable again = pushedTogether(better, mayPause);
       if (again.score().compareTo(better.score()) >= 0) {
         return better;
       }
@@ -134,18 +139,18 @@ public final class Scheduler {
     }
   }
 
-  private Timetable pushedTogether(Timetable timetable) {
+  private Timetable pushedTogether(Timetable timetable, boolean mayPause) {
     double[] latestFirst = new double[latestFinish.length];
     for (int i = 0; i < latestFirst.length; i++) {
       latestFirst[i] = timetable.end(i);
     }
-    Timetable late = SerialSchedule.of(reversed(plan), latestFirst);
+    Timetable late = SerialSchedule.of(reversed(plan), latestFirst, mayPause);
     double[] earliestFirst = new double[latestFinish.length];
     for (int i = 0; i < earliestFirst.length; i++) {
       // In the reversed plan what ends last starts first.
       earliestFirst[i] = late.end(i);
     }
-    return SerialSchedule.of(plan, earliestFirst);
+    return SerialSchedule.of(plan, earliestFirst, mayPause);
   }
 
   /** The same plan seen from its end. Earliest starts do not count there. */
@@ -165,7 +170,10 @@ public final class Scheduler {
             new Activity.Use(
                 use.anyOf(), activity.minutes() - use.to(), activity.minutes() - use.from()));
       }
-      mirrored.add(Activity.of(activity.id(), activity.minutes(), uses, followers.get(i)));
+      List<Integer> rests = new ArrayList<>();
+      activity.rests().forEach(rest -> rests.add(0, activity.minutes() - rest));
+      mirrored.add(
+          Activity.of(activity.id(), activity.minutes(), uses, followers.get(i)).resting(rests));
     }
     return new DayPlan(mirrored, plan.capacity());
   }

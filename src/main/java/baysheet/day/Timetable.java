@@ -12,11 +12,21 @@ import java.util.TreeMap;
  *
  * @param plan what was scheduled
  * @param starts the starting working minute of each activity, in the order of the plan
+ * @param pauses how many working minutes each activity pauses at each of its rests, in the order of
+ *     the plan; empty for one that does not pause
  * @param chosen the resource taken for each use of each activity, in the order of the plan
  */
-public record Timetable(DayPlan plan, List<Integer> starts, List<List<String>> chosen) {
+public record Timetable(
+    DayPlan plan, List<Integer> starts, List<List<Integer>> pauses, List<List<String>> chosen) {
+  /**
+   * What is handed over takes time to be taken up again: a pause has to gain so many minutes of the
+   * day. Common practice, no source.
+   */
+  private static final int HANDOVER = 15;
+
   public Timetable {
     starts = List.copyOf(starts);
+    pauses = pauses.stream().map(List::copyOf).toList();
     chosen = chosen.stream().map(List::copyOf).toList();
     if (starts.size() != plan.activities().size() || chosen.size() != starts.size()) {
       throw new IllegalArgumentException(
@@ -26,7 +36,19 @@ public record Timetable(DayPlan plan, List<Integer> starts, List<List<String>> c
 
   /** The working minute at which the activity at a position of the plan ends. */
   public int end(int position) {
-    return starts.get(position) + plan.activities().get(position).minutes();
+    return until(position, plan.activities().get(position).minutes());
+  }
+
+  /** The working minute at which a minute of the work of the activity at a position begins. */
+  public int from(int position, int minute) {
+    return starts.get(position)
+        + plan.activities().get(position).elapsed(pauses.get(position), minute, true);
+  }
+
+  /** The working minute at which so many minutes of the activity at a position are done. */
+  public int until(int position, int minutes) {
+    return starts.get(position)
+        + plan.activities().get(position).elapsed(pauses.get(position), minutes, false);
   }
 
   /** The working minute at which everything has ended. */
@@ -53,7 +75,7 @@ public record Timetable(DayPlan plan, List<Integer> starts, List<List<String>> c
       Activity activity = plan.activities().get(i);
       for (int k = 0; k < activity.uses().size(); k++) {
         Activity.Use use = activity.uses().get(k);
-        boolean now = starts.get(i) + use.from() <= minute && minute < starts.get(i) + use.to();
+        boolean now = from(i, use.from()) <= minute && minute < until(i, use.to());
         if (now && chosen.get(i).get(k).equals(resource)) {
           users.add(activity.id());
         }
@@ -74,7 +96,11 @@ public record Timetable(DayPlan plan, List<Integer> starts, List<List<String>> c
       broken += late > 0 ? 1 : 0;
       lateness += late;
     }
-    return new Score(broken, lateness, end(), exchanged());
+    return new Score(broken, lateness, end() + HANDOVER * paused(), exchanged());
+  }
+
+  private int paused() {
+    return (int) pauses.stream().flatMap(List::stream).filter(minutes -> minutes > 0).count();
   }
 
   /** How many pairs of activities of one queue start in another order than they are written. */
@@ -106,7 +132,7 @@ public record Timetable(DayPlan plan, List<Integer> starts, List<List<String>> c
    *
    * @param broken promises that do not hold
    * @param lateness minutes by which they do not hold, together
-   * @param end working minute at which everything has ended
+   * @param end working minute at which everything has ended, and a handover for each pause
    * @param exchanged pairs of one queue out of their written order
    */
   record Score(int broken, int lateness, int end, int exchanged) implements Comparable<Score> {

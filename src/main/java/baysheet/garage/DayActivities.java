@@ -88,8 +88,9 @@ final class DayActivities {
         job.job().arrives().map(it -> hours.toWorking(minute(it.value()))).orElse(0),
         promised(job),
         Optional.of(new Resource(Kind.BAY, job.job().bay().value()).id()),
-        uses(job, times),
-        List.of());
+        inStages(apart(uses(job, times)), times.rests(job), times),
+        List.of(),
+        times.rests(job).stream().map(rest -> times.end(rest.step())).toList());
   }
 
   private OptionalInt promised(DayJob job) {
@@ -116,7 +117,32 @@ final class DayActivities {
       uses.add(use(Kind.TOOL, spell.tool(), times.start(spell.first()), times.end(spell.last())));
     }
     stands(job, times, uses);
-    return apart(uses);
+    return uses;
+  }
+
+  /**
+   * People are free between two stages, and so is the bay where the vehicle can move; what holds
+   * something stays. Somebody who looks at the end of a step is asked for in its stage only.
+   */
+  private static List<Use> inStages(List<Use> uses, List<DayJob.Rest> rests, StepTimes times) {
+    List<Use> parted = new ArrayList<>();
+    for (Use use : uses) {
+      Kind kind = Resource.of(use.anyOf().get(0)).kind();
+      int from = use.from();
+      for (DayJob.Rest rest : rests) {
+        int end = times.end(rest.step());
+        boolean free =
+            kind == Kind.PERSON || kind == Kind.LOOK || kind == Kind.BAY && rest.canMove();
+        if (free && from < end && end < use.to()) {
+          if (kind != Kind.LOOK) {
+            parted.add(new Use(use.anyOf(), from, end));
+          }
+          from = end;
+        }
+      }
+      parted.add(new Use(use.anyOf(), from, use.to()));
+    }
+    return parted;
   }
 
   /** Whoever does the steps that need a certificate leaves other work for them. */

@@ -2,7 +2,7 @@ package baysheet.garage;
 
 import baysheet.books.Shop;
 import baysheet.sheet.CheckLine;
-import baysheet.sheet.Sheet;
+import baysheet.sheet.PartLine;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -33,7 +33,7 @@ public record EveningList(
    *
    * @param fastener whether it is a single-use fastener
    */
-  public record Part(DayJob job, Sheet.PartLine line) {}
+  public record Part(DayJob job, PartLine line) {}
 
   /** The list of a day. */
   public static EveningList of(Shop shop, List<DayJob> jobs) {

@@ -8,7 +8,6 @@ import baysheet.day.DayPlan;
 import baysheet.day.PromiseChance;
 import baysheet.day.Scheduler;
 import baysheet.day.Timetable;
-import baysheet.day.Wait;
 import baysheet.day.WorkingHours;
 import baysheet.garage.Resource.Kind;
 import java.time.LocalDate;
@@ -19,6 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /**
  * The timetable of a day. Times are minutes after midnight; what goes on after midnight has more
@@ -56,29 +56,64 @@ public record GarageDay(
   /**
    * A job with its place in the day.
    *
+   * @param parts its stages in turn, or the whole job
    * @param looks when somebody else looks at its hold points
    * @param tools when it uses special tools
    * @param chance the share of days on which its promise holds; 1 where nothing is promised
    * @param late minutes of work by which the promise is missed, as expected; 0 where it holds
-   * @param waits why it does not start earlier
+   * @param waits why it, or a stage of it, does not start earlier
    */
   public record Placed(
       DayJob job,
-      int from,
-      int to,
+      List<Part> parts,
       List<Spell> looks,
       List<Spell> tools,
       double chance,
       int late,
-      List<Together> waits) {
+      List<Wait> waits) {
     public Placed {
+      parts = List.copyOf(parts);
       looks = List.copyOf(looks);
       tools = List.copyOf(tools);
       waits = List.copyOf(waits);
     }
 
+    public int from() {
+      return parts.get(0).from();
+    }
+
+    public int to() {
+      return parts.get(parts.size() - 1).to();
+    }
+
+    /** Whether the vehicle keeps its bay after a part of the work. */
+    public boolean staysAfter(int part) {
+      return job.rests().stream()
+          .noneMatch(rest -> rest.sheet().equals(parts.get(part).sheet()) && rest.canMove());
+    }
+
     public Optional<Integer> promised() {
       return job.job().readyBy().map(it -> DayActivities.minute(it.value()));
+    }
+  }
+
+  /**
+   * A stretch of time in which a job is worked on.
+   *
+   * @param sheet the name of the sheet that is worked from; of a job without stages its number
+   */
+  public record Part(String sheet, int from, int to) {}
+
+  /**
+   * What a stage of a job waits for until it starts.
+   *
+   * @param part the number of the stage, counted from 0
+   * @param at when it needs it
+   * @param jobs that have it until then
+   */
+  public record Wait(int part, Resource resource, List<String> jobs, int at) {
+    public Wait {
+      jobs = List.copyOf(jobs);
     }
   }
 
@@ -103,9 +138,13 @@ public record GarageDay(
    */
   public static GarageDay of(Shop shop, LocalDate date, List<DayJob> jobs) {
     DayPlan plan = new DayActivities(shop).plan(jobs);
-    Timetable timetable = Scheduler.schedule(plan, samples(jobs.size()));
-    return new Laying(DayActivities.hours(shop.hours().orElse(OpeningHours.USUAL)), plan)
-        .day(shop, date, jobs, timetable);
+    Laying laying = new Laying(DayActivities.hours(shop.hours().orElse(OpeningHours.USUAL)), plan);
+    List<Timetable> timetables =
+        Stream.of(plan, laying.withPlenty())
+            .parallel()
+            .map(each -> Scheduler.schedule(each, samples(jobs.size())))
+            .toList();
+    return laying.day(shop, date, jobs, timetables.get(0), timetables.get(1));
   }
 
   private static int samples(int jobs) {
@@ -114,7 +153,20 @@ public record GarageDay(
 
   /** Puts a timetable of working minutes into times of the clock. */
   private record Laying(WorkingHours hours, DayPlan plan) {
-    GarageDay day(Shop shop, LocalDate date, List<DayJob> jobs, Timetable timetable) {
+    /** The same plan with more tools than anybody can use. */
+    DayPlan withPlenty() {
+      Map<String, Integer> plenty = new LinkedHashMap<>(plan.capacity());
+      plenty.replaceAll((id, units) -> isScarce(id) ? PLENTY : units);
+      return new DayPlan(plan.activities(), plenty);
+    }
+
+    private static boolean isScarce(String id) {
+      Kind kind = Resource.of(id).kind();
+      return kind == Kind.TOOL || kind == Kind.STANDS;
+    }
+
+    GarageDay day(
+        Shop shop, LocalDate date, List<DayJob> jobs, Timetable timetable, Timetable careless) {
       List<Double> chances = PromiseChance.of(timetable, PLAYED_DAYS);
       List<Placed> placed = new ArrayList<>();
       for (int i = 0; i < jobs.size(); i++) {
@@ -127,35 +179,52 @@ public record GarageDay(
           shop.hours().orElse(OpeningHours.USUAL),
           shop.hours().isPresent(),
           placed,
-          clashes());
+          clashes(careless));
     }
 
     private Placed placed(DayJob job, Timetable timetable, int i, double chance) {
       return new Placed(
           job,
-          hours.startToClock(timetable.starts().get(i)),
-          hours.endToClock(timetable.end(i)),
+          parts(job, timetable, i),
           spells(timetable, i, Kind.LOOK),
           spells(timetable, i, Kind.TOOL),
           chance,
           timetable.late(i),
-          Wait.of(timetable, i).stream().map(this::wait).toList());
+          baysheet.day.Wait.of(timetable, i).stream().map(this::wait).toList());
     }
 
-    private Together wait(Wait wait) {
-      int at = hours.startToClock(wait.from());
-      return new Together(
+    private List<Part> parts(DayJob job, Timetable timetable, int i) {
+      List<DayJob.Rest> rests = new StepTimes(job.sheet()).rests(job);
+      List<Integer> minutes = plan.activities().get(i).rests();
+      List<Part> parts = new ArrayList<>();
+      int from = 0;
+      for (int k = 0; k < minutes.size(); k++) {
+        parts.add(part(rests.get(k).sheet(), timetable, i, from, minutes.get(k)));
+        from = minutes.get(k);
+      }
+      String last = job.number() + (parts.isEmpty() ? "" : "-" + (job.rests().size() + 1));
+      parts.add(part(last, timetable, i, from, plan.activities().get(i).minutes()));
+      return parts;
+    }
+
+    private Part part(String sheet, Timetable timetable, int i, int from, int to) {
+      return new Part(
+          sheet,
+          hours.startToClock(timetable.from(i, from)),
+          hours.endToClock(timetable.until(i, to)));
+    }
+
+    private Wait wait(baysheet.day.Wait wait) {
+      return new Wait(
+          wait.part(),
           Resource.of(wait.resource()),
-          plan.capacity().get(wait.resource()),
           wait.holders(),
-          at,
-          at);
+          hours.startToClock(wait.from()));
     }
 
     private List<Spell> spells(Timetable timetable, int i, Kind kind) {
       List<Spell> spells = new ArrayList<>();
       Activity activity = plan.activities().get(i);
-      int start = timetable.starts().get(i);
       for (int k = 0; k < activity.uses().size(); k++) {
         Resource resource = Resource.of(timetable.chosen().get(i).get(k));
         Activity.Use use = activity.uses().get(k);
@@ -163,8 +232,8 @@ public record GarageDay(
           spells.add(
               new Spell(
                   resource.name(),
-                  hours.startToClock(start + use.from()),
-                  hours.endToClock(start + use.to())));
+                  hours.startToClock(timetable.from(i, use.from())),
+                  hours.endToClock(timetable.until(i, use.to()))));
         }
       }
       spells.sort(Comparator.comparingInt(Spell::from).thenComparing(Spell::who));
@@ -172,22 +241,10 @@ public record GarageDay(
     }
 
     /** What would clash if jobs only waited for bays and people. */
-    private List<Together> clashes() {
-      Map<String, Integer> scarce = new TreeMap<>();
-      Map<String, Integer> plenty = new LinkedHashMap<>(plan.capacity());
-      plan.capacity()
-          .forEach(
-              (id, units) -> {
-                Kind kind = Resource.of(id).kind();
-                if (kind == Kind.TOOL || kind == Kind.STANDS) {
-                  scarce.put(id, units);
-                  plenty.put(id, PLENTY);
-                }
-              });
-      Timetable free =
-          Scheduler.schedule(
-              new DayPlan(plan.activities(), plenty), samples(plan.activities().size()));
-      return Clash.in(free, scarce).stream()
+    private List<Together> clashes(Timetable careless) {
+      Map<String, Integer> scarce = new TreeMap<>(plan.capacity());
+      scarce.keySet().removeIf(id -> !isScarce(id));
+      return Clash.in(careless, scarce).stream()
           .map(
               clash ->
                   new Together(

@@ -1,6 +1,7 @@
 package baysheet.garage;
 
 import baysheet.sheet.Sheet;
+import java.util.ArrayList;
 import java.util.List;
 
 /** When each step of a sheet is done, in working minutes after its start, by expected times. */
@@ -33,5 +34,19 @@ final class StepTimes {
   /** The minute at which a step begins; before its end, for nothing is used for no time. */
   int start(int step) {
     return Math.min(step == 1 ? 0 : ends[step - 2], end(step) - SHORTEST);
+  }
+
+  /** The rests of a job between which there is work to do: a stage of no minute is none. */
+  List<DayJob.Rest> rests(DayJob job) {
+    List<DayJob.Rest> rests = new ArrayList<>();
+    int last = 0;
+    for (DayJob.Rest rest : job.rests()) {
+      int end = ends[rest.step() - 1];
+      if (end > last && end < total()) {
+        rests.add(rest);
+        last = end;
+      }
+    }
+    return rests;
   }
 }

@@ -132,8 +132,8 @@ public final class Index {
         .toList();
   }
 
-  /** Whether two plates are the same but for spaces, hyphens and capitals. */
-  static String bare(String plate) {
+  /** A plate without spaces, hyphens and small letters, which do not matter. */
+  public static String bare(String plate) {
     return plate.replaceAll("[\\s\\p{Pd}.]", "").toUpperCase(Locale.ROOT);
   }
 

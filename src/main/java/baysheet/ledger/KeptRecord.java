@@ -102,9 +102,9 @@ public final class KeptRecord {
         .map(it -> new Event.Replaced(it.text("sheet"), it.texts("changes")));
   }
 
-  /** How many steps the sheet has. */
-  public int steps() {
-    return whole.objects("steps").size();
+  /** The numbers of its steps; those of a later stage go on from the one before it. */
+  public List<Integer> steps() {
+    return whole.objects("steps").stream().map(step -> step.number("n")).toList();
   }
 
   public String title() {

@@ -71,12 +71,16 @@ public final class DayRecord {
           json.text("job", heading.job());
           json.text("vehicle", heading.vehicle());
           json.text("plate", heading.plate());
-          json.texts("works", heading.works());
+          json.texts("works", heading.works().stream().map(Heading.Work::words).toList());
           json.text("bay", heading.bay());
           json.text("by", heading.by().id());
           json.text("with", heading.with().map(Heading.Person::id));
           json.text("from", DayWords.clock(placed.from()));
           json.text("to", DayWords.clock(placed.to()));
+          json.list(
+              "stages",
+              placed.parts().size() == 1 ? List.of() : placed.parts(),
+              it -> spell("sheet", new GarageDay.Spell(it.sheet(), it.from(), it.to())));
           json.list("looks", placed.looks(), it -> spell("person", it));
           json.list("tools", placed.tools(), it -> spell("tool", it));
           json.text("promised", placed.promised().map(DayWords::clock));
@@ -85,7 +89,7 @@ public final class DayRecord {
                 "chance", BigDecimal.valueOf(placed.chance()).setScale(2, RoundingMode.HALF_UP));
             json.number("lateMinutes", placed.late());
           }
-          json.list("waits", placed.waits(), this::together);
+          json.list("waits", placed.waits(), it -> wait(placed, it));
           json.text("state", report.states().getOrDefault(heading.job(), ""));
         });
   }
@@ -96,6 +100,17 @@ public final class DayRecord {
           json.text(key, spell.who());
           json.text("from", DayWords.clock(spell.from()));
           json.text("to", DayWords.clock(spell.to()));
+        });
+  }
+
+  private void wait(Placed placed, GarageDay.Wait wait) throws IOException {
+    json.object(
+        () -> {
+          json.text("kind", wait.resource().kind().name().toLowerCase(Locale.ROOT));
+          json.text("name", wait.resource().name());
+          json.texts("jobs", wait.jobs());
+          json.text("sheet", placed.parts().get(wait.part()).sheet());
+          json.text("at", DayWords.clock(wait.at()));
         });
   }
 

@@ -5,7 +5,9 @@ import baysheet.layout.Item;
 import baysheet.layout.Page;
 import baysheet.sheet.CautionLine;
 import baysheet.sheet.CheckLine;
+import baysheet.sheet.Consumable;
 import baysheet.sheet.Heading;
+import baysheet.sheet.PartLine;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.TimeNeeded;
 import baysheet.torque.ThreePoint;
@@ -29,6 +31,7 @@ public final class SheetRecord {
   private final Language language;
   private final StepSentences sentences;
   private final HeadingRecord heading;
+  private final InvoiceRecord invoice;
 
   private SheetRecord(Json json, Sheet sheet) {
     this.json = json;
@@ -36,6 +39,7 @@ public final class SheetRecord {
     this.language = Language.of(sheet.heading());
     this.sentences = new StepSentences(sheet);
     this.heading = new HeadingRecord(json, sheet, language);
+    this.invoice = new InvoiceRecord(json, sheet, language);
   }
 
   /**
@@ -94,7 +98,10 @@ public final class SheetRecord {
                   json.texts("changes", before.changes());
                 });
           }
-          json.texts("works", language.texts(sheet.heading().works()));
+          json.texts(
+              "works",
+              language.texts(sheet.heading().works().stream().map(Heading.Work::words).toList()));
+          invoice.write();
           json.list("sections", sheet.sections(), this::section);
           json.list("steps", sheet.steps(), this::step);
           json.list("torque", sheet.torque(), line -> new TorqueRecord(json, language).write(line));
@@ -102,7 +109,9 @@ public final class SheetRecord {
           json.list("sockets", sheet.sockets(), this::socket);
           json.list("tools", sheet.tools(), this::tool);
           json.list("parts", sheet.parts(), this::part);
-          json.texts("consumables", language.texts(sheet.consumables()));
+          json.texts(
+              "consumables",
+              language.texts(sheet.consumables().stream().map(Consumable::words).toList()));
           json.list("tally", sheet.tally(), it -> tally(json, language, it));
           json.list("cautions", sheet.cautions(), this::caution);
           json.list("checks", sheet.checks(), this::check);
@@ -194,13 +203,15 @@ public final class SheetRecord {
         });
   }
 
-  private void part(Sheet.PartLine part) throws IOException {
+  private void part(PartLine part) throws IOException {
     json.object(
         () -> {
           json.text("part", language.text(part.part()));
           json.number("count", part.count());
           json.texts("places", part.places());
           json.truth("fastener", part.fastener());
+          json.text("number", part.number());
+          json.texts("procedures", List.copyOf(part.byProcedure().keySet()));
         });
   }
 

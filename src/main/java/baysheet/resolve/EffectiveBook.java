@@ -62,6 +62,12 @@ public record EffectiveBook(
     return first(book -> book.title().map(Located::value)).orElse(own().vehicle().value());
   }
 
+  /** What a part or a fastener is ordered by. */
+  public Optional<String> partNumber(String name) {
+    return first(
+        book -> Optional.ofNullable(book.partNumbers().get(name)).map(it -> it.number().value()));
+  }
+
   public Optional<String> years() {
     return first(book -> book.years().map(Located::value));
   }

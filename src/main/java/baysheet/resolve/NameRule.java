@@ -38,6 +38,9 @@ final class NameRule {
     book.fasteners().stream()
         .flatMap(group -> group.fasteners().values().stream())
         .forEach(fastener -> known.fastener(fastener.name(), problems));
+    book.partNumbers()
+        .values()
+        .forEach(it -> known.check(Sort.PART, Sort.FASTENER, it.part(), problems));
     book.fasteners().stream()
         .flatMap(group -> group.absent().stream())
         .forEach(name -> known.check(Sort.ITEM, Sort.FASTENER, name, problems));

@@ -1,11 +1,13 @@
 package baysheet.sheet;
 
 import baysheet.books.Glossary;
+import baysheet.books.Place;
 import baysheet.books.Shop;
 import baysheet.torque.Quantity;
 import baysheet.torque.Unit;
 import java.time.LocalDate;
 import java.time.LocalTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -15,9 +17,11 @@ import java.util.Optional;
  * @param complaint what is wrong, in the customer's words
  * @param bay name and equipment
  * @param torqueUnits the first is printed big, the second small
+ * @param works what the job asks for
  * @param promised when the vehicle has to be ready
  * @param carried where the work began, if that was on another day
  * @param replaces the revision before, where there is one
+ * @param seen what was found on this vehicle or its kind before, the latest first
  */
 public record Heading(
     String shop,
@@ -39,7 +43,7 @@ public record Heading(
     Optional<Person> with,
     Optional<Person> second,
     List<String> state,
-    List<String> works,
+    List<Work> works,
     Shop.Paper paper,
     Shop.Terms terms,
     Glossary glossary,
@@ -47,24 +51,33 @@ public record Heading(
     Unit distance,
     Optional<LocalTime> promised,
     Optional<Carried> carried,
-    Optional<Replaced> replaces) {
+    Optional<Replaced> replaces,
+    List<Seen> seen) {
   public Heading {
     state = List.copyOf(state);
     works = List.copyOf(works);
     torqueUnits = List.copyOf(torqueUnits);
+    seen = List.copyOf(seen);
   }
 
   /** The same for another size of paper. */
   Heading on(Shop.Paper other) {
-    return with(other, replaces);
+    return with(other, replaces, seen);
   }
 
   /** The same in place of another revision. */
   Heading replacing(Optional<Replaced> before) {
-    return with(paper, before);
+    return with(paper, before, seen);
   }
 
-  private Heading with(Shop.Paper other, Optional<Replaced> before) {
+  /** The same with findings on this vehicle before those on its kind. */
+  Heading seeing(List<Seen> onVehicle) {
+    List<Seen> all = new ArrayList<>(onVehicle);
+    all.addAll(seen);
+    return with(paper, replaces, all);
+  }
+
+  private Heading with(Shop.Paper other, Optional<Replaced> before, List<Seen> findings) {
     return new Heading(
         shop,
         job,
@@ -93,8 +106,27 @@ public record Heading(
         distance,
         promised,
         carried,
-        before);
+        before,
+        findings);
   }
+
+  /**
+   * A procedure that the job asks for, at all its places.
+   *
+   * @param words title and places, as printed
+   */
+  public record Work(String procedure, String title, List<Place> places, String words) {
+    public Work {
+      places = List.copyOf(places);
+    }
+  }
+
+  /**
+   * Something that was found on an earlier day.
+   *
+   * @param onVehicle whether on this very vehicle; else on one of its kind
+   */
+  public record Seen(LocalDate on, String what, boolean onVehicle) {}
 
   /**
    * The revision before.

@@ -46,7 +46,7 @@ public record Sheet(
     List<SocketLine> sockets,
     List<ToolLine> tools,
     List<PartLine> parts,
-    List<String> consumables,
+    List<Consumable> consumables,
     List<TallyLine> tally,
     List<CheckLine> checks,
     List<Support> support,
@@ -80,6 +80,11 @@ public record Sheet(
   /** The same sheet in place of another revision, which it names. */
   public Sheet replacing(Optional<Heading.Replaced> before) {
     return with(heading.replacing(before));
+  }
+
+  /** The same sheet with what was found on the vehicle on earlier days. */
+  public Sheet seeing(List<Heading.Seen> onVehicle) {
+    return onVehicle.isEmpty() ? this : with(heading.seeing(onVehicle));
   }
 
   private Sheet with(Heading other) {
@@ -309,18 +314,6 @@ public record Sheet(
    * @param ifStuck whether only ways out ask for it
    */
   public record ToolLine(String name, boolean special, boolean owned, boolean ifStuck) {}
-
-  /**
-   * A new part.
-   *
-   * @param places where they go, for left and right may differ; empty for those of the vehicle
-   * @param fastener whether it is a single-use fastener
-   */
-  public record PartLine(String part, int count, List<Place> places, boolean fastener) {
-    public PartLine {
-      places = List.copyOf(places);
-    }
-  }
 
   /** Something off that must be on again, with the steps that do it. */
   public record TallyLine(

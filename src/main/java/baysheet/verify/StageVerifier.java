@@ -5,6 +5,7 @@ import baysheet.books.Place;
 import baysheet.resolve.Resolved;
 import baysheet.sheet.CautionLine;
 import baysheet.sheet.CheckLine;
+import baysheet.sheet.Consumable;
 import baysheet.sheet.QualifiedWork;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.Sheet.SheetStep;
@@ -101,7 +102,7 @@ public final class StageVerifier {
     once("removed item", Sheet::tally);
     once("work of the evening before", Sheet::evening);
     covered("tool", sheet -> sheet.tools().stream().map(Sheet.ToolLine::name));
-    covered("consumable", sheet -> sheet.consumables().stream());
+    covered("consumable", sheet -> sheet.consumables().stream().map(Consumable::words));
     covered("source", sheet -> sheet.sources().stream());
     covered("caution", sheet -> sheet.cautions().stream().map(CautionLine::name));
     covered("support", sheet -> sheet.support().stream().map(Sheet.Support::raised));

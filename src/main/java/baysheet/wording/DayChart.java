@@ -7,8 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The timetable as a drawing: a row for each bay, a bar for each job. Coordinates are thousandths
- * of the width, downwards.
+ * The timetable as a drawing: a row for each bay, a bar for each job or stage. Coordinates are
+ * thousandths of the width, downwards.
  *
  * @param width in tenths of a millimetre
  * @param height in thousandths of the width
@@ -128,20 +128,43 @@ public record DayChart(
     }
 
     private void bar(GarageDay.Placed job, int y) {
-      int left = x(job.from());
-      int right = Math.max(left + 2, x(job.to()));
+      for (GarageDay.Part part : job.parts()) {
+        frame(part.from(), part.to(), y, true);
+        int room = x(part.to()) - x(part.from());
+        int middle = (x(part.from()) + x(part.to())) / 2;
+        String people =
+            job.job().job().by().value()
+                + job.job().job().with().map(it -> " + " + it.value()).orElse("");
+        fitting(middle, y + FIRST_LINE, room, part.sheet(), true);
+        fitting(middle, y + SECOND_LINE, room, people, false);
+      }
+      for (int i = 1; i < job.parts().size(); i++) {
+        int from = job.parts().get(i - 1).to();
+        int to = job.parts().get(i).from();
+        if (from < to && job.staysAfter(i - 1)) {
+          frame(from, to, y, false);
+        }
+      }
+      marks(job, y);
+    }
+
+    /** Heavy where somebody works, thin where the vehicle only stands there. */
+    private void frame(int from, int to, int y, boolean heavy) {
+      int left = x(from);
+      int right = Math.max(left + 2, x(to));
       int top = y + BAR_TOP;
       int bottom = y + BAR_BOTTOM;
-      strokes.add(new Stroke(left, top, right, top, true));
-      strokes.add(new Stroke(left, bottom, right, bottom, true));
-      strokes.add(new Stroke(left, top, left, bottom, true));
-      strokes.add(new Stroke(right, top, right, bottom, true));
-      int middle = (left + right) / 2;
-      fitting(middle, y + FIRST_LINE, right - left, job.job().number(), true);
-      String people =
-          job.job().job().by().value()
-              + job.job().job().with().map(it -> " + " + it.value()).orElse("");
-      fitting(middle, y + SECOND_LINE, right - left, people, false);
+      strokes.add(new Stroke(left, top, right, top, heavy));
+      strokes.add(new Stroke(left, bottom, right, bottom, heavy));
+      if (heavy) {
+        strokes.add(new Stroke(left, top, left, bottom, true));
+        strokes.add(new Stroke(right, top, right, bottom, true));
+      }
+    }
+
+    private void marks(GarageDay.Placed job, int y) {
+      int top = y + BAR_TOP;
+      int bottom = y + BAR_BOTTOM;
       for (GarageDay.Spell look : job.looks()) {
         int x = x((look.from() + look.to()) / 2);
         corners.add(new Corner(Math.max(0, x - 4), y + ROW - 1, x, bottom + 1, x + 4, y + ROW - 1));
@@ -174,13 +197,16 @@ public record DayChart(
     private String says() {
       List<String> bars = new ArrayList<>();
       for (GarageDay.Placed job : day.jobs()) {
-        bars.add(
-            "bay %s from %s to %s job %s"
-                .formatted(
-                    job.job().job().bay().value(),
-                    DayWords.clock(job.from()),
-                    DayWords.clock(job.to()),
-                    job.job().number()));
+        for (GarageDay.Part part : job.parts()) {
+          bars.add(
+              "bay %s from %s to %s %s %s"
+                  .formatted(
+                      job.job().job().bay().value(),
+                      DayWords.clock(part.from()),
+                      DayWords.clock(part.to()),
+                      job.parts().size() == 1 ? "job" : "sheet",
+                      part.sheet()));
+        }
       }
       return "Timetable by bay: " + String.join("; ", bars);
     }

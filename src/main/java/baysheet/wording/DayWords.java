@@ -6,6 +6,7 @@ import baysheet.garage.DayJob;
 import baysheet.garage.DayReport;
 import baysheet.garage.EveningList;
 import baysheet.garage.GarageDay;
+import baysheet.garage.GarageDay.Part;
 import baysheet.garage.GarageDay.Placed;
 import baysheet.garage.GarageDay.Spell;
 import baysheet.garage.GarageDay.Together;
@@ -13,6 +14,7 @@ import baysheet.sheet.Heading;
 import java.time.LocalTime;
 import java.time.format.TextStyle;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -24,9 +26,6 @@ import java.util.stream.Collectors;
 
 /** Turns a day into the words of its page and of the terminal. */
 public final class DayWords {
-  /** A promise that holds less often than this is at risk. */
-  private static final double SAFE = 0.9;
-
   private static final int DAY = 24 * 60;
 
   private final DayReport report;
@@ -87,25 +86,47 @@ public final class DayWords {
     return "Working hours " + open.opens() + "–" + open.closes() + breaks + given;
   }
 
-  /** The timetable, by start. */
+  /** The timetable, by start: a row for each stage of a job. */
   public List<DayText.JobText> jobs() {
-    return day.jobs().stream().map(this::job).toList();
+    return day.jobs().stream()
+        .flatMap(job -> job.parts().stream().map(part -> new Row(job, part)))
+        .sorted(Comparator.comparingInt(row -> row.part().from()))
+        .map(this::row)
+        .toList();
   }
 
-  private DayText.JobText job(Placed placed) {
+  private record Row(Placed job, Part part) {
+    /** What begins in this stage, or in the pause after it. */
+    List<Spell> own(List<Spell> spells) {
+      List<Part> parts = job.parts();
+      int next = parts.indexOf(part) + 1;
+      int first = next == 1 ? 0 : part.from();
+      int end = next == parts.size() ? Integer.MAX_VALUE : parts.get(next).from();
+      return spells.stream().filter(it -> first <= it.from() && it.from() < end).toList();
+    }
+
+    boolean isLast() {
+      return job.parts().indexOf(part) == job.parts().size() - 1;
+    }
+  }
+
+  private DayText.JobText row(Row row) {
+    Placed placed = row.job();
     Heading heading = placed.job().sheet().heading();
     String people = heading.by().id() + heading.with().map(it -> " with " + it.id()).orElse("");
     return new DayText.JobText(
-        clock(placed.from()) + "–" + clock(placed.to()),
-        heading.job(),
+        clock(row.part().from()) + "–" + clock(row.part().to()),
+        row.part().sheet(),
         Phrases.orNothing(heading.plate()),
         language.text(heading.title()),
         heading.bay(),
         people,
-        spells(placed.looks()),
-        spells(placed.tools()),
-        promised(placed),
-        report.states().getOrDefault(heading.job(), ""));
+        spells(row.own(placed.looks())),
+        spells(row.own(placed.tools())),
+        row.isLast() ? promised(placed) : "",
+        report
+            .states()
+            .getOrDefault(row.part().sheet(), report.states().getOrDefault(heading.job(), "")));
   }
 
   /** {@code T2 09:10, 10:05; T3 11:20}: who comes, and when. */
@@ -135,60 +156,14 @@ public final class DayWords {
   }
 
   /** Nothing that takes time is certain. */
-  private static String percent(double chance) {
+  static String percent(double chance) {
     int whole = (int) Math.floor(100 * chance);
     return (whole < 100 ? String.valueOf(whole) : "over 99") + Phrases.NBSP + "%";
   }
 
   /** Promises that do not hold or may not, and what goes on after closing. */
   public List<String> risks() {
-    List<String> risks = new ArrayList<>();
-    int closes = day.open().closes().toSecondOfDay() / 60;
-    for (Placed job : day.jobs()) {
-      String number = job.job().number();
-      String ready = "expected ready at " + clock(job.to());
-      if (job.late() > 0) {
-        risks.add(
-            "%s will not be ready by %s: %s; it %s."
-                .formatted(number, clock(job.promised().orElseThrow()), ready, reason(job)));
-      } else if (job.promised().isPresent() && job.chance() < SAFE) {
-        risks.add(
-            "%s is at risk: promised for %s, %s; the promise holds with a probability of %s."
-                .formatted(number, clock(job.promised().get()), ready, percent(job.chance())));
-      } else if (job.to() > closes) {
-        risks.add(
-            "%s is not finished at closing time, %s: %s; it %s."
-                .formatted(number, clock(closes), ready, reason(job)));
-      }
-    }
-    return risks;
-  }
-
-  private static String reason(Placed job) {
-    if (job.waits().isEmpty()) {
-      return "starts at %s and needs %s%smin of work"
-          .formatted(clock(job.from()), job.job().sheet().time().mean(), Phrases.NBSP);
-    }
-    return "starts at "
-        + clock(job.from())
-        + " because "
-        + job.waits().stream()
-            .map(wait -> held(job.job(), wait))
-            .collect(Collectors.joining(", and "));
-  }
-
-  private static String held(DayJob job, Together wait) {
-    String holders = String.join(" and ", wait.jobs());
-    return switch (wait.resource().kind()) {
-      case BAY -> "bay " + wait.resource().name() + " is in use by " + holders + " until then";
-      case PERSON -> wait.resource().name() + " works on " + holders + " until then";
-      case LOOK ->
-          "%s looks at a hold point of %s when %s needs it"
-              .formatted(wait.resource().name(), holders, job.number());
-      case TOOL, STANDS ->
-          "it needs the %s at %s, which is in use by %s until then"
-              .formatted(wait.resource().name(), clock(wait.from()), holders);
-    };
+    return new DayRisks(day).all();
   }
 
   /** Tools that several jobs use. */

@@ -53,6 +53,9 @@ enum Phrase {
           + " Lower it onto its jack stands. Check by a firm push from the side that it does not"
           + " move"),
   REPLACES("Replaces %s: %s"),
+  SEEN_ON_THIS("Seen on this vehicle: %s"),
+  SEEN_ON_KIND("Seen on vehicles of this kind: %s"),
+  SEEN_EARLIER("%s earlier"),
   TIME_RANGE("%s to %s\u00a0min, likely %s\u00a0min"),
   NO_TIME_FOR("no time for %s"),
   STAGE("stage\u00a0%s of\u00a0%s"),

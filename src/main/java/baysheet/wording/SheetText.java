@@ -153,7 +153,8 @@ public record SheetText(
       String saved,
       String promised,
       String carried,
-      String replaces) {
+      String replaces,
+      String seen) {
     public HeadText {
       works = List.copyOf(works);
     }

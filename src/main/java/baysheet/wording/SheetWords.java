@@ -2,8 +2,10 @@ package baysheet.wording;
 
 import baysheet.books.Place;
 import baysheet.books.Shop;
+import baysheet.sheet.Consumable;
 import baysheet.sheet.Heading;
 import baysheet.sheet.Heading.Person;
+import baysheet.sheet.PartLine;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.Sheet.SocketLine;
 import baysheet.sheet.Sheet.Support;
@@ -27,11 +29,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Turns a sheet into the words and figures that a layout prints. */
 final class SheetWords {
   /** A longer title is set smaller. */
   private static final int LONG_TITLE = 50;
+
+  /** So many findings are printed; of more, how many there are. */
+  private static final int MOST_SEEN = 3;
 
   /** Points of a common socket. */
   private static final int COMMON = 6;
@@ -85,7 +91,7 @@ final class SheetWords {
                         language.text(tool.name()), tool.special(), !tool.owned(), tool.ifStuck()))
             .toList(),
         parts(),
-        language.texts(sheet.consumables()),
+        language.texts(sheet.consumables().stream().map(Consumable::words).toList()),
         tally(),
         checks.byMoment(),
         sheet.support().stream().map(this::support).toList(),
@@ -120,12 +126,31 @@ final class SheetWords {
         person(heading.with()),
         person(heading.second()),
         heading.state().stream().map(Phrases::spaced).collect(Collectors.joining(", ")),
-        language.texts(heading.works()),
+        language.texts(heading.works().stream().map(Heading.Work::words).toList()),
         time(),
         saved(sheet.time()),
         heading.promised().map(LocalTime::toString).orElse(""),
         heading.carried().map(it -> StageWords.continues(language, it)).orElse(""),
-        heading.replaces().map(this::replaces).orElse(""));
+        heading.replaces().map(this::replaces).orElse(""),
+        sheet.stage().filter(it -> !it.isFirst()).isPresent() ? "" : seen());
+  }
+
+  /** What was found before; for whoever begins the job. */
+  private String seen() {
+    return Stream.of(seen(Phrase.SEEN_ON_THIS, true), seen(Phrase.SEEN_ON_KIND, false))
+        .filter(it -> !it.isEmpty())
+        .collect(Collectors.joining(" "));
+  }
+
+  private String seen(Phrase phrase, boolean onVehicle) {
+    List<Heading.Seen> all =
+        heading.seen().stream().filter(it -> it.onVehicle() == onVehicle).toList();
+    List<String> said = new ArrayList<>();
+    all.stream().limit(MOST_SEEN).forEach(it -> said.add(it.what() + " " + it.on()));
+    if (all.size() > MOST_SEEN) {
+      said.add(language.own(Phrase.SEEN_EARLIER, all.size() - MOST_SEEN));
+    }
+    return said.isEmpty() ? "" : Phrases.sentence(language.own(phrase, String.join("; ", said)));
   }
 
   private String replaces(Heading.Replaced before) {
@@ -200,7 +225,7 @@ final class SheetWords {
   private List<PartText> parts() {
     List<PartText> parts = new ArrayList<>();
     String before = "";
-    for (Sheet.PartLine part : sheet.parts()) {
+    for (PartLine part : sheet.parts()) {
       String where = sided(part.places()) ? PlaceWords.words(part.places()) : "";
       String label = where.equals(before) ? "" : where.isEmpty() ? "other" : where;
       String words = language.text(part.part());

@@ -38,9 +38,14 @@ final class ClockCheck {
   private void job(JsonNode job) {
     String by = job.path("by").asText();
     take("bay " + job.path("bay").asText(), job);
-    take("work of " + by, job);
-    if (job.has("with")) {
-      take("work of " + job.path("with").asText(), job);
+    List<JsonNode> worked = new ArrayList<>();
+    job.path("stages").forEach(worked::add);
+    stages(job, worked);
+    for (JsonNode stretch : worked.isEmpty() ? List.of(job) : worked) {
+      take("work of " + by, stretch);
+      if (job.has("with")) {
+        take("work of " + job.path("with").asText(), stretch);
+      }
     }
     for (JsonNode look : job.path("looks")) {
       String person = look.path("person").asText();
@@ -54,6 +59,21 @@ final class ClockCheck {
     for (JsonNode tool : job.path("tools")) {
       inside(job, tool);
       take("tool " + tool.path("tool").asText(), tool);
+    }
+  }
+
+  /** One after another, from the beginning of the job to its end. */
+  private void stages(JsonNode job, List<JsonNode> stages) {
+    int before = minute(job, "from");
+    for (JsonNode stage : stages) {
+      inside(job, stage);
+      if (minute(stage, "from") < before) {
+        faults.add(stage + " is too early in " + job);
+      }
+      before = minute(stage, "to");
+    }
+    if (!stages.isEmpty() && before != minute(job, "to")) {
+      faults.add("the last stage does not end " + job);
     }
   }
 

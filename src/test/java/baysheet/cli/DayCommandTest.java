@@ -177,11 +177,11 @@ class DayCommandTest {
     assertArrayEquals(first, Files.readAllBytes(pdf));
     assertArrayEquals(parts, Files.readAllBytes(csv));
     List<String> lines = Files.readAllLines(csv);
-    assertEquals("date,job,count,part,places,single-use,vehicle,years,plate", lines.get(0));
+    assertEquals("date,job,count,part,number,places,single-use,vehicle,years,plate", lines.get(0));
     // RFC 4180: a cell with a comma stands in quotes.
     assertTrue(
         lines.contains(
-            "2026-03-02,2401,2,brake disc,front-left front-right,no,"
+            "2026-03-02,2401,2,brake disc,,front-left front-right,no,"
                 + "\"Larkfell Pipit 1.4 five-door, front-wheel drive\",2015..2019,QX 41-207"),
         lines.toString());
   }

@@ -52,7 +52,7 @@ class RandomGarageDaysTest {
       StringBuilder text = new StringBuilder();
       for (String line : Files.readAllLines(job)) {
         String key = line.replaceFirst(":.*", "");
-        boolean drawn = List.of("by", "with", "bay", "arrives", "ready-by").contains(key);
+        boolean drawn = List.of("by", "with", "bay", "arrives", "ready-by", "stages").contains(key);
         text.append(drawn ? "" : line + "\n");
       }
       boolean first = random.nextBoolean();
@@ -60,6 +60,7 @@ class RandomGarageDaysTest {
       text.append(random.nextInt(3) == 0 ? "with: A1\n" : "");
       text.append(random.nextInt(4) == 0 ? "second: " + (first ? "T2" : "T1") + "\n" : "");
       text.append("bay: ").append(List.of("1", "2", "floor").get(random.nextInt(3))).append('\n');
+      text.append(random.nextInt(4) == 0 ? "stages: 2\n" : "");
       text.append(random.nextInt(3) == 0 ? "arrives: 0" + (8 + random.nextInt(2)) + ":20\n" : "");
       text.append(random.nextInt(2) == 0 ? "ready-by: 1" + random.nextInt(7) + ":30\n" : "");
       Files.writeString(job, text);

@@ -115,11 +115,15 @@ class RecordSchemaTest {
     assertEquals("Job 2402 of 2026-03-02, RD 08-553", lines.get(0));
     assertFalse(parts.isEmpty());
     for (JsonNode part : parts) {
-      String line = "part;" + part.path("part").asText() + ";" + part.path("count").asInt();
+      String line = "part;;" + part.path("part").asText() + ";" + part.path("count").asInt();
       assertTrue(lines.contains(line), lines.toString());
     }
     // The odometer of the demo job is at 142860 km, and its book asks for a look after 80 km.
     assertTrue(
-        lines.stream().anyMatch(it -> it.matches("re-check;.* at 142940 km;")), lines.toString());
+        lines.stream().anyMatch(it -> it.matches("re-check;;rows .* at 142940 km;")),
+        lines.toString());
+    assertTrue(
+        lines.contains("work;lower-arm;Lower suspension arm with ball joint, front-left;1"),
+        lines.toString());
   }
 }

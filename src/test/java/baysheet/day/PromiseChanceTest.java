@@ -76,6 +76,21 @@ class PromiseChanceTest {
     assertEquals(0.8413, chances(plan).get(1), CLOSE);
   }
 
+  @Test
+  void aDelayBeforeAPauseGoesThroughWhatIsDoneInIt() {
+    // 60 ± 6 with another job in the middle, from 30 to 60: nobody starts early, so with z from
+    // the normal distribution it ends at 90 + 3z for z < 0 and at 90 + 6z else. Φ(0.5) = 0.6915.
+    List<Use> uses = List.of(Use.of("T1", 0, 30), Use.of("T1", 30, 60));
+    Activity paused =
+        new Activity("a", 60, 6, 0, OptionalInt.of(93), Optional.empty(), uses, List.of())
+            .resting(List.of(30));
+    List<Use> hers = List.of(Use.of("T1", 0, 30));
+    Activity between =
+        new Activity("b", 30, 0, 30, OptionalInt.of(60), Optional.empty(), hers, List.of());
+    DayPlan plan = new DayPlan(List.of(paused, between), Map.of("T1", 1));
+    assertEquals(0.6915, chances(plan).get(0), CLOSE);
+  }
+
   private static List<Double> chances(DayPlan plan) {
     return PromiseChance.of(Scheduler.schedule(plan, 5), DAYS);
   }

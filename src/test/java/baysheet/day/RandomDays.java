@@ -60,10 +60,21 @@ final class RandomDays {
               random.nextInt(120),
               random.nextBoolean() ? OptionalInt.of(60 + random.nextInt(500)) : OptionalInt.empty(),
               Optional.of(bay),
-              withoutSelfClash(uses),
-              List.of()));
+              withoutSelfClash(random.nextBoolean() ? uses : inStages(uses, by, minutes)),
+              List.of(),
+              minutes > 60 ? List.of(minutes / 3, minutes / 2) : List.of()));
     }
     return new DayPlan(activities, capacity);
+  }
+
+  /** The person of a job is free between its stages, the bay is not. */
+  private static List<Use> inStages(List<Use> uses, String by, int minutes) {
+    List<Use> stages = new ArrayList<>(uses);
+    stages.removeIf(use -> use.anyOf().equals(List.of(by)));
+    stages.add(Use.of(by, 0, minutes / 3));
+    stages.add(Use.of(by, minutes / 3, minutes / 2));
+    stages.add(Use.of(by, minutes / 2, minutes));
+    return stages;
   }
 
   /** A tool wanted twice at once by one job would never be free. */

@@ -111,7 +111,8 @@ class SchedulerTest {
     assertEquals(70, timetable.end());
     int second = timetable.starts().get(0) == 10 ? 0 : 1;
     String first = second == 0 ? "b" : "a";
-    assertEquals(List.of(new Wait("compressor", List.of(first), 30)), Wait.of(timetable, second));
+    assertEquals(
+        List.of(new Wait("compressor", List.of(first), 30, 0)), Wait.of(timetable, second));
   }
 
   @Test
@@ -128,6 +129,43 @@ class SchedulerTest {
     Timetable timetable = Scheduler.schedule(plan, 10);
     assertEquals(List.of(), TimetableChecker.faults(timetable));
     assertEquals(20, timetable.end());
+  }
+
+  /** T1 is wanted elsewhere for half an hour while the car of a long job stays on its lift. */
+  @Test
+  void aJobInStagesLetsAPromisedOneGoBetweenAndKeepsItsBay() {
+    Timetable timetable = Scheduler.schedule(withAVisitor(60, 95), 20);
+    assertEquals(List.of(), TimetableChecker.faults(timetable));
+    assertEquals(Map.of("long", 0, "visitor", 60), timetable.startsById());
+    assertEquals(List.of(30), timetable.pauses().get(0));
+    assertEquals(150, timetable.end());
+    assertEquals(List.of("long"), timetable.usersOf("bay 1", 75));
+    assertEquals(List.of("visitor"), timetable.usersOf("T1", 75));
+    assertEquals(List.of(new Wait("T1", List.of("visitor"), 90, 1)), Wait.of(timetable, 0));
+  }
+
+  @Test
+  void nothingIsHandedOverWhereNothingIsGainedByIt() {
+    Timetable timetable = Scheduler.schedule(withAVisitor(0, 100), 20);
+    assertEquals(Map.of("long", 30, "visitor", 0), timetable.startsById());
+    assertEquals(150, timetable.end());
+    assertTrue(timetable.pauses().get(0).stream().allMatch(pause -> pause == 0));
+  }
+
+  private static DayPlan withAVisitor(int arrives, int promised) {
+    List<Use> uses = List.of(Use.of("bay 1", 0, 120), Use.of("T1", 0, 60), Use.of("T1", 60, 120));
+    Activity longOne = Activity.of("long", 120, uses, List.of()).resting(List.of(60));
+    Activity visitor =
+        new Activity(
+            "visitor",
+            30,
+            0,
+            arrives,
+            OptionalInt.of(promised),
+            Optional.empty(),
+            List.of(Use.of("bay 2", 0, 30), Use.of("T1", 0, 30)),
+            List.of());
+    return new DayPlan(List.of(longOne, visitor), Map.of("bay 1", 1, "bay 2", 1, "T1", 1));
   }
 
   @Test

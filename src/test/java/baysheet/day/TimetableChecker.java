@@ -21,10 +21,16 @@ final class TimetableChecker {
         faults.add(activity.id() + " starts at " + start + " before " + activity.earliest());
       }
       for (Activity other : activities) {
-        int otherEnd = starts.get(other.id()) + other.minutes();
+        int otherEnd = minutes(timetable, activities.indexOf(other))[other.minutes() - 1] + 1;
         if (activity.after().contains(other.id()) && otherEnd > start) {
           faults.add(activity.id() + " starts before the end of " + other.id());
         }
+      }
+      List<Integer> pauses = timetable.pauses().get(i);
+      boolean paused = pauses.size() == activity.rests().size();
+      if (!pauses.isEmpty() && (!paused || pauses.stream().anyMatch(pause -> pause < 0))) {
+        faults.add(activity.id() + " pauses " + pauses + " at " + activity.rests());
+        continue;
       }
       List<String> chosen = timetable.chosen().get(i);
       if (chosen.size() != activity.uses().size()) {
@@ -36,7 +42,8 @@ final class TimetableChecker {
         if (!use.anyOf().contains(chosen.get(k))) {
           faults.add(activity.id() + " takes " + chosen.get(k) + " for one of " + use.anyOf());
         }
-        for (int minute = start + use.from(); minute < start + use.to(); minute++) {
+        int[] minutes = minutes(timetable, i);
+        for (int minute = minutes[use.from()]; minute <= minutes[use.to() - 1]; minute++) {
           int units = load.merge(chosen.get(k) + " at " + minute, 1, Integer::sum);
           if (units > timetable.plan().capacity().get(chosen.get(k))) {
             faults.add("too much of " + chosen.get(k) + " at " + minute);
@@ -45,5 +52,21 @@ final class TimetableChecker {
       }
     }
     return faults;
+  }
+
+  /** The working minute at which each minute of an activity is worked. */
+  private static int[] minutes(Timetable timetable, int position) {
+    Activity activity = timetable.plan().activities().get(position);
+    int[] minutes = new int[activity.minutes()];
+    int now = timetable.starts().get(position);
+    for (int i = 0; i < minutes.length; i++) {
+      int rest = activity.rests().indexOf(i);
+      now +=
+          rest < 0 || timetable.pauses().get(position).isEmpty()
+              ? 0
+              : timetable.pauses().get(position).get(rest);
+      minutes[i] = now++;
+    }
+    return minutes;
   }
 }

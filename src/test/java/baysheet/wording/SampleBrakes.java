@@ -13,7 +13,9 @@ import baysheet.books.Moment;
 import baysheet.books.Shop;
 import baysheet.sheet.CautionLine;
 import baysheet.sheet.CheckLine;
+import baysheet.sheet.Consumable;
 import baysheet.sheet.Heading;
+import baysheet.sheet.PartLine;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.TimeNeeded;
 import baysheet.sheet.TorqueLine;
@@ -24,7 +26,9 @@ import baysheet.torque.Treatment;
 import baysheet.torque.Unit;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** A middle sheet with a bit of everything: both sides, an apprentice, stands, hold points. */
 final class SampleBrakes {
@@ -51,12 +55,14 @@ final class SampleBrakes {
             new Sheet.ToolLine("wire brush", false, true, false),
             new Sheet.ToolLine("micrometer", false, true, false)),
         List.of(
-            new Sheet.PartLine("brake disc", 2, BOTH, false),
-            new Sheet.PartLine("brake pad", 4, BOTH, false),
-            new Sheet.PartLine("pad clip", 8, BOTH, false),
-            new Sheet.PartLine("carrier bolt", 4, BOTH, true),
-            new Sheet.PartLine("drive nut", 2, BOTH, true)),
-        List.of("brake cleaner", "brake grease", "locking compound", "penetrating fluid"),
+            new PartLine("brake disc", 2, BOTH, false, Optional.empty(), Map.of("sample-work", 1)),
+            new PartLine("brake pad", 4, BOTH, false, Optional.empty(), Map.of("sample-work", 1)),
+            new PartLine("pad clip", 8, BOTH, false, Optional.empty(), Map.of("sample-work", 1)),
+            new PartLine("carrier bolt", 4, BOTH, true, Optional.empty(), Map.of("sample-work", 1)),
+            new PartLine("drive nut", 2, BOTH, true, Optional.empty(), Map.of("sample-work", 1))),
+        Stream.of("brake cleaner", "brake grease", "locking compound", "penetrating fluid")
+            .map(Consumable::of)
+            .toList(),
         List.of(
             new Sheet.TallyLine("wheel-speed-sensor", "wheel speed sensor plug", BOTH, 1, 7, 20),
             new Sheet.TallyLine("brake-pads", "brake pads", BOTH, 2, 9, 18),

@@ -9,7 +9,9 @@ import baysheet.books.Moment;
 import baysheet.books.Place;
 import baysheet.books.Shop;
 import baysheet.sheet.CautionLine;
+import baysheet.sheet.Consumable;
 import baysheet.sheet.Heading;
+import baysheet.sheet.PartLine;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.Sheet.Phase;
 import baysheet.sheet.Sheet.Section;
@@ -101,9 +103,16 @@ public final class Samples {
         List.of(SampleLines.socket("3/8 in", "hex 17 mm", false, 1, 4, true)),
         List.of(new Sheet.ToolLine("drain tray 8\u00a0L", false, true, false)),
         List.of(
-            new Sheet.PartLine("sump plug with washer", 1, ENGINE, true),
-            new Sheet.PartLine("oil filter", 1, ENGINE, false)),
-        List.of("engine oil 5W-30, 4.2\u00a0L", "rags"),
+            new PartLine(
+                "sump plug with washer",
+                1,
+                ENGINE,
+                true,
+                Optional.empty(),
+                Map.of("sample-work", 1)),
+            new PartLine(
+                "oil filter", 1, ENGINE, false, Optional.empty(), Map.of("sample-work", 1))),
+        Stream.of("engine oil 5W-30, 4.2\u00a0L", "rags").map(Consumable::of).toList(),
         List.of(new Sheet.TallyLine("undertray-flap", "undertray flap", ENGINE, 1, 3, 7)),
         List.of(
             check(Moment.BEFORE_LOWERING, "Wipe round plug and filter; both stay dry", 5, 6),
@@ -241,7 +250,9 @@ public final class Samples {
         with,
         Optional.empty(),
         List.of("rusty"),
-        works,
+        works.stream()
+            .map(words -> new Heading.Work("sample-work", words, List.of(), words))
+            .toList(),
         Shop.Paper.A4,
         Shop.Terms.BRITISH,
         Glossary.of(Map.of()),
@@ -249,7 +260,8 @@ public final class Samples {
         Unit.KILOMETRE,
         Optional.of(LocalTime.of(16, 30)),
         Optional.empty(),
-        Optional.empty());
+        Optional.empty(),
+        List.of());
   }
 
   public static Quantity kilograms(String figure) {

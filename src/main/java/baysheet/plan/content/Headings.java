@@ -13,6 +13,7 @@ import baysheet.sheet.Heading;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.TorqueLine;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -28,14 +29,14 @@ public final class Headings {
 
   public static Heading of(Resolved resolved) {
     Job job = resolved.job();
-    List<String> works = works(resolved);
+    List<Heading.Work> works = works(resolved);
     Shop shop = resolved.shop();
     return new Heading(
         shop.name().value(),
         job.number().value(),
         resolved.date(),
         job.revision().value(),
-        String.join("; ", works),
+        works.stream().map(Heading.Work::words).collect(Collectors.joining("; ")),
         job.customer().map(Located::value),
         job.complaint().map(Located::value),
         resolved.book().own().vehicle().value(),
@@ -58,7 +59,18 @@ public final class Headings {
         shop.distance(),
         job.readyBy().map(Located::value),
         job.carried().map(Headings::carried),
-        Optional.empty());
+        Optional.empty(),
+        seen(resolved));
+  }
+
+  /** What the book tells of vehicles of this kind, up to the day before the job. */
+  private static List<Heading.Seen> seen(Resolved resolved) {
+    return resolved.book().books().stream()
+        .flatMap(book -> book.seen().stream())
+        .filter(it -> it.on().value().isBefore(resolved.date()))
+        .map(it -> new Heading.Seen(it.on().value(), it.what().value(), false))
+        .sorted(Comparator.comparing(Heading.Seen::on).reversed())
+        .toList();
   }
 
   private static Heading.Carried carried(Job.Carried from) {
@@ -74,7 +86,7 @@ public final class Headings {
   }
 
   /** What the job asks for, each procedure once with its places. */
-  private static List<String> works(Resolved resolved) {
+  private static List<Heading.Work> works(Resolved resolved) {
     Map<String, Procedure> procedures = new LinkedHashMap<>();
     Map<String, List<Place>> places = new HashMap<>();
     for (Task task : resolved.tasks().values()) {
@@ -84,16 +96,20 @@ public final class Headings {
         places.computeIfAbsent(name, key -> new ArrayList<>()).add(task.id().place());
       }
     }
-    List<String> works = new ArrayList<>();
+    List<Heading.Work> works = new ArrayList<>();
     procedures.forEach((name, procedure) -> works.add(work(procedure, places.get(name))));
     return works;
   }
 
-  private static String work(Procedure procedure, List<Place> where) {
+  private static Heading.Work work(Procedure procedure, List<Place> where) {
     String title = procedure.title().value();
     Place.Kind kind = procedure.at().value();
     boolean unplaced = kind == Place.Kind.ENGINE || kind == Place.Kind.VEHICLE;
-    return unplaced ? title : title + ", " + PlanPhrases.places(where);
+    return new Heading.Work(
+        procedure.name().value(),
+        title,
+        where,
+        unplaced ? title : title + ", " + PlanPhrases.places(where));
   }
 
   /** The wrenches that are set for any row of the table, in the order of the crib. */

@@ -10,11 +10,14 @@ import baysheet.plan.graph.Lifting;
 import baysheet.plan.graph.PlacedStep;
 import baysheet.plan.graph.PlanPhrases;
 import baysheet.plan.graph.PlannedStep;
+import baysheet.report.Located;
 import baysheet.resolve.Bound;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
 import baysheet.sheet.CheckLine;
+import baysheet.sheet.Consumable;
+import baysheet.sheet.PartLine;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.TorqueLine;
 import baysheet.torque.Treatment;
@@ -158,11 +161,16 @@ public final class ToolList {
    * The procedures' new parts, then every fastener that may not be used again; those of the two
    * sides together, with their places, for left and right may be different parts.
    */
-  public List<Sheet.PartLine> parts() {
+  public List<PartLine> parts() {
     PartList fasteners = new PartList(true);
     for (ItemAt item : fitted()) {
       if (resolved.thing(item) instanceof Bound.OfBook book && book.values().isSingleUse()) {
-        fasteners.add(name(item), book.values().count().value(), item.place());
+        fasteners.add(
+            name(item),
+            book.values().count().value(),
+            item.place(),
+            resolved.book().partNumber(item.item()),
+            fittedBy(item));
       }
     }
     PartList parts = new PartList(false);
@@ -170,7 +178,12 @@ public final class ToolList {
       for (Procedure.Part part : task.parts()) {
         // A procedure may list a single-use fastener by itself: it is still one and the same.
         if (!fasteners.has(part.name().value())) {
-          parts.add(part.name().value(), part.count().value(), task.id().place());
+          parts.add(
+              part.name().value(),
+              part.count().value(),
+              task.id().place(),
+              resolved.book().partNumber(part.name().value()),
+              task.id().procedure());
         }
       }
     }
@@ -188,6 +201,15 @@ public final class ToolList {
     return fitted;
   }
 
+  /** The procedure whose step puts it on. */
+  private String fittedBy(ItemAt item) {
+    return steps.stream()
+        .filter(step -> step.doUp().contains(item))
+        .map(step -> step.task().procedure())
+        .findFirst()
+        .orElseThrow(() -> new IllegalStateException("no step fits " + item));
+  }
+
   private String name(ItemAt item) {
     return PlanPhrases.of(resolved.thing(item), resolved.shop().terms());
   }
@@ -196,7 +218,7 @@ public final class ToolList {
    * What goes on threads, products that steps apply, and the fluids of circuits that they open or
    * fill.
    */
-  public List<String> consumables(List<TorqueLine> torque) {
+  public List<Consumable> consumables(List<TorqueLine> torque) {
     Set<String> products = new LinkedHashSet<>();
     for (TorqueLine line : torque) {
       line.threads().product().ifPresent(products::add);
@@ -210,14 +232,24 @@ public final class ToolList {
           .filter(apply -> !filled.contains(apply.product()))
           .forEach(apply -> products.add(product(apply.product())));
     }
+    Map<String, Consumable> all = new LinkedHashMap<>();
+    products.forEach(product -> all.put(product, Consumable.of(product)));
     for (String name : fluids) {
-      Optional<SpecBook.Fluid> fluid = resolved.book().fluid(name);
-      products.add(
-          fluid
-              .map(known -> FigurePhrases.fluid(name, known))
-              .orElseGet(() -> FigurePhrases.asWrittenIn(name)));
+      Consumable fluid = fluid(name);
+      all.putIfAbsent(fluid.words(), fluid);
     }
-    return List.copyOf(products);
+    return List.copyOf(all.values());
+  }
+
+  private Consumable fluid(String name) {
+    Optional<SpecBook.Fluid> fluid = resolved.book().fluid(name);
+    return new Consumable(
+        fluid
+            .map(known -> FigurePhrases.fluid(name, known))
+            .orElseGet(() -> FigurePhrases.asWrittenIn(name)),
+        name,
+        fluid.flatMap(SpecBook.Fluid::grade).map(Located::value),
+        fluid.flatMap(SpecBook.Fluid::capacity).map(Located::value));
   }
 
   /** What has no torque line but is off and must be on again. */

@@ -13,6 +13,7 @@ import baysheet.resolve.TaskId;
 import baysheet.sheet.CautionLine;
 import baysheet.sheet.CheckLine;
 import baysheet.sheet.Detail;
+import baysheet.sheet.PartLine;
 import baysheet.sheet.QualifiedWork;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.Sheet.SheetStep;
@@ -172,11 +173,11 @@ final class OneStage {
   }
 
   /** A single-use fastener that a procedure lists as well goes on where it is tightened. */
-  private List<Sheet.PartLine> parts(ToolList layOut) {
+  private List<PartLine> parts(ToolList layOut) {
     Set<String> fasteners =
         job.whole.parts().stream()
-            .filter(Sheet.PartLine::fastener)
-            .map(Sheet.PartLine::part)
+            .filter(PartLine::fastener)
+            .map(PartLine::part)
             .collect(Collectors.toSet());
     return layOut.parts().stream()
         .filter(part -> part.fastener() || !fasteners.contains(part.part()))

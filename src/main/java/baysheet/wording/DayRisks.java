@@ -1,0 +1,106 @@
+package baysheet.wording;
+
+import baysheet.garage.DayJob;
+import baysheet.garage.GarageDay;
+import baysheet.garage.GarageDay.Part;
+import baysheet.garage.GarageDay.Placed;
+import baysheet.garage.GarageDay.Wait;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What is at risk on a day, each with its reason. */
+record DayRisks(GarageDay day) {
+  /** A promise that holds less often than this is at risk. */
+  private static final double SAFE = 0.9;
+
+  /** Promises that do not hold or may not, and what goes on after closing. */
+  List<String> all() {
+    List<String> risks = new ArrayList<>();
+    int closes = day.open().closes().toSecondOfDay() / 60;
+    for (Placed job : day.jobs()) {
+      String number = job.job().number();
+      String ready = "expected ready at " + DayWords.clock(job.to());
+      if (job.late() > 0) {
+        risks.add(
+            "%s will not be ready by %s: %s; it %s."
+                .formatted(
+                    number, DayWords.clock(job.promised().orElseThrow()), ready, reason(job)));
+      } else if (job.promised().isPresent() && job.chance() < SAFE) {
+        risks.add(
+            "%s is at risk: promised for %s, %s; the promise holds with a probability of %s."
+                .formatted(
+                    number,
+                    DayWords.clock(job.promised().get()),
+                    ready,
+                    DayWords.percent(job.chance())));
+      } else if (job.to() > closes) {
+        risks.add(
+            "%s is not finished at closing time, %s: %s; it %s. %s"
+                .formatted(
+                    number, DayWords.clock(closes), ready, reason(job), overnight(job, closes)));
+      }
+    }
+    return risks;
+  }
+
+  /** How it can be left for the next day. */
+  private static String overnight(Placed job, int closes) {
+    List<Part> done = job.parts().stream().filter(part -> part.to() <= closes).toList();
+    if (done.isEmpty()) {
+      return job.parts().size() > 1
+          ? "No stage of it ends by closing time."
+          : "With stages: 2 in its file it could rest overnight.";
+    }
+    Part last = done.get(done.size() - 1);
+    return "It can rest overnight after sheet %s, at %s: baysheet carry %s DAY --step %d."
+        .formatted(
+            last.sheet(), DayWords.clock(last.to()), job.job().number(), lastStep(job, last));
+  }
+
+  private static int lastStep(Placed job, Part part) {
+    return job.job().rests().stream()
+        .filter(rest -> rest.sheet().equals(part.sheet()))
+        .findFirst()
+        .orElseThrow()
+        .step();
+  }
+
+  private static String reason(Placed job) {
+    List<String> reasons = new ArrayList<>();
+    for (int i = 0; i < job.parts().size(); i++) {
+      int part = i;
+      List<String> waits =
+          job.waits().stream()
+              .filter(wait -> wait.part() == part)
+              .map(wait -> held(job.job(), wait))
+              .toList();
+      String starts = "starts at " + DayWords.clock(job.parts().get(i).from());
+      if (!waits.isEmpty()) {
+        reasons.add(
+            (i == 0 ? "" : "its sheet " + job.parts().get(i).sheet() + " ")
+                + starts
+                + " because "
+                + String.join(", and ", waits));
+      } else if (i == 0) {
+        reasons.add(
+            "%s and needs %s%smin of work"
+                .formatted(starts, job.job().sheet().time().mean(), Phrases.NBSP));
+      }
+    }
+    return String.join("; ", reasons);
+  }
+
+  private static String held(DayJob job, Wait wait) {
+    String holders = String.join(" and ", wait.jobs());
+    return switch (wait.resource().kind()) {
+      case BAY -> "bay " + wait.resource().name() + " is in use by " + holders + " until then";
+      case PERSON -> wait.resource().name() + " works on " + holders + " until then";
+      case LOOK ->
+          "%s looks at a hold point of %s when %s needs it"
+              .formatted(wait.resource().name(), holders, job.number());
+      case TOOL, STANDS ->
+          "it needs the %s at %s, which is in use by %s until then"
+              .formatted(wait.resource().name(), DayWords.clock(wait.at()), holders);
+    };
+  }
+}
