@@ -188,6 +188,8 @@ public sealed interface StepSource {
     LOWER_AXLE_ONTO,
     CHOCK_AXLE,
     SETTLE,
+    /** The height that was measured first is measured a second time, at one wheel. */
+    MEASURE,
     SET_LIFT_PADS_TO_LEAVE,
     RAISE_OFF,
     PUSH_OFF,
@@ -202,7 +204,7 @@ public sealed interface StepSource {
 
     /** Whether the vehicle goes onto the blocks with it. */
     public boolean isOn() {
-      return compareTo(SETTLE) <= 0;
+      return compareTo(MEASURE) <= 0;
     }
 
     /** Whether it is done at one axle after the other, with a jack. */
@@ -227,7 +229,8 @@ public sealed interface StepSource {
     public static List<BlocksPart> parts(boolean on, Bay.Equipment equipment) {
       boolean jack = equipment == Bay.Equipment.JACK;
       return Stream.of(values())
-          .filter(part -> part.isOn() == on && part != CHECK_CHOCKS_OF_AXLE)
+          .filter(part -> part.isOn() == on)
+          .filter(part -> part != CHECK_CHOCKS_OF_AXLE && part != MEASURE)
           .filter(part -> part == SETTLE || jack == part.isOfAxle())
           .toList();
     }

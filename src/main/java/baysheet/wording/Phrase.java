@@ -20,6 +20,7 @@ enum Phrase {
   LOWER_AXLE_ONTO("Lower the %s wheels onto the blocks"),
   CHOCK("Chock the wheels on the blocks"),
   CHOCK_AXLE("Chock the %s wheels on the blocks, in front and behind"),
+  MEASURE("Measure the height at the %s again, as before the work"),
   SETTLE("Push the vehicle down several times at each end until it settles"),
   RAISE_OFF("Raise the vehicle clear of its blocks"),
   TAKE_OUT("Remove the chocks and the blocks"),
@@ -51,6 +52,7 @@ enum Phrase {
   DOWN_TO_WHEELS_CLEAR("Lower the vehicle until its wheels are just clear of the floor"),
   TO_WORKING_HEIGHT("Raise the vehicle to working height"),
   REPLACES("Replaces %s: %s"),
+  AT_LEAST("at least %s"),
   TIME_RANGE("%s to %s\u00a0min, likely %s\u00a0min"),
   NO_TIME_FOR("no time for %s"),
   STAGE("stage\u00a0%s of\u00a0%s"),
@@ -152,6 +154,7 @@ enum Phrase {
   ROUNDS("rounds: %s"),
   RE_CHECK_AFTER("re-check after %s"),
   SECOND_PERSON("second person, %s"),
+  BESIDE("%s, beside the %s"),
   SECOND_PERSON_BUT("second person, not %s"),
   READ_ON_WRENCH(
       "with this insert the wrench reads %s when the fastener has %s: write down what the wrench"
