@@ -20,7 +20,7 @@ enum Phrase {
   LOWER_AXLE_ONTO("Lower the %s wheels onto the blocks"),
   CHOCK("Chock the wheels on the blocks"),
   CHOCK_AXLE("Chock the %s wheels on the blocks, in front and behind"),
-  MEASURE("Measure the height at the %s again, as before the work"),
+  MEASURE("Measure the height at the %s a second time, as before the work"),
   SETTLE("Push the vehicle down several times at each end until it settles"),
   RAISE_OFF("Raise the vehicle clear of its blocks"),
   TAKE_OUT("Remove the chocks and the blocks"),
@@ -101,6 +101,7 @@ enum Phrase {
   LOCK_WIRE(
       "then fit lock wire so that it cannot loosen",
       "then install lock wire so that it cannot loosen"),
+  OK_IF("OK if: %s"),
   DISCARD("do not re-use"),
   NEW("new"),
   SNUG_ONLY("row\u00a0%s: snug only, final torque later"),
