@@ -42,8 +42,7 @@ enum Phrase {
   SET_STANDS(
       "Set the axle stands square under the support points",
       "Set the jack stands square under the support points"),
-  ONTO_STANDS(
-      "Lower the vehicle onto its axle stands", "Lower the vehicle onto its jack stands"),
+  ONTO_STANDS("Lower the vehicle onto its axle stands", "Lower the vehicle onto its jack stands"),
   PUSH_SIDE("Push the vehicle firmly from the side and check that it does not move"),
   PUSH_ENDS("Push the vehicle firmly at both ends and check that it does not move"),
   ONTO_LOCKS("Set the lift on its locks and check that every lock has engaged"),

@@ -277,7 +277,9 @@ public final class PhaseAssigner {
     return steps;
   }
 
-  /** The axle whose wheels stayed on the floor, and were chocked, when the other was jacked last. */
+  /**
+   * The axle whose wheels stayed on the floor, and were chocked, when the other was jacked last.
+   */
   private static Place chocked(Resolved resolved, List<PlannedStep> order) {
     Place chocked = Place.VEHICLE;
     Set<ItemAt> up = new LinkedHashSet<>();

@@ -137,7 +137,13 @@ public record PlannedStep(
 
   /** A step that brings the vehicle to another height. */
   static PlannedStep move(TaskId task, StepSource.HeightChange change, Span origin) {
-    return bare(task, change, origin, List.of(), List.of(), change.part() == StepSource.HeightPart.MOVE ? MOVING : TRYING);
+    return bare(
+        task,
+        change,
+        origin,
+        List.of(),
+        List.of(),
+        change.part() == StepSource.HeightPart.MOVE ? MOVING : TRYING);
   }
 
   /** A check as a step, at the place where it is done; it is named as its rule is. */
@@ -229,9 +235,9 @@ public record PlannedStep(
   /** The same step with tools. */
   PlannedStep using(List<Procedure.Use> tools) {
     return new PlannedStep(
-        task, source, origin, mirrored, undo, slacken, doUp, disturb, ends, tighten, circuits, apply, tools,
-        hazards, minutes, impact, seizes, ifStuck, because, good, hold, moment, heights, entries,
-        remarks);
+        task, source, origin, mirrored, undo, slacken, doUp, disturb, ends, tighten, circuits,
+        apply, tools, hazards, minutes, impact, seizes, ifStuck, because, good, hold, moment,
+        heights, entries, remarks);
   }
 
   /** The same step with figures to write down, and what shows that they are right. */
