@@ -70,9 +70,7 @@ final class ToolListCheck {
             .flatMap(
                 step -> WrittenSteps.of(step, Map.of(step.procedure(), task.procedure())).stream())
             .anyMatch(step -> !step.ifStuck().isEmpty());
-    return task.procedure().uses().stream()
-        .filter(use -> stuck || !use.value().ifStuck())
-        .toList();
+    return task.procedure().uses().stream().filter(use -> stuck || !use.value().ifStuck()).toList();
   }
 
   private void needs(List<Located<Procedure.Use>> uses, String what) {

@@ -90,8 +90,7 @@ final class StepWords {
 
   /** Nothing where the details name the lines already. */
   private static String torque(SheetStep step) {
-    boolean told =
-        step.details().stream().anyMatch(StepSentences::isTorque);
+    boolean told = step.details().stream().anyMatch(StepSentences::isTorque);
     return told ? "" : Phrases.numbers(step.torque()).replace(" ", Phrases.NBSP);
   }
 

@@ -71,7 +71,11 @@ public final class PhaseAssigner {
             .anyMatch(
                 item ->
                     resolved.thing(item) instanceof Bound.OfBook fastener
-                        && fastener.values().lock().filter(Fastener.Lock.STAKE::equals).isPresent());
+                        && fastener
+                            .values()
+                            .lock()
+                            .filter(Fastener.Lock.STAKE::equals)
+                            .isPresent());
     List<Procedure.Use> tools = new ArrayList<>(line.step().uses());
     PlanPhrases.STAKING_TOOLS.forEach(name -> tools.add(new Procedure.Use(name, false)));
     return stakes
