@@ -23,9 +23,19 @@ import java.util.stream.IntStream;
  */
 final class RideHeightCheck {
   private static final List<String> LIFTED_ON =
-      List.of("set-lift-pads", "raise", "put-under", "lower-onto", "chock", "settle");
+      List.of(
+          "set-lift-pads",
+          "raise",
+          "test",
+          "raise-further",
+          "put-under",
+          "lower-onto",
+          "chock",
+          "let-roll",
+          "settle",
+          "hold-still");
   private static final List<String> LIFTED_OFF =
-      List.of("set-lift-pads-to-leave", "raise-off", "take-out", "lower-to-floor");
+      List.of("set-lift-pads-to-leave", "raise-off", "test-off", "take-out", "lower-to-floor");
   private static final List<String> JACKED_ON =
       List.of(
           "chock-axle-on-floor/rear",
@@ -37,7 +47,11 @@ final class RideHeightCheck {
           "put-under-axle/rear",
           "lower-axle-onto/rear",
           "chock-axle/rear",
-          "settle");
+          "leave-room",
+          "let-roll",
+          "settle",
+          "hold-still",
+          "close-up");
   private static final List<String> JACKED_OFF =
       List.of(
           "raise-axle-off/front",

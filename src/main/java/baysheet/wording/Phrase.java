@@ -9,18 +9,25 @@ enum Phrase {
   TAKE_AWAY("Remove the %s"),
   PUT_BACK("Refit the %s", "Reinstall the %s"),
   SET_LIFT_PADS("Set the lift pads under the lift points"),
-  RAISE_FOR_BLOCKS(
-      "Raise the vehicle until its wheels are just clear. Check by a firm push that it does not"
-          + " move. Raise it until solid blocks go under its wheels"),
+  RAISE_FOR_BLOCKS("Raise the vehicle until its wheels are just clear of the floor"),
+  TEST("Check by a firm push at both ends that the vehicle does not move"),
+  RAISE_FURTHER("Raise the vehicle until solid blocks go under its wheels"),
   PUT_UNDER("Push a solid block under each wheel"),
   LOWER_ONTO("Lower the vehicle onto the blocks"),
   RAISE_AXLE("Raise the %s axle with the jack%s until solid blocks go under its wheels"),
   PUT_UNDER_AXLE("Push a solid block under each %s wheel"),
   LOWER_AXLE_ONTO("Lower the %s wheels onto the blocks"),
-  CHOCK("Chock the wheels on the blocks"),
+  CHOCK(
+      "Chock every wheel on its block in front and behind, 30 mm from the tyre",
+      "Chock every wheel on its block in front and behind, 30 mm from the tire"),
   CHOCK_AXLE("Chock the %s wheels on the blocks, in front and behind"),
+  LEAVE_ROOM(
+      "Pull every chock 30 mm away from its tyre", "Pull every chock 30 mm away from its tire"),
+  LET_ROLL("From outside the vehicle, release the parking brake, gear lever in neutral"),
   SETTLE("Push the vehicle down several times at each end until it settles"),
-  RAISE_OFF("Raise the vehicle clear of its blocks. Check by a firm push that it does not move"),
+  HOLD_STILL("From outside the vehicle, apply the parking brake"),
+  CLOSE_UP("Push every chock against its tyre", "Push every chock against its tire"),
+  RAISE_OFF("Raise the vehicle clear of its blocks"),
   TAKE_OUT("Remove the chocks and the blocks"),
   LOWER_TO_FLOOR("With nobody inside or under the vehicle, lower it to the floor"),
   RAISE_AXLE_OFF("Raise the %s axle with the jack until its wheels are clear of the blocks"),
@@ -39,11 +46,11 @@ enum Phrase {
           + " until its wheels are just clear of the floor. Check by a firm push at both ends that"
           + " it does not move"),
   DOWN_TO_WHEELS_CLEAR(
-      "With nobody under it and nothing in its way, lower the vehicle until its wheels just clear"
-          + " the floor"),
+      "With nobody under it and nothing in its way, release the lift locks. Lower the vehicle until"
+          + " its wheels just clear the floor"),
   TO_WORKING_HEIGHT(
       "With nobody inside and the wheels just clear, check by a firm push that nothing moves. Raise"
-          + " the vehicle to working height and onto the lift locks. Check that every lock is"
+          + " the vehicle to working height. Set the lift on its locks. Check that every lock is"
           + " engaged"),
   ON_TO_STANDS(
       "With nobody inside and the wheels on the floor chocked, raise the vehicle with the jack."
@@ -92,7 +99,7 @@ enum Phrase {
   TAKEN_AWAY_ELSEWHERE("the %s is removed in another step"),
   OFF_ALREADY("the %s is removed already"),
   ON_ELSEWHERE("the %s is refitted in another step", "the %s is reinstalled in another step"),
-  STAKE("then stake the collar"),
+  STAKE("collar to be staked"),
   SPLIT_PIN(
       "then turn on to the next slot, never back, and fit a new split pin",
       "then turn on to the next slot, never back, and install a new cotter pin"),

@@ -91,6 +91,7 @@ public final class StepSentences {
         switch (blocks.part()) {
           case SET_LIFT_PADS, SET_LIFT_PADS_TO_LEAVE -> Phrase.SET_LIFT_PADS;
           case RAISE -> Phrase.RAISE_FOR_BLOCKS;
+          case TEST_OFF -> Phrase.TEST;
           default -> Phrase.valueOf(blocks.part().name());
         },
         where,
