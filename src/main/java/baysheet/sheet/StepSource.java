@@ -192,6 +192,8 @@ public sealed interface StepSource {
     SETTLE,
     HOLD_STILL,
     CLOSE_UP,
+    /** The height that was measured first is measured a second time, at one wheel. */
+    MEASURE,
     SET_LIFT_PADS_TO_LEAVE,
     RAISE_OFF,
     PUSH_OFF,
@@ -206,7 +208,7 @@ public sealed interface StepSource {
 
     /** Whether the vehicle goes onto the blocks with it. */
     public boolean isOn() {
-      return compareTo(CLOSE_UP) <= 0;
+      return compareTo(MEASURE) <= 0;
     }
 
     /** Whether it is done at one axle after the other, with a jack. */
@@ -241,7 +243,8 @@ public sealed interface StepSource {
     public static List<BlocksPart> parts(boolean on, Bay.Equipment equipment) {
       boolean jack = equipment == Bay.Equipment.JACK;
       return Stream.of(values())
-          .filter(part -> part.isOn() == on && part != CHECK_CHOCKS_OF_AXLE)
+          .filter(part -> part.isOn() == on)
+          .filter(part -> part != CHECK_CHOCKS_OF_AXLE && part != MEASURE)
           .filter(part -> part.isOfEither() || jack == part.isOfJack())
           .toList();
     }

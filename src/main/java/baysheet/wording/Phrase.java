@@ -25,6 +25,7 @@ enum Phrase {
   LEAVE_ROOM(
       "Pull every chock 30 mm away from its tyre", "Pull every chock 30 mm away from its tire"),
   LET_ROLL("From outside the vehicle, release the parking brake, gear lever in neutral"),
+  MEASURE("Measure the height at the %s a second time, as before the work"),
   SETTLE("Push the vehicle down several times at each end until it settles"),
   HOLD_STILL("From outside the vehicle, apply the parking brake"),
   CLOSE_UP("Push every chock against its tyre", "Push every chock against its tire"),
@@ -58,6 +59,7 @@ enum Phrase {
   DOWN_TO_WHEELS_CLEAR("Lower the vehicle until its wheels are just clear of the floor"),
   TO_WORKING_HEIGHT("Raise the vehicle to working height"),
   REPLACES("Replaces %s: %s"),
+  AT_LEAST("at least %s"),
   TIME_RANGE("%s to %s\u00a0min, likely %s\u00a0min"),
   NO_TIME_FOR("no time for %s"),
   STAGE("stage\u00a0%s of\u00a0%s"),
@@ -159,6 +161,7 @@ enum Phrase {
   ROUNDS("rounds: %s"),
   RE_CHECK_AFTER("re-check after %s"),
   SECOND_PERSON("second person, %s"),
+  BESIDE("%s, beside the %s"),
   SECOND_PERSON_BUT("second person, not %s"),
   READ_ON_WRENCH(
       "with this insert the wrench reads %s when the fastener has %s: write down what the wrench"

@@ -295,17 +295,12 @@ public final class StepBuilder {
     }
     for (int i = 0; i < lines.size(); i++) {
       PlacedStep before = lines.get(i);
-      if (before.step().entries().stream().anyMatch(StepBuilder::isHeight)
+      if (before.step().entries().stream().anyMatch(PlanPhrases::isHeight)
           && before.places().containsAll(line.places())) {
         return Optional.of(new Detail.AtHeightOf(i + 1));
       }
     }
     return Optional.empty();
-  }
-
-  /** With its unit or without. */
-  private static boolean isHeight(String figure) {
-    return figure.split(",")[0].strip().equals(PlanPhrases.HEIGHT);
   }
 
   private boolean isAtRideHeight(PlacedStep line) {

@@ -16,8 +16,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /**
  * Gives every step its moment from whether the vehicle is up, and adds the final torques that are
@@ -34,9 +37,11 @@ public final class PhaseAssigner {
   private final Resolved resolved;
   private final boolean everRaised;
   private final Place chocked;
+  private final List<PlannedStep> order;
 
   private PhaseAssigner(Resolved resolved, List<PlannedStep> order) {
     this.resolved = resolved;
+    this.order = order;
     this.chocked = chocked(resolved, order);
     this.everRaised = order.stream().anyMatch(step -> Lifting.raises(resolved, step));
   }
@@ -174,6 +179,7 @@ public final class PhaseAssigner {
     for (PlacedStep line : finals) {
       if (!up && isAtRideHeight(line)) {
         all.addAll(blocks(line.step(), true));
+        all.addAll(measuredAgain(finals));
         up = true;
       }
       all.add(line);
@@ -183,6 +189,38 @@ public final class PhaseAssigner {
       all.addAll(blocks(last, false));
     }
     return all;
+  }
+
+  /** The height at each wheel that was measured before the work, with the tools of that step. */
+  private List<PlacedStep> measuredAgain(List<PlacedStep> finals) {
+    Map<Place, PlacedStep> again = new TreeMap<>();
+    for (PlacedStep line : finals) {
+      for (PlannedStep step : isAtRideHeight(line) ? line.all() : List.<PlannedStep>of()) {
+        order.stream()
+            .filter(it -> it.place() == step.place())
+            .filter(it -> it.entries().stream().anyMatch(PlanPhrases::isHeight))
+            .findFirst()
+            .ifPresent(first -> again.putIfAbsent(step.place(), measuredAgain(first)));
+      }
+    }
+    return List.copyOf(again.values());
+  }
+
+  private PlacedStep measuredAgain(PlannedStep first) {
+    TaskId whole = new TaskId(first.task().procedure(), Place.VEHICLE);
+    StepSource source =
+        new StepSource.Blocks(StepSource.BlocksPart.MEASURE, first.place(), Optional.empty());
+    PlannedStep step =
+        PlannedStep.last(whole, source, first.origin(), List.of())
+            .using(tools(first))
+            .measuring(PlanPhrases.HEIGHT_AGAIN, PlanPhrases.HEIGHT_IS_THE_SAME);
+    return PlacedStep.onTheGround(step, Moment.ON_THE_GROUND);
+  }
+
+  private List<Procedure.Use> tools(PlannedStep step) {
+    Stream<Procedure.Use> all =
+        resolved.tasks().get(step.task()).procedure().uses().stream().map(Located::value);
+    return Stream.concat(all, step.uses().stream()).toList();
   }
 
   private boolean isAtRideHeight(PlacedStep line) {

@@ -234,6 +234,14 @@ public record PlannedStep(
         remarks);
   }
 
+  /** The same step with figures to write down, and what shows that they are right. */
+  PlannedStep measuring(List<String> figures, String right) {
+    return new PlannedStep(
+        task, source, origin, mirrored, undo, slacken, doUp, disturb, ends, tighten, circuits, apply,
+        uses, hazards, minutes, impact, seizes, ifStuck, because, Optional.of(right), hold, moment,
+        heights, figures, remarks);
+  }
+
   /** The same step without an item that another step undoes or does up, saying so. */
   PlannedStep without(ItemAt item, Detail remark) {
     return new PlannedStep(
