@@ -94,6 +94,7 @@ public sealed interface StepSource {
     /** What kind of thing goes back. */
     public enum What {
       FASTENER,
+      SLACKENED,
       TEMPORARY,
       OTHER
     }
@@ -174,10 +175,14 @@ public sealed interface StepSource {
   /** What is done to bring the vehicle onto blocks and off them, in order. */
   enum BlocksPart {
     SET_LIFT_PADS,
+    RAISE_CLEAR,
+    PUSH,
+    TAKE_CHOCKS,
     RAISE,
     PUT_UNDER,
     LOWER_ONTO,
     CHOCK,
+    TAKE_CHOCKS_OF_AXLE,
     RAISE_AXLE,
     PUT_UNDER_AXLE,
     LOWER_AXLE_ONTO,
@@ -185,12 +190,15 @@ public sealed interface StepSource {
     SETTLE,
     SET_LIFT_PADS_TO_LEAVE,
     RAISE_OFF,
+    PUSH_OFF,
     TAKE_OUT,
     LOWER_TO_FLOOR,
     RAISE_AXLE_OFF,
     TAKE_OUT_AXLE,
     LOWER_AXLE_TO_FLOOR,
-    CHOCK_AXLE_ON_FLOOR;
+    CHOCK_AXLE_ON_FLOOR,
+    /** In place of chocking wheels that are chocked already. */
+    CHECK_CHOCKS_OF_AXLE;
 
     /** Whether the vehicle goes onto the blocks with it. */
     public boolean isOn() {
@@ -200,14 +208,16 @@ public sealed interface StepSource {
     /** Whether it is done at one axle after the other, with a jack. */
     public boolean isOfAxle() {
       return switch (this) {
-        case RAISE_AXLE,
+        case TAKE_CHOCKS_OF_AXLE,
+            RAISE_AXLE,
             PUT_UNDER_AXLE,
             LOWER_AXLE_ONTO,
             CHOCK_AXLE,
             RAISE_AXLE_OFF,
             TAKE_OUT_AXLE,
             LOWER_AXLE_TO_FLOOR,
-            CHOCK_AXLE_ON_FLOOR ->
+            CHOCK_AXLE_ON_FLOOR,
+            CHECK_CHOCKS_OF_AXLE ->
             true;
         default -> false;
       };
@@ -217,22 +227,46 @@ public sealed interface StepSource {
     public static List<BlocksPart> parts(boolean on, Bay.Equipment equipment) {
       boolean jack = equipment == Bay.Equipment.JACK;
       return Stream.of(values())
-          .filter(part -> part.isOn() == on)
+          .filter(part -> part.isOn() == on && part != CHECK_CHOCKS_OF_AXLE)
           .filter(part -> part == SETTLE || jack == part.isOfAxle())
           .toList();
     }
   }
 
-  /** The vehicle is brought from one height to another between two steps. */
-  record HeightChange(Height from, Height to) implements StepSource {
+  /** One part of bringing the vehicle from one height to another, between two steps. */
+  record HeightChange(Height from, Height to, HeightPart part) implements StepSource {
     @Override
     public String id() {
-      return "height/" + from.word() + "/" + to.word();
+      String name = part.name().toLowerCase(Locale.ROOT).replace('_', '-');
+      return "height/" + from.word() + "/" + to.word() + "/" + name;
     }
 
     @Override
     public Sheet.Phase phase() {
       return Sheet.Phase.HEIGHT;
     }
+  }
+
+  /** What is done to change the height, each by itself. */
+  enum HeightPart {
+    /** Nobody is inside or under the vehicle, and nothing is in its way. */
+    LOOK,
+    /** The pads are where they lift. */
+    PADS,
+    /** The wheels that stay on the floor are chocked. */
+    CHOCKS,
+    /** The lift is raised until its locks let go. */
+    FREE_LOCKS,
+    /** A jack takes the vehicle off its stands. */
+    FREE_STANDS,
+    TAKE_STANDS,
+    JACK,
+    SET_STANDS,
+    /** The vehicle comes to its height. */
+    MOVE,
+    /** It is tried by a firm push. */
+    PUSH,
+    /** The lift rests on its locks. */
+    LOCKS
   }
 }

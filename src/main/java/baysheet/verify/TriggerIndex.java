@@ -261,11 +261,14 @@ final class TriggerIndex {
 
   /** Whether it asks for procedures and the vehicle alone, and for those conditions besides. */
   private static boolean asksForNothingBut(Trigger trigger, Set<Condition> besides) {
-    Set<Condition> asked = EnumSet.noneOf(Condition.class);
-    asked.addAll(trigger.asked().keySet());
-    asked.removeAll(VEHICLE);
-    asked.removeAll(PROCEDURES);
-    return trigger.impact().isEmpty() && besides.containsAll(asked);
+    for (Condition condition : trigger.asked().keySet()) {
+      if (!VEHICLE.contains(condition)
+          && !PROCEDURES.contains(condition)
+          && !besides.contains(condition)) {
+        return false;
+      }
+    }
+    return trigger.impact().isEmpty();
   }
 
   /** Whether procedures of the sheet meet a trigger by their names and by the tools they name. */

@@ -111,6 +111,7 @@ class BuiltInSentencesTest {
           Phrase.OFF_NOW,
           Phrase.LINES_OFF,
           Phrase.LINES_LOOSE,
+          Phrase.SLACKENED_NOW,
           Phrase.OPEN_NOW,
           Phrase.WRITTEN_ON,
           Phrase.NOTHING_OFF,
@@ -119,15 +120,9 @@ class BuiltInSentencesTest {
           Phrase.REPLACES,
           Phrase.FOUND);
 
-  /** A change of height is a step together with its own check, so that nobody passes over it. */
+  /** What is tried is a step together with what shows that it holds. */
   private static final Set<Phrase> WITH_THEIR_CHECK =
-      EnumSet.of(
-          Phrase.UP_TO_WHEELS_CLEAR,
-          Phrase.OFF_THE_STANDS,
-          Phrase.TO_WORKING_HEIGHT,
-          Phrase.ON_TO_STANDS,
-          Phrase.RAISE_FOR_BLOCKS,
-          Phrase.RAISE_OFF);
+      EnumSet.of(Phrase.FREE_LOCKS, Phrase.PUSH_SIDE, Phrase.PUSH_ENDS, Phrase.ONTO_LOCKS);
 
   @ParameterizedTest
   @EnumSource(Phrase.class)

@@ -33,9 +33,11 @@ public final class PhaseAssigner {
 
   private final Resolved resolved;
   private final boolean everRaised;
+  private final Place chocked;
 
   private PhaseAssigner(Resolved resolved, List<PlannedStep> order) {
     this.resolved = resolved;
+    this.chocked = chocked(resolved, order);
     this.everRaised = order.stream().anyMatch(step -> Lifting.raises(resolved, step));
   }
 
@@ -195,19 +197,51 @@ public final class PhaseAssigner {
   private List<PlacedStep> blocks(PlannedStep at, boolean on) {
     List<StepSource.BlocksPart> parts = StepSource.BlocksPart.parts(on, resolved.bay().equipment());
     List<PlacedStep> steps = new ArrayList<>();
-    if (on && parts.contains(StepSource.BlocksPart.RAISE_AXLE)) {
-      // The front goes up first, and the wheels that were raised for the work are not chocked.
-      steps.add(blocks(at, StepSource.BlocksPart.CHOCK_AXLE_ON_FLOOR, Place.REAR));
+    boolean jacked = parts.contains(StepSource.BlocksPart.RAISE_AXLE);
+    if (jacked) {
+      // The front goes up first, and a chock must not stand where a block goes.
+      steps.add(
+          blocks(
+              at,
+              chocked == Place.REAR
+                  ? StepSource.BlocksPart.CHECK_CHOCKS_OF_AXLE
+                  : StepSource.BlocksPart.CHOCK_AXLE_ON_FLOOR,
+              Place.REAR));
     }
     for (Place axle : List.of(Place.FRONT, Place.REAR)) {
+      boolean free = axle == Place.FRONT && chocked != Place.FRONT;
       parts.stream()
           .filter(StepSource.BlocksPart::isOfAxle)
+          .filter(part -> !free || part != StepSource.BlocksPart.TAKE_CHOCKS_OF_AXLE)
           .forEach(part -> steps.add(blocks(at, part, axle)));
     }
     parts.stream()
         .filter(part -> !part.isOfAxle())
         .forEach(part -> steps.add(blocks(at, part, Place.VEHICLE)));
     return steps;
+  }
+
+  /** The axle whose wheels stayed on the floor, and were chocked, when the other was jacked last. */
+  private static Place chocked(Resolved resolved, List<PlannedStep> order) {
+    Place chocked = Place.VEHICLE;
+    Set<ItemAt> up = new LinkedHashSet<>();
+    for (PlannedStep step : order) {
+      for (ItemAt item : step.undo()) {
+        if (Lifting.holds(resolved, item)) {
+          Place end = Lifting.end(item);
+          boolean alone = up.stream().allMatch(other -> Lifting.end(other) == end);
+          chocked =
+              !alone
+                  ? Place.VEHICLE
+                  : end == Place.REAR
+                      ? Place.FRONT
+                      : end == Place.FRONT ? Place.REAR : Place.VEHICLE;
+          up.add(item);
+        }
+      }
+      up.removeAll(step.doUp());
+    }
+    return chocked;
   }
 
   private PlacedStep blocks(PlannedStep at, StepSource.BlocksPart part, Place where) {
