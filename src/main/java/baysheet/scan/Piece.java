@@ -32,6 +32,9 @@ final class Piece {
   /** Of what is bent, the area by the square of its greatest width; a mottled smudge has less. */
   private static final double SHORTEST = 2;
 
+  /** The least of both where darkness and sharp edges tell a stroke as well. */
+  private static final double SHORT = 1.3;
+
   /** Hairs and pinholes by the length of the edge at most. */
   private static final double RAGGED = 0.22;
 
@@ -178,17 +181,20 @@ final class Piece {
   }
 
   /**
-   * Whether its shape alone tells it from a smudge: bent like a tick, or a long even dash, with
-   * smooth edges. Its width is taken where it is greatest, so that no ragged edge makes it thin.
+   * Whether its shape tells it from a smudge: bent like a tick, or a long even dash, with smooth
+   * edges. Its width is taken where it is greatest, so that no ragged edge makes it thin.
+   *
+   * @param alone whether nothing else tells it, as its paleness or its soft edges
    */
-  boolean isDrawn() {
+  boolean isDrawn(boolean alone) {
     double wide = 2 * depth * THIRD - MM;
     double length = whole * MM * MM / (wide * wide);
-    double ragged = outline.raggedness(aboutEdge);
+    double ragged = alone ? outline.raggedness(aboutEdge) : 0;
     if (outline.solidity(whole) < HOLLOW) {
-      return length >= SHORTEST && ragged <= RAGGED;
+      return length >= (alone ? SHORTEST : SHORT) && ragged <= RAGGED;
     }
-    return length * thickness() / wide >= DASH + DASH_BY_RAGGED * ragged;
+    double even = length * thickness() / wide;
+    return even >= (alone ? DASH + DASH_BY_RAGGED * ragged : SHORT);
   }
 
   int inside() {

@@ -269,11 +269,9 @@ final class Pieces {
     return piece.isStroke(white, inside);
   }
 
-  /**
-   * Whether a tick can be told from a smudge. Where a smudge is as dark as ink, only by its shape.
-   */
+  /** Whether a tick can be told from a smudge. */
   boolean isTick(Piece piece, int white) {
-    return !twoTone && piece.contrast(white) >= AS_DARK_AS_GREASE || piece.isDrawn();
+    return piece.isDrawn(twoTone || piece.contrast(white) < AS_DARK_AS_GREASE);
   }
 
   /** Whether ink goes on beyond an end; print may hide some of it. */
