@@ -150,6 +150,7 @@ public final class SheetRecord {
           json.text("text", sentences.text(step.source()));
           json.texts("details", sentences.details(step));
           json.texts("undo", step.undo());
+          json.texts("slacken", step.slacken());
           json.texts("doUp", step.doUp());
           json.texts("disturb", step.disturb());
           json.texts("openCircuit", step.actions().circuits());

@@ -28,6 +28,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** Turns the numbered lines into the steps that are printed, under their headings. */
 public final class StepBuilder {
@@ -168,7 +169,12 @@ public final class StepBuilder {
         step.task().procedure(),
         new Sheet.Where(line.moment(), line.height(), line.places()),
         new Sheet.Actions(
-            line.undo(), line.doUp(), line.disturb(), step.circuits(), torqueNumbers(line)),
+            line.undo(),
+            line.slacken(),
+            line.doUp(),
+            line.disturb(),
+            step.circuits(),
+            torqueNumbers(line)),
         details(line),
         new Sheet.Letters(letters(index, false), letters(index, true)),
         time.minutes(line),
@@ -191,13 +197,11 @@ public final class StepBuilder {
   }
 
   private List<ItemAt> fasteners(List<ItemAt> items) {
-    List<ItemAt> fasteners = new ArrayList<>();
-    for (ItemAt item : items) {
-      if (resolved.thing(item) instanceof Bound.OfBook) {
-        fasteners.add(item);
-      }
-    }
-    return fasteners;
+    return items.stream().filter(this::isFastener).toList();
+  }
+
+  private boolean isFastener(ItemAt item) {
+    return resolved.thing(item) instanceof Bound.OfBook;
   }
 
   private TorqueLine lineOf(ItemAt item) {
@@ -226,8 +230,12 @@ public final class StepBuilder {
   private List<Detail> details(PlacedStep line) {
     PlannedStep step = line.step();
     List<Detail> details = new ArrayList<>();
-    fasteners(step.undo()).forEach(item -> details.add(new Detail.Removed(lineOf(item).n())));
-    fasteners(step.disturb()).stream()
+    fasteners(step.undo()).stream()
+        .filter(item -> !step.slacken().contains(item))
+        .forEach(item -> details.add(new Detail.Removed(lineOf(item).n())));
+    Stream.concat(step.slacken().stream(), step.disturb().stream())
+        .distinct()
+        .filter(this::isFastener)
         .filter(torque::containsKey)
         .forEach(item -> details.add(new Detail.Slackened(lineOf(item).n())));
     fasteners(step.doUp()).forEach(item -> details.add(new Detail.Installed(lineOf(item).n())));
@@ -287,17 +295,12 @@ public final class StepBuilder {
     }
     for (int i = 0; i < lines.size(); i++) {
       PlacedStep before = lines.get(i);
-      if (before.step().entries().stream().anyMatch(StepBuilder::isHeight)
+      if (before.step().entries().stream().anyMatch(PlanPhrases::isHeight)
           && before.places().containsAll(line.places())) {
         return Optional.of(new Detail.AtHeightOf(i + 1));
       }
     }
     return Optional.empty();
-  }
-
-  /** With its unit or without. */
-  private static boolean isHeight(String figure) {
-    return figure.split(",")[0].strip().equals(PlanPhrases.HEIGHT);
   }
 
   private boolean isAtRideHeight(PlacedStep line) {

@@ -26,12 +26,22 @@ public final class PlanPhrases {
   /** At ride height, where the fastener is reached from below. */
   public static final List<String> UNDER_WHEELS = List.of("solid wheel blocks", "wheel chocks");
 
+  /** With these a collar is staked. */
+  static final List<String> STAKING_TOOLS = List.of("punch", "hammer");
+
   public static final String DISTANCE = "distance";
   public static final String NO_GUESS =
       "a figure must not be guessed once the vehicle is in pieces";
 
   /** What a step measures that bushes are tightened at again. */
   public static final String HEIGHT = "height";
+
+  /** What is written down when it is measured a second time. */
+  static final List<String> HEIGHT_AGAIN =
+      List.of("height now, mm", "largest difference from data, mm");
+
+  static final String HEIGHT_IS_THE_SAME =
+      "both heights differ by no more than the largest difference";
 
   /** At the end of a figure that is read off the vehicle, not looked up. */
   private static final String AS_FOUND = ", as found";
@@ -185,6 +195,11 @@ public final class PlanPhrases {
 
   public static String place(Place place) {
     return place.word().replace('-', ' ');
+  }
+
+  /** Whether a figure is the height that bushes are tightened at, with its unit or without. */
+  public static boolean isHeight(String figure) {
+    return figure.split(",")[0].strip().equals(HEIGHT);
   }
 
   /** What a message calls a step. */

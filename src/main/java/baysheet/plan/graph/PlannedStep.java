@@ -29,6 +29,9 @@ import java.util.stream.Stream;
  * @param origin where the step was written that this one is, or that it puts back
  * @param source where it comes from, which names it on the sheet
  * @param mirrored whether it was made by putting back what {@code origin} took off
+ * @param slacken what it turns back and leaves in place; undone unless its procedure takes it off
+ *     later
+ * @param ends of what it ends the state that another step has left
  * @param tighten fasteners that are already on and get their final torque here
  * @param remarks words of the planner that follow the text
  * @param minutes absent where nobody gave any
@@ -41,8 +44,10 @@ public record PlannedStep(
     Span origin,
     boolean mirrored,
     List<ItemAt> undo,
+    List<ItemAt> slacken,
     List<ItemAt> doUp,
     List<ItemAt> disturb,
+    List<ItemAt> ends,
     List<ItemAt> tighten,
     List<String> circuits,
     List<BoundStep.BoundApply> apply,
@@ -61,8 +66,10 @@ public record PlannedStep(
     List<Detail> remarks) {
   public PlannedStep {
     undo = List.copyOf(undo);
+    slacken = List.copyOf(slacken);
     doUp = List.copyOf(doUp);
     disturb = List.copyOf(disturb);
+    ends = List.copyOf(ends);
     tighten = List.copyOf(tighten);
     circuits = List.copyOf(circuits);
     apply = List.copyOf(apply);
@@ -74,8 +81,11 @@ public record PlannedStep(
     remarks = List.copyOf(remarks);
   }
 
-  /** What a lift or a jack takes for one change of height. Common practice, no source. */
-  private static final Optional<ThreePoint> MOVING = Optional.of(new ThreePoint(1, 2, 4));
+  /** What a lift or a jack takes for one move. Common practice, no source. */
+  private static final Optional<ThreePoint> MOVING = Optional.of(new ThreePoint(0.5, 1, 2));
+
+  /** What a look, a push or a turn of a lever takes. Common practice, no source. */
+  private static final Optional<ThreePoint> TRYING = Optional.of(ThreePoint.certain(0.5));
 
   /** A step as its procedure has it. */
   static PlannedStep written(Task task, Sheet.Phase phase, BoundStep bound) {
@@ -87,8 +97,10 @@ public record PlannedStep(
         step.at(),
         false,
         bound.undo(),
+        bound.slacken(),
         bound.doUp(),
         bound.disturb(),
+        bound.ends(),
         List.of(),
         values(step.openCircuit()),
         bound.apply(),
@@ -125,7 +137,13 @@ public record PlannedStep(
 
   /** A step that brings the vehicle to another height. */
   static PlannedStep move(TaskId task, StepSource.HeightChange change, Span origin) {
-    return bare(task, change, origin, List.of(), List.of(), MOVING);
+    return bare(
+        task,
+        change,
+        origin,
+        List.of(),
+        List.of(),
+        change.part() == StepSource.HeightPart.MOVE ? MOVING : TRYING);
   }
 
   /** A check as a step, at the place where it is done; it is named as its rule is. */
@@ -135,6 +153,8 @@ public record PlannedStep(
         new StepSource.Check(rule.name().value(), rule.check().value()),
         rule.at(),
         false,
+        List.of(),
+        List.of(),
         List.of(),
         List.of(),
         List.of(),
@@ -169,7 +189,9 @@ public record PlannedStep(
         origin,
         true,
         List.of(),
+        List.of(),
         doUp,
+        List.of(),
         List.of(),
         tighten,
         List.of(),
@@ -213,8 +235,38 @@ public record PlannedStep(
   /** The same step with tools. */
   PlannedStep using(List<Procedure.Use> tools) {
     return new PlannedStep(
-        task, source, origin, mirrored, undo, doUp, disturb, tighten, circuits, apply, tools,
-        hazards, minutes, impact, seizes, ifStuck, because, good, hold, moment, heights, entries,
+        task, source, origin, mirrored, undo, slacken, doUp, disturb, ends, tighten, circuits,
+        apply, tools, hazards, minutes, impact, seizes, ifStuck, because, good, hold, moment,
+        heights, entries, remarks);
+  }
+
+  /** The same step with figures to write down, and what shows that they are right. */
+  PlannedStep measuring(List<String> figures, String right) {
+    return new PlannedStep(
+        task,
+        source,
+        origin,
+        mirrored,
+        undo,
+        slacken,
+        doUp,
+        disturb,
+        ends,
+        tighten,
+        circuits,
+        apply,
+        uses,
+        hazards,
+        minutes,
+        impact,
+        seizes,
+        ifStuck,
+        because,
+        Optional.of(right),
+        hold,
+        moment,
+        heights,
+        figures,
         remarks);
   }
 
@@ -226,8 +278,10 @@ public record PlannedStep(
         origin,
         mirrored,
         less(undo, item),
+        less(slacken, item),
         less(doUp, item),
         disturb,
+        ends,
         tighten,
         circuits,
         apply,
@@ -254,8 +308,10 @@ public record PlannedStep(
         origin,
         mirrored,
         undo,
+        slacken,
         doUp,
         disturb,
+        ends,
         tighten,
         circuits,
         apply,
@@ -282,8 +338,10 @@ public record PlannedStep(
         origin,
         mirrored,
         undo,
+        slacken,
         doUp,
         disturb,
+        ends,
         tighten,
         circuits,
         apply,
@@ -315,8 +373,10 @@ public record PlannedStep(
         origin,
         mirrored,
         undo,
+        slacken,
         doUp,
         disturb,
+        ends,
         tighten,
         circuits,
         apply,
