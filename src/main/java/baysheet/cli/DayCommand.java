@@ -133,6 +133,7 @@ final class DayCommand implements Callable<Integer> {
 
     boolean run() {
       DayReader.Jobs jobs = reader.jobs(group.jobs(), problems).and(group.unread());
+      jobs.faults().forEach(console::trace);
       DayReport report = reader.report(date, jobs, place, problems);
       if (jobs.planned().isEmpty()) {
         console.say(SummaryLine.unplanned(group.root().resolve(date.toString())));

@@ -39,13 +39,14 @@ final class DayReader {
    * The jobs that can be planned, with the problems of all.
    *
    * @param unplanned numbers of the others
+   * @param faults what went wrong in the tool itself
    */
-  record Jobs(List<DayJob> planned, List<String> unplanned) {
+  record Jobs(List<DayJob> planned, List<String> unplanned, List<Throwable> faults) {
     /** With files that were meant to be jobs and cannot be read. */
     Jobs and(List<Path> unread) {
       List<String> all = new ArrayList<>(unplanned);
       unread.forEach(file -> all.add(YamlFiles.stem(file)));
-      return new Jobs(planned, all);
+      return new Jobs(planned, all, faults);
     }
   }
 
@@ -61,15 +62,26 @@ final class DayReader {
           .job()
           .ifPresentOrElse(planned::add, () -> unplanned.add(YamlFiles.name(outcome.file())));
     }
-    return new Jobs(planned, unplanned);
+    return new Jobs(
+        planned, unplanned, outcomes.stream().flatMap(it -> it.fault().stream()).toList());
   }
 
   /** What came of one job file. */
-  private record Outcome(Path file, Optional<DayJob> job, Problems problems) {}
+  private record Outcome(
+      Path file, Optional<DayJob> job, Problems problems, Optional<Throwable> fault) {}
 
+  /** A fault is kept with its job, so that the others are laid out. */
   private Outcome outcome(Path file) {
     Problems own = new Problems();
-    return new Outcome(file, job(file, own), own);
+    try {
+      return new Outcome(file, job(file, own), own, Optional.empty());
+    } catch (StackOverflowError | OutOfMemoryError e) {
+      own.add(Batch.tooMuch(file));
+      return new Outcome(file, Optional.empty(), own, Optional.empty());
+    } catch (RuntimeException e) {
+      own.add(RunReport.internalError(file));
+      return new Outcome(file, Optional.empty(), own, Optional.of(e));
+    }
   }
 
   private Optional<DayJob> job(Path file, Problems problems) {

@@ -244,7 +244,7 @@ public final class DayWords {
   /** What has left the day, and what could not be planned. */
   public List<String> gone() {
     List<String> gone = new ArrayList<>();
-    report.unplanned().forEach(job -> gone.add(job + " is not planned: its files have errors"));
+    report.unplanned().forEach(job -> gone.add(job + " is not planned; baysheet check says why"));
     report.gone().forEach((job, what) -> gone.add(job + " is no longer on this day: " + what));
     return gone;
   }

@@ -3,6 +3,7 @@ package baysheet.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import baysheet.layout.Fonts;
 import baysheet.ledger.Index;
 import baysheet.ledger.SheetStory;
 import baysheet.report.Problems;
@@ -17,6 +18,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -166,6 +168,32 @@ class DayStagesTest {
     return Index.read(folder.resolve("out/ledger"), new Problems()).orElseThrow().sheets().stream()
         .map(SheetStory::state)
         .toList();
+  }
+
+  /** What fails here is a layout, which only a job in stages asks for. */
+  @Test
+  void aFaultOfTheToolStopsOneJobOnly() {
+    visitor();
+    Problems problems = new Problems();
+    ShopFolders folders = new ShopFolders(Fonts.builtIn());
+    SheetMaker maker =
+        new SheetMaker(
+            folders,
+            () -> {
+              throw new IllegalStateException("no layout in this test");
+            },
+            Fonts.builtIn(),
+            Optional.empty());
+    DayReader.Jobs jobs =
+        new DayReader(maker, folders.read(demo.root(), problems).orElseThrow())
+            .jobs(
+                List.of(
+                    demo.root().resolve(LONG), demo.root().resolve(DAY).resolve("2492.yaml")),
+                problems);
+    assertEquals(List.of("2491"), jobs.unplanned());
+    assertEquals(1, jobs.planned().size());
+    assertEquals(1, jobs.faults().size());
+    assertEquals(Exit.FAULT, Exit.of(problems));
   }
 
   @Test
