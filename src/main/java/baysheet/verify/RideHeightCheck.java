@@ -39,7 +39,9 @@ final class RideHeightCheck {
           "put-under",
           "lower-onto",
           "chock",
-          "settle");
+          "let-roll",
+          "settle",
+          "hold-still");
   private static final List<String> LIFTED_OFF =
       List.of("set-lift-pads-to-leave", "raise-off", "push-off", "take-out", "lower-to-floor");
 
@@ -64,7 +66,11 @@ final class RideHeightCheck {
           "put-under-axle/rear",
           "lower-axle-onto/rear",
           "chock-axle/rear",
-          "settle");
+          "leave-room",
+          "let-roll",
+          "settle",
+          "hold-still",
+          "close-up");
   private static final List<String> JACKED_OFF =
       List.of(
           "raise-axle-off/front",

@@ -18,10 +18,17 @@ enum Phrase {
   RAISE_AXLE("Raise the %s axle with the jack%s until solid blocks go under its wheels"),
   PUT_UNDER_AXLE("Push a solid block under each %s wheel"),
   LOWER_AXLE_ONTO("Lower the %s wheels onto the blocks"),
-  CHOCK("Chock the wheels on the blocks"),
+  CHOCK(
+      "Chock every wheel on its block in front and behind, 30 mm from the tyre",
+      "Chock every wheel on its block in front and behind, 30 mm from the tire"),
   CHOCK_AXLE("Chock the %s wheels on the blocks, in front and behind"),
+  LEAVE_ROOM(
+      "Pull every chock 30 mm away from its tyre", "Pull every chock 30 mm away from its tire"),
+  LET_ROLL("From outside the vehicle, release the parking brake, gear lever in neutral"),
   MEASURE("Measure the height at the %s a second time, as before the work"),
   SETTLE("Push the vehicle down several times at each end until it settles"),
+  HOLD_STILL("From outside the vehicle, apply the parking brake"),
+  CLOSE_UP("Push every chock against its tyre", "Push every chock against its tire"),
   RAISE_OFF("Raise the vehicle clear of its blocks"),
   TAKE_OUT("Remove the chocks and the blocks"),
   LOWER_TO_FLOOR("With nobody inside or under the vehicle, lower it to the floor"),
@@ -92,7 +99,7 @@ enum Phrase {
   TAKEN_AWAY_ELSEWHERE("the %s is removed in another step"),
   OFF_ALREADY("the %s is removed already"),
   ON_ELSEWHERE("the %s is refitted in another step", "the %s is reinstalled in another step"),
-  STAKE("then stake the collar"),
+  STAKE("collar to be staked"),
   SPLIT_PIN(
       "then turn on to the next slot, never back, and fit a new split pin",
       "then turn on to the next slot, never back, and install a new cotter pin"),
