@@ -164,8 +164,7 @@ public final class Resolver {
   }
 
   private static boolean isNeeded(BoundStep step, Set<ItemAt> left, Bay bay) {
-    boolean isThere =
-        step.step().takesAway().isEmpty() || !Collections.disjoint(step.ends(), left);
+    boolean isThere = step.step().takesAway().isEmpty() || !Collections.disjoint(step.ends(), left);
     return isThere && step.step().isFor(bay);
   }
 

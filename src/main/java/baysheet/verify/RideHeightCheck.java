@@ -111,9 +111,9 @@ final class RideHeightCheck {
   }
 
   /** What was measured for it before the work is measured again, the vehicle settled. */
-  private static void measured(
-      Sheet sheet, Resolved resolved, int first, List<String> faults) {
-    List<String> before = sheet.steps().subList(0, first).stream().map(it -> it.source().id()).toList();
+  private static void measured(Sheet sheet, Resolved resolved, int first, List<String> faults) {
+    List<String> before =
+        sheet.steps().subList(0, first).stream().map(it -> it.source().id()).toList();
     for (TorqueLine line : sheet.torque()) {
       for (Place place : isAtRideHeight(resolved, line) ? line.places() : List.<Place>of()) {
         boolean known =
@@ -123,7 +123,8 @@ final class RideHeightCheck {
                 .flatMap(step -> step.measure().stream())
                 .anyMatch(figure -> figure.value().matches("height(,.*)?"));
         if (known
-            && before.lastIndexOf("blocks/measure/" + place.word()) < before.indexOf("blocks/settle")) {
+            && before.lastIndexOf("blocks/measure/" + place.word())
+                < before.indexOf("blocks/settle")) {
           faults.add("the height at " + place + " is not measured again before its torque");
         }
       }

@@ -70,9 +70,7 @@ final class ToolListCheck {
             .flatMap(
                 step -> WrittenSteps.of(step, Map.of(step.procedure(), task.procedure())).stream())
             .anyMatch(step -> !step.ifStuck().isEmpty());
-    return task.procedure().uses().stream()
-        .filter(use -> stuck || !use.value().ifStuck())
-        .toList();
+    return task.procedure().uses().stream().filter(use -> stuck || !use.value().ifStuck()).toList();
   }
 
   private void needs(List<Located<Procedure.Use>> uses, String what) {
@@ -119,6 +117,10 @@ final class ToolListCheck {
   private void line(TorqueLine line) {
     String what = "torque line " + line.n();
     needs("paint pen", what);
+    if (line.lock().filter(Fastener.Lock.STAKE::equals).isPresent()) {
+      needs("punch", what);
+      needs("hammer", what);
+    }
     if (line.rideHeight()) {
       needs("solid wheel blocks", what);
       needs("wheel chocks", what);

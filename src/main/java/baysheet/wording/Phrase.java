@@ -49,8 +49,7 @@ enum Phrase {
   SET_STANDS(
       "Set the axle stands square under the support points",
       "Set the jack stands square under the support points"),
-  ONTO_STANDS(
-      "Lower the vehicle onto its axle stands", "Lower the vehicle onto its jack stands"),
+  ONTO_STANDS("Lower the vehicle onto its axle stands", "Lower the vehicle onto its jack stands"),
   PUSH_SIDE("Push the vehicle firmly from the side and check that it does not move"),
   PUSH_ENDS("Push the vehicle firmly at both ends and check that it does not move"),
   ONTO_LOCKS("Set the lift on its locks and check that every lock has engaged"),
@@ -108,6 +107,7 @@ enum Phrase {
   LOCK_WIRE(
       "then fit lock wire so that it cannot loosen",
       "then install lock wire so that it cannot loosen"),
+  OK_IF("OK if: %s"),
   DISCARD("do not re-use"),
   NEW("new"),
   SNUG_ONLY("row\u00a0%s: snug only, final torque later"),

@@ -88,8 +88,7 @@ class LeftStatesTest {
             .filter(step -> !Printed.text(step).equals("Take the wedges away"))
             .toList();
     assertEquals(sheet.steps().size() - 1, steps.size());
-    List<String> faults =
-        shop.faults(baysheet.verify.AlteredSheets.inOrder(sheet, steps));
+    List<String> faults = shop.faults(baysheet.verify.AlteredSheets.inOrder(sheet, steps));
     assertTrue(faults.toString().contains("Take the wedges away"), faults.toString());
   }
 }

@@ -215,8 +215,7 @@ public final class SampleLines {
           source,
           "procedure",
           new Sheet.Where(moment, moment == Moment.RAISED ? Height.WORKING : Height.GROUND, places),
-          new Sheet.Actions(
-              List.of(), List.of(), List.of(), List.of(), List.of(), torque),
+          new Sheet.Actions(List.of(), List.of(), List.of(), List.of(), List.of(), torque),
           details,
           new Sheet.Letters(letters, above),
           minutes,

@@ -58,7 +58,29 @@ public final class PhaseAssigner {
     List<PlannedStep> late = new ArrayList<>(graph.late());
     List<PlacedStep> lines = moments.withFinals(merged, late);
     late.forEach(step -> lines.add(PlacedStep.onTheGround(step, step.moment().orElseThrow())));
+    lines.replaceAll(moments::withStakingTools);
     return lines;
+  }
+
+  /** A collar is staked where its nut gets its final torque; cautions go by the tools. */
+  private PlacedStep withStakingTools(PlacedStep line) {
+    boolean stakes =
+        Stream.concat(
+                line.tighten().stream(),
+                line.doUp().stream().filter(item -> !waits(item, line.moment())))
+            .anyMatch(
+                item ->
+                    resolved.thing(item) instanceof Bound.OfBook fastener
+                        && fastener
+                            .values()
+                            .lock()
+                            .filter(Fastener.Lock.STAKE::equals)
+                            .isPresent());
+    List<Procedure.Use> tools = new ArrayList<>(line.step().uses());
+    PlanPhrases.STAKING_TOOLS.forEach(name -> tools.add(new Procedure.Use(name, false)));
+    return stakes
+        ? new PlacedStep(line.step().using(tools), line.twin(), line.moment(), line.height())
+        : line;
   }
 
   /**
@@ -259,7 +281,9 @@ public final class PhaseAssigner {
     return steps;
   }
 
-  /** The axle whose wheels stayed on the floor, and were chocked, when the other was jacked last. */
+  /**
+   * The axle whose wheels stayed on the floor, and were chocked, when the other was jacked last.
+   */
   private static Place chocked(Resolved resolved, List<PlannedStep> order) {
     Place chocked = Place.VEHICLE;
     Set<ItemAt> up = new LinkedHashSet<>();
@@ -302,13 +326,20 @@ public final class PhaseAssigner {
 
   private List<Waiting> waits(PlannedStep step, Moment moment) {
     List<Waiting> waiting = new ArrayList<>();
-    for (ItemAt item : moment == Moment.RAISED ? step.doUp() : List.<ItemAt>of()) {
-      if (resolved.thing(item) instanceof Bound.OfBook fastener
-          && fastener.values().moment() != Fastener.Moment.AT_ONCE) {
-        waiting.add(new Waiting(step, item, fastener.values().moment(), depth(step.task())));
+    for (ItemAt item : step.doUp()) {
+      if (waits(item, moment)) {
+        Fastener.Moment when = ((Bound.OfBook) resolved.thing(item)).values().moment();
+        waiting.add(new Waiting(step, item, when, depth(step.task())));
       }
     }
     return waiting;
+  }
+
+  /** Whether a fastener that goes on now gets its final torque later. */
+  private boolean waits(ItemAt item, Moment moment) {
+    return moment == Moment.RAISED
+        && resolved.thing(item) instanceof Bound.OfBook fastener
+        && fastener.values().moment() != Fastener.Moment.AT_ONCE;
   }
 
   /** How many layers of access lie before a task. */

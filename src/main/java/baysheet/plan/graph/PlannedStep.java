@@ -137,7 +137,13 @@ public record PlannedStep(
 
   /** A step that brings the vehicle to another height. */
   static PlannedStep move(TaskId task, StepSource.HeightChange change, Span origin) {
-    return bare(task, change, origin, List.of(), List.of(), change.part() == StepSource.HeightPart.MOVE ? MOVING : TRYING);
+    return bare(
+        task,
+        change,
+        origin,
+        List.of(),
+        List.of(),
+        change.part() == StepSource.HeightPart.MOVE ? MOVING : TRYING);
   }
 
   /** A check as a step, at the place where it is done; it is named as its rule is. */
@@ -229,17 +235,39 @@ public record PlannedStep(
   /** The same step with tools. */
   PlannedStep using(List<Procedure.Use> tools) {
     return new PlannedStep(
-        task, source, origin, mirrored, undo, slacken, doUp, disturb, ends, tighten, circuits, apply, tools,
-        hazards, minutes, impact, seizes, ifStuck, because, good, hold, moment, heights, entries,
-        remarks);
+        task, source, origin, mirrored, undo, slacken, doUp, disturb, ends, tighten, circuits,
+        apply, tools, hazards, minutes, impact, seizes, ifStuck, because, good, hold, moment,
+        heights, entries, remarks);
   }
 
   /** The same step with figures to write down, and what shows that they are right. */
   PlannedStep measuring(List<String> figures, String right) {
     return new PlannedStep(
-        task, source, origin, mirrored, undo, slacken, doUp, disturb, ends, tighten, circuits, apply,
-        uses, hazards, minutes, impact, seizes, ifStuck, because, Optional.of(right), hold, moment,
-        heights, figures, remarks);
+        task,
+        source,
+        origin,
+        mirrored,
+        undo,
+        slacken,
+        doUp,
+        disturb,
+        ends,
+        tighten,
+        circuits,
+        apply,
+        uses,
+        hazards,
+        minutes,
+        impact,
+        seizes,
+        ifStuck,
+        because,
+        Optional.of(right),
+        hold,
+        moment,
+        heights,
+        figures,
+        remarks);
   }
 
   /** The same step without an item that another step undoes or does up, saying so. */
