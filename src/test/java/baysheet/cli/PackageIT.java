@@ -15,6 +15,7 @@ import java.util.TreeSet;
 import java.util.jar.JarFile;
 import java.util.stream.Stream;
 import java.util.zip.ZipFile;
+import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
@@ -64,6 +65,7 @@ class PackageIT {
         "templates/bay-sheet.ftlx",
         "schema/job.json",
         "schema/record.json",
+        "README.md",
         "docs/record.md",
         "docs/invoice_lines.py",
         "jobs/shop.yaml",
@@ -167,6 +169,22 @@ class PackageIT {
                 + " printf '%s\\n' \"${COMPREPLY[@]}\"");
     assertEquals(0, ran.exit(), ran.err());
     return ran.out();
+  }
+
+  /** Where fish is installed. */
+  @ParameterizedTest
+  @CsvSource({"sh, sheets", "sheets --re, --record", "close --b, --by"})
+  void fishCompletesCommandsAndOptions(String typed, String completed) {
+    InstalledPackage.Ran ran =
+        installed.shell(
+            "sh",
+            Map.of(),
+            "command -v fish >/dev/null || exit 77; fish --no-config -c"
+                + " 'source here/completion/baysheet.fish; complete -C \"baysheet "
+                + typed
+                + "\"'");
+    Assumptions.assumeTrue(ran.exit() != 77, "fish is not installed");
+    assertEquals(completed, ran.out().strip().replaceFirst("\t.*", ""), ran.err());
   }
 
   @Test

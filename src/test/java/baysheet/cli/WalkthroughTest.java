@@ -77,6 +77,7 @@ class WalkthroughTest {
             "sheets my-garage/DAY",
             "out/DAY/1002-1.pdf",
             "out/DAY/1002-2.pdf",
+            "out/DAY/1002-3.pdf",
             "explain my-garage/DAY/1002.yaml",
             "draft --job my-garage/DAY/1003.yaml --traits hydraulic-brakes,abs"),
         done);
