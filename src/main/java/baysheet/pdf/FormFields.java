@@ -139,10 +139,20 @@ final class FormFields {
   private static String tick(Item.Area area) {
     long w = area.width();
     long h = area.height();
-    return decimal(w / 8) + " w 1 J 1 j "
-        + decimal(w * 15 / 100) + " " + decimal(h / 2) + " m "
-        + decimal(w * 4 / 10) + " " + decimal(h * 15 / 100) + " l "
-        + decimal(w * 88 / 100) + " " + decimal(h * 88 / 100) + " l S";
+    return decimal(w / 8)
+        + " w 1 J 1 j "
+        + decimal(w * 15 / 100)
+        + " "
+        + decimal(h / 2)
+        + " m "
+        + decimal(w * 4 / 10)
+        + " "
+        + decimal(h * 15 / 100)
+        + " l "
+        + decimal(w * 88 / 100)
+        + " "
+        + decimal(h * 88 / 100)
+        + " l S";
   }
 
   private static HeldStream look(Item.Pen pen, String content) {

@@ -26,9 +26,6 @@ public final class PlanPhrases {
   /** At ride height, where the fastener is reached from below. */
   public static final List<String> UNDER_WHEELS = List.of("solid wheel blocks", "wheel chocks");
 
-  /** With these a collar is staked. */
-  static final List<String> STAKING_TOOLS = List.of("punch", "hammer");
-
   public static final String DISTANCE = "distance";
   public static final String NO_GUESS =
       "a figure must not be guessed once the vehicle is in pieces";

@@ -244,8 +244,8 @@ public record PlannedStep(
   PlannedStep ending(List<ItemAt> left) {
     return new PlannedStep(
         task, source, origin, mirrored, undo, slacken, doUp, disturb, left, tighten, circuits,
-        apply, uses, hazards, minutes, impact, seizes, ifStuck, because, good, hold, moment, heights,
-        entries, remarks);
+        apply, uses, hazards, minutes, impact, seizes, ifStuck, because, good, hold, moment,
+        heights, entries, remarks);
   }
 
   /** The same step with figures to write down, and what shows that they are right. */
