@@ -74,7 +74,7 @@ public final class PhaseAssigner {
                         && fastener
                             .values()
                             .lock()
-                            .filter(Fastener.Lock.STAKE::equals)
+                            .filter(it -> it.value() == Fastener.Lock.STAKE)
                             .isPresent());
     List<Procedure.Use> tools = new ArrayList<>(line.step().uses());
     PlanPhrases.STAKING_TOOLS.forEach(name -> tools.add(new Procedure.Use(name, false)));
