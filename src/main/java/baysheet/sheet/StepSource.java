@@ -59,6 +59,11 @@ public sealed interface StepSource {
 
   /** A step of a procedure, in its words. */
   record Written(WrittenAt at, String text) implements StepSource {
+    /** Whether its fasteners are only slackened and stay in their threads: its verb says so. */
+    public boolean slackens() {
+      return text.startsWith("Slacken ") || text.startsWith("Loosen ");
+    }
+
     @Override
     public String id() {
       return at.toString();

@@ -9,7 +9,6 @@ import baysheet.books.Procedure;
 import baysheet.books.SpecBook;
 import baysheet.plan.graph.Lifting;
 import baysheet.plan.graph.PlacedStep;
-import baysheet.plan.graph.PlanPhrases;
 import baysheet.plan.graph.PlannedStep;
 import baysheet.report.Located;
 import baysheet.resolve.Bound;
@@ -18,6 +17,7 @@ import baysheet.resolve.Resolved;
 import baysheet.sheet.CautionLine;
 import baysheet.sheet.Detail;
 import baysheet.sheet.Sheet;
+import baysheet.sheet.Statement;
 import baysheet.sheet.StepSource;
 import baysheet.sheet.Teaching;
 import baysheet.sheet.TorqueLine;
@@ -31,6 +31,9 @@ import java.util.Set;
 
 /** Turns the numbered lines into the steps that are printed, under their headings. */
 public final class StepBuilder {
+  /** What a step measures that bushes are tightened at again. */
+  private static final String HEIGHT = "height";
+
   private final Resolved resolved;
   private final List<PlacedStep> lines;
   private final Map<ItemAt, TorqueLine> torque = new HashMap<>();
@@ -177,8 +180,8 @@ public final class StepBuilder {
         new Teaching(step.because().filter(text -> reasons), step.good(), step.ifStuck()));
   }
 
-  private List<String> entries(int index) {
-    List<String> entries = new ArrayList<>(lines.get(index).step().entries());
+  private List<Statement> entries(int index) {
+    List<Statement> entries = new ArrayList<>(lines.get(index).step().entries());
     entries.addAll(MissingFigures.entries(missing, index));
     return entries;
   }
@@ -296,8 +299,9 @@ public final class StepBuilder {
   }
 
   /** With its unit or without. */
-  private static boolean isHeight(String figure) {
-    return figure.split(",")[0].strip().equals(PlanPhrases.HEIGHT);
+  private static boolean isHeight(Statement figure) {
+    return figure instanceof Statement.Written written
+        && written.text().split(",")[0].strip().equals(HEIGHT);
   }
 
   private boolean isAtRideHeight(PlacedStep line) {
@@ -310,10 +314,7 @@ public final class StepBuilder {
   }
 
   private static boolean isAxle(Sheet.Support support, PlannedStep step) {
-    return step.place()
-        .axle()
-        .filter(axle -> support.raised().equals(PlanPhrases.place(axle)))
-        .isPresent();
+    return step.place().axle().filter(axle -> support.raised().equals(axle.word())).isPresent();
   }
 
   private Bound.OfBook fastener(ItemAt item) {

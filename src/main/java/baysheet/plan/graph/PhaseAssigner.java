@@ -4,6 +4,7 @@ import baysheet.books.Fastener;
 import baysheet.books.Moment;
 import baysheet.books.Place;
 import baysheet.books.Procedure;
+import baysheet.books.ToolNames;
 import baysheet.report.Located;
 import baysheet.resolve.Bound;
 import baysheet.resolve.ItemAt;
@@ -25,11 +26,9 @@ import java.util.Set;
  */
 public final class PhaseAssigner {
   /** What the wheels stand on at ride height, and what keeps them there; cautions go by it. */
-  private static final Procedure.Use BLOCKS =
-      new Procedure.Use(PlanPhrases.UNDER_WHEELS.get(0), false);
+  private static final Procedure.Use BLOCKS = new Procedure.Use(ToolNames.SOLID_BLOCKS, false);
 
-  private static final Procedure.Use CHOCKS =
-      new Procedure.Use(PlanPhrases.UNDER_WHEELS.get(1), false);
+  private static final Procedure.Use CHOCKS = new Procedure.Use(ToolNames.WHEEL_CHOCKS, false);
 
   private final Resolved resolved;
   private final boolean everRaised;

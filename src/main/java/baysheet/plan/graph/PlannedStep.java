@@ -14,6 +14,7 @@ import baysheet.resolve.Task;
 import baysheet.resolve.TaskId;
 import baysheet.sheet.Detail;
 import baysheet.sheet.Sheet;
+import baysheet.sheet.Statement;
 import baysheet.sheet.StepSource;
 import baysheet.torque.ThreePoint;
 import java.util.Collection;
@@ -57,7 +58,7 @@ public record PlannedStep(
     boolean hold,
     Optional<Moment> moment,
     Set<Height> heights,
-    List<String> entries,
+    List<Statement> entries,
     List<Detail> remarks) {
   public PlannedStep {
     undo = List.copyOf(undo);
@@ -103,7 +104,7 @@ public record PlannedStep(
         step.hold(),
         step.moment().map(Located::value),
         Set.copyOf(values(step.heights())),
-        values(step.measure()),
+        values(step.measure()).stream().<Statement>map(Statement.Written::new).toList(),
         bound.absent().stream().<Detail>map(Detail.Absent::new).toList());
   }
 
@@ -152,7 +153,7 @@ public record PlannedStep(
         rule.hold(),
         Optional.empty(),
         Set.copyOf(values(step.heights())),
-        rule.needs().map(needs -> PlanPhrases.writtenIn(needs.value())).stream().toList(),
+        rule.needs().map(needs -> Statement.writtenIn(needs.value())).stream().toList(),
         List.of());
   }
 

@@ -78,8 +78,7 @@ record VehicleStates(Resolved resolved, Sheet whole, List<Snapshot> progress) {
         .filter(step -> step.undo().contains(item))
         .reduce((first, last) -> last)
         .filter(step -> step.source() instanceof StepSource.Written)
-        .map(step -> ((StepSource.Written) step.source()).text())
-        .filter(text -> text.startsWith("Slacken ") || text.startsWith("Loosen "))
+        .filter(step -> ((StepSource.Written) step.source()).slackens())
         .isPresent();
   }
 

@@ -11,6 +11,7 @@ import baysheet.resolve.ShopTexts;
 import baysheet.rules.Altered;
 import baysheet.sheet.QualifiedWork;
 import baysheet.sheet.Sheet;
+import baysheet.sheet.Statement;
 import baysheet.verify.PlanVerifier;
 import java.util.List;
 import java.util.Optional;
@@ -240,7 +241,8 @@ class QualificationTest {
               kiln-cold: {when: {kind: kiln}, check: Feel the door, moment: before-moving, hold: yes, source: us%s}
               mast-up: {when: {kind: [kiln, spar]}, check: See the mast, moment: before-moving, hold: yes, source: us}
               door-shut: {when: {kind: kiln}, check: See it shut, moment: before-moving, source: us}
-            qualifications:"""
+            qualifications:\
+            """
                 .formatted(more));
   }
 
@@ -295,7 +297,7 @@ class QualificationTest {
   }
 
   private static QualifiedWork checked(
-      QualifiedWork work, List<String> checks, List<QualifiedWork.Holder> second) {
+      QualifiedWork work, List<Statement> checks, List<QualifiedWork.Holder> second) {
     return new QualifiedWork(
         work.qualification(), work.words(), work.steps(), work.by(), work.holds(), checks, second);
   }
