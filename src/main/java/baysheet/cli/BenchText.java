@@ -109,8 +109,9 @@ final class BenchText {
         "clamp load",
         String.format(
             Locale.ROOT,
-            "%.1f\u00A0kN on %s at friction %s in thread and under the head (VDI 2230 form)",
+            "%.1f\u00A0kN%s on %s at friction %s in thread and under the head (VDI 2230 form)",
             load,
+            aimedAt(joint),
             joint.thread().designation(),
             friction(joint.friction())));
     rows.row(
@@ -121,6 +122,12 @@ final class BenchText {
             load * (100 - BenchTorque.Joint.SCATTER_PERCENT) / 100,
             load * (100 + BenchTorque.Joint.SCATTER_PERCENT) / 100));
     joint.strength().ifPresent(strength -> share(joint, strength));
+  }
+
+  /** Which torque it is for, where more than one is accepted as written. */
+  private String aimedAt(BenchTorque.Joint joint) {
+    boolean banded = bench.stages().get(0).worked().flatMap(it -> it.target().band()).isPresent();
+    return banded ? " for " + joint.torque().orElseThrow().print() : "";
   }
 
   private static String friction(double friction) {

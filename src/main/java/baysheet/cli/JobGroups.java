@@ -155,6 +155,7 @@ record JobGroups(Path root, List<Path> jobs, List<Path> unread, List<Path> days)
     List<Path> found = listing.files();
     boolean planned = listing.size() > 0 || isUnplanned(path);
     if (day && planned) {
+      FolderListing.nearlyDay(path, problems);
       days.add(path);
       unread.addAll(listing.unread());
     }

@@ -141,6 +141,7 @@ public final class SheetRecord {
           json.text("text", sentences.text(step.source()));
           json.texts("details", sentences.details(step));
           json.texts("undo", step.undo());
+          json.texts("slacken", step.slacken());
           json.texts("doUp", step.doUp());
           json.texts("disturb", step.disturb());
           json.texts("openCircuit", step.actions().circuits());
@@ -151,7 +152,7 @@ public final class SheetRecord {
           json.texts("entries", language.statements(step.entries()));
           json.texts("cautionsAbove", step.letters().above());
           json.text("because", language.text(step.teaching().because()));
-          json.text("good", language.text(step.teaching().good()));
+          json.text("good", step.teaching().good().map(language::text));
           json.texts("ifStuck", language.texts(step.teaching().ifStuck()));
         });
   }

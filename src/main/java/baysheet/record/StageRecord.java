@@ -28,6 +28,7 @@ record StageRecord(Json json, Language language) {
     json.texts("raised", state.raised());
     json.texts("held", state.held().stream().map(Stage.Held::item).toList());
     json.list("off", state.off(), it -> SheetRecord.tally(json, language, it));
+    json.list("slackened", state.slackened(), it -> SheetRecord.tally(json, language, it));
     json.list("fastenersOff", state.fasteners(), this::row);
     json.list("notTight", state.loose(), this::row);
     json.texts("open", state.open());

@@ -229,6 +229,11 @@ public record Sheet(
       return actions.undo();
     }
 
+    /** What is slackened and stays in place. */
+    public List<ItemAt> slacken() {
+      return actions.slacken();
+    }
+
     public List<ItemAt> doUp() {
       return actions.doUp();
     }
@@ -253,17 +258,21 @@ public record Sheet(
   /**
    * What a step does to the vehicle.
    *
+   * @param slacken what it turns back and leaves in place; it is undone as well, unless a later
+   *     step takes it off
    * @param circuits what it opens
    * @param torque numbers of the torque lines it tightens
    */
   public record Actions(
       List<ItemAt> undo,
+      List<ItemAt> slacken,
       List<ItemAt> doUp,
       List<ItemAt> disturb,
       List<String> circuits,
       List<Integer> torque) {
     public Actions {
       undo = List.copyOf(undo);
+      slacken = List.copyOf(slacken);
       doUp = List.copyOf(doUp);
       disturb = List.copyOf(disturb);
       circuits = List.copyOf(circuits);

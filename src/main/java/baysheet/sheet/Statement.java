@@ -25,7 +25,10 @@ public sealed interface Statement {
     HIGH_TORQUE,
     OF_THE_BOOK,
     /** The shop has nobody who may look at a hold point. */
-    SECOND_PERSON
+    SECOND_PERSON,
+    HEIGHT_NOW,
+    LARGEST_DIFFERENCE,
+    SAME_HEIGHT
   }
 
   /** A torque line, by its number and its fasteners. */

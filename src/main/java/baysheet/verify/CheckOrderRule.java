@@ -186,8 +186,12 @@ final class CheckOrderRule {
   }
 
   private boolean isOff(Catalogue.CheckStep check, ItemAt item) {
-    List<String> off = check.whileOff().stream().map(Located::value).toList();
-    return off.contains(item.item()) || !Collections.disjoint(off, resolved.thing(item).kinds());
+    for (Located<String> off : check.whileOff()) {
+      if (item.item().equals(off.value()) || resolved.thing(item).isOf(off.value())) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** What a check looks at: of what the steps that bring it took off, what its rule names. */
@@ -254,7 +258,7 @@ final class CheckOrderRule {
   }
 
   private int at(Sheet.SheetStep step) {
-    return printed.steps().indexOf(step);
+    return printed.at(step);
   }
 
   /**

@@ -204,7 +204,7 @@ final class ConsequenceCheck {
 
   /** Somebody who only follows the sequence comes to each check in time. */
   private void gated(CheckLine check, Sheet.SheetStep step) {
-    int at = printed.steps().indexOf(step);
+    int at = printed.at(step);
     if (check.moment() == Moment.BEFORE_LIFTING) {
       List<Sheet.SheetStep> before = printed.steps().subList(0, at);
       if (before.stream().noneMatch(one -> isGate(one, Moment.BEFORE_LIFTING))) {

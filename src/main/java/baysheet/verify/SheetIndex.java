@@ -22,8 +22,11 @@ final class SheetIndex {
   private final Map<Integer, List<Sheet.SheetStep>> byLine = new HashMap<>();
   private final Map<String, CautionLine> cautions = new HashMap<>();
 
+  private final List<TorqueLine> torque;
+
   SheetIndex(Sheet sheet) {
     steps = sheet.steps();
+    torque = sheet.torque();
     for (Sheet.SheetStep step : steps) {
       if (step.source() instanceof StepSource.Written from) {
         written.computeIfAbsent(from.at(), key -> new ArrayList<>()).add(step);
@@ -37,9 +40,28 @@ final class SheetIndex {
     sheet.cautions().forEach(line -> cautions.putIfAbsent(line.name(), line));
   }
 
+  /** The torque table. */
+  List<TorqueLine> torque() {
+    return torque;
+  }
+
   /** All steps, in order. */
   List<Sheet.SheetStep> steps() {
     return steps;
+  }
+
+  /**
+   * The index of one of these steps.
+   *
+   * @throws IllegalArgumentException when it is none of them
+   */
+  int at(Sheet.SheetStep step) {
+    for (int i = 0; i < steps.size(); i++) {
+      if (steps.get(i) == step) {
+        return i;
+      }
+    }
+    throw new IllegalArgumentException("step " + step.n() + " is not of this sheet");
   }
 
   /** The steps that a task writes there, at its place. */

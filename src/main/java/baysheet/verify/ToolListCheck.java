@@ -21,6 +21,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * Whether every tool that steps, checks and the torque table ask for is laid out, and none that the
@@ -44,7 +45,7 @@ final class ToolListCheck {
     ToolListCheck laid = new ToolListCheck(sheet, printed, resolved);
     for (Task task : resolved.tasks().values()) {
       if (sheet.stage().isEmpty() || laid.hasStepOf(task)) {
-        laid.needs(task.procedure().uses(), "procedure " + task.procedure().name().value());
+        laid.needs(laid.wanted(task), "procedure " + task.procedure().name().value());
       }
     }
     printed.steps().forEach(laid::step);
@@ -54,9 +55,23 @@ final class ToolListCheck {
   }
 
   private boolean hasStepOf(Task task) {
+    return stepsOf(task).findAny().isPresent();
+  }
+
+  private Stream<Sheet.SheetStep> stepsOf(Task task) {
     return printed.steps().stream()
         .filter(step -> step.procedure().equals(task.id().procedure()))
-        .anyMatch(step -> step.places().contains(task.id().place()));
+        .filter(step -> step.places().contains(task.id().place()));
+  }
+
+  /** What only ways out ask for is wanted where a step on the sheet has one. */
+  private List<Located<Procedure.Use>> wanted(Task task) {
+    boolean stuck =
+        stepsOf(task)
+            .flatMap(
+                step -> WrittenSteps.of(step, Map.of(step.procedure(), task.procedure())).stream())
+            .anyMatch(step -> !step.ifStuck().isEmpty());
+    return task.procedure().uses().stream().filter(use -> stuck || !use.value().ifStuck()).toList();
   }
 
   private void needs(List<Located<Procedure.Use>> uses, String what) {
@@ -103,6 +118,10 @@ final class ToolListCheck {
   private void line(TorqueLine line) {
     String what = "torque line " + line.n();
     needs("paint pen", what);
+    if (line.lock().filter(Fastener.Lock.STAKE::equals).isPresent()) {
+      needs("punch", what);
+      needs("hammer", what);
+    }
     if (line.rideHeight()) {
       needs("solid wheel blocks", what);
       needs("wheel chocks", what);

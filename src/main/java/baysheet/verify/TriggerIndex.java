@@ -1,5 +1,6 @@
 package baysheet.verify;
 
+import baysheet.books.Fastener;
 import baysheet.books.Moment;
 import baysheet.books.Place;
 import baysheet.books.Procedure;
@@ -30,6 +31,8 @@ import java.util.Set;
  * code with the planner.
  */
 final class TriggerIndex {
+  private static final List<String> STAKED_WITH = List.of("punch", "hammer");
+
   private static final Set<Condition> VEHICLE =
       EnumSet.of(Condition.TRAIT, Condition.WITHOUT, Condition.STATE, Condition.BAY);
   private static final Set<Condition> PROCEDURES =
@@ -61,10 +64,18 @@ final class TriggerIndex {
     for (Sheet.SheetStep step : printed.steps()) {
       if (step.phase().isWork()) {
         Names names = names(step);
+        names.add(Condition.USES, stakes(printed, step) ? STAKED_WITH : List.of());
         done.add(new Done(step, names));
         all.add(names);
       } else if (step.source() instanceof StepSource.Blocks blocks) {
-        Names names = onBlocks(blocks);
+        Names names = onBlocks(step, blocks);
+        done.add(new Done(step, names));
+        all.add(names);
+      } else if (stakes(printed, step)) {
+        Names names = Names.nothing();
+        names.add(Condition.USES, STAKED_WITH);
+        names.add(Condition.AT, places(step));
+        names.impact.add(false);
         done.add(new Done(step, names));
         all.add(names);
       }
@@ -114,13 +125,22 @@ final class TriggerIndex {
     }
   }
 
-  private static Names onBlocks(StepSource.Blocks blocks) {
+  /** Whether a step gives a nut with a collar its final torque, so that the collar is staked. */
+  private static boolean stakes(SheetIndex printed, Sheet.SheetStep step) {
+    return printed.torque().stream()
+        .filter(line -> line.lock().filter(Fastener.Lock.STAKE::equals).isPresent())
+        .filter(line -> step.torque().contains(line.n()))
+        .anyMatch(line -> !line.twoVisits() || step.phase() == Sheet.Phase.FINAL);
+  }
+
+  private Names onBlocks(Sheet.SheetStep step, StepSource.Blocks blocks) {
     Names names = Names.nothing();
     switch (blocks.part()) {
       case PUT_UNDER, PUT_UNDER_AXLE, LOWER_AXLE_ONTO ->
           names.add(Condition.USES, List.of("solid wheel blocks"));
       case CHOCK, CHOCK_AXLE, CHOCK_AXLE_ON_FLOOR ->
           names.add(Condition.USES, List.of("wheel chocks"));
+      case MEASURE -> names.add(Condition.USES, uses(procedures.get(step.procedure()).uses()));
       default -> {
         // Nothing is used that a caution asks for.
       }
@@ -261,11 +281,14 @@ final class TriggerIndex {
 
   /** Whether it asks for procedures and the vehicle alone, and for those conditions besides. */
   private static boolean asksForNothingBut(Trigger trigger, Set<Condition> besides) {
-    Set<Condition> asked = EnumSet.noneOf(Condition.class);
-    asked.addAll(trigger.asked().keySet());
-    asked.removeAll(VEHICLE);
-    asked.removeAll(PROCEDURES);
-    return trigger.impact().isEmpty() && besides.containsAll(asked);
+    for (Condition condition : trigger.asked().keySet()) {
+      if (!VEHICLE.contains(condition)
+          && !PROCEDURES.contains(condition)
+          && !besides.contains(condition)) {
+        return false;
+      }
+    }
+    return trigger.impact().isEmpty();
   }
 
   /** Whether procedures of the sheet meet a trigger by their names and by the tools they name. */

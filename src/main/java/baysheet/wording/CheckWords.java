@@ -99,7 +99,11 @@ final class CheckWords {
             .map(language::text)
             .distinct()
             .toList();
-    return Phrases.capital(people.isEmpty() ? second(heading) : String.join(" and ", people));
+    // Whoever that is may be the technician, and then a second person signs all the same.
+    return Phrases.capital(
+        people.isEmpty()
+            ? second(heading)
+            : language.own(Phrase.BESIDE, second(heading), String.join(" and ", people)));
   }
 
   /** Two people sign: by name where the job names the second, and never who did the work. */

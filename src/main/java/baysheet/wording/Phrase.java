@@ -7,51 +7,56 @@ enum Phrase {
   FINAL_TORQUE("Torque the %s"),
   FIT("Fit the %s by hand", "Install the %s by hand"),
   TAKE_AWAY("Remove the %s"),
+  TIGHTEN("Tighten the %s"),
   PUT_BACK("Refit the %s", "Reinstall the %s"),
   SET_LIFT_PADS("Set the lift pads under the lift points"),
-  RAISE_FOR_BLOCKS(
-      "Raise the vehicle until its wheels are just clear. Check by a firm push that it does not"
-          + " move. Raise it until solid blocks go under its wheels"),
+  TAKE_CHOCKS("Remove every wheel chock from under the vehicle"),
+  RAISE_FOR_BLOCKS("Raise the vehicle until solid blocks go under its wheels"),
   PUT_UNDER("Push a solid block under each wheel"),
   LOWER_ONTO("Lower the vehicle onto the blocks"),
+  TAKE_CHOCKS_OF_AXLE("Remove the chocks of the %s wheels"),
   RAISE_AXLE("Raise the %s axle with the jack%s until solid blocks go under its wheels"),
   PUT_UNDER_AXLE("Push a solid block under each %s wheel"),
   LOWER_AXLE_ONTO("Lower the %s wheels onto the blocks"),
-  CHOCK("Chock the wheels on the blocks"),
+  CHOCK(
+      "Chock every wheel on its block in front and behind, 30 mm from the tyre",
+      "Chock every wheel on its block in front and behind, 30 mm from the tire"),
   CHOCK_AXLE("Chock the %s wheels on the blocks, in front and behind"),
+  LEAVE_ROOM(
+      "Pull every chock 30 mm away from its tyre", "Pull every chock 30 mm away from its tire"),
+  LET_ROLL("From outside the vehicle, release the parking brake, gear lever in neutral"),
+  MEASURE("Measure the height at the %s a second time, as before the work"),
   SETTLE("Push the vehicle down several times at each end until it settles"),
-  RAISE_OFF("Raise the vehicle clear of its blocks. Check by a firm push that it does not move"),
+  HOLD_STILL("From outside the vehicle, apply the parking brake"),
+  CLOSE_UP("Push every chock against its tyre", "Push every chock against its tire"),
+  RAISE_OFF("Raise the vehicle clear of its blocks"),
   TAKE_OUT("Remove the chocks and the blocks"),
   LOWER_TO_FLOOR("With nobody inside or under the vehicle, lower it to the floor"),
   RAISE_AXLE_OFF("Raise the %s axle with the jack until its wheels are clear of the blocks"),
   TAKE_OUT_AXLE("Remove the chocks and the blocks of the %s wheels"),
   LOWER_AXLE_TO_FLOOR("With nobody inside or under the vehicle, lower the %s axle to the floor"),
+  CHECK_CHOCKS_OF_AXLE("Check that the %s wheels are chocked in front and behind"),
   CHOCK_AXLE_ON_FLOOR("Chock the %s wheels in front and behind"),
-  TO_THE_GROUND(
-      "With nobody inside or under the vehicle and nothing in its way, lower it to the ground"),
-  OFF_THE_STANDS(
-      "With nobody inside or under the vehicle and nothing in its way, raise it with the jack."
-          + " Remove the axle stands. Lower the vehicle to the ground",
-      "With nobody inside or under the vehicle and nothing in its way, raise it with the jack."
-          + " Remove the jack stands. Lower the vehicle to the ground"),
-  UP_TO_WHEELS_CLEAR(
-      "With nobody inside, check that every lift pad is under its lift point. Raise the vehicle"
-          + " until its wheels are just clear of the floor. Check by a firm push at both ends that"
-          + " it does not move"),
-  DOWN_TO_WHEELS_CLEAR(
-      "With nobody under it and nothing in its way, lower the vehicle until its wheels just clear"
-          + " the floor"),
-  TO_WORKING_HEIGHT(
-      "With nobody inside and the wheels just clear, check by a firm push that nothing moves. Raise"
-          + " the vehicle to working height and onto the lift locks. Check that every lock is"
-          + " engaged"),
-  ON_TO_STANDS(
-      "With nobody inside and the wheels on the floor chocked, raise the vehicle with the jack."
-          + " Lower it onto its axle stands. Check by a firm push from the side that it does not"
-          + " move",
-      "With nobody inside and the wheels on the floor chocked, raise the vehicle with the jack."
-          + " Lower it onto its jack stands. Check by a firm push from the side that it does not"
-          + " move"),
+  LOOK_ROUND("Check that nobody is inside or under the vehicle and nothing is in its way"),
+  PADS_UNDER("Check that nobody is inside and every lift pad is under its lift point"),
+  WHEELS_CHOCKED("Check that nobody is inside and the wheels on the floor are chocked"),
+  FREE_LOCKS("Raise the lift until its locks are free, and release them"),
+  FREE_STANDS(
+      "Raise the vehicle with the jack until its axle stands are free",
+      "Raise the vehicle with the jack until its jack stands are free"),
+  TAKE_STANDS("Remove the axle stands", "Remove the jack stands"),
+  JACK_UP("Raise the vehicle with the jack"),
+  SET_STANDS(
+      "Set the axle stands square under the support points",
+      "Set the jack stands square under the support points"),
+  ONTO_STANDS("Lower the vehicle onto its axle stands", "Lower the vehicle onto its jack stands"),
+  PUSH_SIDE("Push the vehicle firmly from the side and check that it does not move"),
+  PUSH_ENDS("Push the vehicle firmly at both ends and check that it does not move"),
+  ONTO_LOCKS("Set the lift on its locks and check that every lock has engaged"),
+  TO_THE_GROUND("Lower the vehicle to the floor"),
+  UP_TO_WHEELS_CLEAR("Raise the vehicle until its wheels are just clear of the floor"),
+  DOWN_TO_WHEELS_CLEAR("Lower the vehicle until its wheels are just clear of the floor"),
+  TO_WORKING_HEIGHT("Raise the vehicle to working height"),
   REPLACES("Replaces %s: %s"),
   SOAK_THREADS("Apply penetrating oil to these threads, cleaned: %s"),
   SOAK_SEATS("Apply penetrating oil to the seats of: %s"),
@@ -77,6 +82,9 @@ enum Phrase {
   QUANTITY("quantity"),
   SUPPORT_POINTS("support points, %s"),
   JACKING_POINT("jacking point, %s"),
+  HEIGHT_NOW("height now, mm"),
+  LARGEST_DIFFERENCE("largest difference from data, mm"),
+  SAME_HEIGHT("both heights differ by no more than the largest difference"),
   NO_WRENCH("no wrench, borrow"),
   UNCALIBRATED("%s, borrow"),
   LAST_CALIBRATED("%s last calibrated %s"),
@@ -99,6 +107,7 @@ enum Phrase {
   BOOK_CHECKED("book checked by %s on %s"),
   NAMED_BOOK_CHECKED("book %s checked by %s on %s"),
   SECOND_PERSON_WANTED("a second person for the hold points"),
+  AT_LEAST("at least %s"),
   TIME_RANGE("%s to %s\u00a0min, likely %s\u00a0min"),
   NO_TIME_FOR("no time for %s"),
   STAGE("stage\u00a0%s of\u00a0%s"),
@@ -110,6 +119,7 @@ enum Phrase {
   HELD_NOW("In place and not to be removed yet: %s"),
   OFF_NOW("Removed, opened or disconnected: %s"),
   OFF_SINCE("%s (step\u00a0%s)"),
+  SLACKENED_NOW("Slackened, still in place: %s", "Loosened, still in place: %s"),
   LINES_OFF("Fasteners not in place: %s"),
   LINES_LOOSE("Not torqued yet: %s"),
   STATE_ROW("%s (row\u00a0%s)"),
@@ -138,7 +148,7 @@ enum Phrase {
   TAKEN_AWAY_ELSEWHERE("the %s is removed in another step"),
   OFF_ALREADY("the %s is removed already"),
   ON_ELSEWHERE("the %s is refitted in another step", "the %s is reinstalled in another step"),
-  STAKE("then stake the collar"),
+  STAKE("collar to be staked"),
   SPLIT_PIN(
       "then turn on to the next slot, never back, and fit a new split pin",
       "then turn on to the next slot, never back, and install a new cotter pin"),
@@ -146,6 +156,7 @@ enum Phrase {
   LOCK_WIRE(
       "then fit lock wire so that it cannot loosen",
       "then install lock wire so that it cannot loosen"),
+  OK_IF("OK if: %s"),
   DISCARD("do not re-use"),
   NEW("new"),
   SNUG_ONLY("row\u00a0%s: snug only, final torque later"),
@@ -199,6 +210,7 @@ enum Phrase {
   ROUNDS("rounds: %s"),
   RE_CHECK_AFTER("re-check after %s"),
   SECOND_PERSON("second person, %s"),
+  BESIDE("%s, beside the %s"),
   SECOND_PERSON_BUT("second person, not %s"),
   READ_ON_WRENCH(
       "with this insert the wrench reads %s when the fastener has %s: write down what the wrench"

@@ -155,7 +155,9 @@ final class SheetWords {
             .toList();
     return untimed.isEmpty()
         ? range
-        : range + "; " + language.own(Phrase.NO_TIME_FOR, Phrases.counted("step", untimed));
+        : language.own(Phrase.AT_LEAST, range)
+            + "; "
+            + language.own(Phrase.NO_TIME_FOR, Phrases.counted("step", untimed));
   }
 
   private static String saved(TimeNeeded time) {

@@ -74,7 +74,13 @@ public final class PlanText {
             line.twoVisits() ? "two visits" : "",
             line.reuse().name().toLowerCase(Locale.ROOT).replace('_', ' '),
             line.warnings().stream()
-                .map(it -> it.code() + ": " + Printed.text(sheet, it.text()))
+                .map(
+                    it ->
+                        "Warning[code="
+                            + it.code()
+                            + ", text="
+                            + Printed.text(sheet, it.text())
+                            + "]")
                 .toList());
   }
 

@@ -222,13 +222,13 @@ public final class SampleLines {
           source,
           "procedure",
           new Sheet.Where(moment, moment == Moment.RAISED ? Height.WORKING : Height.GROUND, places),
-          new Sheet.Actions(List.of(), List.of(), List.of(), List.of(), torque),
+          new Sheet.Actions(List.of(), List.of(), List.of(), List.of(), List.of(), torque),
           details,
           new Sheet.Letters(letters, above),
           minutes,
           hold,
           List.of(),
-          new Teaching(some(because), some(good), stuck));
+          new Teaching(some(because), some(good).map(Statement.Written::new), stuck));
     }
 
     private StepSource source(Phase phase) {

@@ -84,6 +84,9 @@ public final class Checks {
    * turn people get in, doors are opened, and the parking brake is used.
    */
   private Collection<List<Integer>> eachLifting(Catalogue.Rule rule, List<Integer> brought) {
+    if (rule.moment().value() != Moment.BEFORE_LIFTING) {
+      return List.of(brought);
+    }
     Map<Integer, List<Integer>> liftings = new TreeMap<>();
     int[] down = Lifting.timesDown(resolved, lines);
     for (int index : brought) {
@@ -91,7 +94,7 @@ public final class Checks {
         liftings.put(down[index], new ArrayList<>());
       }
     }
-    if (rule.moment().value() != Moment.BEFORE_LIFTING || liftings.size() < 2) {
+    if (liftings.size() < 2) {
       return List.of(brought);
     }
     int first = liftings.keySet().iterator().next();

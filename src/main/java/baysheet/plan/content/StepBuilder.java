@@ -28,12 +28,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** Turns the numbered lines into the steps that are printed, under their headings. */
 public final class StepBuilder {
-  /** What a step measures that bushes are tightened at again. */
-  private static final String HEIGHT = "height";
-
   private final Resolved resolved;
   private final List<PlacedStep> lines;
   private final Map<ItemAt, TorqueLine> torque = new HashMap<>();
@@ -171,13 +169,21 @@ public final class StepBuilder {
         step.task().procedure(),
         new Sheet.Where(line.moment(), line.height(), line.places()),
         new Sheet.Actions(
-            line.undo(), line.doUp(), line.disturb(), step.circuits(), torqueNumbers(line)),
+            line.undo(),
+            line.slacken(),
+            line.doUp(),
+            line.disturb(),
+            step.circuits(),
+            torqueNumbers(line)),
         details(line),
         new Sheet.Letters(letters(index, false), letters(index, true)),
         time.minutes(line),
         holds.at(index),
         entries(index),
-        new Teaching(step.because().filter(text -> reasons), step.good(), step.ifStuck()));
+        new Teaching(
+            step.teaching().because().filter(text -> reasons),
+            step.teaching().good(),
+            step.teaching().ifStuck()));
   }
 
   private List<Statement> entries(int index) {
@@ -194,13 +200,11 @@ public final class StepBuilder {
   }
 
   private List<ItemAt> fasteners(List<ItemAt> items) {
-    List<ItemAt> fasteners = new ArrayList<>();
-    for (ItemAt item : items) {
-      if (resolved.thing(item) instanceof Bound.OfBook) {
-        fasteners.add(item);
-      }
-    }
-    return fasteners;
+    return items.stream().filter(this::isFastener).toList();
+  }
+
+  private boolean isFastener(ItemAt item) {
+    return resolved.thing(item) instanceof Bound.OfBook;
   }
 
   private TorqueLine lineOf(ItemAt item) {
@@ -229,8 +233,12 @@ public final class StepBuilder {
   private List<Detail> details(PlacedStep line) {
     PlannedStep step = line.step();
     List<Detail> details = new ArrayList<>();
-    fasteners(step.undo()).forEach(item -> details.add(new Detail.Removed(lineOf(item).n())));
-    fasteners(step.disturb()).stream()
+    fasteners(step.undo()).stream()
+        .filter(item -> !step.slacken().contains(item))
+        .forEach(item -> details.add(new Detail.Removed(lineOf(item).n())));
+    Stream.concat(step.slacken().stream(), step.disturb().stream())
+        .distinct()
+        .filter(this::isFastener)
         .filter(torque::containsKey)
         .forEach(item -> details.add(new Detail.Slackened(lineOf(item).n())));
     fasteners(step.doUp()).forEach(item -> details.add(new Detail.Installed(lineOf(item).n())));
@@ -290,18 +298,12 @@ public final class StepBuilder {
     }
     for (int i = 0; i < lines.size(); i++) {
       PlacedStep before = lines.get(i);
-      if (before.step().entries().stream().anyMatch(StepBuilder::isHeight)
+      if (before.step().entries().stream().anyMatch(PlannedStep::isHeight)
           && before.places().containsAll(line.places())) {
         return Optional.of(new Detail.AtHeightOf(i + 1));
       }
     }
     return Optional.empty();
-  }
-
-  /** With its unit or without. */
-  private static boolean isHeight(Statement figure) {
-    return figure instanceof Statement.Written written
-        && written.text().split(",")[0].strip().equals(HEIGHT);
   }
 
   private boolean isAtRideHeight(PlacedStep line) {

@@ -65,7 +65,11 @@ public final class ToolList {
   public List<Sheet.ToolLine> tools(List<TorqueTable.Selected> torque, List<CheckLine> checks) {
     Set<Procedure.Use> uses = new LinkedHashSet<>(forTightening(torque));
     for (Task task : using) {
-      task.procedure().uses().forEach(use -> uses.add(use.value()));
+      boolean canBeStuck = canBeStuck(task);
+      task.procedure().uses().stream()
+          .map(Located::value)
+          .filter(use -> canBeStuck || !use.ifStuck())
+          .forEach(uses::add);
     }
     steps.forEach(step -> uses.addAll(step.uses()));
     uses.addAll(forChecks(checks));
@@ -84,6 +88,12 @@ public final class ToolList {
     special.addAll(other);
     special.addAll(stuck);
     return special;
+  }
+
+  /** Whether a step of a task that is done here has a way out. */
+  private boolean canBeStuck(Task task) {
+    return steps.stream()
+        .anyMatch(step -> step.task().equals(task.id()) && !step.teaching().ifStuck().isEmpty());
   }
 
   private List<Procedure.Use> forChecks(List<CheckLine> checks) {

@@ -87,7 +87,7 @@ final class ClosingSteps {
     Optional<ThreePoint> minutes = again(step);
     Collections.reverse(left);
     for (ItemAt item : left) {
-      add(step, putBack(at(step), item), List.of(item), minutes);
+      add(step, putBack(step, item), List.of(item), minutes);
       minutes = minutes.map(first -> ThreePoint.certain(0));
     }
   }
@@ -112,15 +112,21 @@ final class ClosingSteps {
     return step.step().takes().map(takes -> ThreePoint.certain(takes.value().low()));
   }
 
-  private StepSource putBack(StepSource.WrittenAt of, ItemAt item) {
+  private StepSource putBack(BoundStep step, ItemAt item) {
     Bound thing = resolved.thing(item);
     Optional<String> text = thing.entry().flatMap(entry -> entry.back().map(Located::value));
-    Name name = Name.of(thing);
-    if (thing instanceof Bound.OfBook fastener) {
-      int count = fastener.values().count().value();
-      return new StepSource.PutBack(of, item.item(), text, name, What.FASTENER, count);
+    int count = thing instanceof Bound.OfBook it ? it.values().count().value() : 1;
+    return new StepSource.PutBack(
+        at(step), item.item(), text, Name.of(thing), what(step, item), count);
+  }
+
+  private What what(BoundStep step, ItemAt item) {
+    Bound thing = resolved.thing(item);
+    if (step.slacken().contains(item)) {
+      return What.SLACKENED;
     }
-    What what = thing.isTemporary() ? What.TEMPORARY : What.OTHER;
-    return new StepSource.PutBack(of, item.item(), text, name, what, 1);
+    return thing instanceof Bound.OfBook
+        ? What.FASTENER
+        : thing.isTemporary() ? What.TEMPORARY : What.OTHER;
   }
 }

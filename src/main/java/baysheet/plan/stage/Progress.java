@@ -29,6 +29,7 @@ final class Progress {
   private final Map<ItemAt, TreeSet<Integer>> touched = new HashMap<>();
 
   private final Set<ItemAt> off = new LinkedHashSet<>();
+  private final Set<ItemAt> slackened = new LinkedHashSet<>();
   private final Set<ItemAt> loose = new LinkedHashSet<>();
   private final Set<String> open = new LinkedHashSet<>();
   private final Set<ItemAt> left = new LinkedHashSet<>();
@@ -39,6 +40,7 @@ final class Progress {
    * The vehicle between two steps.
    *
    * @param off items that are off, in the order in which they came off
+   * @param slackened those of them that are only slackened, and still in their place
    * @param loose fasteners that are loosened, or on but without their final torque
    * @param open fluids whose circuits are open or drained
    * @param temporary props, plugs and jacks that are in place
@@ -49,6 +51,7 @@ final class Progress {
       Height height,
       List<Place> raised,
       List<ItemAt> off,
+      Set<ItemAt> slackened,
       List<ItemAt> loose,
       List<String> open,
       List<ItemAt> temporary,
@@ -57,6 +60,7 @@ final class Progress {
     Snapshot {
       raised = List.copyOf(raised);
       off = List.copyOf(off);
+      slackened = Set.copyOf(slackened);
       loose = List.copyOf(loose);
       open = List.copyOf(open);
       temporary = List.copyOf(temporary);
@@ -99,10 +103,13 @@ final class Progress {
         .filter(item -> VehicleStates.left(resolved, item).isPresent())
         .forEach(left::add);
     line.doUp().forEach(left::remove);
+    line.ends().forEach(left::remove);
     off.addAll(line.undo());
+    line.undo().stream().filter(line.slacken()::contains).forEach(slackened::add);
     line.undo().forEach(loose::remove);
     for (ItemAt item : line.doUp()) {
       off.remove(item);
+      slackened.remove(item);
       loose.remove(item);
       if (next(item, index).filter(later -> later.tighten().contains(item)).isPresent()) {
         loose.add(item);
@@ -160,6 +167,7 @@ final class Progress {
         height,
         raised,
         parts,
+        slackened,
         List.copyOf(loose),
         List.copyOf(open),
         temporary,

@@ -22,6 +22,9 @@ import org.junit.jupiter.api.Test;
  * have names that no built-in file knows.
  */
 class QualificationTest {
+  private static final List<Statement> FEEL_THE_DOOR =
+      List.of(new Statement.Written("Feel the door"));
+
   private static final String JOB = "2026-03-02/7.yaml";
 
   private static ShopTexts shop() {
@@ -249,7 +252,7 @@ class QualificationTest {
   @Test
   void aHeldCheckThatOnlySuchWorkBringsIsPartOfIt() {
     QualifiedWork work = only(held(""));
-    assertEquals(List.of("Feel the door"), work.checks());
+    assertEquals(FEEL_THE_DOOR, work.checks());
     assertEquals(List.of(), work.holds());
     assertEquals(List.of("T2"), work.second().stream().map(QualifiedWork.Holder::person).toList());
   }
@@ -274,13 +277,13 @@ class QualificationTest {
                 ", qualifications: {kiln-work: {certificate: KW 9, until: unlimited}}}",
                 "}");
     assertEquals(List.of(), only(alone).second());
-    assertEquals(List.of("Feel the door"), only(alone).checks());
+    assertEquals(FEEL_THE_DOOR, only(alone).checks());
   }
 
   @Test
   void whereTheCheckSaysWhoReleasesTheVehicleNobodyElseLooks() {
     QualifiedWork work = only(held(", released-by: whoever opened it"));
-    assertEquals(List.of("Feel the door"), work.checks());
+    assertEquals(FEEL_THE_DOOR, work.checks());
     assertEquals(List.of(), work.second());
   }
 
