@@ -329,6 +329,14 @@ public record PlannedStep(
         remarks);
   }
 
+  /** The same step, which ends what others have left of some items. */
+  PlannedStep ending(List<ItemAt> left) {
+    return new PlannedStep(
+        task, source, origin, mirrored, undo, slacken, doUp, disturb, left, tighten, circuits,
+        apply, uses, hazards, minutes, impact, seizes, ifStuck, because, good, hold, moment, heights,
+        entries, remarks);
+  }
+
   /** The same step with figures to write down, and what shows that they are right. */
   PlannedStep measuring(List<Statement> figures, Statement right) {
     Teaching shown = new Teaching(teaching.because(), Optional.of(right), teaching.ifStuck());
