@@ -10,6 +10,7 @@ import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
 import baysheet.resolve.TaskId;
 import baysheet.sheet.Sheet;
+import baysheet.sheet.Statement;
 import baysheet.sheet.TorqueLine;
 import baysheet.torque.Drive;
 import baysheet.torque.Wrench;
@@ -103,7 +104,7 @@ final class ToolListCheck {
   }
 
   private void check(Catalogue.Rule rule) {
-    String text = rule.check().value();
+    Statement text = new Statement.Written(rule.check().value());
     boolean due =
         sheet.evening().contains(text)
             || sheet.checks().stream()
