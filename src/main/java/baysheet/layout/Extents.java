@@ -166,7 +166,8 @@ record Extents(Setting setting) implements BoxVisitor<Extent> {
     long size = setting.size(text.style());
     Fonts fonts = setting.fonts();
     LineBreaker breaker = new LineBreaker(fonts, size, Long.MAX_VALUE, word -> {});
-    LineSetter setter = new LineSetter(fonts, size, Long.MAX_VALUE, text.style().align(), Inset.NONE);
+    LineSetter setter =
+        new LineSetter(fonts, size, Long.MAX_VALUE, text.style().align(), Inset.NONE);
     return Figures.of(setter.set(breaker.fill(paragraph)));
   }
 

@@ -95,7 +95,8 @@ final class Fitter {
 
   /**
    * The ways of making room, in the order in which they are taken: small boxes for a pen, small
-   * text read in the hand, then one group after another, and a smaller size once the groups that may not see it are gone.
+   * text read in the hand, then one group after another, and a smaller size once the groups that
+   * may not see it are gone.
    */
   private List<Rung> rungs() {
     Set<String> met = Boxes.groups(form.body());
@@ -207,8 +208,8 @@ final class Fitter {
   private PageFit fitted(Attempt attempt) {
     Measured body = filled(attempt.body());
     Level level = attempt.level();
-    Fit fit = new Fit(
-            attempt.size(), attempt.hand(), level.leastPens(), level.dropped(), measurements);
+    Fit fit =
+        new Fit(attempt.size(), attempt.hand(), level.leastPens(), level.dropped(), measurements);
     PlacedPage placed = PageBuilder.page(form, body, fonts);
     List<PageCheck.Fault> faults = PageCheck.faults(placed, form.margin(), Form.LEAST_TEXT);
     return faults.isEmpty()

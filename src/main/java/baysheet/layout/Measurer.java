@@ -216,23 +216,14 @@ final class Measurer {
             fonts,
             size,
             width,
-            word -> note(word.text(), text.at(), Em.at(word.advance(), size) + inset.width() - width));
+            word ->
+                note(word.text(), text.at(), Em.at(word.advance(), size) + inset.width() - width));
     long rise = Em.at(fonts.regular().rise(paragraph.reachesFar()), size);
     long fall = Em.at(fonts.regular().fall(paragraph.reachesFar()), size);
     TextStyle.Align align = text.style().align();
     LineBreaker.Broken broken = breaker.fill(paragraph, inset);
     return new Lines(
-        width,
-        size,
-        rise + fall,
-        rise,
-        align,
-        broken,
-        inset,
-        Measured.NONE,
-        tag,
-        text.at(),
-        fonts);
+        width, size, rise + fall, rise, align, broken, inset, Measured.NONE, tag, text.at(), fonts);
   }
 
   private static Optional<Tag> paragraphTag(Text.Role role) {

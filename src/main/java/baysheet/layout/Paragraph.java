@@ -12,8 +12,7 @@ import java.util.List;
  * @param broken whether a break is written in it
  * @param reachesFar whether some of its letters reach above or below plain ones
  */
-record Paragraph(
-    List<Word> words, long widest, long longest, boolean broken, boolean reachesFar) {
+record Paragraph(List<Word> words, long widest, long longest, boolean broken, boolean reachesFar) {
   Paragraph {
     words = List.copyOf(words);
   }

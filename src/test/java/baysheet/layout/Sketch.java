@@ -70,7 +70,10 @@ public final class Sketch {
 
   public static Text heading(Text.Role role, int scale, String text) {
     return new Text(
-        List.of(bold(text)), new TextStyle(false, scale, 7_000, 40_000, TextStyle.Align.LEFT), role, HERE);
+        List.of(bold(text)),
+        new TextStyle(false, scale, 7_000, 40_000, TextStyle.Align.LEFT),
+        role,
+        HERE);
   }
 
   public static Column column(Box... children) {
@@ -206,6 +209,15 @@ public final class Sketch {
 
   public static Form grouped(Box body, List<Form.Group> groups) {
     return new Form(
-        Form.Paper.A4, 25_512, 11_000, 8_000, 9_000, Form.Hand.USUAL, groups, "en-GB", "Sample form", body);
+        Form.Paper.A4,
+        25_512,
+        11_000,
+        8_000,
+        9_000,
+        Form.Hand.USUAL,
+        groups,
+        "en-GB",
+        "Sample form",
+        body);
   }
 }

@@ -147,8 +147,7 @@ class DemoLogicTest {
       for (SheetStep step : measured) {
         assertTrue(step.n() < torqued.n() && step.entries().size() == 2, job);
       }
-      assertTrue(
-          sheet.tools().stream().anyMatch(tool -> tool.name().equals("tape measure")), job);
+      assertTrue(sheet.tools().stream().anyMatch(tool -> tool.name().equals("tape measure")), job);
     }
   }
 
@@ -180,8 +179,7 @@ class DemoLogicTest {
             .letter();
     List<SheetStep> steps =
         sheet.steps().stream().filter(step -> step.torque().contains(row)).toList();
-    assertTrue(
-        steps.get(steps.size() - 1).letters().all().contains(letter), steps + " " + letter);
+    assertTrue(steps.get(steps.size() - 1).letters().all().contains(letter), steps + " " + letter);
   }
 
   /** Whoever isolated the high voltage is the technician here, and signs for himself. */

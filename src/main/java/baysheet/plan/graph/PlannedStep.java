@@ -240,6 +240,14 @@ public record PlannedStep(
         heights, entries, remarks);
   }
 
+  /** The same step, which ends what others have left of some items. */
+  PlannedStep ending(List<ItemAt> left) {
+    return new PlannedStep(
+        task, source, origin, mirrored, undo, slacken, doUp, disturb, left, tighten, circuits,
+        apply, uses, hazards, minutes, impact, seizes, ifStuck, because, good, hold, moment, heights,
+        entries, remarks);
+  }
+
   /** The same step with figures to write down, and what shows that they are right. */
   PlannedStep measuring(List<String> figures, String right) {
     return new PlannedStep(
