@@ -1,10 +1,10 @@
 package baysheet.record;
 
 import baysheet.sheet.CheckLine;
-import baysheet.sheet.Consumable;
 import baysheet.sheet.Heading;
 import baysheet.sheet.PartLine;
 import baysheet.sheet.Sheet;
+import baysheet.sheet.Statement;
 import baysheet.sheet.TorqueLine;
 import baysheet.torque.Quantity;
 import baysheet.wording.Language;
@@ -17,7 +17,13 @@ import java.util.TreeMap;
 /** Writes what an office wants to know of a sheet: works with their parts, what is still open. */
 record InvoiceRecord(Json json, Sheet sheet, Language language) {
   void write() throws IOException {
-    json.list("work", sheet.heading().works(), this::work);
+    json.list(
+        "work",
+        sheet.heading().works().stream()
+            .filter(Statement.Work.class::isInstance)
+            .map(Statement.Work.class::cast)
+            .toList(),
+        this::work);
     json.list("supplies", sheet.consumables(), this::supply);
     json.list("open", open(), this::open);
     List<Recheck> rechecks = rechecks();
@@ -28,7 +34,7 @@ record InvoiceRecord(Json json, Sheet sheet, Language language) {
     json.list("seen", sheet.heading().seen(), this::seen);
   }
 
-  private void work(Heading.Work work) throws IOException {
+  private void work(Statement.Work work) throws IOException {
     List<PartLine> parts =
         sheet.parts().stream()
             .filter(part -> part.byProcedure().containsKey(work.procedure()))
@@ -51,13 +57,20 @@ record InvoiceRecord(Json json, Sheet sheet, Language language) {
         });
   }
 
-  private void supply(Consumable supply) throws IOException {
+  private void supply(Statement supply) throws IOException {
     json.object(
         () -> {
-          json.text("name", supply.name());
-          json.text("words", language.text(supply.words()));
-          json.text("grade", supply.grade());
-          json.quantity("capacity", supply.capacity());
+          String words = language.text(supply);
+          if (supply instanceof Statement.Fluid of) {
+            json.text("name", of.fluid().name());
+            json.text("words", words);
+            json.text("grade", of.fluid().grade());
+            json.quantity("capacity", of.fluid().capacity());
+          } else {
+            json.text(
+                "name", supply instanceof Statement.FluidAsRecorded of ? of.name() : words);
+            json.text("words", words);
+          }
         });
   }
 

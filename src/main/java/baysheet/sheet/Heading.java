@@ -28,7 +28,6 @@ public record Heading(
     String job,
     LocalDate date,
     String revision,
-    String title,
     Optional<String> customer,
     Optional<String> complaint,
     String book,
@@ -43,7 +42,7 @@ public record Heading(
     Optional<Person> with,
     Optional<Person> second,
     List<String> state,
-    List<Work> works,
+    List<Statement> works,
     Shop.Paper paper,
     Shop.Terms terms,
     Glossary glossary,
@@ -83,7 +82,6 @@ public record Heading(
         job,
         date,
         revision,
-        title,
         customer,
         complaint,
         book,
@@ -108,17 +106,6 @@ public record Heading(
         carried,
         before,
         findings);
-  }
-
-  /**
-   * A procedure that the job asks for, at all its places.
-   *
-   * @param words title and places, as printed
-   */
-  public record Work(String procedure, String title, List<Place> places, String words) {
-    public Work {
-      places = List.copyOf(places);
-    }
   }
 
   /**

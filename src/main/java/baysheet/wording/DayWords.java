@@ -37,11 +37,15 @@ public final class DayWords {
     this.report = report;
     this.day = report.day();
     this.shop = shop;
-    this.language =
-        day.jobs().stream()
-            .findFirst()
-            .map(it -> Language.of(it.job().sheet().heading()))
-            .orElse(Language.BRITISH);
+    this.language = language(report);
+  }
+
+  /** The language of its sheets: one shop has one. */
+  public static Language language(DayReport report) {
+    return report.day().jobs().stream()
+        .findFirst()
+        .map(it -> Language.of(it.job().sheet().heading()))
+        .orElse(Language.BRITISH);
   }
 
   /** {@code 08:15}; what is after midnight says so. */
@@ -118,7 +122,7 @@ public final class DayWords {
         clock(row.part().from()) + "–" + clock(row.part().to()),
         row.part().sheet(),
         Phrases.orNothing(heading.plate()),
-        language.text(heading.title()),
+        language.title(heading),
         heading.bay(),
         people,
         spells(row.own(placed.looks())),
