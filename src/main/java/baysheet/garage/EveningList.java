@@ -3,7 +3,6 @@ package baysheet.garage;
 import baysheet.books.Shop;
 import baysheet.sheet.CheckLine;
 import baysheet.sheet.PartLine;
-import baysheet.sheet.Sheet;
 import baysheet.sheet.Statement;
 import java.util.ArrayList;
 import java.util.List;

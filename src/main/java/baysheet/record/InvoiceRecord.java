@@ -67,8 +67,7 @@ record InvoiceRecord(Json json, Sheet sheet, Language language) {
             json.text("grade", of.fluid().grade());
             json.quantity("capacity", of.fluid().capacity());
           } else {
-            json.text(
-                "name", supply instanceof Statement.FluidAsRecorded of ? of.name() : words);
+            json.text("name", supply instanceof Statement.FluidAsRecorded of ? of.name() : words);
             json.text("words", words);
           }
         });

@@ -1,7 +1,6 @@
 package baysheet.sheet;
 
 import baysheet.books.Glossary;
-import baysheet.books.Place;
 import baysheet.books.Shop;
 import baysheet.torque.Quantity;
 import baysheet.torque.Unit;

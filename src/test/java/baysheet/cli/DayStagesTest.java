@@ -187,8 +187,7 @@ class DayStagesTest {
     DayReader.Jobs jobs =
         new DayReader(maker, folders.read(demo.root(), problems).orElseThrow())
             .jobs(
-                List.of(
-                    demo.root().resolve(LONG), demo.root().resolve(DAY).resolve("2492.yaml")),
+                List.of(demo.root().resolve(LONG), demo.root().resolve(DAY).resolve("2492.yaml")),
                 problems);
     assertEquals(List.of("2491"), jobs.unplanned());
     assertEquals(1, jobs.planned().size());

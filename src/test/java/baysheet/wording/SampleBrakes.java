@@ -28,7 +28,6 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /** A middle sheet with a bit of everything: both sides, an apprentice, stands, hold points. */
 final class SampleBrakes {

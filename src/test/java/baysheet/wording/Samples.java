@@ -103,8 +103,15 @@ public final class Samples {
         List.of(SampleLines.socket("3/8 in", "hex 17 mm", false, 1, 4, true)),
         List.of(new Sheet.ToolLine("drain tray 8\u00a0L", false, true, false)),
         List.of(
-            new PartLine("sump plug with washer", 1, ENGINE, true, Optional.empty(), Map.of("sample-work", 1)),
-            new PartLine("oil filter", 1, ENGINE, false, Optional.empty(), Map.of("sample-work", 1))),
+            new PartLine(
+                "sump plug with washer",
+                1,
+                ENGINE,
+                true,
+                Optional.empty(),
+                Map.of("sample-work", 1)),
+            new PartLine(
+                "oil filter", 1, ENGINE, false, Optional.empty(), Map.of("sample-work", 1))),
         SampleLines.written("engine oil 5W-30, 4.2\u00a0L", "rags"),
         List.of(new Sheet.TallyLine("undertray-flap", "undertray flap", ENGINE, 1, 3, 7)),
         List.of(
