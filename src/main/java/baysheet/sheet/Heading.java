@@ -12,10 +12,7 @@ import java.util.Optional;
 /**
  * What identifies the job.
  *
- * @param complaint what is wrong, in the customer's words
- * @param bay name and equipment
- * @param torqueUnits the first is printed big, the second small
- * @param promised when the vehicle has to be ready
+ * @param works what the job asks for, each procedure once with its places
  * @param carried where the work began, if that was on another day
  * @param replaces the revision before, where there is one
  */
@@ -24,74 +21,157 @@ public record Heading(
     String job,
     LocalDate date,
     String revision,
-    Optional<String> customer,
-    Optional<String> complaint,
-    String book,
-    String vehicle,
-    Optional<String> years,
-    Optional<String> plate,
-    Optional<String> vin,
-    Optional<Quantity> odometer,
-    String bay,
-    String bayEquipment,
-    Person by,
-    Optional<Person> with,
-    Optional<Person> second,
-    List<String> state,
+    Request request,
+    Vehicle car,
+    Bay place,
+    Crew crew,
     List<Statement> works,
-    Shop.Paper paper,
-    Shop.Terms terms,
-    Glossary glossary,
-    List<Unit> torqueUnits,
-    Unit distance,
-    Optional<LocalTime> promised,
+    Style style,
     Optional<Carried> carried,
     Optional<Replaced> replaces) {
   public Heading {
-    state = List.copyOf(state);
     works = List.copyOf(works);
-    torqueUnits = List.copyOf(torqueUnits);
+  }
+
+  /**
+   * What the customer wants.
+   *
+   * @param complaint what is wrong, in the customer's words
+   * @param promised when the vehicle has to be ready
+   */
+  public record Request(
+      Optional<String> customer, Optional<String> complaint, Optional<LocalTime> promised) {}
+
+  /** The vehicle, with its spec book and the states that the job names. */
+  public record Vehicle(
+      String book,
+      String name,
+      Optional<String> years,
+      Optional<String> plate,
+      Optional<String> vin,
+      Optional<Quantity> odometer,
+      List<String> state) {
+    public Vehicle {
+      state = List.copyOf(state);
+    }
+  }
+
+  /** Where the work is done. */
+  public record Bay(String name, String equipment) {}
+
+  /** Who does the work, who learns, and who looks at hold points. */
+  public record Crew(Person by, Optional<Person> with, Optional<Person> second) {}
+
+  /**
+   * How the shop wants its sheets.
+   *
+   * @param torqueUnits the first is printed big, the second small
+   */
+  public record Style(
+      Shop.Paper paper,
+      Shop.Terms terms,
+      Glossary glossary,
+      List<Unit> torqueUnits,
+      Unit distance) {
+    public Style {
+      torqueUnits = List.copyOf(torqueUnits);
+    }
   }
 
   /** The same for another size of paper. */
   Heading on(Shop.Paper other) {
-    return with(other, replaces);
+    return with(
+        new Style(other, style.terms, style.glossary, style.torqueUnits, style.distance), replaces);
   }
 
   /** The same in place of another revision. */
   Heading replacing(Optional<Replaced> before) {
-    return with(paper, before);
+    return with(style, before);
   }
 
-  private Heading with(Shop.Paper other, Optional<Replaced> before) {
+  private Heading with(Style other, Optional<Replaced> before) {
     return new Heading(
-        shop,
-        job,
-        date,
-        revision,
-        customer,
-        complaint,
-        book,
-        vehicle,
-        years,
-        plate,
-        vin,
-        odometer,
-        bay,
-        bayEquipment,
-        by,
-        with,
-        second,
-        state,
-        works,
-        other,
-        terms,
-        glossary,
-        torqueUnits,
-        distance,
-        promised,
-        carried,
-        before);
+        shop, job, date, revision, request, car, place, crew, works, other, carried, before);
+  }
+
+  public Optional<String> customer() {
+    return request.customer;
+  }
+
+  public Optional<String> complaint() {
+    return request.complaint;
+  }
+
+  public Optional<LocalTime> promised() {
+    return request.promised;
+  }
+
+  public String book() {
+    return car.book;
+  }
+
+  public String vehicle() {
+    return car.name;
+  }
+
+  public Optional<String> years() {
+    return car.years;
+  }
+
+  public Optional<String> plate() {
+    return car.plate;
+  }
+
+  public Optional<String> vin() {
+    return car.vin;
+  }
+
+  public Optional<Quantity> odometer() {
+    return car.odometer;
+  }
+
+  public List<String> state() {
+    return car.state;
+  }
+
+  public String bay() {
+    return place.name;
+  }
+
+  public String bayEquipment() {
+    return place.equipment;
+  }
+
+  public Person by() {
+    return crew.by;
+  }
+
+  public Optional<Person> with() {
+    return crew.with;
+  }
+
+  public Optional<Person> second() {
+    return crew.second;
+  }
+
+  public Shop.Paper paper() {
+    return style.paper;
+  }
+
+  public Shop.Terms terms() {
+    return style.terms;
+  }
+
+  public Glossary glossary() {
+    return style.glossary;
+  }
+
+  public List<Unit> torqueUnits() {
+    return style.torqueUnits;
+  }
+
+  public Unit distance() {
+    return style.distance;
   }
 
   /**

@@ -34,29 +34,39 @@ public final class Headings {
         job.number().value(),
         resolved.date(),
         job.revision().value(),
-        job.customer().map(Located::value),
-        job.complaint().map(Located::value),
+        new Heading.Request(
+            job.customer().map(Located::value),
+            job.complaint().map(Located::value),
+            job.readyBy().map(Located::value)),
+        vehicle(resolved),
+        new Heading.Bay(
+            resolved.bay().name().value(),
+            resolved.bay().description().value() + " " + resolved.bay().equipment().word()),
+        new Heading.Crew(
+            person(resolved.by()),
+            resolved.with().map(Headings::person),
+            resolved.second().map(Headings::person)),
+        works(resolved),
+        new Heading.Style(
+            shop.paper(),
+            shop.terms(),
+            resolved.catalogue().glossary(),
+            shop.torqueUnits(),
+            shop.distance()),
+        job.carried().map(Headings::carried),
+        Optional.empty());
+  }
+
+  private static Heading.Vehicle vehicle(Resolved resolved) {
+    Job job = resolved.job();
+    return new Heading.Vehicle(
         resolved.book().own().vehicle().value(),
         resolved.book().title(),
         resolved.book().years(),
         job.vehicle().plate().map(Located::value),
         job.vehicle().vin().map(Located::value),
         job.vehicle().odometer().map(Located::value),
-        resolved.bay().name().value(),
-        resolved.bay().description().value() + " " + resolved.bay().equipment().word(),
-        person(resolved.by()),
-        resolved.with().map(Headings::person),
-        resolved.second().map(Headings::person),
-        job.state().stream().map(Located::value).toList(),
-        works(resolved),
-        shop.paper(),
-        shop.terms(),
-        resolved.catalogue().glossary(),
-        shop.torqueUnits(),
-        shop.distance(),
-        job.readyBy().map(Located::value),
-        job.carried().map(Headings::carried),
-        Optional.empty());
+        job.state().stream().map(Located::value).toList());
   }
 
   private static Heading.Carried carried(Job.Carried from) {
