@@ -23,6 +23,11 @@ final class Day {
     return writer.write(made.page(), info(made), List.of(attachment(made)));
   }
 
+  /** The same sheet as a form to fill in on a screen. */
+  static byte[] form(PdfWriter writer, MadeSheet made) {
+    return writer.writeForm(made.page(), info(made), List.of(attachment(made)));
+  }
+
   /** All sheets in one file for the morning's printing, by bay, then by job and its stages. */
   static byte[] all(PdfWriter writer, List<MadeSheet> sheets) {
     List<MadeSheet> ordered = sheets.stream().sorted(bayOrder()).toList();

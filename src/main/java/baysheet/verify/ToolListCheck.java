@@ -118,10 +118,6 @@ final class ToolListCheck {
   private void line(TorqueLine line) {
     String what = "torque line " + line.n();
     needs("paint pen", what);
-    if (line.lock().filter(Fastener.Lock.STAKE::equals).isPresent()) {
-      needs("punch", what);
-      needs("hammer", what);
-    }
     if (line.rideHeight()) {
       needs("solid wheel blocks", what);
       needs("wheel chocks", what);

@@ -123,7 +123,8 @@ class BuiltInSentencesTest {
           Phrase.NOT_FINISHED,
           Phrase.CONTINUES,
           Phrase.REPLACES,
-          Phrase.FOUND);
+          Phrase.FOUND,
+          Phrase.OK_IF);
 
   /** What is tried is a step together with what shows that it holds. */
   private static final Set<Phrase> WITH_THEIR_CHECK =

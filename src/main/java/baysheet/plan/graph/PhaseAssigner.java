@@ -58,29 +58,7 @@ public final class PhaseAssigner {
     List<PlannedStep> late = new ArrayList<>(graph.late());
     List<PlacedStep> lines = moments.withFinals(merged, late);
     late.forEach(step -> lines.add(PlacedStep.onTheGround(step, step.moment().orElseThrow())));
-    lines.replaceAll(moments::withStakingTools);
     return lines;
-  }
-
-  /** A collar is staked where its nut gets its final torque; cautions go by the tools. */
-  private PlacedStep withStakingTools(PlacedStep line) {
-    boolean stakes =
-        Stream.concat(
-                line.tighten().stream(),
-                line.doUp().stream().filter(item -> !waits(item, line.moment())))
-            .anyMatch(
-                item ->
-                    resolved.thing(item) instanceof Bound.OfBook fastener
-                        && fastener
-                            .values()
-                            .lock()
-                            .filter(Fastener.Lock.STAKE::equals)
-                            .isPresent());
-    List<Procedure.Use> tools = new ArrayList<>(line.step().uses());
-    ToolNames.STAKING.forEach(name -> tools.add(new Procedure.Use(name, false)));
-    return stakes
-        ? new PlacedStep(line.step().using(tools), line.twin(), line.moment(), line.height())
-        : line;
   }
 
   /**
