@@ -13,98 +13,196 @@ import java.util.Optional;
 /**
  * What identifies the job.
  *
- * @param complaint what is wrong, in the customer's words
- * @param bay name and equipment
- * @param torqueUnits the first is printed big, the second small
- * @param works what the job asks for
- * @param promised when the vehicle has to be ready
- * @param carried where the work began, if that was on another day
- * @param replaces the revision before, where there is one
- * @param seen what was found on this vehicle or its kind before, the latest first
+ * @param works what the job asks for, each procedure once with its places
  */
 public record Heading(
     String shop,
     String job,
     LocalDate date,
     String revision,
-    Optional<String> customer,
-    Optional<String> complaint,
-    String book,
-    String vehicle,
-    Optional<String> years,
-    Optional<String> plate,
-    Optional<String> vin,
-    Optional<Quantity> odometer,
-    String bay,
-    String bayEquipment,
-    Person by,
-    Optional<Person> with,
-    Optional<Person> second,
-    List<String> state,
+    Request request,
+    Vehicle car,
+    Bay place,
+    Crew crew,
     List<Statement> works,
-    Shop.Paper paper,
-    Shop.Terms terms,
-    Glossary glossary,
-    List<Unit> torqueUnits,
-    Unit distance,
-    Optional<LocalTime> promised,
-    Optional<Carried> carried,
-    Optional<Replaced> replaces,
-    List<Seen> seen) {
+    Style style,
+    Before before) {
   public Heading {
-    state = List.copyOf(state);
     works = List.copyOf(works);
-    torqueUnits = List.copyOf(torqueUnits);
-    seen = List.copyOf(seen);
+  }
+
+  /**
+   * What happened before this sheet.
+   *
+   * @param carried where the work began, if that was on another day
+   * @param replaces the revision before, where there is one
+   * @param seen what was found on this vehicle or its kind before, the latest first
+   */
+  public record Before(
+      Optional<Carried> carried, Optional<Replaced> replaces, List<Seen> seen) {
+    public Before {
+      seen = List.copyOf(seen);
+    }
+  }
+
+  /**
+   * What the customer wants.
+   *
+   * @param complaint what is wrong, in the customer's words
+   * @param promised when the vehicle has to be ready
+   */
+  public record Request(
+      Optional<String> customer, Optional<String> complaint, Optional<LocalTime> promised) {}
+
+  /** The vehicle, with its spec book and the states that the job names. */
+  public record Vehicle(
+      String book,
+      String name,
+      Optional<String> years,
+      Optional<String> plate,
+      Optional<String> vin,
+      Optional<Quantity> odometer,
+      List<String> state) {
+    public Vehicle {
+      state = List.copyOf(state);
+    }
+  }
+
+  /** Where the work is done. */
+  public record Bay(String name, String equipment) {}
+
+  /** Who does the work, who learns, and who looks at hold points. */
+  public record Crew(Person by, Optional<Person> with, Optional<Person> second) {}
+
+  /**
+   * How the shop wants its sheets.
+   *
+   * @param torqueUnits the first is printed big, the second small
+   */
+  public record Style(
+      Shop.Paper paper,
+      Shop.Terms terms,
+      Glossary glossary,
+      List<Unit> torqueUnits,
+      Unit distance) {
+    public Style {
+      torqueUnits = List.copyOf(torqueUnits);
+    }
   }
 
   /** The same for another size of paper. */
   Heading on(Shop.Paper other) {
-    return with(other, replaces, seen);
+    return with(
+        new Style(other, style.terms, style.glossary, style.torqueUnits, style.distance), before);
   }
 
   /** The same in place of another revision. */
-  Heading replacing(Optional<Replaced> before) {
-    return with(paper, before, seen);
+  Heading replacing(Optional<Replaced> found) {
+    return with(style, new Before(before.carried, found, before.seen));
   }
 
   /** The same with findings on this vehicle before those on its kind. */
   Heading seeing(List<Seen> onVehicle) {
     List<Seen> all = new ArrayList<>(onVehicle);
-    all.addAll(seen);
-    return with(paper, replaces, all);
+    all.addAll(before.seen);
+    return with(style, new Before(before.carried, before.replaces, all));
   }
 
-  private Heading with(Shop.Paper other, Optional<Replaced> before, List<Seen> findings) {
+  private Heading with(Style other, Before earlier) {
     return new Heading(
-        shop,
-        job,
-        date,
-        revision,
-        customer,
-        complaint,
-        book,
-        vehicle,
-        years,
-        plate,
-        vin,
-        odometer,
-        bay,
-        bayEquipment,
-        by,
-        with,
-        second,
-        state,
-        works,
-        other,
-        terms,
-        glossary,
-        torqueUnits,
-        distance,
-        promised,
-        carried,
-        before,
-        findings);
+        shop, job, date, revision, request, car, place, crew, works, other, earlier);
+  }
+
+  public Optional<Carried> carried() {
+    return before.carried;
+  }
+
+  public Optional<Replaced> replaces() {
+    return before.replaces;
+  }
+
+  public List<Seen> seen() {
+    return before.seen;
+  }
+
+  public Optional<String> customer() {
+    return request.customer;
+  }
+
+  public Optional<String> complaint() {
+    return request.complaint;
+  }
+
+  public Optional<LocalTime> promised() {
+    return request.promised;
+  }
+
+  public String book() {
+    return car.book;
+  }
+
+  public String vehicle() {
+    return car.name;
+  }
+
+  public Optional<String> years() {
+    return car.years;
+  }
+
+  public Optional<String> plate() {
+    return car.plate;
+  }
+
+  public Optional<String> vin() {
+    return car.vin;
+  }
+
+  public Optional<Quantity> odometer() {
+    return car.odometer;
+  }
+
+  public List<String> state() {
+    return car.state;
+  }
+
+  public String bay() {
+    return place.name;
+  }
+
+  public String bayEquipment() {
+    return place.equipment;
+  }
+
+  public Person by() {
+    return crew.by;
+  }
+
+  public Optional<Person> with() {
+    return crew.with;
+  }
+
+  public Optional<Person> second() {
+    return crew.second;
+  }
+
+  public Shop.Paper paper() {
+    return style.paper;
+  }
+
+  public Shop.Terms terms() {
+    return style.terms;
+  }
+
+  public Glossary glossary() {
+    return style.glossary;
+  }
+
+  public List<Unit> torqueUnits() {
+    return style.torqueUnits;
+  }
+
+  public Unit distance() {
+    return style.distance;
   }
 
   /**

@@ -95,15 +95,11 @@ public final class SampleLines {
         letter,
         "caution-" + letter,
         Catalogue.Signal.valueOf(signal),
-        command,
-        hazard,
-        consequence,
+        new CautionLine.Text(command, hazard, consequence),
         protect,
         "common practice, no source",
         List.of(steps),
-        steps.length == 0,
-        steps.length == 0,
-        false,
+        new CautionLine.Shown(steps.length == 0, steps.length == 0, false),
         Optional.empty());
   }
 

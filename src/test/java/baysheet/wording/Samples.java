@@ -234,30 +234,29 @@ public final class Samples {
         job,
         LocalDate.of(2026, 3, 2),
         "A",
-        Optional.of("G. Olmarsh"),
-        Optional.of("It pulls to the left when I brake"),
-        "larkfell-pipit-2015",
-        "Larkfell Pipit 1.4",
-        Optional.of("2015–2019"),
-        Optional.of("QX 41-207"),
-        Optional.of("ZZ9AA1B2C3D456789"),
-        Optional.of(Quantity.of("81240", Unit.KILOMETRE)),
-        "1",
-        "two-post lift",
-        new Heading.Person("T1", "I. Quillow", Shop.Grade.TECHNICIAN),
-        with,
-        Optional.empty(),
-        List.of("rusty"),
+        new Heading.Request(
+            Optional.of("G. Olmarsh"),
+            Optional.of("It pulls to the left when I brake"),
+            Optional.of(LocalTime.of(16, 30))),
+        new Heading.Vehicle(
+            "larkfell-pipit-2015",
+            "Larkfell Pipit 1.4",
+            Optional.of("2015–2019"),
+            Optional.of("QX 41-207"),
+            Optional.of("ZZ9AA1B2C3D456789"),
+            Optional.of(Quantity.of("81240", Unit.KILOMETRE)),
+            List.of("rusty")),
+        new Heading.Bay("1", "two-post lift"),
+        new Heading.Crew(
+            new Heading.Person("T1", "I. Quillow", Shop.Grade.TECHNICIAN), with, Optional.empty()),
         SampleLines.written(title),
-        Shop.Paper.A4,
-        Shop.Terms.BRITISH,
-        Glossary.of(Map.of()),
-        List.of(Unit.NEWTON_METRE, Unit.POUND_FORCE_FOOT),
-        Unit.KILOMETRE,
-        Optional.of(LocalTime.of(16, 30)),
-        Optional.empty(),
-        Optional.empty(),
-        List.of());
+        new Heading.Style(
+            Shop.Paper.A4,
+            Shop.Terms.BRITISH,
+            Glossary.of(Map.of()),
+            List.of(Unit.NEWTON_METRE, Unit.POUND_FORCE_FOOT),
+            Unit.KILOMETRE),
+        new Heading.Before(Optional.empty(), Optional.empty(), List.of()));
   }
 
   public static Quantity kilograms(String figure) {

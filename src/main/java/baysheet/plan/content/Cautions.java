@@ -166,15 +166,12 @@ public final class Cautions {
         letter,
         caution.name().value(),
         caution.signal(),
-        caution.command().value(),
-        caution.hazard().value(),
-        caution.consequence().value(),
+        new CautionLine.Text(
+            caution.command().value(), caution.hazard().value(), caution.consequence().value()),
         caution.protect().stream().map(Located::value).toList(),
         caution.source().value(),
         found.lines().stream().map(index -> index + 1).toList(),
-        found.onTop(),
-        found.wholeJob(),
-        collapsed,
+        new CautionLine.Shown(found.onTop(), found.wholeJob(), collapsed),
         waivedBy(found));
   }
 

@@ -35,30 +35,39 @@ public final class Headings {
         job.number().value(),
         resolved.date(),
         job.revision().value(),
-        job.customer().map(Located::value),
-        job.complaint().map(Located::value),
+        new Heading.Request(
+            job.customer().map(Located::value),
+            job.complaint().map(Located::value),
+            job.readyBy().map(Located::value)),
+        vehicle(resolved),
+        new Heading.Bay(
+            resolved.bay().name().value(),
+            resolved.bay().description().value() + " " + resolved.bay().equipment().word()),
+        new Heading.Crew(
+            person(resolved.by()),
+            resolved.with().map(Headings::person),
+            resolved.second().map(Headings::person)),
+        works(resolved),
+        new Heading.Style(
+            shop.paper(),
+            shop.terms(),
+            resolved.catalogue().glossary(),
+            shop.torqueUnits(),
+            shop.distance()),
+        new Heading.Before(
+            job.carried().map(Headings::carried), Optional.empty(), seen(resolved)));
+  }
+
+  private static Heading.Vehicle vehicle(Resolved resolved) {
+    Job job = resolved.job();
+    return new Heading.Vehicle(
         resolved.book().own().vehicle().value(),
         resolved.book().title(),
         resolved.book().years(),
         job.vehicle().plate().map(Located::value),
         job.vehicle().vin().map(Located::value),
         job.vehicle().odometer().map(Located::value),
-        resolved.bay().name().value(),
-        resolved.bay().description().value() + " " + resolved.bay().equipment().word(),
-        person(resolved.by()),
-        resolved.with().map(Headings::person),
-        resolved.second().map(Headings::person),
-        job.state().stream().map(Located::value).toList(),
-        works(resolved),
-        shop.paper(),
-        shop.terms(),
-        resolved.catalogue().glossary(),
-        shop.torqueUnits(),
-        shop.distance(),
-        job.readyBy().map(Located::value),
-        job.carried().map(Headings::carried),
-        Optional.empty(),
-        seen(resolved));
+        job.state().stream().map(Located::value).toList());
   }
 
   /** What the book tells of vehicles of this kind, up to the day before the job. */

@@ -54,83 +54,6 @@ public record PlannedStep(
     remarks = List.copyOf(remarks);
   }
 
-  /**
-   * What a step does to the vehicle.
-   *
-   * @param slacken what it turns back and leaves in place; undone unless its procedure takes it off
-   *     later
-   * @param ends of what it ends the state that another step has left
-   * @param tighten fasteners that are already on and get their final torque here
-   */
-  public record Touched(
-      List<ItemAt> undo,
-      List<ItemAt> slacken,
-      List<ItemAt> doUp,
-      List<ItemAt> disturb,
-      List<ItemAt> ends,
-      List<ItemAt> tighten,
-      List<String> circuits,
-      List<BoundStep.BoundApply> apply) {
-    public Touched {
-      undo = List.copyOf(undo);
-      slacken = List.copyOf(slacken);
-      doUp = List.copyOf(doUp);
-      disturb = List.copyOf(disturb);
-      ends = List.copyOf(ends);
-      tighten = List.copyOf(tighten);
-      circuits = List.copyOf(circuits);
-      apply = List.copyOf(apply);
-    }
-
-    /** Nothing but items that go on and fasteners that get their final torque. */
-    static Touched on(List<ItemAt> doUp, List<ItemAt> tighten) {
-      return new Touched(
-          List.of(), List.of(), doUp, List.of(), List.of(), tighten, List.of(), List.of());
-    }
-
-    Touched without(ItemAt item) {
-      return new Touched(
-          less(undo, item),
-          less(slacken, item),
-          less(doUp, item),
-          disturb,
-          ends,
-          tighten,
-          circuits,
-          apply);
-    }
-
-    Touched ending(List<ItemAt> left) {
-      return new Touched(undo, slacken, doUp, disturb, left, tighten, circuits, apply);
-    }
-
-    private static List<ItemAt> less(List<ItemAt> items, ItemAt item) {
-      return items.stream().filter(other -> !other.equals(item)).toList();
-    }
-  }
-
-  /**
-   * What a step needs and brings with it.
-   *
-   * @param minutes absent where nobody gave any
-   */
-  public record Demands(
-      List<Procedure.Use> uses,
-      List<String> hazards,
-      Optional<ThreePoint> minutes,
-      boolean impact,
-      Step.Seizes seizes) {
-    public Demands {
-      uses = List.copyOf(uses);
-      hazards = List.copyOf(hazards);
-    }
-
-    /** Nothing but tools and time. */
-    static Demands of(List<Procedure.Use> uses, Optional<ThreePoint> minutes) {
-      return new Demands(uses, List.of(), minutes, false, Step.Seizes.NEVER);
-    }
-  }
-
   /** What a lift or a jack takes for one move. Common practice, no source. */
   private static final Optional<ThreePoint> MOVING = Optional.of(new ThreePoint(0.5, 1, 2));
 
@@ -327,7 +250,8 @@ public record PlannedStep(
   /** The same step with tools. */
   PlannedStep using(List<Procedure.Use> tools) {
     Demands more =
-        new Demands(tools, demands.hazards, demands.minutes, demands.impact, demands.seizes);
+        new Demands(
+            tools, demands.hazards(), demands.minutes(), demands.impact(), demands.seizes());
     return new PlannedStep(
         task, source, origin, mirrored, touched, more, teaching, hold, moment, heights, entries,
         remarks);
@@ -335,18 +259,10 @@ public record PlannedStep(
 
   /** The same step, which ends what others have left of some items. */
   PlannedStep ending(List<ItemAt> left) {
+    Touched more =
+        new Touched(undo(), slacken(), doUp(), disturb(), left, tighten(), circuits(), apply());
     return new PlannedStep(
-        task,
-        source,
-        origin,
-        mirrored,
-        touched.ending(left),
-        demands,
-        teaching,
-        hold,
-        moment,
-        heights,
-        entries,
+        task, source, origin, mirrored, more, demands, teaching, hold, moment, heights, entries,
         remarks);
   }
 
@@ -405,7 +321,8 @@ public record PlannedStep(
   PlannedStep warningOf(PlannedStep other) {
     List<String> both =
         Stream.concat(hazards().stream(), other.hazards().stream()).distinct().toList();
-    Demands more = new Demands(demands.uses, both, demands.minutes, demands.impact, demands.seizes);
+    Demands more =
+        new Demands(demands.uses(), both, demands.minutes(), demands.impact(), demands.seizes());
     boolean held = hold || other.hold;
     return new PlannedStep(
         task, source, origin, mirrored, touched, more, teaching, held, moment, heights, entries,

@@ -1,0 +1,29 @@
+package baysheet.plan.graph;
+
+import baysheet.books.Procedure;
+import baysheet.books.Step;
+import baysheet.torque.ThreePoint;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a step needs and brings with it.
+ *
+ * @param minutes absent where nobody gave any
+ */
+public record Demands(
+    List<Procedure.Use> uses,
+    List<String> hazards,
+    Optional<ThreePoint> minutes,
+    boolean impact,
+    Step.Seizes seizes) {
+  public Demands {
+    uses = List.copyOf(uses);
+    hazards = List.copyOf(hazards);
+  }
+
+  /** Nothing but tools and time. */
+  static Demands of(List<Procedure.Use> uses, Optional<ThreePoint> minutes) {
+    return new Demands(uses, List.of(), minutes, false, Step.Seizes.NEVER);
+  }
+}
