@@ -42,6 +42,11 @@ final class FormFields {
   private static final long LARGEST = 11_000;
 
   private static final COSName ON = COSName.getPDFName("Yes");
+  private static final COSName OFF = COSName.getPDFName("Off");
+
+  /** A check mark, as fields name it (table 189): programs may draw it their own way. */
+  private static final String CHECK = "4";
+
   private static final COSName FONT = COSName.getPDFName("F");
 
   private static final Face FACE = Face.REGULAR;
@@ -111,10 +116,13 @@ final class FormFields {
   private static void checkBox(COSDictionary field, Item.Pen pen) {
     COSDictionary looks = new COSDictionary();
     looks.setItem(ON, look(pen, tick(inside(pen))));
-    looks.setItem(COSName.OFF, look(pen, ""));
+    looks.setItem(OFF, look(pen, ""));
     field.setItem(COSName.FT, COSName.BTN);
-    field.setItem(COSName.V, COSName.OFF);
-    field.setItem(COSName.AS, COSName.OFF);
+    field.setItem(COSName.V, OFF);
+    field.setItem(COSName.AS, OFF);
+    COSDictionary marking = DirectObjects.dictionary();
+    marking.setItem(COSName.CA, ascii(CHECK));
+    field.setItem(COSName.MK, marking);
     field.setItem(COSName.AP, normal(looks));
   }
 
@@ -139,10 +147,15 @@ final class FormFields {
   private static String tick(Item.Area area) {
     long w = area.width();
     long h = area.height();
-    return decimal(w / 8) + " w 1 J 1 j "
-        + decimal(w * 15 / 100) + " " + decimal(h / 2) + " m "
-        + decimal(w * 4 / 10) + " " + decimal(h * 15 / 100) + " l "
-        + decimal(w * 88 / 100) + " " + decimal(h * 88 / 100) + " l S";
+    return "q 0 G %s w 1 J 1 j %s %s m %s %s l %s %s l S Q"
+        .formatted(
+            decimal(w / 8),
+            decimal(w * 15 / 100),
+            decimal(h / 2),
+            decimal(w * 4 / 10),
+            decimal(h * 15 / 100),
+            decimal(w * 88 / 100),
+            decimal(h * 88 / 100));
   }
 
   private static HeldStream look(Item.Pen pen, String content) {

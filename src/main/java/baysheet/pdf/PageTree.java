@@ -83,8 +83,7 @@ final class PageTree {
   }
 
   /** References to the fields of an element (ISO 32000-1, 14.7.4.3). */
-  private List<COSDictionary> fields(
-      Page.Element element, COSDictionary made, FormFields fields) {
+  private List<COSDictionary> fields(Page.Element element, COSDictionary made, FormFields fields) {
     List<COSDictionary> references = new ArrayList<>();
     for (Item item : items.of(element.id())) {
       if (item instanceof Item.Pen pen) {

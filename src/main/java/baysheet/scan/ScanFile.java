@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageReader;
 import javax.imageio.stream.ImageInputStream;
@@ -58,6 +59,15 @@ public final class ScanFile {
      * @param number from 1
      */
     void page(int number, Grey picture);
+
+    /**
+     * A page of a form that was filled in on a screen.
+     *
+     * @param picture the page as drawn, with what was filled in
+     */
+    default void form(int number, Grey picture, FilledForm form) {
+      page(number, picture);
+    }
 
     /**
      * A page, or the rest of the file, that cannot be read.
@@ -160,7 +170,13 @@ public final class ScanFile {
       pages.count(document.getNumberOfPages());
       for (int i = 0; i < document.getNumberOfPages(); i++) {
         int index = i;
-        page(i + 1, () -> picture(document.getPage(index), renderer, index));
+        FilledForm form = FilledForm.of(document, document.getPage(index));
+        page(
+            i + 1,
+            () -> picture(document.getPage(index), renderer, index),
+            form.fields().isEmpty()
+                ? pages::page
+                : (number, picture) -> pages.form(number, picture, form));
       }
     }
   }
@@ -171,6 +187,10 @@ public final class ScanFile {
   }
 
   private void page(int number, Picture picture) {
+    page(number, picture, pages::page);
+  }
+
+  private void page(int number, Picture picture, BiConsumer<Integer, Grey> taker) {
     if (number > MOST_PAGES) {
       if (number == MOST_PAGES + 1) {
         pages.unread(number, "a file may have " + MOST_PAGES + " pages, this one has more");
@@ -184,7 +204,7 @@ public final class ScanFile {
       pages.unread(number, "the page cannot be read: " + said(e));
     }
     try {
-      grey.ifPresent(it -> pages.page(number, it));
+      grey.ifPresent(it -> taker.accept(number, it));
     } catch (RuntimeException e) {
       thrown = e;
       throw e;

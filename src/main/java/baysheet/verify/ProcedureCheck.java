@@ -10,6 +10,7 @@ import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
 import baysheet.resolve.TaskId;
 import baysheet.sheet.Sheet;
+import baysheet.sheet.Statement;
 import baysheet.sheet.StepSource;
 import baysheet.sheet.TorqueLine;
 import java.util.ArrayList;
@@ -197,7 +198,7 @@ final class ProcedureCheck {
             || !step.step().openCircuit().isEmpty()
             || !step.apply().isEmpty();
     String text = step.step().text().value();
-    if (evening ? !sheet.evening().contains(text) : doesMore) {
+    if (evening ? !sheet.evening().contains(new Statement.Written(text)) : doesMore) {
       faults.add("\"" + text + "\" of " + task.id() + " is not on the sheet");
     }
   }

@@ -22,11 +22,8 @@ final class SheetIndex {
   private final Map<Integer, List<Sheet.SheetStep>> byLine = new HashMap<>();
   private final Map<String, CautionLine> cautions = new HashMap<>();
 
-  private final List<TorqueLine> torque;
-
   SheetIndex(Sheet sheet) {
     steps = sheet.steps();
-    torque = sheet.torque();
     for (Sheet.SheetStep step : steps) {
       if (step.source() instanceof StepSource.Written from) {
         written.computeIfAbsent(from.at(), key -> new ArrayList<>()).add(step);
@@ -38,11 +35,6 @@ final class SheetIndex {
       }
     }
     sheet.cautions().forEach(line -> cautions.putIfAbsent(line.name(), line));
-  }
-
-  /** The torque table. */
-  List<TorqueLine> torque() {
-    return torque;
   }
 
   /** All steps, in order. */

@@ -10,6 +10,7 @@ import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
 import baysheet.resolve.TaskId;
 import baysheet.sheet.Sheet;
+import baysheet.sheet.Statement;
 import baysheet.sheet.TorqueLine;
 import baysheet.torque.Drive;
 import baysheet.torque.Wrench;
@@ -103,7 +104,7 @@ final class ToolListCheck {
   }
 
   private void check(Catalogue.Rule rule) {
-    String text = rule.check().value();
+    Statement text = new Statement.Written(rule.check().value());
     boolean due =
         sheet.evening().contains(text)
             || sheet.checks().stream()
@@ -117,10 +118,6 @@ final class ToolListCheck {
   private void line(TorqueLine line) {
     String what = "torque line " + line.n();
     needs("paint pen", what);
-    if (line.lock().filter(Fastener.Lock.STAKE::equals).isPresent()) {
-      needs("punch", what);
-      needs("hammer", what);
-    }
     if (line.rideHeight()) {
       needs("solid wheel blocks", what);
       needs("wheel chocks", what);

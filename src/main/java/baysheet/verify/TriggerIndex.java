@@ -1,6 +1,5 @@
 package baysheet.verify;
 
-import baysheet.books.Fastener;
 import baysheet.books.Moment;
 import baysheet.books.Place;
 import baysheet.books.Procedure;
@@ -31,8 +30,6 @@ import java.util.Set;
  * code with the planner.
  */
 final class TriggerIndex {
-  private static final List<String> STAKED_WITH = List.of("punch", "hammer");
-
   private static final Set<Condition> VEHICLE =
       EnumSet.of(Condition.TRAIT, Condition.WITHOUT, Condition.STATE, Condition.BAY);
   private static final Set<Condition> PROCEDURES =
@@ -64,18 +61,10 @@ final class TriggerIndex {
     for (Sheet.SheetStep step : printed.steps()) {
       if (step.phase().isWork()) {
         Names names = names(step);
-        names.add(Condition.USES, stakes(printed, step) ? STAKED_WITH : List.of());
         done.add(new Done(step, names));
         all.add(names);
       } else if (step.source() instanceof StepSource.Blocks blocks) {
         Names names = onBlocks(step, blocks);
-        done.add(new Done(step, names));
-        all.add(names);
-      } else if (stakes(printed, step)) {
-        Names names = Names.nothing();
-        names.add(Condition.USES, STAKED_WITH);
-        names.add(Condition.AT, places(step));
-        names.impact.add(false);
         done.add(new Done(step, names));
         all.add(names);
       }
@@ -123,14 +112,6 @@ final class TriggerIndex {
       }
       return trigger.impact().isEmpty() || impact.contains(trigger.impact().get());
     }
-  }
-
-  /** Whether a step gives a nut with a collar its final torque, so that the collar is staked. */
-  private static boolean stakes(SheetIndex printed, Sheet.SheetStep step) {
-    return printed.torque().stream()
-        .filter(line -> line.lock().filter(Fastener.Lock.STAKE::equals).isPresent())
-        .filter(line -> step.torque().contains(line.n()))
-        .anyMatch(line -> !line.twoVisits() || step.phase() == Sheet.Phase.FINAL);
   }
 
   private Names onBlocks(Sheet.SheetStep step, StepSource.Blocks blocks) {

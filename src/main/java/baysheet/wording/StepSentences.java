@@ -331,7 +331,7 @@ public final class StepSentences {
   }
 
   private List<String> carried(Sheet.Support support) {
-    List<String> words = new ArrayList<>(language.texts(support.points()));
+    List<String> words = new ArrayList<>(language.statements(support.points()));
     Quantity load = support.each().orElse(support.load());
     Phrase carries = support.each().isPresent() ? Phrase.STAND_CARRIES : Phrase.LIFT_CARRIES;
     words.add(language.own(carries, load.print(), support.rated().print()));

@@ -37,7 +37,7 @@ final class StepWords {
   }
 
   private StepText step(SheetStep step, Section section) {
-    Optional<String> good = language.text(step.teaching().good()).map(String::strip);
+    Optional<String> good = step.teaching().good().map(language::text).map(String::strip);
     boolean torques = step.details().stream().anyMatch(StepSentences::isTorque);
     return new StepText(
         String.valueOf(step.n()),
@@ -97,7 +97,7 @@ final class StepWords {
   /** The first keeps the plain name: most steps have but one. */
   private List<EntryText> entries(SheetStep step) {
     List<EntryText> entries = new ArrayList<>();
-    for (String words : language.texts(step.entries())) {
+    for (String words : language.statements(step.entries())) {
       String name = "entry." + step.n() + (entries.isEmpty() ? "" : "-" + (entries.size() + 1));
       String says = words + ", step " + step.n();
       entries.add(new EntryText(words, PlaceWords.boxes(name, says, step.places())));

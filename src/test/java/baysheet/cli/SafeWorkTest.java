@@ -147,7 +147,7 @@ class SafeWorkTest {
         List.of("Apply the parking brake"),
         sheet.checks().stream()
             .filter(it -> it.moment() == Moment.BEFORE_LIFTING)
-            .map(CheckLine::text)
+            .map(it -> Printed.text(sheet, it.text()))
             .filter(it -> it.toLowerCase(Locale.ROOT).contains("apply the parking brake"))
             .toList());
   }

@@ -3,7 +3,6 @@ package baysheet.plan;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import baysheet.books.Fastener;
 import baysheet.plan.stage.Division;
 import baysheet.report.Problems;
 import baysheet.sheet.CautionLine;
@@ -165,21 +164,20 @@ class DemoLogicTest {
   @Test
   void whoeverStakesACollarIsWarnedOfSplinters() {
     Sheet sheet = sheet("2403");
-    int row =
-        sheet.torque().stream()
-            .filter(line -> line.lock().filter(Fastener.Lock.STAKE::equals).isPresent())
-            .findFirst()
-            .orElseThrow()
-            .n();
     String letter =
         sheet.cautions().stream()
             .filter(caution -> caution.name().equals("hammer-chips"))
             .findFirst()
             .orElseThrow()
             .letter();
-    List<SheetStep> steps =
-        sheet.steps().stream().filter(step -> step.torque().contains(row)).toList();
-    assertTrue(steps.get(steps.size() - 1).letters().all().contains(letter), steps + " " + letter);
+    List<SheetStep> staking =
+        sheet.steps().stream()
+            .filter(
+                step ->
+                    step.disturb().stream().anyMatch(item -> item.item().equals("hub-nut-collar")))
+            .toList();
+    assertEquals(1, staking.size());
+    assertTrue(staking.get(0).letters().all().contains(letter), () -> staking + " " + letter);
   }
 
   /** Whoever isolated the high voltage is the technician here, and signs for himself. */

@@ -85,6 +85,7 @@ class BuiltInSentencesTest {
   /** Headings, what stands beside one, and what stands in a cell of a table. */
   private static final Set<Phrase> HEADINGS =
       EnumSet.of(
+          Phrase.BORROW,
           Phrase.CHECK_NOW,
           Phrase.CHECK_NOW_NOT_LIFTED,
           Phrase.RAISE,
@@ -122,7 +123,8 @@ class BuiltInSentencesTest {
           Phrase.NOT_FINISHED,
           Phrase.CONTINUES,
           Phrase.REPLACES,
-          Phrase.FOUND);
+          Phrase.FOUND,
+          Phrase.OK_IF);
 
   /** What is tried is a step together with what shows that it holds. */
   private static final Set<Phrase> WITH_THEIR_CHECK =
@@ -178,12 +180,12 @@ class BuiltInSentencesTest {
               .flatMap(resolved -> Planner.plan(resolved, problems))
               .orElseThrow();
       // The name of a tool is as the shop writes it.
-      sheet.evening().stream()
+      Printed.evening(sheet).stream()
           .filter(it -> !written.contains(it) && !it.startsWith("Borrow: "))
           .forEach(said::add);
       sheet.checks().stream()
           .filter(it -> OWN_CHECKS.matcher(it.name()).lookingAt())
-          .forEach(it -> said.add(it.text()));
+          .forEach(it -> said.add(Printed.text(sheet, it.text())));
     }
     return said;
   }

@@ -123,7 +123,8 @@ final class SentenceRules {
           "(?<![\\p{L}\\p{N}-])(?<!(?:row|step)s?\u00a0)\\d+(?:[.,]\\d+)?(?<after>[^\\d].{0,12}|$)");
   private static final Pattern UNIT =
       Pattern.compile(
-          "\u00a0?[ -]?(?:mm|cm|m|s|min|minutes?|km|mi|miles|L|V|N·m|lbf·ft|ft-lb|in-lb|°|%|kPa|bar|kg|turns?"
+          "\u00a0?["
+              + " -]?(?:mm|cm|m|s|min|minutes?|km|mi|miles|L|V|N·m|lbf·ft|ft-lb|in-lb|°|%|kPa|bar|kg|turns?"
               + "|points?|parts)(?!\\p{L}).*");
 
   /** One hand holds, counts or turns while the other works: that is one movement. */

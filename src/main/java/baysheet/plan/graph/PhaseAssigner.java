@@ -4,6 +4,7 @@ import baysheet.books.Fastener;
 import baysheet.books.Moment;
 import baysheet.books.Place;
 import baysheet.books.Procedure;
+import baysheet.books.ToolNames;
 import baysheet.report.Located;
 import baysheet.resolve.Bound;
 import baysheet.resolve.ItemAt;
@@ -11,6 +12,7 @@ import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
 import baysheet.resolve.TaskId;
 import baysheet.sheet.Name;
+import baysheet.sheet.Statement;
 import baysheet.sheet.StepSource;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -28,11 +30,9 @@ import java.util.stream.Stream;
  */
 public final class PhaseAssigner {
   /** What the wheels stand on at ride height, and what keeps them there; cautions go by it. */
-  private static final Procedure.Use BLOCKS =
-      new Procedure.Use(PlanPhrases.UNDER_WHEELS.get(0), false);
+  private static final Procedure.Use BLOCKS = new Procedure.Use(ToolNames.SOLID_BLOCKS, false);
 
-  private static final Procedure.Use CHOCKS =
-      new Procedure.Use(PlanPhrases.UNDER_WHEELS.get(1), false);
+  private static final Procedure.Use CHOCKS = new Procedure.Use(ToolNames.WHEEL_CHOCKS, false);
 
   private final Resolved resolved;
   private final boolean everRaised;
@@ -58,29 +58,7 @@ public final class PhaseAssigner {
     List<PlannedStep> late = new ArrayList<>(graph.late());
     List<PlacedStep> lines = moments.withFinals(merged, late);
     late.forEach(step -> lines.add(PlacedStep.onTheGround(step, step.moment().orElseThrow())));
-    lines.replaceAll(moments::withStakingTools);
     return lines;
-  }
-
-  /** A collar is staked where its nut gets its final torque; cautions go by the tools. */
-  private PlacedStep withStakingTools(PlacedStep line) {
-    boolean stakes =
-        Stream.concat(
-                line.tighten().stream(),
-                line.doUp().stream().filter(item -> !waits(item, line.moment())))
-            .anyMatch(
-                item ->
-                    resolved.thing(item) instanceof Bound.OfBook fastener
-                        && fastener
-                            .values()
-                            .lock()
-                            .filter(Fastener.Lock.STAKE::equals)
-                            .isPresent());
-    List<Procedure.Use> tools = new ArrayList<>(line.step().uses());
-    PlanPhrases.STAKING_TOOLS.forEach(name -> tools.add(new Procedure.Use(name, false)));
-    return stakes
-        ? new PlacedStep(line.step().using(tools), line.twin(), line.moment(), line.height())
-        : line;
   }
 
   /**
@@ -220,7 +198,7 @@ public final class PhaseAssigner {
       for (PlannedStep step : isAtRideHeight(line) ? line.all() : List.<PlannedStep>of()) {
         order.stream()
             .filter(it -> it.place() == step.place())
-            .filter(it -> it.entries().stream().anyMatch(PlanPhrases::isHeight))
+            .filter(it -> it.entries().stream().anyMatch(PlannedStep::isHeight))
             .findFirst()
             .ifPresent(first -> again.putIfAbsent(step.place(), measuredAgain(first)));
       }
@@ -235,7 +213,9 @@ public final class PhaseAssigner {
     PlannedStep step =
         PlannedStep.last(whole, source, first.origin(), List.of())
             .using(tools(first))
-            .measuring(PlanPhrases.HEIGHT_AGAIN, PlanPhrases.HEIGHT_IS_THE_SAME);
+            .measuring(
+                List.of(Statement.Plain.HEIGHT_NOW, Statement.Plain.LARGEST_DIFFERENCE),
+                Statement.Plain.SAME_HEIGHT);
     return PlacedStep.onTheGround(step, Moment.ON_THE_GROUND);
   }
 
