@@ -15,9 +15,6 @@ public final class ToolNames {
   /** At ride height, where the fastener is reached from below. */
   public static final List<String> UNDER_WHEELS = List.of(SOLID_BLOCKS, WHEEL_CHOCKS);
 
-  /** With these a collar is staked. */
-  public static final List<String> STAKING = List.of("punch", "hammer");
-
   private ToolNames() {}
 
   public static String adapter(Drive from, Drive to) {

@@ -100,6 +100,10 @@ public record PlannedStep(
           apply);
     }
 
+    Touched ending(List<ItemAt> left) {
+      return new Touched(undo, slacken, doUp, disturb, left, tighten, circuits, apply);
+    }
+
     private static List<ItemAt> less(List<ItemAt> items, ItemAt item) {
       return items.stream().filter(other -> !other.equals(item)).toList();
     }
@@ -332,9 +336,18 @@ public record PlannedStep(
   /** The same step, which ends what others have left of some items. */
   PlannedStep ending(List<ItemAt> left) {
     return new PlannedStep(
-        task, source, origin, mirrored, undo, slacken, doUp, disturb, left, tighten, circuits,
-        apply, uses, hazards, minutes, impact, seizes, ifStuck, because, good, hold, moment,
-        heights, entries, remarks);
+        task,
+        source,
+        origin,
+        mirrored,
+        touched.ending(left),
+        demands,
+        teaching,
+        hold,
+        moment,
+        heights,
+        entries,
+        remarks);
   }
 
   /** The same step with figures to write down, and what shows that they are right. */
