@@ -3,6 +3,8 @@ package baysheet.report;
 import java.util.Collection;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.BiPredicate;
+import java.util.stream.IntStream;
 
 /** Finds the known name that somebody most likely meant. */
 public final class Nearest {
@@ -16,19 +18,42 @@ public final class Nearest {
    * nothing is near enough to be worth saying.
    */
   public static Optional<String> of(String written, Collection<String> known) {
-    return within(farthest(plain(written)), written, known);
+    return within(farthest(plain(written)), written, known, (plain, name) -> true);
   }
 
   /**
    * The known name of which this is a slip of the pen: one slip, or two in a word of nine
-   * characters and more. For words that may be free, where a wrong suggestion would be in the way.
+   * characters and more. For words that may be free, where a wrong suggestion would be in the way:
+   * a name of several words is another one where a word of it is, so rail-bolt is no coil-bolt.
    */
   public static Optional<String> slip(String written, Collection<String> known) {
     int length = plain(written).length();
-    return length < 4 ? Optional.empty() : within(length < 9 ? 1 : 2, written, known);
+    return length < 4
+        ? Optional.empty()
+        : within(slips(length), written, known, Nearest::isSlipInEachWord);
   }
 
-  private static Optional<String> within(int farthest, String written, Collection<String> known) {
+  private static int slips(int length) {
+    return length < 9 ? 1 : 2;
+  }
+
+  private static boolean isSlipInEachWord(String written, String known) {
+    String[] these = written.split("-");
+    String[] those = known.split("-");
+    return these.length != those.length
+        || IntStream.range(0, these.length)
+            .allMatch(
+                i -> {
+                  int most = slips(these[i].length());
+                  return distance(these[i], those[i], most + 1) <= most;
+                });
+  }
+
+  private static Optional<String> within(
+      int farthest,
+      String written,
+      Collection<String> known,
+      BiPredicate<String, String> acceptable) {
     if (written.length() > LONGEST_NAME) {
       return Optional.empty();
     }
@@ -37,7 +62,7 @@ public final class Nearest {
     int bestDistance = farthest + 1;
     for (String name : known) {
       int distance = distance(plain, plain(name), bestDistance);
-      if (distance < bestDistance) {
+      if (distance < bestDistance && acceptable.test(plain, plain(name))) {
         best = Optional.of(name);
         bestDistance = distance;
       }

@@ -165,6 +165,7 @@ enum Phrase {
   SNUG_ONLY("row\u00a0%s: snug only, final torque later"),
   ASK_FIRST("row\u00a0%s: to the figure written in that row, with the wrench written there"),
   BORROW_FIRST("row\u00a0%s: borrow a torque wrench first, then torque %s"),
+  EARLY_ROUND("tighten evenly by hand to %s"),
   SNUG("row\u00a0%s: snug, no figure is published"),
   TORQUE("torque, %s"),
   ROW("row\u00a0%s: %s"),

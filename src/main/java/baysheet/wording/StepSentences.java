@@ -289,7 +289,12 @@ public final class StepSentences {
     for (TorqueLine.Round round : line.rounds()) {
       String next =
           round.wrench().orElse("") + round.with().map(with -> " with " + with).orElse("");
-      actions.add(set(wrench, next, round.setting()));
+      // An early round that no wrench reaches is made by hand: only the last needs one.
+      boolean byHand = round.setting().isEmpty() && !isLast(line, round);
+      actions.add(
+          byHand
+              ? language.own(Phrase.EARLY_ROUND, TorqueWords.about(round))
+              : set(wrench, next, round.setting()));
       wrench = next;
     }
     if (line.passes().checkRound()) {
@@ -303,6 +308,10 @@ public final class StepSentences {
                     language.own(
                         Phrase.TURN, ((TorqueLine.StageLine.Angle) stage).angle().print())));
     return actions;
+  }
+
+  private static boolean isLast(TorqueLine line, TorqueLine.Round round) {
+    return line.rounds().indexOf(round) == line.rounds().size() - 1;
   }
 
   /** The wrench is named where it changes. */

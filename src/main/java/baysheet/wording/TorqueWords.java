@@ -308,7 +308,12 @@ final class TorqueWords {
     return round
         .setting()
         .map(set -> wrench(round) + ": " + set.print())
-        .orElseGet(() -> "about " + Rounding.plain(round.torque(), round.torque().unit()).print());
+        .orElseGet(() -> about(round));
+  }
+
+  /** What a round without a wrench comes to. */
+  static String about(TorqueLine.Round round) {
+    return "about " + Rounding.plain(round.torque(), round.torque().unit()).print();
   }
 
   private static String wrench(TorqueLine.Round round) {

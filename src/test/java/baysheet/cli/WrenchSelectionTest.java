@@ -107,6 +107,22 @@ class WrenchSelectionTest {
   }
 
   /**
+   * Half of 105 N·m is 52.5 N·m, below the scale of the one wrench. The row sets it to 105 N·m, so
+   * the step must not send anybody to borrow another.
+   */
+  @Test
+  void anEarlyRoundThatNoWrenchReachesIsMadeByHand() {
+    crib(List.of(wrench("A4", "1/2", 60, 200, 4)), List.of(sockets("1/2", "10..32")), List.of());
+    JsonTree record = record();
+    assertFalse(line(record, "wheel-nut").list("rounds").get(0).has("wrench"));
+    String sheet = Paper.words(Paper.of(Garage.bytes(garage.made("501.pdf"))).text());
+    assertTrue(
+        sheet.contains(
+            "tighten evenly by hand to about 53 N·m, then set A4 to 105 N·m, then go round once"),
+        sheet);
+  }
+
+  /**
    * 105 N·m ± 5 %: a wrench of 6 % may leave the band, one of 4 % stays inside. That only the first
    * reaches half of it must not decide.
    */

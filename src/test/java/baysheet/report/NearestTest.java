@@ -34,6 +34,15 @@ class NearestTest {
   }
 
   @Test
+  void aSlipIsWithinEachWordOfAName() {
+    List<String> items = List.of("coil-bolt", "caliper-carrier");
+    assertEquals(Optional.empty(), Nearest.slip("rail-bolt", items));
+    assertEquals(Optional.of("coil-bolt"), Nearest.slip("coul-bott", items));
+    assertEquals(Optional.of("coil-bolt"), Nearest.slip("co-il-bolt", items));
+    assertEquals(Optional.of("caliper-carrier"), Nearest.slip("calipper-carier", items));
+  }
+
+  @Test
   void whatIsFarFromEverythingHasNoNearest() {
     assertEquals(Optional.empty(), Nearest.of("sump-plug", FASTENERS));
   }
