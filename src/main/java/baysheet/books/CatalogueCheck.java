@@ -106,21 +106,23 @@ public final class CatalogueCheck {
     step.whileOff().forEach(off -> known.check(Sort.ITEM, Sort.KIND, off, problems));
     step.uses().forEach(use -> known.tool(use, problems));
     all(Sort.CIRCUIT, step.fills());
+    all(Sort.ITEM, step.ends());
   }
 
   private void trigger(Trigger trigger) {
-    for (Map.Entry<Trigger.Condition, List<Located<String>>> asked : trigger.asked().entrySet()) {
+    for (Map.Entry<Trigger.Condition, Trigger.Asked> asked : trigger.asked().entrySet()) {
+      List<Located<String>> names = asked.getValue().located();
       switch (asked.getKey()) {
-        case UNDO, DO_UP, DISTURB -> all(Sort.ITEM, asked.getValue());
-        case KIND, DO_UP_KIND, RENEW_KIND -> all(Sort.KIND, asked.getValue());
-        case CIRCUIT -> all(Sort.CIRCUIT, asked.getValue());
-        case APPLY -> all(Sort.PRODUCT, asked.getValue());
-        case USES -> all(Sort.SPECIAL_TOOL, asked.getValue());
-        case MEASURE -> all(Sort.MEASURE, asked.getValue());
-        case PROCEDURE -> all(Sort.PROCEDURE, asked.getValue());
-        case SERVES -> all(Sort.ROLE, asked.getValue());
-        case TRAIT, WITHOUT -> all(Sort.TRAIT, asked.getValue());
-        case STATE -> all(Sort.STATE, asked.getValue());
+        case UNDO, DO_UP, DISTURB -> all(Sort.ITEM, names);
+        case KIND, DO_UP_KIND, RENEW_KIND -> all(Sort.KIND, names);
+        case CIRCUIT -> all(Sort.CIRCUIT, names);
+        case APPLY -> all(Sort.PRODUCT, names);
+        case USES -> all(Sort.SPECIAL_TOOL, names);
+        case MEASURE -> all(Sort.MEASURE, names);
+        case PROCEDURE -> all(Sort.PROCEDURE, names);
+        case SERVES -> all(Sort.ROLE, names);
+        case TRAIT, WITHOUT -> all(Sort.TRAIT, names);
+        case STATE -> all(Sort.STATE, names);
         case BAY, AT -> {}
       }
     }

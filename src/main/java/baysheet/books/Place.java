@@ -1,7 +1,9 @@
 package baysheet.books;
 
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -29,6 +31,15 @@ public enum Place {
     /** As written in files. */
     public String word() {
       return name().toLowerCase(Locale.ROOT);
+    }
+  }
+
+  /** Asked for at every step of every search. */
+  private static final Map<Place, List<Place>> OUTWARD = new EnumMap<>(Place.class);
+
+  static {
+    for (Place place : values()) {
+      OUTWARD.put(place, place.widening());
     }
   }
 
@@ -105,6 +116,10 @@ public enum Place {
 
   /** This place and those that contain it, the nearest first. */
   public List<Place> outward() {
+    return OUTWARD.get(this);
+  }
+
+  private List<Place> widening() {
     Stream<Place> around = Stream.of(axle(), side()).flatMap(Optional::stream);
     return Stream.concat(Stream.concat(Stream.of(this), around), Stream.of(VEHICLE))
         .distinct()

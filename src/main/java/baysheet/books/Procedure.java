@@ -67,6 +67,11 @@ public record Procedure(
     }
   }
 
+  /** Whether one of its steps takes an item off. */
+  public boolean takesOff(String item) {
+    return steps().flatMap(step -> step.undo().stream()).anyMatch(it -> it.value().equals(item));
+  }
+
   /** Every step, block after block. */
   public Stream<Step> steps() {
     return Stream.of(open, work, close).flatMap(List::stream);

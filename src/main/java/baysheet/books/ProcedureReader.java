@@ -10,11 +10,19 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Reads a procedure. */
 public final class ProcedureReader {
   private static final int MOST_PARTS = 99;
+
+  /** A sentence may have a condition before its verb. */
+  private static final Pattern SLACKENS = verb("slacken|loosen");
+
+  private static final Pattern REMOVES = verb("remove|take (off|out)|lift|pull|drill|cut");
 
   private static final ValueReader<Procedure> PROCEDURE =
       ValueReaders.record("a procedure", ProcedureReader::procedure);
@@ -29,6 +37,10 @@ public final class ProcedureReader {
   private static final ValueReader<Procedure.Access> ACCESS = ValueReaders.value(PlaceText::access);
 
   private ProcedureReader() {}
+
+  private static Pattern verb(String verbs) {
+    return Pattern.compile("^([^,]*, )?(" + verbs + ")\\b", Pattern.CASE_INSENSITIVE);
+  }
 
   /** The procedure; empty when a problem was added that leaves none. */
   public static Optional<Procedure> read(Node node, Problems problems) {
@@ -93,6 +105,7 @@ public final class ProcedureReader {
 
   private static void check(Procedure procedure, Problems problems) {
     backIsUsed(procedure, problems);
+    procedure.steps().forEach(step -> slackenedOrRemoved(step, problems));
     if (Stream.of(procedure.open(), procedure.work(), procedure.close()).allMatch(List::isEmpty)) {
       problems.add(Sentences.noSteps(procedure.name().at()));
     }
@@ -111,6 +124,23 @@ public final class ProcedureReader {
   }
 
   /**
+   * Whether a fastener stays in its thread is told by the key alone, so that a sentence which says
+   * otherwise is an error: a state between two sheets would be wrong.
+   */
+  private static void slackenedOrRemoved(Step step, Problems problems) {
+    String text = step.text().value();
+    if (step.slacken().isEmpty() && SLACKENS.matcher(text).find()) {
+      step.undo().forEach(it -> problems.add(Sentences.slackenedOrRemoved(it, false)));
+    } else if (step.undo().isEmpty() && REMOVES.matcher(text).find()) {
+      step.slacken().forEach(it -> problems.add(Sentences.slackenedOrRemoved(it, true)));
+    }
+    Set<String> off = step.undo().stream().map(Located::value).collect(Collectors.toSet());
+    step.slacken().stream()
+        .filter(it -> off.contains(it.value()))
+        .forEach(it -> problems.add(Sentences.undoneAndSlackened(it)));
+  }
+
+  /**
    * Warns of a wording for putting back that is never used: steps under close put all of it back.
    */
   private static void backIsUsed(Procedure procedure, Problems problems) {
@@ -118,14 +148,19 @@ public final class ProcedureReader {
     procedure.close().forEach(step -> step.doUp().forEach(it -> putBack.put(it.value(), step)));
     Stream.concat(procedure.open().stream(), procedure.work().stream())
         .filter(step -> step.back().isPresent() && step.disturb().isEmpty())
-        .filter(step -> !step.undo().isEmpty())
-        .filter(step -> step.undo().stream().allMatch(it -> putBack.containsKey(it.value())))
+        .filter(step -> opened(step).findAny().isPresent())
+        .filter(step -> opened(step).allMatch(it -> putBack.containsKey(it.value())))
         .filter(step -> procedure.close().stream().noneMatch(closing -> saysTheSame(step, closing)))
         .forEach(
             step ->
                 problems.add(
                     Sentences.unusedBack(
-                        step.back().get(), putBack.get(step.undo().get(0).value()).text())));
+                        step.back().get(),
+                        putBack.get(opened(step).findFirst().get().value()).text())));
+  }
+
+  private static Stream<Located<String>> opened(Step step) {
+    return Stream.concat(step.undo().stream(), step.slacken().stream());
   }
 
   private static void notItself(

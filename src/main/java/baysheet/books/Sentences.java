@@ -234,6 +234,29 @@ final class Sentences {
         .seeAlso("the step that is used", instead.at());
   }
 
+  static Problem slackenedOrRemoved(Located<String> item, boolean slackens) {
+    String what = quoted(Step.withoutPlace(item.value()));
+    return slackens
+        ? Problem.of(
+                ProblemCode.SLACKENED_OR_REMOVED,
+                item.at(),
+                "the sentence removes " + what + ", and slacken says that it stays in its place")
+            .expecting("undo: for what comes off, slacken: for what stays in its place")
+        : Problem.of(
+                ProblemCode.SLACKENED_OR_REMOVED,
+                item.at(),
+                "the sentence slackens " + what + ", and undo says that it comes off")
+            .expecting("slacken: for what stays in its place, undo: for what comes off");
+  }
+
+  static Problem undoneAndSlackened(Located<String> item) {
+    return Problem.of(
+            ProblemCode.SLACKENED_OR_REMOVED,
+            item.at(),
+            "one step both undoes and slackens " + quoted(item.value()))
+        .expecting("undo for what comes off, or slacken for what stays in its place");
+  }
+
   static Problem noWork(Span at) {
     return Problem.of(ProblemCode.NO_WORK, at, "the job has no work")
         .expecting("at least one procedure with its place, such as lower-arm at front-left");

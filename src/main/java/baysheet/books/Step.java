@@ -11,9 +11,13 @@ import java.util.stream.Stream;
  * A step of a procedure as written.
  *
  * @param text one verb-first sentence
- * @param undo items taken off, loosened, unplugged
+ * @param undo items taken off, unplugged, opened
+ * @param slacken items turned back that stay where they are: a fastener stays in its thread
  * @param doUp items put back, tightened, plugged in
  * @param disturb items moved or relieved without being taken off
+ * @param ends items whose `left` no longer holds behind it: a brake that is applied again
+ * @param takesAway the same, of a step that falls away where no other has left them
+ * @param onlyIn kinds of lift, one of which the bay must have; any bay where it names none
  * @param openCircuit hydraulic or other circuits opened
  * @param apply what goes on what
  * @param uses tools, beyond those of the procedure
@@ -33,8 +37,12 @@ import java.util.stream.Stream;
 public record Step(
     Located<String> text,
     List<Located<String>> undo,
+    List<Located<String>> slacken,
     List<Located<String>> doUp,
     List<Located<String>> disturb,
+    List<Located<String>> ends,
+    List<Located<String>> takesAway,
+    List<Located<String>> onlyIn,
     List<Located<String>> openCircuit,
     List<Located<Apply>> apply,
     List<Located<Procedure.Use>> uses,
@@ -53,8 +61,12 @@ public record Step(
     Span at) {
   public Step {
     undo = List.copyOf(undo);
+    slacken = List.copyOf(slacken);
     doUp = List.copyOf(doUp);
     disturb = List.copyOf(disturb);
+    ends = List.copyOf(ends);
+    takesAway = List.copyOf(takesAway);
+    onlyIn = List.copyOf(onlyIn);
     openCircuit = List.copyOf(openCircuit);
     apply = List.copyOf(apply);
     uses = List.copyOf(uses);
@@ -67,10 +79,21 @@ public record Step(
   /** Every item it names, without the place behind it. */
   public Stream<Located<String>> items() {
     return Stream.concat(
-            Stream.of(undo, doUp, disturb).flatMap(List::stream),
+            Stream.of(undo, slacken, doUp, disturb, ends, takesAway).flatMap(List::stream),
             apply.stream()
                 .flatMap(it -> it.value().item().stream().map(on -> new Located<>(on, it.at()))))
         .map(name -> name.map(Step::withoutPlace));
+  }
+
+  /** Whether it is done in a bay: the words for its lift are compared as written. */
+  public boolean isFor(Bay bay) {
+    return onlyIn.isEmpty()
+        || onlyIn.stream().anyMatch(it -> it.value().equalsIgnoreCase(bay.description().value()));
+  }
+
+  /** Whether it only turns back an item, without its place. */
+  public boolean slackens(String item) {
+    return slacken.stream().anyMatch(it -> withoutPlace(it.value()).equals(item));
   }
 
   /** The name in {@code anti-roll-bar at front}. */

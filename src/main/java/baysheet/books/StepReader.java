@@ -34,8 +34,12 @@ final class StepReader {
         new Step(
             Words.needed(map, "do", ValueReaders.text(), ""),
             items(map, "undo"),
+            items(map, "slacken"),
             items(map, "do-up"),
             items(map, "disturb"),
+            items(map, "ends"),
+            items(map, "takes-away"),
+            Words.once(map.listOrOne("only-in", ValueReaders.text()), map.problems()),
             map.listOrOne("open-circuit", ValueReaders.name()),
             map.listOrOne("apply", APPLY),
             map.listOrOne("uses", USE),

@@ -14,8 +14,14 @@ import java.util.Optional;
  * @param asked the names of each condition; a condition that is not asked for is not in it
  * @param impact whether an impact wrench is used
  */
-public record Trigger(
-    Map<Condition, List<Located<String>>> asked, Optional<Boolean> impact, Span at) {
+public record Trigger(Map<Condition, Asked> asked, Optional<Boolean> impact, Span at) {
+  /** Names that a condition asks for, with where they are written and without. */
+  public record Asked(List<Located<String>> located, List<String> names) {
+    Asked(List<Located<String>> located) {
+      this(List.copyOf(located), located.stream().map(Located::value).toList());
+    }
+  }
+
   /** What a trigger can ask for; each is a key of its file. */
   public enum Condition {
     /** Items taken off. */
@@ -81,34 +87,37 @@ public record Trigger(
   }
 
   public Trigger {
-    Map<Condition, List<Located<String>>> copy = new EnumMap<>(Condition.class);
-    asked.forEach(
-        (condition, names) -> {
-          if (!names.isEmpty()) {
-            copy.put(condition, List.copyOf(names));
-          }
-        });
+    Map<Condition, Asked> copy = new EnumMap<>(Condition.class);
+    copy.putAll(asked);
+    copy.values().removeIf(names -> names.names().isEmpty());
     asked = Collections.unmodifiableMap(copy);
   }
 
   /** The names of a condition; none when it is not asked for. */
   public List<String> names(Condition condition) {
-    return asked.getOrDefault(condition, List.of()).stream().map(Located::value).toList();
+    Asked names = asked.get(condition);
+    return names == null ? List.of() : names.names();
   }
 
   /** Names and kinds of the items it asks for, whatever is to be done to them. */
   public List<String> items() {
     return asked.entrySet().stream()
         .filter(condition -> condition.getKey().isOfItems())
-        .flatMap(condition -> condition.getValue().stream())
-        .map(Located::value)
+        .flatMap(condition -> condition.getValue().names().stream())
         .toList();
   }
 
   /** Whether it asks for something that is done in a single step. */
   public boolean asksForStep() {
-    return impact.isPresent()
-        || asked.keySet().stream().anyMatch(it -> !it.isOfVehicle() && !it.isOfProcedure());
+    if (impact.isPresent()) {
+      return true;
+    }
+    for (Condition condition : asked.keySet()) {
+      if (!condition.isOfVehicle() && !condition.isOfProcedure()) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Whether it asks for a procedure, whatever else it asks for. */

@@ -35,9 +35,9 @@ final class TriggerReader {
   }
 
   private static Optional<Trigger> trigger(MapReader map) {
-    Map<Trigger.Condition, List<Located<String>>> asked = new EnumMap<>(Trigger.Condition.class);
+    Map<Trigger.Condition, Trigger.Asked> asked = new EnumMap<>(Trigger.Condition.class);
     for (Trigger.Condition condition : Trigger.Condition.values()) {
-      asked.put(condition, map.listOrOne(condition.key(), reader(condition)));
+      asked.put(condition, new Trigger.Asked(map.listOrOne(condition.key(), reader(condition))));
     }
     Optional<Boolean> impact = map.optional("impact", ValueReaders.yesNo()).map(Located::value);
     Trigger trigger = new Trigger(asked, impact, map.at());

@@ -10,16 +10,19 @@ import java.util.Set;
  * Boxes that flow down one column and go on at the top of the next; the breaks are chosen so that
  * the tallest column is as short as can be. A child is never broken; one that {@link KeepWithNext}
  * keeps with its follower is never last in a column.
+ *
+ * @param counts how many columns there may be; the number is taken that needs the least height
  */
-public record Columns(int count, List<Box> children, Length gap, Length between, Span at)
+public record Columns(List<Integer> counts, List<Box> children, Length gap, Length between, Span at)
     implements Container {
   public Columns {
+    counts = List.copyOf(counts);
     children = List.copyOf(children);
     Objects.requireNonNull(gap);
     Objects.requireNonNull(between);
     Objects.requireNonNull(at);
-    if (count < 1) {
-      throw new IllegalArgumentException("columns: " + count);
+    if (counts.isEmpty() || counts.stream().anyMatch(count -> count < 1)) {
+      throw new IllegalArgumentException("columns: " + counts);
     }
   }
 
@@ -29,7 +32,7 @@ public record Columns(int count, List<Box> children, Length gap, Length between,
         this,
         children,
         child -> child.without(groups),
-        kept -> new Columns(count, kept, gap, between, at));
+        kept -> new Columns(counts, kept, gap, between, at));
   }
 
   @Override

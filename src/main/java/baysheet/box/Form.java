@@ -12,6 +12,7 @@ import java.util.Objects;
  * @param smallest the body size under which the form is refused, in thousandths of a point
  * @param dropsBelow the body size, in thousandths of a point, that is not undercut before pen boxes
  *     are at their smallest
+ * @param hand the size of text that is read in the hand
  * @param groups those that give way, first to go first
  * @param language BCP 47 tag of the text
  * @param title the document's title
@@ -22,6 +23,7 @@ public record Form(
     long largest,
     long smallest,
     long dropsBelow,
+    Hand hand,
     List<Group> groups,
     String language,
     String title,
@@ -52,6 +54,21 @@ public record Form(
   }
 
   /**
+   * The size of text that is read in the hand, in thousandths of a point: it is the first to be
+   * made smaller, before any group gives way, and has what room the body leaves.
+   */
+  public record Hand(long largest, long smallest) {
+    /** Where a form does not say. */
+    public static final Hand USUAL = new Hand(8_500, 7_500);
+
+    public Hand {
+      if (smallest < LEAST_TEXT || largest < smallest) {
+        throw new IllegalArgumentException("sizes %s, %s".formatted(largest, smallest));
+      }
+    }
+  }
+
+  /**
    * Boxes and runs that give way together.
    *
    * @param until the body size, in thousandths of a point, that is not undercut while this group is
@@ -65,6 +82,7 @@ public record Form(
 
   public Form {
     Objects.requireNonNull(paper);
+    Objects.requireNonNull(hand);
     groups = List.copyOf(groups);
     Objects.requireNonNull(language);
     Objects.requireNonNull(title);

@@ -7,8 +7,13 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
-/** A list; each item has a label (a number, a tick box) and a body. */
-public record Items(List<Entry> entries, Width label, Length gap, Length between, Span at)
+/**
+ * A list; each item has a label (a number, a tick box) and a body.
+ *
+ * @param under whether the body's first paragraph goes on under the label instead of beside it
+ */
+public record Items(
+    List<Entry> entries, Width label, Length gap, Length between, boolean under, Span at)
     implements Container {
   public Items {
     entries = List.copyOf(entries);
@@ -29,7 +34,7 @@ public record Items(List<Entry> entries, Width label, Length gap, Length between
         this,
         entries,
         entry -> entry.without(groups),
-        kept -> new Items(kept, label, gap, between, at));
+        kept -> new Items(kept, label, gap, between, under, at));
   }
 
   @Override

@@ -5,11 +5,12 @@ import java.util.Objects;
 /**
  * How text is set.
  *
- * @param scale thousandths of the body size
+ * @param hand whether its size goes by that of text read in the hand instead of the body's
+ * @param scale thousandths of that size
  * @param floor never smaller, in thousandths of a point
  * @param ceiling never larger, in thousandths of a point
  */
-public record TextStyle(int scale, long floor, long ceiling, Align align) {
+public record TextStyle(boolean hand, int scale, long floor, long ceiling, Align align) {
   public TextStyle {
     Objects.requireNonNull(align);
     if (scale < 1 || floor < 1 || ceiling < floor) {

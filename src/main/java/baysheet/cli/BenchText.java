@@ -4,6 +4,7 @@ import baysheet.record.BenchTorque;
 import baysheet.torque.Stage;
 import baysheet.torque.StrengthClass;
 import baysheet.torque.Unit;
+import baysheet.wording.Language;
 import java.util.List;
 import java.util.Locale;
 
@@ -41,7 +42,9 @@ final class BenchText {
     bench.accuracy().ifPresent(this::accuracy);
     bench.joint().ifPresent(this::joint);
     rows.rows("note", notes);
-    bench.warnings().forEach(it -> rows.row(it.code().severity().word(), it.text()));
+    bench
+        .warnings()
+        .forEach(it -> rows.row(it.code().severity().word(), Language.BRITISH.source(it.text())));
     rows.row("", "This is arithmetic on what was typed; it does not say that the value is right.");
     return rows.print();
   }
@@ -106,8 +109,9 @@ final class BenchText {
         "clamp load",
         String.format(
             Locale.ROOT,
-            "%.1f\u00A0kN on %s at friction %s in thread and under the head (VDI 2230 form)",
+            "%.1f\u00A0kN%s on %s at friction %s in thread and under the head (VDI 2230 form)",
             load,
+            aimedAt(joint),
             joint.thread().designation(),
             friction(joint.friction())));
     rows.row(
@@ -118,6 +122,12 @@ final class BenchText {
             load * (100 - BenchTorque.Joint.SCATTER_PERCENT) / 100,
             load * (100 + BenchTorque.Joint.SCATTER_PERCENT) / 100));
     joint.strength().ifPresent(strength -> share(joint, strength));
+  }
+
+  /** Which torque it is for, where more than one is accepted as written. */
+  private String aimedAt(BenchTorque.Joint joint) {
+    boolean banded = bench.stages().get(0).worked().flatMap(it -> it.target().band()).isPresent();
+    return banded ? " for " + joint.torque().orElseThrow().print() : "";
   }
 
   private static String friction(double friction) {

@@ -5,6 +5,7 @@ import baysheet.pdf.Attachment;
 import baysheet.pdf.PdfInfo;
 import baysheet.pdf.PdfWriter;
 import baysheet.sheet.Heading;
+import baysheet.wording.Language;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.Comparator;
@@ -49,7 +50,7 @@ final class Day {
 
   private static PdfInfo info(MadeSheet made) {
     Heading heading = made.sheet().heading();
-    String title = "Bay sheet " + made.sheet().name() + ": " + heading.title();
+    String title = "Bay sheet " + made.sheet().name() + ": " + Language.of(heading).title(heading);
     return new PdfInfo(
         title,
         "en",

@@ -27,18 +27,37 @@ final class SettingRows {
     this.rows = rows;
   }
 
-  /** The torque in other units: the exact figure, then as it is printed. */
+  /**
+   * The torque in other units: the exact figure, then as it is printed. Of a value with a band of
+   * its own both ends come first, so that its middle is never taken for all of it.
+   */
   void converted(Target target, Band band, List<Unit> units) {
     List<String> texts = new ArrayList<>();
+    String whole = target.band().isPresent() ? target.nominal().print() + " is " : "";
     for (Unit unit : units) {
       if (unit != target.nominal().unit()) {
+        target
+            .band()
+            .ifPresent(own -> texts.add(ends(own, unit) + ", its ends rounded towards the middle"));
         texts.add(
-            rounded(target.nominal().to(unit))
-                + ", printed as "
-                + Rounding.converted(target.nominal(), unit, band).print());
+            whole + rounded(target.nominal().to(unit)) + printed(target.nominal(), unit, band));
       }
     }
     rows.rows("converted", texts);
+  }
+
+  /** Small figures are printed in lbf·in: one that is written so is not printed a second time. */
+  private static String printed(Quantity nominal, Unit unit, Band band) {
+    return Rounding.isOther(nominal, unit)
+        ? ", printed as " + Rounding.converted(nominal, unit, band).print()
+        : "";
+  }
+
+  /** Towards the middle: what is printed of a band is never outside it. */
+  private static String ends(Band band, Unit unit) {
+    return rounded(band.low().to(unit), RoundingMode.CEILING)
+        + " to "
+        + rounded(band.high().to(unit), RoundingMode.FLOOR);
   }
 
   /**
@@ -51,10 +70,7 @@ final class SettingRows {
         band.origin() == Band.Origin.BOOK
             ? "as written with the value"
             : percent(target.nominal(), band) + " either way, " + otherwise;
-    // Towards the middle: what is printed of a band is never outside it.
-    String low = rounded(band.low(), RoundingMode.CEILING);
-    String high = rounded(band.high(), RoundingMode.FLOOR);
-    rows.row("band", low + " to " + high + ": " + whose);
+    rows.row("band", ends(band, band.low().unit()) + ": " + whose);
   }
 
   /** A figure that does not fit its thread and class is asked about, never set. */

@@ -41,7 +41,8 @@ record SheetPages(
   /** The pages of a job; none when problems with errors were added. */
   List<MadeSheet> of(StageSheets stages, Optional<Located<Integer>> wanted) {
     Sheet whole = onPaper(stages.whole());
-    Optional<Form> form = form(whole, problems);
+    SheetId id = SheetId.of(whole);
+    Optional<Form> form = form(whole, id, problems);
     if (form.isEmpty()) {
       return List.of();
     }
@@ -54,7 +55,7 @@ record SheetPages(
     if (least == 1) {
       PageFit fit = PageFit.fit(form.get(), fonts);
       if (fit instanceof PageFit.Fitted fitted) {
-        return List.of(made(whole, fitted));
+        return List.of(made(whole, id, fitted));
       } else if (!(fit instanceof PageFit.Overrun overrun) || !overrun.tooWide().isEmpty()) {
         report().unfit(fit, problems);
         return List.of();
@@ -74,12 +75,13 @@ record SheetPages(
 
   private void add(List<MadeSheet> made, Sheet sheet) {
     nameTaken(sheet).ifPresent(problems::add);
-    form(sheet, problems)
+    SheetId id = SheetId.of(sheet);
+    form(sheet, id, problems)
         .map(form -> PageFit.fit(form, fonts))
         .ifPresent(
             fit -> {
               if (fit instanceof PageFit.Fitted fitted) {
-                made.add(made(sheet, fitted));
+                made.add(made(sheet, id, fitted));
               } else {
                 report().unfit(fit, problems);
               }
@@ -90,14 +92,14 @@ record SheetPages(
     return revision.of(paper.map(sheet::on).orElse(sheet));
   }
 
-  private Optional<Form> form(Sheet sheet, Problems found) {
-    SheetId id = SheetId.of(sheet);
+  private Optional<Form> form(Sheet sheet, SheetId id, Problems found) {
     return layouts.fill(LAYOUT, SheetText.of(sheet, id.text(), id.code()), found);
   }
 
   /** What is wrong with the layout is said of the whole job. */
   private boolean fits(Sheet sheet, Room room) {
-    return form(onPaper(sheet), new Problems())
+    Sheet printed = onPaper(sheet);
+    return form(printed, SheetId.of(printed), new Problems())
         .filter(
             form ->
                 PageFit.fitsAt(
@@ -105,8 +107,7 @@ record SheetPages(
         .isPresent();
   }
 
-  private MadeSheet made(Sheet sheet, PageFit.Fitted fitted) {
-    SheetId id = SheetId.of(sheet);
+  private MadeSheet made(Sheet sheet, SheetId id, PageFit.Fitted fitted) {
     byte[] record =
         SheetRecord.write(sheet, id, sheet.heading().paper().word(), fitted.page(), fitted.fit());
     return new MadeSheet(sheet, id, fitted.page(), fitted.fit(), record);

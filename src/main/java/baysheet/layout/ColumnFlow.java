@@ -15,15 +15,19 @@ import java.util.List;
 /** Lets boxes flow through columns so that the tallest column is as short as can be. */
 record ColumnFlow(Measurer measurer) {
   Measured measure(Columns columns, long width) {
+    return measurer.lowest(columns.counts(), count -> measure(columns, count, width));
+  }
+
+  private Measured measure(Columns columns, int count, long width) {
     long between = measurer.length(columns.between());
-    long gutters = (columns.count() - 1) * between;
+    long gutters = (count - 1) * between;
     measurer.note("columns", columns.at(), gutters - width);
-    long one = Math.floorDiv(Math.max(0, width - gutters), columns.count());
+    long one = Math.floorDiv(Math.max(0, width - gutters), count);
     long gap = measurer.length(columns.gap());
     List<Unit> units = unitsOf(columns.children(), gap, gap, one);
     units.removeIf(unit -> unit.box().height() == 0);
     List<Chunk> chunks = chunks(units);
-    long height = leastHeight(chunks, columns.count());
+    long height = leastHeight(chunks, count);
     List<List<Chunk>> filled = fill(chunks, height);
     List<Placed> placed = new ArrayList<>();
     long x = 0;

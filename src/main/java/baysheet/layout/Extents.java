@@ -53,8 +53,9 @@ record Extents(Setting setting) implements BoxVisitor<Extent> {
   @Override
   public Extent columns(Columns box) {
     Extent one = widest(box.children());
-    long between = (box.count() - 1) * length(box.between());
-    return new Extent(one.least() * box.count(), one.natural() * box.count()).plus(between);
+    int count = box.counts().stream().min(Integer::compare).orElseThrow();
+    long between = (count - 1) * length(box.between());
+    return new Extent(one.least() * count, one.natural() * count).plus(between);
   }
 
   @Override
@@ -165,7 +166,8 @@ record Extents(Setting setting) implements BoxVisitor<Extent> {
     long size = setting.size(text.style());
     Fonts fonts = setting.fonts();
     LineBreaker breaker = new LineBreaker(fonts, size, Long.MAX_VALUE, word -> {});
-    LineSetter setter = new LineSetter(fonts, size, Long.MAX_VALUE, text.style().align());
+    LineSetter setter =
+        new LineSetter(fonts, size, Long.MAX_VALUE, text.style().align(), Inset.NONE);
     return Figures.of(setter.set(breaker.fill(paragraph)));
   }
 

@@ -71,7 +71,7 @@ final class Fitter {
       high = attempt.fits() ? middle : high;
       low = attempt.fits() ? low : middle + 1;
     }
-    return fitted(largest(best, rungs.get(high).upTo()));
+    return fitted(withLargestHand(largest(best, rungs.get(high).upTo())));
   }
 
   boolean fitsAt(long size) {
@@ -94,23 +94,25 @@ final class Fitter {
   }
 
   /**
-   * The ways of making room, in the order in which they are taken: small boxes for a pen, then one
-   * group after another, and a smaller size once the groups that may not see it are gone.
+   * The ways of making room, in the order in which they are taken: small boxes for a pen, small
+   * text read in the hand, then one group after another, and a smaller size once the groups that
+   * may not see it are gone.
    */
   private List<Rung> rungs() {
     Set<String> met = Boxes.groups(form.body());
     List<String> dropped = new ArrayList<>();
-    Level level = new Level(false, dropped);
     List<Rung> rungs = new ArrayList<>();
-    rungs.add(new Rung(level, form.dropsBelow(), form.largest()));
-    level = new Level(true, dropped);
+    for (Level roomy : List.of(new Level(false, false, dropped), new Level(true, false, dropped))) {
+      rungs.add(new Rung(roomy, form.dropsBelow(), form.largest()));
+    }
+    Level level = new Level(true, true, dropped);
     long upTo = form.largest();
     for (long floor : floors()) {
       rungs.add(new Rung(level, floor, upTo));
       for (Form.Group group : form.groups()) {
         if (group.until() == floor && met.contains(group.name())) {
           dropped.add(group.name());
-          level = new Level(true, dropped);
+          level = new Level(true, true, dropped);
           rungs.add(new Rung(level, floor, upTo));
         }
       }
@@ -174,19 +176,40 @@ final class Fitter {
     return Math.round(known.size() * StrictMath.pow(room, 1 / GROWTH));
   }
 
+  /** What room is left goes to the text read in the hand. */
+  private Attempt withLargestHand(Attempt fits) {
+    Attempt best = fits;
+    long low = 0;
+    long high = Math.floorDiv(form.hand().largest() - fits.hand(), STEP);
+    while (low < high) {
+      long steps = low + (high - low + 1) / 2;
+      Attempt next = attempt(fits.level(), fits.size(), fits.hand() + steps * STEP);
+      best = next.fits() ? next : best;
+      low = next.fits() ? steps : low;
+      high = next.fits() ? high : steps - 1;
+    }
+    return best;
+  }
+
   private Attempt attempt(Level level, long size) {
+    Form.Hand hand = form.hand();
+    return attempt(level, size, level.leastHand() ? hand.smallest() : hand.largest());
+  }
+
+  private Attempt attempt(Level level, long size, long hand) {
     measurements++;
-    Setting setting = new Setting(fonts, size, level.leastPens(), paragraphs);
+    Setting setting = new Setting(fonts, size, hand, level.leastPens(), paragraphs);
     Measurer measurer = measurers.computeIfAbsent(setting, Measurer::new);
     Measured body = measurer.whole(body(level), width);
     boolean fits = body.height() <= height && measurer.tooWide().isEmpty();
-    return new Attempt(level, size, body, measurer.tooWide(), fits);
+    return new Attempt(level, size, hand, body, measurer.tooWide(), fits);
   }
 
   private PageFit fitted(Attempt attempt) {
     Measured body = filled(attempt.body());
     Level level = attempt.level();
-    Fit fit = new Fit(attempt.size(), level.leastPens(), level.dropped(), measurements);
+    Fit fit =
+        new Fit(attempt.size(), attempt.hand(), level.leastPens(), level.dropped(), measurements);
     PlacedPage placed = PageBuilder.page(form, body, fonts);
     List<PageCheck.Fault> faults = PageCheck.faults(placed, form.margin(), Form.LEAST_TEXT);
     return faults.isEmpty()
@@ -211,7 +234,7 @@ final class Fitter {
   }
 
   /** A way of making room. */
-  private record Level(boolean leastPens, List<String> dropped) {
+  private record Level(boolean leastPens, boolean leastHand, List<String> dropped) {
     Level {
       dropped = List.copyOf(dropped);
     }
@@ -222,5 +245,5 @@ final class Fitter {
 
   /** A level at one size. */
   private record Attempt(
-      Level level, long size, Measured body, List<TooWide> tooWide, boolean fits) {}
+      Level level, long size, long hand, Measured body, List<TooWide> tooWide, boolean fits) {}
 }

@@ -19,6 +19,11 @@ public final class FontFace {
 
   private static final int NO_GLYPH = -1;
 
+  /** Nine points on ten: as far as plain letters, figures and signs need, and a little white. */
+  private static final int PLAIN_RISE = 870;
+
+  private static final int PLAIN_FALL = 240;
+
   private final CmapLookup characters;
 
   /** By the number of the glyph. */
@@ -129,6 +134,26 @@ public final class FontFace {
   /** Whether one of both fonts can show a character, or need not because it is never drawn. */
   public boolean covers(int codePoint) {
     return (codePoint < NEAR ? near[codePoint] : look(codePoint)) != NO_GLYPH;
+  }
+
+  /** Whether letters are in a text that may reach above or below plain ones: É, Å, ç. */
+  static boolean reachesFar(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      if (text.charAt(i) > '~' && Character.isLetter(text.charAt(i))) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** From the baseline up to the top of a line. */
+  int rise(boolean reachesFar) {
+    return reachesFar ? ascent : PLAIN_RISE;
+  }
+
+  /** From the baseline down to the bottom of a line; positive. */
+  int fall(boolean reachesFar) {
+    return reachesFar ? descent : PLAIN_FALL;
   }
 
   /** From the baseline up to the top of the tallest letter with its accent. */

@@ -15,6 +15,7 @@ final class LineBreaker {
   private static final long ENDLESS = 1L << 40;
 
   private final Fonts fonts;
+  private final long size;
 
   /** What a line holds, in thousandths of an em. */
   private final long most;
@@ -30,6 +31,7 @@ final class LineBreaker {
    */
   LineBreaker(Fonts fonts, long size, long width, Consumer<Word> tooWide) {
     this.fonts = fonts;
+    this.size = size;
     this.most = Math.floorDiv(Math.min(width, ENDLESS) * 1000, size);
     this.tooWide = tooWide;
   }
@@ -53,21 +55,28 @@ final class LineBreaker {
 
   /** Breaks a paragraph of at least one word. */
   Broken fill(Paragraph paragraph) {
-    if (paragraph.longest() <= most && !paragraph.broken()) {
+    return fill(paragraph, Inset.NONE);
+  }
+
+  /** Breaks a paragraph whose first lines are shorter. */
+  Broken fill(Paragraph paragraph, Inset inset) {
+    long less = Math.floorDiv(inset.width() * 1000 + size - 1, size);
+    if (paragraph.longest() + less <= most && !paragraph.broken()) {
       return new Broken(paragraph.words(), ONE_LINE);
     }
-    List<Word> words = paragraph.noWiderThan(most, fonts);
+    List<Word> words = paragraph.noWiderThan(most - less, fonts);
     start(0);
     long filled = 0;
     long space = 0;
     for (int i = 0; i < words.size(); i++) {
       Word word = words.get(i);
       long more = filled + (word.joined() ? 0 : space) + word.advance();
-      if (i > 0 && (word.startsLine() || more > most)) {
+      long room = lines <= inset.lines() ? most - less : most;
+      if (i > 0 && (word.startsLine() || more > room)) {
         start(i);
         more = word.advance();
       }
-      if (word.advance() > most) {
+      if (word.advance() > most - less) {
         tooWide.accept(word);
       }
       filled = more;

@@ -7,28 +7,28 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Sets broken lines: joins their words, with the spaces between, and finds where each stands. */
-record LineSetter(Fonts fonts, long size, long width, TextStyle.Align align) {
+record LineSetter(Fonts fonts, long size, long width, TextStyle.Align align, Inset inset) {
   List<SetLine> set(LineBreaker.Broken broken) {
     List<SetLine> lines = new ArrayList<>(broken.lines());
     for (int i = 0; i < broken.lines(); i++) {
-      lines.add(line(broken.line(i)));
+      lines.add(line(broken.line(i), i < inset.lines() ? inset.width() : 0));
     }
     return lines;
   }
 
-  private SetLine line(List<Word> words) {
+  private SetLine line(List<Word> words, long from) {
     Joiner joiner = new Joiner();
     joiner.join(words);
     long lineWidth = Em.at(joiner.end, size);
     long point = align == TextStyle.Align.DECIMAL ? decimalPoint(joiner.pieces) : -1;
-    return new SetLine(start(lineWidth), lineWidth, point, joiner.pieces);
+    return new SetLine(from + start(lineWidth, width - from), lineWidth, point, joiner.pieces);
   }
 
-  private long start(long lineWidth) {
+  private long start(long lineWidth, long room) {
     return switch (align) {
       case LEFT, DECIMAL -> 0;
-      case CENTRE -> Math.max(0, (width - lineWidth) / 2);
-      case RIGHT -> Math.max(0, width - lineWidth);
+      case CENTRE -> Math.max(0, (room - lineWidth) / 2);
+      case RIGHT -> Math.max(0, room - lineWidth);
     };
   }
 

@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param size of its font
  * @param leading from one baseline to the next
  * @param rise from the top of a line to its baseline
+ * @param inset what its first lines leave free
  * @param point how far from the left edge every number's decimal point is to stand, {@link #NONE}
  *     if they are not lined up
  * @param tag its structure element; none for decoration
@@ -24,6 +25,7 @@ record Lines(
     long rise,
     TextStyle.Align align,
     LineBreaker.Broken broken,
+    Inset inset,
     long point,
     Optional<Tag> tag,
     Span at,
@@ -48,7 +50,7 @@ record Lines(
 
   @Override
   public long height() {
-    return leading * broken.lines();
+    return leading * broken.lines() + inset.below();
   }
 
   @Override
@@ -68,11 +70,11 @@ record Lines(
 
   /** The same paragraph with every number's decimal point at one distance from the left edge. */
   Lines withPointAt(long point) {
-    return new Lines(width, size, leading, rise, align, broken, point, tag, at, fonts);
+    return new Lines(width, size, leading, rise, align, broken, inset, point, tag, at, fonts);
   }
 
   private List<SetLine> set() {
-    return new LineSetter(fonts, size, width, align).set(broken);
+    return new LineSetter(fonts, size, width, align, inset).set(broken);
   }
 
   @Override
@@ -80,12 +82,14 @@ record Lines(
     page.from(at);
     tag.ifPresent(page::open);
     long baseline = y + rise;
+    long below = inset.below();
     for (SetLine line : set()) {
       long left = x + (point == NONE || line.point() < 0 ? line.x() : point - line.point());
       for (Piece piece : line.pieces()) {
         page.text(piece, size, left + piece.dx(), baseline, tag.isPresent());
       }
-      baseline += leading;
+      baseline += leading + below;
+      below = 0;
     }
     tag.ifPresent(t -> page.close());
   }

@@ -1,6 +1,7 @@
 package baysheet.layout;
 
 import baysheet.box.Box;
+import baysheet.box.Column;
 import baysheet.box.Items;
 import baysheet.box.SimpleVisitor;
 import baysheet.box.Text;
@@ -14,6 +15,9 @@ import java.util.Optional;
 
 /** Measures lists: labels in one column, bodies in the other. */
 record ListMeasurer(Measurer measurer) {
+  /** A first line grows to the height of its label by less than one of so many parts. */
+  private static final int MUCH_HIGHER = 4;
+
   Measured measure(Items items, long width) {
     Tag list = Tag.of(Type.L);
     List<Measured> entries = entries(items, width);
@@ -23,6 +27,10 @@ record ListMeasurer(Measurer measurer) {
 
   /** The entries alone, for whoever sets them in columns. */
   List<Measured> entries(Items items, long width) {
+    return items.under() ? under(items, width) : beside(items, width);
+  }
+
+  private List<Measured> beside(Items items, long width) {
     long gap = measurer.length(items.gap());
     List<Width> wanted = List.of(items.label(), new Width.Share(1));
     Extents extents = measurer.extents();
@@ -37,6 +45,41 @@ record ListMeasurer(Measurer measurer) {
       entries.add(new Tagged(Tag.of(Type.LI), both));
     }
     return entries;
+  }
+
+  /** Each body's first paragraph begins beside its label and goes on under it. */
+  private List<Measured> under(Items items, long width) {
+    long gap = measurer.length(items.gap());
+    List<Measured> entries = new ArrayList<>();
+    for (Items.Entry entry : items.entries()) {
+      long wide = Math.min(measurer.extents().of(entry.label()).natural(), width);
+      measurer.note("list", items.at(), wide + gap - width);
+      Measured label = label(entry.label(), wide);
+      List<Box> body =
+          entry.body() instanceof Column column ? column.children() : List.of(entry.body());
+      Measured both =
+          body.get(0) instanceof Text begun
+              ? under(label, begun, body.subList(1, body.size()), wide + gap, width)
+              : level(label, measurer.measure(entry.body(), width - wide - gap), wide + gap, width);
+      entries.add(new Tagged(Tag.of(Type.LI), both));
+    }
+    return entries;
+  }
+
+  private Measured under(Measured label, Text begun, List<Box> rest, long from, long width) {
+    long leading = measurer.leading(begun);
+    long over = Math.max(0, label.height() - leading);
+    boolean grows = over * MUCH_HIGHER < leading;
+    int lines = grows ? 1 : (int) ((label.height() + leading - 1) / leading);
+    Inset inset = new Inset(from, lines, grows ? over : 0);
+    List<Measured> body = new ArrayList<>(List.of(measurer.text(begun, width, inset)));
+    rest.forEach(box -> body.add(measurer.measure(box, width)));
+    Measured stack = new Tagged(Tag.of(Type.LBODY), Measurer.stack(body, 0, width));
+    long lowest = lines * leading + inset.below() - label.height();
+    long y = Math.max(0, Math.min(lowest, stack.middle() - label.middle()));
+    long height = Math.max(stack.height(), y + label.height());
+    return new Measured.Group(
+        width, height, List.of(new Placed(label, 0, y), new Placed(stack, 0, 0)));
   }
 
   private Measured label(Box label, long width) {

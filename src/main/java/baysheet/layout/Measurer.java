@@ -27,6 +27,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Supplier;
 
 /** Measures boxes in one setting, and notes what is too wide for its room. */
@@ -165,14 +166,16 @@ final class Measurer {
 
     /** As it was measured before at this width, where it had room. */
     private Measured once(Box box, Supplier<Measured> anew) {
-      Known before = known.get(box);
-      if (before != null && before.width == width) {
-        return before.box;
+      Known first = known.get(box);
+      for (Known before = first; before != null; before = before.next) {
+        if (before.width == width) {
+          return before.box;
+        }
       }
       int notes = tooWide.size();
       Measured measured = anew.get();
       if (tooWide.size() == notes) {
-        known.put(box, new Known(width, measured));
+        known.put(box, new Known(width, measured, first));
       }
       return measured;
     }
@@ -184,6 +187,24 @@ final class Measurer {
    * @param tag its element; none for decoration
    */
   Measured text(Text text, long width, Optional<Tag> tag) {
+    return text(text, width, tag, Inset.NONE);
+  }
+
+  /** Measures a paragraph at whose beginning something stands; it keeps that to itself. */
+  Measured text(Text text, long width, Inset inset) {
+    Optional<Tag> tag = paragraphTag(text.role());
+    return new AtWidth(width).once(text, () -> text(text, width, tag, inset));
+  }
+
+  /** From one line of a paragraph to the next. */
+  long leading(Text text) {
+    boolean far = setting.paragraph(text).reachesFar();
+    FontFace face = setting.fonts().regular();
+    long size = setting.size(text.style());
+    return Em.at(face.rise(far), size) + Em.at(face.fall(far), size);
+  }
+
+  private Measured text(Text text, long width, Optional<Tag> tag, Inset inset) {
     Paragraph paragraph = setting.paragraph(text);
     if (paragraph.words().isEmpty()) {
       return Measured.nothing(width);
@@ -195,13 +216,14 @@ final class Measurer {
             fonts,
             size,
             width,
-            word -> note(word.text(), text.at(), Em.at(word.advance(), size) - width));
-    long ascent = Em.at(fonts.regular().ascent(), size);
-    long descent = Em.at(fonts.regular().descent(), size);
+            word ->
+                note(word.text(), text.at(), Em.at(word.advance(), size) + inset.width() - width));
+    long rise = Em.at(fonts.regular().rise(paragraph.reachesFar()), size);
+    long fall = Em.at(fonts.regular().fall(paragraph.reachesFar()), size);
     TextStyle.Align align = text.style().align();
-    LineBreaker.Broken broken = breaker.fill(paragraph);
+    LineBreaker.Broken broken = breaker.fill(paragraph, inset);
     return new Lines(
-        width, size, ascent + descent, ascent, align, broken, Measured.NONE, tag, text.at(), fonts);
+        width, size, rise + fall, rise, align, broken, inset, Measured.NONE, tag, text.at(), fonts);
   }
 
   private static Optional<Tag> paragraphTag(Text.Role role) {
@@ -263,6 +285,26 @@ final class Measurer {
     return new Measured.Group(width, y, placed);
   }
 
+  /** Of several ways, the first that needs the least height; one too wide only where all are. */
+  <T> Measured lowest(List<T> ways, Function<T, Measured> measure) {
+    List<TooWide> before = List.copyOf(tooWide);
+    List<TooWide> notes = List.of();
+    Measured best = null;
+    for (T way : ways) {
+      tooWide.clear();
+      Measured next = measure.apply(way);
+      boolean lower = best != null && next.height() < best.height();
+      if (best == null || (tooWide.isEmpty() && (lower || !notes.isEmpty()))) {
+        best = next;
+        notes = List.copyOf(tooWide);
+      }
+    }
+    tooWide.clear();
+    tooWide.addAll(before);
+    tooWide.addAll(notes);
+    return best;
+  }
+
   /** Notes what is wider than its room. */
   void note(String what, Span at, long by) {
     if (by > 0) {
@@ -270,6 +312,6 @@ final class Measurer {
     }
   }
 
-  /** A box as it was measured for a room. */
-  private record Known(long width, Measured box) {}
+  /** A box as it was measured for a room, and for others before. */
+  private record Known(long width, Measured box, Known next) {}
 }

@@ -69,6 +69,7 @@ final class PageBuilder {
 
   void text(Lines.Piece piece, long size, long x, long baseline, boolean read) {
     FontFace face = fonts.face(piece.bold());
+    boolean far = FontFace.reachesFar(piece.text());
     add(
         new Item.Glyphs(
             read ? element() : Page.ARTIFACT,
@@ -77,8 +78,8 @@ final class PageBuilder {
             x,
             baseline,
             piece.width(),
-            Em.at(face.ascent(), size),
-            Em.at(face.descent(), size),
+            Em.at(face.rise(far), size),
+            Em.at(face.fall(far), size),
             piece.text()));
   }
 

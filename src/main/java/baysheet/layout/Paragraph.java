@@ -10,8 +10,9 @@ import java.util.List;
  * @param widest its widest word
  * @param longest its longest line, broken only where a break is written
  * @param broken whether a break is written in it
+ * @param reachesFar whether some of its letters reach above or below plain ones
  */
-record Paragraph(List<Word> words, long widest, long longest, boolean broken) {
+record Paragraph(List<Word> words, long widest, long longest, boolean broken, boolean reachesFar) {
   Paragraph {
     words = List.copyOf(words);
   }
@@ -26,14 +27,16 @@ record Paragraph(List<Word> words, long widest, long longest, boolean broken) {
     long line = 0;
     long space = 0;
     boolean broken = false;
+    boolean far = false;
     for (Word word : words) {
       widest = Math.max(widest, word.advance());
       line = (word.startsLine() ? 0 : line + space) + word.advance();
       longest = Math.max(longest, line);
       space = fonts.spaceAfter(word);
       broken |= word.startsLine();
+      far |= word.parts().stream().anyMatch(part -> FontFace.reachesFar(part.text()));
     }
-    return new Paragraph(words, widest, longest, broken);
+    return new Paragraph(words, widest, longest, broken, far);
   }
 
   /** The words, each that is wider than its line in the pieces between which it may break. */

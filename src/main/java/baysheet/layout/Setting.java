@@ -10,12 +10,13 @@ import java.util.Map;
  * Everything a measurement depends on beside the boxes.
  *
  * @param body the body size, in thousandths of a point
+ * @param hand the size of text read in the hand
  * @param leastPens whether boxes for a pen are at their smallest
  * @param paragraphs each divided into words once for all sizes
  */
-record Setting(Fonts fonts, long body, boolean leastPens, Paragraphs paragraphs) {
+record Setting(Fonts fonts, long body, long hand, boolean leastPens, Paragraphs paragraphs) {
   long size(TextStyle style) {
-    long wanted = Math.floorDiv(style.scale() * body, 1000L);
+    long wanted = Math.floorDiv(style.scale() * (style.hand() ? hand : body), 1000L);
     return Math.min(style.ceiling(), Math.max(style.floor(), wanted));
   }
 

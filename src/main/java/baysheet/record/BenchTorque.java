@@ -13,6 +13,7 @@ import baysheet.torque.StrengthClass;
 import baysheet.torque.Target;
 import baysheet.torque.Unit;
 import baysheet.torque.WrenchChoice;
+import baysheet.wording.Language;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -185,16 +186,23 @@ public record BenchTorque(
 
   private static void quantity(Json json, Worked worked, Unit unit) throws IOException {
     json.number("value", rounded(worked.target().nominal().to(unit)).value());
+    if (worked.target().band().isPresent()) {
+      ends(json, worked.target().band().get(), unit);
+    }
     json.text("unit", unit.symbol());
   }
 
-  /** Towards the middle: what is written of a band is never outside it. */
   private static void band(Json json, Worked worked) throws IOException {
-    Band band = worked.band();
-    json.number("from", rounded(band.low(), RoundingMode.CEILING).value());
-    json.number("to", rounded(band.high(), RoundingMode.FLOOR).value());
-    json.text("unit", band.low().unit().symbol());
+    Unit unit = worked.band().low().unit();
+    ends(json, worked.band(), unit);
+    json.text("unit", unit.symbol());
     json.text("of", worked.whose().name().toLowerCase(Locale.ROOT));
+  }
+
+  /** Towards the middle: what is written of a band is never outside it. */
+  private static void ends(Json json, Band band, Unit unit) throws IOException {
+    json.number("from", rounded(band.low().to(unit), RoundingMode.CEILING).value());
+    json.number("to", rounded(band.high().to(unit), RoundingMode.FLOOR).value());
   }
 
   private static void reach(Json json, Reach reach) throws IOException {
@@ -252,7 +260,7 @@ public record BenchTorque(
   private static void warning(Json json, Warning warning) throws IOException {
     json.text("code", warning.code().word());
     json.text("severity", warning.code().severity().word());
-    json.text("text", warning.text());
+    json.text("text", Language.BRITISH.source(warning.text()));
   }
 
   /** As it was written: 1.75, not 1.750. */

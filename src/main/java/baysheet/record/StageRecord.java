@@ -28,6 +28,7 @@ record StageRecord(Json json, Language language) {
     json.texts("raised", state.raised());
     json.texts("held", state.held().stream().map(Stage.Held::item).toList());
     json.list("off", state.off(), it -> SheetRecord.tally(json, language, it));
+    json.list("slackened", state.slackened(), it -> SheetRecord.tally(json, language, it));
     json.list("fastenersOff", state.fasteners(), this::row);
     json.list("notTight", state.loose(), this::row);
     json.texts("open", state.open());
@@ -48,7 +49,7 @@ record StageRecord(Json json, Language language) {
     json.object(
         () -> {
           json.number("step", figure.step());
-          json.texts("words", language.texts(figure.words()));
+          json.texts("words", language.statements(figure.words()));
           json.texts("places", figure.places());
         });
   }

@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -87,21 +88,28 @@ final class ItemRule {
    * The steps with their items bound; what cannot be bound is a problem and left out. A step that
    * concerns nothing but what the vehicle does not have falls away.
    */
-  List<BoundStep> bind(List<Step> steps, Asking asking) {
-    return steps.stream().flatMap(step -> bind(step, asking).stream()).toList();
+  List<BoundStep> bind(Procedure procedure, List<Step> steps, Asking asking) {
+    return steps.stream().flatMap(step -> bind(procedure, step, asking).stream()).toList();
   }
 
-  private Optional<BoundStep> bind(Step step, Asking asking) {
+  private Optional<BoundStep> bind(Procedure procedure, Step step, Asking asking) {
     Set<String> absent = new LinkedHashSet<>();
     List<ItemAt> undone = items(step.undo(), asking, absent);
     List<ItemAt> put = items(step.doUp(), asking, absent);
     List<ItemAt> disturbed = items(step.disturb(), asking, absent);
+    Map<Boolean, List<Located<String>>> slackened =
+        step.slacken().stream()
+            .collect(Collectors.partitioningBy(it -> procedure.takesOff(it.value())));
+    List<ItemAt> first = items(slackened.get(true), asking, absent);
+    List<ItemAt> only = items(slackened.get(false), asking, absent);
     BoundStep bound =
         new BoundStep(
             step,
-            Stream.concat(undone.stream(), putInPlace(disturbed)).toList(),
+            joined(undone, joined(only, putInPlace(disturbed))),
+            joined(first, only),
             put,
-            disturbed,
+            joined(disturbed, first),
+            joined(items(step.ends(), asking, absent), items(step.takesAway(), asking, absent)),
             applied(step.apply(), asking, absent),
             List.copyOf(absent));
     if (absent.isEmpty() || hasItems(bound)) {
@@ -114,8 +122,12 @@ final class ItemRule {
   }
 
   /** What is set up for the work alone counts as undone until it is taken away again. */
-  private Stream<ItemAt> putInPlace(List<ItemAt> disturbed) {
-    return disturbed.stream().filter(item -> things.get(item).isTemporary());
+  private List<ItemAt> putInPlace(List<ItemAt> disturbed) {
+    return disturbed.stream().filter(item -> things.get(item).isTemporary()).toList();
+  }
+
+  private static List<ItemAt> joined(List<ItemAt> one, List<ItemAt> other) {
+    return Stream.concat(one.stream(), other.stream()).toList();
   }
 
   private static boolean hasItems(BoundStep step) {

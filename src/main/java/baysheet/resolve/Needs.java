@@ -86,9 +86,9 @@ public record Needs(List<Gap> gaps, Set<String> unknown, boolean possible, List<
     for (TaskId id : access.closure(access.asked(works)).keySet()) {
       Procedure procedure = folder.procedures().get(id.procedure());
       ItemRule.Asking asking = new ItemRule.Asking(id, access.origin(id).at());
-      items.bind(procedure.open(), asking);
-      items.bind(procedure.work(), asking);
-      items.bind(procedure.close(), asking);
+      items.bind(procedure, procedure.open(), asking);
+      items.bind(procedure, procedure.work(), asking);
+      items.bind(procedure, procedure.close(), asking);
       items.renewed(items.parts(procedure.parts(), asking), asking);
     }
   }

@@ -14,6 +14,7 @@ import baysheet.report.Problems;
 import java.time.LocalDate;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Deque;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -144,7 +145,27 @@ public final class Resolver {
         problems.add(nothingToDo(asking));
       }
     }
-    return tasks;
+    return withoutNeedless(tasks, bay);
+  }
+
+  /** Without the steps for other lifts, and those that take away what no step has put there. */
+  private static Map<TaskId, Task> withoutNeedless(Map<TaskId, Task> tasks, Bay bay) {
+    Set<ItemAt> left = new HashSet<>();
+    tasks.values().stream()
+        .flatMap(Task::steps)
+        .forEach(
+            step -> {
+              left.addAll(step.undo());
+              left.addAll(step.disturb());
+            });
+    Map<TaskId, Task> needed = new LinkedHashMap<>();
+    tasks.forEach((id, task) -> needed.put(id, task.keeping(step -> isNeeded(step, left, bay))));
+    return needed;
+  }
+
+  private static boolean isNeeded(BoundStep step, Set<ItemAt> left, Bay bay) {
+    boolean isThere = step.step().takesAway().isEmpty() || !Collections.disjoint(step.ends(), left);
+    return isThere && step.step().isFor(bay);
   }
 
   private static Problem nothingToDo(ItemRule.Asking asking) {
@@ -171,9 +192,9 @@ public final class Resolver {
         asked,
         access,
         after,
-        items.bind(procedure.open(), asking),
-        items.bind(procedure.work(), asking),
-        items.bind(procedure.close(), asking),
+        items.bind(procedure, procedure.open(), asking),
+        items.bind(procedure, procedure.work(), asking),
+        items.bind(procedure, procedure.close(), asking),
         items.parts(procedure.parts(), asking),
         items.renewed(procedure.parts(), asking));
   }

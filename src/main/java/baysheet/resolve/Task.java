@@ -3,6 +3,8 @@ package baysheet.resolve;
 import baysheet.books.Procedure;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /**
  * A procedure at a place, as part of a job.
@@ -36,6 +38,27 @@ public record Task(
     close = List.copyOf(close);
     parts = List.copyOf(parts);
     renewed = List.copyOf(renewed);
+  }
+
+  /** All its steps, block after block. */
+  Stream<BoundStep> steps() {
+    return Stream.of(open, work, close).flatMap(List::stream);
+  }
+
+  /** The same without some of its steps. */
+  Task keeping(Predicate<BoundStep> kept) {
+    return new Task(
+        id,
+        procedure,
+        rank,
+        asked,
+        access,
+        after,
+        open.stream().filter(kept).toList(),
+        work.stream().filter(kept).toList(),
+        close.stream().filter(kept).toList(),
+        parts,
+        renewed);
   }
 
   /** Whether nothing of it is left to do on this vehicle. */

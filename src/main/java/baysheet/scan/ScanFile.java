@@ -99,23 +99,40 @@ public final class ScanFile {
     }
   }
 
+  /** What the libraries say of a broken file is for programmers. */
   private static String said(Throwable e) {
     if (e instanceof OutOfMemoryError || e instanceof StackOverflowError) {
       return "it needs more memory than there is";
     }
-    return e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
+    return e instanceof Unfit ? e.getMessage() : "it is damaged, or not a PDF, TIFF, PNG or JPEG";
+  }
+
+  /** What we found out ourselves, as a clause. */
+  private static final class Unfit extends IOException {
+    private static final long serialVersionUID = 1;
+
+    Unfit(String why) {
+      super(why);
+    }
   }
 
   private void read() throws IOException {
     if (Files.isDirectory(file)) {
-      throw new IOException("it is a folder");
+      throw new Unfit("it is a folder");
     }
     if (!Files.exists(file)) {
-      throw new IOException("there is no such file");
+      throw new Unfit("there is no such file");
+    }
+    // Reading a pipe or a device may never end.
+    if (!Files.isRegularFile(file)) {
+      throw new Unfit("it is neither a file nor a folder");
+    }
+    if (!Files.isReadable(file)) {
+      throw new Unfit("the permission to read it is missing");
     }
     try (ImageInputStream in = ImageIO.createImageInputStream(file.toFile())) {
       if (in == null) {
-        throw new IOException("no file that can be opened");
+        throw new Unfit("it cannot be opened");
       }
       Iterator<ImageReader> readers = ImageIO.getImageReaders(in);
       if (readers.hasNext()) {
@@ -236,7 +253,7 @@ public final class ScanFile {
   private static void bound(long width, long height) throws IOException {
     if (width < 1 || height < 1 || width > MOST_PIXELS || width * height > MOST_PIXELS) {
       String most = ", where at most " + MOST_PIXELS / 1_000_000 + " million are read";
-      throw new IOException(width + " by " + height + " pixels" + most);
+      throw new Unfit(width + " by " + height + " pixels" + most);
     }
   }
 }

@@ -39,20 +39,20 @@ public record Sheet(
     Heading heading,
     List<QualifiedWork> qualified,
     List<CautionLine> cautions,
-    List<String> evening,
+    List<Statement> evening,
     List<Section> sections,
     List<TorqueLine> torque,
     List<WrenchLine> wrenches,
     List<SocketLine> sockets,
     List<ToolLine> tools,
     List<PartLine> parts,
-    List<String> consumables,
+    List<Statement> consumables,
     List<TallyLine> tally,
     List<CheckLine> checks,
     List<Support> support,
     TimeNeeded time,
     Optional<String> notes,
-    List<String> sources,
+    List<Statement> sources,
     Optional<Stage> stage) {
   public Sheet {
     Objects.requireNonNull(heading);
@@ -195,7 +195,7 @@ public record Sheet(
       Letters letters,
       ThreePoint minutes,
       boolean hold,
-      List<String> entries,
+      List<Statement> entries,
       Teaching teaching) {
     public SheetStep {
       details = List.copyOf(details);
@@ -229,6 +229,11 @@ public record Sheet(
       return actions.undo();
     }
 
+    /** What is slackened and stays in place. */
+    public List<ItemAt> slacken() {
+      return actions.slacken();
+    }
+
     public List<ItemAt> doUp() {
       return actions.doUp();
     }
@@ -253,17 +258,21 @@ public record Sheet(
   /**
    * What a step does to the vehicle.
    *
+   * @param slacken what it turns back and leaves in place; it is undone as well, unless a later
+   *     step takes it off
    * @param circuits what it opens
    * @param torque numbers of the torque lines it tightens
    */
   public record Actions(
       List<ItemAt> undo,
+      List<ItemAt> slacken,
       List<ItemAt> doUp,
       List<ItemAt> disturb,
       List<String> circuits,
       List<Integer> torque) {
     public Actions {
       undo = List.copyOf(undo);
+      slacken = List.copyOf(slacken);
       doUp = List.copyOf(doUp);
       disturb = List.copyOf(disturb);
       circuits = List.copyOf(circuits);
@@ -342,11 +351,11 @@ public record Sheet(
    */
   public record Support(
       String raised,
-      String on,
+      Statement on,
       Quantity load,
       Optional<Quantity> each,
       Quantity rated,
-      List<String> points) {
+      List<Statement> points) {
     public Support {
       points = List.copyOf(points);
     }

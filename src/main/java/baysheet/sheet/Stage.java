@@ -53,6 +53,7 @@ public record Stage(
    * @param raised where it is raised; empty where it stands on its wheels
    * @param held what holds or closes parts for the time being
    * @param off what is off and has no torque line
+   * @param slackened what is slackened, still in its place, and has no torque line
    * @param fasteners torque lines of the fasteners that are off
    * @param loose torque lines of fasteners that are loosened or only snug
    * @param open fluids whose circuits are open or drained
@@ -66,6 +67,7 @@ public record Stage(
       List<Place> raised,
       List<Held> held,
       List<Sheet.TallyLine> off,
+      List<Sheet.TallyLine> slackened,
       List<Row> fasteners,
       List<Row> loose,
       List<String> open,
@@ -76,6 +78,7 @@ public record Stage(
       raised = List.copyOf(raised);
       held = List.copyOf(held);
       off = List.copyOf(off);
+      slackened = List.copyOf(slackened);
       fasteners = List.copyOf(fasteners);
       loose = List.copyOf(loose);
       open = List.copyOf(open);
@@ -101,7 +104,7 @@ public record Stage(
   }
 
   /** A figure that was written in at a step, at each of its places. */
-  public record Figure(int step, List<String> words, List<Place> places) {
+  public record Figure(int step, List<Statement> words, List<Place> places) {
     public Figure {
       words = List.copyOf(words);
       places = List.copyOf(places);

@@ -94,6 +94,7 @@ public sealed interface StepSource {
     /** What kind of thing goes back. */
     public enum What {
       FASTENER,
+      SLACKENED,
       TEMPORARY,
       OTHER
     }
@@ -174,43 +175,68 @@ public sealed interface StepSource {
   /** What is done to bring the vehicle onto blocks and off them, in order. */
   enum BlocksPart {
     SET_LIFT_PADS,
+    RAISE_CLEAR,
+    PUSH,
+    TAKE_CHOCKS,
     RAISE,
     PUT_UNDER,
     LOWER_ONTO,
     CHOCK,
+    TAKE_CHOCKS_OF_AXLE,
     RAISE_AXLE,
     PUT_UNDER_AXLE,
     LOWER_AXLE_ONTO,
     CHOCK_AXLE,
+    LEAVE_ROOM,
+    LET_ROLL,
     SETTLE,
+    HOLD_STILL,
+    CLOSE_UP,
+    /** The height that was measured first is measured a second time, at one wheel. */
+    MEASURE,
     SET_LIFT_PADS_TO_LEAVE,
     RAISE_OFF,
+    PUSH_OFF,
     TAKE_OUT,
     LOWER_TO_FLOOR,
     RAISE_AXLE_OFF,
     TAKE_OUT_AXLE,
     LOWER_AXLE_TO_FLOOR,
-    CHOCK_AXLE_ON_FLOOR;
+    CHOCK_AXLE_ON_FLOOR,
+    /** In place of chocking wheels that are chocked already. */
+    CHECK_CHOCKS_OF_AXLE;
 
     /** Whether the vehicle goes onto the blocks with it. */
     public boolean isOn() {
-      return compareTo(SETTLE) <= 0;
+      return compareTo(MEASURE) <= 0;
     }
 
     /** Whether it is done at one axle after the other, with a jack. */
     public boolean isOfAxle() {
       return switch (this) {
-        case RAISE_AXLE,
+        case TAKE_CHOCKS_OF_AXLE,
+            RAISE_AXLE,
             PUT_UNDER_AXLE,
             LOWER_AXLE_ONTO,
             CHOCK_AXLE,
             RAISE_AXLE_OFF,
             TAKE_OUT_AXLE,
             LOWER_AXLE_TO_FLOOR,
-            CHOCK_AXLE_ON_FLOOR ->
+            CHOCK_AXLE_ON_FLOOR,
+            CHECK_CHOCKS_OF_AXLE ->
             true;
         default -> false;
       };
+    }
+
+    /** Whether it is done with a jack only: a wheel beside a raised axle is chocked tightly. */
+    private boolean isOfJack() {
+      return isOfAxle() || this == LEAVE_ROOM || this == CLOSE_UP;
+    }
+
+    /** The wheels must be free to roll a little, or the suspension does not settle. */
+    private boolean isOfEither() {
+      return this == LET_ROLL || this == SETTLE || this == HOLD_STILL;
     }
 
     /** All parts of one direction. */
@@ -218,21 +244,46 @@ public sealed interface StepSource {
       boolean jack = equipment == Bay.Equipment.JACK;
       return Stream.of(values())
           .filter(part -> part.isOn() == on)
-          .filter(part -> part == SETTLE || jack == part.isOfAxle())
+          .filter(part -> part != CHECK_CHOCKS_OF_AXLE && part != MEASURE)
+          .filter(part -> part.isOfEither() || jack == part.isOfJack())
           .toList();
     }
   }
 
-  /** The vehicle is brought from one height to another between two steps. */
-  record HeightChange(Height from, Height to) implements StepSource {
+  /** One part of bringing the vehicle from one height to another, between two steps. */
+  record HeightChange(Height from, Height to, HeightPart part) implements StepSource {
     @Override
     public String id() {
-      return "height/" + from.word() + "/" + to.word();
+      String name = part.name().toLowerCase(Locale.ROOT).replace('_', '-');
+      return "height/" + from.word() + "/" + to.word() + "/" + name;
     }
 
     @Override
     public Sheet.Phase phase() {
       return Sheet.Phase.HEIGHT;
     }
+  }
+
+  /** What is done to change the height, each by itself. */
+  enum HeightPart {
+    /** Nobody is inside or under the vehicle, and nothing is in its way. */
+    LOOK,
+    /** The pads are where they lift. */
+    PADS,
+    /** The wheels that stay on the floor are chocked. */
+    CHOCKS,
+    /** The lift is raised until its locks let go. */
+    FREE_LOCKS,
+    /** A jack takes the vehicle off its stands. */
+    FREE_STANDS,
+    TAKE_STANDS,
+    JACK,
+    SET_STANDS,
+    /** The vehicle comes to its height. */
+    MOVE,
+    /** It is tried by a firm push. */
+    PUSH,
+    /** The lift rests on its locks. */
+    LOCKS
   }
 }

@@ -5,6 +5,7 @@ import baysheet.box.Width;
 import baysheet.template.LayoutSource.Faults;
 import baysheet.template.Node.Attribute;
 import baysheet.template.Node.Element;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -113,6 +114,21 @@ final class Attributes {
       faults.missing(element.at(), element.name(), name);
     }
     return whole(name, least, most, least);
+  }
+
+  /** Whole numbers with spaces between; there must be one at least. */
+  List<Integer> requiredWholes(String name, int least, int most) {
+    List<Integer> numbers = new ArrayList<>();
+    for (String part : required(name).strip().split(" +")) {
+      numbers.add(parseWhole(part).filter(it -> it >= least && it <= most).orElse(least - 1));
+    }
+    if (!numbers.contains(least - 1)) {
+      return numbers;
+    }
+    List<Integer> fallback = List.of(least);
+    return text(name)
+        .map(value -> bad(name, value, "whole numbers " + least + "…" + most, fallback))
+        .orElse(fallback);
   }
 
   /** A decimal factor of the body size, in thousandths. */

@@ -160,7 +160,7 @@ final class BoxReader {
   private Box columns(Element element) {
     Attributes in = Attributes.of(element, faults, "count", "gap", "between");
     return new Columns(
-        in.requiredWhole("count", 1, 8),
+        in.requiredWholes("count", 1, 8),
         boxes(element, children(element, faults)),
         in.length("gap", Length.ZERO),
         in.length("between", Length.ZERO),
@@ -173,7 +173,7 @@ final class BoxReader {
   }
 
   private Box items(Element element) {
-    Attributes in = Attributes.of(element, faults, "label", "gap", "between");
+    Attributes in = Attributes.of(element, faults, "label", "gap", "between", "under");
     List<Items.Entry> entries = new ArrayList<>();
     for (Element child : children(element, faults)) {
       if (child.name().equals("entry")) {
@@ -187,6 +187,7 @@ final class BoxReader {
         in.width("label", new Width.Natural()),
         in.length("gap", Length.ZERO),
         in.length("between", Length.ZERO),
+        in.yes("under"),
         element.at());
   }
 

@@ -4,6 +4,7 @@ import baysheet.box.Box;
 import baysheet.box.Boxes;
 import baysheet.box.Form;
 import baysheet.box.Form.Group;
+import baysheet.box.Form.Hand;
 import baysheet.box.Form.Paper;
 import baysheet.template.LayoutSource.Faults;
 import baysheet.template.Node.Element;
@@ -48,6 +49,8 @@ final class FormReader {
             "largest",
             "smallest",
             "drops-below",
+            "hand",
+            "least-hand",
             "language",
             "title");
     Box body = body(root);
@@ -56,6 +59,7 @@ final class FormReader {
     long largest = in.requiredPoints("largest");
     long margin = in.points("margin", LEAST_MARGIN);
     checkSizes(root, margin, smallest, dropsBelow, largest);
+    Hand hand = hand(root, in);
     List<Group> groups = groups(root, smallest, dropsBelow, body);
     if (faults.any()) {
       return Optional.empty();
@@ -67,10 +71,22 @@ final class FormReader {
             largest,
             smallest,
             dropsBelow,
+            hand,
             groups,
             in.required("language"),
             in.required("title"),
             body));
+  }
+
+  private Hand hand(Element root, Attributes in) {
+    long largest = in.points("hand", Hand.USUAL.largest());
+    long smallest = in.points("least-hand", Math.min(largest, Hand.USUAL.smallest()));
+    if (smallest < Form.LEAST_TEXT || largest < smallest) {
+      faults.badValue(
+          root.at(), "form", "hand, least-hand", "out of order", "7pt ≤ least-hand ≤ hand");
+      return Hand.USUAL;
+    }
+    return new Hand(largest, smallest);
   }
 
   private Box body(Element root) {

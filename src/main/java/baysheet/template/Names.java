@@ -30,6 +30,9 @@ record Names(Map<String, Style> styles, Map<String, PenSize> pens, Style body) {
           "paragraph", Text.Role.PARAGRAPH,
           "decoration", Text.Role.DECORATION);
 
+  /** Whether a style goes by the size of text read in the hand. */
+  private static final Map<String, Boolean> OF = Map.of("body", false, "hand", true);
+
   /** No text is larger than this, whatever the body size. */
   private static final long LARGEST = 72_000;
 
@@ -45,7 +48,9 @@ record Names(Map<String, Style> styles, Map<String, PenSize> pens, Style body) {
   record Style(TextStyle text, boolean bold, Text.Role role) {
     Style aligned(TextStyle.Align align) {
       return new Style(
-          new TextStyle(text.scale(), text.floor(), text.ceiling(), align), bold, role);
+          new TextStyle(text.hand(), text.scale(), text.floor(), text.ceiling(), align),
+          bold,
+          role);
     }
   }
 
@@ -60,7 +65,7 @@ record Names(Map<String, Style> styles, Map<String, PenSize> pens, Style body) {
         put(pens, child, pen(child, faults), faults);
       }
     }
-    TextStyle plain = new TextStyle(1000, SMALLEST, LARGEST, TextStyle.Align.LEFT);
+    TextStyle plain = new TextStyle(false, 1000, SMALLEST, LARGEST, TextStyle.Align.LEFT);
     return new Names(
         styles, pens, styles.getOrDefault("body", new Style(plain, false, Text.Role.PARAGRAPH)));
   }
@@ -75,7 +80,7 @@ record Names(Map<String, Style> styles, Map<String, PenSize> pens, Style body) {
   private static Style style(Element element, Faults faults) {
     Attributes in =
         Attributes.of(
-            element, faults, "name", "scale", "floor", "ceiling", "bold", "align", "role");
+            element, faults, "name", "of", "scale", "floor", "ceiling", "bold", "align", "role");
     in.required("name");
     long floor = in.points("floor", SMALLEST);
     long ceiling = in.points("ceiling", LARGEST);
@@ -87,6 +92,7 @@ record Names(Map<String, Style> styles, Map<String, PenSize> pens, Style body) {
     }
     TextStyle text =
         new TextStyle(
+            in.choice("of", OF, false),
             in.scale("scale", 1000),
             floor,
             ceiling,

@@ -12,6 +12,7 @@ import baysheet.resolve.Task;
 import baysheet.resolve.TaskId;
 import baysheet.sheet.CheckLine;
 import baysheet.sheet.Sheet;
+import baysheet.sheet.Statement;
 import baysheet.sheet.StepSource;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -110,10 +111,14 @@ final class CheckOrderRule {
     }
   }
 
-  private static List<String> asked(Catalogue.Rule rule) {
+  private static List<Statement> asked(Catalogue.Rule rule) {
     return rule.needs().stream()
         .map(needs -> needs.value())
-        .map(needs -> needs.endsWith("as found") ? needs : needs + ", from data")
+        .<Statement>map(
+            needs ->
+                needs.endsWith("as found")
+                    ? new Statement.Written(needs)
+                    : new Statement.FromData(needs))
         .toList();
   }
 
@@ -181,8 +186,12 @@ final class CheckOrderRule {
   }
 
   private boolean isOff(Catalogue.CheckStep check, ItemAt item) {
-    List<String> off = check.whileOff().stream().map(Located::value).toList();
-    return off.contains(item.item()) || !Collections.disjoint(off, resolved.thing(item).kinds());
+    for (Located<String> off : check.whileOff()) {
+      if (item.item().equals(off.value()) || resolved.thing(item).isOf(off.value())) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** What a check looks at: of what the steps that bring it took off, what its rule names. */
@@ -249,7 +258,7 @@ final class CheckOrderRule {
   }
 
   private int at(Sheet.SheetStep step) {
-    return printed.steps().indexOf(step);
+    return printed.at(step);
   }
 
   /**

@@ -15,12 +15,14 @@ import baysheet.resolve.TaskId;
 import baysheet.sheet.CautionLine;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.StepSource;
+import baysheet.sheet.StepSource.HeightPart;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -33,6 +35,29 @@ import java.util.stream.Stream;
 final class HeightCheck {
   private static final List<String> WORKED_FROM_INSIDE =
       List.of("inside", "ignition-switch", "airbag", "seat-belt");
+
+  /** What is done for each change, each by itself and in this order. */
+  private static final Map<List<Height>, List<HeightPart>> PARTS =
+      Map.of(
+          List.of(Height.GROUND, Height.WHEELS_CLEAR),
+          List.of(HeightPart.PADS, HeightPart.MOVE, HeightPart.PUSH),
+          List.of(Height.WHEELS_CLEAR, Height.WORKING),
+          List.of(HeightPart.PUSH, HeightPart.MOVE, HeightPart.LOCKS),
+          List.of(Height.WORKING, Height.WHEELS_CLEAR),
+          List.of(HeightPart.LOOK, HeightPart.FREE_LOCKS, HeightPart.MOVE),
+          List.of(Height.WORKING, Height.GROUND),
+          List.of(HeightPart.LOOK, HeightPart.FREE_LOCKS, HeightPart.MOVE),
+          List.of(Height.WHEELS_CLEAR, Height.GROUND),
+          List.of(HeightPart.LOOK, HeightPart.MOVE),
+          List.of(Height.STANDS, Height.GROUND),
+          List.of(HeightPart.LOOK, HeightPart.FREE_STANDS, HeightPart.TAKE_STANDS, HeightPart.MOVE),
+          List.of(Height.GROUND, Height.STANDS),
+          List.of(
+              HeightPart.CHOCKS,
+              HeightPart.JACK,
+              HeightPart.SET_STANDS,
+              HeightPart.MOVE,
+              HeightPart.PUSH));
 
   private final Sheet sheet;
   private final SheetIndex printed;
@@ -48,6 +73,15 @@ final class HeightCheck {
   private final Set<ItemAt> up = new LinkedHashSet<>();
   private final Set<ItemAt> wheelsOff = new HashSet<>();
   private final Set<ItemAt> jacksUnder = new HashSet<>();
+
+  /** What is left of the change of height that was begun. */
+  private final List<HeightPart> moving = new ArrayList<>();
+
+  /** From where to where it goes. */
+  private List<Height> bound = List.of();
+
+  private boolean offItsLocks;
+  private boolean tried;
 
   /** What still has to be done before the vehicle that is being raised is tested. */
   private final List<StepSource.WrittenAt> untested = new ArrayList<>();
@@ -70,6 +104,10 @@ final class HeightCheck {
   }
 
   private void play(Sheet.SheetStep step) {
+    if (!moving.isEmpty() && !(step.source() instanceof StepSource.HeightChange)) {
+      fault(step, "comes before " + moving + " of a change of height");
+      moving.clear();
+    }
     if (step.source() instanceof StepSource.HeightChange change) {
       moved(step, change);
     } else if (!supports(step.undo()).isEmpty()) {
@@ -81,6 +119,9 @@ final class HeightCheck {
     } else {
       worked(step);
     }
+    boolean moves = step.source() instanceof StepSource.HeightChange;
+    offItsLocks &= moves;
+    tried &= moves;
     if (step.height() != now) {
       fault(step, "says " + step.height().word() + ", and the vehicle is at " + now.word());
     }
@@ -144,27 +185,74 @@ final class HeightCheck {
     if (now == Height.GROUND) {
       fault(step, "lowers a vehicle that is down");
     }
+    if (now == Height.WORKING && !offItsLocks) {
+      fault(step, "lowers a lift that rests on its locks");
+    }
     wheelsOn(step, supports(step.doUp()));
     up.removeAll(supports(step.doUp()));
     now = up.isEmpty() ? Height.GROUND : now;
   }
 
-  /** A step that changes the height, and nothing else. */
+  /** One part of a change of height; the vehicle is at its new height behind the move itself. */
   private void moved(Sheet.SheetStep step, StepSource.HeightChange change) {
     stands(step);
-    Height to = change.to();
-    if (change.from() != now) {
+    boolean begins = moving.isEmpty();
+    if (change.from() != now && begins) {
       fault(step, "begins at " + change.from().word() + ", and the vehicle is at " + now.word());
     }
+    noJack(step);
+    lettered(step);
+    if (change.part() == HeightPart.FREE_LOCKS) {
+      offItsLocks = true;
+    }
+    // Directly ahead of the step with which a procedure lowers the vehicle.
+    boolean alone = begins && change.part() == HeightPart.FREE_LOCKS && lift;
+    if (!alone) {
+      part(step, change, begins);
+    }
+    tried = change.part() == HeightPart.PUSH;
+  }
+
+  private void part(Sheet.SheetStep step, StepSource.HeightChange change, boolean begins) {
+    if (begins) {
+      begun(step, change);
+    }
+    boolean inTurn =
+        !moving.isEmpty()
+            && moving.get(0) == change.part()
+            && bound.equals(List.of(change.from(), change.to()));
+    moving.remove(change.part());
+    if (!inTurn) {
+      fault(step, "is out of turn among the parts of a change of height");
+    }
+    if (change.part() == HeightPart.MOVE) {
+      if (change.to() == Height.GROUND) {
+        wheelsOn(step, up);
+      }
+      now = change.to();
+    }
+    boolean high = change.to() == Height.WORKING || change.to() == Height.STANDS;
+    if (high && moving.isEmpty() && resolved.with().isPresent() && !step.hold()) {
+      fault(step, "raises the vehicle again, and nobody looks before an apprentice goes under");
+    }
+  }
+
+  private void begun(Sheet.SheetStep step, StepSource.HeightChange change) {
+    Height to = change.to();
     boolean possible = lift ? to != Height.STANDS : to == Height.STANDS || to == Height.GROUND;
     boolean untried = lift && now == Height.GROUND && to == Height.WORKING;
     if (!possible || untried || to == now || up.isEmpty()) {
       fault(step, "brings the vehicle from " + now.word() + " to " + to.word());
     }
-    if (to == Height.GROUND) {
-      wheelsOn(step, up);
+    bound = List.of(change.from(), to);
+    moving.addAll(PARTS.getOrDefault(bound, List.of(HeightPart.MOVE)));
+    if (tried && to == Height.WORKING) {
+      moving.remove(HeightPart.PUSH);
     }
-    noJack(step);
+  }
+
+  /** What is warned of where the vehicle is raised stands at each part, too. */
+  private void lettered(Sheet.SheetStep step) {
     for (CautionLine caution : sheet.cautions()) {
       boolean ofRaising =
           printed.steps().stream()
@@ -174,11 +262,6 @@ final class HeightCheck {
         fault(step, "moves the vehicle without the letter of caution " + caution.name());
       }
     }
-    boolean high = to == Height.WORKING || to == Height.STANDS;
-    if (high && resolved.with().isPresent() && !step.hold()) {
-      fault(step, "raises the vehicle again, and nobody looks before an apprentice goes under");
-    }
-    now = to;
   }
 
   private void noJack(Sheet.SheetStep step) {

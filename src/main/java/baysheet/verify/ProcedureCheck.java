@@ -5,17 +5,23 @@ import baysheet.books.Procedure;
 import baysheet.books.Step;
 import baysheet.report.Located;
 import baysheet.resolve.BoundStep;
+import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
 import baysheet.resolve.TaskId;
 import baysheet.sheet.Sheet;
+import baysheet.sheet.Statement;
 import baysheet.sheet.StepSource;
 import baysheet.sheet.TorqueLine;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * Whether everything that the procedures of a job write is on its sheet: their steps in their
@@ -44,6 +50,9 @@ final class ProcedureCheck {
       task.work().forEach(step -> complete.setRight(task, Sheet.Phase.WORK, step));
     }
     printed.steps().forEach(complete::written);
+    printed.steps().forEach(complete::slackened);
+    resolved.tasks().values().forEach(complete::takesOff);
+    resolved.tasks().values().forEach(complete::takesAway);
     complete.parts();
     complete.freshFasteners();
     return complete.faults;
@@ -99,6 +108,77 @@ final class ProcedureCheck {
     }
   }
 
+  /** A step slackens what its procedure says that it slackens, and nothing else. */
+  private void slackened(Sheet.SheetStep step) {
+    Optional<Step> there =
+        step.source() instanceof StepSource.Written it ? in(step, it.at()) : Optional.empty();
+    Stream.of(step.undo(), step.disturb(), step.slacken())
+        .flatMap(List::stream)
+        .filter(
+            item ->
+                step.slacken().contains(item)
+                    != there.filter(written -> written.slackens(item.item())).isPresent())
+        .forEach(
+            item ->
+                faults.add(
+                    "step "
+                        + step.n()
+                        + (step.slacken().contains(item) ? " only slackens " : " takes off ")
+                        + item
+                        + ", and its procedure says otherwise"));
+  }
+
+  /** What a procedure takes off is off, and not only slackened by a step of another one. */
+  private void takesOff(Task task) {
+    Set<ItemAt> off = new LinkedHashSet<>();
+    Stream.of(task.open(), task.work())
+        .flatMap(List::stream)
+        .forEach(
+            step ->
+                step.undo().stream()
+                    .filter(item -> !step.step().slackens(item.item()))
+                    .forEach(off::add));
+    for (Sheet.SheetStep step : printed.steps()) {
+      step.undo().stream()
+          .filter(item -> off.contains(item) && step.slacken().contains(item))
+          .forEach(item -> faults.add("step " + step.n() + " only slackens " + item));
+    }
+  }
+
+  /** What a step has left is taken away where a procedure of the job says so. */
+  private void takesAway(Task task) {
+    List<Step> bound =
+        Stream.of(task.open(), task.work(), task.close())
+            .flatMap(List::stream)
+            .map(BoundStep::step)
+            .toList();
+    for (Step step : task.procedure().steps().toList()) {
+      if (!step.onlyIn().isEmpty() && isOfThisLift(step) != bound.contains(step)) {
+        faults.add("\"" + step.text().value() + "\" is for another lift, or missing");
+      }
+      for (Located<String> item : step.takesAway()) {
+        printed.steps().stream()
+            .filter(it -> !bound.contains(step) && isOfThisLift(step))
+            .filter(it -> leaves(it, Step.withoutPlace(item.value())))
+            .forEach(
+                it ->
+                    faults.add(
+                        "step " + it.n() + " leaves " + item.value() + ", and none takes it away"));
+      }
+    }
+  }
+
+  private boolean isOfThisLift(Step step) {
+    String lift = resolved.bay().description().value().toLowerCase(Locale.ROOT);
+    return step.onlyIn().isEmpty()
+        || step.onlyIn().stream().anyMatch(it -> it.value().toLowerCase(Locale.ROOT).equals(lift));
+  }
+
+  private static boolean leaves(Sheet.SheetStep step, String item) {
+    return Stream.concat(step.undo().stream(), step.disturb().stream())
+        .anyMatch(it -> it.item().equals(item));
+  }
+
   private Optional<Step> in(Sheet.SheetStep step, StepSource.WrittenAt at) {
     return Optional.ofNullable(
             resolved.tasks().get(new TaskId(step.procedure(), step.places().get(0))))
@@ -118,7 +198,7 @@ final class ProcedureCheck {
             || !step.step().openCircuit().isEmpty()
             || !step.apply().isEmpty();
     String text = step.step().text().value();
-    if (evening ? !sheet.evening().contains(text) : doesMore) {
+    if (evening ? !sheet.evening().contains(new Statement.Written(text)) : doesMore) {
       faults.add("\"" + text + "\" of " + task.id() + " is not on the sheet");
     }
   }

@@ -42,6 +42,20 @@ final class SheetIndex {
     return steps;
   }
 
+  /**
+   * The index of one of these steps.
+   *
+   * @throws IllegalArgumentException when it is none of them
+   */
+  int at(Sheet.SheetStep step) {
+    for (int i = 0; i < steps.size(); i++) {
+      if (steps.get(i) == step) {
+        return i;
+      }
+    }
+    throw new IllegalArgumentException("step " + step.n() + " is not of this sheet");
+  }
+
   /** The steps that a task writes there, at its place. */
   List<Sheet.SheetStep> written(StepSource.WrittenAt at, TaskId task) {
     return of(written.getOrDefault(at, List.of()), task);

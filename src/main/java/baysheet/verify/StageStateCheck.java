@@ -4,6 +4,7 @@ import baysheet.books.Catalogue;
 import baysheet.books.Height;
 import baysheet.books.Moment;
 import baysheet.books.Place;
+import baysheet.books.Step;
 import baysheet.resolve.Bound;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
@@ -136,6 +137,7 @@ final class StageStateCheck {
         said.held().stream().map(Stage.Held::item).collect(Collectors.toSet()),
         held());
     same(faults, "off", items(said.off()), parts());
+    same(faults, "slackened", items(said.slackened()), slackened());
     same(faults, "fasteners off", fasteners(said.fasteners()), bolts());
     same(faults, "loose", fasteners(said.loose()), loose());
     same(faults, "open", new HashSet<>(said.open()), open);
@@ -180,7 +182,16 @@ final class StageStateCheck {
     Set<ItemAt> parts = new HashSet<>(off);
     parts.removeAll(ofTable());
     parts.removeIf(item -> isOf(item, "support") || isOf(item, "temporary"));
+    parts.removeIf(this::isInItsPlace);
     return parts;
+  }
+
+  /** What is slackened and stands in the tally. */
+  private Set<ItemAt> slackened() {
+    Set<ItemAt> slackened = new HashSet<>(off);
+    slackened.removeAll(ofTable());
+    slackened.removeIf(item -> !isInItsPlace(item));
+    return slackened;
   }
 
   /** What holds parts for the time being. */
@@ -193,21 +204,27 @@ final class StageStateCheck {
   private Set<ItemAt> bolts() {
     Set<ItemAt> bolts = new HashSet<>(off);
     bolts.retainAll(ofTable());
-    bolts.removeIf(this::isInItsThread);
+    bolts.removeIf(this::isInItsPlace);
     return bolts;
   }
 
-  /** Whether the last step that undid a fastener only slackened it. */
-  private boolean isInItsThread(ItemAt item) {
+  /** Whether the procedure of the last step that undid an item says that it only slackens it. */
+  private boolean isInItsPlace(ItemAt item) {
     boolean slackened = false;
     for (SheetStep step : whole.steps().subList(0, after)) {
       if (step.undo().contains(item)) {
         slackened =
-            step.source() instanceof StepSource.Written written
-                && written.text().matches("(Slacken|Loosen) .*");
+            step.places().stream()
+                .map(place -> resolved.tasks().get(new TaskId(step.procedure(), place)))
+                .flatMap(task -> written(step, task).stream())
+                .anyMatch(it -> it.slackens(item.item()));
       }
     }
     return slackened;
+  }
+
+  private static Optional<Step> written(SheetStep step, Task task) {
+    return WrittenSteps.of(step, Map.of(step.procedure(), task.procedure()));
   }
 
   /** What catalogues say of how steps and checks leave the vehicle. */
@@ -220,6 +237,8 @@ final class StageStateCheck {
           .forEach(
               item -> items.get(item.item()).left().ifPresent(it -> left.put(item, it.value())));
       step.doUp().forEach(left::remove);
+      ended(step).forEach(left::remove);
+      closed(step).forEach(name -> left.keySet().removeIf(item -> item.item().equals(name)));
     }
     Set<String> all = new HashSet<>(left.values());
     for (CheckLine check : whole.checks()) {
@@ -231,11 +250,46 @@ final class StageStateCheck {
     return all;
   }
 
+  /** The items whose state a check ends. */
+  private List<String> closed(SheetStep step) {
+    return Optional.ofNullable(resolved.catalogue().rules().get(step.procedure()))
+        .filter(rule -> step.phase() == Sheet.Phase.CHECK)
+        .flatMap(Catalogue.Rule::step)
+        .map(check -> check.ends().stream().map(it -> it.value()).toList())
+        .orElse(List.of());
+  }
+
+  /** What the procedure of a step says that it ends, or what it sets right. */
+  private List<ItemAt> ended(SheetStep step) {
+    List<ItemAt> ended = new ArrayList<>();
+    for (Place place : step.places()) {
+      Task task = resolved.tasks().get(new TaskId(step.procedure(), place));
+      if (task != null) {
+        Optional<Step> written = written(step, task);
+        Optional<Step> setRight =
+            step.source() instanceof StepSource.Back back
+                ? back.of().in(task.procedure())
+                : Optional.empty();
+        Stream.of(task.open(), task.work(), task.close())
+            .flatMap(List::stream)
+            .forEach(
+                bound -> {
+                  if (written.equals(Optional.of(bound.step()))) {
+                    ended.addAll(bound.ends());
+                  } else if (setRight.equals(Optional.of(bound.step()))) {
+                    ended.addAll(bound.disturb());
+                  }
+                });
+      }
+    }
+    return ended;
+  }
+
   /** What was touched and is on, and is loosened or tightened to its figure only later. */
   private Set<ItemAt> loose() {
     Set<ItemAt> loose = new HashSet<>(off);
     loose.retainAll(ofTable());
-    loose.removeIf(item -> !isInItsThread(item));
+    loose.removeIf(item -> !isInItsPlace(item));
     for (TorqueLine line : whole.torque()) {
       for (Place place : line.places()) {
         ItemAt item = new ItemAt(line.fastener(), place);
@@ -303,6 +357,11 @@ final class StageStateCheck {
     }
     if (before.source() instanceof StepSource.Checkpoint) {
       why.add("the checks before it belong to the next step");
+    }
+    boolean moves = whole.steps().get(after).source() instanceof StepSource.HeightChange;
+    if (before.source() instanceof StepSource.HeightChange change
+        && (moves || change.part() == StepSource.HeightPart.FREE_LOCKS)) {
+      why.add("the vehicle is being moved");
     }
     if (isOnBlocks()) {
       why.add("the vehicle stands on blocks");

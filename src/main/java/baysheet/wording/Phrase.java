@@ -7,52 +7,107 @@ enum Phrase {
   FINAL_TORQUE("Torque the %s"),
   FIT("Fit the %s by hand", "Install the %s by hand"),
   TAKE_AWAY("Remove the %s"),
+  TIGHTEN("Tighten the %s"),
   PUT_BACK("Refit the %s", "Reinstall the %s"),
   SET_LIFT_PADS("Set the lift pads under the lift points"),
-  RAISE_FOR_BLOCKS(
-      "Raise the vehicle until its wheels are just clear. Check by a firm push that it does not"
-          + " move. Raise it until solid blocks go under its wheels"),
+  TAKE_CHOCKS("Remove every wheel chock from under the vehicle"),
+  RAISE_FOR_BLOCKS("Raise the vehicle until solid blocks go under its wheels"),
   PUT_UNDER("Push a solid block under each wheel"),
   LOWER_ONTO("Lower the vehicle onto the blocks"),
+  TAKE_CHOCKS_OF_AXLE("Remove the chocks of the %s wheels"),
   RAISE_AXLE("Raise the %s axle with the jack%s until solid blocks go under its wheels"),
   PUT_UNDER_AXLE("Push a solid block under each %s wheel"),
   LOWER_AXLE_ONTO("Lower the %s wheels onto the blocks"),
-  CHOCK("Chock the wheels on the blocks"),
+  CHOCK(
+      "Chock every wheel on its block in front and behind, 30 mm from the tyre",
+      "Chock every wheel on its block in front and behind, 30 mm from the tire"),
   CHOCK_AXLE("Chock the %s wheels on the blocks, in front and behind"),
+  LEAVE_ROOM(
+      "Pull every chock 30 mm away from its tyre", "Pull every chock 30 mm away from its tire"),
+  LET_ROLL("From outside the vehicle, release the parking brake, gear lever in neutral"),
+  MEASURE("Measure the height at the %s a second time, as before the work"),
   SETTLE("Push the vehicle down several times at each end until it settles"),
-  RAISE_OFF("Raise the vehicle clear of its blocks. Check by a firm push that it does not move"),
+  HOLD_STILL("From outside the vehicle, apply the parking brake"),
+  CLOSE_UP("Push every chock against its tyre", "Push every chock against its tire"),
+  RAISE_OFF("Raise the vehicle clear of its blocks"),
   TAKE_OUT("Remove the chocks and the blocks"),
   LOWER_TO_FLOOR("With nobody inside or under the vehicle, lower it to the floor"),
   RAISE_AXLE_OFF("Raise the %s axle with the jack until its wheels are clear of the blocks"),
   TAKE_OUT_AXLE("Remove the chocks and the blocks of the %s wheels"),
   LOWER_AXLE_TO_FLOOR("With nobody inside or under the vehicle, lower the %s axle to the floor"),
+  CHECK_CHOCKS_OF_AXLE("Check that the %s wheels are chocked in front and behind"),
   CHOCK_AXLE_ON_FLOOR("Chock the %s wheels in front and behind"),
-  TO_THE_GROUND(
-      "With nobody inside or under the vehicle and nothing in its way, lower it to the ground"),
-  OFF_THE_STANDS(
-      "With nobody inside or under the vehicle and nothing in its way, raise it with the jack."
-          + " Remove the axle stands. Lower the vehicle to the ground",
-      "With nobody inside or under the vehicle and nothing in its way, raise it with the jack."
-          + " Remove the jack stands. Lower the vehicle to the ground"),
-  UP_TO_WHEELS_CLEAR(
-      "With nobody inside, check that every lift pad is under its lift point. Raise the vehicle"
-          + " until its wheels are just clear of the floor. Check by a firm push at both ends that"
-          + " it does not move"),
-  DOWN_TO_WHEELS_CLEAR(
-      "With nobody under it and nothing in its way, lower the vehicle until its wheels just clear"
-          + " the floor"),
-  TO_WORKING_HEIGHT(
-      "With nobody inside and the wheels just clear, check by a firm push that nothing moves. Raise"
-          + " the vehicle to working height and onto the lift locks. Check that every lock is"
-          + " engaged"),
-  ON_TO_STANDS(
-      "With nobody inside and the wheels on the floor chocked, raise the vehicle with the jack."
-          + " Lower it onto its axle stands. Check by a firm push from the side that it does not"
-          + " move",
-      "With nobody inside and the wheels on the floor chocked, raise the vehicle with the jack."
-          + " Lower it onto its jack stands. Check by a firm push from the side that it does not"
-          + " move"),
+  LOOK_ROUND("Check that nobody is inside or under the vehicle and nothing is in its way"),
+  PADS_UNDER("Check that nobody is inside and every lift pad is under its lift point"),
+  WHEELS_CHOCKED("Check that nobody is inside and the wheels on the floor are chocked"),
+  FREE_LOCKS("Raise the lift until its locks are free, and release them"),
+  FREE_STANDS(
+      "Raise the vehicle with the jack until its axle stands are free",
+      "Raise the vehicle with the jack until its jack stands are free"),
+  TAKE_STANDS("Remove the axle stands", "Remove the jack stands"),
+  JACK_UP("Raise the vehicle with the jack"),
+  SET_STANDS(
+      "Set the axle stands square under the support points",
+      "Set the jack stands square under the support points"),
+  ONTO_STANDS("Lower the vehicle onto its axle stands", "Lower the vehicle onto its jack stands"),
+  PUSH_SIDE("Push the vehicle firmly from the side and check that it does not move"),
+  PUSH_ENDS("Push the vehicle firmly at both ends and check that it does not move"),
+  ONTO_LOCKS("Set the lift on its locks and check that every lock has engaged"),
+  TO_THE_GROUND("Lower the vehicle to the floor"),
+  UP_TO_WHEELS_CLEAR("Raise the vehicle until its wheels are just clear of the floor"),
+  DOWN_TO_WHEELS_CLEAR("Lower the vehicle until its wheels are just clear of the floor"),
+  TO_WORKING_HEIGHT("Raise the vehicle to working height"),
   REPLACES("Replaces %s: %s"),
+  SOAK_THREADS("Apply penetrating oil to these threads, cleaned: %s"),
+  SOAK_SEATS("Apply penetrating oil to the seats of: %s"),
+  NO_OIL_ON_LININGS(
+      "Apply no penetrating oil to brake discs, drums and linings",
+      "Apply no penetrating oil to brake rotors, drums and linings"),
+  CLEAN_THREADS(
+      "Before refitting, clean the oil off the threads",
+      "Before reinstallation, clean the oil off the threads"),
+  BORROW("Borrow: %s"),
+  WRENCH_FOR("torque wrench for %s (row\u00a0%s)"),
+  FIND_TORQUE("Ask for torque and source of the %s (row\u00a0%s): the book gives none"),
+  ASK_TORQUE(
+      "Ask for the correct torque of the %s (row\u00a0%s): the one given is wrong for its thread"),
+  FIND_FIGURE("Ask for the %s (step\u00a0%s): the book gives none"),
+  TORQUE_RECORDED("Check that torque and source of the %s are recorded before anything is opened"),
+  TORQUE_NOT_GUESSED("a figure must not be guessed once the vehicle is in pieces"),
+  FIGURE_RECORDED("Record the %s before anything is opened"),
+  FLUID_NOT_GUESSED("the figure must be known before anything is drained"),
+  RECHECK("Check the torque of the %s (row\u00a0%s) after %s"),
+  RECHECK_UNKNOWN("Check the torque of the %s (row\u00a0%s) after the distance in the data"),
+  GRADE("grade"),
+  QUANTITY("quantity"),
+  SUPPORT_POINTS("support points, %s"),
+  JACKING_POINT("jacking point, %s"),
+  HEIGHT_NOW("height now, mm"),
+  LARGEST_DIFFERENCE("largest difference from data, mm"),
+  SAME_HEIGHT("both heights differ by no more than the largest difference"),
+  NO_WRENCH("no wrench, borrow"),
+  UNCALIBRATED("%s, borrow"),
+  LAST_CALIBRATED("%s last calibrated %s"),
+  LAPSED("%s: lapsed"),
+  CALIBRATED_ON("%s on %s"),
+  CALIBRATED_LATER("calibrated after this job's date: %s"),
+  WIDER_THAN_BAND("the accuracy of wrench %s is wider than the band"),
+  HIGH_TORQUE("high for an ordinary surface: compare with the source once"),
+  UNDECLARED_PRODUCT(
+      "no catalogue says what %s does on a thread: the clamp load may be far from what the torque"
+          + " is for"),
+  AS_RECORDED("%s as recorded"),
+  ON_LIFT("%s lift"),
+  ON_STANDS("%s stands"),
+  JACK_UNDER("jack under: %s"),
+  STANDS_UNDER("axle stands under: %s", "jack stands under: %s"),
+  WORK_AT("%s, %s"),
+  OF_PROCEDURE("procedure %s"),
+  OF_THE_BOOK("the book"),
+  BOOK_CHECKED("book checked by %s on %s"),
+  NAMED_BOOK_CHECKED("book %s checked by %s on %s"),
+  SECOND_PERSON_WANTED("a second person for the hold points"),
+  AT_LEAST("at least %s"),
   TIME_RANGE("%s to %s\u00a0min, likely %s\u00a0min"),
   NO_TIME_FOR("no time for %s"),
   STAGE("stage\u00a0%s of\u00a0%s"),
@@ -64,6 +119,7 @@ enum Phrase {
   HELD_NOW("In place and not to be removed yet: %s"),
   OFF_NOW("Removed, opened or disconnected: %s"),
   OFF_SINCE("%s (step\u00a0%s)"),
+  SLACKENED_NOW("Slackened, still in place: %s", "Loosened, still in place: %s"),
   LINES_OFF("Fasteners not in place: %s"),
   LINES_LOOSE("Not torqued yet: %s"),
   STATE_ROW("%s (row\u00a0%s)"),
@@ -92,7 +148,7 @@ enum Phrase {
   TAKEN_AWAY_ELSEWHERE("the %s is removed in another step"),
   OFF_ALREADY("the %s is removed already"),
   ON_ELSEWHERE("the %s is refitted in another step", "the %s is reinstalled in another step"),
-  STAKE("then stake the collar"),
+  STAKE("collar to be staked"),
   SPLIT_PIN(
       "then turn on to the next slot, never back, and fit a new split pin",
       "then turn on to the next slot, never back, and install a new cotter pin"),
@@ -100,6 +156,7 @@ enum Phrase {
   LOCK_WIRE(
       "then fit lock wire so that it cannot loosen",
       "then install lock wire so that it cannot loosen"),
+  OK_IF("OK if: %s"),
   DISCARD("do not re-use"),
   NEW("new"),
   SNUG_ONLY("row\u00a0%s: snug only, final torque later"),
@@ -153,6 +210,7 @@ enum Phrase {
   ROUNDS("rounds: %s"),
   RE_CHECK_AFTER("re-check after %s"),
   SECOND_PERSON("second person, %s"),
+  BESIDE("%s, beside the %s"),
   SECOND_PERSON_BUT("second person, not %s"),
   READ_ON_WRENCH(
       "with this insert the wrench reads %s when the fastener has %s: write down what the wrench"

@@ -53,6 +53,7 @@ public final class StageWords {
       sentences.add(language.own(Phrase.NOTHING_OFF));
     }
     add(sentences, Phrase.OFF_NOW, state.off().stream().map(this::off).toList(), "; ");
+    add(sentences, Phrase.SLACKENED_NOW, state.slackened().stream().map(this::off).toList(), "; ");
     add(sentences, Phrase.LINES_OFF, rows(state.fasteners(), stage), "; ");
     add(sentences, Phrase.LINES_LOOSE, rows(state.loose(), stage), "; ");
     List<String> open = state.open().stream().map(Phrases::spaced).toList();

@@ -68,6 +68,7 @@ public final class StepSentences {
   private String putBack(StepSource.PutBack back) {
     return switch (back.what()) {
       case FASTENER -> language.own(Phrase.FIT, language.plural(back.name(), back.count()));
+      case SLACKENED -> language.own(Phrase.TIGHTEN, language.plural(back.name(), back.count()));
       case TEMPORARY -> language.own(Phrase.TAKE_AWAY, language.name(back.name()));
       case OTHER -> language.own(Phrase.PUT_BACK, language.name(back.name()));
     };
@@ -75,12 +76,28 @@ public final class StepSentences {
 
   /** What brings the vehicle to a height, and the check that belongs to it. */
   private static Phrase height(StepSource.HeightChange change) {
+    return switch (change.part()) {
+      case LOOK -> Phrase.LOOK_ROUND;
+      case PADS -> Phrase.PADS_UNDER;
+      case CHOCKS -> Phrase.WHEELS_CHOCKED;
+      case FREE_LOCKS -> Phrase.FREE_LOCKS;
+      case FREE_STANDS -> Phrase.FREE_STANDS;
+      case TAKE_STANDS -> Phrase.TAKE_STANDS;
+      case JACK -> Phrase.JACK_UP;
+      case SET_STANDS -> Phrase.SET_STANDS;
+      case PUSH -> change.to() == Height.STANDS ? Phrase.PUSH_SIDE : Phrase.PUSH_ENDS;
+      case LOCKS -> Phrase.ONTO_LOCKS;
+      case MOVE -> moved(change);
+    };
+  }
+
+  private static Phrase moved(StepSource.HeightChange change) {
     return switch (change.to()) {
-      case GROUND -> change.from() == Height.STANDS ? Phrase.OFF_THE_STANDS : Phrase.TO_THE_GROUND;
+      case GROUND -> Phrase.TO_THE_GROUND;
       case WHEELS_CLEAR ->
           change.from() == Height.GROUND ? Phrase.UP_TO_WHEELS_CLEAR : Phrase.DOWN_TO_WHEELS_CLEAR;
       case WORKING -> Phrase.TO_WORKING_HEIGHT;
-      case STANDS -> Phrase.ON_TO_STANDS;
+      case STANDS -> Phrase.ONTO_STANDS;
     };
   }
 
@@ -90,6 +107,8 @@ public final class StepSentences {
     return language.own(
         switch (blocks.part()) {
           case SET_LIFT_PADS, SET_LIFT_PADS_TO_LEAVE -> Phrase.SET_LIFT_PADS;
+          case RAISE_CLEAR -> Phrase.UP_TO_WHEELS_CLEAR;
+          case PUSH, PUSH_OFF -> Phrase.PUSH_ENDS;
           case RAISE -> Phrase.RAISE_FOR_BLOCKS;
           default -> Phrase.valueOf(blocks.part().name());
         },
@@ -103,15 +122,34 @@ public final class StepSentences {
   }
 
   List<SheetText.DetailText> detailTexts(SheetStep step) {
+    return detailTexts(step, Optional.empty());
+  }
+
+  /**
+   * The same with what is looked at before the wrench is set to a fastener, in its place.
+   *
+   * @param good absent where nothing is, or where it is printed elsewhere
+   */
+  List<SheetText.DetailText> detailTexts(SheetStep step, Optional<String> good) {
     List<SheetText.DetailText> texts = new ArrayList<>();
     boolean named = step.details().stream().filter(Detail.Removed.class::isInstance).count() > 1;
+    Optional<String> first = good;
     for (Detail detail : step.details()) {
       boolean tools = detail instanceof Detail.Tools;
-      words(detail, named).stream()
+      List<String> words = new ArrayList<>(words(detail, named));
+      if (isTorque(detail) && first.isPresent()) {
+        words.add(words.size() - 1, language.own(Phrase.OK_IF, first.get()));
+        first = Optional.empty();
+      }
+      words.stream()
           .filter(text -> !text.isEmpty())
           .forEach(text -> texts.add(new SheetText.DetailText(text, tools)));
     }
     return List.copyOf(texts);
+  }
+
+  static boolean isTorque(Detail detail) {
+    return detail instanceof Detail.Installed || detail instanceof Detail.Tightened;
   }
 
   private List<String> words(Detail detail, boolean named) {
@@ -284,7 +322,7 @@ public final class StepSentences {
   }
 
   private List<String> carried(Sheet.Support support) {
-    List<String> words = new ArrayList<>(language.texts(support.points()));
+    List<String> words = new ArrayList<>(language.statements(support.points()));
     Quantity load = support.each().orElse(support.load());
     Phrase carries = support.each().isPresent() ? Phrase.STAND_CARRIES : Phrase.LIFT_CARRIES;
     words.add(language.own(carries, load.print(), support.rated().print()));

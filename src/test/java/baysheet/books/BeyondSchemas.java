@@ -33,6 +33,7 @@ record BeyondSchemas(String code, String what, String because) {
           of("out-of-range", "(less|more) than .* can be", "bounds across units"),
           of("point-or-thousands", "", "it compares with the bounds"),
           of("unused-back", "", "it compares the steps of two lists"),
+          of("slackened-or-removed", "", "it compares a sentence with a key"),
           of("bad-time", "not in increasing order", "it compares the figures"),
           of("bad-value", "is not a year or a range", "it compares the ends"),
           of("bad-value", "ends before it starts", "it compares the ends"),

@@ -41,6 +41,7 @@ class ExplainedExamplesTest {
         "no-work",
         "same-person",
         "unknown-circuit",
+        "slackened-or-removed",
         "unknown-item",
         "unknown-kind",
         "unknown-place",

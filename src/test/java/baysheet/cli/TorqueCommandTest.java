@@ -356,4 +356,43 @@ class TorqueCommandTest {
     assertTold(told("10 N·m..120 lbf·ft"), "10 N·m–120 lbf·ft");
     assertTold(told("10 N·m..120 lbf·ft"), "band 10 N·m to 162.69 N·m: as written");
   }
+
+  /**
+   * Exact factors (NIST SP 811): 100 and 120 N·m are 73.756… and 88.507… lbf·ft, 7 and 8 kgf·m are
+   * 68.646… and 78.453 N·m; each end is rounded towards the middle.
+   */
+  @Test
+  void aRangeIsConvertedAtBothEnds() {
+    String newtons = told("100..120 N·m --thread M12x1.5");
+    assertTold(newtons, "converted 73.76 lbf·ft to 88.5 lbf·ft, its ends rounded");
+    assertTold(newtons, "110 N·m is 81.13 lbf·ft, printed as 81 lbf·ft");
+    assertTold(newtons, "kN for 110 N·m on M12x1.5");
+    assertTold(told("7..8 kgf·m"), "converted 68.65 N·m to 78.45 N·m, its ends rounded");
+    assertTold(told("10 N·m..120 lbf·ft"), "7.38 lbf·ft to 120 lbf·ft, its ends rounded");
+    JsonTree pounds = json("100..120 N·m").list("converted").get(1);
+    assertEquals("lbf·ft", pounds.text("unit"));
+    assertEquals("73.757", pounds.figure("from").toPlainString());
+    assertEquals("88.507", pounds.figure("to").toPlainString());
+  }
+
+  /** 110 lbf·ft ± 10 lbf·ft: 135.58… to 162.69… N·m (NIST SP 811), 149.139… in the middle. */
+  @Test
+  void aToleranceIsConvertedAtBothEnds() {
+    String told = told("110 ± 10 lbf·ft");
+    assertTold(told, "converted 135.59 N·m to 162.69 N·m, its ends rounded");
+    assertTold(told, "110 lbf·ft is 149.14 N·m, printed as 149 N·m");
+  }
+
+  @Test
+  void aPlainFigureHasNoEndsToConvert() {
+    assertFalse(told("110 N·m").contains("ends"));
+    assertFalse(json("110 N·m").list("converted").get(1).has("from"));
+  }
+
+  /** 108 lbf·in are 9 lbf·ft, which a sheet prints as lbf·in: so it stands there already. */
+  @Test
+  void aFigureIsNotPrintedASecondTimeInItsOwnUnit() {
+    String told = told("108 lbf·in");
+    assertTold(told, "12.2 N·m, printed as 12 N·m 9 lbf·ft band");
+  }
 }

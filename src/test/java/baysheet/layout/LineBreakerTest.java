@@ -119,7 +119,7 @@ class LineBreakerTest {
   private List<Lines.SetLine> set(List<Word> words, long width, TextStyle.Align align) {
     LineBreaker breaker = new LineBreaker(FONTS, SIZE, width, tooWide::add);
     LineBreaker.Broken broken = breaker.fill(Paragraph.of(words, FONTS));
-    return new LineSetter(FONTS, SIZE, width, align).set(broken);
+    return new LineSetter(FONTS, SIZE, width, align, Inset.NONE).set(broken);
   }
 
   private static String text(Lines.SetLine line) {

@@ -125,7 +125,7 @@ class PageCheckTest {
                 (text, align, scale, bold) ->
                     new Text(
                         List.of(new Text.Run(text, bold, Optional.empty()), run("x")),
-                        new TextStyle(scale, 7_000, 30_000, align),
+                        new TextStyle(false, scale, 7_000, 30_000, align),
                         Text.Role.PARAGRAPH,
                         HERE));
     return Arbitraries.oneOf(
@@ -145,7 +145,7 @@ class PageCheckTest {
         some.map(children -> new Column(children, pt(2), children.size() > 3, HERE));
     Arbitrary<Box> flows =
         Combinators.combine(Arbitraries.integers().between(1, 3), some)
-            .as((n, children) -> new Columns(n, children, pt(2), pt(9), HERE));
+            .as((n, children) -> new Columns(List.of(n), children, pt(2), pt(9), HERE));
     Arbitrary<Box> frames = inner.map(Sketch::frame);
     Arbitrary<Box> dropping =
         Combinators.combine(Arbitraries.of("a", "b"), inner).as(Sketch::droppable);
@@ -159,6 +159,7 @@ class PageCheckTest {
                         width,
                         pt(3),
                         pt(2),
+                        false,
                         HERE));
     Arbitrary<Box> tables =
         Combinators.combine(widths, widths, inner, inner, inner)

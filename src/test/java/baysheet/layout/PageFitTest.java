@@ -218,6 +218,7 @@ class PageFitTest {
             NATURAL,
             pt(1),
             pt(1),
+            false,
             HERE);
     Box dropped = droppable("g", table(List.of(SHARE), List.of(td("\u4E02"))));
     List<MissingGlyph> missing = MissingGlyph.in(form(column(drawing, items, dropped)), FONTS);

@@ -58,7 +58,8 @@ public final class Samples {
             1,
             held(heading(Text.Role.HEADING, 1100, "⚠ DANGER")),
             text(
-                "Set the stands under the sill seams: a car that slips off crushes who is below.")));
+                "Set the stands under the sill seams: a car that slips off crushes who is"
+                    + " below.")));
   }
 
   private static Box sequence() {
@@ -88,7 +89,7 @@ public final class Samples {
             "Plug the sensor rod in",
             "Fit the wheel, nuts snug in the order of drawing A"));
     flow.add(droppable("hints", text("Stuck? Penetrating fluid and ten minutes, then both ways.")));
-    return new Columns(2, flow, pt(3), pt(14), HERE);
+    return new Columns(List.of(2), flow, pt(3), pt(14), HERE);
   }
 
   private static Box torques() {
@@ -123,7 +124,7 @@ public final class Samples {
         td(
             new Text(
                 List.of(bold(target)),
-                new TextStyle(1200, 10_500, 14_000, TextStyle.Align.DECIMAL),
+                new TextStyle(false, 1200, 10_500, 14_000, TextStyle.Align.DECIMAL),
                 Text.Role.PARAGRAPH,
                 HERE)),
         td(droppable("second-unit", text(TextStyle.Align.DECIMAL, run(second)))),

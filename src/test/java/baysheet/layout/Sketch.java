@@ -49,7 +49,7 @@ public final class Sketch {
   }
 
   public static TextStyle style(TextStyle.Align align) {
-    return new TextStyle(1000, 7_000, 30_000, align);
+    return new TextStyle(false, 1000, 7_000, 30_000, align);
   }
 
   public static Text.Run run(String text) {
@@ -70,7 +70,10 @@ public final class Sketch {
 
   public static Text heading(Text.Role role, int scale, String text) {
     return new Text(
-        List.of(bold(text)), new TextStyle(scale, 7_000, 40_000, TextStyle.Align.LEFT), role, HERE);
+        List.of(bold(text)),
+        new TextStyle(false, scale, 7_000, 40_000, TextStyle.Align.LEFT),
+        role,
+        HERE);
   }
 
   public static Column column(Box... children) {
@@ -124,7 +127,7 @@ public final class Sketch {
           new Items.Entry(
               text(TextStyle.Align.RIGHT, bold((entries.size() + 1) + ".")), text(text)));
     }
-    return new Items(entries, NATURAL, em(0.5), pt(2), HERE);
+    return new Items(entries, NATURAL, em(0.5), pt(2), false, HERE);
   }
 
   public static Items ticked(String name, String... texts) {
@@ -132,7 +135,7 @@ public final class Sketch {
         Stream.of(texts)
             .map(text -> new Items.Entry(tick(name + "." + text.length(), text), text(text)))
             .toList();
-    return new Items(entries, NATURAL, em(0.5), pt(2), HERE);
+    return new Items(entries, NATURAL, em(0.5), pt(2), false, HERE);
   }
 
   /** 5 mm square, 3.5 mm at the least. */
@@ -169,7 +172,7 @@ public final class Sketch {
   }
 
   public static Columns columns(int count, Box... children) {
-    return new Columns(count, List.of(children), pt(2), pt(12), HERE);
+    return new Columns(List.of(count), List.of(children), pt(2), pt(12), HERE);
   }
 
   public static Droppable droppable(String group, Box child) {
@@ -206,6 +209,15 @@ public final class Sketch {
 
   public static Form grouped(Box body, List<Form.Group> groups) {
     return new Form(
-        Form.Paper.A4, 25_512, 11_000, 8_000, 9_000, groups, "en-GB", "Sample form", body);
+        Form.Paper.A4,
+        25_512,
+        11_000,
+        8_000,
+        9_000,
+        Form.Hand.USUAL,
+        groups,
+        "en-GB",
+        "Sample form",
+        body);
   }
 }

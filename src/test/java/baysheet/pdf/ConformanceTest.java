@@ -78,6 +78,7 @@ class ConformanceTest {
             NATURAL,
             pt(2),
             pt(2),
+            false,
             HERE);
     assertConforms(List.of(PdfWriterTest.page(form(outer))), List.of());
   }

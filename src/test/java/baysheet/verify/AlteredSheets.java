@@ -66,7 +66,7 @@ public final class AlteredSheets {
       change(
           index,
           "change at step " + step.n() + " from elsewhere",
-          new StepSource.HeightChange(change.to(), change.to()));
+          new StepSource.HeightChange(change.to(), change.to(), change.part()));
     }
   }
 

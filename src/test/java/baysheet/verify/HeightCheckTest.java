@@ -8,6 +8,7 @@ import baysheet.plan.SmallShop;
 import baysheet.rules.Altered;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.StepSource;
+import baysheet.sheet.StepSource.HeightPart;
 import baysheet.wording.Printed;
 import java.util.ArrayList;
 import java.util.List;
@@ -89,8 +90,14 @@ class HeightCheckTest {
 
   /** The number of the first change to a height. */
   private static int change(List<Sheet.SheetStep> steps, Height to) {
+    return part(steps, to, HeightPart.MOVE);
+  }
+
+  private static int part(List<Sheet.SheetStep> steps, Height to, HeightPart part) {
     for (int i = 0; i < steps.size(); i++) {
-      if (steps.get(i).source() instanceof StepSource.HeightChange change && change.to() == to) {
+      if (steps.get(i).source() instanceof StepSource.HeightChange change
+          && change.to() == to
+          && change.part() == part) {
         return i;
       }
     }
@@ -147,7 +154,8 @@ class HeightCheckTest {
             LOW,
             steps -> {
               int down = change(steps, Height.WHEELS_CLEAR);
-              StepSource toGround = new StepSource.HeightChange(Height.WORKING, Height.GROUND);
+              StepSource toGround =
+                  new StepSource.HeightChange(Height.WORKING, Height.GROUND, HeightPart.MOVE);
               Sheet.SheetStep step = Altered.with(steps.get(down), "source", toGround);
               steps.set(down, high(step, Height.GROUND));
             }),
@@ -204,7 +212,8 @@ class HeightCheckTest {
             shop,
             steps -> {
               int ground = change(steps, Height.GROUND);
-              StepSource up = new StepSource.HeightChange(Height.GROUND, Height.WORKING);
+              StepSource up =
+                  new StepSource.HeightChange(Height.GROUND, Height.WORKING, HeightPart.MOVE);
               steps.add(
                   ground + 1, high(Altered.with(steps.get(ground), "source", up), Height.WORKING));
             }),
@@ -243,9 +252,32 @@ class HeightCheckTest {
         faults(
             taught,
             steps -> {
-              int up = change(steps, Height.WORKING);
+              int up = part(steps, Height.WORKING, HeightPart.LOCKS);
               steps.set(up, Altered.with(steps.get(up), "hold", false));
             }),
         "raises the vehicle again, and nobody looks before an apprentice goes under");
+  }
+
+  /** Each part of a change stands by itself, and none may be left out or come late. */
+  @Test
+  void noPartOfAChangeIsLeftOut() {
+    List<Sheet.SheetStep> steps = LOW.sheet().steps();
+    int parts = 0;
+    for (int i = 0; i < steps.size(); i++) {
+      if (steps.get(i).source() instanceof StepSource.HeightChange) {
+        int index = i;
+        assertTrue(!faults(LOW, some -> some.remove(index)).isEmpty(), "without " + steps.get(i));
+        parts++;
+      }
+    }
+    assertTrue(parts >= 4, parts + " parts");
+  }
+
+  /** A lift that rests on its locks cannot be lowered. */
+  @Test
+  void theLocksAreFreeBeforeTheLiftComesDown() {
+    SmallShop high = SHOP.job("hoist", "roller-off at front-left");
+    int free = part(high.sheet().steps(), Height.GROUND, HeightPart.FREE_LOCKS);
+    assertFault(faults(high, steps -> steps.remove(free)), "lowers a lift that rests on its locks");
   }
 }

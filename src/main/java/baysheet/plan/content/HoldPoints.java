@@ -1,12 +1,13 @@
 package baysheet.plan.content;
 
-import baysheet.books.Height;
 import baysheet.plan.graph.Lifting;
 import baysheet.plan.graph.PlacedStep;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.TaskId;
 import baysheet.sheet.Sheet;
+import baysheet.sheet.StepSource;
+import baysheet.sheet.StepSource.HeightPart;
 import baysheet.sheet.TorqueLine;
 import java.util.List;
 import java.util.Set;
@@ -77,9 +78,13 @@ public final class HoldPoints {
   }
 
   private boolean isRaisedAgain(int index) {
-    PlacedStep line = lines.get(index);
-    return line.step().phase() == Sheet.Phase.HEIGHT
-        && line.height() == Height.raised(resolved.bay().equipment());
+    return lines.get(index).step().source() instanceof StepSource.HeightChange change
+        && change.part()
+            == switch (change.to()) {
+              case WORKING -> HeightPart.LOCKS;
+              case STANDS -> HeightPart.PUSH;
+              case GROUND, WHEELS_CLEAR -> null;
+            };
   }
 
   /** The vehicle rests on what carries it only at the last step of raising it. */

@@ -9,7 +9,6 @@ import baysheet.books.Procedure;
 import baysheet.books.SpecBook;
 import baysheet.plan.graph.Lifting;
 import baysheet.plan.graph.PlacedStep;
-import baysheet.plan.graph.PlanPhrases;
 import baysheet.plan.graph.PlannedStep;
 import baysheet.report.Located;
 import baysheet.resolve.Bound;
@@ -18,6 +17,7 @@ import baysheet.resolve.Resolved;
 import baysheet.sheet.CautionLine;
 import baysheet.sheet.Detail;
 import baysheet.sheet.Sheet;
+import baysheet.sheet.Statement;
 import baysheet.sheet.StepSource;
 import baysheet.sheet.Teaching;
 import baysheet.sheet.TorqueLine;
@@ -28,6 +28,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** Turns the numbered lines into the steps that are printed, under their headings. */
 public final class StepBuilder {
@@ -168,17 +169,25 @@ public final class StepBuilder {
         step.task().procedure(),
         new Sheet.Where(line.moment(), line.height(), line.places()),
         new Sheet.Actions(
-            line.undo(), line.doUp(), line.disturb(), step.circuits(), torqueNumbers(line)),
+            line.undo(),
+            line.slacken(),
+            line.doUp(),
+            line.disturb(),
+            step.circuits(),
+            torqueNumbers(line)),
         details(line),
         new Sheet.Letters(letters(index, false), letters(index, true)),
         time.minutes(line),
         holds.at(index),
         entries(index),
-        new Teaching(step.because().filter(text -> reasons), step.good(), step.ifStuck()));
+        new Teaching(
+            step.teaching().because().filter(text -> reasons),
+            step.teaching().good(),
+            step.teaching().ifStuck()));
   }
 
-  private List<String> entries(int index) {
-    List<String> entries = new ArrayList<>(lines.get(index).step().entries());
+  private List<Statement> entries(int index) {
+    List<Statement> entries = new ArrayList<>(lines.get(index).step().entries());
     entries.addAll(MissingFigures.entries(missing, index));
     return entries;
   }
@@ -191,13 +200,11 @@ public final class StepBuilder {
   }
 
   private List<ItemAt> fasteners(List<ItemAt> items) {
-    List<ItemAt> fasteners = new ArrayList<>();
-    for (ItemAt item : items) {
-      if (resolved.thing(item) instanceof Bound.OfBook) {
-        fasteners.add(item);
-      }
-    }
-    return fasteners;
+    return items.stream().filter(this::isFastener).toList();
+  }
+
+  private boolean isFastener(ItemAt item) {
+    return resolved.thing(item) instanceof Bound.OfBook;
   }
 
   private TorqueLine lineOf(ItemAt item) {
@@ -226,8 +233,12 @@ public final class StepBuilder {
   private List<Detail> details(PlacedStep line) {
     PlannedStep step = line.step();
     List<Detail> details = new ArrayList<>();
-    fasteners(step.undo()).forEach(item -> details.add(new Detail.Removed(lineOf(item).n())));
-    fasteners(step.disturb()).stream()
+    fasteners(step.undo()).stream()
+        .filter(item -> !step.slacken().contains(item))
+        .forEach(item -> details.add(new Detail.Removed(lineOf(item).n())));
+    Stream.concat(step.slacken().stream(), step.disturb().stream())
+        .distinct()
+        .filter(this::isFastener)
         .filter(torque::containsKey)
         .forEach(item -> details.add(new Detail.Slackened(lineOf(item).n())));
     fasteners(step.doUp()).forEach(item -> details.add(new Detail.Installed(lineOf(item).n())));
@@ -287,17 +298,12 @@ public final class StepBuilder {
     }
     for (int i = 0; i < lines.size(); i++) {
       PlacedStep before = lines.get(i);
-      if (before.step().entries().stream().anyMatch(StepBuilder::isHeight)
+      if (before.step().entries().stream().anyMatch(PlannedStep::isHeight)
           && before.places().containsAll(line.places())) {
         return Optional.of(new Detail.AtHeightOf(i + 1));
       }
     }
     return Optional.empty();
-  }
-
-  /** With its unit or without. */
-  private static boolean isHeight(String figure) {
-    return figure.split(",")[0].strip().equals(PlanPhrases.HEIGHT);
   }
 
   private boolean isAtRideHeight(PlacedStep line) {
@@ -310,10 +316,7 @@ public final class StepBuilder {
   }
 
   private static boolean isAxle(Sheet.Support support, PlannedStep step) {
-    return step.place()
-        .axle()
-        .filter(axle -> support.raised().equals(PlanPhrases.place(axle)))
-        .isPresent();
+    return step.place().axle().filter(axle -> support.raised().equals(axle.word())).isPresent();
   }
 
   private Bound.OfBook fastener(ItemAt item) {

@@ -144,19 +144,20 @@ final class CheckSteps {
     for (Waiting check : waiting) {
       Set<Integer> around = around(check);
       Set<Integer> later = new LinkedHashSet<>();
+      Set<Integer> bringing = leading(check.by(), before);
       around.stream()
           .filter(node -> mustWait(drafts.get(node), check))
-          .filter(node -> isOfWork(check, node) || !precedes(node, check.by(), before))
+          .filter(node -> isOfWork(check, node) || !bringing.contains(node))
           .forEach(later::add);
       elsewhere(check, PlannedStep::doUp).stream()
-          .filter(node -> !precedes(node, check.by(), before))
+          .filter(node -> !bringing.contains(node))
           .forEach(later::add);
-      List<Integer> first = Stream.concat(check.by().stream(), thingsOn(check).stream()).toList();
+      Set<Integer> seen = leading(thingsOn(check), before);
       covering(check, before).stream()
-          .filter(node -> !precedes(node, first, before))
+          .filter(node -> !bringing.contains(node) && !seen.contains(node))
           .forEach(later::add);
       Set<Integer> behind = following(later, before);
-      if (!check.step().allBack() && isHeldUp(check, behind, before, heights)) {
+      if (!check.step().allBack() && isHeldUp(bringing, behind, heights)) {
         around.removeIf(
             node ->
                 !check.brought().contains(drafts.get(node).task())
@@ -175,15 +176,14 @@ final class CheckSteps {
    * Whether a jack under a part keeps the vehicle where it is from before a check until after it.
    * Then the check does not wait for what gives access and is closed at another height.
    */
-  private static boolean isHeldUp(
-      Waiting check, Set<Integer> behind, List<Set<Integer>> before, HeightNeeds heights) {
+  private static boolean isHeldUp(Set<Integer> bringing, Set<Integer> behind, HeightNeeds heights) {
     return heights.jacked().stream()
         .anyMatch(
             jack ->
                 behind.stream().anyMatch(node -> heights.on(node).contains(jack))
                     && IntStream.range(0, heights.steps().size())
                         .filter(node -> heights.steps().get(node).off().contains(jack))
-                        .anyMatch(node -> precedes(node, check.by(), before)));
+                        .anyMatch(bringing::contains));
   }
 
   /**
@@ -253,9 +253,18 @@ final class CheckSteps {
     return one == other || one.outward().contains(other) || other.outward().contains(one);
   }
 
-  /** Whether some steps can be done only once another is. */
-  private static boolean precedes(int node, List<Integer> later, List<Set<Integer>> before) {
-    return !Collections.disjoint(following(List.of(node), before), later);
+  /** Nodes, and all that come before them. */
+  private static Set<Integer> leading(List<Integer> nodes, List<Set<Integer>> before) {
+    Set<Integer> leading = new LinkedHashSet<>(nodes);
+    Deque<Integer> next = new ArrayDeque<>(nodes);
+    while (!next.isEmpty()) {
+      for (int earlier : before.get(next.remove())) {
+        if (leading.add(earlier)) {
+          next.add(earlier);
+        }
+      }
+    }
+    return leading;
   }
 
   /** Whether a step belongs to the work that brings a check, or to what gives access to it. */

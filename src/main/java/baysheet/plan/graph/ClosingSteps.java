@@ -81,22 +81,27 @@ final class ClosingSteps {
     boolean whole = left.size() == step.undo().size();
     if (back.isPresent() && whole) {
       Collections.reverse(left);
-      add(step, new StepSource.Back(at(step), back.get()), left, again(step));
+      add(step, new StepSource.Back(at(step), back.get()), left, again(step), step.disturb());
       return;
     }
     Optional<ThreePoint> minutes = again(step);
     Collections.reverse(left);
     for (ItemAt item : left) {
-      add(step, putBack(at(step), item), List.of(item), minutes);
+      add(step, putBack(step, item), List.of(item), minutes, List.of());
       minutes = minutes.map(first -> ThreePoint.certain(0));
     }
   }
 
   private void add(
-      BoundStep step, StepSource source, List<ItemAt> items, Optional<ThreePoint> minutes) {
+      BoundStep step,
+      StepSource source,
+      List<ItemAt> items,
+      Optional<ThreePoint> minutes,
+      List<ItemAt> ends) {
     closing.add(
         PlannedStep.puttingBack(task.id(), source, step.step().at(), items, minutes)
-            .at(HeightNeeds.putBack(resolved, step)));
+            .at(HeightNeeds.putBack(resolved, step))
+            .ending(ends));
   }
 
   private StepSource.WrittenAt at(BoundStep step) {
@@ -112,15 +117,21 @@ final class ClosingSteps {
     return step.step().takes().map(takes -> ThreePoint.certain(takes.value().low()));
   }
 
-  private StepSource putBack(StepSource.WrittenAt of, ItemAt item) {
+  private StepSource putBack(BoundStep step, ItemAt item) {
     Bound thing = resolved.thing(item);
     Optional<String> text = thing.entry().flatMap(entry -> entry.back().map(Located::value));
-    Name name = Name.of(thing);
-    if (thing instanceof Bound.OfBook fastener) {
-      int count = fastener.values().count().value();
-      return new StepSource.PutBack(of, item.item(), text, name, What.FASTENER, count);
+    int count = thing instanceof Bound.OfBook it ? it.values().count().value() : 1;
+    return new StepSource.PutBack(
+        at(step), item.item(), text, Name.of(thing), what(step, item), count);
+  }
+
+  private What what(BoundStep step, ItemAt item) {
+    Bound thing = resolved.thing(item);
+    if (step.slacken().contains(item)) {
+      return What.SLACKENED;
     }
-    What what = thing.isTemporary() ? What.TEMPORARY : What.OTHER;
-    return new StepSource.PutBack(of, item.item(), text, name, what, 1);
+    return thing instanceof Bound.OfBook
+        ? What.FASTENER
+        : thing.isTemporary() ? What.TEMPORARY : What.OTHER;
   }
 }

@@ -206,7 +206,12 @@ final class HeightMoves {
   }
 
   private boolean isReady(BitSet done, int node) {
-    return graph.before().get(node).stream().allMatch(done::get);
+    for (int earlier : graph.before().get(node)) {
+      if (!done.get(earlier)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** What is done once all is that can be of some steps, milestones passed. */

@@ -6,6 +6,7 @@ import baysheet.books.Place;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.TaskId;
 import baysheet.sheet.StepSource;
+import baysheet.sheet.StepSource.HeightPart;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -21,13 +22,59 @@ public final class HeightSteps {
     for (PlacedStep line : lines) {
       raising = Lifting.raises(resolved, line.step()) ? line.step() : raising;
       for (Height next : HeightPath.between(height, before(resolved, line, height))) {
-        all.add(change(raising, height, next, line));
+        for (HeightPart part : parts(height, next, isTried(all))) {
+          all.add(change(raising, new StepSource.HeightChange(height, next, part), line));
+        }
         height = next;
+      }
+      if (height == Height.WORKING && Lifting.lowers(resolved, line.step())) {
+        StepSource.HeightChange free =
+            new StepSource.HeightChange(height, Height.GROUND, HeightPart.FREE_LOCKS);
+        all.add(change(raising, free, line));
       }
       height = line.height();
       all.add(line);
     }
     return all;
+  }
+
+  /** Whether nothing was done since the vehicle was tried with its wheels just clear. */
+  private static boolean isTried(List<PlacedStep> lines) {
+    return !lines.isEmpty()
+        && lines.get(lines.size() - 1).step().source() instanceof StepSource.HeightChange last
+        && last.part() == HeightPart.PUSH;
+  }
+
+  /** What is done to bring the vehicle from one height to the next, in order. */
+  private static List<HeightPart> parts(Height from, Height to, boolean tried) {
+    return switch (to) {
+      case GROUND ->
+          from == Height.STANDS
+              ? List.of(
+                  HeightPart.LOOK, HeightPart.FREE_STANDS, HeightPart.TAKE_STANDS, HeightPart.MOVE)
+              : lowering(from);
+      case WHEELS_CLEAR ->
+          from == Height.GROUND
+              ? List.of(HeightPart.PADS, HeightPart.MOVE, HeightPart.PUSH)
+              : lowering(from);
+      case WORKING ->
+          tried
+              ? List.of(HeightPart.MOVE, HeightPart.LOCKS)
+              : List.of(HeightPart.PUSH, HeightPart.MOVE, HeightPart.LOCKS);
+      case STANDS ->
+          List.of(
+              HeightPart.CHOCKS,
+              HeightPart.JACK,
+              HeightPart.SET_STANDS,
+              HeightPart.MOVE,
+              HeightPart.PUSH);
+    };
+  }
+
+  private static List<HeightPart> lowering(Height from) {
+    return from == Height.WORKING
+        ? List.of(HeightPart.LOOK, HeightPart.FREE_LOCKS, HeightPart.MOVE)
+        : List.of(HeightPart.LOOK, HeightPart.MOVE);
   }
 
   /** To which height the vehicle is brought before a line; lowering needs one that is raised. */
@@ -42,10 +89,13 @@ public final class HeightSteps {
   }
 
   /** It carries the name of what raised the vehicle, for it does the same. */
-  private static PlacedStep change(PlannedStep raising, Height from, Height to, PlacedStep at) {
+  private static PlacedStep change(
+      PlannedStep raising, StepSource.HeightChange change, PlacedStep at) {
     TaskId whole = new TaskId(raising.task().procedure(), Place.VEHICLE);
-    StepSource.HeightChange change = new StepSource.HeightChange(from, to);
     PlannedStep step = PlannedStep.move(whole, change, raising.origin());
-    return PlacedStep.single(step, at.moment(), to);
+    // Before it goes on up, the vehicle is pushed while its wheels are just clear.
+    boolean before = change.part() == HeightPart.PUSH && change.to() == Height.WORKING;
+    boolean there = change.part().compareTo(HeightPart.MOVE) >= 0 && !before;
+    return PlacedStep.single(step, at.moment(), there ? change.to() : change.from());
   }
 }

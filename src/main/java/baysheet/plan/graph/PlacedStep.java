@@ -38,12 +38,20 @@ public record PlacedStep(
     return both(PlannedStep::undo);
   }
 
+  public List<ItemAt> slacken() {
+    return both(PlannedStep::slacken);
+  }
+
   public List<ItemAt> doUp() {
     return both(PlannedStep::doUp);
   }
 
   public List<ItemAt> disturb() {
     return both(PlannedStep::disturb);
+  }
+
+  public List<ItemAt> ends() {
+    return both(PlannedStep::ends);
   }
 
   public List<ItemAt> tighten() {

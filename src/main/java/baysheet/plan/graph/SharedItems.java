@@ -12,10 +12,10 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * Which task undoes an item and which does it up, where several would. What gives access does both,
- * for it opens first and closes last; else who comes first by {@code after}, and then who ranks
- * first, undoes, and who has words of its own for doing up does so before one that only mirrors the
- * opening.
+ * Which task undoes an item and which does it up, where several would. Who takes it off does so
+ * before one that only slackens it. What gives access does both, for it opens first and closes
+ * last; else who comes first by {@code after}, and then who ranks first, undoes, and who has words
+ * of its own for doing up does so before one that only mirrors the opening.
  */
 final class SharedItems {
   private final Map<ItemAt, TaskId> undoing = new LinkedHashMap<>();
@@ -34,6 +34,7 @@ final class SharedItems {
       List<Map<TaskId, List<PlannedStep>>> written,
       Map<TaskId, List<PlannedStep>> closing) {
     Map<ItemAt, Set<TaskId>> undo = new LinkedHashMap<>();
+    Map<ItemAt, Set<TaskId>> slackening = new LinkedHashMap<>();
     Map<ItemAt, Set<TaskId>> own = new LinkedHashMap<>();
     Map<ItemAt, Set<TaskId>> mirrored = new LinkedHashMap<>();
     List<PlannedStep> steps = new ArrayList<>();
@@ -42,7 +43,12 @@ final class SharedItems {
     Map<ItemAt, Set<TaskId>> late = new LinkedHashMap<>();
     for (PlannedStep step : steps) {
       Map<ItemAt, Set<TaskId>> doing = isLate(step) ? late : step.mirrored() ? mirrored : own;
-      step.undo().forEach(item -> add(undo, item, step.task()));
+      step.undo().stream()
+          .filter(item -> !step.slacken().contains(item))
+          .forEach(item -> add(undo, item, step.task()));
+      step.slacken().stream()
+          .filter(step.undo()::contains)
+          .forEach(item -> add(slackening, item, step.task()));
       step.doUp().forEach(item -> add(doing, item, step.task()));
     }
     mirrored.forEach((item, tasks) -> tasks.forEach(task -> add(own, item, task)));
@@ -50,6 +56,8 @@ final class SharedItems {
     // says.
     late.forEach((item, tasks) -> tasks.forEach(task -> add(own, item, task)));
     SharedItems owners = new SharedItems();
+    // Where one takes off what another only slackens, it is taken off.
+    slackening.forEach(undo::putIfAbsent);
     undo.forEach((item, tasks) -> owners.undoing.put(item, openedFirst(layers, tasks)));
     own.forEach((item, tasks) -> owners.doingUp.put(item, outermost(layers, tasks)));
     return owners;

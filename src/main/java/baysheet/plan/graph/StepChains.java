@@ -45,7 +45,9 @@ final class StepChains {
     }
 
     boolean contains(int node) {
-      return all().contains(node);
+      return open.contains(node)
+          || work.contains(node)
+          || closing.stream().anyMatch(together -> together.contains(node));
     }
   }
 

@@ -17,8 +17,9 @@ import java.util.function.IntUnaryOperator;
 
 /**
  * Divides a job at points where the work may rest: into as few sheets as will do, each of which
- * fits its page; of these with as few small-lettered ones as can be; then with the fewest things
- * off between two sheets; then where one kind of work ends and another begins; then evenly.
+ * fits its page; of these at the best points to rest; then with the fewest things off between two
+ * sheets; then with as few small-lettered sheets as can be; then where one kind of work ends and
+ * another begins; then evenly.
  *
  * <p>Whether a stretch fits is only asked of the stretches that decide something: a longer stretch
  * is taken to need more room, so that the longest one that fits is found by halving. What is
@@ -300,29 +301,29 @@ public final class Division {
       Point at = bounds.get(to);
       double uneven = share(from, to, stages) - 1;
       return new Cost(
-          small ? 1 : 0, at.kind().ordinal(), at.off(), at.between() ? 0 : 1, uneven * uneven);
+          at.kind().ordinal(), at.off(), small ? 1 : 0, at.between() ? 0 : 1, uneven * uneven);
     }
   }
 
   /** What a division costs, the worst first. */
-  private record Cost(int small, int kind, int off, int within, double uneven)
+  private record Cost(int kind, int off, int small, int within, double uneven)
       implements Comparable<Cost> {
     static final Cost NONE = new Cost(0, 0, 0, 0, 0);
 
     Cost plus(Cost more) {
       return new Cost(
-          small + more.small,
           kind + more.kind,
           off + more.off,
+          small + more.small,
           within + more.within,
           uneven + more.uneven);
     }
 
     @Override
     public int compareTo(Cost other) {
-      int first = Integer.compare(small, other.small);
-      first = first == 0 ? Integer.compare(kind, other.kind) : first;
+      int first = Integer.compare(kind, other.kind);
       first = first == 0 ? Integer.compare(off, other.off) : first;
+      first = first == 0 ? Integer.compare(small, other.small) : first;
       first = first == 0 ? Integer.compare(within, other.within) : first;
       return first == 0 ? Double.compare(uneven, other.uneven) : first;
     }

@@ -1,5 +1,6 @@
 package baysheet.plan.stage;
 
+import baysheet.books.Catalogue;
 import baysheet.books.Height;
 import baysheet.books.Place;
 import baysheet.plan.content.MissingFigures;
@@ -9,6 +10,7 @@ import baysheet.plan.graph.PlannedStep;
 import baysheet.resolve.Bound;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
+import baysheet.sheet.Sheet;
 import baysheet.sheet.StepSource;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -29,6 +31,7 @@ final class Progress {
   private final Map<ItemAt, TreeSet<Integer>> touched = new HashMap<>();
 
   private final Set<ItemAt> off = new LinkedHashSet<>();
+  private final Set<ItemAt> slackened = new LinkedHashSet<>();
   private final Set<ItemAt> loose = new LinkedHashSet<>();
   private final Set<String> open = new LinkedHashSet<>();
   private final Set<ItemAt> left = new LinkedHashSet<>();
@@ -39,6 +42,7 @@ final class Progress {
    * The vehicle between two steps.
    *
    * @param off items that are off, in the order in which they came off
+   * @param slackened those of them that are only slackened, and still in their place
    * @param loose fasteners that are loosened, or on but without their final torque
    * @param open fluids whose circuits are open or drained
    * @param temporary props, plugs and jacks that are in place
@@ -49,6 +53,7 @@ final class Progress {
       Height height,
       List<Place> raised,
       List<ItemAt> off,
+      Set<ItemAt> slackened,
       List<ItemAt> loose,
       List<String> open,
       List<ItemAt> temporary,
@@ -57,6 +62,7 @@ final class Progress {
     Snapshot {
       raised = List.copyOf(raised);
       off = List.copyOf(off);
+      slackened = Set.copyOf(slackened);
       loose = List.copyOf(loose);
       open = List.copyOf(open);
       temporary = List.copyOf(temporary);
@@ -99,10 +105,17 @@ final class Progress {
         .filter(item -> VehicleStates.left(resolved, item).isPresent())
         .forEach(left::add);
     line.doUp().forEach(left::remove);
+    line.ends().forEach(left::remove);
+    Optional.ofNullable(resolved.catalogue().rules().get(line.step().task().procedure()))
+        .filter(rule -> line.step().phase() == Sheet.Phase.CHECK)
+        .flatMap(Catalogue.Rule::step)
+        .ifPresent(check -> check.ends().forEach(ended -> remove(ended.value())));
     off.addAll(line.undo());
+    line.undo().stream().filter(line.slacken()::contains).forEach(slackened::add);
     line.undo().forEach(loose::remove);
     for (ItemAt item : line.doUp()) {
       off.remove(item);
+      slackened.remove(item);
       loose.remove(item);
       if (next(item, index).filter(later -> later.tighten().contains(item)).isPresent()) {
         loose.add(item);
@@ -117,6 +130,10 @@ final class Progress {
       onBlocks = isBetweenBlocksSteps(blocks, index);
     }
     height = line.height();
+  }
+
+  private void remove(String name) {
+    left.removeIf(item -> item.item().equals(name));
   }
 
   /** Whether the vehicle is on its blocks, or on the way, until the next step that says so. */
@@ -160,6 +177,7 @@ final class Progress {
         height,
         raised,
         parts,
+        slackened,
         List.copyOf(loose),
         List.copyOf(open),
         temporary,

@@ -139,7 +139,15 @@ final class RestingPoints {
     Sheet.Section section = sections.get(after);
     boolean moves = section.title() == Sheet.Title.RAISE || section.title() == Sheet.Title.LOWER;
     return lines.get(after - 1).step().source() instanceof StepSource.Checkpoint
+        || isHalfMoved(lines.get(after - 1), lines.get(after))
         || (moves && sections.get(after - 1) == section);
+  }
+
+  /** Between the parts of one change of height, or off the locks. */
+  private static boolean isHalfMoved(PlacedStep before, PlacedStep next) {
+    return before.step().source() instanceof StepSource.HeightChange change
+        && (change.part() == StepSource.HeightPart.FREE_LOCKS
+            || next.step().source() instanceof StepSource.HeightChange);
   }
 
   /** What was put on a part waits for the part. */

@@ -12,14 +12,15 @@ import baysheet.sheet.Name;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.Sheet.SheetStep;
 import baysheet.sheet.Stage;
-import baysheet.sheet.StepSource;
 import baysheet.sheet.TorqueLine;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -30,6 +31,10 @@ import java.util.stream.Stream;
 record VehicleStates(Resolved resolved, Sheet whole, List<Snapshot> progress) {
   Stage.VehicleState at(int after) {
     Snapshot at = progress.get(after);
+    Map<Boolean, List<Sheet.TallyLine>> off =
+        whole.tally().stream()
+            .filter(it -> it.off() <= after && after < it.on())
+            .collect(Collectors.partitioningBy(it -> isSlackened(it, at)));
     return new Stage.VehicleState(
         after,
         at.height(),
@@ -37,12 +42,10 @@ record VehicleStates(Resolved resolved, Sheet whole, List<Snapshot> progress) {
         at.temporary().stream()
             .map(item -> new Stage.Held(item, Name.of(resolved.thing(item))))
             .toList(),
-        whole.tally().stream().filter(it -> it.off() <= after && after < it.on()).toList(),
-        rows(at.off().stream().filter(item -> !isSlackened(item, after)).toList()),
-        rows(
-            Stream.concat(
-                    at.off().stream().filter(item -> isSlackened(item, after)), at.loose().stream())
-                .toList()),
+        off.get(false),
+        off.get(true),
+        rows(at.off().stream().filter(item -> !at.slackened().contains(item)).toList()),
+        rows(Stream.concat(at.slackened().stream(), at.loose().stream()).toList()),
         at.open(),
         left(at),
         whole.steps().stream()
@@ -72,15 +75,8 @@ record VehicleStates(Resolved resolved, Sheet whole, List<Snapshot> progress) {
         .map(Located::value);
   }
 
-  /** Whether a fastener that counts as undone is only slackened, and still in its thread. */
-  private boolean isSlackened(ItemAt item, int after) {
-    return whole.steps().subList(0, after).stream()
-        .filter(step -> step.undo().contains(item))
-        .reduce((first, last) -> last)
-        .filter(step -> step.source() instanceof StepSource.Written)
-        .map(step -> ((StepSource.Written) step.source()).text())
-        .filter(text -> text.startsWith("Slacken ") || text.startsWith("Loosen "))
-        .isPresent();
+  private static boolean isSlackened(Sheet.TallyLine line, Snapshot at) {
+    return at.slackened().contains(new ItemAt(line.item(), line.places().get(0)));
   }
 
   private List<Stage.Row> rows(List<ItemAt> items) {
