@@ -20,6 +20,7 @@ import baysheet.torque.ParseFailure;
 import baysheet.torque.ParseResult;
 import baysheet.torque.Quantity;
 import baysheet.torque.QuantityText;
+import baysheet.torque.Unit;
 import baysheet.yaml.MapReader;
 import baysheet.yaml.Node;
 import baysheet.yaml.ParseOutcome;
@@ -94,7 +95,7 @@ final class SignedForm {
 
   /**
    * The same with what was typed in a form on a screen, by the names of the boxes. A bare number is
-   * in the unit of its row, which stands above the box; what is no figure stays open.
+   * in the unit of the wrench; what is no figure stays open.
    */
   static String of(KeptRecord record, SheetStory story, Map<String, String> typed) {
     Map<String, Joint> joints = new HashMap<>();
@@ -140,14 +141,22 @@ final class SignedForm {
   }
 
   private static String figure(String typed, Joint joint) {
-    Optional<Quantity> target = Optional.ofNullable(joint).flatMap(Joint::target);
     boolean bare = typed != null && typed.matches("[0-9]+([.][0-9]+)?");
-    String text = bare ? target.map(it -> typed + " " + it.unit().symbol()).orElse("") : typed;
+    String text = bare ? unit(joint).map(it -> typed + " " + it.symbol()).orElse("") : typed;
     boolean known =
         text != null
             && text.matches("[0-9][\\w.·/ -]*")
             && QuantityText.quantity(text, Dimension.TORQUE).found().isPresent();
     return known ? text : OPEN;
+  }
+
+  /** Of what the wrench reads. */
+  private static Optional<Unit> unit(Joint joint) {
+    Optional<Joint> row = Optional.ofNullable(joint);
+    Optional<Unit> band = row.flatMap(Joint::band).map(it -> it.low().unit());
+    return row.flatMap(Joint::setting)
+        .map(Quantity::unit)
+        .filter(unit -> band.filter(unit::equals).isPresent());
   }
 
   /** Whether a person has to look at a box: at a figure or words, and at what is doubtful. */
@@ -176,6 +185,10 @@ final class SignedForm {
     Map<String, String> printed = new LinkedHashMap<>();
     printed.put("fastener", joint.fastener());
     joint.target().ifPresent(target -> printed.put("target", Tables.plain(target)));
+    joint
+        .setting()
+        .filter(setting -> !joint.target().equals(Optional.of(setting)))
+        .ifPresent(setting -> printed.put("setting", Tables.plain(setting)));
     joint.band().ifPresent(band -> printed.put("band", Tables.band(band)));
     return printed;
   }
@@ -219,7 +232,7 @@ final class SignedForm {
 
   private Optional<Boolean> value(MapReader map) {
     Optional<String> name = name(map, true);
-    List.of("fastener", "target", "band").forEach(key -> same(map, key, name));
+    List.of("fastener", "target", "setting", "band").forEach(key -> same(map, key, name));
     Optional<String> wrench = map.optional("wrench", ValueReaders.text()).map(Located::value);
     Optional<Located<Optional<Quantity>>> value = map.required("value", OPEN_OR_FIGURE);
     exception(map, name);

@@ -12,7 +12,8 @@ import java.util.Optional;
  * @param row of the torque table
  * @param fastener its name in the spec book
  * @param target of the last torque stage; empty where the figure was unknown
- * @param band what is accepted, where a target is known
+ * @param band what the value reached is held against, as the wrench reads: with an insert, or on a
+ *     scale of another unit, that is not the book's band
  * @param angle degrees after the last torque stage, where there are any
  * @param wrench what the last torque stage was planned with
  * @param setting of that wrench

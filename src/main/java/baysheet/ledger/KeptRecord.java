@@ -193,7 +193,7 @@ public final class KeptRecord {
         place,
         row.number("count"),
         torque.filter(it -> !isDoubted(row)).flatMap(it -> it.quantity("torque")),
-        torque.flatMap(it -> it.object("band")).map(Joint::band),
+        torque.flatMap(it -> it.object("reading").or(() -> it.object("band"))).map(Joint::band),
         angle(stages.subList(last + 1, stages.size())),
         wrench,
         torque.flatMap(it -> it.quantity("setting")),

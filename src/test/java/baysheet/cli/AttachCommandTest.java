@@ -80,7 +80,9 @@ class AttachCommandTest {
     Path form = garage.made("signed/501.yaml");
     StringBuilder filled = new StringBuilder();
     for (String line : Files.readAllLines(form)) {
-      String figure = line.replaceAll(".*target: ([^,}]*).*", "$1");
+      String target = line.replaceAll(".*target: ([^,}]*).*", "$1");
+      String setting = line.replaceAll(".*setting: ([^,}]*).*", "$1");
+      String figure = setting.equals(line) ? target : setting;
       filled
           .append(
               line.replace("value: open", "value: " + figure)

@@ -191,7 +191,9 @@ class CollectCommandTest {
     Path form = garage.made("signed/501.yaml");
     StringBuilder filled = new StringBuilder();
     for (String line : Files.readAllLines(form)) {
-      String figure = line.replaceAll(".*target: ([^,}]*).*", "$1");
+      String target = line.replaceAll(".*target: ([^,}]*).*", "$1");
+      String setting = line.replaceAll(".*setting: ([^,}]*).*", "$1");
+      String figure = setting.equals(line) ? target : setting;
       filled
           .append(
               line.replace("value: open", "value: " + figure)
@@ -218,7 +220,7 @@ class CollectCommandTest {
                 "stack.pdf", new SignedStack(11).sign(issued("502"), Set.of("release.yes")).pdf()));
     run.says("502  open: released or not released");
     Path form = garage.made("signed/502.yaml");
-    String typed = text(form).replaceAll("(target: ([^,}]*).*value: )open", "$1$2");
+    String typed = text(form).replaceAll("((?:target|setting): ([^,}]*)(?:(?!setting:).)*value: )open", "$1$2");
     String none = typed.replace("is: open", "is: marked");
     assertTrue(none.contains("{box: release.yes, kind: tick, is: empty}"), none);
     Files.writeString(form, none);

@@ -77,8 +77,8 @@ class FillableSheetsTest {
   private String value(String box) {
     return record().joints().stream()
         .filter(joint -> joint.box().equals(box))
-        .flatMap(joint -> joint.target().stream())
-        .map(target -> target.figure())
+        .flatMap(joint -> joint.setting().stream())
+        .map(setting -> setting.figure())
         .findFirst()
         .orElse("7");
   }
@@ -96,6 +96,11 @@ class FillableSheetsTest {
 
   private Garage.Run collect(Path file) {
     return garage.run("collect", file.toString(), "-o", garage.out.toString());
+  }
+
+  private Garage.Run close() {
+    return garage.run(
+        "close", JOB, "--by", "T1", "--shop", garage.root.toString(), "-o", garage.out.toString());
   }
 
   private static PDField first(PDAcroForm form, boolean tick) {
@@ -154,30 +159,32 @@ class FillableSheetsTest {
     assertEquals(List.of(), Conformance.archiveFailures(signed));
     assertFalse(new String(signed, StandardCharsets.ISO_8859_1).contains("/AcroForm"));
     String figures = Files.readString(garage.made("signed/" + JOB + ".yaml"));
-    record()
-        .joints()
-        .forEach(
-            joint ->
-                joint
-                    .target()
-                    .ifPresent(
-                        it ->
-                            assertTrue(
-                                figures.contains(
-                                    "value: " + it.figure() + " " + it.unit().symbol() + "}"),
-                                figures)));
-    Garage.Run close =
-        garage.run(
-            "close",
-            JOB,
-            "--by",
-            "T1",
-            "--shop",
-            garage.root.toString(),
-            "-o",
-            garage.out.toString());
+    // With an insert, and on a scale of another unit, what the wrench reads is not the book's.
+    String first = "target: 40 N·m, setting: 34.5 N·m, band: 31..37.8 N·m";
+    assertTrue(figures.contains(first) && figures.contains("value: 34.5 N·m}"), figures);
+    assertTrue(figures.contains("value: 44.5 N·m}"), figures);
+    assertTrue(figures.contains("value: 105 N·m}"), figures);
+    Garage.Run close = close();
     assertEquals(Exit.DONE, close.exit(), close.out() + close.err());
     assertEquals(SheetStory.State.CLOSED, last().state());
+  }
+
+  /** The book's 40 N·m on the scale of a wrench with this insert are 46 N·m at the nut. */
+  @Test
+  void bookFigureOnAWrenchWithAnInsertIsOutsideItsBand() throws Exception {
+    String first = record().joints().get(0).box();
+    collect(
+        filled(
+            form -> {
+              try {
+                form.getField(box(first)).setValue("40");
+              } catch (IOException e) {
+                throw new AssertionError(e);
+              }
+            }));
+    Garage.Run close = close();
+    assertEquals(Exit.PROBLEMS, close.exit(), close.out() + close.err());
+    close.says("40 N·m is outside 31..37.8 N·m");
   }
 
   @Test

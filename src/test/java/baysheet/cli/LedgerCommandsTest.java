@@ -64,11 +64,13 @@ class LedgerCommandsTest {
     return garage.made("signed/" + job + ".yaml");
   }
 
-  /** Types a figure from the middle of its band into each value box, and marks all others. */
+  /** Types what the wrench was set to into each value box, and marks all others. */
   private void fillIn(String job) throws IOException {
     StringBuilder filled = new StringBuilder();
     for (String line : Files.readAllLines(form(job))) {
-      String figure = line.replaceAll(".*target: ([^,}]*).*", "$1");
+      String target = line.replaceAll(".*target: ([^,}]*).*", "$1");
+      String setting = line.replaceAll(".*setting: ([^,}]*).*", "$1");
+      String figure = setting.equals(line) ? target : setting;
       filled
           .append(
               line.replace("value: open", "value: " + figure)

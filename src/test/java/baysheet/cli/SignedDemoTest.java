@@ -72,11 +72,14 @@ class SignedDemoTest {
         .collect(Collectors.toSet());
   }
 
-  /** Every joint reached its target. */
+  /** Every wrench reached its setting. */
   private static Map<String, String> figures(byte[] record) {
     Map<String, String> figures = new HashMap<>();
     for (Joint joint : KeptRecord.of(record).joints()) {
-      joint.target().ifPresent(it -> figures.put(joint.box(), it.value().toPlainString()));
+      joint
+          .setting()
+          .or(joint::target)
+          .ifPresent(it -> figures.put(joint.box(), it.value().toPlainString()));
     }
     return figures;
   }

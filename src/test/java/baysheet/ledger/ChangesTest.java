@@ -55,9 +55,9 @@ class ChangesTest {
             + " was unknown",
         "\"from\": 104.5 | \"from\": 100 | row 1 had the band 104.5..115.5 N·m",
         "\"wrench\": \"W2\" | \"wrench\": \"W4\" | row 2 was set to 30 N·m with W2",
-        "\"count\": 5, \"threads\": \"dry\" | \"count\": 5, \"threads\": \"oiled\" | row 1 has"
-            + " another thread treatment",
-        "\"count\": 5 | \"count\": 4 | row 1 has another count",
+        "\"count\": 5, \"threads\": \"dry\" | \"count\": 5, \"threads\": \"oiled\" | row 1:"
+            + " thread treatment changed",
+        "\"count\": 5 | \"count\": 4 | row 1: count changed",
         "\"mark it\" | \"mark it well\" | step 2 is different",
         "\"n\": 1, \"procedure\": \"raise\", \"places\": [\"front\"], \"text\": \"Raise\","
             + " \"details\": [], \"hold\": false | \"n\": 1, \"procedure\": \"raise\", \"places\":"
