@@ -200,12 +200,14 @@ public record Catalogue(
       List<Located<Height>> heights,
       Optional<Located<ThreePoint>> takes,
       List<Located<Procedure.Use>> uses,
-      List<Located<String>> fills) {
+      List<Located<String>> fills,
+      List<Located<String>> ends) {
     public CheckStep {
       whileOff = List.copyOf(whileOff);
       heights = List.copyOf(heights);
       uses = List.copyOf(uses);
       fills = List.copyOf(fills);
+      ends = List.copyOf(ends);
     }
   }
 

@@ -106,6 +106,7 @@ public final class CatalogueCheck {
     step.whileOff().forEach(off -> known.check(Sort.ITEM, Sort.KIND, off, problems));
     step.uses().forEach(use -> known.tool(use, problems));
     all(Sort.CIRCUIT, step.fills());
+    all(Sort.ITEM, step.ends());
   }
 
   private void trigger(Trigger trigger) {

@@ -155,7 +155,8 @@ public final class ProcedureReader {
             step ->
                 problems.add(
                     Sentences.unusedBack(
-                        step.back().get(), putBack.get(opened(step).findFirst().get().value()).text())));
+                        step.back().get(),
+                        putBack.get(opened(step).findFirst().get().value()).text())));
   }
 
   private static Stream<Located<String>> opened(Step step) {

@@ -62,7 +62,8 @@ final class RuleReader {
             Words.once(map.listOrOne("height", Words.height()), map.problems()),
             map.optional("takes", Figures.minutes()),
             map.listOrOne("uses", StepReader.USE),
-            map.listOrOne("fills", ValueReaders.name()));
+            map.listOrOne("fills", ValueReaders.name()),
+            map.listOrOne("ends", ValueReaders.name()));
     return map.build(() -> step);
   }
 

@@ -17,6 +17,7 @@ import java.util.stream.Stream;
  * @param disturb items moved or relieved without being taken off
  * @param ends items whose `left` no longer holds behind it: a brake that is applied again
  * @param takesAway the same, of a step that falls away where no other has left them
+ * @param onlyIn kinds of lift, one of which the bay must have; any bay where it names none
  * @param openCircuit hydraulic or other circuits opened
  * @param apply what goes on what
  * @param uses tools, beyond those of the procedure
@@ -41,6 +42,7 @@ public record Step(
     List<Located<String>> disturb,
     List<Located<String>> ends,
     List<Located<String>> takesAway,
+    List<Located<String>> onlyIn,
     List<Located<String>> openCircuit,
     List<Located<Apply>> apply,
     List<Located<Procedure.Use>> uses,
@@ -64,6 +66,7 @@ public record Step(
     disturb = List.copyOf(disturb);
     ends = List.copyOf(ends);
     takesAway = List.copyOf(takesAway);
+    onlyIn = List.copyOf(onlyIn);
     openCircuit = List.copyOf(openCircuit);
     apply = List.copyOf(apply);
     uses = List.copyOf(uses);
@@ -80,6 +83,12 @@ public record Step(
             apply.stream()
                 .flatMap(it -> it.value().item().stream().map(on -> new Located<>(on, it.at()))))
         .map(name -> name.map(Step::withoutPlace));
+  }
+
+  /** Whether it is done in a bay: the words for its lift are compared as written. */
+  public boolean isFor(Bay bay) {
+    return onlyIn.isEmpty()
+        || onlyIn.stream().anyMatch(it -> it.value().equalsIgnoreCase(bay.description().value()));
   }
 
   /** Whether it only turns back an item, without its place. */

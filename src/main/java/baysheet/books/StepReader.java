@@ -39,6 +39,7 @@ final class StepReader {
             items(map, "disturb"),
             items(map, "ends"),
             items(map, "takes-away"),
+            Words.once(map.listOrOne("only-in", ValueReaders.text()), map.problems()),
             map.listOrOne("open-circuit", ValueReaders.name()),
             map.listOrOne("apply", APPLY),
             map.listOrOne("uses", USE),

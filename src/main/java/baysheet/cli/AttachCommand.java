@@ -209,6 +209,10 @@ final class AttachCommand implements Callable<Integer> {
 
   private static byte[] bytes(Path file) {
     try {
+      // Reading a pipe or a device may never end.
+      if (Files.exists(file) && !Files.isRegularFile(file)) {
+        throw new IOException("it is no regular file");
+      }
       return Files.readAllBytes(file);
     } catch (IOException e) {
       throw new UncheckedIOException("cannot read " + file, e);

@@ -95,6 +95,11 @@ final class Batch {
     return writers.write(writer -> Day.pdf(writer, sheet));
   }
 
+  /** A sheet as a form to fill in on a screen. */
+  byte[] form(MadeSheet sheet) {
+    return writers.write(writer -> Day.form(writer, sheet));
+  }
+
   /** What is said of a file that took all the memory there is; others go on without it. */
   static Problem tooMuch(Path file) {
     return Problem.of(

@@ -4,6 +4,7 @@ import baysheet.record.BenchTorque;
 import baysheet.torque.Stage;
 import baysheet.torque.StrengthClass;
 import baysheet.torque.Unit;
+import baysheet.wording.Language;
 import java.util.List;
 import java.util.Locale;
 
@@ -41,7 +42,9 @@ final class BenchText {
     bench.accuracy().ifPresent(this::accuracy);
     bench.joint().ifPresent(this::joint);
     rows.rows("note", notes);
-    bench.warnings().forEach(it -> rows.row(it.code().severity().word(), it.text()));
+    bench
+        .warnings()
+        .forEach(it -> rows.row(it.code().severity().word(), Language.BRITISH.source(it.text())));
     rows.row("", "This is arithmetic on what was typed; it does not say that the value is right.");
     return rows.print();
   }

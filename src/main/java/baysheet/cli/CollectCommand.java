@@ -104,7 +104,7 @@ final class CollectCommand implements Callable<Integer> {
     }
     CollectedForms forms = new CollectedForms(out, ledger.index(), collecting.returned());
     collecting.record();
-    List<Path> typed = forms.write();
+    List<Path> typed = forms.write(collecting.typed());
     Set<LocalDate> days =
         collecting.pages().stream()
             .flatMap(it -> it.sheet().stream())

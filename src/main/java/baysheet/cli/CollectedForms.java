@@ -47,9 +47,10 @@ final class CollectedForms {
   /**
    * Writes the form of each sheet, but for those that somebody has typed in.
    *
+   * @param figures what was typed in forms on a screen, by the sheets and the names of their boxes
    * @return these
    */
-  List<Path> write() {
+  List<Path> write(Map<String, Map<String, String>> figures) {
     List<Path> typed = new ArrayList<>();
     before.forEach(
         (story, was) -> {
@@ -58,7 +59,8 @@ final class CollectedForms {
           Optional<String> other =
               there.flatMap(CollectedForms::sheet).filter(id -> !id.equals(story.id()));
           other.ifPresent(id -> files.move(form, form.resolveSibling(id + YamlFiles.ENDING)));
-          String now = SignedForm.blank(record(story), story);
+          String now =
+              SignedForm.of(record(story), story, figures.getOrDefault(story.id(), Map.of()));
           if (there.isEmpty() || other.isPresent() || there.get().equals(was)) {
             files.write(form, now.getBytes(StandardCharsets.UTF_8));
           } else if (!there.get().equals(now)) {

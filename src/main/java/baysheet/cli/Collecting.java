@@ -6,7 +6,10 @@ import baysheet.ledger.Hash;
 import baysheet.ledger.KeptRecord;
 import baysheet.ledger.Ledger;
 import baysheet.ledger.SheetStory;
+import baysheet.pdf.PdfWriter;
+import baysheet.scan.FilledForm;
 import baysheet.scan.Grey;
+import baysheet.scan.IssuedSheets.Issued;
 import baysheet.scan.PageReader;
 import baysheet.scan.PageReading;
 import baysheet.scan.PageReading.BoxReading;
@@ -19,10 +22,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /**
  * Reads stacks of scans page by page. Each page is in its file before an event says that its sheet
@@ -43,6 +48,7 @@ final class Collecting {
   private final OutFiles files = new OutFiles(Disk.REAL);
   private final List<Page> pages = new ArrayList<>();
   private final Map<String, Kept> kept = new LinkedHashMap<>();
+  private final Map<String, Map<String, String>> typed = new HashMap<>();
 
   /** What became of a page. */
   enum Result {
@@ -99,7 +105,20 @@ final class Collecting {
 
           @Override
           public void page(int number, Grey picture) {
-            pages.add(took(name, stem, number, picture));
+            add(number, picture, reader.read(picture));
+          }
+
+          @Override
+          public void form(int number, Grey picture, FilledForm form) {
+            PageReading reading = reader.read(picture, form);
+            add(
+                number,
+                picture,
+                reading.sheet().map(it -> filled(it, form, reading)).orElse(reading));
+          }
+
+          private void add(int number, Grey picture, PageReading reading) {
+            pages.add(took(name, stem, number, picture, reading));
             progress.read(number, count);
           }
 
@@ -133,8 +152,22 @@ final class Collecting {
     return new Page(file, number, result, reason, Optional.empty(), List.of(), at);
   }
 
-  private Page took(String file, String stem, int number, Grey picture) {
-    PageReading reading = reader.read(picture);
+  /** What was typed is drawn anew: a form of another program is not filed. */
+  private PageReading filled(Issued sheet, FilledForm form, PageReading reading) {
+    try {
+      Grey own = FilledPage.of(sheet, form, reading.boxes(), new PdfWriter());
+      Map<String, String> values = new TreeMap<>();
+      form.fields().keySet().stream()
+          .filter(box -> !form.typed(box).isEmpty())
+          .forEach(box -> values.put(box, form.typed(box)));
+      typed.put(sheet.id(), values);
+      return reading.picture().isEmpty() ? reading : reading.of(own);
+    } catch (IOException e) {
+      throw new UncheckedIOException("cannot draw the issued sheet " + sheet.id(), e);
+    }
+  }
+
+  private Page took(String file, String stem, int number, Grey picture, PageReading reading) {
     Optional<SheetStory> story = reading.code().flatMap(ledger.index()::ofCode);
     boolean isRead =
         reading.result() == PageReading.Result.READ
@@ -257,6 +290,11 @@ final class Collecting {
   /** The current sheets that came back in this run. */
   List<SheetStory> returned() {
     return kept.values().stream().map(Kept::story).filter(SheetStory::isCurrent).toList();
+  }
+
+  /** What was typed in forms, by the sheets and the names of their boxes. */
+  Map<String, Map<String, String>> typed() {
+    return typed;
   }
 
   /** Writes down which sheets came back; those of which that is known already are left out. */

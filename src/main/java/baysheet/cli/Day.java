@@ -5,6 +5,7 @@ import baysheet.pdf.Attachment;
 import baysheet.pdf.PdfInfo;
 import baysheet.pdf.PdfWriter;
 import baysheet.sheet.Heading;
+import baysheet.wording.Language;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.Comparator;
@@ -20,6 +21,11 @@ final class Day {
   /** One sheet with its record attached. */
   static byte[] pdf(PdfWriter writer, MadeSheet made) {
     return writer.write(made.page(), info(made), List.of(attachment(made)));
+  }
+
+  /** The same sheet as a form to fill in on a screen. */
+  static byte[] form(PdfWriter writer, MadeSheet made) {
+    return writer.writeForm(made.page(), info(made), List.of(attachment(made)));
   }
 
   /** All sheets in one file for the morning's printing, by bay, then by job and its stages. */
@@ -44,7 +50,7 @@ final class Day {
 
   private static PdfInfo info(MadeSheet made) {
     Heading heading = made.sheet().heading();
-    String title = "Bay sheet " + made.sheet().name() + ": " + heading.title();
+    String title = "Bay sheet " + made.sheet().name() + ": " + Language.of(heading).title(heading);
     return new PdfInfo(
         title,
         "en",

@@ -27,6 +27,12 @@ final class DayFolders {
   /** What follows the number in the name of a job file, also where it is misspelt. */
   private static final Pattern ENDING = Pattern.compile("\\.ya?ml.*$", Pattern.CASE_INSENSITIVE);
 
+  private static final Pattern JOINED_DATE =
+      Pattern.compile("(?<![0-9])([0-9]{4})([0-9]{2})([0-9]{2})(?![0-9])");
+
+  /** At most as many digits as a year has, so that any name can be read. */
+  private static final Pattern FIGURE = Pattern.compile("(?<![0-9])[0-9]{1,4}(?![0-9])");
+
   /** The name of the folder in which a job file stands. */
   static String day(Path file) {
     Path folder = file.toAbsolutePath().normalize().getParent();
@@ -94,6 +100,35 @@ final class DayFolders {
   static Optional<LocalDate> date(Path folder) {
     return ValueReaders.dateOf(String.valueOf(whole(folder).getFileName()))
         .fold(Optional::of, wrong -> Optional.empty());
+  }
+
+  /** Folders with jobs that name a day, but otherwise than its folder does: {@code 2026-3-2}. */
+  static List<Path> nearly(Path day) {
+    List<Integer> figures = date(day).map(DayFolders::figures).orElse(List.of());
+    Path root = whole(day).getParent();
+    if (figures.isEmpty() || !isInShop(day)) {
+      return List.of();
+    }
+    return within(root).stream()
+        .filter(folder -> Files.isDirectory(folder) && date(folder).isEmpty())
+        .filter(folder -> figures(folder.getFileName().toString()).equals(figures))
+        .filter(folder -> !numbers(folder).isEmpty())
+        .toList();
+  }
+
+  private static List<Integer> figures(LocalDate day) {
+    return Stream.of(day.getYear(), day.getMonthValue(), day.getDayOfMonth()).sorted().toList();
+  }
+
+  /** Year, month and day in whatever order; nothing where a name has other figures. */
+  private static List<Integer> figures(String name) {
+    String parted = JOINED_DATE.matcher(name).replaceFirst("$1-$2-$3");
+    return FIGURE
+        .matcher(parted)
+        .results()
+        .map(it -> Integer.valueOf(it.group()))
+        .sorted()
+        .toList();
   }
 
   /** The numbers of all job files in a folder, of those as well that cannot be read. */

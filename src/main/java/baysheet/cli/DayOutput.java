@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 
 /**
@@ -196,6 +197,7 @@ final class DayOutput {
       return new Written(target, false);
     }
     setAllAside();
+    old(kept).withdrawForms(sheet.sheet().name(), sheet.id().text(), files);
     if (both) {
       files.write(target, pdf, beside, sheet.record()).ifPresent(it -> report.fault(target, it));
     } else {
@@ -203,6 +205,19 @@ final class DayOutput {
     }
     changed = true;
     return new Written(target, true);
+  }
+
+  /**
+   * Writes the form of a sheet, unless one lies there: somebody may have filled it in.
+   *
+   * @return where it is
+   */
+  Path form(MadeSheet made, Supplier<byte[]> draw) {
+    Path form = place.folder().resolve(OldSheets.FORMS).resolve(made.id().text() + ".pdf");
+    if (!Files.exists(form)) {
+      files.write(form, draw.get());
+    }
+    return form;
   }
 
   /** A job of the day whose sheets lie in their places now. */

@@ -62,8 +62,8 @@ final class DraftCommand implements Callable<Integer> {
           "--table",
           "CSV",
           Path.class,
-          "Fasteners from a spreadsheet: columns fastener, place, count, thread, class, head, torque"
-              + " and others; a unit may stand in the heading, as in torque (N·m).");
+          "Fasteners from a spreadsheet: columns fastener, place, count, thread, class, head,"
+              + " torque and others; a unit may stand in the heading, as in torque (N·m).");
 
   private final OptionSpec traits =
       OptionSpec.builder("--traits")
@@ -108,12 +108,27 @@ final class DraftCommand implements Callable<Integer> {
       if (folder.get().faulty().books().contains(name)) {
         problems.stop();
       } else {
-        draft(
-            root.resolve("vehicles").resolve(name + YamlFiles.ENDING), job, folder.get(), problems);
+        draft(book(root, name), job, folder.get(), problems);
       }
     }
     console.problems(problems.all(), "nothing was added", false);
     return Exit.of(problems);
+  }
+
+  /** A book that is named with its folder is written there and nowhere else. */
+  private Path book(Path root, String name) {
+    Path file = root.resolve("vehicles").resolve(name + YamlFiles.ENDING);
+    Options.<String>given(bookName)
+        .map(Path::of)
+        .filter(it -> it.getParent() != null)
+        .filter(it -> !DayFolders.whole(it).getParent().equals(DayFolders.whole(file).getParent()))
+        .ifPresent(
+            it -> {
+              throw new WrongCommandLine(
+                      spec.commandLine(), it + " is not in the folder of the shop's spec books")
+                  .expecting(YamlFiles.shown(file));
+            });
+    return file;
   }
 
   private Path root() {

@@ -8,6 +8,7 @@ import baysheet.report.Problems;
 import baysheet.resolve.Resolved;
 import baysheet.sheet.TorqueLine;
 import baysheet.template.Layouts;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -56,11 +57,16 @@ final class ExplainCommand implements Callable<Integer> {
 
   private int job(Path file) {
     Problems problems = new Problems();
-    int exit =
-        JobGroups.of(List.of(file), problems).stream()
-            .findFirst()
-            .map(it -> job(it, problems))
-            .orElse(Exit.PROBLEMS);
+    int exit = Exit.PROBLEMS;
+    if (Files.exists(file)) {
+      exit =
+          JobGroups.of(List.of(file), problems).stream()
+              .findFirst()
+              .map(it -> job(it, problems))
+              .orElse(Exit.PROBLEMS);
+    } else {
+      problems.add(JobGroups.notThere(file));
+    }
     console.problems(problems.all(), "the figures of a job with errors are not explained", false);
     return problems.hasErrors() ? Exit.of(problems) : exit;
   }

@@ -1,10 +1,7 @@
 package baysheet.cli;
 
-import baysheet.report.Nearest;
 import baysheet.report.ProblemCode;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Function;
@@ -19,10 +16,9 @@ record ExplainedJob(String written) {
   private static final List<String> NOT_JOBS = List.of("vehicles", "procedures", "catalogue");
 
   /**
-   * The file, if it can be one of a job.
+   * The file, if it can be one of a job; it may not be there.
    *
    * @param wrong makes the complaint about the command line
-   * @throws UncheckedIOException with the nearest name, when there is no such file
    */
   Path file(Function<String, WrongCommandLine> wrong) {
     Path path = Path.of(written);
@@ -33,10 +29,6 @@ record ExplainedJob(String written) {
       throw wrong
           .apply(written + " is the code of a problem, not a job file")
           .expecting("a job file; baysheet help " + written + " prints the page of the problem");
-    }
-    if (!Files.exists(path)) {
-      throw new UncheckedIOException(
-          "there is no " + written + "; " + instead(path), new NoSuchFileException(written));
     }
     if (path.endsWith(ShopFolders.SHOP_FILE) || NOT_JOBS.contains(DayFolders.day(path))) {
       throw wrong.apply(written + " is not a job").expecting(EXAMPLE);
@@ -52,14 +44,6 @@ record ExplainedJob(String written) {
     return names.isEmpty()
         ? EXAMPLE
         : "one job file of it, such as " + folder.resolve(names.get(0));
-  }
-
-  private static String instead(Path path) {
-    Path folder = path.toAbsolutePath().normalize().getParent();
-    List<String> names = Files.isDirectory(folder) ? names(folder) : List.of();
-    return Nearest.of(path.getFileName().toString(), names)
-        .map(near -> "did you mean " + path.resolveSibling(near) + "?")
-        .orElse("expected " + EXAMPLE);
   }
 
   private static List<String> names(Path folder) {

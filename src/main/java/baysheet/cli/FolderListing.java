@@ -236,14 +236,18 @@ record FolderListing(List<Path> files, List<Path> unread) {
     String name = folder.getFileName().toString();
     return own.contains(name)
         ? Optional.empty()
-        : Nearest.of(name, own)
-            .map(
-                near ->
-                    error(
-                            folder,
-                            ProblemCode.MISNAMED_FOLDER,
-                            "a folder with this name is not read")
-                        .expecting("the name " + near));
+        : Nearest.of(name, own).map(near -> misnamedFolder(folder, near));
+  }
+
+  /** Folders that were meant for a day, as 2026-3-2, and are not read for it. */
+  static void nearlyDay(Path day, Problems problems) {
+    String right = DayFolders.whole(day).getFileName().toString();
+    DayFolders.nearly(day).forEach(folder -> problems.add(misnamedFolder(folder, right)));
+  }
+
+  private static Problem misnamedFolder(Path folder, String right) {
+    return error(folder, ProblemCode.MISNAMED_FOLDER, "a folder with this name is not read")
+        .expecting("the name " + right);
   }
 
   private static Problem error(Path path, ProblemCode code, String what) {

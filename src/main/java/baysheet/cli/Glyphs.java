@@ -33,7 +33,7 @@ final class Glyphs {
   }
 
   private void check(Scalar scalar, Problems problems) {
-    if (!covered(scalar.text())) {
+    if (!covered(scalar.text()) && !isFaulty(scalar, problems)) {
       scalar
           .text()
           .codePoints()
@@ -41,6 +41,12 @@ final class Glyphs {
           .distinct()
           .forEach(character -> problems.add(missing(character, scalar.at())));
     }
+  }
+
+  /** What was said of a value when it was read is not said again in other words. */
+  private static boolean isFaulty(Scalar scalar, Problems problems) {
+    return problems.all().stream()
+        .anyMatch(it -> it.code() == ProblemCode.CONTROL_CHARACTER && it.at().equals(scalar.at()));
   }
 
   /** No stream here: this runs for every word of every file. */

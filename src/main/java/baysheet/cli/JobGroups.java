@@ -67,7 +67,8 @@ record JobGroups(Path root, List<Path> jobs, List<Path> unread, List<Path> days)
     return DayFolders.date(path).isPresent() && DayFolders.isInShop(path);
   }
 
-  private static Problem notThere(Path path) {
+  /** That nothing is called so, and what is nearly. */
+  static Problem notThere(Path path) {
     return Problem.of(
             ProblemCode.CANNOT_READ,
             new Source(YamlFiles.shown(path), "").whole(),
@@ -155,6 +156,7 @@ record JobGroups(Path root, List<Path> jobs, List<Path> unread, List<Path> days)
     List<Path> found = listing.files();
     boolean planned = listing.size() > 0 || isUnplanned(path);
     if (day && planned) {
+      FolderListing.nearlyDay(path, problems);
       days.add(path);
       unread.addAll(listing.unread());
     }

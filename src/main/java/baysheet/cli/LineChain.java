@@ -17,6 +17,7 @@ import baysheet.torque.Stage;
 import baysheet.torque.Target;
 import baysheet.torque.Tightening;
 import baysheet.torque.WrenchChoice;
+import baysheet.wording.Language;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
@@ -70,7 +71,8 @@ final class LineChain {
     }
     rows.row("plausible", fastener.plausibility().sentence());
     acrossFlats();
-    line.warnings().forEach(it -> rows.row(it.code().severity().word(), it.text()));
+    line.warnings()
+        .forEach(it -> rows.row(it.code().severity().word(), Language.BRITISH.source(it.text())));
     return rows.print();
   }
 

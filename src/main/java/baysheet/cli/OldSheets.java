@@ -25,6 +25,9 @@ import java.util.stream.Stream;
  * @param jobs numbers whose sheets stay
  */
 record OldSheets(Path folder, String shop, Set<String> jobs) {
+  /** Below the folder: sheets as forms, by their ids. */
+  static final String FORMS = "forms";
+
   private static final String WITHDRAWN = "withdrawn";
   private static final String SHEET = ".pdf";
   private static final String RECORD = ".json";
@@ -68,7 +71,7 @@ record OldSheets(Path folder, String shop, Set<String> jobs) {
 
   private List<String> find(BiPredicate<String, String> isOld) {
     Set<String> old = new TreeSet<>(NaturalOrder.NATURAL);
-    for (Path file : files()) {
+    for (Path file : files(folder)) {
       Matcher found = NAME.matcher(file.getFileName().toString());
       if (found.matches() && isOld.test(found.group(1), found.group(2))) {
         String name = found.group(1);
@@ -80,7 +83,7 @@ record OldSheets(Path folder, String shop, Set<String> jobs) {
     return List.copyOf(old);
   }
 
-  private List<Path> files() {
+  private static List<Path> files(Path folder) {
     if (!Files.isDirectory(folder)) {
       return List.of();
     }
@@ -107,11 +110,27 @@ record OldSheets(Path folder, String shop, Set<String> jobs) {
     if (isSheet(folder.resolve(job + SHEET), job)) {
       endings.add(SHEET);
     }
+    withdrawForms(job, "", files);
     String free = free(job, endings);
     for (String ending : endings) {
       Path to = folder.resolve(WITHDRAWN).resolve(free + ending);
       files.move(folder.resolve(job + ending), to);
       each.accept(new Withdrawn(job, to));
+    }
+  }
+
+  /**
+   * Moves the forms of other revisions of a sheet; one that was filled in is still read.
+   *
+   * @param id of the sheet whose form stays
+   */
+  void withdrawForms(String name, String id, OutFiles files) {
+    Pattern form = Pattern.compile(Pattern.quote(name) + "-[A-Z]-[0-9a-f]+\\.pdf");
+    for (Path file : files(folder.resolve(FORMS))) {
+      String called = file.getFileName().toString();
+      if (form.matcher(called).matches() && !called.equals(id + SHEET)) {
+        files.move(file, folder.resolve(WITHDRAWN).resolve(called));
+      }
     }
   }
 

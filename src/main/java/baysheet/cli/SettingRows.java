@@ -40,13 +40,17 @@ final class SettingRows {
             .band()
             .ifPresent(own -> texts.add(ends(own, unit) + ", its ends rounded towards the middle"));
         texts.add(
-            whole
-                + rounded(target.nominal().to(unit))
-                + ", printed as "
-                + Rounding.converted(target.nominal(), unit, band).print());
+            whole + rounded(target.nominal().to(unit)) + printed(target.nominal(), unit, band));
       }
     }
     rows.rows("converted", texts);
+  }
+
+  /** Small figures are printed in lbf·in: one that is written so is not printed a second time. */
+  private static String printed(Quantity nominal, Unit unit, Band band) {
+    return Rounding.isOther(nominal, unit)
+        ? ", printed as " + Rounding.converted(nominal, unit, band).print()
+        : "";
   }
 
   /** Towards the middle: what is printed of a band is never outside it. */

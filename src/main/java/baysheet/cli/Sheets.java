@@ -27,6 +27,7 @@ final class Sheets {
    * @param folder holds a folder for each day
    * @param record whether each sheet's record is wanted beside it
    * @param again whether sheets that lie there unchanged are written all the same
+   * @param fillable whether a form of each sheet is wanted, to be filled in on a screen
    * @param voice what is said of them
    * @param printing where they are printed, if they are
    */
@@ -34,11 +35,12 @@ final class Sheets {
       Path folder,
       boolean record,
       boolean again,
+      boolean fillable,
       Disk disk,
       RunReport.Voice voice,
       Optional<Printing> printing) {
     Output(Path folder, boolean record, boolean again, Disk disk) {
-      this(folder, record, again, disk, RunReport.Voice.LINES, Optional.empty());
+      this(folder, record, again, false, disk, RunReport.Voice.LINES, Optional.empty());
     }
   }
 
@@ -154,6 +156,10 @@ final class Sheets {
       DayOutput.Written written = day.write(drawn, output.record(), output.again());
       lines.add(SummaryLine.of(drawn, written));
       data.add(SummaryLine.data(drawn, written));
+      if (output.fillable()) {
+        MadeSheet made = drawn.made();
+        lines.add("    form  " + YamlFiles.shown(day.form(made, () -> batch.form(made))));
+      }
       output.printing().ifPresent(it -> it.add(drawn.made(), written.file()));
     }
     day.done(outcome.job(), outcome.made());

@@ -75,6 +75,12 @@ final class SheetsCommand implements Callable<Integer> {
           "--again",
           "Also write sheets anew that lie there unchanged; they are byte for byte the same.");
 
+  private final OptionSpec fillable =
+      Options.flag(
+          "--fillable",
+          "Also write each sheet as a form to fill in on a screen, forms/SHEET.pdf beside it; one"
+              + " that lies there is left alone, for somebody may have filled it in.");
+
   private final OptionSpec dryRun =
       Options.flag("--dry-run", "Make the sheets and report problems, but write nothing.");
 
@@ -98,6 +104,7 @@ final class SheetsCommand implements Callable<Integer> {
                 templates,
                 record,
                 again,
+                fillable,
                 dryRun,
                 print,
                 quiet,
@@ -131,6 +138,7 @@ final class SheetsCommand implements Callable<Integer> {
             folder,
             Options.isGiven(record),
             Options.isGiven(again),
+            Options.isGiven(fillable),
             Disk.REAL,
             voice(),
             printing());

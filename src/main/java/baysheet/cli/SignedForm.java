@@ -89,6 +89,14 @@ final class SignedForm {
    * through, and has the number of the box on its sheet.
    */
   static String blank(KeptRecord record, SheetStory story) {
+    return of(record, story, Map.of());
+  }
+
+  /**
+   * The same with what was typed in a form on a screen, by the names of the boxes. A bare number is
+   * in the unit of its row, which stands above the box; what is no figure stays open.
+   */
+  static String of(KeptRecord record, SheetStory story, Map<String, String> typed) {
     Map<String, Joint> joints = new HashMap<>();
     record.joints().forEach(joint -> joints.put(joint.box(), joint));
     StringBuilder values = new StringBuilder();
@@ -103,9 +111,11 @@ final class SignedForm {
       String crop = hasCrop(box, story) ? ", crop: " + number : "";
       SheetStory.Box state = story.box(box.name());
       if (box.kind().equals("value")) {
+        Joint joint = joints.get(box.name());
         values.append(
-            "  - {box: %s%s%s, value: open}\n"
-                .formatted(box.name(), expected(joints.get(box.name())), crop));
+            "  - {box: %s%s%s, value: %s}\n"
+                .formatted(
+                    box.name(), expected(joint), crop, figure(typed.get(box.name()), joint)));
       } else if (undecided.contains(box) || box.required() && state != SheetStory.Box.MARKED) {
         String is =
             switch (state) {
@@ -127,6 +137,17 @@ final class SignedForm {
     found: []   # what was written by hand under findings: [text, text]
     """
         .formatted(record.id(), record.name(), record.id(), listed(values), listed(marks));
+  }
+
+  private static String figure(String typed, Joint joint) {
+    Optional<Quantity> target = Optional.ofNullable(joint).flatMap(Joint::target);
+    boolean bare = typed != null && typed.matches("[0-9]+([.][0-9]+)?");
+    String text = bare ? target.map(it -> typed + " " + it.unit().symbol()).orElse("") : typed;
+    boolean known =
+        text != null
+            && text.matches("[0-9][\\w.·/ -]*")
+            && QuantityText.quantity(text, Dimension.TORQUE).found().isPresent();
+    return known ? text : OPEN;
   }
 
   /** Whether a person has to look at a box: at a figure or words, and at what is doubtful. */

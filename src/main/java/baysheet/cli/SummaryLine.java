@@ -1,6 +1,7 @@
 package baysheet.cli;
 
 import baysheet.sheet.Heading;
+import baysheet.wording.Language;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.nio.file.Path;
@@ -31,7 +32,7 @@ final class SummaryLine {
         "  ",
         made.sheet().name(),
         "bay " + heading.bay(),
-        heading.title(),
+        Language.of(heading).title(heading),
         made.sheet().steps().size() + " steps",
         points(made) + " pt",
         dropped(made));

@@ -15,6 +15,7 @@ import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
 import baysheet.report.Source;
 import baysheet.report.Span;
+import baysheet.sheet.Statement;
 import baysheet.sheet.TorqueLine;
 import baysheet.torque.AcrossFlats;
 import baysheet.torque.Band;
@@ -255,16 +256,20 @@ final class TorqueCommand implements Callable<Integer> {
     List<TorqueLine.Warning> warnings = new ArrayList<>();
     Plausibility plausibility = joining.plausibility();
     if (plausibility.isDoubtful()) {
-      warnings.add(new TorqueLine.Warning(ProblemCode.DOES_NOT_FIT, plausibility.sentence()));
+      warnings.add(warning(ProblemCode.DOES_NOT_FIT, plausibility.sentence()));
     } else if (plausibility.isHigh()) {
-      warnings.add(new TorqueLine.Warning(ProblemCode.HIGH_TORQUE, plausibility.sentence()));
+      warnings.add(warning(ProblemCode.HIGH_TORQUE, plausibility.sentence()));
     }
     Treatment published = options.treatment(typed);
     options
         .used(typed)
         .flatMap(now -> Friction.warning(published, now, joining.thread(), joining.strength()))
-        .ifPresent(it -> warnings.add(new TorqueLine.Warning(ProblemCode.THREAD_TREATMENT, it)));
+        .ifPresent(it -> warnings.add(warning(ProblemCode.THREAD_TREATMENT, it)));
     return warnings;
+  }
+
+  private static TorqueLine.Warning warning(ProblemCode code, String text) {
+    return new TorqueLine.Warning(code, new Statement.Written(text));
   }
 
   private List<String> notes(OptionParser typed) {

@@ -3,6 +3,7 @@ package baysheet.garage;
 import baysheet.books.Shop;
 import baysheet.sheet.CheckLine;
 import baysheet.sheet.Sheet;
+import baysheet.sheet.Statement;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -26,7 +27,7 @@ public record EveningList(
   }
 
   /** One thing to see to. */
-  public record Line(String job, String text) {}
+  public record Line(String job, Statement text) {}
 
   /**
    * A part to have.
@@ -52,7 +53,7 @@ public record EveningList(
 
   /** What a job asks for, of one sort. */
   private interface Asked {
-    List<String> of(DayJob job);
+    List<Statement> of(DayJob job);
   }
 
   private static List<Line> all(List<DayJob> jobs, Asked asked) {
@@ -61,30 +62,28 @@ public record EveningList(
     return lines;
   }
 
-  private static List<String> both(List<String> one, List<String> other) {
-    List<String> both = new ArrayList<>(one);
+  private static List<Statement> both(List<Statement> one, List<Statement> other) {
+    List<Statement> both = new ArrayList<>(one);
     both.addAll(other);
     return both;
   }
 
-  private static List<String> people(Shop shop, DayJob job) {
-    List<String> people = new ArrayList<>();
+  private static List<Statement> people(Shop shop, DayJob job) {
+    List<Statement> people = new ArrayList<>();
     boolean alone =
         new HoldLooks(shop, job, new StepTimes(job.sheet()))
             .all().stream().anyMatch(look -> look.people().isEmpty());
     if (alone) {
-      people.add(SECOND_PERSON);
+      people.add(Statement.Plain.SECOND_PERSON);
     }
     job.sheet().checks().stream()
         .map(CheckLine::keepsOpen)
         .flatMap(java.util.Optional::stream)
         .distinct()
+        .map(Statement.Written::new)
         .forEach(people::add);
     return people;
   }
-
-  /** What is asked for where the shop has nobody who may look at a hold point. */
-  public static final String SECOND_PERSON = "a second person for the hold points";
 
   private static List<Part> parts(List<DayJob> jobs) {
     List<Part> parts = new ArrayList<>();

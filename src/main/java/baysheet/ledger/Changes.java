@@ -169,7 +169,7 @@ final class Changes {
     OF_ROW.forEach(
         (key, word) -> {
           if (pair.differsIn(key)) {
-            found.add(name + " has another " + word);
+            found.add(name + ": " + word + " changed");
           }
         });
   }

@@ -10,12 +10,18 @@ import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 
-/**
- * Gives a document everything that archives and reading aloud ask of it beside its pages.
- *
- * @param accessible whether all that is on the pages can be read aloud, which handwriting cannot
- */
-record Archive(PdfInfo info, boolean accessible) {
+/** Gives a document everything that archives and reading aloud ask of it beside its pages. */
+record Archive(PdfInfo info, Claim claim) {
+  /** The standards that a file keeps to. */
+  enum Claim {
+    /** PDF/A-3a and PDF/UA-1. */
+    BOTH,
+    /** PDF/A-3b: handwriting cannot be read aloud. */
+    ARCHIVE,
+    /** PDF/UA-1: a form is not filed, what was filled in is. */
+    ACCESSIBLE
+  }
+
   /** Without a version: an upgrade that changes nothing on the page leaves the bytes alone. */
   static final String PRODUCER = "baysheet";
 
@@ -52,7 +58,7 @@ record Archive(PdfInfo info, boolean accessible) {
   }
 
   private HeldStream metadata() {
-    HeldStream stream = Streams.plain(Xmp.packet(info, PRODUCER, accessible));
+    HeldStream stream = Streams.plain(Xmp.packet(info, PRODUCER, claim));
     stream.setItem(COSName.TYPE, COSName.METADATA);
     stream.setItem(COSName.SUBTYPE, COSName.getPDFName("XML"));
     return stream;

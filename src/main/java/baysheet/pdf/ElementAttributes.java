@@ -16,8 +16,9 @@ import org.apache.pdfbox.cos.COSName;
  *
  * @param height of the page, in thousandths of a point
  * @param items of the page by their elements
+ * @param form whether boxes are fields, which say themselves what they are
  */
-record ElementAttributes(long height, ByElement<Item> items) {
+record ElementAttributes(long height, ByElement<Item> items, boolean form) {
   private static final COSName LAYOUT = COSName.getPDFName("Layout");
   private static final COSName TABLE = COSName.getPDFName("Table");
   private static final COSName SUMMARY = COSName.getPDFName("Summary");
@@ -41,7 +42,8 @@ record ElementAttributes(long height, ByElement<Item> items) {
       case TH_ROW -> Optional.of(header(tag, ROW));
       case TD -> tag.span() == 1 ? Optional.empty() : Optional.of(cell(tag));
       case FIGURE -> Optional.of(box(element));
-      case FORM -> Optional.of(DirectObjects.array(box(element), field(element)));
+      case FORM ->
+          Optional.of(form ? box(element) : DirectObjects.array(box(element), field(element)));
       default -> Optional.empty();
     };
   }

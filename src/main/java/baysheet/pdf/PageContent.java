@@ -18,14 +18,19 @@ final class PageContent {
 
   private final Page page;
   private final UsedFonts fonts;
+  private final boolean form;
   private final Map<Integer, Tag.Type> types = new HashMap<>();
   private final Operators out = new Operators();
   private final List<Integer> owners = new ArrayList<>();
   private int pictures;
 
-  PageContent(Page page, UsedFonts fonts) {
+  /**
+   * @param form whether boxes for a pen are only the frames of form fields
+   */
+  PageContent(Page page, UsedFonts fonts, boolean form) {
     this.page = page;
     this.fonts = fonts;
+    this.form = form;
     collect(page.structure());
   }
 
@@ -38,7 +43,7 @@ final class PageContent {
     List<Item> items = page.items();
     for (int from = 0; from < items.size(); ) {
       int to = from + 1;
-      while (to < items.size() && items.get(to).element() == items.get(from).element()) {
+      while (to < items.size() && element(items.get(to)) == element(items.get(from))) {
         to++;
       }
       sequence(items.subList(from, to));
@@ -52,8 +57,12 @@ final class PageContent {
     return owners;
   }
 
+  private int element(Item item) {
+    return form && item instanceof Item.Pen ? Page.ARTIFACT : item.element();
+  }
+
   private void sequence(List<Item> items) {
-    int element = items.get(0).element();
+    int element = element(items.get(0));
     if (element == Page.ARTIFACT) {
       out.raw("/Artifact BMC");
     } else {

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
@@ -44,7 +45,7 @@ public final class PdfWriter {
    * @return the bytes of the file
    */
   public byte[] writeAll(List<Page> pages, PdfInfo info, List<Attachment> attachments) {
-    return writeAll(pages, info, attachments, true);
+    return writeAll(pages, info, attachments, Archive.Claim.BOTH);
   }
 
   /**
@@ -53,23 +54,36 @@ public final class PdfWriter {
    * @return the bytes of the file
    */
   public byte[] writeScans(List<Page> pages, PdfInfo info, List<Attachment> attachments) {
-    return writeAll(pages, info, attachments, false);
+    return writeAll(pages, info, attachments, Archive.Claim.ARCHIVE);
+  }
+
+  /**
+   * Writes a page whose boxes for a pen are fields of a form (ISO 32000-1, 12.7), to be filled in
+   * on a screen: PDF/UA-1. A field is called as its box, with a slash for each full stop.
+   *
+   * @return the bytes of the file
+   */
+  public byte[] writeForm(Page page, PdfInfo info, List<Attachment> attachments) {
+    return writeAll(List.of(page), info, attachments, Archive.Claim.ACCESSIBLE);
   }
 
   private byte[] writeAll(
-      List<Page> pages, PdfInfo info, List<Attachment> attachments, boolean accessible) {
+      List<Page> pages, PdfInfo info, List<Attachment> attachments, Archive.Claim claim) {
     if (pages.isEmpty()) {
       throw new IllegalArgumentException("no pages for " + info.title());
     }
     try {
       COSDictionary catalog = new COSDictionary();
       catalog.setItem(COSName.TYPE, COSName.CATALOG);
-      StructureTree structure = new StructureTree();
-      List<COSDictionary> drawn = draw(pages, structure);
+      Optional<FormFields> form =
+          claim == Archive.Claim.ACCESSIBLE ? Optional.of(new FormFields()) : Optional.empty();
+      StructureTree structure = new StructureTree(form);
+      List<COSDictionary> drawn = draw(pages, structure, form.isPresent());
+      form.ifPresent(fields -> catalog.setItem(COSName.ACRO_FORM, fields.dictionary()));
       catalog.setItem(COSName.PAGES, tree(drawn));
       Bookmarks.add(pages, drawn, catalog);
       catalog.setItem(COSName.STRUCT_TREE_ROOT, structure.root());
-      Archive archive = new Archive(info, accessible);
+      Archive archive = new Archive(info, claim);
       archive.describe(catalog);
       new AttachedFiles(catalog, info).attach(attachments);
       return ObjectFile.write(catalog, archive.facts(), archive.id());
@@ -78,12 +92,13 @@ public final class PdfWriter {
     }
   }
 
-  private List<COSDictionary> draw(List<Page> pages, StructureTree structure) throws IOException {
+  private List<COSDictionary> draw(List<Page> pages, StructureTree structure, boolean form)
+      throws IOException {
     UsedFonts used = UsedFonts.embed(pages, faces);
     HeldStream grey = Archive.profile();
     List<COSDictionary> all = new ArrayList<>();
     for (Page page : pages) {
-      PageContent content = new PageContent(page, used);
+      PageContent content = new PageContent(page, used, form);
       COSDictionary drawn = page(page, content.write());
       drawn.setItem(COSName.RESOURCES, Pictures.resources(page, used.resources(), grey));
       drawn.setInt(COSName.STRUCT_PARENTS, structure.add(page, content.owners(), drawn));
@@ -97,7 +112,7 @@ public final class PdfWriter {
     drawn.setItem(COSName.TYPE, COSName.PAGE);
     drawn.setItem(COSName.MEDIA_BOX, new PDRectangle(page.width() / 1000f, page.height() / 1000f));
     drawn.setItem(COSName.CONTENTS, content.compressed());
-    // PDF/UA-1, 7.18.3: the tab order, should there ever be a widget, is the structure's.
+    // PDF/UA-1, 7.18.3: the tab order is the structure's.
     drawn.setItem(COSName.getPDFName("Tabs"), COSName.S);
     return drawn;
   }

@@ -3,6 +3,7 @@ package baysheet.pdf;
 import baysheet.layout.Page;
 import baysheet.layout.Tag;
 import java.util.List;
+import java.util.Optional;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSInteger;
@@ -19,9 +20,14 @@ final class StructureTree {
   private final COSDictionary document = new COSDictionary();
   private final COSArray sections = DirectObjects.array();
   private final COSArray parents = DirectObjects.array();
-  private int pages;
+  private final Optional<FormFields> form;
+  private int next;
 
-  StructureTree() {
+  /**
+   * @param form takes the boxes for a pen, where they are fields
+   */
+  StructureTree(Optional<FormFields> form) {
+    this.form = form;
     root.setItem(COSName.TYPE, COSName.STRUCT_TREE_ROOT);
     describe(document, StructureNames.cosName(Tag.Type.DOCUMENT), root);
     document.setItem(COSName.K, sections);
@@ -38,7 +44,7 @@ final class StructureTree {
     COSDictionary tree = new COSDictionary();
     tree.setItem(COSName.NUMS, parents);
     root.setItem(COSName.PARENT_TREE, tree);
-    root.setInt(COSName.PARENT_TREE_NEXT_KEY, pages);
+    root.setInt(COSName.PARENT_TREE_NEXT_KEY, next);
     return root;
   }
 
@@ -49,7 +55,7 @@ final class StructureTree {
    * @return the page's key in the parent tree
    */
   int add(Page page, List<Integer> owners, COSDictionary pdfPage) {
-    PageTree tree = new PageTree(page, owners, pdfPage);
+    PageTree tree = new PageTree(page, owners, pdfPage, form);
     COSDictionary section = new COSDictionary();
     describe(section, SECTION, document);
     COSArray kids = DirectObjects.array();
@@ -58,8 +64,17 @@ final class StructureTree {
     }
     section.setItem(COSName.K, kids);
     sections.add(section);
-    parents.add(COSInteger.get(pages));
+    int key = next++;
+    parents.add(COSInteger.get(key));
     parents.add(tree.byNumber(owners));
-    return pages++;
+    tree.widgets().forEach(this::own);
+    return key;
+  }
+
+  /** A field leads back to its element as marked content does. */
+  private void own(COSDictionary widget, COSDictionary element) {
+    widget.setInt(COSName.STRUCT_PARENT, next);
+    parents.add(COSInteger.get(next++));
+    parents.add(element);
   }
 }

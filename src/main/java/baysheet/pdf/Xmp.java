@@ -8,7 +8,7 @@ import java.time.temporal.ChronoUnit;
 final class Xmp {
   private Xmp() {}
 
-  static byte[] packet(PdfInfo info, String producer, boolean accessible) {
+  static byte[] packet(PdfInfo info, String producer, Archive.Claim claim) {
     String date = DateTimeFormatter.ISO_INSTANT.format(info.date().truncatedTo(ChronoUnit.SECONDS));
     StringBuilder xmp = new StringBuilder(4096);
     xmp.append("<?xpacket begin=\"\uFEFF\" id=\"W5M0MpCehiHzreSzNTczkc9d\"?>\n");
@@ -16,7 +16,12 @@ final class Xmp {
     xmp.append("<rdf:RDF xmlns:rdf=\"http://www.w3.org/1999/02/22-rdf-syntax-ns#\">\n");
     xmp.append(dublinCore(info));
     xmp.append(dates(info, producer, date));
-    xmp.append(accessible ? standards() + extension() : archive("B"));
+    xmp.append(
+        switch (claim) {
+          case BOTH -> archive("A") + accessible() + extension();
+          case ARCHIVE -> archive("B");
+          case ACCESSIBLE -> accessible();
+        });
     xmp.append("</rdf:RDF>\n</x:xmpmeta>\n<?xpacket end=\"r\"?>\n");
     return xmp.toString().getBytes(StandardCharsets.UTF_8);
   }
@@ -60,9 +65,8 @@ final class Xmp {
         + "</rdf:Description>\n";
   }
 
-  private static String standards() {
-    return archive("A")
-        + description("pdfuaid", "http://www.aiim.org/pdfua/ns/id/")
+  private static String accessible() {
+    return description("pdfuaid", "http://www.aiim.org/pdfua/ns/id/")
         + simple("pdfuaid:part", "1")
         + "</rdf:Description>\n";
   }

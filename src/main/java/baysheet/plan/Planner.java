@@ -22,15 +22,12 @@ import baysheet.plan.graph.HeightSteps;
 import baysheet.plan.graph.Lifting;
 import baysheet.plan.graph.PhaseAssigner;
 import baysheet.plan.graph.PlacedStep;
-import baysheet.plan.graph.PlanPhrases;
 import baysheet.plan.graph.ProcedureRule;
 import baysheet.plan.graph.RaisingOrder;
 import baysheet.plan.graph.StepGraph;
 import baysheet.plan.graph.StepSequence;
 import baysheet.plan.stage.StageSheets;
-import baysheet.report.Nearest;
 import baysheet.report.Problem;
-import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
@@ -42,7 +39,6 @@ import baysheet.sheet.TorqueLine;
 import baysheet.verify.PlanVerifier;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** Thinks a resolved job through to the sheet that a technician works from. */
 public final class Planner {
@@ -90,15 +86,7 @@ public final class Planner {
     }
     return steps <= MOST_STEPS
         ? Optional.empty()
-        : Optional.of(
-            Problem.of(
-                    ProblemCode.TOO_MANY_STEPS,
-                    resolved.job().work().get(0).at(),
-                    "the works of this job and what gives access to them have %s steps, and a job"
-                            .formatted(steps)
-                        + " has at most "
-                        + MOST_STEPS)
-                .expecting("several job files with less work each"));
+        : Optional.of(Sentences.tooManySteps(steps, MOST_STEPS, resolved.job().work().get(0).at()));
   }
 
   private static Optional<TracedPlan> inOrder(Resolved resolved, Problems problems) {
@@ -117,7 +105,7 @@ public final class Planner {
 
   private static void notices(Resolved resolved, RaisingOrder.Ordered order, Problems problems) {
     if (!order.found().proven()) {
-      problems.add(unproven(resolved));
+      problems.add(Sentences.orderNotProven(resolved.job().work().get(0).at()));
     }
     if (order.together()) {
       problems.add(bothEndsUp(resolved, order.graph()));
@@ -125,52 +113,19 @@ public final class Planner {
   }
 
   private static Problem bothEndsUp(Resolved resolved, StepGraph graph) {
-    String raising =
+    List<String> raising =
         graph.drafts().stream()
             .filter(step -> Lifting.raises(resolved, step))
             .map(step -> step.task().toString())
             .distinct()
-            .collect(Collectors.joining(" and "));
-    return Problem.of(
-            ProblemCode.BOTH_ENDS_UP,
-            resolved.job().work().get(0).at(),
-            "the works of this job need "
-                + raising
-                + " at the same time, and no wheel can be chocked")
-        .expecting("a bay with a lift, or a job file of its own for the work at each end")
+            .toList();
+    return Sentences.bothEndsUp(raising, resolved.job().work().get(0).at())
         .seeAlso("bay", resolved.bay().name().at());
-  }
-
-  private static Problem unproven(Resolved resolved) {
-    return Problem.of(
-            ProblemCode.ORDER_NOT_PROVEN,
-            resolved.job().work().get(0).at(),
-            "this job has too many possible orders to compare them all: its sequence is correct,"
-                + " but another one may change places less often")
-        .expecting("several job files with less work each, if the technician walks too much");
   }
 
   private static Problem loop(Resolved resolved, StepGraph graph) {
     List<CycleFinder.Wish> wishes = CycleFinder.wishes(graph);
-    String written =
-        wishes.stream()
-            .map(
-                wish ->
-                    "%s needs \"%s\" before \"%s\""
-                        .formatted(
-                            wish.task(),
-                            PlanPhrases.words(wish.earlier()),
-                            PlanPhrases.words(wish.later())))
-            .collect(Collectors.joining(", and "));
-    Problem problem =
-        Problem.of(
-                ProblemCode.ORDER_LOOP,
-                resolved.job().work().get(0).at(),
-                "the steps of this job contradict each other: " + written)
-            .expecting(
-                "the same order in these procedures: change the order of the steps in one of them,"
-                    + " delete the \"after\" or \"before\" that contradicts it, or write two job"
-                    + " files");
+    Problem problem = baysheet.plan.graph.Sentences.loop(wishes, resolved.job().work().get(0).at());
     for (CycleFinder.Wish wish : wishes) {
       problem = problem.seeAlso(wish.earlier().task().procedure(), wish.earlier().origin());
     }
@@ -192,13 +147,7 @@ public final class Planner {
         .forEach(
             (name, who) -> {
               if (!brought.contains(name)) {
-                problems.add(
-                    Problem.of(
-                            ProblemCode.WAIVE_UNUSED,
-                            who.at(),
-                            "this job does not bring the caution \"" + name + "\"")
-                        .expecting("one of " + String.join(", ", brought))
-                        .near(Nearest.of(name, brought)));
+                problems.add(Sentences.waiveUnused(name, brought, who.at()));
               }
             });
   }
@@ -224,7 +173,7 @@ public final class Planner {
             QualificationCheck.of(
                 resolved, lines, new HoldPoints(resolved, lines, torque), checks, problems),
             cautions,
-            evening.all(PlanPhrases::borrow),
+            evening.all(),
             new StepBuilder(resolved, lines, torque, cautions, support).sections(),
             torque,
             Headings.wrenches(resolved, torque),

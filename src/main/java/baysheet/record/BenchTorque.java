@@ -13,6 +13,7 @@ import baysheet.torque.StrengthClass;
 import baysheet.torque.Target;
 import baysheet.torque.Unit;
 import baysheet.torque.WrenchChoice;
+import baysheet.wording.Language;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -259,7 +260,7 @@ public record BenchTorque(
   private static void warning(Json json, Warning warning) throws IOException {
     json.text("code", warning.code().word());
     json.text("severity", warning.code().severity().word());
-    json.text("text", warning.text());
+    json.text("text", Language.BRITISH.source(warning.text()));
   }
 
   /** As it was written: 1.75, not 1.750. */

@@ -7,6 +7,7 @@ import baysheet.garage.GarageDay;
 import baysheet.garage.GarageDay.Placed;
 import baysheet.sheet.Heading;
 import baysheet.wording.DayWords;
+import baysheet.wording.Language;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -20,10 +21,12 @@ public final class DayRecord {
 
   private final Json json;
   private final DayReport report;
+  private final Language language;
 
   private DayRecord(Json json, DayReport report) {
     this.json = json;
     this.report = report;
+    this.language = DayWords.language(report);
   }
 
   /** The day as JSON. */
@@ -71,7 +74,7 @@ public final class DayRecord {
           json.text("job", heading.job());
           json.text("vehicle", heading.vehicle());
           json.text("plate", heading.plate());
-          json.texts("works", heading.works());
+          json.texts("works", language.statements(heading.works()));
           json.text("bay", heading.bay());
           json.text("by", heading.by().id());
           json.text("with", heading.with().map(Heading.Person::id));
@@ -124,7 +127,7 @@ public final class DayRecord {
     json.object(
         () -> {
           json.text("job", line.job());
-          json.text("text", line.text());
+          json.text("text", language.text(line.text()));
         });
   }
 

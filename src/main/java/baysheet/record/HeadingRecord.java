@@ -21,7 +21,7 @@ record HeadingRecord(Json json, Sheet sheet, Language language) {
     }
     json.text("date", heading.date());
     json.text("revision", heading.revision());
-    json.text("title", language.text(heading.title()));
+    json.text("title", language.title(heading));
     json.text("shop", heading.shop());
     json.text("language", language.tag());
     json.texts("units", heading.torqueUnits().stream().map(Unit::symbol).toList());

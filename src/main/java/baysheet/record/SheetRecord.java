@@ -94,7 +94,7 @@ public final class SheetRecord {
                   json.texts("changes", before.changes());
                 });
           }
-          json.texts("works", language.texts(sheet.heading().works()));
+          json.texts("works", language.statements(sheet.heading().works()));
           json.list("sections", sheet.sections(), this::section);
           json.list("steps", sheet.steps(), this::step);
           json.list("torque", sheet.torque(), line -> new TorqueRecord(json, language).write(line));
@@ -102,15 +102,15 @@ public final class SheetRecord {
           json.list("sockets", sheet.sockets(), this::socket);
           json.list("tools", sheet.tools(), this::tool);
           json.list("parts", sheet.parts(), this::part);
-          json.texts("consumables", language.texts(sheet.consumables()));
+          json.texts("consumables", language.statements(sheet.consumables()));
           json.list("tally", sheet.tally(), it -> tally(json, language, it));
           json.list("cautions", sheet.cautions(), this::caution);
           json.list("checks", sheet.checks(), this::check);
           heaviest();
           json.list("supports", sheet.support(), one -> json.object(() -> support(one)));
           json.object("time", this::time);
-          json.texts("evening", language.texts(sheet.evening()));
-          json.texts("sources", sheet.sources());
+          json.texts("evening", language.statements(sheet.evening()));
+          json.texts("sources", language.sources(sheet.sources()));
           boxes.write();
         });
   }
@@ -149,10 +149,10 @@ public final class SheetRecord {
           json.texts("cautions", step.letters().all());
           json.numbers("minutes", minutes(step.minutes()));
           json.truth("hold", step.hold());
-          json.texts("entries", language.texts(step.entries()));
+          json.texts("entries", language.statements(step.entries()));
           json.texts("cautionsAbove", step.letters().above());
           json.text("because", language.text(step.teaching().because()));
-          json.text("good", language.text(step.teaching().good()));
+          json.text("good", step.teaching().good().map(language::text));
           json.texts("ifStuck", language.texts(step.teaching().ifStuck()));
         });
   }
@@ -243,7 +243,7 @@ public final class SheetRecord {
           json.text("moment", check.moment().word());
           json.text("rule", check.name());
           json.text("text", language.text(check.text()));
-          json.text("reason", language.text(check.reason()));
+          json.text("reason", check.reason().map(language::text));
           json.texts("places", check.places());
           json.numbers("because", check.because());
           json.numbers("steps", check.steps());
@@ -251,7 +251,7 @@ public final class SheetRecord {
           json.text("needs", language.text(check.needs()));
           json.text("keepsOpen", language.text(check.keepsOpen()));
           json.text("releasedBy", language.text(check.releasedBy()));
-          json.text("source", check.source());
+          json.text("source", language.source(check.source()));
         });
   }
 
@@ -267,11 +267,11 @@ public final class SheetRecord {
 
   private void support(Sheet.Support support) throws IOException {
     json.text("raised", support.raised());
-    json.text("on", support.on());
+    json.text("on", language.text(support.on()));
     json.quantity("axleLoad", support.load());
     json.quantity("perStand", support.each());
     json.quantity("rated", support.rated());
-    json.texts("points", language.texts(support.points()));
+    json.texts("points", language.statements(support.points()));
   }
 
   private void time() throws IOException {

@@ -49,7 +49,7 @@ record StageRecord(Json json, Language language) {
     json.object(
         () -> {
           json.number("step", figure.step());
-          json.texts("words", language.texts(figure.words()));
+          json.texts("words", language.statements(figure.words()));
           json.texts("places", figure.places());
         });
   }

@@ -105,7 +105,7 @@ final class TorqueRecord {
     json.quantity("setting", torque.setting());
     json.quantity("arrives", torque.arrives());
     json.truth("insideBand", torque.insideBand());
-    json.text("trouble", torque.trouble());
+    json.text("trouble", torque.trouble().map(language::source));
   }
 
   private void round(TorqueLine.Round round, boolean inDoubt) throws IOException {
@@ -134,7 +134,7 @@ final class TorqueRecord {
         () -> {
           json.text("code", warning.code().word());
           json.text("severity", warning.code().severity().word());
-          json.text("text", warning.text());
+          json.text("text", language.source(warning.text()));
         });
   }
 }

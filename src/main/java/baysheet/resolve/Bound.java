@@ -2,6 +2,7 @@ package baysheet.resolve;
 
 import baysheet.books.Catalogue;
 import baysheet.books.Fastener;
+import baysheet.books.Shop;
 import baysheet.report.Located;
 import baysheet.torque.Tightening;
 import java.util.ArrayList;
@@ -27,6 +28,11 @@ public sealed interface Bound {
   /** What the item is called in American terms. */
   default String american() {
     return entry().flatMap(entry -> entry.american().map(Located::value)).orElseGet(this::british);
+  }
+
+  /** What the item is called in a shop's terms. */
+  default String in(Shop.Terms terms) {
+    return terms == Shop.Terms.AMERICAN ? american() : british();
   }
 
   /** The kinds by which rules and cautions know it. */

@@ -105,12 +105,11 @@ final class ItemRule {
     BoundStep bound =
         new BoundStep(
             step,
-            joined(undone, only, putInPlace(disturbed)),
+            joined(undone, joined(only, putInPlace(disturbed))),
             joined(first, only),
             put,
             joined(disturbed, first),
-            joined(
-                items(step.ends(), asking, absent), items(step.takesAway(), asking, absent)),
+            joined(items(step.ends(), asking, absent), items(step.takesAway(), asking, absent)),
             applied(step.apply(), asking, absent),
             List.copyOf(absent));
     if (absent.isEmpty() || hasItems(bound)) {
@@ -127,9 +126,8 @@ final class ItemRule {
     return disturbed.stream().filter(item -> things.get(item).isTemporary()).toList();
   }
 
-  @SafeVarargs
-  private static List<ItemAt> joined(List<ItemAt>... lists) {
-    return Stream.of(lists).flatMap(List::stream).toList();
+  private static List<ItemAt> joined(List<ItemAt> one, List<ItemAt> other) {
+    return Stream.concat(one.stream(), other.stream()).toList();
   }
 
   private static boolean hasItems(BoundStep step) {

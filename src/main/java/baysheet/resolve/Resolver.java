@@ -145,11 +145,11 @@ public final class Resolver {
         problems.add(nothingToDo(asking));
       }
     }
-    return withoutNeedless(tasks);
+    return withoutNeedless(tasks, bay);
   }
 
-  /** Without the steps that only take away what no other step has put there. */
-  private static Map<TaskId, Task> withoutNeedless(Map<TaskId, Task> tasks) {
+  /** Without the steps for other lifts, and those that take away what no step has put there. */
+  private static Map<TaskId, Task> withoutNeedless(Map<TaskId, Task> tasks, Bay bay) {
     Set<ItemAt> left = new HashSet<>();
     tasks.values().stream()
         .flatMap(Task::steps)
@@ -159,12 +159,13 @@ public final class Resolver {
               left.addAll(step.disturb());
             });
     Map<TaskId, Task> needed = new LinkedHashMap<>();
-    tasks.forEach((id, task) -> needed.put(id, task.keeping(step -> isNeeded(step, left))));
+    tasks.forEach((id, task) -> needed.put(id, task.keeping(step -> isNeeded(step, left, bay))));
     return needed;
   }
 
-  private static boolean isNeeded(BoundStep step, Set<ItemAt> left) {
-    return step.step().takesAway().isEmpty() || !Collections.disjoint(step.ends(), left);
+  private static boolean isNeeded(BoundStep step, Set<ItemAt> left, Bay bay) {
+    boolean isThere = step.step().takesAway().isEmpty() || !Collections.disjoint(step.ends(), left);
+    return isThere && step.step().isFor(bay);
   }
 
   private static Problem nothingToDo(ItemRule.Asking asking) {

@@ -33,15 +33,18 @@ record BlankPage(int width, int rows, boolean[] ink, boolean[] near, double heig
     try (PDDocument document = Loader.loadPDF(pdf)) {
       float scale = (float) (PIXELS / POINTS);
       BufferedImage image = new PDFRenderer(document).renderImage(0, scale, ImageType.GRAY);
-      Grey grey = Grey.of(image);
-      boolean[] ink = new boolean[grey.width() * grey.height()];
-      for (int i = 0; i < ink.length; i++) {
-        ink[i] = (grey.pixels()[i] & 0xff) < BLACK;
-      }
-      double height = document.getPage(0).getMediaBox().getHeight();
-      return new BlankPage(
-          grey.width(), grey.height(), ink, wider(ink, grey.width(), grey.height()), height);
+      return of(Grey.of(image), document.getPage(0).getMediaBox().getHeight());
     }
+  }
+
+  /** A sheet as it was drawn, of a height in points. */
+  static BlankPage of(Grey grey, double height) {
+    boolean[] ink = new boolean[grey.width() * grey.height()];
+    for (int i = 0; i < ink.length; i++) {
+      ink[i] = (grey.pixels()[i] & 0xff) < BLACK;
+    }
+    return new BlankPage(
+        grey.width(), grey.height(), ink, wider(ink, grey.width(), grey.height()), height);
   }
 
   private static boolean[] wider(boolean[] ink, int width, int height) {

@@ -158,6 +158,9 @@ final class BoxReader {
     double longest = 0;
     double all = 0;
     double slenderness = 0;
+    int count = 0;
+    boolean tick = box.kind().equals("tick");
+    boolean bent = tick;
     boolean any = false;
     long inside = 0;
     for (Piece piece : pieces.measure()) {
@@ -171,14 +174,18 @@ final class BoxReader {
       }
       any |= extent >= (home ? SPECK : 2 * SPECK);
       boolean drawn = pieces.isStroke(piece, white) && !pieces.comesIn(piece, box.kind());
+      drawn &= !tick || pieces.isTick(piece, white);
       if (home && drawn && extent >= SPECK && piece.central() >= CENTRAL) {
         longest = Math.max(longest, extent);
         all += extent;
         slenderness += piece.slenderness();
+        bent |= !piece.isStraight() || count > 0 && box.kind().equals("value");
+        count++;
       }
     }
     boolean strong = longest >= least || longest >= least * BROKEN && all >= least / BROKEN;
-    strong &= slenderness >= leastSlenderness(box.kind());
+    // A straight line by itself is a tick, or a streak of dirt: figures and letters bend.
+    strong &= bent && slenderness >= leastSlenderness(box.kind());
     double share = (double) inside / Math.max(1, pieces.free());
     State state = strong && share < SOLID ? State.MARKED : any ? State.DOUBTFUL : State.EMPTY;
     return new BoxReading(

@@ -11,6 +11,10 @@ import javax.imageio.ImageIO;
 import javax.imageio.ImageWriteParam;
 import javax.imageio.ImageWriter;
 import javax.imageio.stream.ImageOutputStream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.rendering.ImageType;
+import org.apache.pdfbox.rendering.PDFRenderer;
 
 /**
  * A grey picture: a byte a pixel, row by row from the top, 0 for black. The pixels are not copied;
@@ -29,6 +33,14 @@ public record Grey(int width, int height, byte[] pixels) {
   public Grey {
     if (width < 1 || height < 1 || pixels.length != width * height) {
       throw new IllegalArgumentException(width + " x " + height + ", " + pixels.length);
+    }
+  }
+
+  /** The first page of a sheet drawn at {@link #PIXELS} a millimetre. */
+  public static Grey drawn(byte[] pdf) throws IOException {
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      float scale = (float) (PIXELS / BlankPage.POINTS);
+      return of(new PDFRenderer(document).renderImage(0, scale, ImageType.GRAY));
     }
   }
 

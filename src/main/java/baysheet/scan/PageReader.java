@@ -47,6 +47,18 @@ public final class PageReader {
     }
   }
 
+  /** Reads a page of a form: what it shows and what its fields say must agree. */
+  public PageReading read(Grey picture, FilledForm form) {
+    PageReading seen = read(picture);
+    return new PageReading(
+        seen.result(),
+        seen.reason(),
+        seen.code(),
+        seen.sheet(),
+        form.together(seen.boxes()),
+        seen.picture());
+  }
+
   private static PageReading read(Grey picture, CodeFinder.Found code, Issued issued)
       throws IOException {
     BlankPage blank = BlankPage.of(issued.pdf());

@@ -45,6 +45,11 @@ public record PageReading(
     boxes = List.copyOf(boxes);
   }
 
+  /** The same reading with another picture of its page. */
+  public PageReading of(Grey other) {
+    return new PageReading(result, reason, code, sheet, boxes, Optional.of(other));
+  }
+
   static PageReading unread(String reason, Optional<String> code) {
     return new PageReading(
         Result.UNREAD, reason, code, Optional.empty(), List.of(), Optional.empty());

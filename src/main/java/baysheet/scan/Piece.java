@@ -23,6 +23,26 @@ final class Piece {
 
   private static final double MM = 1.0 / BlankPage.PIXELS;
 
+  /** Depths are in thirds of a pixel. */
+  private static final double THIRD = MM / 3;
+
+  /** What leaves more of its hull white than this is bent or crossed, as ticks and letters are. */
+  private static final double HOLLOW = 0.6;
+
+  /** Of what is bent, the area by the square of its greatest width; a mottled smudge has less. */
+  private static final double SHORTEST = 2;
+
+  /** The least of both where darkness and sharp edges tell a stroke as well. */
+  private static final double SHORT = 1.3;
+
+  /** Hairs and pinholes by the length of the edge at most. */
+  private static final double RAGGED = 0.22;
+
+  /** A dash, by its own width: as long as this, and longer the more ragged it is. */
+  private static final double DASH = 1.8;
+
+  private static final double DASH_BY_RAGGED = 20;
+
   /** A stroke of even width strays from its middle by 0.29 of the width; hands add to that. */
   private static final double STRAIGHT = 0.08;
 
@@ -50,6 +70,7 @@ final class Piece {
   private static final double ELONGATED = 2;
 
   private final int[] shades = new int[256];
+  private final Outline outline = new Outline();
   private int whole;
   private int wholeEdge;
   private int depth;
@@ -65,6 +86,7 @@ final class Piece {
   private int besides;
   private int central;
   private int edge;
+  private int aboutEdge;
   private int aboutLeft = Integer.MAX_VALUE;
   private int aboutTop = Integer.MAX_VALUE;
   private int aboutRight;
@@ -82,11 +104,14 @@ final class Piece {
   /**
    * Adds a pixel anywhere, with the sides of the region that it touches, a bit each.
    *
-   * @param deep how far it is to white paper, in pixels
+   * @param deep how far it is to white paper, in thirds of a pixel
    */
   void met(int x, int y, int side, boolean isEdge, int deep) {
     whole++;
-    wholeEdge += isEdge ? 1 : 0;
+    if (isEdge) {
+      wholeEdge++;
+      outline.add(x, y);
+    }
     depth = Math.max(depth, deep);
     sides |= side;
     allX += x;
@@ -115,7 +140,8 @@ final class Piece {
   }
 
   /** Adds a pixel in the box or close by. */
-  void about(int x, int y) {
+  void about(int x, int y, boolean isEdge) {
+    aboutEdge += isEdge ? 1 : 0;
     aboutLeft = Math.min(aboutLeft, x);
     aboutTop = Math.min(aboutTop, y);
     aboutRight = Math.max(aboutRight, x + 1);
@@ -149,6 +175,28 @@ final class Piece {
         && Math.min((double) wide / box.width(), (double) high / box.height()) >= HALF_WAY_UP;
   }
 
+  /** Adds a hair of ink or a pinhole on its edge. */
+  void ragged() {
+    outline.ragged();
+  }
+
+  /**
+   * Whether its shape tells it from a smudge: bent like a tick, or a long even dash, with smooth
+   * edges. Its width is taken where it is greatest, so that no ragged edge makes it thin.
+   *
+   * @param alone whether nothing else tells it, as its paleness or its soft edges
+   */
+  boolean isDrawn(boolean alone) {
+    double wide = 2 * depth * THIRD - MM;
+    double length = whole * MM * MM / (wide * wide);
+    double ragged = alone ? outline.raggedness(aboutEdge) : 0;
+    if (outline.solidity(whole) < HOLLOW) {
+      return length >= (alone ? SHORTEST : SHORT) && ragged <= RAGGED;
+    }
+    double even = length * thickness() / wide;
+    return even >= (alone ? DASH + DASH_BY_RAGGED * ragged : SHORT);
+  }
+
   int inside() {
     return inside;
   }
@@ -176,8 +224,8 @@ final class Piece {
     boolean drawn = isLong(inside, wide) || isElongated() || spans(box) && isLong(whole, all);
     return drawn
         && wide <= WIDEST_STROKE
-        && depth * MM <= DEEPEST
-        && (depth * MM <= DEEPEST_BY_WIDTH * wide || spans(box))
+        && depth * THIRD <= DEEPEST
+        && (depth * THIRD <= DEEPEST_BY_WIDTH * wide || spans(box))
         && !isSoft(white)
         && contrast(white) >= (isBentAndThin() ? LEAST_THIN_CONTRAST : LEAST_CONTRAST);
   }

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageReader;
 import javax.imageio.stream.ImageInputStream;
@@ -60,6 +61,15 @@ public final class ScanFile {
     void page(int number, Grey picture);
 
     /**
+     * A page of a form that was filled in on a screen.
+     *
+     * @param picture the page as drawn, with what was filled in
+     */
+    default void form(int number, Grey picture, FilledForm form) {
+      page(number, picture);
+    }
+
+    /**
      * A page, or the rest of the file, that cannot be read.
      *
      * @param number from 1; 0 for the file as a whole
@@ -89,23 +99,40 @@ public final class ScanFile {
     }
   }
 
+  /** What the libraries say of a broken file is for programmers. */
   private static String said(Throwable e) {
     if (e instanceof OutOfMemoryError || e instanceof StackOverflowError) {
       return "it needs more memory than there is";
     }
-    return e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
+    return e instanceof Unfit ? e.getMessage() : "it is damaged, or not a PDF, TIFF, PNG or JPEG";
+  }
+
+  /** What we found out ourselves, as a clause. */
+  private static final class Unfit extends IOException {
+    private static final long serialVersionUID = 1;
+
+    Unfit(String why) {
+      super(why);
+    }
   }
 
   private void read() throws IOException {
     if (Files.isDirectory(file)) {
-      throw new IOException("it is a folder");
+      throw new Unfit("it is a folder");
     }
     if (!Files.exists(file)) {
-      throw new IOException("there is no such file");
+      throw new Unfit("there is no such file");
+    }
+    // Reading a pipe or a device may never end.
+    if (!Files.isRegularFile(file)) {
+      throw new Unfit("it is neither a file nor a folder");
+    }
+    if (!Files.isReadable(file)) {
+      throw new Unfit("the permission to read it is missing");
     }
     try (ImageInputStream in = ImageIO.createImageInputStream(file.toFile())) {
       if (in == null) {
-        throw new IOException("no file that can be opened");
+        throw new Unfit("it cannot be opened");
       }
       Iterator<ImageReader> readers = ImageIO.getImageReaders(in);
       if (readers.hasNext()) {
@@ -143,7 +170,13 @@ public final class ScanFile {
       pages.count(document.getNumberOfPages());
       for (int i = 0; i < document.getNumberOfPages(); i++) {
         int index = i;
-        page(i + 1, () -> picture(document.getPage(index), renderer, index));
+        FilledForm form = FilledForm.of(document, document.getPage(index));
+        page(
+            i + 1,
+            () -> picture(document.getPage(index), renderer, index),
+            form.fields().isEmpty()
+                ? pages::page
+                : (number, picture) -> pages.form(number, picture, form));
       }
     }
   }
@@ -154,6 +187,10 @@ public final class ScanFile {
   }
 
   private void page(int number, Picture picture) {
+    page(number, picture, pages::page);
+  }
+
+  private void page(int number, Picture picture, BiConsumer<Integer, Grey> taker) {
     if (number > MOST_PAGES) {
       if (number == MOST_PAGES + 1) {
         pages.unread(number, "a file may have " + MOST_PAGES + " pages, this one has more");
@@ -167,7 +204,7 @@ public final class ScanFile {
       pages.unread(number, "the page cannot be read: " + said(e));
     }
     try {
-      grey.ifPresent(it -> pages.page(number, it));
+      grey.ifPresent(it -> taker.accept(number, it));
     } catch (RuntimeException e) {
       thrown = e;
       throw e;
@@ -216,7 +253,7 @@ public final class ScanFile {
   private static void bound(long width, long height) throws IOException {
     if (width < 1 || height < 1 || width > MOST_PIXELS || width * height > MOST_PIXELS) {
       String most = ", where at most " + MOST_PIXELS / 1_000_000 + " million are read";
-      throw new IOException(width + " by " + height + " pixels" + most);
+      throw new Unfit(width + " by " + height + " pixels" + most);
     }
   }
 }

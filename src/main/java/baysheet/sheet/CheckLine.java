@@ -18,16 +18,16 @@ import java.util.Optional;
 public record CheckLine(
     String name,
     Moment moment,
-    String text,
+    Statement text,
     List<Place> places,
     List<Integer> because,
     List<Integer> steps,
-    Optional<String> reason,
+    Optional<Statement> reason,
     boolean hold,
     Optional<String> needs,
     Optional<String> keepsOpen,
     Optional<String> releasedBy,
-    String source) {
+    Statement source) {
   public CheckLine {
     places = List.copyOf(places);
     because = List.copyOf(because);

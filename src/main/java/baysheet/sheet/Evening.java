@@ -1,7 +1,6 @@
 package baysheet.sheet;
 
 import java.util.List;
-import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 
 /**
@@ -9,20 +8,20 @@ import java.util.stream.Stream;
  *
  * @param rules what the catalogue asks for: washing, cooling …
  * @param soak what gets penetrating fluid
- * @param borrow names of tools and sockets that the crib lacks
+ * @param borrow tools and sockets that the crib lacks
  * @param figures torques to find or to ask about
- * @param wrenches names of what to borrow for torques for which no wrench will do
+ * @param wrenches what to borrow for torques for which no wrench will do
  * @param fluids figures of fluids and other data to find
  * @param own what procedures ask for
  */
 public record Evening(
-    List<String> rules,
-    List<String> soak,
-    List<String> borrow,
-    List<String> figures,
-    List<String> wrenches,
-    List<String> fluids,
-    List<String> own) {
+    List<Statement> rules,
+    List<Statement> soak,
+    List<Statement> borrow,
+    List<Statement> figures,
+    List<Statement> wrenches,
+    List<Statement> fluids,
+    List<Statement> own) {
   public Evening {
     rules = List.copyOf(rules);
     soak = List.copyOf(soak);
@@ -33,18 +32,14 @@ public record Evening(
     own = List.copyOf(own);
   }
 
-  /**
-   * All of it, in the order in which a sheet prints it.
-   *
-   * @param toBorrow the sentence about something that the crib lacks
-   */
-  public List<String> all(UnaryOperator<String> toBorrow) {
+  /** All of it, in the order in which a sheet prints it. */
+  public List<Statement> all() {
     return Stream.of(
             rules.stream(),
             soak.stream(),
-            borrow.stream().map(toBorrow),
+            borrow.stream().<Statement>map(Statement.Borrow::new),
             figures.stream(),
-            wrenches.stream().map(toBorrow),
+            wrenches.stream().<Statement>map(Statement.Borrow::new),
             fluids.stream(),
             own.stream())
         .flatMap(lines -> lines)

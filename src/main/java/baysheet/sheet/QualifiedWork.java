@@ -21,7 +21,7 @@ public record QualifiedWork(
     List<Integer> steps,
     Holder by,
     List<Integer> holds,
-    List<String> checks,
+    List<Statement> checks,
     List<Holder> second) {
   public QualifiedWork {
     steps = List.copyOf(steps);

@@ -39,20 +39,20 @@ public record Sheet(
     Heading heading,
     List<QualifiedWork> qualified,
     List<CautionLine> cautions,
-    List<String> evening,
+    List<Statement> evening,
     List<Section> sections,
     List<TorqueLine> torque,
     List<WrenchLine> wrenches,
     List<SocketLine> sockets,
     List<ToolLine> tools,
     List<PartLine> parts,
-    List<String> consumables,
+    List<Statement> consumables,
     List<TallyLine> tally,
     List<CheckLine> checks,
     List<Support> support,
     TimeNeeded time,
     Optional<String> notes,
-    List<String> sources,
+    List<Statement> sources,
     Optional<Stage> stage) {
   public Sheet {
     Objects.requireNonNull(heading);
@@ -195,7 +195,7 @@ public record Sheet(
       Letters letters,
       ThreePoint minutes,
       boolean hold,
-      List<String> entries,
+      List<Statement> entries,
       Teaching teaching) {
     public SheetStep {
       details = List.copyOf(details);
@@ -351,11 +351,11 @@ public record Sheet(
    */
   public record Support(
       String raised,
-      String on,
+      Statement on,
       Quantity load,
       Optional<Quantity> each,
       Quantity rated,
-      List<String> points) {
+      List<Statement> points) {
     public Support {
       points = List.copyOf(points);
     }

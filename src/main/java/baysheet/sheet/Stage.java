@@ -104,7 +104,7 @@ public record Stage(
   }
 
   /** A figure that was written in at a step, at each of its places. */
-  public record Figure(int step, List<String> words, List<Place> places) {
+  public record Figure(int step, List<Statement> words, List<Place> places) {
     public Figure {
       words = List.copyOf(words);
       places = List.copyOf(places);

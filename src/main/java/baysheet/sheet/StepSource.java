@@ -187,7 +187,13 @@ public sealed interface StepSource {
     PUT_UNDER_AXLE,
     LOWER_AXLE_ONTO,
     CHOCK_AXLE,
+    LEAVE_ROOM,
+    LET_ROLL,
     SETTLE,
+    HOLD_STILL,
+    CLOSE_UP,
+    /** The height that was measured first is measured a second time, at one wheel. */
+    MEASURE,
     SET_LIFT_PADS_TO_LEAVE,
     RAISE_OFF,
     PUSH_OFF,
@@ -202,7 +208,7 @@ public sealed interface StepSource {
 
     /** Whether the vehicle goes onto the blocks with it. */
     public boolean isOn() {
-      return compareTo(SETTLE) <= 0;
+      return compareTo(MEASURE) <= 0;
     }
 
     /** Whether it is done at one axle after the other, with a jack. */
@@ -223,12 +229,23 @@ public sealed interface StepSource {
       };
     }
 
+    /** Whether it is done with a jack only: a wheel beside a raised axle is chocked tightly. */
+    private boolean isOfJack() {
+      return isOfAxle() || this == LEAVE_ROOM || this == CLOSE_UP;
+    }
+
+    /** The wheels must be free to roll a little, or the suspension does not settle. */
+    private boolean isOfEither() {
+      return this == LET_ROLL || this == SETTLE || this == HOLD_STILL;
+    }
+
     /** All parts of one direction. */
     public static List<BlocksPart> parts(boolean on, Bay.Equipment equipment) {
       boolean jack = equipment == Bay.Equipment.JACK;
       return Stream.of(values())
-          .filter(part -> part.isOn() == on && part != CHECK_CHOCKS_OF_AXLE)
-          .filter(part -> part == SETTLE || jack == part.isOfAxle())
+          .filter(part -> part.isOn() == on)
+          .filter(part -> part != CHECK_CHOCKS_OF_AXLE && part != MEASURE)
+          .filter(part -> part.isOfEither() || jack == part.isOfJack())
           .toList();
     }
   }

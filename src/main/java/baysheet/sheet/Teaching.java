@@ -8,7 +8,7 @@ import java.util.Optional;
  *
  * @param ifStuck ways out, in order
  */
-public record Teaching(Optional<String> because, Optional<String> good, List<String> ifStuck) {
+public record Teaching(Optional<String> because, Optional<Statement> good, List<String> ifStuck) {
   public Teaching {
     ifStuck = List.copyOf(ifStuck);
   }

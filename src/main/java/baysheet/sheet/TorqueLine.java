@@ -203,7 +203,7 @@ public record TorqueLine(
         Optional<Quantity> setting,
         Optional<Quantity> arrives,
         boolean insideBand,
-        Optional<String> trouble)
+        Optional<Statement> trouble)
         implements StageLine {
       @Override
       public String print() {
@@ -250,5 +250,5 @@ public record TorqueLine(
   }
 
   /** Something to think about before using the figure. */
-  public record Warning(ProblemCode code, String text) {}
+  public record Warning(ProblemCode code, Statement text) {}
 }

@@ -6,9 +6,9 @@ import java.util.Objects;
  * How a socket for a fastener goes on the square of a wrench.
  *
  * @param kind what has to be at hand for it
- * @param how words behind "with", such as {@code adapter 3/8 in to 1/2 in}; empty for nothing
+ * @param tool the adapter or the socket that has to be at hand; empty for nothing
  */
-public record SocketFit(Kind kind, String how) {
+public record SocketFit(Kind kind, String tool) {
   /** What has to be at hand, what is least trouble first. */
   public enum Kind {
     /** The shop has a socket in the wrench's own square, or none is needed. */
@@ -24,6 +24,11 @@ public record SocketFit(Kind kind, String how) {
 
   public SocketFit {
     Objects.requireNonNull(kind);
-    Objects.requireNonNull(how);
+    Objects.requireNonNull(tool);
+  }
+
+  /** Words behind "with", such as {@code adapter 3/8 in to 1/2 in}; empty for nothing. */
+  public String how() {
+    return kind == Kind.BORROW ? "a borrowed " + tool : tool;
   }
 }

@@ -12,6 +12,7 @@ import baysheet.resolve.Task;
 import baysheet.resolve.TaskId;
 import baysheet.sheet.CheckLine;
 import baysheet.sheet.Sheet;
+import baysheet.sheet.Statement;
 import baysheet.sheet.StepSource;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -110,10 +111,14 @@ final class CheckOrderRule {
     }
   }
 
-  private static List<String> asked(Catalogue.Rule rule) {
+  private static List<Statement> asked(Catalogue.Rule rule) {
     return rule.needs().stream()
         .map(needs -> needs.value())
-        .map(needs -> needs.endsWith("as found") ? needs : needs + ", from data")
+        .<Statement>map(
+            needs ->
+                needs.endsWith("as found")
+                    ? new Statement.Written(needs)
+                    : new Statement.FromData(needs))
         .toList();
   }
 

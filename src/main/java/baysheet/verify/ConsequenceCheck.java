@@ -12,6 +12,7 @@ import baysheet.resolve.Task;
 import baysheet.sheet.CautionLine;
 import baysheet.sheet.CheckLine;
 import baysheet.sheet.Sheet;
+import baysheet.sheet.Statement;
 import baysheet.sheet.StepSource;
 import baysheet.sheet.TorqueLine;
 import java.util.ArrayList;
@@ -35,7 +36,7 @@ final class ConsequenceCheck {
   private final Set<String> checks = new HashSet<>();
 
   /** When the procedures' own checks are due, by their text. */
-  private final Map<String, Moment> ownChecks = new HashMap<>();
+  private final Map<Statement, Moment> ownChecks = new HashMap<>();
 
   private final boolean everRaised;
   private final List<String> faults = new ArrayList<>();
@@ -49,7 +50,7 @@ final class ConsequenceCheck {
     sheet.checks().forEach(check -> checks.add(check.name()));
     for (Task task : resolved.tasks().values()) {
       for (Procedure.Check own : task.procedure().checks()) {
-        ownChecks.putIfAbsent(own.text().value(), own.moment().value());
+        ownChecks.putIfAbsent(new Statement.Written(own.text().value()), own.moment().value());
       }
     }
     everRaised = printed.steps().stream().anyMatch(step -> holds(step.undo()));
@@ -121,7 +122,7 @@ final class ConsequenceCheck {
     boolean evening = rule.moment().value() == Moment.EVENING_BEFORE;
     boolean there =
         evening
-            ? sheet.evening().contains(rule.check().value())
+            ? sheet.evening().contains(new Statement.Written(rule.check().value()))
             : checks.contains(rule.name().value());
     boolean brought = !steps.isEmpty() || bringing.wholly(rule.when());
     if (brought && !there) {
@@ -135,13 +136,13 @@ final class ConsequenceCheck {
   /** What a procedure itself asks to be checked, at each of its places. */
   private void ownChecks(Task task) {
     for (Procedure.Check own : task.procedure().checks()) {
-      String text = own.text().value();
+      Statement text = new Statement.Written(own.text().value());
       boolean there =
           sheet.checks().stream()
                   .anyMatch(it -> it.text().equals(text) && it.places().contains(task.id().place()))
               || sheet.evening().contains(text);
       if (!there) {
-        faults.add("\"" + text + "\" is missing, a check of " + task.id());
+        faults.add("\"" + own.text().value() + "\" is missing, a check of " + task.id());
       }
     }
   }
@@ -188,7 +189,7 @@ final class ConsequenceCheck {
         .ifPresent(
             moment ->
                 faults.add(
-                    "check \"" + check.text() + "\" is due " + moment + ", not " + check.moment()));
+                    "check \"" + check.name() + "\" is due " + moment + ", not " + check.moment()));
     for (Sheet.SheetStep step : because) {
       gated(check, step);
     }
@@ -196,7 +197,7 @@ final class ConsequenceCheck {
 
   private Optional<Moment> written(CheckLine check) {
     return Optional.ofNullable(resolved.catalogue().rules().get(check.name()))
-        .filter(rule -> rule.check().value().equals(check.text()))
+        .filter(rule -> new Statement.Written(rule.check().value()).equals(check.text()))
         .map(rule -> rule.moment().value())
         .or(() -> Optional.ofNullable(ownChecks.get(check.text())));
   }
@@ -207,10 +208,10 @@ final class ConsequenceCheck {
     if (check.moment() == Moment.BEFORE_LIFTING) {
       List<Sheet.SheetStep> before = printed.steps().subList(0, at);
       if (before.stream().noneMatch(one -> isGate(one, Moment.BEFORE_LIFTING))) {
-        faults.add("no step before step " + step.n() + " leads to \"" + check.text() + "\"");
+        faults.add("no step before step " + step.n() + " leads to \"" + check.name() + "\"");
       }
     } else if (check.moment().compareTo(step.moment()) < 0) {
-      faults.add("check \"" + check.text() + "\" is due before step " + step.n());
+      faults.add("check \"" + check.name() + "\" is due before step " + step.n());
     } else if (check.moment().compareTo(Moment.BEFORE_LOWERING) <= 0) {
       lowering(check, step, at);
     }
@@ -223,7 +224,7 @@ final class ConsequenceCheck {
       if (holds(next.doUp()) && next != step) {
         if (!gate) {
           faults.add(
-              "the vehicle comes down at step " + next.n() + " before \"" + check.text() + "\"");
+              "the vehicle comes down at step " + next.n() + " before \"" + check.name() + "\"");
         }
         return;
       }

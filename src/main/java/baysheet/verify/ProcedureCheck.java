@@ -10,12 +10,14 @@ import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
 import baysheet.resolve.TaskId;
 import baysheet.sheet.Sheet;
+import baysheet.sheet.Statement;
 import baysheet.sheet.StepSource;
 import baysheet.sheet.TorqueLine;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -151,9 +153,12 @@ final class ProcedureCheck {
             .map(BoundStep::step)
             .toList();
     for (Step step : task.procedure().steps().toList()) {
+      if (!step.onlyIn().isEmpty() && isOfThisLift(step) != bound.contains(step)) {
+        faults.add("\"" + step.text().value() + "\" is for another lift, or missing");
+      }
       for (Located<String> item : step.takesAway()) {
         printed.steps().stream()
-            .filter(it -> !bound.contains(step))
+            .filter(it -> !bound.contains(step) && isOfThisLift(step))
             .filter(it -> leaves(it, Step.withoutPlace(item.value())))
             .forEach(
                 it ->
@@ -161,6 +166,12 @@ final class ProcedureCheck {
                         "step " + it.n() + " leaves " + item.value() + ", and none takes it away"));
       }
     }
+  }
+
+  private boolean isOfThisLift(Step step) {
+    String lift = resolved.bay().description().value().toLowerCase(Locale.ROOT);
+    return step.onlyIn().isEmpty()
+        || step.onlyIn().stream().anyMatch(it -> it.value().toLowerCase(Locale.ROOT).equals(lift));
   }
 
   private static boolean leaves(Sheet.SheetStep step, String item) {
@@ -187,7 +198,7 @@ final class ProcedureCheck {
             || !step.step().openCircuit().isEmpty()
             || !step.apply().isEmpty();
     String text = step.step().text().value();
-    if (evening ? !sheet.evening().contains(text) : doesMore) {
+    if (evening ? !sheet.evening().contains(new Statement.Written(text)) : doesMore) {
       faults.add("\"" + text + "\" of " + task.id() + " is not on the sheet");
     }
   }

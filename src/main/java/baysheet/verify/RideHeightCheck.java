@@ -4,9 +4,11 @@ import baysheet.books.Bay;
 import baysheet.books.Fastener;
 import baysheet.books.Moment;
 import baysheet.books.Place;
+import baysheet.books.Step;
 import baysheet.resolve.Bound;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
+import baysheet.resolve.TaskId;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.StepSource;
 import baysheet.sheet.TorqueLine;
@@ -14,6 +16,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntPredicate;
 import java.util.function.Predicate;
@@ -36,7 +39,9 @@ final class RideHeightCheck {
           "put-under",
           "lower-onto",
           "chock",
-          "settle");
+          "let-roll",
+          "settle",
+          "hold-still");
   private static final List<String> LIFTED_OFF =
       List.of("set-lift-pads-to-leave", "raise-off", "push-off", "take-out", "lower-to-floor");
 
@@ -61,7 +66,11 @@ final class RideHeightCheck {
           "put-under-axle/rear",
           "lower-axle-onto/rear",
           "chock-axle/rear",
-          "settle");
+          "leave-room",
+          "let-roll",
+          "settle",
+          "hold-still",
+          "close-up");
   private static final List<String> JACKED_OFF =
       List.of(
           "raise-axle-off/front",
@@ -93,7 +102,38 @@ final class RideHeightCheck {
         blocks(printed, i -> i < first).equals(lift ? LIFTED_ON : jackedOn(sheet, resolved))
             && blocks(printed, i -> i > last).equals(lift ? LIFTED_OFF : JACKED_OFF)
             && blocks(printed, i -> i > first && i < last).isEmpty();
-    return around ? List.of() : List.of("blocks do not go under, and out, around ride height");
+    List<String> faults = new ArrayList<>();
+    if (!around) {
+      faults.add("blocks do not go under, and out, around ride height");
+    }
+    measured(sheet, resolved, first, faults);
+    return faults;
+  }
+
+  /** What was measured for it before the work is measured again, the vehicle settled. */
+  private static void measured(Sheet sheet, Resolved resolved, int first, List<String> faults) {
+    List<String> before =
+        sheet.steps().subList(0, first).stream().map(it -> it.source().id()).toList();
+    for (TorqueLine line : sheet.torque()) {
+      for (Place place : isAtRideHeight(resolved, line) ? line.places() : List.<Place>of()) {
+        boolean known =
+            sheet.steps().subList(0, first).stream()
+                .filter(step -> step.places().contains(place))
+                .flatMap(step -> written(step, resolved, place).stream())
+                .flatMap(step -> step.measure().stream())
+                .anyMatch(figure -> figure.value().matches("height(,.*)?"));
+        if (known
+            && before.lastIndexOf("blocks/measure/" + place.word())
+                < before.indexOf("blocks/settle")) {
+          faults.add("the height at " + place + " is not measured again before its torque");
+        }
+      }
+    }
+  }
+
+  private static Optional<Step> written(Sheet.SheetStep step, Resolved resolved, Place place) {
+    return Optional.ofNullable(resolved.tasks().get(new TaskId(step.procedure(), place)))
+        .flatMap(task -> WrittenSteps.of(step, Map.of(step.procedure(), task.procedure())));
   }
 
   /** A chock must not stand where a block goes, and wheels that stay down must have theirs. */
@@ -119,6 +159,7 @@ final class RideHeightCheck {
     return indices(printed, step -> step.source() instanceof StepSource.Blocks).stream()
         .filter(where::test)
         .map(i -> printed.steps().get(i).source().id().substring("blocks/".length()))
+        .filter(part -> !part.startsWith("measure/"))
         .toList();
   }
 

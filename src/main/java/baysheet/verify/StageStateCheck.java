@@ -238,6 +238,7 @@ final class StageStateCheck {
               item -> items.get(item.item()).left().ifPresent(it -> left.put(item, it.value())));
       step.doUp().forEach(left::remove);
       ended(step).forEach(left::remove);
+      closed(step).forEach(name -> left.keySet().removeIf(item -> item.item().equals(name)));
     }
     Set<String> all = new HashSet<>(left.values());
     for (CheckLine check : whole.checks()) {
@@ -249,17 +250,36 @@ final class StageStateCheck {
     return all;
   }
 
-  /** What the procedure of a step says that it ends. */
+  /** The items whose state a check ends. */
+  private List<String> closed(SheetStep step) {
+    return Optional.ofNullable(resolved.catalogue().rules().get(step.procedure()))
+        .filter(rule -> step.phase() == Sheet.Phase.CHECK)
+        .flatMap(Catalogue.Rule::step)
+        .map(check -> check.ends().stream().map(it -> it.value()).toList())
+        .orElse(List.of());
+  }
+
+  /** What the procedure of a step says that it ends, or what it sets right. */
   private List<ItemAt> ended(SheetStep step) {
     List<ItemAt> ended = new ArrayList<>();
     for (Place place : step.places()) {
       Task task = resolved.tasks().get(new TaskId(step.procedure(), place));
       if (task != null) {
         Optional<Step> written = written(step, task);
+        Optional<Step> setRight =
+            step.source() instanceof StepSource.Back back
+                ? back.of().in(task.procedure())
+                : Optional.empty();
         Stream.of(task.open(), task.work(), task.close())
             .flatMap(List::stream)
-            .filter(bound -> written.equals(Optional.of(bound.step())))
-            .forEach(bound -> ended.addAll(bound.ends()));
+            .forEach(
+                bound -> {
+                  if (written.equals(Optional.of(bound.step()))) {
+                    ended.addAll(bound.ends());
+                  } else if (setRight.equals(Optional.of(bound.step()))) {
+                    ended.addAll(bound.disturb());
+                  }
+                });
       }
     }
     return ended;

@@ -9,6 +9,7 @@ import baysheet.sheet.QualifiedWork;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.Sheet.SheetStep;
 import baysheet.sheet.Stage;
+import baysheet.sheet.Statement;
 import baysheet.sheet.TorqueLine;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -128,9 +129,9 @@ public final class StageVerifier {
     }
   }
 
-  private void covered(String what, Function<Sheet, Stream<String>> names) {
-    Set<String> all = stages.stream().flatMap(names).collect(Collectors.toSet());
-    Set<String> wanted = names.apply(whole).collect(Collectors.toSet());
+  private <T> void covered(String what, Function<Sheet, Stream<T>> names) {
+    Set<T> all = stages.stream().flatMap(names).collect(Collectors.toSet());
+    Set<T> wanted = names.apply(whole).collect(Collectors.toSet());
     if (!all.equals(wanted)) {
       faults.add("the stages have other " + what + "s: " + all + ", not " + wanted);
     }
@@ -238,7 +239,7 @@ public final class StageVerifier {
   private void qualified(QualifiedWork work) {
     Set<Integer> steps = new HashSet<>();
     Set<Integer> holds = new HashSet<>();
-    Set<String> checks = new HashSet<>();
+    Set<Statement> checks = new HashSet<>();
     for (Sheet stage : stages) {
       for (QualifiedWork own : stage.qualified()) {
         if (own.qualification().equals(work.qualification())) {

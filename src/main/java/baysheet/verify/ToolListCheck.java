@@ -10,6 +10,7 @@ import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
 import baysheet.resolve.TaskId;
 import baysheet.sheet.Sheet;
+import baysheet.sheet.Statement;
 import baysheet.sheet.TorqueLine;
 import baysheet.torque.Drive;
 import baysheet.torque.Wrench;
@@ -20,6 +21,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * Whether every tool that steps, checks and the torque table ask for is laid out, and none that the
@@ -43,7 +45,7 @@ final class ToolListCheck {
     ToolListCheck laid = new ToolListCheck(sheet, printed, resolved);
     for (Task task : resolved.tasks().values()) {
       if (sheet.stage().isEmpty() || laid.hasStepOf(task)) {
-        laid.needs(task.procedure().uses(), "procedure " + task.procedure().name().value());
+        laid.needs(laid.wanted(task), "procedure " + task.procedure().name().value());
       }
     }
     printed.steps().forEach(laid::step);
@@ -53,9 +55,23 @@ final class ToolListCheck {
   }
 
   private boolean hasStepOf(Task task) {
+    return stepsOf(task).findAny().isPresent();
+  }
+
+  private Stream<Sheet.SheetStep> stepsOf(Task task) {
     return printed.steps().stream()
         .filter(step -> step.procedure().equals(task.id().procedure()))
-        .anyMatch(step -> step.places().contains(task.id().place()));
+        .filter(step -> step.places().contains(task.id().place()));
+  }
+
+  /** What only ways out ask for is wanted where a step on the sheet has one. */
+  private List<Located<Procedure.Use>> wanted(Task task) {
+    boolean stuck =
+        stepsOf(task)
+            .flatMap(
+                step -> WrittenSteps.of(step, Map.of(step.procedure(), task.procedure())).stream())
+            .anyMatch(step -> !step.ifStuck().isEmpty());
+    return task.procedure().uses().stream().filter(use -> stuck || !use.value().ifStuck()).toList();
   }
 
   private void needs(List<Located<Procedure.Use>> uses, String what) {
@@ -88,7 +104,7 @@ final class ToolListCheck {
   }
 
   private void check(Catalogue.Rule rule) {
-    String text = rule.check().value();
+    Statement text = new Statement.Written(rule.check().value());
     boolean due =
         sheet.evening().contains(text)
             || sheet.checks().stream()

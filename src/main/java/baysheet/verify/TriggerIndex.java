@@ -64,7 +64,7 @@ final class TriggerIndex {
         done.add(new Done(step, names));
         all.add(names);
       } else if (step.source() instanceof StepSource.Blocks blocks) {
-        Names names = onBlocks(blocks);
+        Names names = onBlocks(step, blocks);
         done.add(new Done(step, names));
         all.add(names);
       }
@@ -114,13 +114,14 @@ final class TriggerIndex {
     }
   }
 
-  private static Names onBlocks(StepSource.Blocks blocks) {
+  private Names onBlocks(Sheet.SheetStep step, StepSource.Blocks blocks) {
     Names names = Names.nothing();
     switch (blocks.part()) {
       case PUT_UNDER, PUT_UNDER_AXLE, LOWER_AXLE_ONTO ->
           names.add(Condition.USES, List.of("solid wheel blocks"));
       case CHOCK, CHOCK_AXLE, CHOCK_AXLE_ON_FLOOR ->
           names.add(Condition.USES, List.of("wheel chocks"));
+      case MEASURE -> names.add(Condition.USES, uses(procedures.get(step.procedure()).uses()));
       default -> {
         // Nothing is used that a caution asks for.
       }

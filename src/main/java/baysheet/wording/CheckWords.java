@@ -6,6 +6,7 @@ import baysheet.sheet.DueChecks;
 import baysheet.sheet.Heading;
 import baysheet.sheet.Sheet.SheetStep;
 import baysheet.sheet.Stage;
+import baysheet.sheet.Statement;
 import baysheet.sheet.TorqueLine;
 import baysheet.wording.SheetText.BoxText;
 import baysheet.wording.SheetText.CheckText;
@@ -22,9 +23,6 @@ import java.util.stream.Stream;
 
 /** Checks by moment, and what stays open after them. */
 final class CheckWords {
-  /** At the end of a figure that is read off the vehicle, not looked up. */
-  private static final String AS_FOUND = ", as found";
-
   private final List<CheckLine> checks;
   private final DueChecks due;
   private final Language language;
@@ -68,16 +66,11 @@ final class CheckWords {
             ? List.of(new BoxText(name + ".hold", "", "initials of the second person, check " + n))
             : List.of(),
         Phrases.counted("step", check.because()),
-        language.text(check.reason()).map(String::strip).orElse(""),
-        check.needs().map(this::needed).orElse(""),
+        check.reason().map(language::text).map(String::strip).orElse(""),
+        check.needs().map(Statement::writtenIn).map(language::text).orElse(""),
         check.needs().isPresent()
             ? List.of(new BoxText(name + ".figure", "", "figure from the data, check " + n))
             : List.of());
-  }
-
-  private String needed(String figure) {
-    String words = language.text(figure);
-    return words.endsWith(AS_FOUND) ? words : language.own(Phrase.FROM_DATA, words);
   }
 
   /** Each thing once, though several checks may bring it. */
@@ -106,7 +99,11 @@ final class CheckWords {
             .map(language::text)
             .distinct()
             .toList();
-    return Phrases.capital(people.isEmpty() ? second(heading) : String.join(" and ", people));
+    // Whoever that is may be the technician, and then a second person signs all the same.
+    return Phrases.capital(
+        people.isEmpty()
+            ? second(heading)
+            : language.own(Phrase.BESIDE, second(heading), String.join(" and ", people)));
   }
 
   /** Two people sign: by name where the job names the second, and never who did the work. */

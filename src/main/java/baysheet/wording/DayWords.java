@@ -38,11 +38,15 @@ public final class DayWords {
     this.report = report;
     this.day = report.day();
     this.shop = shop;
-    this.language =
-        day.jobs().stream()
-            .findFirst()
-            .map(it -> Language.of(it.job().sheet().heading()))
-            .orElse(Language.BRITISH);
+    this.language = language(report);
+  }
+
+  /** The language of its sheets: one shop has one. */
+  public static Language language(DayReport report) {
+    return report.day().jobs().stream()
+        .findFirst()
+        .map(it -> Language.of(it.job().sheet().heading()))
+        .orElse(Language.BRITISH);
   }
 
   /** {@code 08:15}; what is after midnight says so. */
@@ -99,7 +103,7 @@ public final class DayWords {
         clock(placed.from()) + "–" + clock(placed.to()),
         heading.job(),
         Phrases.orNothing(heading.plate()),
-        language.text(heading.title()),
+        language.title(heading),
         heading.bay(),
         people,
         spells(placed.looks()),

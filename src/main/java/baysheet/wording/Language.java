@@ -5,6 +5,7 @@ import baysheet.books.Glossary;
 import baysheet.books.Shop;
 import baysheet.sheet.Heading;
 import baysheet.sheet.Name;
+import baysheet.sheet.Statement;
 import baysheet.torque.Reach;
 import java.util.List;
 import java.util.Map;
@@ -17,10 +18,11 @@ import java.util.Optional;
  */
 public final class Language {
   /** As the program and its catalogue are written. */
-  static final Language BRITISH = new Language(false, Glossary.of(Map.of()));
+  public static final Language BRITISH = new Language(false, Glossary.of(Map.of()));
 
   private final boolean american;
   private final Glossary glossary;
+  private final Statements statements = new Statements(this);
 
   private Language(boolean american, Glossary glossary) {
     this.american = american;
@@ -42,6 +44,29 @@ public final class Language {
     return american ? glossary.translate(written) : written;
   }
 
+  /** What a sheet says at a place. */
+  public String text(Statement statement) {
+    return statements.text(statement);
+  }
+
+  /** All works of a job in one line. */
+  public String title(Heading heading) {
+    return String.join("; ", statements(heading.works()));
+  }
+
+  /** Where something comes from: what somebody wrote stays as it is. */
+  public String source(Statement source) {
+    return source instanceof Statement.Written written ? written.text() : text(source);
+  }
+
+  public List<String> sources(List<Statement> all) {
+    return all.stream().map(this::source).toList();
+  }
+
+  public List<String> statements(List<Statement> all) {
+    return all.stream().map(this::text).toList();
+  }
+
   public Optional<String> text(Optional<String> written) {
     return written.map(this::text);
   }
@@ -56,8 +81,7 @@ public final class Language {
 
   /** For one or for several. */
   String plural(Name name, int count) {
-    String word = name(name);
-    return count == 1 || word.endsWith("s") ? word : word + "s";
+    return Statements.plural(name(name), count);
   }
 
   public String lock(Fastener.Lock lock) {

@@ -1,5 +1,6 @@
 package baysheet.wording;
 
+import baysheet.sheet.TimeNeeded;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -78,9 +79,10 @@ final class Phrases {
     return word.replace('-', ' ');
   }
 
-  /** {@code 8 min}, whole minutes; nothing for none. */
+  /** {@code 8 min} or {@code 0.5 min}; nothing for none. */
   static String minutes(double minutes) {
-    long whole = Math.round(minutes);
-    return whole == 0 ? "" : whole + NBSP + "min";
+    double printed = TimeNeeded.printed(minutes);
+    String figure = printed == Math.rint(printed) ? "" + (long) printed : "" + printed;
+    return printed == 0 ? "" : figure + NBSP + "min";
   }
 }

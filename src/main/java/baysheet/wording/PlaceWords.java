@@ -25,6 +25,13 @@ final class PlaceWords {
     return places.stream().map(PlaceWords::words).collect(Collectors.joining(", "));
   }
 
+  /** The same with "and" between any places, and with the vehicle named. */
+  static String joined(List<Place> places) {
+    return arePair(places)
+        ? words(places)
+        : places.stream().map(PlaceWords::words).collect(Collectors.joining(" and "));
+  }
+
   /**
    * A box for each place.
    *

@@ -21,7 +21,7 @@ final class QualifiedWords {
 
   private static String checks(QualifiedWork work, Language language) {
     return (work.checks().size() == 1 ? "the check " : "the checks ")
-        + language.texts(work.checks()).stream()
+        + language.statements(work.checks()).stream()
             .map(text -> "“" + text + "”")
             .collect(Collectors.joining(" and "));
   }

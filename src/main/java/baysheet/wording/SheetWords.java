@@ -2,6 +2,7 @@ package baysheet.wording;
 
 import baysheet.books.Place;
 import baysheet.books.Shop;
+import baysheet.books.ToolNames;
 import baysheet.sheet.Heading;
 import baysheet.sheet.Heading.Person;
 import baysheet.sheet.Sheet;
@@ -11,9 +12,7 @@ import baysheet.sheet.Sheet.TallyLine;
 import baysheet.sheet.Sheet.ToolLine;
 import baysheet.sheet.TimeNeeded;
 import baysheet.torque.Drive;
-import baysheet.torque.Head;
 import baysheet.torque.Quantity;
-import baysheet.torque.Reach;
 import baysheet.wording.SheetText.DriveText;
 import baysheet.wording.SheetText.HeadText;
 import baysheet.wording.SheetText.PartText;
@@ -62,7 +61,7 @@ final class SheetWords {
     return new SheetText(
         heading.paper().word(),
         language.tag(),
-        "Bay sheet " + sheet.name() + ", " + language.text(heading.title()),
+        "Bay sheet " + sheet.name() + ", " + language.title(heading),
         new StageWords(language).text(sheet.stage()),
         heading.with().isPresent(),
         head(),
@@ -71,7 +70,7 @@ final class SheetWords {
         sheet.qualified().stream().map(work -> QualifiedWords.sentence(work, language)).toList(),
         cautions.waived(),
         cautions.protect(),
-        language.texts(sheet.evening()).stream().map(Phrases::sentence).toList(),
+        language.statements(sheet.evening()).stream().map(Phrases::sentence).toList(),
         sheet.steps().size(),
         sheet.sections().stream().map(steps::section).toList(),
         new TorqueWords(sheet.torque(), heading.torqueUnits().get(0), language).table(),
@@ -85,7 +84,7 @@ final class SheetWords {
                         language.text(tool.name()), tool.special(), !tool.owned(), tool.ifStuck()))
             .toList(),
         parts(),
-        language.texts(sheet.consumables()),
+        language.statements(sheet.consumables()),
         tally(),
         checks.byMoment(),
         sheet.support().stream().map(this::support).toList(),
@@ -93,7 +92,7 @@ final class SheetWords {
         checks.releasedBy(sheet.stage(), heading),
         checks.rechecks(sheet.torque(), sheet.stage()),
         Phrases.sentence(Phrases.orNothing(sheet.notes())),
-        sheet.sources());
+        language.sources(sheet.sources()));
   }
 
   private HeadText head() {
@@ -104,8 +103,8 @@ final class SheetWords {
         heading.revision(),
         id,
         code,
-        language.text(heading.title()),
-        language.text(heading.title()).length() > LONG_TITLE,
+        language.title(heading),
+        language.title(heading).length() > LONG_TITLE,
         Phrases.orNothing(heading.customer()),
         Phrases.orNothing(heading.complaint()),
         heading.vehicle(),
@@ -120,7 +119,7 @@ final class SheetWords {
         person(heading.with()),
         person(heading.second()),
         heading.state().stream().map(Phrases::spaced).collect(Collectors.joining(", ")),
-        language.texts(heading.works()),
+        language.statements(heading.works()),
         time(),
         saved(sheet.time()),
         heading.promised().map(LocalTime::toString).orElse(""),
@@ -156,7 +155,9 @@ final class SheetWords {
             .toList();
     return untimed.isEmpty()
         ? range
-        : range + "; " + language.own(Phrase.NO_TIME_FOR, Phrases.counted("step", untimed));
+        : language.own(Phrase.AT_LEAST, range)
+            + "; "
+            + language.own(Phrase.NO_TIME_FOR, Phrases.counted("step", untimed));
   }
 
   private static String saved(TimeNeeded time) {
@@ -170,14 +171,9 @@ final class SheetWords {
             socket ->
                 socket
                     .insert()
-                    .map(reach -> crowFoot(socket.head(), reach))
-                    .filter(name -> name.replace(Phrases.NBSP, " ").equals(tool.name()))
+                    .map(reach -> ToolNames.crowFoot(socket.head(), reach))
+                    .filter(name -> name.equals(tool.name()))
                     .isPresent());
-  }
-
-  /** As the list of tools names it. */
-  private static String crowFoot(Head head, Reach reach) {
-    return "%s %s, reach %s".formatted(reach.tool().print(), head.print(), reach.length().print());
   }
 
   /** By drive, the smallest first. */
@@ -265,10 +261,10 @@ final class SheetWords {
   private SupportText support(Support support) {
     return new SupportText(
         support.raised(),
-        support.on(),
+        language.text(support.on()),
         support.load().print(),
         support.each().map(Quantity::print).orElse(""),
         support.rated().print(),
-        language.texts(support.points()));
+        language.statements(support.points()));
   }
 }

@@ -122,15 +122,34 @@ public final class StepSentences {
   }
 
   List<SheetText.DetailText> detailTexts(SheetStep step) {
+    return detailTexts(step, Optional.empty());
+  }
+
+  /**
+   * The same with what is looked at before the wrench is set to a fastener, in its place.
+   *
+   * @param good absent where nothing is, or where it is printed elsewhere
+   */
+  List<SheetText.DetailText> detailTexts(SheetStep step, Optional<String> good) {
     List<SheetText.DetailText> texts = new ArrayList<>();
     boolean named = step.details().stream().filter(Detail.Removed.class::isInstance).count() > 1;
+    Optional<String> first = good;
     for (Detail detail : step.details()) {
       boolean tools = detail instanceof Detail.Tools;
-      words(detail, named).stream()
+      List<String> words = new ArrayList<>(words(detail, named));
+      if (isTorque(detail) && first.isPresent()) {
+        words.add(words.size() - 1, language.own(Phrase.OK_IF, first.get()));
+        first = Optional.empty();
+      }
+      words.stream()
           .filter(text -> !text.isEmpty())
           .forEach(text -> texts.add(new SheetText.DetailText(text, tools)));
     }
     return List.copyOf(texts);
+  }
+
+  static boolean isTorque(Detail detail) {
+    return detail instanceof Detail.Installed || detail instanceof Detail.Tightened;
   }
 
   private List<String> words(Detail detail, boolean named) {
@@ -303,7 +322,7 @@ public final class StepSentences {
   }
 
   private List<String> carried(Sheet.Support support) {
-    List<String> words = new ArrayList<>(language.texts(support.points()));
+    List<String> words = new ArrayList<>(language.statements(support.points()));
     Quantity load = support.each().orElse(support.load());
     Phrase carries = support.each().isPresent() ? Phrase.STAND_CARRIES : Phrase.LIFT_CARRIES;
     words.add(language.own(carries, load.print(), support.rated().print()));

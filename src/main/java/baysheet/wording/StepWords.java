@@ -1,7 +1,6 @@
 package baysheet.wording;
 
 import baysheet.books.Place;
-import baysheet.sheet.Detail;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.Sheet.Phase;
 import baysheet.sheet.Sheet.Section;
@@ -12,6 +11,7 @@ import baysheet.wording.SheetText.SectionText;
 import baysheet.wording.SheetText.StepText;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** The sequence in words. */
 final class StepWords {
@@ -37,6 +37,8 @@ final class StepWords {
   }
 
   private StepText step(SheetStep step, Section section) {
+    Optional<String> good = step.teaching().good().map(language::text).map(String::strip);
+    boolean torques = step.details().stream().anyMatch(StepSentences::isTorque);
     return new StepText(
         String.valueOf(step.n()),
         place(step, section),
@@ -44,12 +46,12 @@ final class StepWords {
         PlaceWords.boxes("tick." + step.n(), "step " + step.n() + " done", step.places()),
         cautions.of(step.letters().above()),
         letters(step),
-        sentences.detailTexts(step),
+        sentences.detailTexts(step, good.filter(it -> torques)),
         torque(step),
         checks.dueAt(step),
         minutes(step),
         language.text(step.teaching().because()).map(String::strip).orElse(""),
-        language.text(step.teaching().good()).map(String::strip).orElse(""),
+        good.filter(it -> !torques).orElse(""),
         language.texts(step.teaching().ifStuck()),
         entries(step),
         hold(step));
@@ -88,16 +90,14 @@ final class StepWords {
 
   /** Nothing where the details name the lines already. */
   private static String torque(SheetStep step) {
-    boolean told =
-        step.details().stream()
-            .anyMatch(it -> it instanceof Detail.Installed || it instanceof Detail.Tightened);
+    boolean told = step.details().stream().anyMatch(StepSentences::isTorque);
     return told ? "" : Phrases.numbers(step.torque()).replace(" ", Phrases.NBSP);
   }
 
   /** The first keeps the plain name: most steps have but one. */
   private List<EntryText> entries(SheetStep step) {
     List<EntryText> entries = new ArrayList<>();
-    for (String words : language.texts(step.entries())) {
+    for (String words : language.statements(step.entries())) {
       String name = "entry." + step.n() + (entries.isEmpty() ? "" : "-" + (entries.size() + 1));
       String says = words + ", step " + step.n();
       entries.add(new EntryText(words, PlaceWords.boxes(name, says, step.places())));

@@ -260,16 +260,18 @@ final class TorqueWords {
                         torque.target().print()));
   }
 
-  private static Stream<String> said(TorqueLine line, boolean notes) {
+  private Stream<String> said(TorqueLine line, boolean notes) {
     return line.warnings().stream()
         .filter(it -> (it.code().severity() == ProblemCode.Severity.NOTE) == notes)
-        .map(TorqueLine.Warning::text);
+        .map(TorqueLine.Warning::text)
+        .map(language::source);
   }
 
   private Optional<String> trouble(StageLine.Torque torque) {
     boolean wide = torque.setting().isPresent() && !torque.insideBand();
     return torque
         .trouble()
+        .map(language::source)
         .or(() -> wide ? Optional.of(language.own(Phrase.TOO_WIDE)) : Optional.empty());
   }
 

@@ -36,6 +36,8 @@ import org.apache.pdfbox.pdmodel.font.Standard14Fonts;
 import org.apache.pdfbox.pdmodel.interactive.digitalsignature.PDSignature;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
@@ -271,6 +273,17 @@ class AttachCommandTest {
     Path torn = Files.write(folder.resolve("torn.pdf"), Arrays.copyOf(whole, 30));
     refuses(torn, "it is no PDF file that can be read");
     assertEquals(Exit.FILES, attach(folder.resolve("absent.pdf")).exit());
+  }
+
+  @Test
+  @DisabledOnOs(OS.WINDOWS)
+  void aPipeIsNoInvoice() throws Exception {
+    close();
+    Path pipe = folder.resolve("pipe.pdf");
+    assertEquals(0, new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor());
+    Garage.Run run = attach(pipe);
+    assertEquals(Exit.FILES, run.exit(), run.out());
+    run.says("pipe.pdf: it is no regular file");
   }
 
   private Path signed() throws IOException {

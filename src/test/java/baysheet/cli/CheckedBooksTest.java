@@ -2,6 +2,7 @@ package baysheet.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import baysheet.wording.Printed;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -54,7 +55,7 @@ class CheckedBooksTest {
         demo.made(job).stream()
             .map(
                 made ->
-                    made.sheet().sources().stream()
+                    Printed.texts(made.sheet(), made.sheet().sources()).stream()
                         .filter(it -> it.contains(" checked by "))
                         .toList())
             .distinct()

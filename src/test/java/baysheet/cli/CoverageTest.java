@@ -15,6 +15,7 @@ import baysheet.sheet.CautionLine;
 import baysheet.sheet.CheckLine;
 import baysheet.sheet.Sheet;
 import baysheet.template.Layouts;
+import baysheet.wording.Printed;
 import java.nio.file.Path;
 import java.util.Collection;
 import java.util.LinkedHashSet;
@@ -116,7 +117,7 @@ class CoverageTest {
 
   private static Stream<String> theEvening(Sheet sheet) {
     return folder.catalogue().rules().values().stream()
-        .filter(rule -> sheet.evening().stream().anyMatch(it -> it.contains(text(rule))))
+        .filter(rule -> Printed.evening(sheet).stream().anyMatch(it -> it.contains(text(rule))))
         .map(rule -> rule.name().value());
   }
 

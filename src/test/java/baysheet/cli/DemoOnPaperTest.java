@@ -43,7 +43,7 @@ class DemoOnPaperTest {
 
   @Test
   void whatTheWheelCoversIsNotSoakedTheEveningBefore() {
-    assertFalse(sheet("2411").evening().toString().contains("locating screw"));
+    assertFalse(Printed.evening(sheet("2411")).toString().contains("locating screw"));
   }
 
   @Test
@@ -54,7 +54,7 @@ class DemoOnPaperTest {
     assertTrue(setting > last(drums, step -> step.procedure().equals("drums-and-shoes")));
     assertEquals(
         List.of("lever travel from data, clicks", "lever travel, clicks"),
-        drums.steps().get(setting - 1).entries());
+        Printed.texts(drums, drums.steps().get(setting - 1).entries()));
   }
 
   @Test
@@ -76,7 +76,8 @@ class DemoOnPaperTest {
   @Test
   void whoLiftsAHeavyWheelAloneIsBookedHelpAndWarnedBothTimes() {
     assertTrue(
-        sheet("2414").evening().contains("Book a second person or a hoist for the heavy parts"));
+        Printed.evening(sheet("2414"))
+            .contains("Book a second person or a hoist for the heavy parts"));
     lettered(
         "2414",
         "heavy-part",
@@ -132,13 +133,13 @@ class DemoOnPaperTest {
   void noSoakedThreadIsToBeWipedDryWhateverItsTorqueIsFor() {
     List<String> soaked =
         ALL.stream()
-            .flatMap(made -> made.sheet().evening().stream())
+            .flatMap(made -> Printed.evening(made.sheet()).stream())
             .filter(line -> line.startsWith("Apply penetrating oil to these threads"))
             .toList();
     assertFalse(soaked.isEmpty());
     soaked.forEach(line -> assertFalse(line.contains("dry"), line));
     for (MadeSheet made : ALL) {
-      List<String> evening = made.sheet().evening();
+      List<String> evening = Printed.evening(made.sheet());
       boolean any = evening.stream().anyMatch(soaked::contains);
       assertEquals(any, evening.contains("Before refitting, clean the oil off the threads"));
     }
@@ -285,7 +286,8 @@ class DemoOnPaperTest {
                     .anyMatch(
                         step ->
                             Printed.details(sheet(job), step).stream()
-                                .anyMatch(sheet(job).consumables()::contains)),
+                                .anyMatch(
+                                    Printed.texts(sheet(job), sheet(job).consumables())::contains)),
                 job));
   }
 

@@ -54,10 +54,22 @@ class DraftCommandTest {
     run.says("front-wheels: carrier-bolt\n");
     String added =
         "    # carrier: Take out the two carrier bolts\r\n"
-            + "    carrier-bolt: {count: unknown, thread: unknown, head: unknown, torque: unknown}\r\n";
+            + "    carrier-bolt: {count: unknown, thread: unknown, head: unknown, torque:"
+            + " unknown}\r\n";
     assertEquals(before + added, text(BOOK));
     assertEquals(Exit.DONE, draft("hollin-wren-2014", "--for", "carrier@front-left").exit());
     assertEquals(before + added, text(BOOK));
+  }
+
+  @Test
+  void aBookIsNotWrittenElsewhereThanItsPathSays() {
+    Garage.Run run =
+        garage.run(
+            "draft", garage.root.resolve("shop.yaml").toString(), "--for", "carrier@front-left");
+    assertEquals(Exit.USAGE, run.exit(), run.out());
+    run.says("shop.yaml is not in the folder of the shop's spec books");
+    run.says("Expected: vehicles/shop.yaml");
+    assertFalse(Files.exists(garage.root.resolve("vehicles/shop.yaml")));
   }
 
   @Test
@@ -103,7 +115,8 @@ class DraftCommandTest {
     assertTrue(
         text(BOOK)
             .endsWith(
-                "    carrier-bolt: {count: 2, thread: unknown, class: \"10.9\", head: hex 17 mm, torque: 102.5 N·m}\n"),
+                "    carrier-bolt: {count: 2, thread: unknown, class: \"10.9\", head: hex 17 mm,"
+                    + " torque: 102.5 N·m}\n"),
         text(BOOK));
   }
 
@@ -146,7 +159,9 @@ class DraftCommandTest {
         .says("carrier  Carrier\n    at: front, rear\n    fasteners: carrier-bolt\n");
     Garage.Run before = procedures();
     before.says(
-        "carrier  Carrier\n    at front: missing carrier-bolt\n    at rear: missing carrier-bolt\n");
+        "carrier  Carrier\n"
+            + "    at front: missing carrier-bolt\n"
+            + "    at rear: missing carrier-bolt\n");
     before.says("link  Anti-roll bar link\n    at front: ready\n");
     draft("hollin-wren-2014", "--for", "carrier@front");
     procedures().says("at front: unknown count of carrier-bolt, head of carrier-bolt\n");

@@ -40,10 +40,10 @@ class ExplainCommandTest {
   @Test
   void aFileThatIsNotThereBringsTheNearest() {
     String day = garage.root.resolve(Garage.DAY).toString();
-    fails(Exit.FILES, "did you mean 2026-04-07/501.yaml?", day + "/501.yml");
-    fails(Exit.FILES, "did you mean 2026-04-07/503.yaml?", day + "/5O3.yaml");
-    fails(Exit.FILES, "expected a job file such as", day + "/elsewhere/503.yaml");
-    fails(Exit.FILES, "expected a job file such as", "503");
+    fails(Exit.FILES, "Did you mean 2026-04-07/501.yaml?", day + "/501.yml");
+    fails(Exit.FILES, "Did you mean 2026-04-07/503.yaml?", day + "/5O3.yaml");
+    fails(Exit.FILES, ":1:1: error: there is no such file or folder.", day + "/elsewhere/503.yaml");
+    fails(Exit.FILES, "503:1:1: error: there is no such file or folder.", "503");
   }
 
   @Test

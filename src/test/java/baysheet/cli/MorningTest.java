@@ -151,7 +151,13 @@ class MorningTest {
             new PrintWriter(new StringWriter()), new PrintWriter(new StringWriter()), false);
     Sheets.Output output =
         new Sheets.Output(
-            garage.out, false, false, Disk.REAL, RunReport.Voice.LINES, Optional.of(printing));
+            garage.out,
+            false,
+            false,
+            false,
+            Disk.REAL,
+            RunReport.Voice.LINES,
+            Optional.of(printing));
     assertEquals(
         Exit.DONE,
         new Sheets(console, folders, batch, issues, output)

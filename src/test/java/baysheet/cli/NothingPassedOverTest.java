@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
@@ -131,6 +132,31 @@ class NothingPassedOverTest {
     assertEquals(Exit.PROBLEMS, run.exit(), run.out() + run.err());
     run.says("is not named after a day");
     assertFalse(Files.exists(garage.out.resolve(day)), "nothing is written for such a day");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"2026-4-9", "20260409", "09.04.2026", "2026-04-09 Thursday"})
+  void aFolderThatIsNearlyNamedAfterTheDayIsNamed(String name) throws IOException {
+    Garage garage = Garage.in(folder);
+    Path written = Files.createDirectory(garage.root.resolve(name));
+    Files.move(garage.job("503"), written.resolve("503.yaml"));
+    for (String command : List.of("sheets", "day")) {
+      Garage.Run run = garage.run(command, garage.root.resolve("2026-04-09").toString());
+      assertEquals(Exit.PROBLEMS, run.exit(), run.out() + run.err());
+      run.says(name + ":1:1: error: a folder with this name is not read.");
+      run.says("Expected: the name 2026-04-09.");
+    }
+    // The folders of other days say nothing of it: their sheets are all there.
+    assertEquals(Exit.DONE, garage.sheets().exit());
+  }
+
+  @Test
+  void anotherDayIsNoSpellingOfThisOne() throws IOException {
+    Garage garage = Garage.in(folder);
+    Path written = Files.createDirectory(garage.root.resolve("2026-09-04"));
+    Files.move(garage.job("503"), written.resolve("503.yaml"));
+    Garage.Run run = garage.run("sheets", garage.root.resolve("2026-04-09").toString());
+    assertEquals(Exit.DONE, run.exit(), run.err());
   }
 
   @Test

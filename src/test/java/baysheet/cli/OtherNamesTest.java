@@ -199,13 +199,18 @@ class OtherNamesTest {
       said.add("caution " + caution.name() + " at " + caution.steps().size() + " steps");
     }
     for (CheckLine check : sheet.checks()) {
-      said.add("check " + check.text() + " at " + check.moment() + (check.hold() ? " hold" : ""));
+      said.add(
+          "check "
+              + Printed.text(sheet, check.text())
+              + " at "
+              + check.moment()
+              + (check.hold() ? " hold" : ""));
     }
     sheet.sections().stream()
         .flatMap(section -> section.steps().stream())
         .filter(step -> step.phase() == Sheet.Phase.CHECK || step.hold())
         .forEach(step -> said.add("step " + Printed.text(step) + (step.hold() ? " hold" : "")));
-    sheet.evening().forEach(line -> said.add("evening " + line));
+    Printed.evening(sheet).forEach(line -> said.add("evening " + line));
     said.sort(String::compareTo);
     assertFalse(said.isEmpty());
     return said;

@@ -144,10 +144,10 @@ class SafeWorkTest {
     Sheet sheet = sheet(book, "floor", "[" + work + "]");
     assertTrue(sheet.checks().stream().anyMatch(it -> it.name().equals("parking-brake-on")));
     assertEquals(
-        List.of("Apply the parking brake until a step here releases it"),
+        List.of("Apply the parking brake"),
         sheet.checks().stream()
             .filter(it -> it.moment() == Moment.BEFORE_LIFTING)
-            .map(CheckLine::text)
+            .map(it -> Printed.text(sheet, it.text()))
             .filter(it -> it.toLowerCase(Locale.ROOT).contains("apply the parking brake"))
             .toList());
   }

@@ -29,6 +29,7 @@ import org.junit.jupiter.api.Test;
  */
 class SimulatedScansTest {
   private static final int SCANS = Integer.getInteger("scans", 100);
+  private static final int SOILED = Math.max(10, SCANS / 5);
   private static final int FIRST = Integer.getInteger("scans.first", 0);
 
   /** What came of the boxes of clean or of dirty pages. */
@@ -69,9 +70,24 @@ class SimulatedScansTest {
     assertEquals(List.of(), wrong, report);
     assertTrue(unread * 50 <= SCANS, report);
     int written = clean.written + dirty.written;
-    // The goal is 0.99: a tick whose bottom lies under the border leaves two short ends in the box.
+    // The goal is 0.99: a tick whose bottom lies under the border leaves two short ends in the box,
+    // and a short thick dash in black and white may as well be a smudge.
     assertTrue(clean.writtenMarked + dirty.writtenMarked >= 0.98 * written, report);
     assertTrue(clean.doubtful() < 0.02 && dirty.doubtful() < 0.08, report);
+  }
+
+  /** A finger in grease leaves prints about the boxes, black on a black-and-white scan. */
+  @Test
+  void smudgesAboutEmptyBoxesMarkNone() throws IOException {
+    Map<String, Issued> issued = issued();
+    Simulator simulator = new Simulator(List.copyOf(issued.values()), Simulator.REPORTING);
+    PageReader reader = new PageReader(code -> Optional.ofNullable(issued.get(code)));
+    IntStream.range(FIRST, FIRST + SOILED)
+        .parallel()
+        .forEach(number -> look(number, simulator.soiled(number), reader));
+    System.out.println(SOILED + " soiled pages, " + unread + " unread; " + dirty);
+    assertEquals(List.of(), wrong);
+    assertTrue(dirty.emptyDoubtful > SOILED, "the smudges were seen: " + dirty);
   }
 
   private void look(int number, Simulator.Scan scan, PageReader reader) {

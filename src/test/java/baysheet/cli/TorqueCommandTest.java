@@ -388,4 +388,11 @@ class TorqueCommandTest {
     assertFalse(told("110 N·m").contains("ends"));
     assertFalse(json("110 N·m").list("converted").get(1).has("from"));
   }
+
+  /** 108 lbf·in are 9 lbf·ft, which a sheet prints as lbf·in: so it stands there already. */
+  @Test
+  void aFigureIsNotPrintedASecondTimeInItsOwnUnit() {
+    String told = told("108 lbf·in");
+    assertTold(told, "12.2 N·m, printed as 12 N·m 9 lbf·ft band");
+  }
 }

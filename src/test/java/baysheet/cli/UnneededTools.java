@@ -3,6 +3,7 @@ package baysheet.cli;
 import baysheet.sheet.TorqueLine;
 import baysheet.torque.Head;
 import baysheet.torque.Socket;
+import baysheet.wording.Printed;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -86,7 +87,8 @@ final class UnneededTools {
   /** Whether the sheet asks to borrow the tool of the old name now, or does without it. */
   boolean isMissed(WrittenFact fact, MutatedShop.Result after) {
     String name = value(fact, "name");
-    boolean borrowed = after.sheets().anyMatch(it -> it.evening().contains("Borrow: " + name));
+    boolean borrowed =
+        after.sheets().anyMatch(it -> Printed.evening(it).contains("Borrow: " + name));
     return before.result().tools().contains(name) && (borrowed || !after.tools().contains(name));
   }
 }

@@ -58,7 +58,8 @@ public final class Samples {
             1,
             held(heading(Text.Role.HEADING, 1100, "⚠ DANGER")),
             text(
-                "Set the stands under the sill seams: a car that slips off crushes who is below.")));
+                "Set the stands under the sill seams: a car that slips off crushes who is"
+                    + " below.")));
   }
 
   private static Box sequence() {

@@ -31,6 +31,11 @@ public final class Conformance {
     return failures(pdf, PDFAFlavour.PDFA_3_B);
   }
 
+  /** What fails of PDF/UA-1. */
+  public static List<String> accessFailures(byte[] pdf) throws Exception {
+    return failures(pdf, PDFAFlavour.PDFUA_1);
+  }
+
   private static List<String> failures(byte[] pdf, PDFAFlavour flavour) throws Exception {
     try (PDFAParser parser =
             Foundries.defaultInstance().createParser(new ByteArrayInputStream(pdf), flavour);

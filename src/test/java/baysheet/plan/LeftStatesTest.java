@@ -70,6 +70,47 @@ class LeftStatesTest {
     assertEquals(List.of("brake released"), leaving(shop).left());
   }
 
+  /** A spring that is compressed is so until the step that sets it right. */
+  @Test
+  void whatASetRightStepEndsIsNoLongerSaid() {
+    SmallShop shop =
+        SHOP.procedure(
+                "pressed",
+                """
+                at: vehicle
+                open:
+                  - {do: Press it, disturb: spring, back: Let it go}
+                  - {do: Lid off, undo: lid}
+                work:
+                  - {do: Look at it}
+                close:
+                  - {do: Lid on, do-up: lid}
+                """)
+            .procedure("later", "at: vehicle\nafter: [pressed]\nwork: [{do: Look round}]")
+            .with(
+                "catalogue/spring.yaml",
+                "items: {spring: {name: spring, kinds: [], left: spring pressed}}")
+            .job("floor", "pressed at vehicle", "later at vehicle");
+    List<String> texts = texts(shop);
+    assertEquals(List.of("spring pressed"), behind(shop, texts.indexOf("Look at it") + 1).left());
+    assertEquals(List.of(), behind(shop, texts.indexOf("Let it go") + 1).left());
+  }
+
+  private static VehicleState behind(SmallShop shop, int step) {
+    return Division.of(
+            Planner.traced(shop.resolved(), new Problems()).orElseThrow().stages(),
+            2,
+            (sheet, room) ->
+                sheet.steps().get(0).n() > step
+                    || sheet.steps().get(sheet.steps().size() - 1).n() <= step)
+        .stages()
+        .stream()
+        .flatMap(sheet -> sheet.stage().orElseThrow().leaving().stream())
+        .filter(state -> state.after() == step)
+        .findFirst()
+        .orElseThrow();
+  }
+
   @Test
   void whatNobodyPutThereIsNotTakenAway() {
     SmallShop shop = SHOP.job("hoist", "plain at vehicle");
@@ -88,8 +129,7 @@ class LeftStatesTest {
             .filter(step -> !Printed.text(step).equals("Take the wedges away"))
             .toList();
     assertEquals(sheet.steps().size() - 1, steps.size());
-    List<String> faults =
-        shop.faults(baysheet.verify.AlteredSheets.inOrder(sheet, steps));
+    List<String> faults = shop.faults(baysheet.verify.AlteredSheets.inOrder(sheet, steps));
     assertTrue(faults.toString().contains("Take the wedges away"), faults.toString());
   }
 }

@@ -17,17 +17,18 @@ public final class PlanText {
   /** The whole sheet. */
   public static String print(Sheet sheet) {
     StringBuilder text = new StringBuilder();
-    text.append("title: ").append(sheet.heading().title()).append('\n');
-    sheet.evening().forEach(line -> text.append("evening: ").append(line).append('\n'));
+    text.append("title: ").append(Printed.title(sheet)).append('\n');
+    Printed.evening(sheet).forEach(line -> text.append("evening: ").append(line).append('\n'));
     text.append(sequence(sheet));
-    sheet.torque().forEach(line -> text.append(torque(line)).append('\n'));
+    sheet.torque().forEach(line -> text.append(torque(sheet, line)).append('\n'));
     sheet.sockets().forEach(line -> text.append("socket: ").append(line).append('\n'));
     sheet.tools().forEach(line -> text.append("tool: ").append(line).append('\n'));
     sheet.parts().forEach(line -> text.append("part: ").append(line).append('\n'));
-    sheet.consumables().forEach(line -> text.append("consumable: ").append(line).append('\n'));
+    Printed.texts(sheet, sheet.consumables())
+        .forEach(line -> text.append("consumable: ").append(line).append('\n'));
     sheet.tally().forEach(line -> text.append("tally: ").append(line).append('\n'));
     sheet.cautions().forEach(line -> text.append(caution(line)).append('\n'));
-    sheet.checks().forEach(line -> text.append(check(line)).append('\n'));
+    sheet.checks().forEach(line -> text.append(check(sheet, line)).append('\n'));
     sheet.support().forEach(line -> text.append("support: ").append(line).append('\n'));
     text.append("time: ").append(sheet.time()).append('\n');
     return text.toString();
@@ -58,7 +59,7 @@ public final class PlanText {
     return step.places().stream().map(Object::toString).collect(Collectors.joining("+"));
   }
 
-  private static String torque(TorqueLine line) {
+  private static String torque(Sheet sheet, TorqueLine line) {
     List<String> stages = line.stages().stream().map(Object::toString).toList();
     return "torque %d: %s %s %d %s %s %s %s %s %s %s"
         .formatted(
@@ -72,7 +73,15 @@ public final class PlanText {
             line.moment(),
             line.twoVisits() ? "two visits" : "",
             line.reuse().name().toLowerCase(Locale.ROOT).replace('_', ' '),
-            line.warnings());
+            line.warnings().stream()
+                .map(
+                    it ->
+                        "Warning[code="
+                            + it.code()
+                            + ", text="
+                            + Printed.text(sheet, it.text())
+                            + "]")
+                .toList());
   }
 
   private static String caution(CautionLine line) {
@@ -86,14 +95,14 @@ public final class PlanText {
             line.command());
   }
 
-  private static String check(CheckLine line) {
+  private static String check(Sheet sheet, CheckLine line) {
     return "check %s %s%s %s: %s %s"
         .formatted(
             line.moment(),
             line.name(),
             line.hold() ? " HOLD" : "",
             line.because(),
-            line.text(),
+            Printed.text(sheet, line.text()),
             line.needs().orElse(""));
   }
 }

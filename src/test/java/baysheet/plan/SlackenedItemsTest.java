@@ -41,7 +41,8 @@ class SlackenedItemsTest {
     SmallShop shop = SmallShop.empty().with("vehicles/any.yaml", BOOK);
     List<String> works = new ArrayList<>();
     for (int i = 0; i < openings.length; i++) {
-      String text = "at: vehicle\nbehind: [raise]\nopen: [%s]\nwork: [{do: Look}, {do: Look again}]";
+      String text =
+          "at: vehicle\nbehind: [raise]\nopen: [%s]\nwork: [{do: Look}, {do: Look again}]";
       shop = shop.procedure("work-" + i, text.formatted(openings[i]));
       works.add("work-" + i + " at vehicle");
     }
@@ -163,13 +164,10 @@ class SlackenedItemsTest {
     VehicleState state = stages.get(0).stage().orElseThrow().leaving().orElseThrow();
     assertEquals(1, state.slackened().size());
     VehicleState removed =
-        Altered.with(
-            Altered.with(state, "off", state.slackened()), "slackened", List.<Object>of());
+        Altered.with(Altered.with(state, "off", state.slackened()), "slackened", List.<Object>of());
     List<Sheet> spoilt =
-        List.of(
-            said(stages.get(0), "leaving", removed), said(stages.get(1), "arrival", removed));
-    assertEquals(
-        List.of(), StageVerifier.faults(traced.sheet(), stages, shop.resolved()));
+        List.of(said(stages.get(0), "leaving", removed), said(stages.get(1), "arrival", removed));
+    assertEquals(List.of(), StageVerifier.faults(traced.sheet(), stages, shop.resolved()));
     assertFalse(StageVerifier.faults(traced.sheet(), spoilt, shop.resolved()).isEmpty());
   }
 

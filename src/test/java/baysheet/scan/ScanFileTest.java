@@ -37,6 +37,8 @@ import org.apache.pdfbox.pdmodel.graphics.image.JPEGFactory;
 import org.apache.pdfbox.pdmodel.graphics.image.LosslessFactory;
 import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 
 class ScanFileTest {
@@ -236,9 +238,24 @@ class ScanFileTest {
       Read read = Read.of(file);
       assertEquals(List.of(), read.pages);
       assertEquals(1, read.unread.size(), read.unread.toString());
-      assertTrue(read.unread.get(0).contains("cannot be read: "), read.unread.toString());
+      assertTrue(
+          read.unread
+              .get(0)
+              .endsWith("cannot be read: it is damaged, or not a PDF, TIFF, PNG or JPEG"),
+          read.unread.toString());
     }
     assertTrue(Read.of(folder.resolve("absent.pdf")).unread.get(0).contains("cannot be read: "));
+  }
+
+  /** Reading a pipe waits for a writer that may never come. */
+  @Test
+  @DisabledOnOs(OS.WINDOWS)
+  void aPipeIsNotWaitedFor() throws IOException, InterruptedException {
+    Path pipe = folder.resolve("pipe.pdf");
+    assertEquals(0, new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor());
+    assertEquals(
+        List.of("0 the file cannot be read: it is neither a file nor a folder"),
+        Read.of(pipe).unread);
   }
 
   /** A disk that is full is no fault of the scan, and stops the run. */

@@ -113,7 +113,7 @@ enum Dirt {
   abstract void on(Sheeted page, Random chance);
 
   /** A greasy patch: darkest in the middle, drawn out in one direction, mottled. */
-  private static void smudge(Sheeted page, Random chance, double x, double y, double size) {
+  static void smudge(Sheeted page, Random chance, double x, double y, double size) {
     double angle = chance.nextDouble() * 3.14;
     double flat = 0.25 + 0.6 * chance.nextDouble();
     double dark = 0.1 + 0.45 * chance.nextDouble();

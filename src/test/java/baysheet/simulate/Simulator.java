@@ -29,6 +29,9 @@ public final class Simulator {
 
   private static final int HANDS = 40;
 
+  /** On a soiled page; they hide one box in three. */
+  private static final int SMUDGES = 15;
+
   private final List<Issued> sheets;
   private final long half;
   private final Map<String, byte[]> printed = new HashMap<>();
@@ -63,6 +66,23 @@ public final class Simulator {
     }
     Scanner scanner = Scanner.any(chance, dirty);
     return new Scan(sheet, scanner.scan(page), marked, dirty, how.append(scanner).toString());
+  }
+
+  /** A page that nobody wrote on, with far more grease about its boxes than any workshop leaves. */
+  public Scan soiled(int number) {
+    Random chance = new Random(half - 7919L * (number + 1));
+    Issued sheet = sheets.get(chance.nextInt(sheets.size()));
+    Sheeted page = print(sheet, chance);
+    List<PlacedBoxes.Box> boxes = sheet.boxes().boxes();
+    for (int i = 0; i < SMUDGES; i++) {
+      PlacedBoxes.Place at = boxes.get(chance.nextInt(boxes.size())).place();
+      double x = at.x() / POINTS + chance.nextDouble() * at.w() / POINTS;
+      double y = page.high() - (at.y() + chance.nextDouble() * at.h()) / POINTS;
+      double astray = 1.5 * chance.nextGaussian();
+      Dirt.smudge(page, chance, x + astray, y + astray, 1.2 + 6 * chance.nextDouble());
+    }
+    Scanner scanner = Scanner.any(chance, true);
+    return new Scan(sheet, scanner.scan(page), Set.of(), true, "smudges " + scanner);
   }
 
   /** From crisp black to a cartridge that runs low. */

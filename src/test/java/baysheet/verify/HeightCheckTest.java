@@ -154,7 +154,8 @@ class HeightCheckTest {
             LOW,
             steps -> {
               int down = change(steps, Height.WHEELS_CLEAR);
-              StepSource toGround = new StepSource.HeightChange(Height.WORKING, Height.GROUND, HeightPart.MOVE);
+              StepSource toGround =
+                  new StepSource.HeightChange(Height.WORKING, Height.GROUND, HeightPart.MOVE);
               Sheet.SheetStep step = Altered.with(steps.get(down), "source", toGround);
               steps.set(down, high(step, Height.GROUND));
             }),
@@ -211,7 +212,8 @@ class HeightCheckTest {
             shop,
             steps -> {
               int ground = change(steps, Height.GROUND);
-              StepSource up = new StepSource.HeightChange(Height.GROUND, Height.WORKING, HeightPart.MOVE);
+              StepSource up =
+                  new StepSource.HeightChange(Height.GROUND, Height.WORKING, HeightPart.MOVE);
               steps.add(
                   ground + 1, high(Altered.with(steps.get(ground), "source", up), Height.WORKING));
             }),
@@ -276,7 +278,6 @@ class HeightCheckTest {
   void theLocksAreFreeBeforeTheLiftComesDown() {
     SmallShop high = SHOP.job("hoist", "roller-off at front-left");
     int free = part(high.sheet().steps(), Height.GROUND, HeightPart.FREE_LOCKS);
-    assertFault(
-        faults(high, steps -> steps.remove(free)), "lowers a lift that rests on its locks");
+    assertFault(faults(high, steps -> steps.remove(free)), "lowers a lift that rests on its locks");
   }
 }

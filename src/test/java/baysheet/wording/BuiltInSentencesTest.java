@@ -5,7 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import baysheet.books.Catalogue;
 import baysheet.books.Glossary;
+import baysheet.books.Procedure;
 import baysheet.books.ShopFolder;
+import baysheet.books.Step;
 import baysheet.plan.Planner;
 import baysheet.report.Located;
 import baysheet.report.Problems;
@@ -19,10 +21,12 @@ import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -81,6 +85,7 @@ class BuiltInSentencesTest {
   /** Headings, what stands beside one, and what stands in a cell of a table. */
   private static final Set<Phrase> HEADINGS =
       EnumSet.of(
+          Phrase.BORROW,
           Phrase.CHECK_NOW,
           Phrase.CHECK_NOW_NOT_LIFTED,
           Phrase.RAISE,
@@ -118,7 +123,8 @@ class BuiltInSentencesTest {
           Phrase.NOT_FINISHED,
           Phrase.CONTINUES,
           Phrase.REPLACES,
-          Phrase.FOUND);
+          Phrase.FOUND,
+          Phrase.OK_IF);
 
   /** What is tried is a step together with what shows that it holds. */
   private static final Set<Phrase> WITH_THEIR_CHECK =
@@ -174,12 +180,12 @@ class BuiltInSentencesTest {
               .flatMap(resolved -> Planner.plan(resolved, problems))
               .orElseThrow();
       // The name of a tool is as the shop writes it.
-      sheet.evening().stream()
+      Printed.evening(sheet).stream()
           .filter(it -> !written.contains(it) && !it.startsWith("Borrow: "))
           .forEach(said::add);
       sheet.checks().stream()
           .filter(it -> OWN_CHECKS.matcher(it.name()).lookingAt())
-          .forEach(it -> said.add(it.text()));
+          .forEach(it -> said.add(Printed.text(sheet, it.text())));
     }
     return said;
   }
@@ -217,6 +223,50 @@ class BuiltInSentencesTest {
     Set<String> all = new HashSet<>(verbs);
     all.addAll(COMMANDS);
     return all;
+  }
+
+  /**
+   * A torque stands behind the sentence that puts a fastener on, so the sentence must not tell of
+   * another action first: it starts a fastener in a step of its own, or in half a sentence.
+   */
+  @Test
+  void whatIsTorquedIsTightenedAndNotFitted() {
+    List<String> faults = new ArrayList<>();
+    CATALOGUE.items().values().stream()
+        .filter(item -> isFastener(item.name().value()))
+        .flatMap(item -> item.back().stream())
+        .forEach(back -> faults.addAll(otherThanTightened("items", back)));
+    for (Procedure procedure : FOLDER.procedures().values()) {
+      for (Step step : steps(procedure)) {
+        if (step.doUp().stream().anyMatch(item -> isFastener(item.value()))) {
+          faults.addAll(otherThanTightened(procedure.name().value(), step.text()));
+        }
+        if (step.undo().stream().anyMatch(item -> isFastener(item.value()))) {
+          step.back()
+              .ifPresent(back -> faults.addAll(otherThanTightened(procedure.name().value(), back)));
+        }
+      }
+    }
+    assertEquals(List.of(), faults);
+  }
+
+  private static List<Step> steps(Procedure procedure) {
+    return Stream.of(procedure.open(), procedure.work(), procedure.close())
+        .flatMap(List::stream)
+        .toList();
+  }
+
+  private static boolean isFastener(String item) {
+    return Optional.ofNullable(CATALOGUE.items().get(item.split(" ")[0]))
+        .filter(it -> it.kinds().stream().anyMatch(kind -> kind.value().equals("fastener")))
+        .isPresent();
+  }
+
+  /** A screw that closes something is closed by tightening it. */
+  private static List<String> otherThanTightened(String from, Located<String> text) {
+    return text.value().matches("(?:Tighten|Close) .*")
+        ? List.of()
+        : List.of(from + ": " + text.value());
   }
 
   /** Hands are washed and plugs pulled, not worn. */

@@ -4,6 +4,7 @@ import baysheet.books.Fastener;
 import baysheet.books.Moment;
 import baysheet.books.Place;
 import baysheet.report.ProblemCode;
+import baysheet.sheet.Statement;
 import baysheet.sheet.TorqueLine;
 import baysheet.sheet.TorqueLine.Arrangement;
 import baysheet.sheet.TorqueLine.Kind;
@@ -139,7 +140,7 @@ public final class LineMaker {
   }
 
   public LineMaker warning(String text) {
-    warnings = List.of(new TorqueLine.Warning(ProblemCode.WRENCH, text));
+    warnings = List.of(new TorqueLine.Warning(ProblemCode.WRENCH, new Statement.Written(text)));
     return this;
   }
 

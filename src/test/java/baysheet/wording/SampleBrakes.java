@@ -15,6 +15,7 @@ import baysheet.sheet.CautionLine;
 import baysheet.sheet.CheckLine;
 import baysheet.sheet.Heading;
 import baysheet.sheet.Sheet;
+import baysheet.sheet.Statement;
 import baysheet.sheet.TimeNeeded;
 import baysheet.sheet.TorqueLine;
 import baysheet.sheet.TorqueLine.Reuse;
@@ -35,11 +36,10 @@ final class SampleBrakes {
         Samples.heading(
             "2401",
             "Discs and pads, front",
-            List.of("discs and pads at front"),
             Optional.of(new Heading.Person("A1", "N. Tepperly", Shop.Grade.APPRENTICE))),
         List.of(),
         cautions(),
-        List.of(
+        SampleLines.written(
             "Soak the carrier bolts and disc screws, front left and right, with penetrating fluid"),
         SampleBrakeSteps.sections(),
         torqueLines(),
@@ -56,7 +56,8 @@ final class SampleBrakes {
             new Sheet.PartLine("pad clip", 8, BOTH, false),
             new Sheet.PartLine("carrier bolt", 4, BOTH, true),
             new Sheet.PartLine("drive nut", 2, BOTH, true)),
-        List.of("brake cleaner", "brake grease", "locking compound", "penetrating fluid"),
+        SampleLines.written(
+            "brake cleaner", "brake grease", "locking compound", "penetrating fluid"),
         List.of(
             new Sheet.TallyLine("wheel-speed-sensor", "wheel speed sensor plug", BOTH, 1, 7, 20),
             new Sheet.TallyLine("brake-pads", "brake pads", BOTH, 2, 9, 18),
@@ -67,14 +68,15 @@ final class SampleBrakes {
         List.of(
             new Sheet.Support(
                 "front",
-                "two axle stands",
+                new Statement.Written("two axle stands"),
                 kilograms("858"),
                 Optional.of(kilograms("429")),
                 kilograms("2000"),
-                List.of("the flat behind the front seam notch"))),
+                SampleLines.written("the flat behind the front seam notch"))),
         new TimeNeeded(70, 95, 150, 12, 0),
         Optional.of("Steering wheel shakes when braking from speed"),
-        List.of("Larkfell works data sheet 4, 2016", "Larkfell chassis bulletin 17, 2018"),
+        SampleLines.written(
+            "Larkfell works data sheet 4, 2016", "Larkfell chassis bulletin 17, 2018"),
         Optional.empty());
   }
 

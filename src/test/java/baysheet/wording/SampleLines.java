@@ -11,6 +11,7 @@ import baysheet.sheet.Name;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.Sheet.Phase;
 import baysheet.sheet.Sheet.SheetStep;
+import baysheet.sheet.Statement;
 import baysheet.sheet.StepSource;
 import baysheet.sheet.Teaching;
 import baysheet.sheet.TorqueLine.StageLine;
@@ -24,6 +25,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Short ways to write the lines of a sheet down in tests. */
 public final class SampleLines {
@@ -120,16 +122,21 @@ public final class SampleLines {
     return new CheckLine(
         "check",
         moment,
-        text,
+        new Statement.Written(text),
         List.of(),
         List.of(because),
         List.of(),
-        some(reason),
+        some(reason).map(Statement.Written::new),
         hold,
         some(needs),
         some(keepsOpen),
         Optional.empty(),
-        "common practice, no source");
+        new Statement.Written("common practice, no source"));
+  }
+
+  /** As somebody wrote them in a file. */
+  static List<Statement> written(String... texts) {
+    return Stream.of(texts).<Statement>map(Statement.Written::new).toList();
   }
 
   public static Optional<String> some(String text) {
@@ -215,14 +222,13 @@ public final class SampleLines {
           source,
           "procedure",
           new Sheet.Where(moment, moment == Moment.RAISED ? Height.WORKING : Height.GROUND, places),
-          new Sheet.Actions(
-              List.of(), List.of(), List.of(), List.of(), List.of(), torque),
+          new Sheet.Actions(List.of(), List.of(), List.of(), List.of(), List.of(), torque),
           details,
           new Sheet.Letters(letters, above),
           minutes,
           hold,
           List.of(),
-          new Teaching(some(because), some(good), stuck));
+          new Teaching(some(because), some(good).map(Statement.Written::new), stuck));
     }
 
     private StepSource source(Phase phase) {

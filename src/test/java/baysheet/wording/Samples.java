@@ -14,6 +14,7 @@ import baysheet.sheet.Sheet;
 import baysheet.sheet.Sheet.Phase;
 import baysheet.sheet.Sheet.Section;
 import baysheet.sheet.Sheet.SheetStep;
+import baysheet.sheet.Statement;
 import baysheet.sheet.TimeNeeded;
 import baysheet.sheet.TorqueLine;
 import baysheet.sheet.TorqueLine.Reuse;
@@ -49,7 +50,7 @@ public final class Samples {
 
   public static Sheet oilService(String title) {
     return new Sheet(
-        heading("2404", title, List.of("oil service"), Optional.empty()),
+        heading("2404", title, Optional.empty()),
         List.of(),
         List.of(
             caution(
@@ -103,7 +104,7 @@ public final class Samples {
         List.of(
             new Sheet.PartLine("sump plug with washer", 1, ENGINE, true),
             new Sheet.PartLine("oil filter", 1, ENGINE, false)),
-        List.of("engine oil 5W-30, 4.2\u00a0L", "rags"),
+        SampleLines.written("engine oil 5W-30, 4.2\u00a0L", "rags"),
         List.of(new Sheet.TallyLine("undertray-flap", "undertray flap", ENGINE, 1, 3, 7)),
         List.of(
             check(Moment.BEFORE_LOWERING, "Wipe round plug and filter; both stay dry", 5, 6),
@@ -112,14 +113,14 @@ public final class Samples {
         List.of(
             new Sheet.Support(
                 "whole",
-                "two-post lift, bay 1",
+                new Statement.Written("two-post lift, bay 1"),
                 kilograms("1480"),
                 Optional.empty(),
                 kilograms("3200"),
-                List.of("sill seam, four marked points"))),
+                SampleLines.written("sill seam, four marked points"))),
         new TimeNeeded(25, 31, 38, 0, 0),
         Optional.empty(),
-        List.of("Larkfell works data sheet 2, 2016"),
+        SampleLines.written("Larkfell works data sheet 2, 2016"),
         Optional.empty());
   }
 
@@ -219,14 +220,12 @@ public final class Samples {
         Stream.of(steps).map(step -> step.at(phase, moment, places)).toList());
   }
 
-  public static Heading heading(
-      String job, String title, List<String> works, Optional<Heading.Person> with) {
+  public static Heading heading(String job, String title, Optional<Heading.Person> with) {
     return new Heading(
         "Tarnwick Yard Garage",
         job,
         LocalDate.of(2026, 3, 2),
         "A",
-        title,
         Optional.of("G. Olmarsh"),
         Optional.of("It pulls to the left when I brake"),
         "larkfell-pipit-2015",
@@ -241,7 +240,7 @@ public final class Samples {
         with,
         Optional.empty(),
         List.of("rusty"),
-        works,
+        SampleLines.written(title),
         Shop.Paper.A4,
         Shop.Terms.BRITISH,
         Glossary.of(Map.of()),

@@ -123,13 +123,19 @@ final class SentenceRules {
           "(?<![\\p{L}\\p{N}-])(?<!(?:row|step)s?\u00a0)\\d+(?:[.,]\\d+)?(?<after>[^\\d].{0,12}|$)");
   private static final Pattern UNIT =
       Pattern.compile(
-          "\u00a0?[ -]?(?:mm|cm|m|s|min|minutes?|km|mi|miles|L|V|N·m|lbf·ft|ft-lb|in-lb|°|%|kPa|bar|kg|turns?"
+          "\u00a0?["
+              + " -]?(?:mm|cm|m|s|min|minutes?|km|mi|miles|L|V|N·m|lbf·ft|ft-lb|in-lb|°|%|kPa|bar|kg|turns?"
               + "|points?|parts)(?!\\p{L}).*");
+
+  /** One hand holds, counts or turns while the other works: that is one movement. */
+  private static final Pattern MEANWHILE =
+      Pattern.compile("\\bwhile you (?!hold|count|turn|watch)\\p{L}+");
 
   private final Map<String, String> banned = new LinkedHashMap<>(BANNED);
   private final List<Qualified> qualified = new ArrayList<>(QUALIFIED);
   private final Set<String> verbs;
   private final Pattern second;
+  private final Pattern later;
 
   /** Rules for British sentences, of which an instruction begins with one of these verbs. */
   static SentenceRules british(Set<String> verbs) {
@@ -158,6 +164,9 @@ final class SentenceRules {
                 + any
                 + ") (?!by\\b|of\\b)",
             Pattern.CASE_INSENSITIVE);
+    this.later =
+        Pattern.compile(
+            "\\b(?:before|after|once) you (?:" + any + ")\\b", Pattern.CASE_INSENSITIVE);
   }
 
   /** What is wrong with an instruction: a step, its wording for refitting, a way out, a check. */
@@ -184,6 +193,12 @@ final class SentenceRules {
           faults.add("two actions: \"" + two.group() + "\"");
         }
       }
+    }
+    for (Pattern hidden : List.of(MEANWHILE, later)) {
+      hidden
+          .matcher(text)
+          .results()
+          .forEach(it -> faults.add("two actions: \"" + it.group() + "\""));
     }
     return faults;
   }

@@ -59,6 +59,9 @@ class SentenceRulesTest {
         "Remove the nut and fit the bolt | two actions",
         "Remove the nut, lower the arm | two actions",
         "Remove the nut. Lower the arm | second action",
+        "Remove the nut while you fit the bolt | two actions",
+        "Clean the nut before you remove it | two actions",
+        "Lower the arm once you turn the nut | two actions",
         "Stop the engine. Check the plug | second action",
       })
   void oneActionThatBeginsWithAListedVerb(String text, String fault) {

@@ -42,8 +42,9 @@ public final class Cautions {
   /** A caution that this job brings. */
   private record Found(
       Catalogue.Caution caution, List<Integer> lines, boolean onTop, boolean wholeJob) {
-    int first() {
-      return lines.isEmpty() ? 0 : lines.get(0);
+    /** Where the sheet comes to it: what is of the whole job stands on top of the first sheet. */
+    int metAt() {
+      return wholeJob || lines.isEmpty() ? -1 : lines.get(0);
     }
   }
 
@@ -65,8 +66,7 @@ public final class Cautions {
       find(caution).ifPresent(found::add);
     }
     found.sort(
-        Comparator.comparing((Found one) -> !one.onTop())
-            .thenComparing(one -> one.onTop() ? one.caution().signal().ordinal() : one.first()));
+        Comparator.comparing(Found::metAt).thenComparing(one -> one.caution().signal().ordinal()));
     List<Found> collapsed = collapsed(found);
     List<CautionLine> cautions = new ArrayList<>();
     for (Found one : found) {

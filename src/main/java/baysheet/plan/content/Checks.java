@@ -5,10 +5,8 @@ import baysheet.books.Fastener;
 import baysheet.books.Moment;
 import baysheet.books.Place;
 import baysheet.books.Procedure;
-import baysheet.plan.graph.FigurePhrases;
 import baysheet.plan.graph.Lifting;
 import baysheet.plan.graph.PlacedStep;
-import baysheet.plan.graph.PlanPhrases;
 import baysheet.plan.graph.PlannedStep;
 import baysheet.plan.graph.TriggerMatcher;
 import baysheet.report.Located;
@@ -18,6 +16,7 @@ import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
 import baysheet.sheet.CheckLine;
 import baysheet.sheet.Sheet;
+import baysheet.sheet.Statement;
 import baysheet.sheet.TorqueLine;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -33,6 +32,7 @@ import java.util.TreeSet;
 /** Every check that is due, each once, by moment: from rules, from procedures, from the books. */
 public final class Checks {
   private static final String WHEEL = "wheel";
+  private static final String DISTANCE = "distance";
 
   private final Resolved resolved;
   private final List<PlacedStep> lines;
@@ -117,16 +117,16 @@ public final class Checks {
         steps.isEmpty()
             ? due(rule.moment().value(), brought)
             : lines.get(steps.get(0) - 1).moment(),
-        rule.check().value(),
+        new Statement.Written(rule.check().value()),
         List.copyOf(places),
         because,
         steps,
-        rule.because().map(Located::value),
+        rule.because().map(Located::value).map(Statement.Written::new),
         rule.hold(),
         rule.needs().map(Located::value),
         rule.keepsOpen().map(Located::value),
         rule.releasedBy().map(Located::value),
-        rule.source().value());
+        new Statement.Written(rule.source().value()));
   }
 
   /**
@@ -166,16 +166,16 @@ public final class Checks {
     return new CheckLine(
         name,
         due(check.moment().value(), List.of()),
-        check.text().value(),
+        new Statement.Written(check.text().value()),
         List.copyOf(where),
         List.of(),
         List.of(),
-        check.because().map(Located::value),
+        check.because().map(Located::value).map(Statement.Written::new),
         check.hold(),
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
-        "procedure " + name);
+        new Statement.OfProcedure(name));
   }
 
   /**
@@ -204,16 +204,16 @@ public final class Checks {
     return new CheckLine(
         missing.name(),
         Moment.BEFORE_LIFTING,
-        FigurePhrases.figureWrittenIn(missing.words()),
+        new Statement.FigureRecorded(missing.figure()),
         List.of(Place.VEHICLE),
         missing.opening().stream().sorted().map(index -> index + 1).toList(),
         List.of(),
-        Optional.of(FigurePhrases.NO_GUESS),
+        Optional.of(Statement.Plain.FLUID_NOT_GUESSED),
         false,
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
-        "the book");
+        Statement.Plain.OF_THE_BOOK);
   }
 
   private static boolean isAsked(Fastener fastener) {
@@ -224,16 +224,17 @@ public final class Checks {
     return new CheckLine(
         "torque-of-" + thing.item().item(),
         Moment.BEFORE_LIFTING,
-        PlanPhrases.torqueWrittenIn(thing, resolved.shop().terms()),
+        new Statement.TorqueRecorded(
+            thing.in(resolved.shop().terms()), thing.values().count().value()),
         where,
         List.of(),
         List.of(),
-        Optional.of(PlanPhrases.NO_GUESS),
+        Optional.of(Statement.Plain.TORQUE_NOT_GUESSED),
         true,
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
-        thing.source());
+        new Statement.Written(thing.source()));
   }
 
   /**
@@ -245,11 +246,9 @@ public final class Checks {
     List<CheckLine> unknown = new ArrayList<>();
     for (TorqueLine line : torque) {
       if (line.recheck().isPresent()) {
-        String text = PlanPhrases.recheck(line, line.recheck().get());
-        known.add(recheck(line, text, Optional.empty()));
+        known.add(recheck(line, Optional.empty()));
       } else if (names(line, withWheel)) {
-        unknown.add(
-            recheck(line, PlanPhrases.recheckUnknown(line), Optional.of(PlanPhrases.DISTANCE)));
+        unknown.add(recheck(line, Optional.of(DISTANCE)));
       }
     }
     known.addAll(unknown);
@@ -278,7 +277,7 @@ public final class Checks {
     return items;
   }
 
-  private CheckLine recheck(TorqueLine line, String text, Optional<String> needs) {
+  private CheckLine recheck(TorqueLine line, Optional<String> needs) {
     List<Integer> steps = new ArrayList<>();
     for (int i = 0; i < lines.size(); i++) {
       if (names(line, lines.get(i).undo())) {
@@ -288,7 +287,7 @@ public final class Checks {
     return new CheckLine(
         "recheck-" + line.fastener(),
         Moment.RE_CHECK,
-        text,
+        new Statement.Recheck(Statement.Row.of(line), line.recheck()),
         line.places(),
         steps,
         List.of(),
@@ -297,6 +296,6 @@ public final class Checks {
         needs,
         Optional.empty(),
         Optional.empty(),
-        line.source());
+        new Statement.Written(line.source()));
   }
 }

@@ -4,9 +4,7 @@ import baysheet.books.Catalogue;
 import baysheet.books.Moment;
 import baysheet.books.Place;
 import baysheet.books.Step;
-import baysheet.plan.graph.FigurePhrases;
 import baysheet.plan.graph.PlacedStep;
-import baysheet.plan.graph.PlanPhrases;
 import baysheet.plan.graph.PlannedStep;
 import baysheet.plan.graph.StepGraph;
 import baysheet.report.Located;
@@ -16,6 +14,7 @@ import baysheet.resolve.Resolved;
 import baysheet.sheet.CheckLine;
 import baysheet.sheet.Evening;
 import baysheet.sheet.Sheet;
+import baysheet.sheet.Statement;
 import baysheet.sheet.StepSource;
 import baysheet.sheet.TorqueLine;
 import java.math.BigDecimal;
@@ -54,48 +53,58 @@ public final class DayBeforePreparation {
         figures(torque),
         wrenches(torque),
         MissingFigures.of(resolved, lines).stream()
-            .map(it -> FigurePhrases.findFigure(it.words(), Collections.min(it.at()) + 1))
+            .<Statement>map(
+                it -> new Statement.FindFigure(it.figure(), Collections.min(it.at()) + 1))
             .toList(),
-        graph.evening().stream().map(step -> ((StepSource.Written) step.source()).text()).toList());
+        graph.evening().stream()
+            .map(step -> ((StepSource.Written) step.source()).text())
+            .<Statement>map(Statement.Written::new)
+            .toList());
   }
 
-  private static List<String> borrow(List<Sheet.ToolLine> tools, List<Sheet.SocketLine> sockets) {
-    List<String> borrow = new ArrayList<>();
+  private static List<Statement> borrow(
+      List<Sheet.ToolLine> tools, List<Sheet.SocketLine> sockets) {
+    List<Statement> borrow = new ArrayList<>();
     for (Sheet.ToolLine tool : tools) {
       if (!tool.owned()) {
-        borrow.add(tool.name());
+        borrow.add(new Statement.Written(tool.name()));
       }
     }
     for (Sheet.SocketLine socket : sockets) {
       // Inserts are special tools, listed above.
       if (!socket.owned() && socket.insert().isEmpty()) {
-        borrow.add(PlanPhrases.socket(socket));
+        borrow.add(new Statement.Socket(socket));
       }
     }
     return borrow;
   }
 
   /** Figures to find, then figures to ask about. */
-  private static List<String> figures(List<TorqueLine> torque) {
-    List<String> find = new ArrayList<>();
-    List<String> ask = new ArrayList<>();
+  private static List<Statement> figures(List<TorqueLine> torque) {
+    List<Statement> find = new ArrayList<>();
+    List<Statement> ask = new ArrayList<>();
     for (TorqueLine line : torque) {
       if (line.kind() == TorqueLine.Kind.UNKNOWN) {
-        find.add(PlanPhrases.findTorque(line));
+        find.add(new Statement.FindTorque(Statement.Row.of(line)));
       }
       if (line.inDoubt()) {
-        ask.add(PlanPhrases.askTorque(line));
+        ask.add(new Statement.AskTorque(Statement.Row.of(line)));
       }
     }
     find.addAll(ask);
     return find;
   }
 
-  private static List<String> wrenches(List<TorqueLine> torque) {
+  private static List<Statement> wrenches(List<TorqueLine> torque) {
     return torque.stream()
         .filter(line -> !line.inDoubt() && lacksWrench(line))
-        .map(PlanPhrases::wrenchFor)
+        .<Statement>map(DayBeforePreparation::wrenchFor)
         .toList();
+  }
+
+  private static Statement wrenchFor(TorqueLine line) {
+    return new Statement.WrenchFor(
+        Statement.Row.of(line), line.stages().stream().map(TorqueLine.StageLine::print).toList());
   }
 
   private static boolean lacksWrench(TorqueLine line) {
@@ -108,16 +117,33 @@ public final class DayBeforePreparation {
   }
 
   /** Where the vehicle's state makes steps longer, what is likely to be stuck is soaked. */
-  private List<String> soak() {
+  private List<Statement> soak() {
     if (!seizes()) {
       return List.of();
     }
-    List<String> fasteners = stuck(Bound.OfBook.class);
-    List<String> parts = stuck(Bound.OfCatalogue.class);
-    if (fasteners.isEmpty() && parts.isEmpty()) {
-      return List.of();
+    return soak(stuck(Bound.OfBook.class), stuck(Bound.OfCatalogue.class));
+  }
+
+  /**
+   * Threads are soaked brushed clean, parts in their seats. What is left on a thread would change
+   * what its torque does, and on a lining the brake.
+   */
+  private static List<Statement> soak(
+      List<Statement.Things> fasteners, List<Statement.Things> parts) {
+    List<Statement> soak = new ArrayList<>();
+    if (!fasteners.isEmpty()) {
+      soak.add(new Statement.SoakThreads(fasteners));
     }
-    return PlanPhrases.soak(fasteners, parts);
+    if (!parts.isEmpty()) {
+      soak.add(new Statement.SoakSeats(parts));
+    }
+    if (!soak.isEmpty()) {
+      soak.add(Statement.Plain.NO_OIL_ON_LININGS);
+    }
+    if (!fasteners.isEmpty()) {
+      soak.add(Statement.Plain.CLEAN_THREADS);
+    }
+    return soak;
   }
 
   private boolean seizes() {
@@ -131,7 +157,7 @@ public final class DayBeforePreparation {
   }
 
   /** What is likely to be stuck, of one kind of thing; the place behind the last that is there. */
-  private List<String> stuck(Class<? extends Bound> kind) {
+  private List<Statement.Things> stuck(Class<? extends Bound> kind) {
     Map<List<Place>, List<String>> byPlace = new LinkedHashMap<>();
     for (PlacedStep line : lines) {
       List<String> words = stuck(line.step(), kind);
@@ -139,8 +165,8 @@ public final class DayBeforePreparation {
         byPlace.computeIfAbsent(line.places(), key -> new ArrayList<>()).addAll(words);
       }
     }
-    List<String> stuck = new ArrayList<>();
-    byPlace.forEach((places, words) -> stuck.add(PlanPhrases.at(String.join(", ", words), places)));
+    List<Statement.Things> stuck = new ArrayList<>();
+    byPlace.forEach((places, words) -> stuck.add(new Statement.Things(words, places)));
     return stuck;
   }
 
@@ -150,7 +176,7 @@ public final class DayBeforePreparation {
       for (ItemAt item : step.undo()) {
         Bound thing = resolved.thing(item);
         if (kind.isInstance(thing) && isSoaked(thing)) {
-          words.add(PlanPhrases.of(thing, resolved.shop().terms()));
+          words.add(thing.in(resolved.shop().terms()));
         }
       }
     }

@@ -5,12 +5,12 @@ import baysheet.books.Place;
 import baysheet.books.Procedure;
 import baysheet.books.Shop;
 import baysheet.books.SpecBook;
-import baysheet.plan.graph.PlanPhrases;
 import baysheet.report.Located;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
 import baysheet.sheet.Heading;
 import baysheet.sheet.Sheet;
+import baysheet.sheet.Statement;
 import baysheet.sheet.TorqueLine;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -28,14 +28,12 @@ public final class Headings {
 
   public static Heading of(Resolved resolved) {
     Job job = resolved.job();
-    List<String> works = works(resolved);
     Shop shop = resolved.shop();
     return new Heading(
         shop.name().value(),
         job.number().value(),
         resolved.date(),
         job.revision().value(),
-        String.join("; ", works),
         job.customer().map(Located::value),
         job.complaint().map(Located::value),
         resolved.book().own().vehicle().value(),
@@ -50,7 +48,7 @@ public final class Headings {
         resolved.with().map(Headings::person),
         resolved.second().map(Headings::person),
         job.state().stream().map(Located::value).toList(),
-        works,
+        works(resolved),
         shop.paper(),
         shop.terms(),
         resolved.catalogue().glossary(),
@@ -74,7 +72,7 @@ public final class Headings {
   }
 
   /** What the job asks for, each procedure once with its places. */
-  private static List<String> works(Resolved resolved) {
+  private static List<Statement> works(Resolved resolved) {
     Map<String, Procedure> procedures = new LinkedHashMap<>();
     Map<String, List<Place>> places = new HashMap<>();
     for (Task task : resolved.tasks().values()) {
@@ -84,16 +82,16 @@ public final class Headings {
         places.computeIfAbsent(name, key -> new ArrayList<>()).add(task.id().place());
       }
     }
-    List<String> works = new ArrayList<>();
+    List<Statement> works = new ArrayList<>();
     procedures.forEach((name, procedure) -> works.add(work(procedure, places.get(name))));
     return works;
   }
 
-  private static String work(Procedure procedure, List<Place> where) {
+  private static Statement work(Procedure procedure, List<Place> where) {
     String title = procedure.title().value();
     Place.Kind kind = procedure.at().value();
     boolean unplaced = kind == Place.Kind.ENGINE || kind == Place.Kind.VEHICLE;
-    return unplaced ? title : title + ", " + PlanPhrases.places(where);
+    return new Statement.Work(title, unplaced ? List.of() : where);
   }
 
   /** The wrenches that are set for any row of the table, in the order of the crib. */
@@ -108,20 +106,23 @@ public final class Headings {
   }
 
   /** The sources of all torque lines, and who last compared each book with its source. */
-  public static List<String> sources(Resolved resolved, List<TorqueLine> torque) {
-    Set<String> sources = new LinkedHashSet<>();
-    torque.forEach(line -> sources.add(line.source()));
-    resolved.book().own().source().ifPresent(source -> sources.add(source.value()));
+  public static List<Statement> sources(Resolved resolved, List<TorqueLine> torque) {
+    Set<Statement> sources = new LinkedHashSet<>();
+    torque.forEach(line -> sources.add(new Statement.Written(line.source())));
+    resolved
+        .book()
+        .own()
+        .source()
+        .ifPresent(source -> sources.add(new Statement.Written(source.value())));
     List<SpecBook> books = resolved.book().books();
     for (SpecBook book : books) {
       // The check of one book says nothing about another whose figures it takes over.
-      String name = books.size() == 1 ? "book" : "book " + book.vehicle().value();
-      book.checked().ifPresent(it -> sources.add(name + checked(it)));
+      Optional<String> name =
+          books.size() == 1 ? Optional.empty() : Optional.of(book.vehicle().value());
+      book.checked()
+          .ifPresent(
+              it -> sources.add(new Statement.Checked(name, it.by().value(), it.on().value())));
     }
     return List.copyOf(sources);
-  }
-
-  private static String checked(SpecBook.Checked checked) {
-    return " checked by " + checked.by().value() + " on " + checked.on().value();
   }
 }

@@ -1,6 +1,5 @@
 package baysheet.plan.content;
 
-import baysheet.books.Height;
 import baysheet.plan.graph.Lifting;
 import baysheet.plan.graph.PlacedStep;
 import baysheet.resolve.ItemAt;

@@ -4,15 +4,15 @@ import baysheet.books.Bay;
 import baysheet.books.Catalogue;
 import baysheet.books.Place;
 import baysheet.books.SpecBook;
-import baysheet.plan.graph.FigurePhrases;
 import baysheet.plan.graph.Lifting;
 import baysheet.plan.graph.PlacedStep;
-import baysheet.plan.graph.PlanPhrases;
 import baysheet.plan.graph.PlannedStep;
 import baysheet.report.Located;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
+import baysheet.sheet.MissingFigure;
 import baysheet.sheet.Sheet;
+import baysheet.sheet.Statement;
 import baysheet.sheet.StepSource;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -22,6 +22,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /**
  * Figures other than torques that the work of a job needs and its book does not have: the grade and
@@ -37,15 +38,12 @@ public final class MissingFigures {
    * What the book lacks.
    *
    * @param name for the record; as a check is called
-   * @param words what is missing
-   * @param entries the lines to write it on
+   * @param figure what is missing
    * @param at the lines of the sequence where it is written in
    * @param opening the lines that open what it belongs to; none where nothing is taken apart
    */
-  record Missing(
-      String name, String words, List<String> entries, Set<Integer> at, Set<Integer> opening) {
+  record Missing(String name, MissingFigure figure, Set<Integer> at, Set<Integer> opening) {
     Missing {
-      entries = List.copyOf(entries);
       at = Set.copyOf(at);
       opening = Set.copyOf(opening);
     }
@@ -64,11 +62,20 @@ public final class MissingFigures {
   }
 
   /** What has to be written in at a line of the sequence. */
-  static List<String> entries(List<Missing> missing, int index) {
+  static List<Statement> entries(List<Missing> missing, int index) {
     return missing.stream()
         .filter(it -> it.at().contains(index))
-        .flatMap(it -> it.entries().stream())
+        .flatMap(it -> entries(it.figure()))
         .toList();
+  }
+
+  /** A line for each figure. */
+  private static Stream<Statement> entries(MissingFigure figure) {
+    return figure instanceof MissingFigure.OfFluid fluid
+        ? fluid.lacking().stream()
+            .map(one -> new MissingFigure.OfFluid(fluid.fluid(), List.of(one)))
+            .map(Statement.MissingFromData::new)
+        : Stream.of(new Statement.MissingFromData(figure));
   }
 
   private void fluids() {
@@ -97,20 +104,16 @@ public final class MissingFigures {
 
   private void fluid(String name, Set<Integer> at, Set<Integer> opening) {
     Optional<SpecBook.Fluid> known = resolved.book().fluid(name);
-    List<String> lacking = new ArrayList<>();
+    List<MissingFigure.Property> lacking = new ArrayList<>();
     if (known.flatMap(SpecBook.Fluid::grade).isEmpty()) {
-      lacking.add(FigurePhrases.GRADE);
+      lacking.add(MissingFigure.Property.GRADE);
     }
     if (known.flatMap(SpecBook.Fluid::capacity).isEmpty()) {
-      lacking.add(FigurePhrases.QUANTITY);
+      lacking.add(MissingFigure.Property.QUANTITY);
     }
     if (!lacking.isEmpty()) {
-      String words = name.replace('-', ' ') + " ";
-      List<String> entries =
-          lacking.stream().map(figure -> PlanPhrases.fromData(words + figure)).toList();
-      all.add(
-          new Missing(
-              "fluid-of-" + name, words + String.join(" and ", lacking), entries, at, opening));
+      MissingFigure figure = new MissingFigure.OfFluid(name, lacking);
+      all.add(new Missing("fluid-of-" + name, figure, at, opening));
     }
   }
 
@@ -151,47 +154,46 @@ public final class MissingFigures {
 
   /** Where the vehicle is carried and lifted. */
   private void points() {
-    Map<String, Set<Integer>> lacking = new LinkedHashMap<>();
+    Map<MissingFigure.Point, Set<Integer>> lacking = new LinkedHashMap<>();
     for (int i = 0; i < lines.size(); i++) {
-      for (String words : points(lines.get(i))) {
-        lacking.computeIfAbsent(words, key -> new TreeSet<>()).add(i);
+      for (MissingFigure.Point point : points(lines.get(i))) {
+        lacking.computeIfAbsent(point, key -> new TreeSet<>()).add(i);
       }
     }
     lacking.forEach(
-        (words, at) ->
-            all.add(
-                new Missing(
-                    words.replace(' ', '-'),
-                    words,
-                    List.of(PlanPhrases.fromData(words)),
-                    at,
-                    Set.of())));
+        (point, at) -> {
+          String name = point.jacking() ? "jacking-point-" : "support-points-";
+          all.add(new Missing(name + point.axle(), point, at, Set.of()));
+        });
   }
 
-  private List<String> points(PlacedStep line) {
+  private List<MissingFigure.Point> points(PlacedStep line) {
     boolean jack = resolved.bay().equipment() == Bay.Equipment.JACK;
-    List<String> lacking = new ArrayList<>();
+    List<MissingFigure.Point> lacking = new ArrayList<>();
     for (ItemAt item : line.undo()) {
       if (Lifting.holds(resolved, item)) {
         for (Place axle : axles(item.place())) {
-          lack(lacking, resolved.book().support(axle), "support points, ", axle);
+          lack(lacking, resolved.book().support(axle), false, axle);
           if (jack) {
-            lack(lacking, resolved.book().jacking(axle), "jacking point, ", axle);
+            lack(lacking, resolved.book().jacking(axle), true, axle);
           }
         }
       }
     }
     if (line.step().source() instanceof StepSource.Blocks blocks
         && blocks.part() == StepSource.BlocksPart.RAISE_AXLE) {
-      lack(lacking, resolved.book().jacking(blocks.where()), "jacking point, ", blocks.where());
+      lack(lacking, resolved.book().jacking(blocks.where()), true, blocks.where());
     }
     return lacking;
   }
 
   private static void lack(
-      List<String> lacking, Optional<Located<String>> point, String what, Place axle) {
+      List<MissingFigure.Point> lacking,
+      Optional<Located<String>> point,
+      boolean jacking,
+      Place axle) {
     if (point.isEmpty()) {
-      lacking.add(what + axle);
+      lacking.add(new MissingFigure.Point(jacking, axle));
     }
   }
 

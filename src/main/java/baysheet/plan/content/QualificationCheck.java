@@ -7,7 +7,6 @@ import baysheet.plan.graph.PlacedStep;
 import baysheet.plan.graph.TriggerMatcher;
 import baysheet.report.Located;
 import baysheet.report.Problem;
-import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
 import baysheet.report.Span;
 import baysheet.resolve.ItemAt;
@@ -27,8 +26,6 @@ import java.util.TreeSet;
  * job. Work for which nobody is certified is an error, not a note.
  */
 public final class QualificationCheck {
-  private static final ProblemCode NOT_QUALIFIED = ProblemCode.NOT_QUALIFIED;
-
   private final Resolved resolved;
   private final List<PlacedStep> lines;
   private final HoldPoints stops;
@@ -154,7 +151,7 @@ public final class QualificationCheck {
       if (holder.isEmpty()) {
         problems.add(
             second.id().value().equals(doing.id().value())
-                ? ownSecond(second, at)
+                ? Sentences.ownSecond(second, at)
                 : notQualified(it, second, at, toLook(name, doing)));
       }
       return holder.stream().toList();
@@ -182,50 +179,24 @@ public final class QualificationCheck {
 
   private Problem notQualified(
       Catalogue.Qualification it, Shop.Person person, Span at, String expected) {
-    String why =
-        person
-            .certificate(it.name().value())
-            .map(lapsed -> "the certificate ended on " + lapsed.until().orElseThrow())
-            .orElse("the shop file has no certificate");
-    return Problem.of(
-            NOT_QUALIFIED,
-            at,
-            "%s must not do or look at work on the %s on %s: %s"
-                .formatted(person.id().value(), it.words().value(), resolved.date(), why))
-        .expecting(expected)
-        .seeAlso("person", person.id().at());
+    return Sentences.notQualified(it, person, resolved.date(), at).expecting(expected);
   }
 
   private String certifiedToWork(String name, Shop.Person person) {
-    return certified(others(name, person), "qualified: {" + name + ": %s}");
+    return Sentences.certified(names(name, person), Optional.of(name));
   }
 
   private String toLook(String name, Shop.Person doing) {
-    return certified(others(name, doing), "second: %s");
+    return Sentences.certified(names(name, doing), Optional.empty());
   }
 
-  private static String certified(List<QualifiedWork.Holder> holders, String as) {
-    List<String> people = holders.stream().map(QualifiedWork.Holder::person).toList();
-    return people.isEmpty()
-        ? "somebody with a valid certificate; in this shop nobody else has one"
-        : "somebody with a valid certificate: %s, as in %s"
-            .formatted(String.join(", ", people), as.formatted(people.get(0)));
+  private List<String> names(String qualification, Shop.Person doing) {
+    return others(qualification, doing).stream().map(QualifiedWork.Holder::person).toList();
   }
 
   private Problem nobodyLooks(Catalogue.Qualification it, Shop.Person doing) {
-    return Problem.of(
-            NOT_QUALIFIED,
-            whoDoes(it.name().value()),
-            "work on the %s has a hold point, and beside %s nobody in this shop may look at it"
-                .formatted(it.words().value(), doing.id().value()))
-        .expecting("a second person with a valid certificate on " + resolved.date())
+    return Sentences.nobodyLooks(it, doing, resolved.date(), whoDoes(it.name().value()))
         .seeAlso("shop", resolved.shop().at());
-  }
-
-  private static Problem ownSecond(Shop.Person person, Span at) {
-    return Problem.of(
-            ProblemCode.SAME_PERSON, at, person.id().value() + " cannot look at their own work")
-        .expecting("somebody else");
   }
 
   /** A name that changes nothing is a mistake about the work or the qualification. */
@@ -233,12 +204,7 @@ public final class QualificationCheck {
     for (Job.Qualified it : resolved.job().qualified().values()) {
       Located<String> name = it.qualification();
       if (!needed.contains(name.value())) {
-        problems.add(
-            Problem.of(
-                    ProblemCode.QUALIFIED_UNUSED,
-                    name.at(),
-                    "no step of this job needs the qualification \"" + name.value() + "\"")
-                .expecting("the line left out"));
+        problems.add(Sentences.qualifiedUnused(name));
       }
     }
   }

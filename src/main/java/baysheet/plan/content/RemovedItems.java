@@ -1,7 +1,6 @@
 package baysheet.plan.content;
 
 import baysheet.books.Place;
-import baysheet.plan.graph.PlanPhrases;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.sheet.Sheet;
@@ -27,7 +26,7 @@ final class RemovedItems {
     Map<Row, List<Place>> rows = new LinkedHashMap<>();
     off.forEach(
         (item, step) -> {
-          String words = PlanPhrases.of(resolved.thing(item), resolved.shop().terms());
+          String words = resolved.thing(item).in(resolved.shop().terms());
           // An item that never goes on is a fault, found when the plan is played back.
           Row row = new Row(item.item(), words, step, on.getOrDefault(item, 0));
           rows.computeIfAbsent(row, key -> new ArrayList<>()).add(item.place());

@@ -2,7 +2,7 @@ package baysheet.plan.content;
 
 import baysheet.books.Fastener;
 import baysheet.books.Shop;
-import baysheet.plan.graph.PlanPhrases;
+import baysheet.books.ToolNames;
 import baysheet.report.Located;
 import baysheet.torque.Drive;
 import baysheet.torque.Head;
@@ -47,7 +47,7 @@ public final class SocketRack {
         fastener
             .reach()
             .filter(reach -> head.isPresent())
-            .flatMap(reach -> ToolList.special(shop, PlanPhrases.crowFoot(head.get(), reach)));
+            .flatMap(reach -> ToolList.special(shop, ToolNames.crowFoot(head.get(), reach)));
   }
 
   /** For a fastener that is neither seized nor undone with an impact wrench. */
@@ -83,12 +83,12 @@ public final class SocketRack {
     return adapted(wrench)
         .map(socket -> adapter(wrench.drive(), socket.drive()))
         .map(name -> new SocketFit(SocketFit.Kind.ADAPTER, name))
-        .orElseGet(() -> new SocketFit(SocketFit.Kind.BORROW, "a borrowed " + missing(wrench)));
+        .orElseGet(() -> new SocketFit(SocketFit.Kind.BORROW, missing(wrench)));
   }
 
   private String missing(Wrench wrench) {
     return isMadeFor(wrench.drive())
-        ? wrench.drive().print() + " socket"
+        ? ToolNames.socket(wrench.drive())
         : adapter(wrench.drive(), socketFor(wrench).drive());
   }
 
@@ -105,7 +105,7 @@ public final class SocketRack {
     String adapter = adapter(wrench.drive(), square.get());
     return ToolList.has(shop, adapter)
         ? new SocketFit(SocketFit.Kind.ADAPTER, adapter)
-        : new SocketFit(SocketFit.Kind.BORROW, "a borrowed " + adapter);
+        : new SocketFit(SocketFit.Kind.BORROW, adapter);
   }
 
   boolean isInsert() {
@@ -117,7 +117,7 @@ public final class SocketRack {
   }
 
   static String adapter(Drive from, Drive to) {
-    return PlanPhrases.adapter(from.print(), to.print());
+    return ToolNames.adapter(from, to);
   }
 
   /**

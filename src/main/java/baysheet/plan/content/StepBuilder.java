@@ -9,7 +9,6 @@ import baysheet.books.Procedure;
 import baysheet.books.SpecBook;
 import baysheet.plan.graph.Lifting;
 import baysheet.plan.graph.PlacedStep;
-import baysheet.plan.graph.PlanPhrases;
 import baysheet.plan.graph.PlannedStep;
 import baysheet.report.Located;
 import baysheet.resolve.Bound;
@@ -18,6 +17,7 @@ import baysheet.resolve.Resolved;
 import baysheet.sheet.CautionLine;
 import baysheet.sheet.Detail;
 import baysheet.sheet.Sheet;
+import baysheet.sheet.Statement;
 import baysheet.sheet.StepSource;
 import baysheet.sheet.Teaching;
 import baysheet.sheet.TorqueLine;
@@ -180,11 +180,14 @@ public final class StepBuilder {
         time.minutes(line),
         holds.at(index),
         entries(index),
-        new Teaching(step.because().filter(text -> reasons), step.good(), step.ifStuck()));
+        new Teaching(
+            step.teaching().because().filter(text -> reasons),
+            step.teaching().good(),
+            step.teaching().ifStuck()));
   }
 
-  private List<String> entries(int index) {
-    List<String> entries = new ArrayList<>(lines.get(index).step().entries());
+  private List<Statement> entries(int index) {
+    List<Statement> entries = new ArrayList<>(lines.get(index).step().entries());
     entries.addAll(MissingFigures.entries(missing, index));
     return entries;
   }
@@ -295,17 +298,12 @@ public final class StepBuilder {
     }
     for (int i = 0; i < lines.size(); i++) {
       PlacedStep before = lines.get(i);
-      if (before.step().entries().stream().anyMatch(StepBuilder::isHeight)
+      if (before.step().entries().stream().anyMatch(PlannedStep::isHeight)
           && before.places().containsAll(line.places())) {
         return Optional.of(new Detail.AtHeightOf(i + 1));
       }
     }
     return Optional.empty();
-  }
-
-  /** With its unit or without. */
-  private static boolean isHeight(String figure) {
-    return figure.split(",")[0].strip().equals(PlanPhrases.HEIGHT);
   }
 
   private boolean isAtRideHeight(PlacedStep line) {
@@ -318,10 +316,7 @@ public final class StepBuilder {
   }
 
   private static boolean isAxle(Sheet.Support support, PlannedStep step) {
-    return step.place()
-        .axle()
-        .filter(axle -> support.raised().equals(PlanPhrases.place(axle)))
-        .isPresent();
+    return step.place().axle().filter(axle -> support.raised().equals(axle.word())).isPresent();
   }
 
   private Bound.OfBook fastener(ItemAt item) {

@@ -5,15 +5,14 @@ import baysheet.books.Place;
 import baysheet.books.Shop;
 import baysheet.plan.graph.Lifting;
 import baysheet.plan.graph.PlacedStep;
-import baysheet.plan.graph.PlanPhrases;
 import baysheet.report.Located;
 import baysheet.report.Problem;
-import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
 import baysheet.report.Span;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.sheet.Sheet;
+import baysheet.sheet.Statement;
 import baysheet.torque.AxleLoad;
 import baysheet.torque.Quantity;
 import baysheet.torque.Unit;
@@ -96,14 +95,7 @@ public final class SupportCheck {
   }
 
   private Problem missing(String key) {
-    Span book = resolved.book().own().vehicle().at();
-    return Problem.of(
-            ProblemCode.LOAD_UNKNOWN,
-            book,
-            "the vehicle is raised, but the spec book has no "
-                + key
-                + ", so the load on its supports is not known")
-        .expecting("the key " + key)
+    return Sentences.loadUnknown(key, resolved.book().own().vehicle().at())
         .seeAlso("job", resolved.job().at());
   }
 
@@ -113,10 +105,10 @@ public final class SupportCheck {
       whole = whole.plus(load.value());
     }
     Quantity rated = resolved.bay().rated().value();
-    over("the lift", whole, rated, resolved.bay().rated().at());
+    over(Sentences.LIFT, whole, rated, resolved.bay().rated().at());
     return new Sheet.Support(
         "whole",
-        resolved.bay().description().value() + " lift",
+        new Statement.Lift(resolved.bay().description().value()),
         shown(whole),
         Optional.empty(),
         rating(rated),
@@ -127,30 +119,24 @@ public final class SupportCheck {
     Optional<Quantity> load = axleLoad(kerbMass, axle);
     Optional<Shop.Stands> stands = resolved.shop().crib().stands();
     if (load.isEmpty() || stands.isEmpty()) {
-      problems.add(stands.isEmpty() ? noStands() : missing("front-share"));
+      problems.add(
+          stands.isEmpty() ? Sentences.noStands(resolved.shop().at()) : missing("front-share"));
       return Optional.empty();
     }
     Quantity each = AxleLoad.perStand(load.get());
     Quantity rated = ratedEach(stands.get());
     Span at = stands.get().rated().at();
-    over("a stand", each, rated, at);
-    over("the jack", load.get(), resolved.bay().rated().value(), resolved.bay().rated().at());
+    over(Sentences.STAND, each, rated, at);
+    over(Sentences.JACK, load.get(), resolved.bay().rated().value(), resolved.bay().rated().at());
     enough(stands.get(), 2 * atOnce);
     return Optional.of(
         new Sheet.Support(
-            PlanPhrases.place(axle),
-            "2 stands",
+            axle.word(),
+            new Statement.Stands(2),
             shown(load.get()),
             Optional.of(shown(each)),
             rating(rated),
             jackedAt(axle)));
-  }
-
-  private Problem noStands() {
-    return Problem.of(
-        ProblemCode.NO_STANDS,
-        resolved.shop().at(),
-        "the vehicle is raised with a jack, but the shop has no stands");
   }
 
   /** A rating for a pair is halved before it is compared with one stand's load. */
@@ -162,12 +148,7 @@ public final class SupportCheck {
   private void enough(Shop.Stands stands, int needed) {
     if (stands.count().value() < needed) {
       problems.add(
-          Problem.of(
-                  ProblemCode.NO_STANDS,
-                  stands.count().at(),
-                  "the job needs %2$s stands, but the shop has %1$s"
-                      .formatted(stands.count().value(), needed))
-              .seeAlso("job", resolved.job().at()));
+          Sentences.tooFewStands(stands.count(), needed).seeAlso("job", resolved.job().at()));
     }
   }
 
@@ -202,11 +183,7 @@ public final class SupportCheck {
   private void over(String what, Quantity load, Quantity rated, Span at) {
     if (load.isAbove(rated)) {
       problems.add(
-          Problem.of(
-                  ProblemCode.OVERLOADED,
-                  at,
-                  "%s would carry %s, but is rated for %s"
-                      .formatted(what, shown(load).print(), rating(rated).print()))
+          Sentences.overloaded(what, shown(load), rating(rated), at)
               .seeAlso("job", resolved.job().at()));
     }
   }
@@ -227,23 +204,26 @@ public final class SupportCheck {
   }
 
   /** A jack lifts elsewhere than where the stands then go. */
-  private List<String> jackedAt(Place axle) {
-    List<String> points = new ArrayList<>();
-    resolved.book().jacking(axle).ifPresent(point -> points.add("jack under: " + point.value()));
+  private List<Statement> jackedAt(Place axle) {
+    List<Statement> points = new ArrayList<>();
+    resolved
+        .book()
+        .jacking(axle)
+        .ifPresent(point -> points.add(new Statement.JackUnder(point.value())));
     resolved
         .book()
         .support(axle)
-        .ifPresent(point -> points.add("axle stands under: " + point.value()));
+        .ifPresent(point -> points.add(new Statement.StandsUnder(point.value())));
     return points;
   }
 
-  private List<String> points(List<Place> axles) {
-    List<String> points = new ArrayList<>();
+  private List<Statement> points(List<Place> axles) {
+    List<Statement> points = new ArrayList<>();
     for (Place axle : axles) {
       resolved
           .book()
           .support(axle)
-          .ifPresent(point -> points.add(PlanPhrases.place(axle) + ": " + point.value()));
+          .ifPresent(point -> points.add(new Statement.CarriedAt(axle, point.value())));
     }
     return points;
   }

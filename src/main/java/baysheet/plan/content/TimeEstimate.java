@@ -23,25 +23,27 @@ public final class TimeEstimate {
   }
 
   public TimeNeeded of(List<PlacedStep> lines, double saved) {
-    double mean = 0;
+    double printed = 0;
+    double pert = 0;
     double variance = 0;
     double shortest = 0;
     int untimed = 0;
     for (PlacedStep line : lines) {
       for (PlannedStep step : line.all()) {
         ThreePoint minutes = minutes(step);
-        mean += minutes.mean();
+        pert += minutes.mean();
         variance += minutes.variance();
         shortest += minutes.low();
       }
+      printed += TimeNeeded.printed(minutes(line).mean());
       untimed += line.step().minutes().isPresent() ? 0 : 1;
     }
     double spread = 2 * Math.sqrt(variance);
-    int low = (int) Math.floor(Math.max(shortest, mean - spread));
+    int likely = (int) Math.round(printed);
     return new TimeNeeded(
-        low,
-        (int) Math.round(mean),
-        (int) Math.ceil(mean + spread),
+        Math.min(likely, (int) Math.floor(Math.max(shortest, pert - spread))),
+        likely,
+        Math.max(likely, (int) Math.ceil(pert + spread)),
         (int) Math.round(saved),
         untimed);
   }

@@ -5,17 +5,19 @@ import baysheet.books.Fastener;
 import baysheet.books.Procedure;
 import baysheet.books.Shop;
 import baysheet.books.SpecBook;
-import baysheet.plan.graph.FigurePhrases;
+import baysheet.books.ToolNames;
 import baysheet.plan.graph.Lifting;
 import baysheet.plan.graph.PlacedStep;
-import baysheet.plan.graph.PlanPhrases;
 import baysheet.plan.graph.PlannedStep;
+import baysheet.report.Located;
 import baysheet.resolve.Bound;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
 import baysheet.sheet.CheckLine;
+import baysheet.sheet.Detail;
 import baysheet.sheet.Sheet;
+import baysheet.sheet.Statement;
 import baysheet.sheet.TorqueLine;
 import baysheet.torque.Treatment;
 import java.util.ArrayList;
@@ -32,9 +34,8 @@ import java.util.stream.Stream;
 /** What to lay out before the work: tools, new parts, what is used up. */
 public final class ToolList {
   /** For the witness mark that every torque line has a box for. */
-  private static final String PAINT_PEN = "paint pen";
-
   private final Resolved resolved;
+
   private final List<PlacedStep> lines;
   private final Collection<Task> using;
   private final Collection<Task> fitting;
@@ -64,7 +65,11 @@ public final class ToolList {
   public List<Sheet.ToolLine> tools(List<TorqueTable.Selected> torque, List<CheckLine> checks) {
     Set<Procedure.Use> uses = new LinkedHashSet<>(forTightening(torque));
     for (Task task : using) {
-      task.procedure().uses().forEach(use -> uses.add(use.value()));
+      boolean canBeStuck = canBeStuck(task);
+      task.procedure().uses().stream()
+          .map(Located::value)
+          .filter(use -> canBeStuck || !use.ifStuck())
+          .forEach(uses::add);
     }
     steps.forEach(step -> uses.addAll(step.uses()));
     uses.addAll(forChecks(checks));
@@ -85,12 +90,18 @@ public final class ToolList {
     return special;
   }
 
+  /** Whether a step of a task that is done here has a way out. */
+  private boolean canBeStuck(Task task) {
+    return steps.stream()
+        .anyMatch(step -> step.task().equals(task.id()) && !step.teaching().ifStuck().isEmpty());
+  }
+
   private List<Procedure.Use> forChecks(List<CheckLine> checks) {
     Map<String, Catalogue.Rule> rules = resolved.catalogue().rules();
     List<Procedure.Use> uses = new ArrayList<>();
     for (CheckLine check : checks) {
       Catalogue.Rule rule = rules.get(check.name());
-      if (rule != null && rule.check().value().equals(check.text())) {
+      if (rule != null && new Statement.Written(rule.check().value()).equals(check.text())) {
         rule.uses().forEach(use -> uses.add(use.value()));
       }
     }
@@ -108,23 +119,23 @@ public final class ToolList {
       TorqueLine line = selected.line();
       for (TorqueLine.StageLine stage : line.stages()) {
         if (stage instanceof TorqueLine.StageLine.Angle) {
-          names.add(PlanPhrases.ANGLE_GAUGE);
+          names.add(ToolNames.ANGLE_GAUGE);
         }
       }
       Fastener fastener = fastener(line);
       if (fastener.head().isPresent() && fastener.reach().isPresent()) {
         // It stands between wrench and nut, by the nut's size and the length the book gives.
-        names.add(PlanPhrases.crowFoot(fastener.head().get().value(), fastener.reach().get()));
+        names.add(ToolNames.crowFoot(fastener.head().get().value(), fastener.reach().get()));
       }
       names.addAll(selected.selection().adapters());
     }
     List<Procedure.Use> uses = new ArrayList<>();
     names.forEach(name -> uses.add(new Procedure.Use(name, true)));
     if (!torque.isEmpty()) {
-      uses.add(new Procedure.Use(PAINT_PEN, false));
+      uses.add(new Procedure.Use(ToolNames.PAINT_PEN, false));
     }
     if (torque.stream().anyMatch(selected -> selected.line().rideHeight())) {
-      PlanPhrases.UNDER_WHEELS.forEach(name -> uses.add(new Procedure.Use(name, false)));
+      ToolNames.UNDER_WHEELS.forEach(name -> uses.add(new Procedure.Use(name, false)));
     }
     return uses;
   }
@@ -189,17 +200,17 @@ public final class ToolList {
   }
 
   private String name(ItemAt item) {
-    return PlanPhrases.of(resolved.thing(item), resolved.shop().terms());
+    return resolved.thing(item).in(resolved.shop().terms());
   }
 
   /**
    * What goes on threads, products that steps apply, and the fluids of circuits that they open or
    * fill.
    */
-  public List<String> consumables(List<TorqueLine> torque) {
-    Set<String> products = new LinkedHashSet<>();
+  public List<Statement> consumables(List<TorqueLine> torque) {
+    Set<Statement> products = new LinkedHashSet<>();
     for (TorqueLine line : torque) {
-      line.threads().product().ifPresent(products::add);
+      line.threads().product().map(Statement.Written::new).ifPresent(products::add);
     }
     Set<String> fluids = new LinkedHashSet<>();
     for (PlannedStep step : steps) {
@@ -208,16 +219,21 @@ public final class ToolList {
       fluids.addAll(filled);
       step.apply().stream()
           .filter(apply -> !filled.contains(apply.product()))
-          .forEach(apply -> products.add(product(apply.product())));
+          .forEach(apply -> products.add(new Statement.Written(product(apply.product()))));
     }
     for (String name : fluids) {
       Optional<SpecBook.Fluid> fluid = resolved.book().fluid(name);
       products.add(
           fluid
-              .map(known -> FigurePhrases.fluid(name, known))
-              .orElseGet(() -> FigurePhrases.asWrittenIn(name)));
+              .<Statement>map(known -> new Statement.Fluid(fluid(name, known)))
+              .orElseGet(() -> new Statement.FluidAsRecorded(name)));
     }
     return List.copyOf(products);
+  }
+
+  private static Detail.Fluid fluid(String name, SpecBook.Fluid known) {
+    return new Detail.Fluid(
+        name, known.grade().map(Located::value), known.capacity().map(Located::value));
   }
 
   /** What has no torque line but is off and must be on again. */

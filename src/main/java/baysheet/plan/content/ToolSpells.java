@@ -1,8 +1,8 @@
 package baysheet.plan.content;
 
 import baysheet.books.Procedure;
+import baysheet.books.ToolNames;
 import baysheet.plan.graph.PlacedStep;
-import baysheet.plan.graph.PlanPhrases;
 import baysheet.plan.graph.PlannedStep;
 import baysheet.report.Located;
 import baysheet.resolve.Bound;
@@ -99,11 +99,11 @@ public final class ToolSpells {
     List<String> tools = new ArrayList<>(selected.selection().adapters());
     TorqueLine row = selected.line();
     if (row.stages().stream().anyMatch(TorqueLine.StageLine.Angle.class::isInstance)) {
-      tools.add(PlanPhrases.ANGLE_GAUGE);
+      tools.add(ToolNames.ANGLE_GAUGE);
     }
     row.socket()
         .flatMap(TorqueLine.SocketNeed::insert)
-        .ifPresent(reach -> tools.add(PlanPhrases.crowFoot(row.head().orElseThrow(), reach)));
+        .ifPresent(reach -> tools.add(ToolNames.crowFoot(row.head().orElseThrow(), reach)));
     for (int i = 0; i < lines.size() && !tools.isEmpty(); i++) {
       for (PlannedStep step : lines.get(i).all()) {
         if (Stream.concat(step.doUp().stream(), step.tighten().stream())

@@ -3,13 +3,13 @@ package baysheet.plan.content;
 import baysheet.books.Fastener;
 import baysheet.books.Moment;
 import baysheet.books.Place;
-import baysheet.plan.graph.PlanPhrases;
 import baysheet.report.Located;
 import baysheet.report.ProblemCode;
 import baysheet.resolve.Bound;
 import baysheet.resolve.BoundStep;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
+import baysheet.sheet.Statement;
 import baysheet.sheet.TorqueLine;
 import baysheet.torque.Band;
 import baysheet.torque.Friction;
@@ -21,18 +21,18 @@ import baysheet.torque.Stage;
 import baysheet.torque.Target;
 import baysheet.torque.Tightening;
 import baysheet.torque.Treatment;
+import baysheet.torque.Wrench;
 import baysheet.torque.WrenchChoice;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Works out one torque line: stages, wrench settings, socket, order, treatment and warnings. */
 final class TorqueRowBuilder {
-  private static final String HIGH = "high for an ordinary surface: compare with the source once";
-
-  private static final String UNDECLARED = "the clamp load may be far from what the torque is for";
-
   private final Resolved resolved;
   private final List<BoundStep.BoundApply> applied;
   private final WrenchSelection selection;
@@ -69,7 +69,7 @@ final class TorqueRowBuilder {
     return new TorqueLine(
         n,
         thing.item().item(),
-        PlanPhrases.capital(PlanPhrases.of(thing, resolved.shop().terms())),
+        capital(thing.in(resolved.shop().terms())),
         places,
         fastener.count().value(),
         fastener.thread().map(thread -> thread.value().designation()),
@@ -190,39 +190,60 @@ final class TorqueRowBuilder {
         .map(unit -> Rounding.converted(target, unit, band));
   }
 
-  private Optional<String> trouble(WrenchChoice choice) {
+  private Optional<Statement> trouble(WrenchChoice choice) {
     return switch (choice.outcome()) {
-      case NONE_IN_RANGE -> Optional.of("no wrench, borrow");
-      case ONLY_LAPSED -> Optional.of(PlanPhrases.uncalibrated(choice.lapsed(), resolved.date()));
+      case NONE_IN_RANGE -> Optional.of(Statement.Plain.NO_WRENCH);
+      case ONLY_LAPSED -> Optional.of(uncalibrated(choice.lapsed()));
       case SET ->
-          choice.setting().filter(setting -> !setting.insideBand()).map(PlanPhrases::widerThanBand);
+          choice
+              .setting()
+              .filter(setting -> !setting.insideBand())
+              .map(setting -> new Statement.WiderThanBand(setting.wrench().name()));
     };
+  }
+
+  /** One that was calibrated after the day has not lapsed: nobody wrote down how it was before. */
+  private Statement uncalibrated(List<Wrench> wrenches) {
+    Map<Boolean, List<Statement.Calibrated>> later =
+        wrenches.stream()
+            .collect(
+                Collectors.partitioningBy(
+                    wrench -> wrench.calibrated().isAfter(resolved.date()),
+                    Collectors.mapping(Statement.Calibrated::of, Collectors.toList())));
+    return new Statement.Uncalibrated(later.get(false), later.get(true));
+  }
+
+  private static String capital(String text) {
+    int end = text.offsetByCodePoints(0, text.isEmpty() ? 0 : 1);
+    return text.substring(0, end).toUpperCase(Locale.ROOT) + text.substring(end);
   }
 
   private List<TorqueLine.Warning> warnings(List<TorqueLine.StageLine> stages) {
     List<TorqueLine.Warning> warnings = new ArrayList<>();
     if (plausibility.isDoubtful()) {
-      warnings.add(new TorqueLine.Warning(ProblemCode.DOES_NOT_FIT, plausibility.sentence()));
+      warnings.add(
+          warning(ProblemCode.DOES_NOT_FIT, new Statement.Written(plausibility.sentence())));
     } else if (plausibility.isHigh()) {
-      warnings.add(new TorqueLine.Warning(ProblemCode.HIGH_TORQUE, HIGH));
+      warnings.add(warning(ProblemCode.HIGH_TORQUE, Statement.Plain.HIGH_TORQUE));
     }
-    treatments()
-        .forEach(text -> warnings.add(new TorqueLine.Warning(ProblemCode.THREAD_TREATMENT, text)));
+    treatments().forEach(text -> warnings.add(warning(ProblemCode.THREAD_TREATMENT, text)));
     for (TorqueLine.StageLine stage : stages) {
       if (stage instanceof TorqueLine.StageLine.Torque torque) {
-        torque
-            .trouble()
-            .ifPresent(text -> warnings.add(new TorqueLine.Warning(ProblemCode.WRENCH, text)));
+        torque.trouble().ifPresent(text -> warnings.add(warning(ProblemCode.WRENCH, text)));
       }
     }
     return warnings;
+  }
+
+  private static TorqueLine.Warning warning(ProblemCode code, Statement text) {
+    return new TorqueLine.Warning(code, text);
   }
 
   /**
    * What the steps put on this thread that its torque was not published for. A cleaner leaves
    * nothing on it.
    */
-  private List<String> treatments() {
+  private List<Statement> treatments() {
     return applied.stream()
         .filter(apply -> apply.item().filter(items::contains).isPresent())
         .map(BoundStep.BoundApply::product)
@@ -231,7 +252,7 @@ final class TorqueRowBuilder {
         .toList();
   }
 
-  private Optional<String> treated(String product) {
+  private Optional<Statement> treated(String product) {
     Optional<Treatment> used =
         resolved
             .catalogue()
@@ -239,7 +260,7 @@ final class TorqueRowBuilder {
             .onThread(product)
             .or(() -> Treatment.parse(product).found());
     if (used.isEmpty()) {
-      return Optional.of("no catalogue says what " + product + " does on a thread: " + UNDECLARED);
+      return Optional.of(new Statement.UndeclaredProduct(product));
     }
     return used.filter(it -> it != Treatment.DRY)
         .flatMap(
@@ -248,6 +269,7 @@ final class TorqueRowBuilder {
                     fastener.threads().value(),
                     it,
                     fastener.thread().map(Located::value),
-                    fastener.strength().map(Located::value)));
+                    fastener.strength().map(Located::value)))
+        .map(Statement.Written::new);
   }
 }

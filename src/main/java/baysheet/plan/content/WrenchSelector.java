@@ -2,6 +2,7 @@ package baysheet.plan.content;
 
 import baysheet.books.Fastener;
 import baysheet.books.Step;
+import baysheet.books.ToolNames;
 import baysheet.plan.graph.PlacedStep;
 import baysheet.plan.graph.PlannedStep;
 import baysheet.report.Located;
@@ -190,7 +191,7 @@ public final class WrenchSelector {
       others.add(socket);
       return Optional.of(
           socket.drive() == wrench.drive()
-              ? socket.drive().print() + " socket"
+              ? ToolNames.socket(socket.drive())
               : adapter(wrench.drive(), socket.drive()));
     }
 

@@ -81,22 +81,27 @@ final class ClosingSteps {
     boolean whole = left.size() == step.undo().size();
     if (back.isPresent() && whole) {
       Collections.reverse(left);
-      add(step, new StepSource.Back(at(step), back.get()), left, again(step));
+      add(step, new StepSource.Back(at(step), back.get()), left, again(step), step.disturb());
       return;
     }
     Optional<ThreePoint> minutes = again(step);
     Collections.reverse(left);
     for (ItemAt item : left) {
-      add(step, putBack(step, item), List.of(item), minutes);
+      add(step, putBack(step, item), List.of(item), minutes, List.of());
       minutes = minutes.map(first -> ThreePoint.certain(0));
     }
   }
 
   private void add(
-      BoundStep step, StepSource source, List<ItemAt> items, Optional<ThreePoint> minutes) {
+      BoundStep step,
+      StepSource source,
+      List<ItemAt> items,
+      Optional<ThreePoint> minutes,
+      List<ItemAt> ends) {
     closing.add(
         PlannedStep.puttingBack(task.id(), source, step.step().at(), items, minutes)
-            .at(HeightNeeds.putBack(resolved, step)));
+            .at(HeightNeeds.putBack(resolved, step))
+            .ending(ends));
   }
 
   private StepSource.WrittenAt at(BoundStep step) {

@@ -3,7 +3,6 @@ package baysheet.plan.graph;
 import baysheet.books.Bay;
 import baysheet.books.Height;
 import baysheet.report.Problem;
-import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
 import baysheet.resolve.BoundStep;
 import baysheet.resolve.ItemAt;
@@ -33,15 +32,7 @@ public final class HeightRule {
     return step.step().heights().stream()
         .filter(at -> at.value() == Height.WORKING || at.value() == Height.STANDS)
         .findFirst()
-        .map(
-            at ->
-                Problem.of(
-                        ProblemCode.INSIDE_RAISED,
-                        at.at(),
-                        "this step is done inside the vehicle, and nobody is inside while it is "
-                            + words(at.value()))
-                    .expecting(
-                        "ground, or wheels-clear for what is reached from outside the vehicle"));
+        .map(at -> Sentences.insideRaised(at.value(), at.at()));
   }
 
   /** What a step is in the way of, where no order of the steps brings the vehicle to its height. */
@@ -74,42 +65,20 @@ public final class HeightRule {
                     .thenComparing(ItemAt::place));
     String why;
     if (!schedule.isProven()) {
-      why = "no order was found that allows it; not all orders were compared";
+      why = Sentences.ORDERS_NOT_COMPARED;
     } else if (at.isEmpty() || graph.heights().bay().size() == 1) {
-      why = jack ? "a jack has no such height" : "nothing in this job raises the vehicle";
-    } else if (barring.isEmpty()) {
-      why = "the steps before and after it need another height";
+      why = jack ? Sentences.NO_SUCH_HEIGHT : Sentences.NOT_RAISED;
     } else {
-      ItemAt item = barring.get();
       why =
-          "the vehicle cannot be moved while %s at %s is %s"
-              .formatted(item.item(), item.place(), jacked.contains(item) ? "in place" : "off");
+          barring
+              .map(item -> Sentences.barred(item, jacked.contains(item)))
+              .orElse(Sentences.OTHERS_ELSEWHERE);
     }
-    String heights = String.join(" or ", words(step, at));
-    return Problem.of(
-            ProblemCode.HEIGHT_OUT_OF_REACH,
-            step.origin(),
-            "\"%s\" is done with the vehicle %s, and %s"
-                .formatted(PlanPhrases.words(step), heights, why))
+    return Sentences.outOfReach(step, at.isEmpty() ? step.heights() : at, why)
         .expecting(
             !schedule.isProven()
-                ? "several job files with less work each"
-                : jack
-                    ? "a bay with a lift, or other heights for this step"
-                    : "other heights for this step, or another order of the steps")
+                ? Sentences.LESS_WORK
+                : jack ? Sentences.LIFT_OR_HEIGHTS : Sentences.HEIGHTS_OR_ORDER)
         .seeAlso("bay", resolved.bay().name().at());
-  }
-
-  private static List<String> words(PlannedStep step, Set<Height> at) {
-    return (at.isEmpty() ? step.heights() : at).stream().sorted().map(HeightRule::words).toList();
-  }
-
-  private static String words(Height height) {
-    return switch (height) {
-      case GROUND -> "on the ground";
-      case WHEELS_CLEAR -> "with its wheels just clear of the floor";
-      case WORKING -> "at working height";
-      case STANDS -> "on stands";
-    };
   }
 }

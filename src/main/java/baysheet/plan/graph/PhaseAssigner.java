@@ -4,6 +4,7 @@ import baysheet.books.Fastener;
 import baysheet.books.Moment;
 import baysheet.books.Place;
 import baysheet.books.Procedure;
+import baysheet.books.ToolNames;
 import baysheet.report.Located;
 import baysheet.resolve.Bound;
 import baysheet.resolve.ItemAt;
@@ -11,13 +12,17 @@ import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
 import baysheet.resolve.TaskId;
 import baysheet.sheet.Name;
+import baysheet.sheet.Statement;
 import baysheet.sheet.StepSource;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /**
  * Gives every step its moment from whether the vehicle is up, and adds the final torques that are
@@ -25,18 +30,18 @@ import java.util.Set;
  */
 public final class PhaseAssigner {
   /** What the wheels stand on at ride height, and what keeps them there; cautions go by it. */
-  private static final Procedure.Use BLOCKS =
-      new Procedure.Use(PlanPhrases.UNDER_WHEELS.get(0), false);
+  private static final Procedure.Use BLOCKS = new Procedure.Use(ToolNames.SOLID_BLOCKS, false);
 
-  private static final Procedure.Use CHOCKS =
-      new Procedure.Use(PlanPhrases.UNDER_WHEELS.get(1), false);
+  private static final Procedure.Use CHOCKS = new Procedure.Use(ToolNames.WHEEL_CHOCKS, false);
 
   private final Resolved resolved;
   private final boolean everRaised;
   private final Place chocked;
+  private final List<PlannedStep> order;
 
   private PhaseAssigner(Resolved resolved, List<PlannedStep> order) {
     this.resolved = resolved;
+    this.order = order;
     this.chocked = chocked(resolved, order);
     this.everRaised = order.stream().anyMatch(step -> Lifting.raises(resolved, step));
   }
@@ -174,6 +179,7 @@ public final class PhaseAssigner {
     for (PlacedStep line : finals) {
       if (!up && isAtRideHeight(line)) {
         all.addAll(blocks(line.step(), true));
+        all.addAll(measuredAgain(finals));
         up = true;
       }
       all.add(line);
@@ -183,6 +189,40 @@ public final class PhaseAssigner {
       all.addAll(blocks(last, false));
     }
     return all;
+  }
+
+  /** The height at each wheel that was measured before the work, with the tools of that step. */
+  private List<PlacedStep> measuredAgain(List<PlacedStep> finals) {
+    Map<Place, PlacedStep> again = new TreeMap<>();
+    for (PlacedStep line : finals) {
+      for (PlannedStep step : isAtRideHeight(line) ? line.all() : List.<PlannedStep>of()) {
+        order.stream()
+            .filter(it -> it.place() == step.place())
+            .filter(it -> it.entries().stream().anyMatch(PlannedStep::isHeight))
+            .findFirst()
+            .ifPresent(first -> again.putIfAbsent(step.place(), measuredAgain(first)));
+      }
+    }
+    return List.copyOf(again.values());
+  }
+
+  private PlacedStep measuredAgain(PlannedStep first) {
+    TaskId whole = new TaskId(first.task().procedure(), Place.VEHICLE);
+    StepSource source =
+        new StepSource.Blocks(StepSource.BlocksPart.MEASURE, first.place(), Optional.empty());
+    PlannedStep step =
+        PlannedStep.last(whole, source, first.origin(), List.of())
+            .using(tools(first))
+            .measuring(
+                List.of(Statement.Plain.HEIGHT_NOW, Statement.Plain.LARGEST_DIFFERENCE),
+                Statement.Plain.SAME_HEIGHT);
+    return PlacedStep.onTheGround(step, Moment.ON_THE_GROUND);
+  }
+
+  private List<Procedure.Use> tools(PlannedStep step) {
+    Stream<Procedure.Use> all =
+        resolved.tasks().get(step.task()).procedure().uses().stream().map(Located::value);
+    return Stream.concat(all, step.uses().stream()).toList();
   }
 
   private boolean isAtRideHeight(PlacedStep line) {
@@ -221,7 +261,9 @@ public final class PhaseAssigner {
     return steps;
   }
 
-  /** The axle whose wheels stayed on the floor, and were chocked, when the other was jacked last. */
+  /**
+   * The axle whose wheels stayed on the floor, and were chocked, when the other was jacked last.
+   */
   private static Place chocked(Resolved resolved, List<PlannedStep> order) {
     Place chocked = Place.VEHICLE;
     Set<ItemAt> up = new LinkedHashSet<>();
@@ -264,13 +306,20 @@ public final class PhaseAssigner {
 
   private List<Waiting> waits(PlannedStep step, Moment moment) {
     List<Waiting> waiting = new ArrayList<>();
-    for (ItemAt item : moment == Moment.RAISED ? step.doUp() : List.<ItemAt>of()) {
-      if (resolved.thing(item) instanceof Bound.OfBook fastener
-          && fastener.values().moment() != Fastener.Moment.AT_ONCE) {
-        waiting.add(new Waiting(step, item, fastener.values().moment(), depth(step.task())));
+    for (ItemAt item : step.doUp()) {
+      if (waits(item, moment)) {
+        Fastener.Moment when = ((Bound.OfBook) resolved.thing(item)).values().moment();
+        waiting.add(new Waiting(step, item, when, depth(step.task())));
       }
     }
     return waiting;
+  }
+
+  /** Whether a fastener that goes on now gets its final torque later. */
+  private boolean waits(ItemAt item, Moment moment) {
+    return moment == Moment.RAISED
+        && resolved.thing(item) instanceof Bound.OfBook fastener
+        && fastener.values().moment() != Fastener.Moment.AT_ONCE;
   }
 
   /** How many layers of access lie before a task. */

@@ -14,7 +14,9 @@ import baysheet.resolve.Task;
 import baysheet.resolve.TaskId;
 import baysheet.sheet.Detail;
 import baysheet.sheet.Sheet;
+import baysheet.sheet.Statement;
 import baysheet.sheet.StepSource;
+import baysheet.sheet.Teaching;
 import baysheet.torque.ThreePoint;
 import java.util.Collection;
 import java.util.Collections;
@@ -29,56 +31,104 @@ import java.util.stream.Stream;
  * @param origin where the step was written that this one is, or that it puts back
  * @param source where it comes from, which names it on the sheet
  * @param mirrored whether it was made by putting back what {@code origin} took off
- * @param slacken what it turns back and leaves in place; undone unless its procedure takes it off
- *     later
- * @param ends of what it ends the state that another step has left
- * @param tighten fasteners that are already on and get their final torque here
- * @param remarks words of the planner that follow the text
- * @param minutes absent where nobody gave any
  * @param heights at which heights of the vehicle it can be done, where it says so itself
  * @param entries what is written in here, by hand, a line for each
+ * @param remarks words of the planner that follow the text
  */
 public record PlannedStep(
     TaskId task,
     StepSource source,
     Span origin,
     boolean mirrored,
-    List<ItemAt> undo,
-    List<ItemAt> slacken,
-    List<ItemAt> doUp,
-    List<ItemAt> disturb,
-    List<ItemAt> ends,
-    List<ItemAt> tighten,
-    List<String> circuits,
-    List<BoundStep.BoundApply> apply,
-    List<Procedure.Use> uses,
-    List<String> hazards,
-    Optional<ThreePoint> minutes,
-    boolean impact,
-    Step.Seizes seizes,
-    List<String> ifStuck,
-    Optional<String> because,
-    Optional<String> good,
+    Touched touched,
+    Demands demands,
+    Teaching teaching,
     boolean hold,
     Optional<Moment> moment,
     Set<Height> heights,
-    List<String> entries,
+    List<Statement> entries,
     List<Detail> remarks) {
   public PlannedStep {
-    undo = List.copyOf(undo);
-    slacken = List.copyOf(slacken);
-    doUp = List.copyOf(doUp);
-    disturb = List.copyOf(disturb);
-    ends = List.copyOf(ends);
-    tighten = List.copyOf(tighten);
-    circuits = List.copyOf(circuits);
-    apply = List.copyOf(apply);
-    uses = List.copyOf(uses);
-    hazards = List.copyOf(hazards);
-    ifStuck = List.copyOf(ifStuck);
     heights = Set.copyOf(heights);
     entries = List.copyOf(entries);
     remarks = List.copyOf(remarks);
+  }
+
+  /**
+   * What a step does to the vehicle.
+   *
+   * @param slacken what it turns back and leaves in place; undone unless its procedure takes it off
+   *     later
+   * @param ends of what it ends the state that another step has left
+   * @param tighten fasteners that are already on and get their final torque here
+   */
+  public record Touched(
+      List<ItemAt> undo,
+      List<ItemAt> slacken,
+      List<ItemAt> doUp,
+      List<ItemAt> disturb,
+      List<ItemAt> ends,
+      List<ItemAt> tighten,
+      List<String> circuits,
+      List<BoundStep.BoundApply> apply) {
+    public Touched {
+      undo = List.copyOf(undo);
+      slacken = List.copyOf(slacken);
+      doUp = List.copyOf(doUp);
+      disturb = List.copyOf(disturb);
+      ends = List.copyOf(ends);
+      tighten = List.copyOf(tighten);
+      circuits = List.copyOf(circuits);
+      apply = List.copyOf(apply);
+    }
+
+    /** Nothing but items that go on and fasteners that get their final torque. */
+    static Touched on(List<ItemAt> doUp, List<ItemAt> tighten) {
+      return new Touched(
+          List.of(), List.of(), doUp, List.of(), List.of(), tighten, List.of(), List.of());
+    }
+
+    Touched without(ItemAt item) {
+      return new Touched(
+          less(undo, item),
+          less(slacken, item),
+          less(doUp, item),
+          disturb,
+          ends,
+          tighten,
+          circuits,
+          apply);
+    }
+
+    Touched ending(List<ItemAt> left) {
+      return new Touched(undo, slacken, doUp, disturb, left, tighten, circuits, apply);
+    }
+
+    private static List<ItemAt> less(List<ItemAt> items, ItemAt item) {
+      return items.stream().filter(other -> !other.equals(item)).toList();
+    }
+  }
+
+  /**
+   * What a step needs and brings with it.
+   *
+   * @param minutes absent where nobody gave any
+   */
+  public record Demands(
+      List<Procedure.Use> uses,
+      List<String> hazards,
+      Optional<ThreePoint> minutes,
+      boolean impact,
+      Step.Seizes seizes) {
+    public Demands {
+      uses = List.copyOf(uses);
+      hazards = List.copyOf(hazards);
+    }
+
+    /** Nothing but tools and time. */
+    static Demands of(List<Procedure.Use> uses, Optional<ThreePoint> minutes) {
+      return new Demands(uses, List.of(), minutes, false, Step.Seizes.NEVER);
+    }
   }
 
   /** What a lift or a jack takes for one move. Common practice, no source. */
@@ -86,6 +136,9 @@ public record PlannedStep(
 
   /** What a look, a push or a turn of a lever takes. Common practice, no source. */
   private static final Optional<ThreePoint> TRYING = Optional.of(ThreePoint.certain(0.5));
+
+  private static final Teaching NOTHING =
+      new Teaching(Optional.empty(), Optional.empty(), List.of());
 
   /** A step as its procedure has it. */
   static PlannedStep written(Task task, Sheet.Phase phase, BoundStep bound) {
@@ -96,27 +149,34 @@ public record PlannedStep(
         new StepSource.Written(at, step.text().value()),
         step.at(),
         false,
+        touched(bound),
+        new Demands(
+            values(step.uses()),
+            values(step.hazards()),
+            step.takes().map(Located::value),
+            step.impact(),
+            step.seizes()),
+        new Teaching(
+            step.because().map(Located::value),
+            step.good().map(Located::value).map(Statement.Written::new),
+            values(step.ifStuck())),
+        step.hold(),
+        step.moment().map(Located::value),
+        Set.copyOf(values(step.heights())),
+        values(step.measure()).stream().<Statement>map(Statement.Written::new).toList(),
+        bound.absent().stream().<Detail>map(Detail.Absent::new).toList());
+  }
+
+  private static Touched touched(BoundStep bound) {
+    return new Touched(
         bound.undo(),
         bound.slacken(),
         bound.doUp(),
         bound.disturb(),
         bound.ends(),
         List.of(),
-        values(step.openCircuit()),
-        bound.apply(),
-        values(step.uses()),
-        values(step.hazards()),
-        step.takes().map(Located::value),
-        step.impact(),
-        step.seizes(),
-        values(step.ifStuck()),
-        step.because().map(Located::value),
-        step.good().map(Located::value),
-        step.hold(),
-        step.moment().map(Located::value),
-        Set.copyOf(values(step.heights())),
-        values(step.measure()),
-        bound.absent().stream().<Detail>map(Detail.Absent::new).toList());
+        values(bound.step().openCircuit()),
+        bound.apply());
   }
 
   /** A step that only does items up, worded by whoever makes it. */
@@ -126,18 +186,23 @@ public record PlannedStep(
       Span origin,
       List<ItemAt> doUp,
       Optional<ThreePoint> minutes) {
-    return bare(task, source, origin, doUp, List.of(), minutes);
+    return bare(task, source, origin, Touched.on(doUp, List.of()), minutes);
   }
 
   /** A step of the planner's own: a final torque, or a gate. */
   public static PlannedStep last(
       TaskId task, StepSource source, Span origin, List<ItemAt> tighten) {
-    return bare(task, source, origin, List.of(), tighten, Optional.empty());
+    return bare(task, source, origin, Touched.on(List.of(), tighten), Optional.empty());
   }
 
   /** A step that brings the vehicle to another height. */
   static PlannedStep move(TaskId task, StepSource.HeightChange change, Span origin) {
-    return bare(task, change, origin, List.of(), List.of(), change.part() == StepSource.HeightPart.MOVE ? MOVING : TRYING);
+    return bare(
+        task,
+        change,
+        origin,
+        Touched.on(List.of(), List.of()),
+        change.part() == StepSource.HeightPart.MOVE ? MOVING : TRYING);
   }
 
   /** A check as a step, at the place where it is done; it is named as its rule is. */
@@ -147,57 +212,26 @@ public record PlannedStep(
         new StepSource.Check(rule.name().value(), rule.check().value()),
         rule.at(),
         false,
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        values(step.uses()),
-        List.of(),
-        step.takes().map(Located::value),
-        false,
-        Step.Seizes.NEVER,
-        List.of(),
-        rule.because().map(Located::value),
-        Optional.empty(),
+        Touched.on(List.of(), List.of()),
+        Demands.of(values(step.uses()), step.takes().map(Located::value)),
+        new Teaching(rule.because().map(Located::value), Optional.empty(), List.of()),
         rule.hold(),
         Optional.empty(),
         Set.copyOf(values(step.heights())),
-        rule.needs().map(needs -> PlanPhrases.writtenIn(needs.value())).stream().toList(),
+        rule.needs().map(needs -> Statement.writtenIn(needs.value())).stream().toList(),
         List.of());
   }
 
   private static PlannedStep bare(
-      TaskId task,
-      StepSource source,
-      Span origin,
-      List<ItemAt> doUp,
-      List<ItemAt> tighten,
-      Optional<ThreePoint> minutes) {
+      TaskId task, StepSource source, Span origin, Touched touched, Optional<ThreePoint> minutes) {
     return new PlannedStep(
         task,
         source,
         origin,
         true,
-        List.of(),
-        List.of(),
-        doUp,
-        List.of(),
-        List.of(),
-        tighten,
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        minutes,
-        false,
-        Step.Seizes.NEVER,
-        List.of(),
-        Optional.empty(),
-        Optional.empty(),
+        touched,
+        Demands.of(List.of(), minutes),
+        NOTHING,
         false,
         Optional.empty(),
         Set.of(),
@@ -209,6 +243,12 @@ public record PlannedStep(
     return written.isEmpty() ? List.of() : written.stream().map(Located::value).toList();
   }
 
+  /** Whether a figure is the height that bushes are tightened at, with its unit or without. */
+  public static boolean isHeight(Statement figure) {
+    return figure instanceof Statement.Written written
+        && written.text().split(",")[0].strip().equals("height");
+  }
+
   public Sheet.Phase phase() {
     return source.phase();
   }
@@ -217,80 +257,130 @@ public record PlannedStep(
     return task.place();
   }
 
+  public List<ItemAt> undo() {
+    return touched.undo();
+  }
+
+  public List<ItemAt> slacken() {
+    return touched.slacken();
+  }
+
+  public List<ItemAt> doUp() {
+    return touched.doUp();
+  }
+
+  public List<ItemAt> disturb() {
+    return touched.disturb();
+  }
+
+  public List<ItemAt> ends() {
+    return touched.ends();
+  }
+
+  public List<ItemAt> tighten() {
+    return touched.tighten();
+  }
+
+  public List<String> circuits() {
+    return touched.circuits();
+  }
+
+  public List<BoundStep.BoundApply> apply() {
+    return touched.apply();
+  }
+
+  public List<Procedure.Use> uses() {
+    return demands.uses();
+  }
+
+  public List<String> hazards() {
+    return demands.hazards();
+  }
+
+  public Optional<ThreePoint> minutes() {
+    return demands.minutes();
+  }
+
+  public boolean impact() {
+    return demands.impact();
+  }
+
+  public Step.Seizes seizes() {
+    return demands.seizes();
+  }
+
   /** Whether nothing is left for it to do once other steps do its items. */
   boolean isIdle() {
-    return undo.isEmpty()
-        && doUp.isEmpty()
-        && disturb.isEmpty()
-        && circuits.isEmpty()
-        && apply.isEmpty();
+    return undo().isEmpty()
+        && doUp().isEmpty()
+        && disturb().isEmpty()
+        && circuits().isEmpty()
+        && apply().isEmpty();
+  }
+
+  /** Whether it undoes or does up something that another step would. */
+  boolean sharesWorkOf(PlannedStep other) {
+    return !Collections.disjoint(undo(), other.undo())
+        || !Collections.disjoint(doUp(), other.doUp());
   }
 
   /** The same step with tools. */
   PlannedStep using(List<Procedure.Use> tools) {
+    Demands more =
+        new Demands(tools, demands.hazards, demands.minutes, demands.impact, demands.seizes);
     return new PlannedStep(
-        task, source, origin, mirrored, undo, slacken, doUp, disturb, ends, tighten, circuits, apply, tools,
-        hazards, minutes, impact, seizes, ifStuck, because, good, hold, moment, heights, entries,
+        task, source, origin, mirrored, touched, more, teaching, hold, moment, heights, entries,
+        remarks);
+  }
+
+  /** The same step, which ends what others have left of some items. */
+  PlannedStep ending(List<ItemAt> left) {
+    return new PlannedStep(
+        task,
+        source,
+        origin,
+        mirrored,
+        touched.ending(left),
+        demands,
+        teaching,
+        hold,
+        moment,
+        heights,
+        entries,
+        remarks);
+  }
+
+  /** The same step with figures to write down, and what shows that they are right. */
+  PlannedStep measuring(List<Statement> figures, Statement right) {
+    Teaching shown = new Teaching(teaching.because(), Optional.of(right), teaching.ifStuck());
+    return new PlannedStep(
+        task, source, origin, mirrored, touched, demands, shown, hold, moment, heights, figures,
         remarks);
   }
 
   /** The same step without an item that another step undoes or does up, saying so. */
   PlannedStep without(ItemAt item, Detail remark) {
+    Touched rest = touched.without(item);
     return new PlannedStep(
         task,
         source,
         origin,
         mirrored,
-        less(undo, item),
-        less(slacken, item),
-        less(doUp, item),
-        disturb,
-        ends,
-        tighten,
-        circuits,
-        apply,
-        uses,
-        hazards,
-        minutes,
-        impact,
-        seizes,
-        ifStuck,
-        because,
-        good,
+        rest,
+        demands,
+        teaching,
         hold,
         moment,
         heights,
         entries,
-        more(remarks, remark));
+        more(remark));
   }
 
   /** The same step for certain heights of the vehicle. */
   PlannedStep at(Collection<Height> certain) {
+    Set<Height> only = Set.copyOf(certain);
     return new PlannedStep(
-        task,
-        source,
-        origin,
-        mirrored,
-        undo,
-        slacken,
-        doUp,
-        disturb,
-        ends,
-        tighten,
-        circuits,
-        apply,
-        uses,
-        hazards,
-        minutes,
-        impact,
-        seizes,
-        ifStuck,
-        because,
-        good,
-        hold,
-        moment,
-        Set.copyOf(certain),
-        entries,
+        task, source, origin, mirrored, touched, demands, teaching, hold, moment, only, entries,
         remarks);
   }
 
@@ -301,69 +391,28 @@ public record PlannedStep(
         source,
         origin,
         mirrored,
-        undo,
-        slacken,
-        doUp,
-        disturb,
-        ends,
-        tighten,
-        circuits,
-        apply,
-        uses,
-        hazards,
-        minutes,
-        impact,
-        seizes,
-        ifStuck,
-        because,
-        good,
+        touched,
+        demands,
+        teaching,
         hold,
         moment,
         heights,
         entries,
-        more(remarks, remark));
-  }
-
-  /** Whether it undoes or does up something that another step would. */
-  boolean sharesWorkOf(PlannedStep other) {
-    return !Collections.disjoint(undo, other.undo) || !Collections.disjoint(doUp, other.doUp);
+        more(remark));
   }
 
   /** The same step, with what another warns of whose work it does as well. */
   PlannedStep warningOf(PlannedStep other) {
+    List<String> both =
+        Stream.concat(hazards().stream(), other.hazards().stream()).distinct().toList();
+    Demands more = new Demands(demands.uses, both, demands.minutes, demands.impact, demands.seizes);
+    boolean held = hold || other.hold;
     return new PlannedStep(
-        task,
-        source,
-        origin,
-        mirrored,
-        undo,
-        slacken,
-        doUp,
-        disturb,
-        ends,
-        tighten,
-        circuits,
-        apply,
-        uses,
-        Stream.concat(hazards.stream(), other.hazards.stream()).distinct().toList(),
-        minutes,
-        impact,
-        seizes,
-        ifStuck,
-        because,
-        good,
-        hold || other.hold,
-        moment,
-        heights,
-        entries,
+        task, source, origin, mirrored, touched, more, teaching, held, moment, heights, entries,
         remarks);
   }
 
-  private static List<ItemAt> less(List<ItemAt> items, ItemAt item) {
-    return items.stream().filter(other -> !other.equals(item)).toList();
-  }
-
-  private static List<Detail> more(List<Detail> remarks, Detail remark) {
+  private List<Detail> more(Detail remark) {
     return Stream.concat(remarks.stream(), Stream.of(remark)).toList();
   }
 }

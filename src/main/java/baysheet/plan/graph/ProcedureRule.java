@@ -2,7 +2,6 @@ package baysheet.plan.graph;
 
 import baysheet.books.Moment;
 import baysheet.report.Problem;
-import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
 import baysheet.report.Span;
 import baysheet.resolve.ItemAt;
@@ -62,20 +61,16 @@ public final class ProcedureRule {
     task.open().forEach(step -> play(PlannedStep.written(task, Sheet.Phase.OPEN, step)));
     task.work().forEach(step -> play(PlannedStep.written(task, Sheet.Phase.WORK, step)));
     closing.forEach(this::play);
-    off.forEach(
-        (item, at) ->
-            problems.add(
-                Problem.of(ProblemCode.LEFT_OFF, at, named(item) + " is removed and never refitted")
-                    .expecting(
-                        "a step with do-up after the one with undo, or no step with do-up")));
+    off.forEach((item, at) -> problems.add(Sentences.leftOff(item, at)));
   }
 
   private void play(PlannedStep step) {
     inTime(step);
     for (ItemAt item : step.undo()) {
       if (off.putIfAbsent(item, step.origin()) != null && reported.add(item)) {
-        String what = named(item) + " is removed, but it is already off";
-        problems.add(twice(step, what, off.get(item)));
+        Problem problem = Sentences.offAlready(item, step.origin());
+        Span first = off.get(item);
+        problems.add(first.equals(step.origin()) ? problem : problem.seeAlso("removed", first));
       }
       everOff.add(item);
     }
@@ -83,29 +78,12 @@ public final class ProcedureRule {
       boolean wasOff = off.remove(item) != null;
       if (everOff.contains(item) && !wasOff) {
         if (reported.add(item)) {
-          String what = named(item) + " is refitted, but it is already on";
-          problems.add(twice(step, what, step.origin()));
+          problems.add(Sentences.onAlready(item, step.origin()));
         }
       } else if (!offInJob.contains(item)) {
-        problems.add(
-            Problem.of(
-                    ProblemCode.NEVER_OFF,
-                    step.origin(),
-                    named(item) + " is refitted, but no step of this job removes it")
-                .expecting("a step with undo before it, or no do-up of it"));
+        problems.add(Sentences.neverOff(item, step.origin()));
       }
     }
-  }
-
-  private Problem twice(PlannedStep step, String what, Span first) {
-    Problem problem =
-        Problem.of(ProblemCode.DONE_TWICE, step.origin(), what)
-            .expecting("each item removed once and refitted once in a procedure");
-    return first.equals(step.origin()) ? problem : problem.seeAlso("removed", first);
-  }
-
-  private static String named(ItemAt item) {
-    return item.item() + " at " + item.place();
   }
 
   /**
@@ -118,13 +96,7 @@ public final class ProcedureRule {
     boolean takesOff = !step.undo().isEmpty() && (moment == Moment.EVENING_BEFORE || late);
     boolean putsOn = !step.doUp().isEmpty() && moment.compareTo(Moment.RAISED) < 0;
     if (takesOff || putsOn) {
-      problems.add(
-          Problem.of(
-                  ProblemCode.WRONG_MOMENT,
-                  step.origin(),
-                  "nothing can be %s at the moment %s"
-                      .formatted(takesOff ? "removed" : "refitted", moment.word()))
-              .expecting("no key moment, or the moment at which the work is done"));
+      problems.add(Sentences.wrongMoment(takesOff, moment, step.origin()));
     }
   }
 }

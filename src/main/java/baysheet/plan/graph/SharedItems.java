@@ -13,10 +13,9 @@ import java.util.Set;
 
 /**
  * Which task undoes an item and which does it up, where several would. Who takes it off does so
- * before one that only slackens it. What gives access does both,
- * for it opens first and closes last; else who comes first by {@code after}, and then who ranks
- * first, undoes, and who has words of its own for doing up does so before one that only mirrors the
- * opening.
+ * before one that only slackens it. What gives access does both, for it opens first and closes
+ * last; else who comes first by {@code after}, and then who ranks first, undoes, and who has words
+ * of its own for doing up does so before one that only mirrors the opening.
  */
 final class SharedItems {
   private final Map<ItemAt, TaskId> undoing = new LinkedHashMap<>();

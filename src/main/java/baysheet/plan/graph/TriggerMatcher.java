@@ -11,6 +11,7 @@ import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.TaskId;
 import baysheet.sheet.Sheet;
+import baysheet.sheet.Statement;
 import java.util.BitSet;
 import java.util.Collection;
 import java.util.Collections;
@@ -124,7 +125,11 @@ public final class TriggerMatcher {
       vocabulary().product(apply.product()).forEach(it -> add(Condition.APPLY, it, line));
     }
     uses(line, step);
-    step.entries().forEach(figure -> add(Condition.MEASURE, figure, line));
+    for (Statement figure : step.entries()) {
+      if (figure instanceof Statement.Written written) {
+        add(Condition.MEASURE, written.text(), line);
+      }
+    }
     procedure(line, laid);
     places(line, laid);
   }

@@ -6,7 +6,6 @@ import baysheet.plan.content.TimeEstimate;
 import baysheet.plan.content.ToolList;
 import baysheet.plan.content.TorqueTable.Selected;
 import baysheet.plan.graph.PlacedStep;
-import baysheet.plan.graph.PlanPhrases;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Task;
 import baysheet.resolve.TaskId;
@@ -17,6 +16,7 @@ import baysheet.sheet.QualifiedWork;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.Sheet.SheetStep;
 import baysheet.sheet.Stage;
+import baysheet.sheet.Statement;
 import baysheet.sheet.TorqueLine;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -184,7 +184,7 @@ final class OneStage {
   }
 
   private List<QualifiedWork> qualified() {
-    List<String> texts = checks.stream().map(CheckLine::text).toList();
+    List<Statement> texts = checks.stream().map(CheckLine::text).toList();
     return job.whole.qualified().stream()
         .map(
             work ->
@@ -204,7 +204,7 @@ final class OneStage {
     Set<String> raised = new HashSet<>();
     job.progress
         .subList(from, to + 1)
-        .forEach(at -> at.raised().forEach(place -> raised.add(PlanPhrases.place(place))));
+        .forEach(at -> at.raised().forEach(place -> raised.add(place.word())));
     List<Sheet.Support> these =
         job.whole.support().stream().filter(one -> raised.contains(one.raised())).toList();
     // A vehicle that is raised as a whole has a support for each axle, or one of its own name.

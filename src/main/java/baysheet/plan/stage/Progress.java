@@ -1,5 +1,6 @@
 package baysheet.plan.stage;
 
+import baysheet.books.Catalogue;
 import baysheet.books.Height;
 import baysheet.books.Place;
 import baysheet.plan.content.MissingFigures;
@@ -9,6 +10,7 @@ import baysheet.plan.graph.PlannedStep;
 import baysheet.resolve.Bound;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
+import baysheet.sheet.Sheet;
 import baysheet.sheet.StepSource;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -104,6 +106,10 @@ final class Progress {
         .forEach(left::add);
     line.doUp().forEach(left::remove);
     line.ends().forEach(left::remove);
+    Optional.ofNullable(resolved.catalogue().rules().get(line.step().task().procedure()))
+        .filter(rule -> line.step().phase() == Sheet.Phase.CHECK)
+        .flatMap(Catalogue.Rule::step)
+        .ifPresent(check -> check.ends().forEach(ended -> remove(ended.value())));
     off.addAll(line.undo());
     line.undo().stream().filter(line.slacken()::contains).forEach(slackened::add);
     line.undo().forEach(loose::remove);
@@ -124,6 +130,10 @@ final class Progress {
       onBlocks = isBetweenBlocksSteps(blocks, index);
     }
     height = line.height();
+  }
+
+  private void remove(String name) {
+    left.removeIf(item -> item.item().equals(name));
   }
 
   /** Whether the vehicle is on its blocks, or on the way, until the next step that says so. */

@@ -8,6 +8,7 @@ import baysheet.plan.Planner;
 import baysheet.report.Problems;
 import baysheet.resolve.ShopTexts;
 import baysheet.sheet.Sheet;
+import baysheet.wording.Printed;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -68,7 +69,9 @@ class MissingFiguresTest {
   }
 
   private static List<String> entries(Sheet sheet) {
-    return sheet.steps().stream().flatMap(step -> step.entries().stream()).toList();
+    return sheet.steps().stream()
+        .flatMap(step -> Printed.texts(sheet, step.entries()).stream())
+        .toList();
   }
 
   @ParameterizedTest
@@ -86,8 +89,8 @@ class MissingFiguresTest {
     assertTrue(entries(sheet).contains(words + " grade, from data"), entries(sheet).toString());
     assertTrue(entries(sheet).contains(words + " quantity, from data"), entries(sheet).toString());
     assertTrue(
-        sheet.evening().stream().anyMatch(it -> it.contains(words + " grade and quantity")),
-        sheet.evening().toString());
+        Printed.evening(sheet).stream().anyMatch(it -> it.contains(words + " grade and quantity")),
+        Printed.evening(sheet).toString());
     assertTrue(
         sheet.checks().stream()
             .anyMatch(
@@ -106,8 +109,9 @@ class MissingFiguresTest {
         sheet(shop("coolant", "fluids: {coolant: {grade: blue concentrate, capacity: 6.1 L}}\n"));
     assertEquals(
         List.of(), entries(whole).stream().filter(it -> it.startsWith("coolant")).toList());
-    assertTrue(whole.evening().stream().noneMatch(it -> it.contains("the book gives none")));
-    assertTrue(whole.consumables().contains("coolant blue concentrate, 6.1\u00a0L"));
+    assertTrue(Printed.evening(whole).stream().noneMatch(it -> it.contains("the book gives none")));
+    assertTrue(
+        Printed.texts(whole, whole.consumables()).contains("coolant blue concentrate, 6.1\u00a0L"));
   }
 
   @Test
@@ -177,7 +181,10 @@ class MissingFiguresTest {
         List.of("support points, rear, from data", "jacking point, rear, from data"),
         points(onStands));
     assertEquals(
-        2, onStands.evening().stream().filter(it -> it.contains("the book gives none")).count());
+        2,
+        Printed.evening(onStands).stream()
+            .filter(it -> it.contains("the book gives none"))
+            .count());
     assertEquals(
         List.of(),
         points(

@@ -11,6 +11,7 @@ import baysheet.resolve.ShopTexts;
 import baysheet.rules.Altered;
 import baysheet.sheet.QualifiedWork;
 import baysheet.sheet.Sheet;
+import baysheet.sheet.Statement;
 import baysheet.verify.PlanVerifier;
 import java.util.List;
 import java.util.Optional;
@@ -21,6 +22,9 @@ import org.junit.jupiter.api.Test;
  * have names that no built-in file knows.
  */
 class QualificationTest {
+  private static final List<Statement> FEEL_THE_DOOR =
+      List.of(new Statement.Written("Feel the door"));
+
   private static final String JOB = "2026-03-02/7.yaml";
 
   private static ShopTexts shop() {
@@ -240,14 +244,15 @@ class QualificationTest {
               kiln-cold: {when: {kind: kiln}, check: Feel the door, moment: before-moving, hold: yes, source: us%s}
               mast-up: {when: {kind: [kiln, spar]}, check: See the mast, moment: before-moving, hold: yes, source: us}
               door-shut: {when: {kind: kiln}, check: See it shut, moment: before-moving, source: us}
-            qualifications:"""
+            qualifications:\
+            """
                 .formatted(more));
   }
 
   @Test
   void aHeldCheckThatOnlySuchWorkBringsIsPartOfIt() {
     QualifiedWork work = only(held(""));
-    assertEquals(List.of("Feel the door"), work.checks());
+    assertEquals(FEEL_THE_DOOR, work.checks());
     assertEquals(List.of(), work.holds());
     assertEquals(List.of("T2"), work.second().stream().map(QualifiedWork.Holder::person).toList());
   }
@@ -272,13 +277,13 @@ class QualificationTest {
                 ", qualifications: {kiln-work: {certificate: KW 9, until: unlimited}}}",
                 "}");
     assertEquals(List.of(), only(alone).second());
-    assertEquals(List.of("Feel the door"), only(alone).checks());
+    assertEquals(FEEL_THE_DOOR, only(alone).checks());
   }
 
   @Test
   void whereTheCheckSaysWhoReleasesTheVehicleNobodyElseLooks() {
     QualifiedWork work = only(held(", released-by: whoever opened it"));
-    assertEquals(List.of("Feel the door"), work.checks());
+    assertEquals(FEEL_THE_DOOR, work.checks());
     assertEquals(List.of(), work.second());
   }
 
@@ -295,7 +300,7 @@ class QualificationTest {
   }
 
   private static QualifiedWork checked(
-      QualifiedWork work, List<String> checks, List<QualifiedWork.Holder> second) {
+      QualifiedWork work, List<Statement> checks, List<QualifiedWork.Holder> second) {
     return new QualifiedWork(
         work.qualification(), work.words(), work.steps(), work.by(), work.holds(), checks, second);
   }

@@ -8,6 +8,7 @@ import baysheet.report.Problem;
 import baysheet.report.Problems;
 import baysheet.resolve.ShopTexts;
 import baysheet.sheet.Sheet;
+import baysheet.wording.Printed;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -93,17 +94,18 @@ class SupportCheckTest {
     Problems problems = new Problems();
     Optional<Sheet> sheet = Planner.plan(shop.resolved(JOB), problems);
     assertTrue(!problems.hasErrors(), problems.all().toString());
-    return sheet.orElseThrow().support().stream()
-        .map(SupportCheckTest::carried)
+    Sheet made = sheet.orElseThrow();
+    return made.support().stream()
+        .map(one -> carried(made, one))
         .collect(Collectors.joining("; "))
         .replace('\u00a0', ' ');
   }
 
-  private static String carried(Sheet.Support support) {
+  private static String carried(Sheet sheet, Sheet.Support support) {
     String each = support.each().map(share -> ", each " + share.print()).orElse("");
     return support.raised()
         + " on "
-        + support.on()
+        + Printed.text(sheet, support.on())
         + ": "
         + support.load().print()
         + each

@@ -234,7 +234,7 @@ class HeightScheduleTest {
   }
 
   private static int number(PlannedStep step) {
-    return Integer.parseInt(PlanPhrases.words(step).substring("step ".length()));
+    return Integer.parseInt(Sentences.words(step).substring("step ".length()));
   }
 
   private static int distance(Height from, Height to) {

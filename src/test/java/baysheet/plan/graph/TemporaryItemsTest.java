@@ -119,8 +119,8 @@ class TemporaryItemsTest {
             .job("floor\nstate: rusty", "deep at rear-left")
             .sheet();
     assertTrue(
-        sheet.evening().stream().anyMatch(line -> line.contains("seats of: two (")),
-        sheet.evening().toString());
+        Printed.evening(sheet).stream().anyMatch(line -> line.contains("seats of: two (")),
+        Printed.evening(sheet).toString());
     assertTrue(
         sheet.tally().stream().noneMatch(row -> row.item().equals("stay")),
         sheet.tally().toString());

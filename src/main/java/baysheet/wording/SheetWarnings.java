@@ -1,7 +1,6 @@
-package baysheet.plan.content;
+package baysheet.wording;
 
 import baysheet.books.Fastener;
-import baysheet.plan.graph.PlanPhrases;
 import baysheet.report.Problem;
 import baysheet.report.ProblemCode;
 import baysheet.report.Span;
@@ -9,6 +8,7 @@ import baysheet.resolve.Bound;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.sheet.Sheet;
+import baysheet.sheet.Statement;
 import baysheet.sheet.TorqueLine;
 import baysheet.torque.Plausibility;
 import java.util.ArrayList;
@@ -20,11 +20,13 @@ import java.util.List;
 public final class SheetWarnings {
   private final Resolved resolved;
   private final Sheet sheet;
+  private final Language language;
   private final List<Problem> warnings = new ArrayList<>();
 
   private SheetWarnings(Resolved resolved, Sheet sheet) {
     this.resolved = resolved;
     this.sheet = sheet;
+    this.language = Language.of(sheet.heading());
   }
 
   /** The warnings of a sheet, those of its torque lines first. */
@@ -54,26 +56,27 @@ public final class SheetWarnings {
             case WRENCH -> ofTheDay(line, warning, at);
             case DOES_NOT_FIT ->
                 doubtful(line, (Plausibility.Compared) fastener.plausibility(), at);
-            default -> Problem.of(warning.code(), at, about(line, warning.text()));
+            default -> Problem.of(warning.code(), at, about(line, language.source(warning.text())));
           });
     }
   }
 
-  private static String subject(TorqueLine line) {
-    return PlanPhrases.plural(PlanPhrases.lower(line.words()), line.count());
+  private String subject(TorqueLine line) {
+    return Statements.plural(Statements.lower(line.words()), line.count());
   }
 
-  private static String about(TorqueLine line, String text) {
+  private String about(TorqueLine line, String text) {
     return plain(subject(line) + ": " + text);
   }
 
   /** Which wrench will do depends on the day, so that stands at the job, which has one. */
   private Problem ofTheDay(TorqueLine line, TorqueLine.Warning warning, Span at) {
-    String what = plain(PlanPhrases.at(subject(line), line.places()) + ": " + warning.text());
+    String what =
+        plain(Statements.at(subject(line), line.places()) + ": " + language.source(warning.text()));
     return Problem.of(warning.code(), resolved.job().number().at(), what).seeAlso("torque", at);
   }
 
-  private static Problem doubtful(TorqueLine line, Plausibility.Compared compared, Span at) {
+  private Problem doubtful(TorqueLine line, Plausibility.Compared compared, Span at) {
     return Problem.of(ProblemCode.DOES_NOT_FIT, at, about(line, compared.misfit()))
         .expecting(plain("another value or unit; " + compared.inOtherUnits()));
   }
@@ -92,7 +95,7 @@ public final class SheetWarnings {
     for (Sheet.SocketLine socket : sheet.sockets()) {
       // Inserts are special tools, reported above.
       if (!socket.owned() && socket.insert().isEmpty()) {
-        borrow(PlanPhrases.socket(socket));
+        borrow(language.text(new Statement.Socket(socket)));
       }
     }
   }

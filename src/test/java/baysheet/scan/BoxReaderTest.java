@@ -1,0 +1,225 @@
+package baysheet.scan;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+
+import baysheet.record.PlacedBoxes;
+import baysheet.scan.PageReading.State;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * One box on a small page, and what lies in it: shapes with sharp edges, in millimetres. What is a
+ * stroke and what is not is common sense, without a source.
+ */
+class BoxReaderTest {
+  private static final int WIDTH = 40;
+  private static final int HEIGHT = 24;
+  private static final double BORDER = 0.3;
+
+  /** Of the box that is looked at. */
+  private static final double LEFT = 6;
+
+  private static final double TOP = 8;
+  private static final double TICK = 3.4;
+
+  private static final int PAPER = 235;
+  private static final int INK = 40;
+
+  /** Darkens a point, or not. */
+  private interface Shape {
+    boolean covers(double x, double y);
+  }
+
+  private final List<Shape> shapes = new ArrayList<>();
+  private double wide = TICK;
+  private double high = TICK;
+  private String kind = "tick";
+  private int ink = INK;
+
+  private void box(String of, double width, double height) {
+    kind = of;
+    wide = width;
+    high = height;
+  }
+
+  /** A line of even width with round ends. */
+  private void line(double width, double... points) {
+    for (int i = 0; i + 3 < points.length; i += 2) {
+      double ax = LEFT + points[i];
+      double ay = TOP + points[i + 1];
+      double bx = LEFT + points[i + 2];
+      double by = TOP + points[i + 3];
+      shapes.add((x, y) -> distance(x, y, ax, ay, bx, by) <= width / 2);
+    }
+  }
+
+  private static double distance(double x, double y, double ax, double ay, double bx, double by) {
+    double length = (bx - ax) * (bx - ax) + (by - ay) * (by - ay);
+    double along = length == 0 ? 0 : ((x - ax) * (bx - ax) + (y - ay) * (by - ay)) / length;
+    double t = Math.max(0, Math.min(1, along));
+    return Math.hypot(x - ax - t * (bx - ax), y - ay - t * (by - ay));
+  }
+
+  /** A drop, with half axes. */
+  private void blot(double x, double y, double along, double across, double angle) {
+    shapes.add(
+        (px, py) -> {
+          double u = (px - LEFT - x) * Math.cos(angle) + (py - TOP - y) * Math.sin(angle);
+          double v = (py - TOP - y) * Math.cos(angle) - (px - LEFT - x) * Math.sin(angle);
+          return Math.hypot(u / along, v / across) <= 1;
+        });
+  }
+
+  private State read(boolean blackAndWhite) {
+    Grey blank = page(false, 0, 255);
+    Grey page = page(true, blackAndWhite ? 0 : ink, blackAndWhite ? 255 : PAPER);
+    double points = BlankPage.POINTS;
+    PlacedBoxes.Place place =
+        new PlacedBoxes.Place(
+            LEFT * points, (HEIGHT - TOP - high) * points, wide * points, high * points);
+    BlankPage printed = BlankPage.of(blank, HEIGHT * points);
+    return new BoxReader(new Scanned(page, Ink.of(page), printed, blackAndWhite))
+        .read(new PlacedBoxes.Box("b", kind, true, place))
+        .state();
+  }
+
+  private Grey page(boolean written, int black, int white) {
+    int size = BlankPage.PIXELS;
+    byte[] pixels = new byte[WIDTH * size * HEIGHT * size];
+    for (int i = 0; i < pixels.length; i++) {
+      double x = (i % (WIDTH * size) + 0.5) / size;
+      double y = (i / (WIDTH * size) + 0.5) / size;
+      boolean dark = border(x, y) || written && shapes.stream().anyMatch(it -> it.covers(x, y));
+      pixels[i] = (byte) (dark ? black : white);
+    }
+    return new Grey(WIDTH * size, HEIGHT * size, pixels);
+  }
+
+  private boolean border(double x, double y) {
+    boolean in = x >= LEFT && x < LEFT + wide && y >= TOP && y < TOP + high;
+    double deep = Math.min(Math.min(x - LEFT, LEFT + wide - x), Math.min(y - TOP, TOP + high - y));
+    return in && deep < BORDER;
+  }
+
+  @ParameterizedTest
+  @ValueSource(booleans = {false, true})
+  void emptyBoxIsEmpty(boolean blackAndWhite) {
+    assertEquals(State.EMPTY, read(blackAndWhite));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"0.3, false", "0.3, true", "0.6, false", "0.6, true", "0.9, false"})
+  void tickIsMarked(double width, boolean blackAndWhite) {
+    line(width, 0.5, 1.6, 1.3, 2.8, 3.3, 0.2);
+    assertEquals(State.MARKED, read(blackAndWhite));
+  }
+
+  @ParameterizedTest
+  @ValueSource(booleans = {false, true})
+  void crossIsMarked(boolean blackAndWhite) {
+    line(0.5, 0.5, 0.5, 2.9, 2.9);
+    line(0.5, 2.9, 0.5, 0.5, 2.9);
+    assertEquals(State.MARKED, read(blackAndWhite));
+  }
+
+  @ParameterizedTest
+  @ValueSource(booleans = {false, true})
+  void longEvenDashIsMarked(boolean blackAndWhite) {
+    line(0.5, 0.6, 2.9, 2.8, 0.5);
+    assertEquals(State.MARKED, read(blackAndWhite));
+  }
+
+  /** A smudge in black and white has a stroke's darkness and sharp edges. */
+  @ParameterizedTest
+  @CsvSource({"1.2, 0.55", "1.0, 0.5", "1.4, 0.8", "1.0, 1.0", "0.9, 0.4"})
+  void shortDropIsNoTickInBlackAndWhite(double along, double across) {
+    blot(1.7, 1.7, along, across, -0.9);
+    assertEquals(State.DOUBTFUL, read(true));
+  }
+
+  /** Centred on the middle of each side: inside shows a half, or a sliver beside the border. */
+  @ParameterizedTest
+  @ValueSource(doubles = {0.7, 0.9, 1.1, 1.3, 1.6, 2.0})
+  void blotOnABorderIsNoTick(double radius) {
+    double[][] middles = {{0, 1.7}, {3.4, 1.7}, {1.7, 0}, {1.7, 3.4}, {0, 0}, {3.4, 3.4}};
+    for (double[] middle : middles) {
+      for (double flat : new double[] {0.5, 0.75, 1}) {
+        shapes.clear();
+        blot(middle[0], middle[1], radius, radius * flat, 1);
+        assertNotEquals(State.MARKED, read(true), "black and white, " + flat);
+        assertNotEquals(State.MARKED, read(false), "grey, " + flat);
+      }
+    }
+  }
+
+  /** The blot lies outside; of it a strip of less than a millimetre shows beside the border. */
+  @ParameterizedTest
+  @ValueSource(doubles = {0.5, 0.7, 0.9, 1.1})
+  void sliverOfABlotIsNoTick(double shown) {
+    blot(shown - 2.5, 1.7, 2.5, 2, 0);
+    assertNotEquals(State.MARKED, read(true));
+    assertNotEquals(State.MARKED, read(false));
+  }
+
+  /** Where a smudge crosses the threshold, noise tears its edge. */
+  @Test
+  void shortRaggedDashIsNoTick() {
+    Random chance = new Random(7);
+    boolean[] torn = new boolean[64 * 64];
+    for (int i = 0; i < torn.length; i++) {
+      torn[i] = chance.nextInt(3) == 0;
+    }
+    line(0.7, 0.9, 2.4, 2.4, 1.0);
+    Shape dash = shapes.remove(0);
+    line(0.4, 0.9, 2.4, 2.4, 1.0);
+    shapes.add((x, y) -> dash.covers(x, y) && torn[(int) (x * 8) % 64 + (int) (y * 8) % 64 * 64]);
+    assertEquals(State.DOUBTFUL, read(true));
+  }
+
+  /** Wherever a drop lies about a box, it is no tick. */
+  @Test
+  void dropAboutABoxIsNoTick() {
+    Random chance = new Random(20261129);
+    for (int i = 0; i < 200; i++) {
+      shapes.clear();
+      double along = 0.5 + 1.5 * chance.nextDouble();
+      double flat = 0.45 + 0.55 * chance.nextDouble();
+      double x = 1.7 + 2 * chance.nextGaussian();
+      double y = 1.7 + 2 * chance.nextGaussian();
+      double angle = 3 * chance.nextDouble();
+      blot(x, y, along, along * flat, angle);
+      assertNotEquals(
+          State.MARKED, read(i % 2 == 0), List.of(i, x, y, along, flat, angle).toString());
+    }
+  }
+
+  /** Dust on the glass draws a line down the page; a signature is never one straight line. */
+  @ParameterizedTest
+  @CsvSource({"signature, 60", "initials, 40", "line, 40", "value, 40", "signature, 120"})
+  void streakIsNoWriting(String of, int level) {
+    box(of, of.equals("signature") ? 30 : 12, of.equals("signature") ? 10 : 6);
+    ink = level;
+    line(0.25, 4.2, -8, 4.8, 16);
+    assertNotEquals(State.MARKED, read(false));
+    assertNotEquals(State.MARKED, read(true));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"signature, false", "signature, true", "initials, false", "line, true"})
+  void scribbleIsWriting(String of, boolean blackAndWhite) {
+    box(of, of.equals("signature") ? 30 : 16, of.equals("signature") ? 10 : 7);
+    double[] points = new double[40];
+    for (int i = 0; i < 20; i++) {
+      points[2 * i] = 2 + 0.6 * i;
+      points[2 * i + 1] = i % 2 == 0 ? 1.5 : 5;
+    }
+    line(0.4, points);
+    assertEquals(State.MARKED, read(blackAndWhite));
+  }
+}
