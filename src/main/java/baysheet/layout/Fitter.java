@@ -18,6 +18,9 @@ final class Fitter {
   /** Finer steps cannot be seen. */
   private static final long STEP = 100;
 
+  /** Of text read in the hand no finer steps are worth a further measurement. */
+  private static final long HAND_STEP = 250;
+
   /**
    * The height grows with about this power of the size: lines with the square, boxes for a pen not
    * at all. Measured on the demo sheets.
@@ -180,10 +183,10 @@ final class Fitter {
   private Attempt withLargestHand(Attempt fits) {
     Attempt best = fits;
     long low = 0;
-    long high = Math.floorDiv(form.hand().largest() - fits.hand(), STEP);
+    long high = Math.floorDiv(form.hand().largest() - fits.hand(), HAND_STEP);
     while (low < high) {
       long steps = low + (high - low + 1) / 2;
-      Attempt next = attempt(fits.level(), fits.size(), fits.hand() + steps * STEP);
+      Attempt next = attempt(fits.level(), fits.size(), fits.hand() + steps * HAND_STEP);
       best = next.fits() ? next : best;
       low = next.fits() ? steps : low;
       high = next.fits() ? high : steps - 1;

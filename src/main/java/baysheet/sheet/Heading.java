@@ -38,8 +38,7 @@ public record Heading(
    * @param replaces the revision before, where there is one
    * @param seen what was found on this vehicle or its kind before, the latest first
    */
-  public record Before(
-      Optional<Carried> carried, Optional<Replaced> replaces, List<Seen> seen) {
+  public record Before(Optional<Carried> carried, Optional<Replaced> replaces, List<Seen> seen) {
     public Before {
       seen = List.copyOf(seen);
     }
@@ -109,8 +108,7 @@ public record Heading(
   }
 
   private Heading with(Style other, Before earlier) {
-    return new Heading(
-        shop, job, date, revision, request, car, place, crew, works, other, earlier);
+    return new Heading(shop, job, date, revision, request, car, place, crew, works, other, earlier);
   }
 
   public Optional<Carried> carried() {

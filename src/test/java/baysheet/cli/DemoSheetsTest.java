@@ -33,8 +33,10 @@ class DemoSheetsTest {
   private static final long MILLIMETRE = 2834;
   private static final long MARGIN = 8 * MILLIMETRE;
   private static final long SOURCES = 7000;
-  private static final long BODY = 8000;
+  private static final long BODY = 9000;
   private static final long FIGURES = 10_500;
+
+  private static final Layouts LARGE_PRINT = Layouts.in(Path.of("templates", "large-print"));
 
   /** What a wrench is set to. */
   private static final long SETTINGS = 13_000;
@@ -58,10 +60,20 @@ class DemoSheetsTest {
     }
   }
 
+  /** What is read at the wing is larger than it must be on half of the sheets. */
+  @Test
+  void halfOfTheSheetsAreReadWithEase() {
+    List<MadeSheet> made = DemoSheets.made(Shop.Paper.A4);
+    long easy = made.stream().filter(it -> it.fit().bodySize() >= 9_400).count();
+    assertTrue(2 * easy >= made.size(), easy + " of " + made.size());
+  }
+
   @Test
   void nothingIsCoveredAtAnyOtherSizeEither() {
-    for (Form form : DemoSheets.forms(Layouts.builtIn())) {
-      assertEquals(List.of(), EverySize.faults(form, DemoSheets.FONTS, SOURCES), form.title());
+    for (Layouts layouts : List.of(Layouts.builtIn(), LARGE_PRINT)) {
+      for (Form form : DemoSheets.forms(layouts)) {
+        assertEquals(List.of(), EverySize.faults(form, DemoSheets.FONTS, SOURCES), form.title());
+      }
     }
   }
 

@@ -93,6 +93,27 @@ class FontFaceTest {
     }
   }
 
+  /** What is no letter beyond plain ones keeps to a line of nine points on ten, as closely. */
+  @Test
+  void plainTextKeepsToItsLine() throws IOException {
+    for (String resource : List.of(Fonts.REGULAR, Fonts.BOLD)) {
+      TrueTypeFont font = FontFile.parse(resource);
+      FontFace face = FontFace.read(resource);
+      for (int c = '!'; c <= 0xFF; c++) {
+        int glyph = font.getUnicodeCmapLookup().getGlyphId(c);
+        if (glyph != 0 && !FontFace.reachesFar(Character.toString(c))) {
+          GlyphData drawn = font.getGlyph().getGlyph(glyph);
+          boolean draws = drawn != null;
+          String name = Character.getName(c);
+          assertTrue(!draws || 1000 * drawn.getYMaximum() <= 2048 * (face.rise(false) + 25), name);
+          assertTrue(!draws || 1000 * -drawn.getYMinimum() <= 2048 * (face.fall(false) + 25), name);
+        }
+      }
+      assertTrue(face.rise(true) > face.rise(false) && face.fall(true) > face.fall(false));
+    }
+    assertTrue(FontFace.reachesFar("Å") && !FontFace.reachesFar("N·m 60° 1×"));
+  }
+
   /**
    * Lines stand one under another without room between. A fortieth of an em, at 9 points less than
    * a tenth of a millimetre, is what the ring of Å and the commas of Latvia and Romania may take.

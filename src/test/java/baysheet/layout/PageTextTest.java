@@ -36,9 +36,9 @@ class PageTextTest {
            2   FORM for "Tick: done"
            3   FIGURE for "O"
            - line      25.512,25.512 544.252x1 1
-           1 text      25.512,26.512 13.882x12.892 11 regular nut
-           2 pen       25.512,39.404 14.173x14.173 tick done
-           3 circle    27.212,60.277 16.6x16.6 0.6
+           1 text      25.512,26.512 13.882x12.21 11 regular nut
+           2 pen       25.512,38.722 14.173x14.173 tick done
+           3 circle    27.212,59.595 16.6x16.6 0.6
         """,
         PageText.print(page));
   }

@@ -54,8 +54,7 @@ public final class Headings {
             resolved.catalogue().glossary(),
             shop.torqueUnits(),
             shop.distance()),
-        new Heading.Before(
-            job.carried().map(Headings::carried), Optional.empty(), seen(resolved)));
+        new Heading.Before(job.carried().map(Headings::carried), Optional.empty(), seen(resolved)));
   }
 
   private static Heading.Vehicle vehicle(Resolved resolved) {

@@ -29,7 +29,7 @@ public final class Division {
   private static final int MOST = Job.MOST_STAGES;
 
   /** A stage is not shorter than this share of an even one, where that can be avoided. */
-  private static final double SHORT = 0.4;
+  private static final double SHORT = 0.5;
 
   private static final int MOST_REPEATS = 50;
 
@@ -322,8 +322,8 @@ public final class Division {
     @Override
     public int compareTo(Cost other) {
       int first = Integer.compare(kind, other.kind);
-      first = first == 0 ? Integer.compare(off, other.off) : first;
       first = first == 0 ? Integer.compare(small, other.small) : first;
+      first = first == 0 ? Integer.compare(off, other.off) : first;
       first = first == 0 ? Integer.compare(within, other.within) : first;
       return first == 0 ? Double.compare(uneven, other.uneven) : first;
     }
