@@ -220,7 +220,9 @@ class CollectCommandTest {
                 "stack.pdf", new SignedStack(11).sign(issued("502"), Set.of("release.yes")).pdf()));
     run.says("502  open: released or not released");
     Path form = garage.made("signed/502.yaml");
-    String typed = text(form).replaceAll("((?:target|setting): ([^,}]*)(?:(?!setting:).)*value: )open", "$1$2");
+    String typed =
+        text(form)
+            .replaceAll("((?:target|setting): ([^,}]*)(?:(?!setting:).)*value: )open", "$1$2");
     String none = typed.replace("is: open", "is: marked");
     assertTrue(none.contains("{box: release.yes, kind: tick, is: empty}"), none);
     Files.writeString(form, none);
