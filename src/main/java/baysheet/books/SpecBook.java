@@ -33,10 +33,7 @@ public record SpecBook(
     Optional<Located<String>> like,
     Optional<Located<String>> source,
     Optional<Checked> checked,
-    Optional<Located<Quantity>> kerbMass,
-    Optional<Located<Quantity>> frontShare,
-    Optional<Located<Quantity>> wheelbase,
-    Optional<Located<Quantity>> massBehindFront,
+    Mass mass,
     List<Located<String>> traits,
     List<Located<String>> withoutTraits,
     Map<Place, Located<String>> supports,
@@ -55,6 +52,29 @@ public record SpecBook(
     fasteners = List.copyOf(fasteners);
     partNumbers = Collections.unmodifiableMap(new LinkedHashMap<>(partNumbers));
     seen = List.copyOf(seen);
+  }
+
+  /** How heavy the vehicle is, and two ways to say how much of it stands on the front axle. */
+  public record Mass(
+      Optional<Located<Quantity>> kerb,
+      Optional<Located<Quantity>> frontShare,
+      Optional<Located<Quantity>> wheelbase,
+      Optional<Located<Quantity>> behindFront) {}
+
+  public Optional<Located<Quantity>> kerbMass() {
+    return mass.kerb;
+  }
+
+  public Optional<Located<Quantity>> frontShare() {
+    return mass.frontShare;
+  }
+
+  public Optional<Located<Quantity>> wheelbase() {
+    return mass.wheelbase;
+  }
+
+  public Optional<Located<Quantity>> massBehindFront() {
+    return mass.behindFront;
   }
 
   /** What a part, or a fastener that is renewed, is ordered by. */
