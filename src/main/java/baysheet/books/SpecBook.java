@@ -17,8 +17,6 @@ import java.util.Optional;
  * @param title what a sheet prints; the book named by {@code like} gives it where absent
  * @param like the book from which everything is taken that stands not here
  * @param source where the values come from
- * @param frontShare percent of the kerb mass on the front axle
- * @param wheelbase with {@code massBehindFront}, another way to say the front share
  * @param withoutTraits traits of the book named by {@code like} that this vehicle does not have
  * @param supports support points by axle
  * @param jacking where a jack lifts, by axle
