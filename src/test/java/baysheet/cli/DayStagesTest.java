@@ -44,7 +44,7 @@ class DayStagesTest {
         bay: 1
         by: T1
         stages: 3
-        ready-by: 11:20
+        ready-by: 11:35
         work: discs-and-pads at front
         """);
   }
@@ -77,7 +77,7 @@ class DayStagesTest {
         bay: 2
         by: T1
         arrives: 09:00
-        ready-by: 10:40
+        ready-by: 10:20
         work: track-rod-end at front-left
         """);
   }

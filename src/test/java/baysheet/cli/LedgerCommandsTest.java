@@ -186,8 +186,8 @@ class LedgerCommandsTest {
     make();
     close("501", "T1");
     fillIn("501");
-    String target = "value: " + targetOf("501");
-    change(form("501"), target + "}", "value: 900 N·m}");
+    String setting = "value: " + settingOf("501");
+    change(form("501"), setting + "}", "value: 900 N·m}");
     Garage.Run open = close("501", "T1");
     assertEquals(Exit.PROBLEMS, open.exit());
     open.says("900 N·m is outside");
@@ -199,12 +199,12 @@ class LedgerCommandsTest {
     assertFalse(Files.readString(chain).contains("note 7"), "the chain holds no typed text");
   }
 
-  private String targetOf(String job) throws IOException {
+  private String settingOf(String job) throws IOException {
     return Files.readAllLines(form(job)).stream()
-        .filter(line -> line.contains("target: "))
+        .filter(line -> line.contains("setting: "))
         .findFirst()
         .orElseThrow()
-        .replaceAll(".*target: ([^,}]*).*", "$1");
+        .replaceAll(".*setting: ([^,}]*).*", "$1");
   }
 
   @Test
