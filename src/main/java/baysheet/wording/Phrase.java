@@ -10,8 +10,8 @@ enum Phrase {
   TIGHTEN("Tighten the %s"),
   PUT_BACK("Refit the %s", "Reinstall the %s"),
   SET_LIFT_PADS(
-      "Set every lift pad flat and centred under its lift point, and check any arm lock",
-      "Set every lift pad flat and centered under its lift point, and check any arm lock"),
+      "Set every lift pad flat and centred under its lift point and check any arm lock",
+      "Set every lift pad flat and centered under its lift point and check any arm lock"),
   TAKE_CHOCKS("Remove every wheel chock from under the vehicle"),
   RAISE_FOR_BLOCKS(
       "With nobody inside or under the vehicle, raise it until solid blocks go under its wheels"),
