@@ -10,6 +10,7 @@ import baysheet.sheet.Sheet;
 import baysheet.sheet.Sheet.SheetStep;
 import baysheet.sheet.Stage;
 import baysheet.sheet.Statement;
+import baysheet.sheet.StepSource;
 import baysheet.sheet.TorqueLine;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -303,7 +304,10 @@ public final class StageVerifier {
             .filter(n -> n < first)
             .anyMatch(n -> StageStateCheck.raises(whole.steps().get(n - 1), resolved));
     boolean since = begun && (caution.onTop() || (raised && raises));
-    boolean due = !here.isEmpty() || caution.wholeJob() || since;
+    boolean onBlocks =
+        stage.steps().stream().anyMatch(step -> step.source() instanceof StepSource.Blocks);
+    boolean over = raises && !raised && here.isEmpty() && !onBlocks;
+    boolean due = !over && (!here.isEmpty() || caution.wholeJob() || since);
     List<CautionLine> found =
         stage.cautions().stream().filter(it -> it.letter().equals(caution.letter())).toList();
     if (found.size() != (due ? 1 : 0)) {
