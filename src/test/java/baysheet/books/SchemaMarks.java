@@ -26,7 +26,7 @@ final class SchemaMarks {
   }
 
   /**
-   * Where one thing or a list of them may stand, a fault within the list is also told as the list
+   * Where one thing or a list of them may stand, a fault within the list is also reported as the list
    * not being one thing.
    */
   private static boolean isOvertaken(
