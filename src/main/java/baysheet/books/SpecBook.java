@@ -17,8 +17,6 @@ import java.util.Optional;
  * @param title what a sheet prints; the book named by {@code like} gives it where absent
  * @param like the book from which everything is taken that stands not here
  * @param source where the values come from
- * @param frontShare percent of the kerb mass on the front axle
- * @param wheelbase with {@code massBehindFront}, another way to say the front share
  * @param withoutTraits traits of the book named by {@code like} that this vehicle does not have
  * @param supports support points by axle
  * @param jacking where a jack lifts, by axle
@@ -33,10 +31,7 @@ public record SpecBook(
     Optional<Located<String>> like,
     Optional<Located<String>> source,
     Optional<Checked> checked,
-    Optional<Located<Quantity>> kerbMass,
-    Optional<Located<Quantity>> frontShare,
-    Optional<Located<Quantity>> wheelbase,
-    Optional<Located<Quantity>> massBehindFront,
+    Mass mass,
     List<Located<String>> traits,
     List<Located<String>> withoutTraits,
     Map<Place, Located<String>> supports,
@@ -55,6 +50,29 @@ public record SpecBook(
     fasteners = List.copyOf(fasteners);
     partNumbers = Collections.unmodifiableMap(new LinkedHashMap<>(partNumbers));
     seen = List.copyOf(seen);
+  }
+
+  /** How heavy the vehicle is, and two ways to say how much of it stands on the front axle. */
+  public record Mass(
+      Optional<Located<Quantity>> kerb,
+      Optional<Located<Quantity>> frontShare,
+      Optional<Located<Quantity>> wheelbase,
+      Optional<Located<Quantity>> behindFront) {}
+
+  public Optional<Located<Quantity>> kerbMass() {
+    return mass.kerb;
+  }
+
+  public Optional<Located<Quantity>> frontShare() {
+    return mass.frontShare;
+  }
+
+  public Optional<Located<Quantity>> wheelbase() {
+    return mass.wheelbase;
+  }
+
+  public Optional<Located<Quantity>> massBehindFront() {
+    return mass.behindFront;
   }
 
   /** What a part, or a fastener that is renewed, is ordered by. */

@@ -50,7 +50,6 @@ public final class SpecBookReader {
   /** Where another book is named, everything may be left out that it has. */
   private static Optional<SpecBook> book(MapReader map) {
     boolean whole = !map.has("like");
-    Mass mass = mass(map);
     List<Located<String>> traits =
         Words.once(map.list("traits", ValueReaders.name()), map.problems());
     List<Located<String>> without =
@@ -64,10 +63,7 @@ public final class SpecBookReader {
             map.optional("like", ValueReaders.name()),
             text(map, "source", whole),
             map.optional("checked", CHECKED).map(Located::value),
-            mass.kerb,
-            mass.frontShare,
-            mass.wheelbase,
-            mass.behindFront,
+            mass(map),
             traits,
             without,
             Words.located(map.entries("supports", PlaceText::axle, ValueReaders.text())),
@@ -107,14 +103,7 @@ public final class SpecBookReader {
     return map.build(() -> new SpecBook.Checked(by.get(), on.get()));
   }
 
-  /** How heavy the vehicle is, and two ways to say how much of it stands on the front axle. */
-  private record Mass(
-      Optional<Located<Quantity>> kerb,
-      Optional<Located<Quantity>> frontShare,
-      Optional<Located<Quantity>> wheelbase,
-      Optional<Located<Quantity>> behindFront) {}
-
-  private static Mass mass(MapReader map) {
+  private static SpecBook.Mass mass(MapReader map) {
     map.atMostOneOf(List.of("front-share", "mass-behind-front"));
     ValueReader<Quantity> length = Figures.quantity(QuantityKey.WHEELBASE);
     Optional<Located<Quantity>> behindFront =
@@ -124,7 +113,7 @@ public final class SpecBookReader {
             ? map.required("wheelbase", length)
             : map.optional("wheelbase", length);
     behindFront.ifPresent(centre -> inside(centre, wheelbase, map.problems()));
-    return new Mass(
+    return new SpecBook.Mass(
         map.optional("kerb-mass", Figures.quantity(QuantityKey.KERB_MASS)),
         map.optional("front-share", Figures.quantity(QuantityKey.FRONT_SHARE)),
         wheelbase,

@@ -52,7 +52,7 @@ record DayRisks(GarageDay day) {
           : "With stages: 2 in its file it could rest overnight.";
     }
     Part last = done.get(done.size() - 1);
-    return "It can rest overnight after sheet %s, at %s: baysheet carry %s DAY --step %d."
+    return "It can rest overnight after sheet %s, at %s: baysheet carry %s DAY --step %s."
         .formatted(
             last.sheet(), DayWords.clock(last.to()), job.job().number(), lastStep(job, last));
   }

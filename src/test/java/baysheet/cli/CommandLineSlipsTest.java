@@ -105,7 +105,7 @@ class CommandLineSlipsTest {
     String known =
         switch (command) {
           case "sheets" ->
-              "--again, --dry-run, --help, --jobs, --json, --out, --paper, --print, --quiet, --record,"
+              "--again, --dry-run, --fillable, --help, --jobs, --json, --out, --paper, --print, --quiet, --record,"
                   + " --shop, --templates, --version";
           case "torque" -> "--accuracy, --angle, --band, --class, --friction, --from, --head";
           case "check" -> "--help, --json, --version, --watch";

@@ -27,6 +27,7 @@ record NamedPlaces(String path, Scalar scalar) {
           "shop/people",
           "shop/people/*/qualifications",
           "book/fluids",
+          "book/part-numbers",
           "book/fasteners",
           "book/fasteners/*",
           "book/supports",

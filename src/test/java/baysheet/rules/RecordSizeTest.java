@@ -27,7 +27,7 @@ class RecordSizeTest {
               Map.entry("Shop", 15),
               Map.entry("StepText", 15),
               Map.entry("Procedure", 17),
-              Map.entry("SpecBook", 17),
+              Map.entry("SpecBook", 16),
               Map.entry("Fastener", 18),
               Map.entry("FastenerText", 18),
               Map.entry("Sheet", 18),
@@ -35,7 +35,7 @@ class RecordSizeTest {
               Map.entry("Step", 24),
               Map.entry("TorqueLineText", 24),
               Map.entry("TorqueLine", 27),
-              Map.entry("HeadText", 28),
+              Map.entry("HeadText", 29),
               Map.entry("SheetText", 28)));
 
   @Test

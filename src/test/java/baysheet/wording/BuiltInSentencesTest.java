@@ -123,6 +123,8 @@ class BuiltInSentencesTest {
           Phrase.NOT_FINISHED,
           Phrase.CONTINUES,
           Phrase.REPLACES,
+          Phrase.SEEN_ON_THIS,
+          Phrase.SEEN_ON_KIND,
           Phrase.FOUND,
           Phrase.OK_IF);
 
