@@ -51,7 +51,8 @@ public final class CatalogueCheck {
   }
 
   /**
-   * Reports entries of a garage that take the place of a built-in caution or check and ask for less.
+   * Reports entries of a garage that take the place of a built-in caution or check and ask for
+   * less.
    *
    * @param own a file of the garage
    * @param builtIn all that comes with the program

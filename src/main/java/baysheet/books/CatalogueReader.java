@@ -119,8 +119,8 @@ public final class CatalogueReader {
   }
 
   /**
-   * Reports names of a shop's file that are a slip of the pen away from a built-in one: meant to take
-   * its place, the entry would be passed over.
+   * Reports names of a shop's file that are a slip of the pen away from a built-in one: meant to
+   * take its place, the entry would be passed over.
    *
    * @param builtIn the files that come with the program
    */

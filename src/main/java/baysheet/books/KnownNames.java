@@ -226,8 +226,8 @@ public final class KnownNames {
   }
 
   /**
-   * Reports a part that does not say what it renews, where it may be one whose renewal brings checks:
-   * the procedure takes such an item off, or the part is called like one.
+   * Reports a part that does not say what it renews, where it may be one whose renewal brings
+   * checks: the procedure takes such an item off, or the part is called like one.
    */
   public void renewal(Procedure procedure, Problems problems) {
     Map<String, String> open = new TreeMap<>(renewable);
@@ -282,8 +282,8 @@ public final class KnownNames {
   }
 
   /**
-   * Reports a name that reads like a declared one, or holds the words of one by which cautions go: it
-   * is meant, or this one is to be declared with what it is like.
+   * Reports a name that reads like a declared one, or holds the words of one by which cautions go:
+   * it is meant, or this one is to be declared with what it is like.
    */
   private boolean near(ReferenceSort sort, Located<String> name, Problems problems) {
     if (knows(sort, name.value())) {

@@ -49,7 +49,9 @@ public final class ProcedureReader {
     return procedure;
   }
 
-  /** The same, and reports when the procedure is not named as its file is, without {@code .yaml}. */
+  /**
+   * The same, and reports when the procedure is not named as its file is, without {@code .yaml}.
+   */
   public static Optional<Procedure> read(Node node, String fileName, Problems problems) {
     Optional<Procedure> procedure = read(node, problems);
     procedure.ifPresent(it -> Words.sameAsFile(it.name(), fileName, problems));

@@ -146,7 +146,8 @@ class JobReaderTest {
         "axle-bush at rear left | | axle-bush at front or rear",
         "wash | | a name and its place, such as lower-arm at front-left",
       })
-  void workThatIsNotWrittenRightIsReportedWithWhatItCouldMean(String work, String near, String expected) {
+  void workThatIsNotWrittenRightIsReportedWithWhatItCouldMean(
+      String work, String near, String expected) {
     Problems problems = new Problems();
     Node job =
         Shelf.parse(

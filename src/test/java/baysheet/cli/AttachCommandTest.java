@@ -313,4 +313,5 @@ class AttachCommandTest {
     assertEquals(Exit.USAGE, attach(invoice, "--incomplete", "x".repeat(91)).exit());
   }
 
-  /** Of each choice the other box is marked. */}
+  /** Of each choice the other box is marked. */
+}

@@ -367,4 +367,5 @@ class CollectCommandTest {
     run.says("there is no ledger in");
   }
 
-  /** Of each choice the other box is marked. */}
+  /** Of each choice the other box is marked. */
+}

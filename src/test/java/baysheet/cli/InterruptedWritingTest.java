@@ -40,6 +40,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  */
 class InterruptedWritingTest {
   private static final String DAY = Garage.DAY + "/";
+
   /** Of four quarters of a file, those that are written when writing it fails. */
   private static final int HALF = 2;
 
@@ -191,10 +192,7 @@ class InterruptedWritingTest {
       boolean ofLedger = forGood || old.isEmpty();
       FailingDisk disk =
           new FailingDisk(
-              failing,
-              forGood,
-              HALF,
-              file -> ofLedger || !file.toString().contains(Issues.LEDGER));
+              failing, forGood, HALF, file -> ofLedger || !file.toString().contains(Issues.LEDGER));
       Garage.Run run = run(out, disk, record, named);
       if (!disk.wasReached()) {
         break;

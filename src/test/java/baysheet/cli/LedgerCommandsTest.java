@@ -373,4 +373,5 @@ class LedgerCommandsTest {
     run.says("help no-revision-left");
   }
 
-  /** Of each choice the other box is marked. */}
+  /** Of each choice the other box is marked. */
+}

@@ -265,7 +265,8 @@ class MisspeltNamesTest {
   }
 
   /**
-   * The last letter of the first word is doubled: short words are near enough to be reported as well.
+   * The last letter of the first word is doubled: short words are near enough to be reported as
+   * well.
    */
   private static String misspelt(Named named) throws IOException {
     return NamedPlaces.replaced(

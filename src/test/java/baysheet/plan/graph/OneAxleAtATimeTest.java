@@ -21,7 +21,8 @@ import org.junit.jupiter.api.Test;
  */
 class OneAxleAtATimeTest {
   private static final SmallShop SHOP =
-      SmallShop.bolted("deep-bolt: {count: 1, thread: M12x1.5, class: \"10.9\", head: hex 19 mm, torque: 100 N·m, final: ride-height}")
+      SmallShop.bolted(
+              "deep-bolt: {count: 1, thread: M12x1.5, class: \"10.9\", head: hex 19 mm, torque: 100 N·m, final: ride-height}")
           .procedure("deep", "at: wheel\nbehind: [roller-off]", "Deep", "one")
           .procedure("below", "at: vehicle\nbehind: [raise]", "Below", "two");
 
