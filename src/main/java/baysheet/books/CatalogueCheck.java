@@ -1,6 +1,5 @@
 package baysheet.books;
 
-import baysheet.books.KnownNames.Sort;
 import baysheet.report.Located;
 import baysheet.report.Problems;
 import baysheet.report.Source;
@@ -22,13 +21,13 @@ public final class CatalogueCheck {
     this.problems = problems;
   }
 
-  /** Tells every name of the catalogue that nothing has; the whole of it is the shop's own. */
+  /** Reports every name of the catalogue that nothing has; the whole of it is the shop's own. */
   public static void check(ShopFolder folder, Problems problems) {
     check(folder, Set.of(), problems);
   }
 
   /**
-   * Tells every name of the catalogue that nothing has.
+   * Reports every name of the catalogue that nothing has.
    *
    * @param builtIn the files that come with the program; what they offer need not be used
    */
@@ -42,13 +41,18 @@ public final class CatalogueCheck {
         .forEach(name -> folder.names().unasked(name, problems));
     catalogue.cautions().values().forEach(caution -> caution.when().forEach(check::trigger));
     catalogue.rules().values().forEach(check::rule);
-    catalogue.vocabulary().tools().values().forEach(it -> check.all(Sort.TOOL, it.like()));
-    catalogue.vocabulary().products().values().forEach(it -> check.all(Sort.PRODUCT, it.like()));
+    catalogue.vocabulary().tools().values().forEach(it -> check.all(ReferenceSort.TOOL, it.like()));
+    catalogue
+        .vocabulary()
+        .products()
+        .values()
+        .forEach(it -> check.all(ReferenceSort.PRODUCT, it.like()));
     catalogue.qualifications().values().forEach(it -> it.when().forEach(check::trigger));
   }
 
   /**
-   * Tells entries of a garage that take the place of a built-in caution or check and ask for less.
+   * Reports entries of a garage that take the place of a built-in caution or check and ask for
+   * less.
    *
    * @param own a file of the garage
    * @param builtIn all that comes with the program
@@ -60,7 +64,8 @@ public final class CatalogueCheck {
                 Optional.ofNullable(builtIn.cautions().get(name))
                     .map(Catalogue.Caution::signal)
                     .filter(signal -> signal.compareTo(caution.signal()) < 0)
-                    .ifPresent(signal -> problems.add(Sentences.weakerSignal(caution, signal))));
+                    .ifPresent(
+                        signal -> problems.add(CatalogueSentences.weakerSignal(caution, signal))));
     own.rules()
         .forEach(
             (name, rule) ->
@@ -70,7 +75,7 @@ public final class CatalogueCheck {
 
   private static void notWeaker(Catalogue.Rule own, Catalogue.Rule builtIn, Problems problems) {
     if (builtIn.hold() && !own.hold()) {
-      problems.add(Sentences.weakerHold(own.name()));
+      problems.add(CatalogueSentences.weakerHold(own.name()));
     }
     dropped("keeps-open", own.name(), own.keepsOpen(), builtIn.keepsOpen(), problems);
     dropped("released-by", own.name(), own.releasedBy(), builtIn.releasedBy(), problems);
@@ -84,15 +89,15 @@ public final class CatalogueCheck {
       Problems problems) {
     builtIn
         .filter(it -> own.isEmpty())
-        .ifPresent(it -> problems.add(Sentences.weakerKey(name, key, it.value())));
+        .ifPresent(it -> problems.add(CatalogueSentences.weakerKey(name, key, it.value())));
   }
 
   private void item(Catalogue.Item item) {
-    all(Sort.KIND, item.kinds());
-    all(Sort.FLUID, item.fluid().stream().toList());
+    all(ReferenceSort.KIND, item.kinds());
+    all(ReferenceSort.FLUID, item.fluid().stream().toList());
   }
 
-  private void all(Sort sort, List<Located<String>> names) {
+  private void all(ReferenceSort sort, List<Located<String>> names) {
     names.forEach(name -> known.check(sort, name, problems));
   }
 
@@ -103,26 +108,27 @@ public final class CatalogueCheck {
   }
 
   private void step(Catalogue.CheckStep step) {
-    step.whileOff().forEach(off -> known.check(Sort.ITEM, Sort.KIND, off, problems));
+    step.whileOff()
+        .forEach(off -> known.check(ReferenceSort.ITEM, ReferenceSort.KIND, off, problems));
     step.uses().forEach(use -> known.tool(use, problems));
-    all(Sort.CIRCUIT, step.fills());
-    all(Sort.ITEM, step.ends());
+    all(ReferenceSort.CIRCUIT, step.fills());
+    all(ReferenceSort.ITEM, step.ends());
   }
 
   private void trigger(Trigger trigger) {
     for (Map.Entry<Trigger.Condition, Trigger.Asked> asked : trigger.asked().entrySet()) {
       List<Located<String>> names = asked.getValue().located();
       switch (asked.getKey()) {
-        case UNDO, DO_UP, DISTURB -> all(Sort.ITEM, names);
-        case KIND, DO_UP_KIND, RENEW_KIND -> all(Sort.KIND, names);
-        case CIRCUIT -> all(Sort.CIRCUIT, names);
-        case APPLY -> all(Sort.PRODUCT, names);
-        case USES -> all(Sort.SPECIAL_TOOL, names);
-        case MEASURE -> all(Sort.MEASURE, names);
-        case PROCEDURE -> all(Sort.PROCEDURE, names);
-        case SERVES -> all(Sort.ROLE, names);
-        case TRAIT, WITHOUT -> all(Sort.TRAIT, names);
-        case STATE -> all(Sort.STATE, names);
+        case UNDO, DO_UP, DISTURB -> all(ReferenceSort.ITEM, names);
+        case KIND, DO_UP_KIND, RENEW_KIND -> all(ReferenceSort.KIND, names);
+        case CIRCUIT -> all(ReferenceSort.CIRCUIT, names);
+        case APPLY -> all(ReferenceSort.PRODUCT, names);
+        case USES -> all(ReferenceSort.SPECIAL_TOOL, names);
+        case MEASURE -> all(ReferenceSort.MEASURE, names);
+        case PROCEDURE -> all(ReferenceSort.PROCEDURE, names);
+        case SERVES -> all(ReferenceSort.ROLE, names);
+        case TRAIT, WITHOUT -> all(ReferenceSort.TRAIT, names);
+        case STATE -> all(ReferenceSort.STATE, names);
         case BAY, AT -> {}
       }
     }

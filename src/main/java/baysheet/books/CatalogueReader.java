@@ -100,7 +100,7 @@ public final class CatalogueReader {
   }
 
   /**
-   * Tells names that stand in two of a shop's own files: which of the two holds would depend on
+   * Reports names that stand in two of a shop's own files: which of the two holds would depend on
    * what the files are called.
    */
   public static void sameNames(List<Node> files, Problems problems) {
@@ -111,7 +111,7 @@ public final class CatalogueReader {
           List<String> name = List.of(section.key().text(), entry.key().text().strip());
           Scalar first = seen.putIfAbsent(name, entry.key());
           if (first != null && !first.at().source().equals(entry.key().at().source())) {
-            problems.add(Sentences.inTwoFiles(section.key().text(), entry.key(), first));
+            problems.add(CatalogueSentences.inTwoFiles(section.key().text(), entry.key(), first));
           }
         }
       }
@@ -119,8 +119,8 @@ public final class CatalogueReader {
   }
 
   /**
-   * Tells names of a shop's file that are a slip of the pen away from a built-in one: meant to take
-   * its place, the entry would be passed over.
+   * Reports names of a shop's file that are a slip of the pen away from a built-in one: meant to
+   * take its place, the entry would be passed over.
    *
    * @param builtIn the files that come with the program
    */
@@ -134,7 +134,9 @@ public final class CatalogueReader {
         String own = entry.key().text().strip();
         Optional<String> near = known.contains(own) ? Optional.empty() : Nearest.slip(own, known);
         near.ifPresent(
-            it -> problems.add(Sentences.nearBuiltIn(section.key().text(), entry.key(), it)));
+            it ->
+                problems.add(
+                    CatalogueSentences.nearBuiltIn(section.key().text(), entry.key(), it)));
       }
     }
   }

@@ -76,7 +76,7 @@ final class CribReader {
                     length.get().value(),
                     calibrated.get().value()))
         .flatMap(
-            read -> Figures.told(ProblemCode.BAD_WRENCH, read, name.get().at(), map.problems()))
+            read -> Figures.orReport(ProblemCode.BAD_WRENCH, read, name.get().at(), map.problems()))
         .map(Located::value);
   }
 

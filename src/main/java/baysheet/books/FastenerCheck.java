@@ -16,7 +16,7 @@ import java.util.Optional;
 public final class FastenerCheck {
   private FastenerCheck() {}
 
-  /** Tells every value that contradicts another one of the same fastener. */
+  /** Reports every value that contradicts another one of the same fastener. */
   public static void check(FastenerText text, Problems problems) {
     text.order().ifPresent(order -> order(order, text.count(), problems));
     text.passes()
@@ -39,7 +39,7 @@ public final class FastenerCheck {
   private static void given(
       List<Integer> positions, Span at, Optional<Located<Integer>> count, Problems problems) {
     int all = count.map(Located::value).orElse(Math.max(1, positions.size()));
-    Figures.told(ProblemCode.BAD_ORDER, TighteningOrder.given(positions, all), at, problems);
+    Figures.orReport(ProblemCode.BAD_ORDER, TighteningOrder.given(positions, all), at, problems);
   }
 
   private static void rows(

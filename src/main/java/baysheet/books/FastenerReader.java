@@ -134,9 +134,9 @@ final class FastenerReader {
     List<String> texts = stages.value().stream().map(Located::value).toList();
     ParseResult<Tightening> read = Tightening.parse(texts);
     List<Located<String>> bad = read.found().isPresent() ? List.of() : misread(stages.value());
-    bad.forEach(it -> Figures.told(TORQUE_CODE, Stage.parseAll(it.value()), it.at(), problems));
+    bad.forEach(it -> Figures.orReport(TORQUE_CODE, Stage.parseAll(it.value()), it.at(), problems));
     return bad.isEmpty()
-        ? Figures.told(TORQUE_CODE, read, stages.at(), problems)
+        ? Figures.orReport(TORQUE_CODE, read, stages.at(), problems)
             .filter(it -> areInBounds(it, problems))
         : Optional.empty();
   }
@@ -193,7 +193,7 @@ final class FastenerReader {
         .read(node, problems)
         .flatMap(
             all ->
-                Figures.told(
+                Figures.orReport(
                     ProblemCode.BAD_PASSES,
                     TighteningPasses.parse(all.value().stream().map(Located::value).toList()),
                     all.at(),

@@ -39,7 +39,7 @@ final class Figures {
   /** Whether figures that were read as parts of something are within a key's bounds. */
   static boolean areInBounds(List<Quantity> figures, QuantityKey key, Span at, Problems problems) {
     return figures.stream()
-        .map(figure -> told(key.check(figure), at, problems).isPresent())
+        .map(figure -> orReport(key.check(figure), at, problems).isPresent())
         .reduce(true, Boolean::logicalAnd);
   }
 
@@ -121,13 +121,13 @@ final class Figures {
         : ParseOutcome.ok(reading.found().orElseThrow());
   }
 
-  /** The value read, or its misread told at {@code at}. */
-  static <T> Optional<Located<T>> told(
+  /** The value read, or its misreading reported at {@code at}. */
+  static <T> Optional<Located<T>> orReport(
       ProblemCode code, ParseResult<T> reading, Span at, Problems problems) {
-    return told(outcome(code, reading), at, problems);
+    return orReport(outcome(code, reading), at, problems);
   }
 
-  private static <T> Optional<Located<T>> told(
+  private static <T> Optional<Located<T>> orReport(
       ParseOutcome<T> outcome, Span at, Problems problems) {
     return outcome.fold(
         value -> Optional.of(new Located<>(value, at)),

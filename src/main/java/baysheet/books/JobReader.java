@@ -52,7 +52,7 @@ public final class JobReader {
     return job;
   }
 
-  /** The same, told when the job is not named as its file is, without {@code .yaml}. */
+  /** The same, and reports when the job is not named as its file is, without {@code .yaml}. */
   public static Optional<Job> read(Node node, String fileName, Problems problems) {
     Optional<Job> job = read(node, problems);
     job.ifPresent(it -> Words.sameAsFile(it.number(), fileName, problems));
@@ -60,7 +60,7 @@ public final class JobReader {
   }
 
   /**
-   * The same, told what each work that is not written right could mean.
+   * The same, and reports what each work that is not written right could mean.
    *
    * @param procedures those of the shop
    */

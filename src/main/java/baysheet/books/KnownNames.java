@@ -3,7 +3,6 @@ package baysheet.books;
 import baysheet.report.Located;
 import baysheet.report.Nearest;
 import baysheet.report.Problem;
-import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -26,63 +25,10 @@ public final class KnownNames {
   /** The kind of items that can be opened and have to be filled again. */
   private static final String CIRCUIT_KIND = "circuit";
 
-  /** What a name can refer to. */
-  public enum Sort {
-    ITEM(
-        ProblemCode.UNKNOWN_ITEM, "item", "an item of the catalogue, or a fastener of a spec book"),
-    FASTENER(
-        ProblemCode.UNKNOWN_FASTENER,
-        "fastener",
-        "a fastener that the catalogue or a procedure's step names"),
-    PART(
-        ProblemCode.UNKNOWN_ITEM,
-        "part",
-        "a new part of a procedure, or a fastener of a spec book"),
-    KIND(ProblemCode.UNKNOWN_KIND, "kind", "a kind that a catalogue declares under kinds"),
-    CIRCUIT(ProblemCode.UNKNOWN_CIRCUIT, "circuit", "an item of the kind circuit"),
-    TRAIT(ProblemCode.UNKNOWN_TRAIT, "trait", "a trait that a catalogue declares under traits"),
-    STATE(ProblemCode.UNKNOWN_STATE, "state", "a state that a catalogue describes under states"),
-    FLUID(ProblemCode.UNKNOWN_FLUID, "fluid", "a fluid that a catalogue declares under fluids"),
-    CAUTION(ProblemCode.UNKNOWN_CAUTION, "caution", "a caution of the catalogue"),
-    TOOL(ProblemCode.UNKNOWN_TOOL, "tool", "a tool that a catalogue declares under tools"),
-    SPECIAL_TOOL(
-        ProblemCode.UNKNOWN_TOOL,
-        "special tool",
-        "a special tool of the crib, or one declared under tools"),
-    PRODUCT(
-        ProblemCode.UNKNOWN_PRODUCT,
-        "product",
-        "a product that a catalogue declares under products"),
-    MEASURE(
-        ProblemCode.UNKNOWN_MEASURE,
-        "measured figure",
-        "a figure that a catalogue declares under measures"),
-    PROCEDURE(
-        ProblemCode.UNKNOWN_PROCEDURE,
-        "procedure",
-        "a file under procedures, or a role that one serves"),
-    ROLE(ProblemCode.UNKNOWN_PROCEDURE, "role", "a role that a procedure serves"),
-    QUALIFICATION(
-        ProblemCode.UNKNOWN_QUALIFICATION,
-        "qualification",
-        "a qualification that a catalogue describes under qualifications"),
-    PERSON(ProblemCode.UNKNOWN_PERSON, "person", "one of the people of the shop");
-
-    private final ProblemCode code;
-    private final String word;
-    private final String expected;
-
-    Sort(ProblemCode code, String word, String expected) {
-      this.code = code;
-      this.word = word;
-      this.expected = expected;
-    }
-  }
-
-  private final Map<Sort, Set<String>> names = new EnumMap<>(Sort.class);
+  private final Map<ReferenceSort, Set<String>> names = new EnumMap<>(ReferenceSort.class);
 
   /** Sorts of which a file that cannot be used may have more. */
-  private final Set<Sort> open = new LinkedHashSet<>();
+  private final Set<ReferenceSort> open = new LinkedHashSet<>();
 
   /** Items and fasteners that a step or a trigger names, or a book calls absent. */
   private final Set<String> asked = new TreeSet<>();
@@ -105,7 +51,7 @@ public final class KnownNames {
   private ShopFolder.Faulty faulty = ShopFolder.Faulty.NONE;
 
   private KnownNames() {
-    for (Sort sort : Sort.values()) {
+    for (ReferenceSort sort : ReferenceSort.values()) {
       names.put(sort, new TreeSet<>());
     }
   }
@@ -116,14 +62,14 @@ public final class KnownNames {
     known.add(folder.shop());
     folder.books().values().forEach(known::add);
     folder.procedures().values().forEach(known::add);
-    known.names.get(Sort.PROCEDURE).addAll(folder.faulty().procedures());
+    known.names.get(ReferenceSort.PROCEDURE).addAll(folder.faulty().procedures());
     known.faulty = folder.faulty();
     if (!folder.faulty().procedures().isEmpty()) {
-      known.open.add(Sort.FASTENER);
-      known.open.add(Sort.PART);
+      known.open.add(ReferenceSort.FASTENER);
+      known.open.add(ReferenceSort.PART);
     }
     if (!folder.faulty().books().isEmpty()) {
-      known.open.add(Sort.ITEM);
+      known.open.add(ReferenceSort.ITEM);
     }
     return known;
   }
@@ -131,17 +77,17 @@ public final class KnownNames {
   private static KnownNames of(Catalogue catalogue) {
     KnownNames known = new KnownNames();
     Vocabulary words = catalogue.vocabulary();
-    known.names.get(Sort.KIND).addAll(words.kinds().keySet());
-    known.names.get(Sort.TRAIT).addAll(words.traits().keySet());
-    known.names.get(Sort.FLUID).addAll(words.fluids().keySet());
-    known.names.get(Sort.MEASURE).addAll(words.measures().keySet());
-    known.names.get(Sort.TOOL).addAll(words.tools().keySet());
-    known.names.get(Sort.SPECIAL_TOOL).addAll(words.tools().keySet());
-    known.names.get(Sort.PRODUCT).addAll(words.products().keySet());
-    known.names.get(Sort.PRODUCT).addAll(words.fluids().keySet());
-    known.names.get(Sort.STATE).addAll(catalogue.states().keySet());
-    known.names.get(Sort.QUALIFICATION).addAll(catalogue.qualifications().keySet());
-    known.names.get(Sort.CAUTION).addAll(catalogue.cautions().keySet());
+    known.names.get(ReferenceSort.KIND).addAll(words.kinds().keySet());
+    known.names.get(ReferenceSort.TRAIT).addAll(words.traits().keySet());
+    known.names.get(ReferenceSort.FLUID).addAll(words.fluids().keySet());
+    known.names.get(ReferenceSort.MEASURE).addAll(words.measures().keySet());
+    known.names.get(ReferenceSort.TOOL).addAll(words.tools().keySet());
+    known.names.get(ReferenceSort.SPECIAL_TOOL).addAll(words.tools().keySet());
+    known.names.get(ReferenceSort.PRODUCT).addAll(words.products().keySet());
+    known.names.get(ReferenceSort.PRODUCT).addAll(words.fluids().keySet());
+    known.names.get(ReferenceSort.STATE).addAll(catalogue.states().keySet());
+    known.names.get(ReferenceSort.QUALIFICATION).addAll(catalogue.qualifications().keySet());
+    known.names.get(ReferenceSort.CAUTION).addAll(catalogue.cautions().keySet());
     catalogue.items().values().forEach(known::add);
     Stream.concat(
             catalogue.cautions().values().stream().flatMap(caution -> caution.when().stream()),
@@ -163,75 +109,81 @@ public final class KnownNames {
   }
 
   private void add(Catalogue.Item item) {
-    names.get(Sort.ITEM).add(item.name().value());
-    names.get(Sort.FASTENER).add(item.name().value());
+    names.get(ReferenceSort.ITEM).add(item.name().value());
+    names.get(ReferenceSort.FASTENER).add(item.name().value());
     if (item.kinds().stream().anyMatch(kind -> kind.value().equals(CIRCUIT_KIND))) {
-      names.get(Sort.CIRCUIT).add(item.name().value());
+      names.get(ReferenceSort.CIRCUIT).add(item.name().value());
     }
   }
 
   private void add(Shop shop) {
-    names.get(Sort.PERSON).addAll(shop.people().keySet());
-    shop.crib().special().forEach(tool -> names.get(Sort.SPECIAL_TOOL).add(tool.name().value()));
+    names.get(ReferenceSort.PERSON).addAll(shop.people().keySet());
+    shop.crib()
+        .special()
+        .forEach(tool -> names.get(ReferenceSort.SPECIAL_TOOL).add(tool.name().value()));
   }
 
   private void add(SpecBook book) {
     for (SpecBook.Group group : book.fasteners()) {
-      names.get(Sort.ITEM).addAll(group.fasteners().keySet());
+      names.get(ReferenceSort.ITEM).addAll(group.fasteners().keySet());
       inBooks.addAll(group.fasteners().keySet());
       group.absent().forEach(name -> asked.add(name.value()));
     }
   }
 
   private void add(Procedure procedure) {
-    names.get(Sort.PROCEDURE).add(procedure.name().value());
-    procedure.parts().forEach(part -> names.get(Sort.PART).add(part.name().value()));
-    procedure.serves().ifPresent(role -> names.get(Sort.ROLE).add(role.value()));
+    names.get(ReferenceSort.PROCEDURE).add(procedure.name().value());
+    procedure.parts().forEach(part -> names.get(ReferenceSort.PART).add(part.name().value()));
+    procedure.serves().ifPresent(role -> names.get(ReferenceSort.ROLE).add(role.value()));
     procedure.behind().forEach(access -> roles.add(access.value().procedure()));
-    procedure.steps().flatMap(Step::items).forEach(it -> names.get(Sort.FASTENER).add(it.value()));
+    procedure
+        .steps()
+        .flatMap(Step::items)
+        .forEach(it -> names.get(ReferenceSort.FASTENER).add(it.value()));
     procedure.steps().flatMap(Step::items).forEach(it -> asked.add(it.value()));
   }
 
   /** The names of a sort, in alphabetical order. */
-  public Set<String> all(Sort sort) {
+  public Set<String> all(ReferenceSort sort) {
     return names.get(sort);
   }
 
   /** Whether a name of this sort is known, or may be in a file that cannot be used. */
-  public boolean knows(Sort sort, String name) {
-    boolean ofProcedure = sort == Sort.PROCEDURE || sort == Sort.ROLE;
+  public boolean knows(ReferenceSort sort, String name) {
+    boolean ofProcedure = sort == ReferenceSort.PROCEDURE || sort == ReferenceSort.ROLE;
     return names.get(sort).contains(name)
         || open.contains(sort)
         || (ofProcedure && faulty.mayServe(name));
   }
 
-  /** Tells a name that nothing has. */
-  public void check(Sort sort, Located<String> name, Problems problems) {
+  /** Reports a name that nothing has. */
+  public void check(ReferenceSort sort, Located<String> name, Problems problems) {
     if (!knows(sort, name.value())) {
       problems.add(unknown(sort, name, names.get(sort)));
     }
   }
 
   /**
-   * Tells a fastener of a book that nothing asks for, so that its figure could reach no sheet.
+   * Reports a fastener of a book that nothing asks for, so that its figure could reach no sheet.
    * Where the step that should ask for it is the one that is misspelt, that is reported already.
    */
   public void fastener(Located<String> name, Problems problems) {
     // Looking for near names is slow, and every fastener of the book is asked for at every job.
-    if (knows(Sort.FASTENER, name.value())) {
+    if (knows(ReferenceSort.FASTENER, name.value())) {
       return;
     }
     boolean misspeltElsewhere =
-        Nearest.of(name.value(), names.get(Sort.FASTENER))
-            .filter(near -> !names.get(Sort.ITEM).contains(near))
+        Nearest.of(name.value(), names.get(ReferenceSort.FASTENER))
+            .filter(near -> !names.get(ReferenceSort.ITEM).contains(near))
             .isPresent();
     if (!misspeltElsewhere) {
-      check(Sort.FASTENER, name, problems);
+      check(ReferenceSort.FASTENER, name, problems);
     }
   }
 
-  /** Tells a name that neither of two sorts has. */
-  public void check(Sort one, Sort other, Located<String> name, Problems problems) {
+  /** Reports a name that neither of two sorts has. */
+  public void check(
+      ReferenceSort one, ReferenceSort other, Located<String> name, Problems problems) {
     if (!knows(one, name.value()) && !knows(other, name.value())) {
       problems.add(unknown(one, name, both(one, other)));
     }
@@ -239,21 +191,23 @@ public final class KnownNames {
 
   /** That neither the catalogue nor any book has an item of a name. */
   public Problem noItem(Located<String> name) {
-    return unknown(Sort.ITEM, name, names.get(Sort.ITEM));
+    return unknown(ReferenceSort.ITEM, name, names.get(ReferenceSort.ITEM));
   }
 
   /** That there is no procedure and no role of a name. */
   public Problem noProcedure(Located<String> name) {
-    return unknown(Sort.PROCEDURE, name, both(Sort.PROCEDURE, Sort.ROLE));
+    return unknown(
+        ReferenceSort.PROCEDURE, name, both(ReferenceSort.PROCEDURE, ReferenceSort.ROLE));
   }
 
-  private Set<String> both(Sort one, Sort other) {
+  private Set<String> both(ReferenceSort one, ReferenceSort other) {
     Set<String> both = new TreeSet<>(names.get(one));
     both.addAll(names.get(other));
     return both;
   }
 
-  private static Problem unknown(Sort sort, Located<String> name, Collection<String> known) {
+  private static Problem unknown(
+      ReferenceSort sort, Located<String> name, Collection<String> known) {
     return Problem.of(
             sort.code, name.at(), "there is no " + sort.word + " \"" + name.value() + "\"")
         .expecting(sort.expected)
@@ -261,19 +215,19 @@ public final class KnownNames {
   }
 
   /**
-   * Tells an item of the shop's catalogue that nothing names and that is a slip of the pen away
+   * Reports an item of the shop's catalogue that nothing names and that is a slip of the pen away
    * from a fastener of a book: what it says of its kinds would be passed over.
    */
   void unasked(Located<String> item, Problems problems) {
     String name = item.value();
     boolean named = asked.contains(name) || inBooks.contains(name);
     Optional<String> near = named ? Optional.empty() : Nearest.slip(name, inBooks);
-    near.ifPresent(fastener -> problems.add(Sentences.nearItem(item, fastener)));
+    near.ifPresent(fastener -> problems.add(CatalogueSentences.nearItem(item, fastener)));
   }
 
   /**
-   * Tells a part that does not say what it renews, where it may be one whose renewal brings checks:
-   * the procedure takes such an item off, or the part is called like one.
+   * Reports a part that does not say what it renews, where it may be one whose renewal brings
+   * checks: the procedure takes such an item off, or the part is called like one.
    */
   public void renewal(Procedure procedure, Problems problems) {
     Map<String, String> open = new TreeMap<>(renewable);
@@ -288,50 +242,50 @@ public final class KnownNames {
       items.removeIf(
           it -> !off.contains(it) && !words.contains(open.get(it).toLowerCase(Locale.ROOT)));
       if (part.renews().isEmpty() && !items.isEmpty()) {
-        problems.add(Sentences.renewsUnstated(part, items));
+        problems.add(CatalogueSentences.renewsUnstated(part, items));
       }
     }
   }
 
-  /** Tells a role that no procedure asks for and that is a slip of the pen away from one. */
+  /** Reports a role that no procedure asks for and that is a slip of the pen away from one. */
   public void role(Located<String> role, Problems problems) {
     Optional<String> near =
         roles.contains(role.value()) ? Optional.empty() : Nearest.slip(role.value(), roles);
-    near.ifPresent(asked -> problems.add(Sentences.nearRole(role, asked)));
+    near.ifPresent(asked -> problems.add(CatalogueSentences.nearRole(role, asked)));
   }
 
-  /** Tells a tool that is misspelt, or that no catalogue declares. */
+  /** Reports a tool that is misspelt, or that no catalogue declares. */
   public void tool(Located<Procedure.Use> use, Problems problems) {
     Located<String> name = use.map(Procedure.Use::name);
     if (use.value().special()) {
-      check(Sort.SPECIAL_TOOL, name, problems);
+      check(ReferenceSort.SPECIAL_TOOL, name, problems);
     } else {
-      declared(Sort.TOOL, name, problems);
+      declared(ReferenceSort.TOOL, name, problems);
     }
   }
 
-  /** Tells a figure that reads like one by which the sheet goes. */
+  /** Reports a figure that reads like one by which the sheet goes. */
   public void measure(Located<String> name, Problems problems) {
-    near(Sort.MEASURE, name, problems);
+    near(ReferenceSort.MEASURE, name, problems);
   }
 
-  /** Tells a product that is misspelt, or that no catalogue declares. */
+  /** Reports a product that is misspelt, or that no catalogue declares. */
   public void product(Located<String> name, Problems problems) {
-    declared(Sort.PRODUCT, name, problems);
+    declared(ReferenceSort.PRODUCT, name, problems);
   }
 
   /** What nobody has declared brings no caution and no check. */
-  private void declared(Sort sort, Located<String> name, Problems problems) {
+  private void declared(ReferenceSort sort, Located<String> name, Problems problems) {
     if (!knows(sort, name.value()) && !near(sort, name, problems)) {
-      problems.add(Sentences.undeclared(sort.word, name));
+      problems.add(CatalogueSentences.undeclared(sort.word, name));
     }
   }
 
   /**
-   * Tells a name that reads like a declared one, or holds the words of one by which cautions go: it
-   * is meant, or this one is to be declared with what it is like.
+   * Reports a name that reads like a declared one, or holds the words of one by which cautions go:
+   * it is meant, or this one is to be declared with what it is like.
    */
-  private boolean near(Sort sort, Located<String> name, Problems problems) {
+  private boolean near(ReferenceSort sort, Located<String> name, Problems problems) {
     if (knows(sort, name.value())) {
       return false;
     }
@@ -343,7 +297,7 @@ public final class KnownNames {
     return like.isPresent();
   }
 
-  private Optional<String> holding(String name, Sort sort) {
+  private Optional<String> holding(String name, ReferenceSort sort) {
     // "press-off bolts" are no press: words joined by a hyphen are one word.
     String words = name.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}-]+", " ");
     String spaced = " " + words + " ";

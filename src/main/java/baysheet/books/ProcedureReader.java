@@ -49,7 +49,9 @@ public final class ProcedureReader {
     return procedure;
   }
 
-  /** The same, told when the procedure is not named as its file is, without {@code .yaml}. */
+  /**
+   * The same, and reports when the procedure is not named as its file is, without {@code .yaml}.
+   */
   public static Optional<Procedure> read(Node node, String fileName, Problems problems) {
     Optional<Procedure> procedure = read(node, problems);
     procedure.ifPresent(it -> Words.sameAsFile(it.name(), fileName, problems));
@@ -124,7 +126,7 @@ public final class ProcedureReader {
   }
 
   /**
-   * Whether a fastener stays in its thread is told by the key alone, so that a sentence which says
+   * Whether a fastener stays in its thread is said by the key alone, so that a sentence which says
    * otherwise is an error: a state between two sheets would be wrong.
    */
   private static void slackenedOrRemoved(Step step, Problems problems) {

@@ -71,7 +71,7 @@ final class RuleReader {
   private static void whileRaised(
       Located<Moment> moment, Located<Catalogue.CheckStep> step, Problems problems) {
     if (moment.value() != Moment.RAISED) {
-      problems.add(Sentences.stepAtAnotherMoment(step.at(), moment));
+      problems.add(CatalogueSentences.stepAtAnotherMoment(step.at(), moment));
     }
   }
 }

@@ -40,7 +40,7 @@ public final class SpecBookReader {
     return book;
   }
 
-  /** The same, told when the book is not named as its file is, without {@code .yaml}. */
+  /** The same, and reports when the book is not named as its file is, without {@code .yaml}. */
   public static Optional<SpecBook> read(Node node, String fileName, Problems problems) {
     Optional<SpecBook> book = read(node, problems);
     book.ifPresent(it -> Words.sameAsFile(it.vehicle(), fileName, problems));

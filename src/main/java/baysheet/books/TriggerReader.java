@@ -42,7 +42,7 @@ final class TriggerReader {
     Optional<Boolean> impact = map.optional("impact", ValueReaders.yesNo()).map(Located::value);
     Trigger trigger = new Trigger(asked, impact, map.at());
     if (trigger.isEmpty() && !asksForSomething(map)) {
-      map.problems().add(Sentences.emptyTrigger(map.at()));
+      map.problems().add(CatalogueSentences.emptyTrigger(map.at()));
     }
     return map.build(() -> trigger);
   }

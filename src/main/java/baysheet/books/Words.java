@@ -57,7 +57,7 @@ final class Words {
 
   /**
    * A value that must be there. Where it is not, something stands in for it, so that all the other
-   * keys are read and told as well; {@link MapReader#build} then drops the record.
+   * keys are read and reported as well; {@link MapReader#build} then drops the record.
    */
   static <T> Located<T> needed(MapReader map, String key, ValueReader<T> reader, T standIn) {
     return map.required(key, reader).orElseGet(() -> unread(map, standIn));
@@ -102,7 +102,7 @@ final class Words {
                 list -> node instanceof Sequence all && list.value().size() == all.items().size());
   }
 
-  /** Tells what stands more than once in a list. */
+  /** Reports what stands more than once in a list. */
   static <T> List<Located<T>> once(List<Located<T>> list, Problems problems) {
     Map<T, Located<T>> seen = new LinkedHashMap<>();
     for (Located<T> value : list) {
@@ -114,7 +114,7 @@ final class Words {
     return list;
   }
 
-  /** Tells when a file holds something else than its name says. */
+  /** Reports when a file holds something else than its name says. */
   static void sameAsFile(Located<String> name, String fileName, Problems problems) {
     if (!name.value().equals(fileName)) {
       problems.add(Sentences.nameDiffers(name, fileName));

@@ -50,22 +50,22 @@ final class BenchText {
   }
 
   private void stage(BenchTorque.BenchStage stage) {
-    SettingRows told = new SettingRows(rows);
+    SettingRows shown = new SettingRows(rows);
     if (stage.worked().isEmpty()) {
-      told.unset(stage.stage() instanceof Stage.Angle);
+      shown.unset(stage.stage() instanceof Stage.Angle);
       return;
     }
     BenchTorque.Worked worked = stage.worked().get();
     if (worked.choice().isEmpty()) {
-      told.doubtful();
+      shown.doubtful();
       return;
     }
-    told.converted(worked.target(), worked.band(), BOTH);
-    told.band(worked.target(), worked.band(), whose(worked.whose()));
+    shown.converted(worked.target(), worked.band(), BOTH);
+    shown.band(worked.target(), worked.band(), whose(worked.whose()));
     if (wrenches) {
-      told.reach(worked.target().nominal(), bench.reach(), worked.choice().get());
-      told.wrenches(worked.choice().get());
-      told.setting(worked.choice().get(), worked.band());
+      shown.reach(worked.target().nominal(), bench.reach(), worked.choice().get());
+      shown.wrenches(worked.choice().get());
+      shown.setting(worked.choice().get(), worked.band());
     }
   }
 

@@ -92,7 +92,7 @@ final class BenchWrench {
     return given.orElse(new Quantity(BigDecimal.ONE, Unit.METRE));
   }
 
-  /** Tells what is missing or would be ignored. */
+  /** Reports what is missing or would be ignored. */
   void refuse(OptionParser typed, boolean extension) {
     List.of(from, to, step).forEach(option -> torque(typed, option));
     boolean given = Options.given(length).isPresent();

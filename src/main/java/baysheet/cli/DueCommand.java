@@ -13,7 +13,7 @@ import java.util.function.Supplier;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 
-/** The command that tells what is still to be done. */
+/** The command that shows what is still to be done. */
 final class DueCommand implements Callable<Integer> {
   private final AskLedger ask;
   private final Supplier<LocalDate> today;

@@ -12,7 +12,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 
-/** The command that tells what was done on a vehicle or for a job. */
+/** The command that shows what was done on a vehicle or for a job. */
 final class HistoryCommand implements Callable<Integer> {
   private final AskLedger ask;
 

@@ -26,7 +26,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-/** Tells of one torque line how it came about, from the line of a file to the printed setting. */
+/** Shows how one torque line came about, from the line of a file to the printed setting. */
 final class LineChain {
   private static final String WHOSE_BAND =
       "the shop's, for the book states none (common practice, no source)";
@@ -147,18 +147,18 @@ final class LineChain {
   private void torque(Target target, Optional<WrenchChoice> choice) {
     Shop shop = resolved.shop();
     Band band = target.bandOr(shop.band());
-    SettingRows told = new SettingRows(rows);
+    SettingRows shown = new SettingRows(rows);
     if (choice.isEmpty()) {
       // In no other unit, for none is printed: a figure in doubt must not lie ready to be set.
-      told.band(target, band, WHOSE_BAND);
-      told.doubtful();
+      shown.band(target, band, WHOSE_BAND);
+      shown.doubtful();
       return;
     }
-    told.converted(target, band, shop.torqueUnits());
-    told.band(target, band, WHOSE_BAND);
-    told.reach(target.nominal(), fastener.reach(), choice.get());
-    told.wrenches(choice.get());
-    told.setting(choice.get(), band);
+    shown.converted(target, band, shop.torqueUnits());
+    shown.band(target, band, WHOSE_BAND);
+    shown.reach(target.nominal(), fastener.reach(), choice.get());
+    shown.wrenches(choice.get());
+    shown.setting(choice.get(), band);
   }
 
   private void socket() {

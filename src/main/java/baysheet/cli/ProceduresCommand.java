@@ -2,9 +2,9 @@ package baysheet.cli;
 
 import baysheet.books.Applicability;
 import baysheet.books.Job;
-import baysheet.books.KnownNames;
 import baysheet.books.Place;
 import baysheet.books.Procedure;
+import baysheet.books.ReferenceSort;
 import baysheet.books.ShopFolder;
 import baysheet.books.SpecBook;
 import baysheet.layout.Fonts;
@@ -115,7 +115,7 @@ final class ProceduresCommand implements Callable<Integer> {
   }
 
   private static boolean isFastener(String item, ShopFolder folder) {
-    return folder.names().knows(KnownNames.Sort.FASTENER, item)
+    return folder.names().knows(ReferenceSort.FASTENER, item)
         && Optional.ofNullable(folder.catalogue().items().get(item))
             .map(it -> it.kinds().stream().anyMatch(kind -> kind.value().equals("fastener")))
             .orElse(true);

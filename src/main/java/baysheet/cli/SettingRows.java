@@ -16,7 +16,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Tells how a torque becomes a figure on a wrench, step by step. */
+/** Shows how a torque becomes a figure on a wrench, step by step. */
 final class SettingRows {
   private static final int DECIMALS = 2;
   private static final BigDecimal HUNDRED = new BigDecimal(100);

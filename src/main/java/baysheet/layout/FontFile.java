@@ -15,7 +15,7 @@ public final class FontFile {
   public static final List<String> EMBEDDED =
       List.of("head", "hhea", "loca", "maxp", "cvt ", "prep", "glyf", "hmtx", "fpgm");
 
-  /** The table that tells the glyphs of characters. */
+  /** The table that maps characters to glyphs. */
   private static final String CHARACTERS = "cmap";
 
   /** Where the table directory begins, and how long each of its entries is (ISO/IEC 14496-22). */

@@ -22,13 +22,10 @@ public record Attachment(
     }
   }
 
-  /** What an attached file is to its document. */
+  /** What an attached file is to its document, of the values of the standard those in use. */
   public enum Relationship {
-    SOURCE("Source"),
     DATA("Data"),
-    ALTERNATIVE("Alternative"),
-    SUPPLEMENT("Supplement"),
-    UNSPECIFIED("Unspecified");
+    SUPPLEMENT("Supplement");
 
     private final String pdfName;
 

@@ -35,6 +35,7 @@ import baysheet.sheet.CautionLine;
 import baysheet.sheet.CheckLine;
 import baysheet.sheet.Evening;
 import baysheet.sheet.Sheet;
+import baysheet.sheet.Support;
 import baysheet.sheet.TorqueLine;
 import baysheet.verify.PlanVerifier;
 import java.util.List;
@@ -161,7 +162,7 @@ public final class Planner {
     List<CautionLine> cautions = new Cautions(resolved, lines).all();
     waivers(resolved, cautions, problems);
     List<CheckLine> checks = new Checks(resolved, lines, torque).all();
-    List<Sheet.Support> support = SupportCheck.of(resolved, lines, problems);
+    List<Support> support = SupportCheck.of(resolved, lines, problems);
     List<Sheet.SocketLine> sockets = needs.all();
     ToolList layOut = new ToolList(resolved, lines);
     List<Sheet.ToolLine> tools = layOut.tools(selected, checks);

@@ -7,7 +7,7 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 
 /**
- * What tells one sheet from all others: two papers with one id say the same.
+ * What distinguishes one sheet from all others: two papers with one id say the same.
  *
  * @param text as printed: job, stage where there are several, revision and the first six
  *     hexadecimal digits of the hash

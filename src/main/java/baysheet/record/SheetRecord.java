@@ -8,6 +8,7 @@ import baysheet.sheet.CheckLine;
 import baysheet.sheet.Heading;
 import baysheet.sheet.PartLine;
 import baysheet.sheet.Sheet;
+import baysheet.sheet.Support;
 import baysheet.sheet.TimeNeeded;
 import baysheet.torque.ThreePoint;
 import baysheet.wording.Language;
@@ -263,7 +264,7 @@ public final class SheetRecord {
 
   /** The support that carries most for its rating stands alone, where one figure is wanted. */
   private void heaviest() throws IOException {
-    Optional<Sheet.Support> most =
+    Optional<Support> most =
         sheet.support().stream()
             .reduce((one, other) -> other.load().isAbove(one.load()) ? other : one);
     if (most.isPresent()) {
@@ -271,7 +272,7 @@ public final class SheetRecord {
     }
   }
 
-  private void support(Sheet.Support support) throws IOException {
+  private void support(Support support) throws IOException {
     json.text("raised", support.raised());
     json.text("on", language.text(support.on()));
     json.quantity("axleLoad", support.load());

@@ -142,7 +142,7 @@ final class FastenerRule {
     }
     Optional<Fastener> whole = text.complete(merged.name());
     if (whole.isEmpty()) {
-      // Told already, with the whole book.
+      // Reported already, with the whole book.
       return Optional.empty();
     }
     return Optional.of(

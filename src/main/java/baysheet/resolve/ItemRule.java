@@ -2,9 +2,9 @@ package baysheet.resolve;
 
 import baysheet.books.Catalogue;
 import baysheet.books.KnownNames;
-import baysheet.books.KnownNames.Sort;
 import baysheet.books.Place;
 import baysheet.books.Procedure;
+import baysheet.books.ReferenceSort;
 import baysheet.books.ShopFolder;
 import baysheet.books.Step;
 import baysheet.report.Located;
@@ -260,7 +260,7 @@ final class ItemRule {
   private Found other(Located<String> written, Place place, Asking asking) {
     String name = written.value();
     Catalogue.Item item = catalogue.items().get(name);
-    if (item == null && !known.all(Sort.ITEM).contains(name)) {
+    if (item == null && !known.all(ReferenceSort.ITEM).contains(name)) {
       problems.add(known.noItem(written));
       return new Found.Nothing();
     }

@@ -1,8 +1,8 @@
 package baysheet.resolve;
 
 import baysheet.books.KnownNames;
-import baysheet.books.KnownNames.Sort;
 import baysheet.books.Place;
+import baysheet.books.ReferenceSort;
 import baysheet.report.Located;
 import baysheet.report.Nearest;
 import baysheet.report.Problem;
@@ -49,7 +49,7 @@ final class MissingFasteners {
   /** Whether the book has it under a name that nothing asks for; that is reported already. */
   private boolean isMisspelt(String name) {
     return book.names().stream()
-        .filter(own -> !known.knows(Sort.FASTENER, own))
+        .filter(own -> !known.knows(ReferenceSort.FASTENER, own))
         .anyMatch(own -> Nearest.of(own, List.of(name)).isPresent());
   }
 

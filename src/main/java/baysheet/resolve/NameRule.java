@@ -3,8 +3,8 @@ package baysheet.resolve;
 import baysheet.books.Applicability;
 import baysheet.books.Job;
 import baysheet.books.KnownNames;
-import baysheet.books.KnownNames.Sort;
 import baysheet.books.Procedure;
+import baysheet.books.ReferenceSort;
 import baysheet.books.Shop;
 import baysheet.books.SpecBook;
 import baysheet.books.Step;
@@ -23,27 +23,32 @@ final class NameRule {
   }
 
   void check(Job job) {
-    all(Sort.STATE, job.state());
+    all(ReferenceSort.STATE, job.state());
     all(
-        Sort.QUALIFICATION,
+        ReferenceSort.QUALIFICATION,
         job.qualified().values().stream().map(Job.Qualified::qualification).toList());
     job.waive()
-        .forEach((name, who) -> known.check(Sort.CAUTION, new Located<>(name, who.at()), problems));
+        .forEach(
+            (name, who) ->
+                known.check(ReferenceSort.CAUTION, new Located<>(name, who.at()), problems));
   }
 
   void check(SpecBook book) {
-    all(Sort.TRAIT, book.traits());
-    book.fluids().values().forEach(fluid -> known.check(Sort.FLUID, fluid.name(), problems));
-    book.checked().ifPresent(checked -> known.check(Sort.PERSON, checked.by(), problems));
+    all(ReferenceSort.TRAIT, book.traits());
+    book.fluids()
+        .values()
+        .forEach(fluid -> known.check(ReferenceSort.FLUID, fluid.name(), problems));
+    book.checked().ifPresent(checked -> known.check(ReferenceSort.PERSON, checked.by(), problems));
     book.fasteners().stream()
         .flatMap(group -> group.fasteners().values().stream())
         .forEach(fastener -> known.fastener(fastener.name(), problems));
     book.partNumbers()
         .values()
-        .forEach(it -> known.check(Sort.PART, Sort.FASTENER, it.part(), problems));
+        .forEach(
+            it -> known.check(ReferenceSort.PART, ReferenceSort.FASTENER, it.part(), problems));
     book.fasteners().stream()
         .flatMap(group -> group.absent().stream())
-        .forEach(name -> known.check(Sort.ITEM, Sort.FASTENER, name, problems));
+        .forEach(name -> known.check(ReferenceSort.ITEM, ReferenceSort.FASTENER, name, problems));
   }
 
   void check(Procedure procedure) {
@@ -55,22 +60,22 @@ final class NameRule {
     procedure.parts().stream().flatMap(part -> part.renews().stream()).forEach(this::item);
     known.renewal(procedure, problems);
     applicability(procedure.applicability());
-    all(Sort.QUALIFICATION, procedure.qualifications());
+    all(ReferenceSort.QUALIFICATION, procedure.qualifications());
     procedure.steps().forEach(this::check);
   }
 
   private void procedure(Located<String> name) {
-    known.check(Sort.PROCEDURE, Sort.ROLE, name, problems);
+    known.check(ReferenceSort.PROCEDURE, ReferenceSort.ROLE, name, problems);
   }
 
   private void applicability(Applicability all) {
     for (Located<Applicability.Need> need : all.onlyWith()) {
       need.value()
           .anyOf()
-          .forEach(it -> known.check(Sort.TRAIT, new Located<>(it, need.at()), problems));
+          .forEach(it -> known.check(ReferenceSort.TRAIT, new Located<>(it, need.at()), problems));
     }
     for (Applicability.Exclusion it : all.notWith()) {
-      known.check(Sort.TRAIT, it.trait(), problems);
+      known.check(ReferenceSort.TRAIT, it.trait(), problems);
       it.procedure().ifPresent(this::procedure);
     }
   }
@@ -78,25 +83,25 @@ final class NameRule {
   void check(Shop shop) {
     for (Shop.Person person : shop.people().values()) {
       for (Shop.Certificate it : person.certificates()) {
-        known.check(Sort.QUALIFICATION, it.qualification(), problems);
+        known.check(ReferenceSort.QUALIFICATION, it.qualification(), problems);
       }
     }
   }
 
   private void check(Step step) {
     step.items().forEach(this::item);
-    all(Sort.CAUTION, step.hazards());
-    all(Sort.CIRCUIT, step.openCircuit());
+    all(ReferenceSort.CAUTION, step.hazards());
+    all(ReferenceSort.CIRCUIT, step.openCircuit());
     step.uses().forEach(use -> known.tool(use, problems));
     step.apply().forEach(it -> known.product(it.map(Step.Apply::product), problems));
     step.measure().forEach(figure -> known.measure(figure, problems));
   }
 
   private void item(Located<String> name) {
-    known.check(Sort.ITEM, name.map(Step::withoutPlace), problems);
+    known.check(ReferenceSort.ITEM, name.map(Step::withoutPlace), problems);
   }
 
-  private void all(Sort sort, List<Located<String>> names) {
+  private void all(ReferenceSort sort, List<Located<String>> names) {
     names.forEach(name -> known.check(sort, name, problems));
   }
 }

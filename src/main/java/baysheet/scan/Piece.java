@@ -181,10 +181,10 @@ final class Piece {
   }
 
   /**
-   * Whether its shape tells it from a smudge: bent like a tick, or a long even dash, with smooth
-   * edges. Its width is taken where it is greatest, so that no ragged edge makes it thin.
+   * Whether its shape distinguishes it from a smudge: bent like a tick, or a long even dash, with
+   * smooth edges. Its width is taken where it is greatest, so that no ragged edge makes it thin.
    *
-   * @param alone whether nothing else tells it, as its paleness or its soft edges
+   * @param alone whether nothing else distinguishes it, as its paleness or its soft edges
    */
   boolean isDrawn(boolean alone) {
     double wide = 2 * depth * THIRD - MM;

@@ -269,7 +269,7 @@ final class Pieces {
     return piece.isStroke(white, inside);
   }
 
-  /** Whether a tick can be told from a smudge. */
+  /** Whether a tick can be distinguished from a smudge. */
   boolean isTick(Piece piece, int white) {
     return piece.isDrawn(twoTone || piece.contrast(white) < AS_DARK_AS_GREASE);
   }

@@ -33,7 +33,7 @@ public sealed interface Detail {
   }
 
   /** What carries the vehicle and where. */
-  record Carried(Sheet.Support by) implements Detail {}
+  record Carried(Support by) implements Detail {}
 
   /** No wheel of the vehicle stays on the floor. */
   record BothEndsUp() implements Detail {}

@@ -7,7 +7,6 @@ import baysheet.books.Shop;
 import baysheet.resolve.ItemAt;
 import baysheet.torque.Drive;
 import baysheet.torque.Head;
-import baysheet.torque.Quantity;
 import baysheet.torque.Reach;
 import baysheet.torque.ThreePoint;
 import java.time.LocalDate;
@@ -329,28 +328,6 @@ public record Sheet(
       String item, String words, List<Place> places, int count, int off, int on) {
     public TallyLine {
       places = List.copyOf(places);
-    }
-  }
-
-  /**
-   * What carries the raised vehicle.
-   *
-   * @param raised front, rear or whole
-   * @param on what it rests on
-   * @param load on the raised axle, or of the whole vehicle on a lift
-   * @param each the share of one stand; absent on a lift
-   * @param rated what one stand, or the lift, may carry
-   * @param points where it is supported
-   */
-  public record Support(
-      String raised,
-      Statement on,
-      Quantity load,
-      Optional<Quantity> each,
-      Quantity rated,
-      List<Statement> points) {
-    public Support {
-      points = List.copyOf(points);
     }
   }
 }

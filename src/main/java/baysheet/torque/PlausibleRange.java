@@ -52,7 +52,7 @@ final class PlausibleRange {
             span.sentence(dimension));
   }
 
-  /** Whether the dimension knows values below nought. */
+  /** Whether the dimension knows values below zero. */
   static boolean mayBeNegative(Dimension dimension) {
     return SPANS.get(dimension).least.value().signum() < BigDecimal.ZERO.signum();
   }

@@ -73,9 +73,9 @@ public record SocketChoice(
     if (owned || wrench.compareTo(drive) <= 0) {
       return this;
     }
-    List<String> told = new ArrayList<>(reasons);
-    told.add(wrench.print() + " is the square of the wrench that tightens it");
-    return new SocketChoice(wrench, points, impact, false, told);
+    List<String> reasoned = new ArrayList<>(reasons);
+    reasoned.add(wrench.print() + " is the square of the wrench that tightens it");
+    return new SocketChoice(wrench, points, impact, false, reasoned);
   }
 
   /** What is asked of the socket. */

@@ -1,31 +1,23 @@
 package baysheet.verify;
 
 import baysheet.books.Bay;
-import baysheet.books.Catalogue;
 import baysheet.books.Height;
-import baysheet.books.Moment;
 import baysheet.books.Place;
-import baysheet.books.Step;
-import baysheet.report.Located;
 import baysheet.resolve.BoundStep;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
-import baysheet.resolve.TaskId;
 import baysheet.sheet.CautionLine;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.StepSource;
 import baysheet.sheet.StepSource.HeightPart;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /**
  * Whether the vehicle is at a height at which each step can be done. Every change of height must be
@@ -33,9 +25,6 @@ import java.util.stream.Stream;
  * nobody is inside while it is raised. Shares no code with the planner.
  */
 final class HeightCheck {
-  private static final List<String> WORKED_FROM_INSIDE =
-      List.of("inside", "ignition-switch", "airbag", "seat-belt");
-
   /** What is done for each change, each by itself and in this order. */
   private static final Map<List<Height>, List<HeightPart>> PARTS =
       Map.of(
@@ -62,10 +51,8 @@ final class HeightCheck {
   private final Sheet sheet;
   private final SheetIndex printed;
   private final Resolved resolved;
-  private final TriggerIndex bringing;
-  private final AccessClosure accesses;
+  private final StepHeights heights;
   private final boolean lift;
-  private final boolean everUp;
   private final List<String> faults = new ArrayList<>();
 
   // The vehicle as the steps so far leave it.
@@ -90,10 +77,8 @@ final class HeightCheck {
     this.sheet = sheet;
     this.printed = printed;
     this.resolved = resolved;
-    this.bringing = bringing;
-    this.accesses = new AccessClosure(resolved);
+    this.heights = new StepHeights(printed, resolved, bringing);
     this.lift = resolved.bay().equipment() == Bay.Equipment.LIFT;
-    this.everUp = printed.steps().stream().anyMatch(step -> !supports(step.undo()).isEmpty());
   }
 
   static List<String> faults(
@@ -110,12 +95,12 @@ final class HeightCheck {
     }
     if (step.source() instanceof StepSource.HeightChange change) {
       moved(step, change);
-    } else if (!supports(step.undo()).isEmpty()) {
+    } else if (!heights.supports(step.undo()).isEmpty()) {
       raised(step);
-    } else if (!supports(step.doUp()).isEmpty()) {
+    } else if (!heights.supports(step.doUp()).isEmpty()) {
       lowered(step);
-    } else if (raises(step)) {
-      writtenAt(step).ifPresent(untested::remove);
+    } else if (heights.raises(step)) {
+      StepHeights.writtenAt(step).ifPresent(untested::remove);
     } else {
       worked(step);
     }
@@ -150,10 +135,10 @@ final class HeightCheck {
     }
     noJack(step);
     stands(step);
-    up.addAll(supports(step.undo()));
+    up.addAll(heights.supports(step.undo()));
     now = lift ? Height.WORKING : Height.STANDS;
     boolean behind = false;
-    Task task = task(step);
+    Task task = heights.task(step);
     warned(step, task);
     for (BoundStep opening : task.open()) {
       StepSource.WrittenAt at =
@@ -162,7 +147,7 @@ final class HeightCheck {
       if (behind && opening.step().moment().isEmpty() && there) {
         untested.add(at);
       }
-      behind |= !supports(opening.undo()).isEmpty();
+      behind |= !heights.supports(opening.undo()).isEmpty();
     }
   }
 
@@ -170,8 +155,8 @@ final class HeightCheck {
   private void warned(Sheet.SheetStep step, Task task) {
     Sheet.SheetStep first =
         printed.steps().stream()
-            .filter(one -> one.source().phase() == Sheet.Phase.OPEN && raises(one))
-            .filter(one -> task(one).id().equals(task.id()))
+            .filter(one -> one.source().phase() == Sheet.Phase.OPEN && heights.raises(one))
+            .filter(one -> heights.task(one).id().equals(task.id()))
             .findFirst()
             .orElse(step);
     step.letters().all().stream()
@@ -188,8 +173,8 @@ final class HeightCheck {
     if (now == Height.WORKING && !offItsLocks) {
       fault(step, "lowers a lift that rests on its locks");
     }
-    wheelsOn(step, supports(step.doUp()));
-    up.removeAll(supports(step.doUp()));
+    wheelsOn(step, heights.supports(step.doUp()));
+    up.removeAll(heights.supports(step.doUp()));
     now = up.isEmpty() ? Height.GROUND : now;
   }
 
@@ -256,7 +241,7 @@ final class HeightCheck {
     for (CautionLine caution : sheet.cautions()) {
       boolean ofRaising =
           printed.steps().stream()
-              .filter(one -> !supports(one.undo()).isEmpty())
+              .filter(one -> !heights.supports(one.undo()).isEmpty())
               .anyMatch(one -> one.letters().all().contains(caution.letter()));
       if (ofRaising && !step.letters().all().contains(caution.letter())) {
         fault(step, "moves the vehicle without the letter of caution " + caution.name());
@@ -280,7 +265,7 @@ final class HeightCheck {
 
   private void worked(Sheet.SheetStep step) {
     stands(step);
-    Set<Height> at = at(step);
+    Set<Height> at = heights.at(step);
     if (!at.contains(now)) {
       fault(step, "is for " + at + ", and the vehicle is at " + now.word());
     }
@@ -291,142 +276,6 @@ final class HeightCheck {
     if (!untested.isEmpty()) {
       fault(step, "comes before " + untested.get(0));
     }
-  }
-
-  /** Preparing and testing what raises, and what belongs to lowering. */
-  private boolean raises(Sheet.SheetStep step) {
-    if (step.phase() != Sheet.Phase.OPEN && step.phase() != Sheet.Phase.CLOSE) {
-      return false;
-    }
-    Task task = task(step);
-    boolean ofRaising =
-        Stream.concat(task.open().stream(), task.work().stream())
-            .anyMatch(one -> !supports(one.undo()).isEmpty());
-    return ofRaising && ownMoment(step).isEmpty();
-  }
-
-  private Set<Height> at(Sheet.SheetStep step) {
-    if (!everUp) {
-      return ownHeights(step).isEmpty() ? EnumSet.of(Height.GROUND) : ownHeights(step);
-    }
-    Height raised = lift ? Height.WORKING : Height.STANDS;
-    if (step.phase() == Sheet.Phase.FINAL) {
-      boolean gate = step.source() instanceof StepSource.Checkpoint;
-      Height low = gate && lift ? Height.WHEELS_CLEAR : raised;
-      return step.moment() == Moment.RAISED ? EnumSet.of(low, raised) : EnumSet.of(Height.GROUND);
-    }
-    if (step.phase() == Sheet.Phase.CHECK) {
-      return check(step, raised);
-    }
-    Set<Height> own = ownHeights(step);
-    boolean inside =
-        Stream.concat(
-                Stream.of(step.undo(), step.doUp(), step.disturb()),
-                origin(step).stream()
-                    .filter(one -> writtenAt(step).isEmpty())
-                    .flatMap(one -> Stream.of(one.undo(), one.disturb())))
-            .flatMap(List::stream)
-            .anyMatch(item -> WORKED_FROM_INSIDE.stream().anyMatch(resolved.thing(item)::isOf));
-    if (inside) {
-      own.removeAll(EnumSet.of(Height.WORKING, Height.STANDS));
-    }
-    if (!own.isEmpty()) {
-      return own;
-    }
-    boolean moment =
-        ownMoment(step)
-            .filter(at -> at == Moment.BEFORE_LIFTING || at.compareTo(Moment.ON_THE_GROUND) >= 0)
-            .isPresent();
-    if (moment || inside || step.moment().compareTo(Moment.ON_THE_GROUND) > 0) {
-      return EnumSet.of(Height.GROUND);
-    }
-    if (isRaised(task(step))) {
-      return EnumSet.of(raised);
-    }
-    Place place = step.places().get(0);
-    boolean fromTheFloor = place == Place.ENGINE || place == Place.VEHICLE;
-    return lift && fromTheFloor
-        ? EnumSet.of(Height.GROUND, Height.WHEELS_CLEAR)
-        : EnumSet.of(Height.GROUND, Height.WHEELS_CLEAR, raised);
-  }
-
-  private Set<Height> check(Sheet.SheetStep step, Height raised) {
-    Catalogue.Rule rule = resolved.catalogue().rules().get(step.procedure());
-    Set<Height> own = inBay(rule.step().orElseThrow().heights().stream().map(Located::value));
-    if (!rule.step().get().heights().isEmpty()) {
-      return own;
-    }
-    for (Sheet.SheetStep by : bringing.steps(rule.when())) {
-      boolean down = raises(by) || at(by).equals(EnumSet.of(Height.GROUND));
-      own.addAll(down ? EnumSet.of(raised) : at(by));
-    }
-    return own;
-  }
-
-  /** The heights that the procedure itself gives for a step or for what it puts back. */
-  private Set<Height> ownHeights(Sheet.SheetStep step) {
-    return inBay(
-        origin(step).stream().flatMap(one -> one.step().heights().stream()).map(Located::value));
-  }
-
-  /** The step of the procedure that this one is, or what it puts back was taken off by. */
-  private Optional<BoundStep> origin(Sheet.SheetStep step) {
-    StepSource source = step.source();
-    if (source instanceof StepSource.Back back) {
-      return bound(step, back.of());
-    } else if (source instanceof StepSource.PutBack back) {
-      return bound(step, back.of());
-    }
-    return writtenAt(step).flatMap(at -> bound(step, at));
-  }
-
-  private Optional<BoundStep> bound(Sheet.SheetStep step, StepSource.WrittenAt at) {
-    Task task = task(step);
-    Optional<Step> written = at.in(task.procedure());
-    return Stream.of(task.open(), task.work(), task.close())
-        .flatMap(List::stream)
-        .filter(one -> written.equals(Optional.of(one.step())))
-        .findFirst();
-  }
-
-  private static Optional<StepSource.WrittenAt> writtenAt(Sheet.SheetStep step) {
-    return step.source() instanceof StepSource.Written written
-        ? Optional.of(written.at())
-        : Optional.empty();
-  }
-
-  /** The moment that the procedure itself gives for a step. */
-  private Optional<Moment> ownMoment(Sheet.SheetStep step) {
-    return writtenAt(step)
-        .flatMap(at -> bound(step, at))
-        .flatMap(one -> one.step().moment())
-        .map(Located::value);
-  }
-
-  private Set<Height> inBay(Stream<Height> written) {
-    Set<Height> heights = EnumSet.noneOf(Height.class);
-    written.forEach(
-        height -> heights.add(height == Height.WORKING && !lift ? Height.STANDS : height));
-    heights.remove(lift ? Height.STANDS : Height.WHEELS_CLEAR);
-    return heights;
-  }
-
-  private boolean isRaised(Task task) {
-    return Stream.concat(Stream.of(task), accesses.of(task).stream())
-        .flatMap(one -> one.open().stream())
-        .anyMatch(opening -> !supports(opening.undo()).isEmpty());
-  }
-
-  private Task task(Sheet.SheetStep step) {
-    Task task = resolved.tasks().get(new TaskId(step.procedure(), step.places().get(0)));
-    if (task == null) {
-      throw new IllegalStateException("step " + step.n() + " is of no task");
-    }
-    return task;
-  }
-
-  private List<ItemAt> supports(List<ItemAt> items) {
-    return items.stream().filter(item -> resolved.thing(item).isOf("support")).toList();
   }
 
   private void fault(Sheet.SheetStep step, String what) {

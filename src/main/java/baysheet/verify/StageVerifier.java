@@ -10,10 +10,9 @@ import baysheet.sheet.Sheet;
 import baysheet.sheet.Sheet.SheetStep;
 import baysheet.sheet.Stage;
 import baysheet.sheet.Statement;
-import baysheet.sheet.StepSource;
+import baysheet.sheet.Support;
 import baysheet.sheet.TorqueLine;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -106,7 +105,7 @@ public final class StageVerifier {
     covered("consumable", sheet -> sheet.consumables().stream());
     covered("source", sheet -> sheet.sources().stream());
     covered("caution", sheet -> sheet.cautions().stream().map(CautionLine::name));
-    covered("support", sheet -> sheet.support().stream().map(Sheet.Support::raised));
+    covered("support", sheet -> sheet.support().stream().map(Support::raised));
     covered("socket", sheet -> sheet.sockets().stream().map(it -> it.drive() + " " + it.head()));
     if (!parts(List.of(whole)).equals(parts(stages))) {
       faults.add(
@@ -267,7 +266,7 @@ public final class StageVerifier {
   private void stage(Sheet stage) {
     SheetIndex printed = new SheetIndex(stage);
     ToolListCheck.faults(stage, printed, resolved).forEach(fault -> add(stage, fault));
-    whole.cautions().forEach(caution -> caution(stage, caution));
+    StageCautionCheck.faults(whole, stage, resolved).forEach(fault -> add(stage, fault));
     Set<Integer> known =
         Stream.concat(stage.torque().stream(), stage.stage().orElseThrow().elsewhere().stream())
             .map(TorqueLine::n)
@@ -289,48 +288,6 @@ public final class StageVerifier {
 
   private void add(Sheet stage, String fault) {
     faults.add("stage " + stage.stage().orElseThrow().n() + ": " + fault);
-  }
-
-  /** A caution stands on each stage where it holds, above its first step there or on top. */
-  private void caution(Sheet stage, CautionLine caution) {
-    int first = stage.steps().get(0).n();
-    Map<Integer, SheetStep> own = new HashMap<>();
-    stage.steps().forEach(step -> own.put(step.n(), step));
-    List<Integer> here = caution.steps().stream().filter(own::containsKey).toList();
-    boolean begun = caution.steps().stream().anyMatch(n -> n < first);
-    boolean raised = stage.steps().get(0).moment() == Moment.RAISED || isUp(first);
-    boolean raises =
-        caution.steps().stream()
-            .filter(n -> n < first)
-            .anyMatch(n -> StageStateCheck.raises(whole.steps().get(n - 1), resolved));
-    boolean since = begun && (caution.onTop() || (raised && raises));
-    boolean onBlocks =
-        stage.steps().stream().anyMatch(step -> step.source() instanceof StepSource.Blocks);
-    boolean over = raises && !raised && here.isEmpty() && !onBlocks;
-    boolean due = !over && (!here.isEmpty() || caution.wholeJob() || since);
-    List<CautionLine> found =
-        stage.cautions().stream().filter(it -> it.letter().equals(caution.letter())).toList();
-    if (found.size() != (due ? 1 : 0)) {
-      add(stage, "the caution " + caution.letter() + " stands here " + found.size() + " times");
-    } else if (due) {
-      boolean always = since || caution.wholeJob();
-      CautionLine line = found.get(0);
-      if (!line.equals(caution.at(here, always))) {
-        add(stage, "the caution " + caution.letter() + " is another one here");
-      }
-      boolean above =
-          line.onTop()
-              || line.collapsed()
-              || line.waivedBy().isPresent()
-              || own.get(here.get(0)).letters().above().contains(line.letter());
-      if (!above) {
-        add(stage, "the caution " + caution.letter() + " does not stand above its first step");
-      }
-    }
-  }
-
-  private boolean isUp(int first) {
-    return StageStateCheck.isUp(whole, first, resolved);
   }
 
   /** Where two sides are worked one after the other the sheet says so for its own steps. */

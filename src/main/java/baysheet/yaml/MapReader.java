@@ -144,7 +144,7 @@ public final class MapReader {
     return Optional.ofNullable(entries.get(key)).map(entry -> entry.key().at());
   }
 
-  /** Tells it when more than one of these keys is written. */
+  /** Reports it when more than one of these keys is written. */
   public void atMostOneOf(List<String> keys) {
     List<Span> written = keys.stream().flatMap(key -> keyAt(key).stream()).sorted().toList();
     if (written.size() > 1) {
@@ -168,7 +168,7 @@ public final class MapReader {
   }
 
   /**
-   * Tells the keys that nobody asked for, and the required ones that are not there under another
+   * Reports the keys that nobody asked for, and the required ones that are not there under another
    * spelling either. To be called after the last key was asked for.
    */
   public void done() {

@@ -65,7 +65,7 @@ class ExplainedExamplesTest {
     return problems.all().stream().map(problem -> problem.code().word()).toList();
   }
 
-  /** A page shows no more of a file than it must; the first key tells which part it is. */
+  /** A page shows no more of a file than it must; the first key shows which part it is. */
   private static void read(Node node, String text, Problems problems) {
     switch (text.replaceAll("(?s):.*", "")) {
       case "count" -> FastenerReader.WHOLE.read(node, problems);

@@ -51,7 +51,7 @@ enum FileKind {
         .orElse(CATALOGUE);
   }
 
-  /** Tells what the reader finds wrong with a file of the given name. */
+  /** Reports what the reader finds wrong with a file of the given name. */
   Optional<?> read(Node file, String name, Problems problems) {
     return switch (this) {
       case SHOP -> ShopReader.read(file, problems);

@@ -107,7 +107,7 @@ class JobReaderTest {
   }
 
   @Test
-  void onePassTellsEverySlip() {
+  void onePassReportsEverySlip() {
     Problems problems = new Problems();
     read("job: a b\nvehicle: {}\nby: T1\nwork: [x]\nnots: y\n", problems);
     assertEquals(
@@ -146,7 +146,8 @@ class JobReaderTest {
         "axle-bush at rear left | | axle-bush at front or rear",
         "wash | | a name and its place, such as lower-arm at front-left",
       })
-  void workThatIsNotWrittenRightIsToldWhatItCouldMean(String work, String near, String expected) {
+  void workThatIsNotWrittenRightIsReportedWithWhatItCouldMean(
+      String work, String near, String expected) {
     Problems problems = new Problems();
     Node job =
         Shelf.parse(

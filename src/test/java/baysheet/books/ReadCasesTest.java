@@ -20,8 +20,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * Reads every file under {@code cases/read}. Above a faulty line stands what is to be told of it:
- * {@code # problem: CODE at TEXT, nearest NAME}, where TEXT stands once in the line and begins
+ * Reads every file under {@code cases/read}. Above a faulty line stands what is to be reported of
+ * it: {@code # problem: CODE at TEXT, nearest NAME}, where TEXT stands once in the line and begins
  * where the problem points. A file without such comments has to be free of problems.
  */
 class ReadCasesTest {

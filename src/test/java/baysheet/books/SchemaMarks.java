@@ -26,8 +26,8 @@ final class SchemaMarks {
   }
 
   /**
-   * Where one thing or a list of them may stand, a fault within the list is also told as the list
-   * not being one thing.
+   * Where one thing or a list of them may stand, a fault within the list is also reported as the
+   * list not being one thing.
    */
   private static boolean isOvertaken(
       ValidationMessage message, Collection<ValidationMessage> messages) {

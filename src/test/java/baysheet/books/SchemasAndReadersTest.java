@@ -51,7 +51,7 @@ class SchemasAndReadersTest {
 
   @ParameterizedTest
   @MethodSource("cases")
-  void aCaseIsMarkedWhereTheReaderTellsIt(Path file) {
+  void aCaseIsMarkedWhereTheReaderReportsIt(Path file) {
     compare(tree(file), name(file), file.toString());
   }
 
@@ -72,7 +72,7 @@ class SchemasAndReadersTest {
 
   @ParameterizedTest
   @EnumSource(FileKind.class)
-  void aSlipInAGoodFileIsMarkedWhereTheReaderTellsIt(FileKind kind) {
+  void aSlipInAGoodFileIsMarkedWhereTheReaderReportsIt(FileKind kind) {
     Slips slips = new Slips();
     int compared = 0;
     for (Path file : goodFiles().filter(file -> FileKind.of(tree(file)) == kind).toList()) {
@@ -90,7 +90,7 @@ class SchemasAndReadersTest {
   }
 
   /**
-   * Where steps could not be read none may be left; that follows from what is told of them.
+   * Where steps could not be read none may be left; that follows from what is reported of them.
    *
    * @param twice lines that the schema may mark besides: it takes a misspelt key for a missing one
    *     as well

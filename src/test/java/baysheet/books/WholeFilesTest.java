@@ -53,7 +53,7 @@ class WholeFilesTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"shop", "test-book", "like-book", "test-arm", "2417", "catalogue"})
-  void slipsInAnyValuesAreToldWithinTheFile(String name) {
+  void slipsInAnyValuesAreReportedWithinTheFile(String name) {
     Node whole = Shelf.whole(name + ".yaml");
     assertTrue(scalars(whole).size() > STRIDE, "scalars: " + scalars(whole).size());
     for (String slip : SLIPS) {

@@ -78,18 +78,7 @@ class AttachCommandTest {
 
   private void close() throws IOException {
     Path form = garage.made("signed/501.yaml");
-    StringBuilder filled = new StringBuilder();
-    for (String line : Files.readAllLines(form)) {
-      String target = line.replaceAll(".*target: ([^,}]*).*", "$1");
-      String setting = line.replaceAll(".*setting: ([^,}]*).*", "$1");
-      String figure = setting.equals(line) ? target : setting;
-      filled
-          .append(
-              line.replace("value: open", "value: " + figure)
-                  .replace("is: open", isNo(line) ? "is: empty" : "is: marked"))
-          .append('\n');
-    }
-    Files.writeString(form, filled);
+    SignedForm.fill(form);
     Garage.Run run = run("close", "501", "--by", "T1", "--shop", garage.root.toString());
     assertEquals(Exit.DONE, run.exit(), run.err());
   }
@@ -325,7 +314,4 @@ class AttachCommandTest {
   }
 
   /** Of each choice the other box is marked. */
-  private static boolean isNo(String line) {
-    return line.contains(".no, kind: tick");
-  }
 }

@@ -45,13 +45,13 @@ class CheckWarningsTest {
   }
 
   @Test
-  void aFigureInDoubtIsToldWhereItStands() {
+  void aFigureInDoubtIsReportedWhereItStands() {
     garage.change(BOOK, "torque: 33 lbf·ft", "torque: 330 lbf·ft");
     assertOnly("does-not-fit", "hollin-wren-2014.yaml", "is wrong for this thread and class");
   }
 
   @Test
-  void aHighFigureIsToldOnce() {
+  void aHighFigureIsReportedOnce() {
     // VDI 2230 at friction 0.20 (from memory): M10, 8.8: 68 N·m; here for a thread of no statement.
     garage.change(BOOK, "torque: 33 lbf·ft, threads: dry", "torque: 68 N·m");
     assertOnly("high-torque", "hollin-wren-2014.yaml", "compare with the source once");
@@ -61,13 +61,13 @@ class CheckWarningsTest {
   }
 
   @Test
-  void aFigureThatNoBookGivesIsTold() {
+  void aFigureThatNoBookGivesIsReported() {
     garage.change(BOOK, "torque: 33 lbf·ft", "torque: unknown");
     assertOnly("unknown-torque", "hollin-wren-2014.yaml", "no book gives the torque");
   }
 
   @Test
-  void aLapsedWrenchIsToldAtTheJob() {
+  void aLapsedWrenchIsReportedAtTheJob() {
     garage.change(
         "shop.yaml",
         "length: 520 mm, calibrated: 2025-12-01",
@@ -99,14 +99,14 @@ class CheckWarningsTest {
   }
 
   @Test
-  void nothingToSetItWithIsTold() {
+  void nothingToSetItWithIsReported() {
     garage.change(BOOK, "torque: 105 N·m", "torque: 15 N·m");
     garage.change(BOOK, "class: \"10\", head: hex 19 mm", "head: hex 19 mm");
     assertTrue(codes(check()).contains("wrench"));
   }
 
   @Test
-  void aSocketToBorrowIsTold() {
+  void aSocketToBorrowIsReported() {
     garage.change(BOOK, "head: hex 15 mm, torque: 33 lbf·ft", "head: hex 46 mm, torque: 33 lbf·ft");
     Garage.Run run = garage.run("check", garage.root.toString());
     assertEquals(Exit.DONE, run.exit());

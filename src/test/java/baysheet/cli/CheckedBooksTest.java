@@ -36,7 +36,7 @@ class CheckedBooksTest {
   }
 
   @Test
-  void theCheckOfTheBookBelowIsToldOfThatBookOnly() {
+  void theCheckOfTheBookBelowIsReportedOfThatBookOnly() {
     assertEquals(List.of(SAYS_BELOW), checksWithout(OWN, CHECKED_OWN));
   }
 

@@ -189,18 +189,7 @@ class CollectCommandTest {
     assertEquals(Exit.PROBLEMS, open.exit());
     open.says("its figure is not typed in");
     Path form = garage.made("signed/501.yaml");
-    StringBuilder filled = new StringBuilder();
-    for (String line : Files.readAllLines(form)) {
-      String target = line.replaceAll(".*target: ([^,}]*).*", "$1");
-      String setting = line.replaceAll(".*setting: ([^,}]*).*", "$1");
-      String figure = setting.equals(line) ? target : setting;
-      filled
-          .append(
-              line.replace("value: open", "value: " + figure)
-                  .replace("is: open", isNo(line) ? "is: empty" : "is: marked"))
-          .append('\n');
-    }
-    Files.writeString(form, filled);
+    SignedForm.fill(form);
     Garage.Run done = close("501");
     assertEquals(Exit.DONE, done.exit(), done.err());
     assertEquals(SheetStory.State.CLOSED, last("501").state());
@@ -379,7 +368,4 @@ class CollectCommandTest {
   }
 
   /** Of each choice the other box is marked. */
-  private static boolean isNo(String line) {
-    return line.contains(".no, kind: tick");
-  }
 }

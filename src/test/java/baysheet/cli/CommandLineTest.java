@@ -70,7 +70,7 @@ class CommandLineTest {
   }
 
   @Test
-  void checkTellsWhatSheetsWouldAndWritesNothing() {
+  void checkReportsWhatSheetsWouldAndWritesNothing() {
     garage.change("2026-04-07/501.yaml", "hollin-wren-2014", "hollin-wren-2041");
     Garage.Run run = garage.run("check", garage.root.toString());
     assertEquals(Exit.PROBLEMS, run.exit());

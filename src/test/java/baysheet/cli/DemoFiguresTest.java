@@ -93,7 +93,7 @@ class DemoFiguresTest {
   }
 
   @Test
-  void theShopIsAsReckonedWith() {
+  void theShopIsAsAssumed() {
     assertEquals("5 %", text(BOOKS.shop().get("band")));
     assertEquals(MONTHS, BOOKS.shop().get("calibration-interval"));
     assertEquals(List.of("N·m", "lbf·ft"), map(BOOKS.shop().get("units")).get("torque"));

@@ -169,7 +169,7 @@ class DemoSheetsTest {
   }
 
   private static Stream<TorqueLine.StageLine.Torque> torques(Sheet sheet) {
-    // A figure in doubt is only told in the reason why it is.
+    // A figure in doubt is only said in the reason why it is.
     return sheet.torque().stream()
         .filter(line -> !line.inDoubt())
         .flatMap(line -> line.stages().stream())

@@ -20,7 +20,7 @@ class ExplainCommandTest {
     garage = Garage.in(folder);
   }
 
-  /** What is told, with every stretch of blanks and line ends as one blank. */
+  /** What is printed, with every stretch of blanks and line ends as one blank. */
   private String told(String... arguments) {
     Garage.Run run = garage.run(arguments);
     assertEquals(Exit.DONE, run.exit(), run.err());
@@ -28,7 +28,7 @@ class ExplainCommandTest {
     return Paper.words(run.out());
   }
 
-  private void assertTold(String told, String part) {
+  private void assertReported(String told, String part) {
     assertTrue(told.contains(part), part + " is not in\n" + told);
   }
 
@@ -47,7 +47,7 @@ class ExplainCommandTest {
   }
 
   @Test
-  void whatIsNoJobIsTold() {
+  void whatIsNoJobIsReported() {
     mistake("Expected: one job file of it, such as", garage.root + "/" + Garage.DAY);
     for (String folder : List.of("", "/vehicles", "/procedures")) {
       mistake("Expected: a job file such as jobs/2026-03-02/2401.yaml", garage.root + folder);
@@ -75,7 +75,7 @@ class ExplainCommandTest {
     for (String job : List.of("501", "502", "503")) {
       for (JsonTree line : JsonTree.of(Garage.bytes(garage.made(job + ".json"))).list("torque")) {
         JsonTree stage = line.list("stages").get(0);
-        assertTold(
+        assertReported(
             told("explain", garage.job(job).toString(), line.text("n")),
             "setting " + stage.text("wrench") + " at " + stage.quantity("setting"));
       }
@@ -85,86 +85,86 @@ class ExplainCommandTest {
   @Test
   void aLineIsFollowedFromTheBookToTheSetting() {
     String told = told("explain", garage.job("503").toString(), "3");
-    assertTold(told, "line 3: Wheel nut (wheel-nut), front-right");
-    assertTold(
+    assertReported(told, "line 3: Wheel nut (wheel-nut), front-right");
+    assertReported(
         told, "found vehicles/hollin-wren-2014.yaml:11:5 spec book hollin-wren-2014, wheels");
-    assertTold(told, "source Hollin workshop tables, 2015");
-    assertTold(told, "written 105 N·m, at vehicles/hollin-wren-2014.yaml:11:82");
+    assertReported(told, "source Hollin workshop tables, 2015");
+    assertReported(told, "written 105 N·m, at vehicles/hollin-wren-2014.yaml:11:82");
     // 105 / 1.3558179483314004 = 77.444
-    assertTold(told, "converted 77.44 lbf·ft, printed as 77 lbf·ft");
-    assertTold(told, "band 99.75 N·m to 110.25 N·m: 5 % either way, the shop's");
-    assertTold(told, "B1 passed over: 105 N·m is off its scale, 20 N·m to 100 N·m");
-    assertTold(told, "B2 taken: set to 105 N·m");
-    assertTold(told, "B3 passed over: its calibration of 2024-02-01 does not hold on that day");
-    assertTold(told, "setting B2 at 105 N·m");
-    assertTold(
+    assertReported(told, "converted 77.44 lbf·ft, printed as 77 lbf·ft");
+    assertReported(told, "band 99.75 N·m to 110.25 N·m: 5 % either way, the shop's");
+    assertReported(told, "B1 passed over: 105 N·m is off its scale, 20 N·m to 100 N·m");
+    assertReported(told, "B2 taken: set to 105 N·m");
+    assertReported(told, "B3 passed over: its calibration of 2024-02-01 does not hold on that day");
+    assertReported(told, "setting B2 at 105 N·m");
+    assertReported(
         told,
         "passes 52.5 N·m (B2 at 53 N·m), then 105 N·m (B2 at 105 N·m), then one round to check");
     // VDI 2230 form at friction 0.12; As·Sp = 88.1 mm² · 830 MPa (ISO 898-1).
-    assertTold(told, "75 % of its proof load of 73.1 kN");
+    assertReported(told, "75 % of its proof load of 73.1 kN");
     assertFalse(told.contains("line 1:"), told);
   }
 
   @Test
   void theOverrideOfTheJobWinsAndSaysSo() {
     String told = told("explain", garage.job("503").toString(), "1");
-    assertTold(told, "found 2026-04-07/503.yaml:9:3 override of job 503 (wins)");
-    assertTold(
+    assertReported(told, "found 2026-04-07/503.yaml:9:3 override of job 503 (wins)");
+    assertReported(
         told, "vehicles/hollin-wren-2014.yaml:16:5 spec book hollin-wren-2014, front-wheels");
-    assertTold(told, "source Hollin bulletin 4 of 2019, by the job's override");
-    assertTold(told, "written 46 N·m, at 2026-04-07/503.yaml:9:43");
+    assertReported(told, "source Hollin bulletin 4 of 2019, by the job's override");
+    assertReported(told, "written 46 N·m, at 2026-04-07/503.yaml:9:43");
   }
 
   @Test
   void theFormulaOfAnExtensionHasItsFiguresPutIn() {
     String told = told("explain", garage.job("503").toString(), "1");
-    assertTold(told, "S = T·L/(L + E·cos a)");
+    assertReported(told, "S = T·L/(L + E·cos a)");
     // 46 · 370 / 430 = 39.581; at the mark 39.5 there arrives 39.5 · 430 / 370 = 45.905.
-    assertTold(told, "S = 46·370/(370 + 60·cos 0°) = 39.58 N·m on B1");
-    assertTold(told, "setting B1 at 39.5 N·m arrives 46 N·m at the fastener");
+    assertReported(told, "S = 46·370/(370 + 60·cos 0°) = 39.58 N·m on B1");
+    assertReported(told, "setting B1 at 39.5 N·m arrives 46 N·m at the fastener");
   }
 
   @Test
   void aWiderGroupThatWasPassedOverIsNamed() {
     String told = told("explain", garage.job("503").toString(), "2");
-    assertTold(told, "front-wheels (wins)");
-    assertTold(told, "passed over vehicles/hollin-wren-2014.yaml:13:5 wheels, a wider group");
+    assertReported(told, "front-wheels (wins)");
+    assertReported(told, "passed over vehicles/hollin-wren-2014.yaml:13:5 wheels, a wider group");
   }
 
   @Test
   void aBookThatIsLikeAnotherShowsBoth() {
     String told = told("explain", garage.job("502").toString());
-    assertTold(
+    assertReported(
         told,
         "found vehicles/hollin-wren-van-2016.yaml:9:5 spec book hollin-wren-van-2016, wheels (wins)"
             + " vehicles/hollin-wren-2014.yaml:11:5 spec book hollin-wren-2014, wheels");
-    assertTold(told, "source Hollin workshop tables for vans, 2017");
+    assertReported(told, "source Hollin workshop tables for vans, 2017");
   }
 
   @Test
   void theBooksOwnToleranceIsNotTheShops() {
     String told = told("explain", garage.job("501").toString(), "1");
-    assertTold(told, "written 40 ± 4 N·m");
-    assertTold(told, "band 36 N·m to 44 N·m: as written with the value");
+    assertReported(told, "written 40 ± 4 N·m");
+    assertReported(told, "band 36 N·m to 44 N·m: as written with the value");
   }
 
   @Test
-  void stagesAreToldOneByOne() {
+  void stagesAreReportedOneByOne() {
     garage.change("vehicles/hollin-wren-2014.yaml", "torque: 105 N·m", "torque: [50 N·m, +60°]");
     String told = told("explain", garage.job("501").toString(), "3");
-    assertTold(told, "stage 1 50 N·m");
-    assertTold(told, "setting B1 at 50 N·m");
-    assertTold(
+    assertReported(told, "stage 1 50 N·m");
+    assertReported(told, "setting B1 at 50 N·m");
+    assertReported(
         told, "stage 2 +60° setting none: mark the head and turn it by hand with an angle gauge");
-    assertTold(told, "not compared");
+    assertReported(told, "not compared");
   }
 
   @Test
   void whatTheBookDoesNotKnowIsNotGuessed() {
     garage.change("vehicles/hollin-wren-2014.yaml", "torque: 105 N·m", "torque: unknown");
     String told = told("explain", garage.job("501").toString(), "3");
-    assertTold(told, "written unknown");
-    assertTold(told, "setting none: the book gives no torque, and none is guessed");
+    assertReported(told, "written unknown");
+    assertReported(told, "setting none: the book gives no torque, and none is guessed");
     assertFalse(told.contains("B2"), told);
   }
 
@@ -172,13 +172,13 @@ class ExplainCommandTest {
   void aFigureThatDoesNotFitIsDoubted() {
     garage.change("vehicles/hollin-wren-2014.yaml", "torque: 105 N·m", "torque: 105 lbf·in");
     String told = told("explain", garage.job("501").toString(), "3");
-    assertTold(told, "warning 105 lbf·in on M12x1.5 class 10");
-    assertTold(told, "check value and unit");
-    assertTold(told, "setting none: the figure is in doubt");
+    assertReported(told, "warning 105 lbf·in on M12x1.5 class 10");
+    assertReported(told, "check value and unit");
+    assertReported(told, "setting none: the figure is in doubt");
     assertFalse(told.contains("B2 at") || told.contains("B1 at"), told);
     // 105 lbf·in are 11.86 N·m, and half of it 52.5 lbf·in: the sheet has neither.
     assertFalse(told.contains("11.86") || told.contains("52.5"), told);
-    assertTold(told, "passes 50 % (not set), then 100 % (not set), then one round to check");
+    assertReported(told, "passes 50 % (not set), then 100 % (not set), then one round to check");
   }
 
   /** ISO 4032 gives an M12 nut 18 mm across flats, flange nuts of ISO 4161 likewise. */
@@ -186,7 +186,7 @@ class ExplainCommandTest {
   void acrossFlatsAreHeldAgainstTheThread() {
     garage.change("vehicles/hollin-wren-2014.yaml", "hex 19 mm", "hex 17 mm");
     String told = told("explain", garage.job("501").toString(), "3");
-    assertTold(told, "head hex 17 mm is not the size that ISO 4014 gives M12x1.5 (18 mm)");
+    assertReported(told, "head hex 17 mm is not the size that ISO 4014 gives M12x1.5 (18 mm)");
     garage.change("vehicles/hollin-wren-2014.yaml", "hex 17 mm", "hex 18 mm");
     assertFalse(told("explain", garage.job("501").toString(), "3").contains("ISO 4014"));
   }

@@ -18,7 +18,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** What is wrong in one job is told with its place, and keeps no other job from its sheet. */
+/** What is wrong in one job is reported with its place, and keeps no other job from its sheet. */
 class FaultyFilesTest {
   private static final String JOB = "2026-04-07/501.yaml";
 
@@ -67,7 +67,7 @@ class FaultyFilesTest {
             "&a [x, x]\nb: &b [*a, *a, *a]\nc: &c [*b, *b, *b]\nd: [*c, *c, *c]"),
         new Fault("access-loop", "procedures/skirt.yaml:4:10", FaultyFilesTest::loop),
         new Fault("too-large", JOB + ":1:1", FaultyFilesTest::sparse),
-        new Fault("bad-quantity", "vehicles/dove.yaml:3:12", FaultyFilesTest::spoiltBook));
+        new Fault("bad-quantity", "vehicles/dove.yaml:3:12", FaultyFilesTest::faultyBook));
   }
 
   private static Fault changed(String code, String at, String what, String with) {
@@ -93,14 +93,14 @@ class FaultyFilesTest {
   }
 
   /** A book with an error is no book to work by. */
-  private static void spoiltBook(Garage garage) {
+  private static void faultyBook(Garage garage) {
     garage.write("vehicles/dove.yaml", "vehicle: dove\nname: Dove\nkerb-mass: 1100\n");
     garage.change(JOB, "hollin-wren-2014", "dove");
   }
 
   @ParameterizedTest
   @MethodSource("faults")
-  void aFaultyJobIsToldWithItsPlaceAndTheOthersAreMade(Fault fault) {
+  void aFaultyJobIsReportedWithItsPlaceAndTheOthersAreMade(Fault fault) {
     Garage garage = Garage.in(folder);
     fault.spoil().accept(garage);
     Garage.Run run = garage.sheets();
@@ -119,7 +119,7 @@ class FaultyFilesTest {
   @Test
   void anErrorInABookIsReportedThereAndNotAgainAtItsJobs() {
     Garage garage = Garage.in(folder);
-    spoiltBook(garage);
+    faultyBook(garage);
     Garage.Run run = garage.sheets();
     run.reports("vehicles/dove.yaml:3:12", "bad-quantity");
     run.says("has no unit");
@@ -128,7 +128,7 @@ class FaultyFilesTest {
 
   /** The file with an error has nothing to do with the name, so the name is reported too. */
   @Test
-  void anUnknownProcedureIsToldBesideAProcedureWithErrors() {
+  void anUnknownProcedureIsReportedBesideAProcedureWithErrors() {
     Garage garage = Garage.in(folder);
     garage.change("procedures/wheel-check.yaml", "takes: 2 min", "takes: 2");
     garage.change(JOB, "link at front-left", "upholstery at front-left");
@@ -139,7 +139,7 @@ class FaultyFilesTest {
 
   /** A name in another procedure is reported, and one that the faulty file has is not. */
   @Test
-  void anUnknownAccessIsToldBesideAProcedureWithErrors() {
+  void anUnknownAccessIsReportedBesideAProcedureWithErrors() {
     Garage garage = Garage.in(folder);
     garage.change("procedures/wheel-check.yaml", "takes: 2 min", "takes: 2");
     garage.change(
@@ -153,7 +153,7 @@ class FaultyFilesTest {
   }
 
   @Test
-  void aSpoiltShopFileLeavesEverySheet() {
+  void aFaultyShopFileLeavesEverySheet() {
     Garage garage = Garage.in(folder);
     garage.change("shop.yaml", "rated: 3200 kg", "rated: 3200");
     Garage.Run run = garage.sheets();
@@ -163,7 +163,7 @@ class FaultyFilesTest {
   }
 
   @Test
-  void everyFaultOfAFileIsToldInOneRun() {
+  void everyFaultOfAFileIsReportedInOneRun() {
     Garage garage = Garage.in(folder);
     garage.change(JOB, "customer:", "custommer:");
     garage.change(JOB, "bay: 2", "bay: 22");
@@ -174,7 +174,7 @@ class FaultyFilesTest {
   }
 
   @Test
-  void aPlateWithNoughtsInFrontStaysAsItIs() {
+  void aPlateWithLeadingZerosStaysAsItIs() {
     Garage garage = Garage.in(folder);
     garage.change(JOB, "plate: HW 14-501", "plate: 0012");
     garage.sheets();

@@ -8,9 +8,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import baysheet.books.ShopFolder;
 import baysheet.layout.Fonts;
 import baysheet.ledger.Disk;
+import baysheet.ledger.FailingDisk;
 import baysheet.report.Problems;
 import baysheet.template.Layouts;
-import java.io.Closeable;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -40,101 +40,16 @@ import org.junit.jupiter.params.provider.CsvSource;
  */
 class InterruptedWritingTest {
   private static final String DAY = Garage.DAY + "/";
+
+  /** Of four quarters of a file, those that are written when writing it fails. */
+  private static final int HALF = 2;
+
   private static final Fonts FONTS = Fonts.builtIn();
   private static final Layouts LAYOUTS = Layouts.builtIn();
   private static final Writers WRITERS = new Writers();
 
   /** What is attached to a file that was looked at before. */
   private static final Map<String, Map<String, byte[]>> ATTACHED = new ConcurrentHashMap<>();
-
-  /** A disk that fails at one operation, or from one on; writing leaves half of the file. */
-  private static final class FailingDisk implements Disk {
-    private final int failing;
-    private final boolean forGood;
-    private final boolean ofLedger;
-    private int operations;
-
-    /**
-     * @param ofLedger whether operations on the ledger are among them
-     */
-    FailingDisk(int failing, boolean forGood, boolean ofLedger) {
-      this.failing = failing;
-      this.forGood = forGood;
-      this.ofLedger = ofLedger;
-    }
-
-    boolean wasReached() {
-      return operations >= failing;
-    }
-
-    private boolean fails(Path file) {
-      if (!ofLedger && file.toString().contains(Issues.LEDGER)) {
-        return false;
-      }
-      operations++;
-      return operations == failing || forGood && operations > failing;
-    }
-
-    private void failIfDue(Path file) throws IOException {
-      if (fails(file)) {
-        throw new IOException("No space left on device");
-      }
-    }
-
-    @Override
-    public void createFolders(Path folder) throws IOException {
-      failIfDue(folder);
-      REAL.createFolders(folder);
-    }
-
-    @Override
-    public void write(Path file, byte[] content) throws IOException {
-      if (fails(file)) {
-        REAL.write(file, Arrays.copyOf(content, content.length / 2));
-        throw new IOException("No space left on device");
-      }
-      REAL.write(file, content);
-    }
-
-    @Override
-    public void append(Path file, byte[] content) throws IOException {
-      if (fails(file)) {
-        REAL.append(file, Arrays.copyOf(content, content.length / 2));
-        throw new IOException("No space left on device");
-      }
-      REAL.append(file, content);
-    }
-
-    @Override
-    public void truncate(Path file, long size) throws IOException {
-      failIfDue(file);
-      REAL.truncate(file, size);
-    }
-
-    @Override
-    public Closeable lock(Path file) throws IOException {
-      failIfDue(file);
-      return REAL.lock(file);
-    }
-
-    @Override
-    public void force(Path file) throws IOException {
-      failIfDue(file);
-      REAL.force(file);
-    }
-
-    @Override
-    public void move(Path from, Path to) throws IOException {
-      failIfDue(to);
-      REAL.move(from, to);
-    }
-
-    @Override
-    public void delete(Path file) throws IOException {
-      failIfDue(file);
-      REAL.delete(file);
-    }
-  }
 
   @TempDir private Path folder;
   private Garage garage;
@@ -274,7 +189,10 @@ class InterruptedWritingTest {
       Path out = folder.resolve("out" + failing);
       copy(old, out);
       // Of those that fail once the test of the ledger alone sees more.
-      FailingDisk disk = new FailingDisk(failing, forGood, forGood || old.isEmpty());
+      boolean ofLedger = forGood || old.isEmpty();
+      FailingDisk disk =
+          new FailingDisk(
+              failing, forGood, HALF, file -> ofLedger || !file.toString().contains(Issues.LEDGER));
       Garage.Run run = run(out, disk, record, named);
       if (!disk.wasReached()) {
         break;
@@ -398,47 +316,5 @@ class InterruptedWritingTest {
     } else {
       assertTrue(leftovers.size() <= 1, leftovers + "\n" + context);
     }
-  }
-
-  @Test
-  void aSecondRunIsKeptAwayWhileOneWrites() {
-    OutputLock.whileHeld(
-        garage.out,
-        () -> {
-          Garage.Run run = garage.sheets();
-          assertEquals(Exit.FILES, run.exit());
-          run.says(
-              "cannot write to OUT: another run of baysheet is writing there;"
-                  + " run this again when it has ended");
-          run.says("0 of 3 sheets were written; all were left as they were");
-          assertEquals(Set.of(".lock"), garage.written().keySet());
-        });
-    assertEquals(Exit.DONE, garage.sheets().exit());
-    assertFalse(garage.written().containsKey(".lock"));
-  }
-
-  /** Locks between processes are another thing than locks between threads of one. */
-  @Test
-  void aSecondProcessIsKeptAwayWhileOneWrites() throws IOException {
-    Path said = folder.resolve("said");
-    String[] sheets = {"sheets", garage.job("502").toString(), "-o", garage.out.toString()};
-    OutputLock.whileHeld(
-        garage.out,
-        () -> {
-          OwnProcess second = OwnProcess.run(folder, "C.UTF-8", said, sheets);
-          assertEquals(Exit.FILES, second.exit(), second.err());
-          assertTrue(second.err().contains("another run of baysheet is writing"), second.err());
-        });
-    OwnProcess third = OwnProcess.run(folder, "C.UTF-8", said, sheets);
-    assertEquals(Exit.DONE, third.exit(), third.err());
-    assertEquals(Set.of(DAY + "502.pdf"), garage.written().keySet());
-  }
-
-  @Test
-  void theLockOfARunThatWasKilledKeepsNobodyAway() throws IOException {
-    Files.createDirectories(garage.out);
-    Files.writeString(garage.out.resolve(".lock"), "4711 123456789");
-    assertEquals(Exit.DONE, garage.sheets().exit());
-    assertFalse(garage.written().containsKey(".lock"));
   }
 }

@@ -187,7 +187,7 @@ class LauncherIT {
         ran.err());
   }
 
-  /** The file release is as a JDK 11 has it; Java 8 tells its version only when it is asked. */
+  /** The file release is as a JDK 11 has it; Java 8 gives its version only when it is asked. */
   @ParameterizedTest
   @CsvSource({"11.0.24,11", "'',8"})
   void aJavaThatIsTooOldIsNamed(String release, String major) throws IOException {

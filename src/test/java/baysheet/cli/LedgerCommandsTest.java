@@ -64,22 +64,6 @@ class LedgerCommandsTest {
     return garage.made("signed/" + job + ".yaml");
   }
 
-  /** Types what the wrench was set to into each value box, and marks all others. */
-  private void fillIn(String job) throws IOException {
-    StringBuilder filled = new StringBuilder();
-    for (String line : Files.readAllLines(form(job))) {
-      String target = line.replaceAll(".*target: ([^,}]*).*", "$1");
-      String setting = line.replaceAll(".*setting: ([^,}]*).*", "$1");
-      String figure = setting.equals(line) ? target : setting;
-      filled
-          .append(
-              line.replace("value: open", "value: " + figure)
-                  .replace("is: open", isNo(line) ? "is: empty" : "is: marked"))
-          .append('\n');
-    }
-    Files.writeString(form(job), filled);
-  }
-
   private void change(Path file, String was, String is) throws IOException {
     String text = Files.readString(file);
     assertTrue(text.contains(was), text);
@@ -170,7 +154,7 @@ class LedgerCommandsTest {
     assertEquals(Exit.PROBLEMS, empty.exit());
     empty.says("the sheet stays open");
     assertTrue(last("501").closed().isEmpty(), "the program closes nothing");
-    fillIn("501");
+    SignedForm.fill(form("501"));
     Garage.Run done = close("501", "T1");
     assertEquals(Exit.DONE, done.exit(), done.err());
     done.says(last("501").id() + " closed by T1");
@@ -185,7 +169,7 @@ class LedgerCommandsTest {
   void aFigureOutsideItsBandKeepsTheSheetOpenUntilItHasAReason() throws IOException {
     make();
     close("501", "T1");
-    fillIn("501");
+    SignedForm.fill(form("501"));
     String setting = "value: " + settingOf("501");
     change(form("501"), setting + "}", "value: 900 N·m}");
     Garage.Run open = close("501", "T1");
@@ -211,7 +195,7 @@ class LedgerCommandsTest {
   void anEmptyBoxKeepsTheSheetOpen() throws IOException {
     make();
     close("501", "T1");
-    fillIn("501");
+    SignedForm.fill(form("501"));
     change(form("501"), "kind: signature, is: marked", "kind: signature, is: empty");
     Garage.Run open = close("501", "T1");
     open.says("it is empty on the paper");
@@ -223,7 +207,7 @@ class LedgerCommandsTest {
   void aLapsedWrenchKeepsTheSheetOpen() throws IOException {
     make();
     close("501", "T1");
-    fillIn("501");
+    SignedForm.fill(form("501"));
     String wrench = Files.readString(form("501")).replaceAll("(?s).*?wrench: (\\w+).*", "$1");
     String shop = Files.readString(garage.root.resolve("shop.yaml"));
     String changed =
@@ -262,7 +246,7 @@ class LedgerCommandsTest {
   void recallAndDueAnswerFromTheSheets() throws IOException {
     make();
     close("501", "T1");
-    fillIn("501");
+    SignedForm.fill(form("501"));
     close("501", "T1");
     String wrench = last("501").issued().joints().get(0).wrench().orElseThrow();
     Garage.Run recall =
@@ -283,7 +267,7 @@ class LedgerCommandsTest {
   void forgettingTakesNamesAndPagesAndLeavesFigures() throws IOException {
     make();
     close("501", "T1");
-    fillIn("501");
+    SignedForm.fill(form("501"));
     change(form("501"), "found: []", "found: [Mr Oakham wants a call]");
     close("501", "T1");
     String id = last("501").id();
@@ -390,7 +374,4 @@ class LedgerCommandsTest {
   }
 
   /** Of each choice the other box is marked. */
-  private static boolean isNo(String line) {
-    return line.contains(".no, kind: tick");
-  }
 }

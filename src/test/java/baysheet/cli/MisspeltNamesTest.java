@@ -29,7 +29,7 @@ class MisspeltNamesTest {
   private static final Path SHOP = Path.of("src/test/resources/cases/names");
   private static final Path SCHEMAS = Path.of("src/main/resources/baysheet/schema");
 
-  /** Keys whose values or keys refer to something elsewhere: told where they stand. */
+  /** Keys whose values or keys refer to something elsewhere: reported where they stand. */
   private static final Set<String> REFERENCES =
       Set.of(
           "book/checked/by",
@@ -163,7 +163,7 @@ class MisspeltNamesTest {
           "procedure/work/uses/special",
           "shop/people/*/qualifications/*:");
 
-  /** Names that are given here: told wherever something refers to them. */
+  /** Names that are given here: reported wherever something refers to them. */
   private static final Set<String> DECLARATIONS =
       Set.of(
           "catalogue/fluids/*:",
@@ -250,7 +250,7 @@ class MisspeltNamesTest {
 
   @ParameterizedTest
   @MethodSource("references")
-  void aMisspeltReferenceIsToldAtItsLine(Named named) throws IOException {
+  void aMisspeltReferenceIsReportedAtItsLine(Named named) throws IOException {
     Run run = check(named.file(), misspelt(named));
     assertEquals(Exit.PROBLEMS, run.exit(), named + ": " + run.said());
     assertTrue(
@@ -259,13 +259,14 @@ class MisspeltNamesTest {
 
   @ParameterizedTest
   @MethodSource("declarations")
-  void aMisspeltDeclarationIsToldWhereSomethingRefersToIt(Named named) throws IOException {
+  void aMisspeltDeclarationIsReportedWhereSomethingRefersToIt(Named named) throws IOException {
     Run run = check(named.file(), misspelt(named));
     assertEquals(Exit.PROBLEMS, run.exit(), named + ": " + run.said());
   }
 
   /**
-   * The last letter of the first word is doubled: short words are near enough to be told as well.
+   * The last letter of the first word is doubled: short words are near enough to be reported as
+   * well.
    */
   private static String misspelt(Named named) throws IOException {
     return NamedPlaces.replaced(

@@ -182,7 +182,7 @@ final class OwnFigures {
 
     private BigDecimal whole(Scale scale) {
       double beyond = Math.cos(Math.toRadians(degrees)) * length.doubleValue();
-      // What cos 90° lacks of nought in floating point is no length.
+      // What cos 90° lacks of zero in floating point is no length.
       return scale.length().add(new BigDecimal(beyond).setScale(9, RoundingMode.HALF_EVEN));
     }
   }

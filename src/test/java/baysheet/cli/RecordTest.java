@@ -190,7 +190,7 @@ class RecordTest {
   }
 
   @Test
-  void noSocketIsLaidOutWhereACrowFootIsReckonedWith() {
+  void noSocketIsLaidOutWhereACrowFootIsUsed() {
     JsonTree nut = made.record("503").list("torque").get(0);
     assertEquals("link-upper-nut", nut.text("fastener"));
     assertEquals("crow-foot in line", nut.text("socket.insert"));

@@ -1,5 +1,13 @@
 package baysheet.cli;
 
+import static baysheet.cli.DemoWork.FOLDER;
+import static baysheet.cli.DemoWork.SHOP;
+import static baysheet.cli.DemoWork.has;
+import static baysheet.cli.DemoWork.job;
+import static baysheet.cli.DemoWork.problems;
+import static baysheet.cli.DemoWork.sheet;
+import static baysheet.cli.DemoWork.step;
+import static baysheet.cli.DemoWork.steps;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -9,28 +17,19 @@ import baysheet.books.Applicability;
 import baysheet.books.Moment;
 import baysheet.books.Place;
 import baysheet.books.Procedure;
-import baysheet.books.ShopFolder;
 import baysheet.books.Step;
-import baysheet.layout.Fonts;
-import baysheet.plan.Planner;
 import baysheet.report.Located;
 import baysheet.report.Problem;
-import baysheet.report.Problems;
-import baysheet.resolve.Resolved;
 import baysheet.resolve.ShopTexts;
 import baysheet.sheet.CautionLine;
-import baysheet.sheet.CheckLine;
 import baysheet.sheet.Sheet;
 import baysheet.wording.Printed;
 import baysheet.wording.Samples;
 import baysheet.wording.SheetText;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -40,49 +39,8 @@ import org.junit.jupiter.params.provider.CsvSource;
  * common practice of the trade, no source, unless one is named.
  */
 class SafeWorkTest {
-  private static final ShopTexts SHOP = ShopTexts.of(Path.of("jobs")).withBuiltIn();
-  private static final Pattern RELEASES =
-      Pattern.compile("(?i)(release|let) the parking brake|parking brake (right )?off");
   private static final Pattern JACKS =
       Pattern.compile("(?i)^(raise|lower) the (arm with|jack)|^support the .* with a (pole )?jack");
-
-  private static final ShopFolder FOLDER =
-      new ShopFolders(Fonts.builtIn()).read(Path.of("jobs"), new Problems()).orElseThrow();
-
-  private static Problems problems(ShopTexts shop, String job) {
-    Problems problems = new Problems();
-    shop.resolve(job, problems).flatMap(it -> Planner.plan(it, problems));
-    return problems;
-  }
-
-  private static Sheet sheet(ShopTexts shop, String job) {
-    Problems problems = new Problems();
-    Optional<Resolved> resolved = shop.resolve(job, problems);
-    return resolved
-        .flatMap(it -> Planner.plan(it, problems))
-        .orElseThrow(() -> new AssertionError(problems.all().toString()));
-  }
-
-  /** A job of the demo's first day with another vehicle, bay and work. */
-  private static ShopTexts job(String book, String bay, String work) {
-    return SHOP.with(
-        "2026-03-02/7.yaml",
-        "job: 7\nvehicle: {book: %s}\nbay: %s\nby: T1\nwork: %s\n".formatted(book, bay, work));
-  }
-
-  private static Sheet sheet(String book, String bay, String work) {
-    return sheet(job(book, bay, work), "2026-03-02/7.yaml");
-  }
-
-  private static List<Step> steps(Procedure procedure) {
-    return Stream.of(procedure.open(), procedure.work(), procedure.close())
-        .flatMap(List::stream)
-        .toList();
-  }
-
-  private static Optional<Moment> moment(Step step) {
-    return step.moment().map(Located::value);
-  }
 
   @ParameterizedTest
   @CsvSource({
@@ -132,101 +90,6 @@ class SafeWorkTest {
     Optional<Place> where =
         sending.at().or(() -> from.applicability().onlyAt().map(Located::value));
     return it.at().isEmpty() || where.isEmpty() || it.at().equals(where);
-  }
-
-  /** Whoever applies it then works at cables under tension, or drives a piston out by its motor. */
-  @ParameterizedTest
-  @CsvSource({
-    "larkfell-pipit-2015, 'track-rod-end at front-left, parking-brake-cable at rear'",
-    "merrowby-sprat-2022, 'track-rod-end at front-left, rear-discs-electric at rear'"
-  })
-  void aParkingBrakeThatAStepReleasesIsNotAppliedBeforeLifting(String book, String work) {
-    Sheet sheet = sheet(book, "floor", "[" + work + "]");
-    assertTrue(sheet.checks().stream().anyMatch(it -> it.name().equals("parking-brake-on")));
-    assertEquals(
-        List.of("Apply the parking brake"),
-        sheet.checks().stream()
-            .filter(it -> it.moment() == Moment.BEFORE_LIFTING)
-            .map(it -> Printed.text(sheet, it.text()))
-            .filter(it -> it.toLowerCase(Locale.ROOT).contains("apply the parking brake"))
-            .toList());
-  }
-
-  /** Service mode first, its caution, and its end before the car moves. */
-  @ParameterizedTest
-  @CsvSource({"rear-discs-electric at rear", "hub-unit-undriven at rear-left"})
-  void anElectricParkingBrakeIsInServiceModeBeforeAnythingIsTouched(String work) {
-    Sheet sheet = sheet("merrowby-sprat-2022", "1", work);
-    Sheet.SheetStep mode = step(sheet, "parking-brake-released");
-    assertEquals(Moment.BEFORE_LIFTING, mode.moment());
-    assertTrue(
-        sheet.cautions().stream().anyMatch(it -> it.name().equals("electric-parking-brake")));
-    assertTrue(has(sheet, "electric-parking-brake-back", Moment.BEFORE_MOVING));
-    assertTrue(has(sheet, "parking-brake-holds", Moment.ROAD_TEST));
-    assertFalse(has(sheet, "parking-brake-travel", Moment.BEFORE_MOVING));
-  }
-
-  @Test
-  void aBrakeCaliperOfTheFrontNeedsNoParkingBrakeAtAll() {
-    Sheet sheet = sheet("merrowby-sprat-2022", "1", "discs-and-pads at front");
-    assertTrue(sheet.steps().stream().noneMatch(it -> it.procedure().startsWith("parking-brake")));
-    assertFalse(has(sheet, "parking-brake-holds", Moment.ROAD_TEST));
-  }
-
-  /** Nobody reaches the lever of a car that is up. */
-  @Test
-  void noProcedureReleasesTheParkingBrakeOnceTheCarIsUp() {
-    List<String> late = new ArrayList<>();
-    for (Procedure procedure : FOLDER.procedures().values()) {
-      for (Step step : steps(procedure)) {
-        if (RELEASES.matcher(step.text().value()).find()
-            && !moment(step).equals(Optional.of(Moment.BEFORE_LIFTING))) {
-          late.add(procedure.name().value() + ": " + step.text().value());
-        }
-      }
-    }
-    assertEquals(List.of(), late);
-  }
-
-  @ParameterizedTest
-  @CsvSource({
-    "ostervane-hod-2017, 2, hub-unit at rear-left",
-    "larkfell-pipit-2015, 1, axle-bush at rear-left",
-    "larkfell-pipit-2015, 1, rear-discs-cable at rear",
-    "kettlow-sledge-2012, floor, drums-and-shoes at rear"
-  })
-  void aRearBrakeThatWasDisturbedIsTriedByLeverAndOnASlope(String book, String bay, String work) {
-    Sheet sheet = sheet(book, bay, work);
-    assertEquals(Moment.BEFORE_LIFTING, step(sheet, "parking-brake-off").moment());
-    assertTrue(has(sheet, "parking-brake-travel", Moment.BEFORE_MOVING));
-    assertTrue(has(sheet, "parking-brake-holds", Moment.ROAD_TEST));
-  }
-
-  /** Under load the nut of the cable cannot be turned safely, and the shoes stay spread. */
-  @Test
-  void theBrakeIsReleasedBeforeItsCableIsSlackened() {
-    Sheet sheet = sheet(SHOP, "2026-03-03/2411.yaml");
-    int released = step(sheet, "parking-brake-off").n();
-    assertTrue(released < step(sheet, "parking-brake-set").n(), "released in step " + released);
-  }
-
-  /**
-   * Ended in service mode while the caliper is open, the motor closes on nothing, or on fingers.
-   */
-  @Test
-  void serviceModeEndsOnlyOnTheGround() {
-    Sheet sheet = sheet("merrowby-sprat-2022", "1", "rear-discs-electric at rear");
-    sheet.steps().stream()
-        .filter(
-            it ->
-                Printed.text(it)
-                    .toLowerCase(java.util.Locale.ROOT)
-                    .contains("back from service mode"))
-        .forEach(it -> assertTrue(it.moment().compareTo(Moment.ON_THE_GROUND) >= 0, it.toString()));
-    List<String> checks = sheet.checks().stream().map(CheckLine::name).toList();
-    assertTrue(
-        checks.indexOf("pedal-firm") < checks.indexOf("electric-parking-brake-back"),
-        checks.toString());
   }
 
   @Test
@@ -359,7 +222,7 @@ class SafeWorkTest {
   }
 
   @Test
-  void leftAndRightPiecesAreToldApart() {
+  void leftAndRightPiecesAreDistinguished() {
     Sheet both =
         sheet("larkfell-pipit-2015", "1", "[lower-arm at front-left, damper at rear-right]");
     SheetText text = Samples.text(both);
@@ -385,18 +248,5 @@ class SafeWorkTest {
         job("larkfell-pipit-2015", "1", "anti-roll-bar-link at front")
             .replacing("2026-03-02/7.yaml", "by: T1", "by: T1\nstate: [badly-rusted]");
     assertEquals("badly rusted", Samples.text(sheet(shop, "2026-03-02/7.yaml")).head().state());
-  }
-
-  /** The first step of a procedure, or of a check. */
-  private static Sheet.SheetStep step(Sheet sheet, String procedure) {
-    return sheet.steps().stream()
-        .filter(it -> it.procedure().equals(procedure))
-        .findFirst()
-        .orElseThrow(() -> new AssertionError("no step of " + procedure));
-  }
-
-  private static boolean has(Sheet sheet, String check, Moment moment) {
-    return sheet.checks().stream()
-        .anyMatch((CheckLine it) -> it.name().equals(check) && it.moment() == moment);
   }
 }

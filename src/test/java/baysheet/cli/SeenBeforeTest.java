@@ -87,7 +87,7 @@ class SeenBeforeTest {
   }
 
   @Test
-  void aBookTellsWhatWasSeenOnItsKind() {
+  void aBookSaysWhatWasSeenOnItsKind() {
     garage.change(
         "vehicles/hollin-wren-2014.yaml",
         "fasteners:",

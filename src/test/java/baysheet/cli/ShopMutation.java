@@ -22,11 +22,11 @@ record ShopMutation(
     String what, String text, Must must, Optional<String> marker, List<WrittenFact> facts) {
   /** What must come of a mutation unless the fact is not printed for the job. */
   enum Must {
-    /** The marker stands on the sheet, or a problem was told. */
+    /** The marker stands on the sheet, or a problem was reported. */
     SHOW_MARKER,
-    /** The sheet differs, or a problem was told. */
+    /** The sheet differs, or a problem was reported. */
     DIFFER,
-    /** A problem was told, or the new name stands on the sheet. */
+    /** A problem was reported, or the new name stands on the sheet. */
     BE_REFUSED,
     /** Nothing, for it is not known what the change means; but no fault. */
     STAY_SOUND

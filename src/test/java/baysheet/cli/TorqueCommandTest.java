@@ -50,7 +50,7 @@ class TorqueCommandTest {
     return JsonTree.of(run.out().getBytes(StandardCharsets.UTF_8));
   }
 
-  private void assertTold(String told, String part) {
+  private void assertReported(String told, String part) {
     assertTrue(told.contains(part), part + " is not in\n" + told);
   }
 
@@ -58,7 +58,7 @@ class TorqueCommandTest {
   @ParameterizedTest
   @CsvSource({"31 lbf·ft, 42 N·m", "105 lbf·ft, 142 N·m"})
   void publishedPairsOfUnits(String pounds, String newtons) {
-    assertTold(told(pounds), "printed as " + newtons);
+    assertReported(told(pounds), "printed as " + newtons);
   }
 
   /** FAA AC 43.13-1B, figure 7-2 (figures from memory): 135 in·lb, 10 in, 1.5 in: set 117. */
@@ -68,10 +68,10 @@ class TorqueCommandTest {
         told(
             "135 in-lb --from 100 in-lb --to 600 in-lb --step 1 in-lb --length 10 in --reach 1.5"
                 + " in --angle 0 deg");
-    assertTold(told, "S = 135·254/(254 + 38.1·cos 0°) = 117.39 lbf·in");
-    assertTold(told, "setting the wrench at 117 lbf·in");
+    assertReported(told, "S = 135·254/(254 + 38.1·cos 0°) = 117.39 lbf·in");
+    assertReported(told, "setting the wrench at 117 lbf·in");
     // 117 · 11.5 / 10 = 134.55
-    assertTold(told, "arrives 135 lbf·in at the fastener");
+    assertReported(told, "arrives 135 lbf·in at the fastener");
   }
 
   /** US Army TM 9-254, figure 4-5: at a right angle nothing is corrected. */
@@ -107,8 +107,8 @@ class TorqueCommandTest {
   @Test
   void theFrictionIsStatedBesideTheClampLoad() {
     String told = told("133 N·m --thread M12x1.25 --class 10.9");
-    assertTold(told, "at friction 0.12 in thread and under the head (VDI 2230 form)");
-    assertTold(told, "% of the proof load of class 10.9");
+    assertReported(told, "at friction 0.12 in thread and under the head (VDI 2230 form)");
+    assertReported(told, "% of the proof load of class 10.9");
   }
 
   @Test
@@ -121,15 +121,15 @@ class TorqueCommandTest {
   @Test
   void aThreadUsedOtherThanPublishedIsWarnedOf() {
     String told = told("100 N·m --thread M12x1.5 --class 10.9 --treatment dry --used oiled");
-    assertTold(told, "here it is oiled");
-    assertTold(told, "with the same torque the clamp load could be 160 % more or 10 % less");
+    assertReported(told, "here it is oiled");
+    assertReported(told, "with the same torque the clamp load could be 160 % more or 10 % less");
     assertFalse(
         told("100 N·m --thread M12x1.5 --treatment dry --used dry").contains("warning"), "like");
   }
 
   @Test
   void neverIsAValueCalledRight() {
-    assertTold(told("42 N·m"), "it does not say that the value is right");
+    assertReported(told("42 N·m"), "it does not say that the value is right");
   }
 
   @Test
@@ -146,7 +146,7 @@ class TorqueCommandTest {
   void theSocketsOfTheShopCountWhereAHeadIsGiven() {
     String words = "50 N·m --shop SHOP";
     assertEquals("false", json(words).text("socketsLookedAt"));
-    assertTold(told(words), "the shop's sockets were not looked at: a sheet may name another");
+    assertReported(told(words), "the shop's sockets were not looked at: a sheet may name another");
     garage.change("shop.yaml", "{drive: 3/8 in, hex:", "{drive: 1/4 in, hex:");
     JsonTree told = json(words + " --head hex_13_mm");
     assertEquals("true", told.text("socketsLookedAt"));
@@ -208,7 +208,7 @@ class TorqueCommandTest {
     JsonTree told = json(own);
     assertEquals(percent, told.text("accuracy.percent"));
     assertEquals("true", told.text("accuracy.assumed"));
-    assertTold(told(own), "accuracy " + percent + " % taken, as ISO 6789-1");
+    assertReported(told(own), "accuracy " + percent + " % taken, as ISO 6789-1");
   }
 
   @Test
@@ -217,8 +217,8 @@ class TorqueCommandTest {
     JsonTree told = json(words);
     assertEquals("6", told.text("accuracy.percent"));
     assertEquals("false", told.text("accuracy.assumed"));
-    assertTold(told(words), "deviation is wider than the band");
-    assertTold(told(words.replace("6 %", "3 %")), "its deviation stays inside the band");
+    assertReported(told(words), "deviation is wider than the band");
+    assertReported(told(words.replace("6 %", "3 %")), "its deviation stays inside the band");
   }
 
   @Test
@@ -246,7 +246,7 @@ class TorqueCommandTest {
       assertEquals("90", stages.get(2).text("angle"));
       assertFalse(told.has("clampLoadKn"), "an angle may go beyond the proof load");
     }
-    assertTold(told("25 N·m, +90° --shop SHOP"), "mark the head");
+    assertReported(told("25 N·m, +90° --shop SHOP"), "mark the head");
   }
 
   @Test
@@ -264,7 +264,7 @@ class TorqueCommandTest {
   void thePitchThatIsAssumedIsSaid() {
     // ISO 262: the coarse pitch of M12 is 1.75 mm.
     String told = told("80 N·m --thread M12");
-    assertTold(told, "M12 without a pitch: taken as coarse, 1.75 mm");
+    assertReported(told, "M12 without a pitch: taken as coarse, 1.75 mm");
     JsonTree json = json("80 N·m --thread M12");
     assertEquals("1.75", json.text("thread.pitch.value"));
     assertEquals("true", json.text("thread.pitchAssumed"));
@@ -275,7 +275,7 @@ class TorqueCommandTest {
   /** Machinery's Handbook, 31st edition, table 2: a torque wrench scatters by 25 %. */
   @Test
   void aClampLoadIsPrintedWithItsScatter() {
-    assertTold(told("84 N·m --thread M12 --class 8.8"), "±25 to 30 %");
+    assertReported(told("84 N·m --thread M12 --class 8.8"), "±25 to 30 %");
     JsonTree told = json("84 N·m --thread M12 --class 8.8");
     double load = told.figure("clampLoadKn").doubleValue();
     assertEquals(0.7 * load, told.figure("clampLoadScatter.from").doubleValue(), 0.001);
@@ -287,7 +287,7 @@ class TorqueCommandTest {
   /** ISO 4014 and ISO 4032: M12 has 18 mm across flats, ISO 4162 flange bolts 15 mm. */
   @Test
   void acrossFlatsAreHeldAgainstTheThread() {
-    assertTold(
+    assertReported(
         told("100 N·m --thread M12x1.5 --head hex_17_mm".replace("_", "\u00A0")),
         "not the size that ISO 4014 gives");
     assertFalse(told("100 N·m --thread M12x1.5 --head hex\u00A018\u00A0mm").contains("ISO 4014"));
@@ -321,13 +321,13 @@ class TorqueCommandTest {
       assertFalse(told.has(key), key);
     }
     String text = told("150 lbf·ft --thread M10 --class 8.8 --shop SHOP");
-    assertTold(text, "setting none: the figure is in doubt");
+    assertReported(text, "setting none: the figure is in doubt");
     assertFalse(text.contains("taken:") || text.contains("set to"), text);
     // 150 · 1.3558 = 203.4
     assertFalse(text.contains("converted") || text.contains("203"), text);
     assertFalse(text.contains("either way"), text);
-    assertTold(text, "150 N·m would give");
-    assertTold(text, "150 lbf·in");
+    assertReported(text, "150 N·m would give");
+    assertReported(text, "150 lbf·in");
   }
 
   @Test
@@ -336,10 +336,10 @@ class TorqueCommandTest {
     // VDI 2230-1:2003, table A1 (from memory), M12 8.8: torque over load at 0.08 63/45.2, 0.14
     // 93/41.9, 0.16 102/40.7; 0.24 by the formula. 0.24 to 0.08: 164 % more; 0.14 to 0.16: 11 %
     // less.
-    assertTold(
+    assertReported(
         told("84 N·m --thread M12x1.5 --treatment dry --used oiled"),
         "the clamp load could be 160 % more or 10 % less");
-    assertTold(
+    assertReported(
         told("84 N·m --thread M12x1.5 --treatment oiled --used grease"),
         "the clamp load stays about the same");
   }
@@ -348,13 +348,13 @@ class TorqueCommandTest {
   void smallUnitsGetTheDigitsTheyNeed() {
     // 0.95 to 1.05 of 0.96 kgf·m: 0.912 to 1.008.
     String told = told("0.96 kgf·m");
-    assertTold(told, "band 0.912 kgf·m to 1.008 kgf·m");
+    assertReported(told, "band 0.912 kgf·m to 1.008 kgf·m");
     // The middle of 10 N·m and 120 lbf·ft (162.698 N·m) is 86.349 N·m.
     JsonTree mixed = json("10 N·m..120 lbf·ft");
     assertTrue(mixed.figure("torque.value").precision() <= 4, mixed.text("torque.value"));
     // The upper end, 120 lbf·ft, is 162.698 N·m.
-    assertTold(told("10 N·m..120 lbf·ft"), "10 N·m–120 lbf·ft");
-    assertTold(told("10 N·m..120 lbf·ft"), "band 10 N·m to 162.69 N·m: as written");
+    assertReported(told("10 N·m..120 lbf·ft"), "10 N·m–120 lbf·ft");
+    assertReported(told("10 N·m..120 lbf·ft"), "band 10 N·m to 162.69 N·m: as written");
   }
 
   /**
@@ -364,11 +364,11 @@ class TorqueCommandTest {
   @Test
   void aRangeIsConvertedAtBothEnds() {
     String newtons = told("100..120 N·m --thread M12x1.5");
-    assertTold(newtons, "converted 73.76 lbf·ft to 88.5 lbf·ft, its ends rounded");
-    assertTold(newtons, "110 N·m is 81.13 lbf·ft, printed as 81 lbf·ft");
-    assertTold(newtons, "kN for 110 N·m on M12x1.5");
-    assertTold(told("7..8 kgf·m"), "converted 68.65 N·m to 78.45 N·m, its ends rounded");
-    assertTold(told("10 N·m..120 lbf·ft"), "7.38 lbf·ft to 120 lbf·ft, its ends rounded");
+    assertReported(newtons, "converted 73.76 lbf·ft to 88.5 lbf·ft, its ends rounded");
+    assertReported(newtons, "110 N·m is 81.13 lbf·ft, printed as 81 lbf·ft");
+    assertReported(newtons, "kN for 110 N·m on M12x1.5");
+    assertReported(told("7..8 kgf·m"), "converted 68.65 N·m to 78.45 N·m, its ends rounded");
+    assertReported(told("10 N·m..120 lbf·ft"), "7.38 lbf·ft to 120 lbf·ft, its ends rounded");
     JsonTree pounds = json("100..120 N·m").list("converted").get(1);
     assertEquals("lbf·ft", pounds.text("unit"));
     assertEquals("73.757", pounds.figure("from").toPlainString());
@@ -379,8 +379,8 @@ class TorqueCommandTest {
   @Test
   void aToleranceIsConvertedAtBothEnds() {
     String told = told("110 ± 10 lbf·ft");
-    assertTold(told, "converted 135.59 N·m to 162.69 N·m, its ends rounded");
-    assertTold(told, "110 lbf·ft is 149.14 N·m, printed as 149 N·m");
+    assertReported(told, "converted 135.59 N·m to 162.69 N·m, its ends rounded");
+    assertReported(told, "110 lbf·ft is 149.14 N·m, printed as 149 N·m");
   }
 
   @Test
@@ -393,6 +393,6 @@ class TorqueCommandTest {
   @Test
   void aFigureIsNotPrintedASecondTimeInItsOwnUnit() {
     String told = told("108 lbf·in");
-    assertTold(told, "12.2 N·m, printed as 12 N·m 9 lbf·ft band");
+    assertReported(told, "12.2 N·m, printed as 12 N·m 9 lbf·ft band");
   }
 }

@@ -239,7 +239,7 @@ class WrenchSelectionTest {
     assertEquals(List.of("1/2 in"), laidOut(record, "hex 15 mm"));
   }
 
-  /** The shop's units are told in two ways; a second one that looks the same says nothing. */
+  /** The shop's units are given in two ways; a second one that looks the same says nothing. */
   @Test
   void theSecondUnitIsAnotherUnit() {
     garage.change("shop.yaml", "torque: [N·m, lbf·ft]", "torque: [lbf·ft, N·m]");

@@ -25,7 +25,7 @@ class RemeasuredTest {
 
   /** The second room is so narrow that words do not fit it: that is noted anew each time. */
   @Test
-  void whatWasTooWideIsToldOfEveryPage() {
+  void whatWasTooWideIsReportedOfEveryPage() {
     Form form = Samples.full();
     Measurer measurer = measurer(form.smallest());
     long room = room(form);

@@ -17,7 +17,7 @@ class WoffFontTest {
 
   /**
    * Each entry of a font's directory carries the sum of its table's words; that of the table "head"
-   * is taken with its third word, the adjustment, as nought (ISO/IEC 14496-22).
+   * is taken with its third word, the adjustment, as zero (ISO/IEC 14496-22).
    */
   @ParameterizedTest
   @ValueSource(strings = {Fonts.REGULAR, Fonts.BOLD})

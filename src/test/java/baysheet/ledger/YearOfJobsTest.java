@@ -284,7 +284,7 @@ class YearOfJobsTest {
   }
 
   @Test
-  void historyTellsEverySheetOfAPlateAndNoOther() {
+  void historyShowsEverySheetOfAPlateAndNoOther() {
     for (int number = 0; number < PLATES; number += 35) {
       String plate = "RD %03d-X".formatted(number);
       TreeSet<String> expected = new TreeSet<>();

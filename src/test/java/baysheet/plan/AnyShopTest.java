@@ -126,7 +126,7 @@ class AnyShopTest {
   }
 
   @Test
-  void slipsInWideShopsAreToldAsProblems() {
+  void slipsInWideShopsAreReportedAsProblems() {
     for (long seed = 0; seed < SLIPPING_SHOPS / 2; seed++) {
       Problems problems = new Problems();
       Optional<Sheet> sheet = plan(RandomShops.wide(seed), problems);
@@ -148,7 +148,7 @@ class AnyShopTest {
 
   /** A fixed set: some slips in a thousand more are found by the playback only. */
   @Test
-  void slipsOfWritersAreToldAsProblems() {
+  void slipsOfWritersAreReportedAsProblems() {
     int refused = 0;
     for (long seed = 0; seed < SLIPPING_SHOPS; seed++) {
       Problems problems = new Problems();
@@ -165,7 +165,7 @@ class AnyShopTest {
    * access; a step for before lifting in a job that lifts nothing.
    */
   @Test
-  void rareSlipsAreWorkedAroundOrTold() {
+  void rareSlipsAreWorkedAroundOrReported() {
     for (long seed : List.of(102876L, 103752L, 113679L, 115947L, 125342L, 135119L, 136840L)) {
       Problems problems = new Problems();
       Optional<Sheet> sheet = plan(RandomShops.of(seed), problems);

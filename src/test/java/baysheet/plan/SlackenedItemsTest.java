@@ -19,7 +19,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
-/** Whether something comes off or is only slackened is told by its key, whatever the words. */
+/** Whether something comes off or is only slackened is said by its key, whatever the words. */
 class SlackenedItemsTest {
   private static final String BOOK =
       """

@@ -68,6 +68,25 @@ public record SmallShop(ShopTexts texts) {
         .procedure("roller-off", "at: wheel\nbehind: [raise]", "Roller off", "roller");
   }
 
+  /**
+   * The same with wheels that are bolted on.
+   *
+   * @param more further fasteners of wheels, a line each
+   */
+  public static SmallShop bolted(String... more) {
+    String nuts =
+        "roller-nut: {count: 5, thread: M12x1.5, class: \"10\", head: hex 19 mm,"
+            + " torque: 100 N·m, final: on-the-ground}";
+    StringBuilder wheels = new StringBuilder("fasteners:\n  wheels:\n    " + nuts + "\n");
+    for (String line : more) {
+      wheels.append("    ").append(line).append('\n');
+    }
+    return new SmallShop(
+            empty().texts().replacing("vehicles/any.yaml", "fasteners: {}\n", wheels.toString()))
+        .procedure(
+            "roller-off", "at: wheel\nbehind: [raise]", "Roller off", "roller-nut", "roller");
+  }
+
   public SmallShop with(String path, String text) {
     return new SmallShop(texts.with(path, text));
   }

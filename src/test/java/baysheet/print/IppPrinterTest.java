@@ -120,7 +120,7 @@ class IppPrinterTest {
   }
 
   @Test
-  void aPrinterThatMayScaleIsTold() throws IOException {
+  void aPrinterThatMayScaleIsReported() throws IOException {
     answers.add(READY);
     answers.add(answer(0x0001, 0x05, "44 print-scaling @none"));
     List<String> otherwise = print();

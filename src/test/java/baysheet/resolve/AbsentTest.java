@@ -129,21 +129,21 @@ class AbsentTest {
   }
 
   @Test
-  void workOfWhichNothingIsLeftIsTold() {
+  void workOfWhichNothingIsLeftIsReported() {
     ShopTexts shop = without("clip", "cover", "arm-bolt").replacing(BOOK, BOLT, "");
     Problem problem = only(shop);
     assertEquals("2026-03-02/7.yaml:6:5 nothing-to-do", problem.at() + " " + problem.code());
   }
 
   @Test
-  void aMisspeltOneIsTold() {
+  void aMisspeltOneIsReported() {
     Problem problem = only(without("clipp"));
     assertEquals("vehicles/heron.yaml:9:14 unknown-item", problem.at() + " " + problem.code());
     assertEquals(Optional.of("clip"), problem.nearest());
   }
 
   @Test
-  void anOverrideOfWhatIsAbsentIsTold() {
+  void anOverrideOfWhatIsAbsentIsReported() {
     ShopTexts shop =
         without("arm-bolt")
             .replacing(BOOK, BOLT, "")

@@ -55,7 +55,7 @@ class AccessTest {
 
   /** The bar runs across; "right" would be dropped. */
   @Test
-  void aPlaceAtWhichAProcedureIsNotDoneIsTold() {
+  void aPlaceAtWhichAProcedureIsNotDoneIsReported() {
     Problems problems = new Problems();
     Bench.shop()
         .replacing(Bench.JOB, "arm at front-left", "bar at front-right")
@@ -133,7 +133,7 @@ class AccessTest {
   }
 
   @Test
-  void workAskedForTwiceIsToldAtTheSecond() {
+  void workAskedForTwiceIsReportedAtTheSecond() {
     ShopTexts shop =
         Bench.shop()
             .replacing(Bench.JOB, "arm at front-left", "arm at front\n  - arm at front-left");

@@ -133,7 +133,7 @@ class FastenerValuesTest {
   }
 
   @Test
-  void booksThatAreLikeOneAnotherAreToldAsACircle() {
+  void booksThatAreLikeOneAnotherAreReportedAsACircle() {
     ShopTexts shop =
         derived("").replacing(BOOK, "vehicle: heron\n", "vehicle: heron\nlike: heron-van\n");
     Problems problems = new Problems();
@@ -145,7 +145,7 @@ class FastenerValuesTest {
   }
 
   @Test
-  void aBookThatIsLikeNoneIsTold() {
+  void aBookThatIsLikeNoneIsReported() {
     ShopTexts shop =
         derived("").replacing("vehicles/heron-van.yaml", "like: heron", "like: herron");
     assertEquals("vehicles/heron-van.yaml:2:7 unknown-book", told(shop));

@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
-/** A name that means nothing is told where it stands, with the name it is most like. */
+/** A name that means nothing is reported where it stands, with the name it is most like. */
 class NamesTest {
   private static List<Problem> problems(ShopTexts shop) {
     Problems problems = new Problems();
@@ -93,7 +93,7 @@ class NamesTest {
     assertEquals(Optional.empty(), problem.nearest());
   }
 
-  /** What is pasted and not filled in is told, never taken for a figure. */
+  /** What is pasted and not filled in is reported, never taken for a figure. */
   @Test
   void theLineToPasteIsNoFigure() {
     String line = problems(lacking()).get(0).line().orElseThrow();
@@ -134,13 +134,13 @@ class NamesTest {
   }
 
   @Test
-  void aMisspeltFastenerOfABookIsToldThere() {
+  void aMisspeltFastenerOfABookIsReportedThere() {
     only(wordedOnly(), "vehicles/heron.yaml:9:5 unknown-fastener", "arm-bolt");
   }
 
   /** Two sides, and a step that takes it off and one that puts it on: one gap in the book. */
   @Test
-  void whatTheBookLacksIsToldOnce() {
+  void whatTheBookLacksIsReportedOnce() {
     ShopTexts shop =
         lacking()
             .replacing(
@@ -155,7 +155,7 @@ class NamesTest {
   }
 
   @Test
-  void aMisspeltNameIsToldWhereverItStands() {
+  void aMisspeltNameIsReportedWhereverItStands() {
     ShopTexts shop =
         Bench.shop()
             .replacing("procedures/arm.yaml", "undo: arm-bolt", "undo: arm-bold")
@@ -188,7 +188,7 @@ class NamesTest {
   }
 
   @Test
-  void allUnknownNamesAreToldAtOnce() {
+  void allUnknownNamesAreReportedAtOnce() {
     ShopTexts shop =
         Bench.shop()
             .replacing(Bench.JOB, "by: T1", "by: T2")
@@ -251,7 +251,7 @@ class NamesTest {
   }
 
   @Test
-  void anUnknownPersonIsToldWhoThereIs() {
+  void anUnknownPersonIsReportedWithTheKnownOnes() {
     Problem problem = problems(Bench.shop().replacing(Bench.JOB, "by: T1", "by: T2")).get(0);
     assertEquals("one of T1, A1", problem.expected().orElseThrow());
   }

@@ -68,7 +68,7 @@ class SameBytesTest {
             "(?!arraycopy\\().*",
             "streams, clock, environment belong to commands"),
         not("java\\.lang\\.Runtime", ".*", "a machine's size does not show on a sheet"),
-        never(".*", "printStackTrace\\(\\)", "a fault is told on the stream it is given"),
+        never(".*", "printStackTrace\\(\\)", "a fault is reported on the stream it is given"),
         never("java\\.util\\.Locale", "getDefault\\(.*", "a sheet reads the same everywhere"),
         never("java\\.util\\.TimeZone", "getDefault\\(.*", "days are days in every zone"),
         not("java\\.time\\.ZoneId", "systemDefault\\(.*", "days are days in every zone"),

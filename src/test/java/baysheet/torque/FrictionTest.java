@@ -139,7 +139,7 @@ class FrictionTest {
         "-31|-29|could be 30_% less",
         "-3|4|stays about the same"
       })
-  void bothEndsAreTold(double from, double to, String words) {
+  void bothEndsAreReported(double from, double to, String words) {
     assertEquals(
         "with the same torque the clamp load " + words,
         new Friction.Change(from, to).effect().replace('\u00A0', '_'));

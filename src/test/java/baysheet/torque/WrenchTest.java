@@ -51,7 +51,7 @@ class WrenchTest {
   }
 
   @Test
-  void marksStandAtStepsFromTheLowestNotFromNought() {
+  void marksStandAtStepsFromTheLowestNotFromZero() {
     Wrench wrench = wrench("W1", "7 N·m", "60 N·m", "5 N·m");
     assertEquals(Optional.of(torque("32 N·m")), wrench.nearestMark(torque("30 N·m")));
   }
@@ -130,7 +130,7 @@ class WrenchTest {
   }
 
   @Test
-  void aScaleStartsAboveNoughtAndHasSteps() {
+  void aScaleStartsAboveZeroAndHasSteps() {
     Quantity none = Quantity.of("0", Unit.NEWTON_METRE);
     Quantity some = torque("20 N·m");
     Quantity length = length("370 mm");

@@ -30,14 +30,14 @@ public final class AlteredSheets {
 
   /** Every way of spoiling a sheet that somebody could pay for. */
   public static Map<String, Sheet> all(Sheet sheet) {
-    AlteredSheets spoilt = new AlteredSheets(sheet);
-    for (int i = 0; i < spoilt.steps.size(); i++) {
-      spoilt.step(i);
+    AlteredSheets altered = new AlteredSheets(sheet);
+    for (int i = 0; i < altered.steps.size(); i++) {
+      altered.step(i);
     }
-    spoilt.swaps();
-    spoilt.lines();
-    spoilt.checks();
-    return spoilt.all;
+    altered.swaps();
+    altered.lines();
+    altered.checks();
+    return altered.all;
   }
 
   private void step(int index) {
@@ -117,9 +117,9 @@ public final class AlteredSheets {
 
   /** The same sheet with its steps in another order. */
   public static Sheet inOrder(Sheet sheet, List<Sheet.SheetStep> steps) {
-    AlteredSheets spoilt = new AlteredSheets(sheet);
-    spoilt.put("", steps);
-    return spoilt.all.get("");
+    AlteredSheets altered = new AlteredSheets(sheet);
+    altered.put("", steps);
+    return altered.all.get("");
   }
 
   /** The steps as they stand, of which one says that it is another of its procedure. */

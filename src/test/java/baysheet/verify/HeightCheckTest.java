@@ -18,19 +18,7 @@ import org.junit.jupiter.api.Test;
 /** What nobody may do at a vehicle that is up, each in a sheet that was altered so. */
 class HeightCheckTest {
   private static final SmallShop SHOP =
-      SmallShop.empty()
-          .with(
-              "vehicles/any.yaml",
-              """
-              vehicle: any
-              name: Any
-              source: Any sheet
-              kerb-mass: 1500 kg
-              front-share: 55 %
-              fasteners:
-                wheels:
-                  roller-nut: {count: 5, thread: M12x1.5, class: "10", head: hex 19 mm, torque: 100 N·m, final: on-the-ground}
-              """)
+      SmallShop.bolted()
           .with(
               "catalogue/more.yaml",
               """
@@ -45,8 +33,6 @@ class HeightCheckTest {
               "at: vehicle\nserves: raise\nneeds: lift\nopen:\n"
                   + "  - {do: Hoist it, undo: feet}\n"
                   + "  - {do: Try it}")
-          .procedure(
-              "roller-off", "at: wheel\nbehind: [raise]", "Roller off", "roller-nut", "roller")
           .procedure(
               "low",
               "at: wheel\nbehind: [roller-off]\nopen:\n"

@@ -15,19 +15,7 @@ import org.junit.jupiter.api.Test;
 /** What comes directly before a vehicle is lowered, and directly behind. Common practice. */
 class LoweringCheckTest {
   private static final SmallShop SHOP =
-      SmallShop.empty()
-          .with(
-              "vehicles/any.yaml",
-              """
-              vehicle: any
-              name: Any
-              source: Any sheet
-              kerb-mass: 1500 kg
-              front-share: 55 %
-              fasteners:
-                wheels:
-                  roller-nut: {count: 5, thread: M12x1.5, class: "10", head: hex 19 mm, torque: 100 N·m, final: on-the-ground}
-              """)
+      SmallShop.bolted()
           .with(
               "catalogue/more.yaml",
               """
@@ -42,8 +30,6 @@ class LoweringCheckTest {
                   + "close:\n"
                   + "  - {do: Let it down, do-up: feet}\n"
                   + "  - {do: Hold it, moment: on-the-ground}")
-          .procedure(
-              "roller-off", "at: wheel\nbehind: [raise]", "Roller off", "roller-nut", "roller")
           .procedure(
               "bled",
               "at: wheel\nbehind: [roller-off]\nopen:\n  - {do: Open it, undo: one, height: working}")

@@ -15,10 +15,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.FieldSource;
 
-/** What a playback finds: nothing in a plan as it was made, something in every spoilt one. */
+/** What a playback finds: nothing in a plan as it was made, something in every altered one. */
 class PlanVerifierTest {
-  // A small sheet alone can be spoilt in some ten ways; fewer in all means that none were tried.
-  private static final int FEWEST_SPOILT = 500;
+  // A small sheet alone can be altered in some ten ways; fewer in all means that none were tried.
+  private static final int FEWEST_ALTERED = 500;
 
   private static final List<Planned> PLANS = plans();
 
@@ -46,12 +46,12 @@ class PlanVerifierTest {
 
   @ParameterizedTest
   @FieldSource("PLANS")
-  void everythingSpoiltIsFound(Planned plan) {
+  void everyAlterationIsFound(Planned plan) {
     assertEquals(List.of(), PlanVerifier.faults(plan.sheet(), plan.resolved()));
     List<String> unseen = new ArrayList<>();
-    for (Map.Entry<String, Sheet> spoilt : AlteredSheets.all(plan.sheet()).entrySet()) {
-      if (PlanVerifier.faults(spoilt.getValue(), plan.resolved()).isEmpty()) {
-        unseen.add(spoilt.getKey());
+    for (Map.Entry<String, Sheet> altered : AlteredSheets.all(plan.sheet()).entrySet()) {
+      if (PlanVerifier.faults(altered.getValue(), plan.resolved()).isEmpty()) {
+        unseen.add(altered.getKey());
       }
     }
     assertEquals(List.of(), unseen);
@@ -68,8 +68,8 @@ class PlanVerifierTest {
   }
 
   @Test
-  void enoughIsSpoilt() {
-    int spoilt = PLANS.stream().mapToInt(plan -> AlteredSheets.all(plan.sheet()).size()).sum();
-    assertTrue(spoilt >= FEWEST_SPOILT, spoilt + " spoilt sheets");
+  void enoughIsAltered() {
+    int altered = PLANS.stream().mapToInt(plan -> AlteredSheets.all(plan.sheet()).size()).sum();
+    assertTrue(altered >= FEWEST_ALTERED, altered + " altered sheets");
   }
 }

@@ -39,13 +39,13 @@ class StageVerifierTest {
       return name;
     }
 
-    List<String> faults(List<Sheet> spoilt) {
-      return StageVerifier.faults(whole, spoilt, resolved);
+    List<String> faults(List<Sheet> altered) {
+      return StageVerifier.faults(whole, altered, resolved);
     }
 
-    List<Sheet> with(int index, Sheet spoilt) {
+    List<Sheet> with(int index, Sheet altered) {
       List<Sheet> others = new ArrayList<>(stages);
-      others.set(index, spoilt);
+      others.set(index, altered);
       return others;
     }
   }
@@ -136,11 +136,11 @@ class StageVerifierTest {
       assertEquals(stage.leaving(), next.arrival());
       for (Map.Entry<String, VehicleState> other :
           others(stage.leaving().orElseThrow()).entrySet()) {
-        List<Sheet> spoilt = new ArrayList<>(job.stages());
-        spoilt.set(i, left(job.stages().get(i), "leaving", other.getValue()));
-        assertTrue(!job.faults(spoilt).isEmpty(), "one says " + other.getKey());
-        spoilt.set(i + 1, left(job.stages().get(i + 1), "arrival", other.getValue()));
-        assertTrue(!job.faults(spoilt).isEmpty(), "both say " + other.getKey());
+        List<Sheet> altered = new ArrayList<>(job.stages());
+        altered.set(i, left(job.stages().get(i), "leaving", other.getValue()));
+        assertTrue(!job.faults(altered).isEmpty(), "one says " + other.getKey());
+        altered.set(i + 1, left(job.stages().get(i + 1), "arrival", other.getValue()));
+        assertTrue(!job.faults(altered).isEmpty(), "both say " + other.getKey());
       }
     }
   }

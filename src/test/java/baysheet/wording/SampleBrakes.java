@@ -17,6 +17,7 @@ import baysheet.sheet.Heading;
 import baysheet.sheet.PartLine;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.Statement;
+import baysheet.sheet.Support;
 import baysheet.sheet.TimeNeeded;
 import baysheet.sheet.TorqueLine;
 import baysheet.sheet.TorqueLine.Reuse;
@@ -68,7 +69,7 @@ final class SampleBrakes {
             new Sheet.TallyLine("undertray", "undertray", CAR, 1, 3, 21)),
         checks(),
         List.of(
-            new Sheet.Support(
+            new Support(
                 "front",
                 new Statement.Written("two axle stands"),
                 kilograms("858"),

@@ -16,6 +16,7 @@ import baysheet.sheet.Sheet.Phase;
 import baysheet.sheet.Sheet.Section;
 import baysheet.sheet.Sheet.SheetStep;
 import baysheet.sheet.Statement;
+import baysheet.sheet.Support;
 import baysheet.sheet.TimeNeeded;
 import baysheet.sheet.TorqueLine;
 import baysheet.sheet.TorqueLine.Reuse;
@@ -119,7 +120,7 @@ public final class Samples {
             check(Moment.BEFORE_MOVING, "Run the engine one minute; lamp out, no drip", 4),
             check(Moment.HAND_OVER, "Set the service display back and hang the oil tag")),
         List.of(
-            new Sheet.Support(
+            new Support(
                 "whole",
                 new Statement.Written("two-post lift, bay 1"),
                 kilograms("1480"),

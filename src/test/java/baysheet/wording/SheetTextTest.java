@@ -135,7 +135,7 @@ class SheetTextTest {
 
   @Test
   void headNamesVinComplaintAndPromise() {
-    SheetText.HeadText head = Samples.text(Samples.oilService()).head();
+    HeadText head = Samples.text(Samples.oilService()).head();
     assertEquals("ZZ9AA1B2C3D456789", head.vin());
     assertEquals("It pulls to the left when I brake", head.complaint());
     assertEquals("16:30", head.promised());

@@ -75,7 +75,7 @@ class FormFaultsTest {
         "1:1 empty-file        ┃ # nothing¶¶",
         "1:1 empty-file        ┃ ---¶",
       })
-  void aFaultOfFormIsToldAtItsPlace(String expected, String text) {
+  void aFaultOfFormIsReportedAtItsPlace(String expected, String text) {
     String real = text.strip().replace('¶', '\n').replace('▸', '\t');
     assertEquals(List.of(expected.strip()), Texts.faults(real), real);
   }
@@ -86,7 +86,7 @@ class FormFaultsTest {
   }
 
   @Test
-  void duplicateKeysAreToldAtEveryLevelWithTheFirst() {
+  void duplicateKeysAreReportedAtEveryLevelWithTheFirst() {
     Problems problems = new Problems();
     Texts.parse("a:\n  - {b: 1, c: 2, b: 3}\nd: x\na: y\n", problems);
     assertEquals(List.of("2:18 duplicate-key", "4:1 duplicate-key"), Texts.told(problems));
@@ -109,7 +109,7 @@ class FormFaultsTest {
   }
 
   @Test
-  void aTabIsToldOnceWithTheNumberOfOtherLines() {
+  void aTabIsReportedOnceWithTheNumberOfOtherLines() {
     Problems problems = new Problems();
     Texts.parse("a:\n\tb: 1\n\tc: 2\n\td: 3\n", problems);
     assertEquals(1, problems.all().size());
@@ -117,7 +117,7 @@ class FormFaultsTest {
   }
 
   @Test
-  void charactersThatCannotBeSeenAreToldByName() {
+  void charactersThatCannotBeSeenAreReportedByName() {
     Problems problems = new Problems();
     Texts.parse("a: 1\nb\u200B: 2\n", problems);
     assertEquals(List.of("2:2 control-character"), Texts.told(problems));
@@ -153,7 +153,7 @@ class FormFaultsTest {
   }
 
   @Test
-  void anIndentationIsToldWithTheOneAbove() {
+  void anIndentationIsReportedWithTheOneAbove() {
     Problems problems = new Problems();
     Texts.parse("a:\n   b: 1\n\n  c: 1\n", problems);
     String expected = problems.all().get(0).expected().orElseThrow();
@@ -175,7 +175,7 @@ class FormFaultsTest {
   }
 
   @Test
-  void everyAliasOfABombIsToldAndNoneIsFollowed() {
+  void everyAliasOfABombIsReportedAndNoneIsFollowed() {
     StringBuilder bomb = new StringBuilder("a0: &a0 [x, x]\n");
     for (int i = 1; i < 60; i++) {
       bomb.append("a" + i + ": &a" + i + " [*a" + (i - 1) + ", *a" + (i - 1) + "]\n");
@@ -190,7 +190,7 @@ class FormFaultsTest {
   }
 
   @Test
-  void aTreeWithAnAliasIsNotReadOnButItsOtherFaultsAreTold() {
+  void aTreeWithAnAliasIsNotReadOnButItsOtherFaultsAreReported() {
     Problems problems = new Problems();
     assertEquals(Optional.empty(), Texts.parse("a: *b\nc: 1\nc: 2\n", problems));
     assertEquals(List.of("1:4 alias-not-allowed", "3:1 duplicate-key"), Texts.told(problems));
@@ -198,7 +198,7 @@ class FormFaultsTest {
 
   @ParameterizedTest
   @CsvSource({"[", "{a: ", "'- '"})
-  void tenThousandLevelsAreToldAndOverflowNothing(String opening) {
+  void tenThousandLevelsAreReportedAndOverflowNothing(String opening) {
     List<String> faults = Texts.faults(opening.repeat(10_000));
     assertEquals(1, faults.size());
     assertTrue(faults.get(0).endsWith(" too-deep"), faults.get(0));

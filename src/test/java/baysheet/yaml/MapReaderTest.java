@@ -15,7 +15,7 @@ class MapReaderTest {
   private final Problems problems = new Problems();
 
   @Test
-  void anUnknownKeyIsToldWithTheKnownOnesAndTheNearest() {
+  void anUnknownKeyIsReportedWithTheKnownOnesAndTheNearest() {
     MapReader map = reader("rated: 1\nlifft: 2\n");
     map.required("rated");
     map.optional("lift");
@@ -37,7 +37,7 @@ class MapReaderTest {
   }
 
   @Test
-  void thePieceOfASentenceBehindACommaIsToldAsSuch() {
+  void thePieceOfASentenceBehindACommaIsReportedAsSuch() {
     MapReader map = reader("{rated: do not lift, never push}\n");
     map.optional("rated");
     map.done();
@@ -72,7 +72,7 @@ class MapReaderTest {
   }
 
   @Test
-  void aKeyWithoutValueIsToldByItsNameAndOnce() {
+  void aKeyWithoutValueIsReportedByItsNameAndOnce() {
     MapReader map = reader("bay:\n");
     assertEquals(Optional.empty(), map.required("bay"));
     assertEquals(Optional.empty(), map.required("bay", ValueReaders.text()));
@@ -109,7 +109,7 @@ class MapReaderTest {
   }
 
   @Test
-  void unknownKeysAreToldEvenWhenNothingCanBeBuilt() {
+  void unknownKeysAreReportedEvenWhenNothingCanBeBuilt() {
     built("lifft: 3\n");
     assertEquals(List.of("1:1 missing-key", "1:1 unknown-key"), Texts.told(problems));
   }
@@ -168,7 +168,7 @@ class MapReaderTest {
   }
 
   @Test
-  void freeKeysThatMeanTheSameAreToldWithTheFirst() {
+  void freeKeysThatMeanTheSameAreReportedWithTheFirst() {
     MapReader map = reader("bays:\n  a: 1\n  ' a': 2\n");
     map.entries("bays", ValueReaders::nameOf, ValueReaders.text());
     Problem problem = only("3:3 duplicate-key");
@@ -176,7 +176,7 @@ class MapReaderTest {
   }
 
   @Test
-  void freeKeysUnderAValueThatIsNoMapAreToldByTheirKey() {
+  void freeKeysUnderAValueThatIsNoMapAreReportedByTheirKey() {
     reader("bays: 3\n").entries("bays", ValueReaders::nameOf, ValueReaders.text());
     assertEquals(
         "the value of \"bays\" must be keys with values, but this is a single value",
@@ -194,7 +194,7 @@ class MapReaderTest {
   }
 
   @Test
-  void keysThatCannotStandTogetherAreToldAtTheSecondInTheFile() {
+  void keysThatCannotStandTogetherAreReportedAtTheSecondInTheFile() {
     MapReader map = reader("jack: a\nname: x\nlift: b\n");
     map.atMostOneOf(List.of("lift", "jack"));
     Problem problem = only("3:1 keys-clash");

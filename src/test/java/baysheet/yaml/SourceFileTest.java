@@ -44,7 +44,7 @@ class SourceFileTest {
   }
 
   @Test
-  void aByteThatIsNotUtf8IsToldByLineColumnAndMeaning() throws IOException {
+  void aByteThatIsNotUtf8IsReportedByLineColumnAndMeaning() throws IOException {
     byte[] bytes = "a: 1\nü: 110 N·m\n".getBytes(StandardCharsets.UTF_8);
     bytes = concat(bytes, "b: 90°\n".getBytes(StandardCharsets.ISO_8859_1));
     assertEquals(Optional.empty(), read(bytes));

@@ -43,7 +43,7 @@ class ValueReadersTest {
   }
 
   @Test
-  void aNumberOutsideItsRangeIsToldWithTheRange() {
+  void aNumberOutsideItsRangeIsReportedWithTheRange() {
     assertEquals(1, Texts.value("1", ValueReaders.wholeNumber(1, 99)));
     assertEquals(99, Texts.value("99", ValueReaders.wholeNumber(1, 99)));
     Problem problem = onlyProblem("100", ValueReaders.wholeNumber(1, 99));
@@ -120,7 +120,7 @@ class ValueReadersTest {
   }
 
   @Test
-  void aMisspeltWordIsToldWithTheKnownOnesInOrderAndTheNearest() {
+  void aMisspeltWordIsReportedWithTheKnownOnesInOrderAndTheNearest() {
     assertEquals(4, Texts.value("four-post", ValueReaders.oneOf(LIFTS)));
     Problem problem = onlyProblem("two_post", ValueReaders.oneOf(LIFTS));
     assertEquals("not-one-of", problem.code().word());
@@ -151,7 +151,7 @@ class ValueReadersTest {
   }
 
   @Test
-  void aHookSaysWhatItAcceptsAndItsWordsAreToldAtTheValue() {
+  void aHookSaysWhatItAcceptsAndItsWordsAreReportedAtTheValue() {
     ValueReader<Integer> mass = ValueReaders.value(ValueReadersTest::kilograms);
     assertEquals(3200, Texts.value("3200 kg", mass));
     Problem problem = onlyProblem("'3200'", mass);
@@ -183,7 +183,7 @@ class ValueReadersTest {
   }
 
   @Test
-  void badItemsOfAListAreToldAndTheGoodOnesKept() {
+  void badItemsOfAListAreReportedAndTheGoodOnesKept() {
     Located<List<Located<Integer>>> read =
         ValueReaders.list(ValueReaders.wholeNumber(1, 9))
             .read(Texts.tree("[1, x, 3, 44]"), problems)
@@ -193,7 +193,7 @@ class ValueReadersTest {
   }
 
   @Test
-  void anItemWithoutValueIsToldAtItsHyphen() {
+  void anItemWithoutValueIsReportedAtItsHyphen() {
     assertEquals(
         List.of("2:2 empty-value"),
         Texts.faults("- a\n-\n- b\n", ValueReaders.list(ValueReaders.text())));

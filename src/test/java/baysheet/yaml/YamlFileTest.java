@@ -96,7 +96,7 @@ class YamlFileTest {
   }
 
   @Test
-  void fortyLevelsAreReadAndOneMoreIsTold() {
+  void fortyLevelsAreReadAndOneMoreIsReported() {
     assertEquals(List.of(), Texts.faults("[".repeat(40) + "]".repeat(40)));
     assertEquals(List.of("1:41 too-deep"), Texts.faults("[".repeat(41) + "]".repeat(41)));
   }

@@ -69,7 +69,7 @@ public final class Headings {
         job.state().stream().map(Located::value).toList());
   }
 
-  /** What the book tells of vehicles of this kind, up to the day before the job. */
+  /** What the book says of vehicles of this kind, up to the day before the job. */
   private static List<Heading.Seen> seen(Resolved resolved) {
     return resolved.book().books().stream()
         .flatMap(book -> book.seen().stream())

@@ -19,6 +19,7 @@ import baysheet.sheet.Detail;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.Statement;
 import baysheet.sheet.StepSource;
+import baysheet.sheet.Support;
 import baysheet.sheet.Teaching;
 import baysheet.sheet.TorqueLine;
 import java.util.ArrayList;
@@ -39,7 +40,7 @@ public final class StepBuilder {
   /** The cautions at each step, by its number; those that somebody waives stand at none. */
   private final Map<Integer, List<CautionLine>> cautions = new HashMap<>();
 
-  private final List<Sheet.Support> support;
+  private final List<Support> support;
   private final HoldPoints holds;
   private final TimeEstimate time;
   private final List<MissingFigures.Missing> missing;
@@ -49,7 +50,7 @@ public final class StepBuilder {
       List<PlacedStep> lines,
       List<TorqueLine> torque,
       List<CautionLine> cautions,
-      List<Sheet.Support> support) {
+      List<Support> support) {
     this.resolved = resolved;
     this.lines = lines;
     this.support = support;
@@ -285,7 +286,7 @@ public final class StepBuilder {
     return special;
   }
 
-  private List<Sheet.Support> support(PlannedStep step) {
+  private List<Support> support(PlannedStep step) {
     return support.stream()
         .filter(one -> support.size() == 1 || step.place().axle().isEmpty() || isAxle(one, step))
         .toList();
@@ -315,7 +316,7 @@ public final class StepBuilder {
     return false;
   }
 
-  private static boolean isAxle(Sheet.Support support, PlannedStep step) {
+  private static boolean isAxle(Support support, PlannedStep step) {
     return step.place().axle().filter(axle -> support.raised().equals(axle.word())).isPresent();
   }
 

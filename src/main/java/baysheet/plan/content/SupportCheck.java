@@ -11,8 +11,8 @@ import baysheet.report.Problems;
 import baysheet.report.Span;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
-import baysheet.sheet.Sheet;
 import baysheet.sheet.Statement;
+import baysheet.sheet.Support;
 import baysheet.torque.AxleLoad;
 import baysheet.torque.Quantity;
 import baysheet.torque.Unit;
@@ -39,8 +39,7 @@ public final class SupportCheck {
     this.problems = problems;
   }
 
-  public static List<Sheet.Support> of(
-      Resolved resolved, List<PlacedStep> lines, Problems problems) {
+  public static List<Support> of(Resolved resolved, List<PlacedStep> lines, Problems problems) {
     return new SupportCheck(resolved, problems)
         .run(raised(resolved, lines), mostUp(resolved, lines));
   }
@@ -77,7 +76,7 @@ public final class SupportCheck {
     return place.axle().map(List::of).orElse(List.of(Place.FRONT, Place.REAR));
   }
 
-  private List<Sheet.Support> run(Set<Place> raised, int atOnce) {
+  private List<Support> run(Set<Place> raised, int atOnce) {
     if (raised.isEmpty()) {
       return List.of();
     }
@@ -89,7 +88,7 @@ public final class SupportCheck {
     if (resolved.bay().equipment() == Bay.Equipment.LIFT) {
       return List.of(lift(mass.get().value()));
     }
-    List<Sheet.Support> supports = new ArrayList<>();
+    List<Support> supports = new ArrayList<>();
     raised.forEach(axle -> stands(mass.get().value(), axle, atOnce).ifPresent(supports::add));
     return supports;
   }
@@ -99,14 +98,14 @@ public final class SupportCheck {
         .seeAlso("job", resolved.job().at());
   }
 
-  private Sheet.Support lift(Quantity kerbMass) {
+  private Support lift(Quantity kerbMass) {
     Quantity whole = kerbMass;
     for (Located<Quantity> load : resolved.job().load().values()) {
       whole = whole.plus(load.value());
     }
     Quantity rated = resolved.bay().rated().value();
     over(Sentences.LIFT, whole, rated, resolved.bay().rated().at());
-    return new Sheet.Support(
+    return new Support(
         "whole",
         new Statement.Lift(resolved.bay().description().value()),
         shown(whole),
@@ -115,7 +114,7 @@ public final class SupportCheck {
         points(List.of(Place.FRONT, Place.REAR)));
   }
 
-  private Optional<Sheet.Support> stands(Quantity kerbMass, Place axle, int atOnce) {
+  private Optional<Support> stands(Quantity kerbMass, Place axle, int atOnce) {
     Optional<Quantity> load = axleLoad(kerbMass, axle);
     Optional<Shop.Stands> stands = resolved.shop().crib().stands();
     if (load.isEmpty() || stands.isEmpty()) {
@@ -130,7 +129,7 @@ public final class SupportCheck {
     over(Sentences.JACK, load.get(), resolved.bay().rated().value(), resolved.bay().rated().at());
     enough(stands.get(), 2 * atOnce);
     return Optional.of(
-        new Sheet.Support(
+        new Support(
             axle.word(),
             new Statement.Stands(2),
             shown(load.get()),

@@ -111,7 +111,7 @@ public final class ToolList {
 
   /**
    * A pen for the witness marks; an angle gauge where there is an angle; a crow-foot where the book
-   * reckons with its length; an adapter where wrench and socket differ in square; what the wheels
+   * allows for its length; an adapter where wrench and socket differ in square; what the wheels
    * stand on at ride height.
    */
   private List<Procedure.Use> forTightening(List<TorqueTable.Selected> torque) {

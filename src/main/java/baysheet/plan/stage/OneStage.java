@@ -19,6 +19,7 @@ import baysheet.sheet.Sheet.SheetStep;
 import baysheet.sheet.Stage;
 import baysheet.sheet.Statement;
 import baysheet.sheet.StepSource;
+import baysheet.sheet.Support;
 import baysheet.sheet.TorqueLine;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -211,12 +212,12 @@ final class OneStage {
         .toList();
   }
 
-  private List<Sheet.Support> support() {
+  private List<Support> support() {
     Set<String> raised = new HashSet<>();
     job.progress
         .subList(from, to + 1)
         .forEach(at -> at.raised().forEach(place -> raised.add(place.word())));
-    List<Sheet.Support> these =
+    List<Support> these =
         job.whole.support().stream().filter(one -> raised.contains(one.raised())).toList();
     // A vehicle that is raised as a whole has a support for each axle, or one of its own name.
     return raised.isEmpty() || !these.isEmpty() ? these : job.whole.support();

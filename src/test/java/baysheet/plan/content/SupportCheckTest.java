@@ -8,6 +8,7 @@ import baysheet.report.Problem;
 import baysheet.report.Problems;
 import baysheet.resolve.ShopTexts;
 import baysheet.sheet.Sheet;
+import baysheet.sheet.Support;
 import baysheet.wording.Printed;
 import java.util.List;
 import java.util.Optional;
@@ -101,7 +102,7 @@ class SupportCheckTest {
         .replace('\u00a0', ' ');
   }
 
-  private static String carried(Sheet sheet, Sheet.Support support) {
+  private static String carried(Sheet sheet, Support support) {
     String each = support.each().map(share -> ", each " + share.print()).orElse("");
     return support.raised()
         + " on "
@@ -113,7 +114,7 @@ class SupportCheckTest {
         + support.rated().print();
   }
 
-  /** What is told when there is no sheet. */
+  /** What is reported when there is no sheet. */
   private static List<String> refused(ShopTexts shop) {
     Problems problems = new Problems();
     assertEquals(Optional.empty(), Planner.plan(shop.resolved(JOB), problems));
@@ -232,7 +233,7 @@ class SupportCheckTest {
         refused(both.replacing("shop.yaml", "count: 4", "count: 3")));
   }
 
-  /** One axle after the other: two stands do, and each load is told. */
+  /** One axle after the other: two stands do, and each load is printed. */
   @Test
   void oneAxleAfterTheOtherNeedsTwoStands() {
     ShopTexts turns = shop().replacing(JOB, "cover at front", "cover at front\n  - cover at rear");

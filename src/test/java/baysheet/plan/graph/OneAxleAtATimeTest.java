@@ -21,22 +21,8 @@ import org.junit.jupiter.api.Test;
  */
 class OneAxleAtATimeTest {
   private static final SmallShop SHOP =
-      SmallShop.empty()
-          .with(
-              "vehicles/any.yaml",
-              """
-              vehicle: any
-              name: Any
-              source: Any sheet
-              kerb-mass: 1500 kg
-              front-share: 55 %
-              fasteners:
-                wheels:
-                  roller-nut: {count: 5, thread: M12x1.5, class: "10", head: hex 19 mm, torque: 100 N·m, final: on-the-ground}
-                  deep-bolt: {count: 1, thread: M12x1.5, class: "10.9", head: hex 19 mm, torque: 100 N·m, final: ride-height}
-              """)
-          .procedure(
-              "roller-off", "at: wheel\nbehind: [raise]", "Roller off", "roller-nut", "roller")
+      SmallShop.bolted(
+              "deep-bolt: {count: 1, thread: M12x1.5, class: \"10.9\", head: hex 19 mm, torque: 100 N·m, final: ride-height}")
           .procedure("deep", "at: wheel\nbehind: [roller-off]", "Deep", "one")
           .procedure("below", "at: vehicle\nbehind: [raise]", "Below", "two");
 

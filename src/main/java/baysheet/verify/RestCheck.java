@@ -1,0 +1,110 @@
+package baysheet.verify;
+
+import baysheet.books.Height;
+import baysheet.books.Moment;
+import baysheet.resolve.Bound;
+import baysheet.resolve.ItemAt;
+import baysheet.resolve.Resolved;
+import baysheet.sheet.Sheet;
+import baysheet.sheet.Sheet.SheetStep;
+import baysheet.sheet.StepSource;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** Whether the work may rest behind a step: nothing moves, nothing hangs, and wheels are tight. */
+final class RestCheck {
+  private final Sheet whole;
+  private final Resolved resolved;
+  private final int after;
+  private final Set<ItemAt> loose;
+
+  /**
+   * @param loose what is on and not tight behind the step
+   */
+  RestCheck(Sheet whole, Resolved resolved, int after, Set<ItemAt> loose) {
+    this.whole = whole;
+    this.resolved = resolved;
+    this.after = after;
+    this.loose = loose;
+  }
+
+  /** Why the work must not rest here. */
+  List<String> faults() {
+    List<String> why = new ArrayList<>();
+    SheetStep before = whole.steps().get(after - 1);
+    if (before.height() == Height.GROUND && !loose.isEmpty()) {
+      why.add("the vehicle stands on its wheels, and these are not tight: " + loose);
+    }
+    if (before.moment().compareTo(Moment.ON_THE_GROUND) > 0) {
+      why.add("the vehicle is about to move");
+    }
+    if (before.source() instanceof StepSource.Checkpoint) {
+      why.add("the checks before it belong to the next step");
+    }
+    boolean moves = whole.steps().get(after).source() instanceof StepSource.HeightChange;
+    if (before.source() instanceof StepSource.HeightChange change
+        && (moves || change.part() == StepSource.HeightPart.FREE_LOCKS)) {
+      why.add("the vehicle is being moved");
+    }
+    if (isOnBlocks()) {
+      why.add("the vehicle stands on blocks");
+    }
+    dangling().ifPresent(it -> why.add("nothing holds " + it));
+    return why;
+  }
+
+  /** A part that is still on without its fasteners, or on again before they are. */
+  private Optional<ItemAt> dangling() {
+    int last = after - 1;
+    while (last >= 0 && isStill(whole.steps().get(last))) {
+      last--;
+    }
+    int next = after;
+    while (next < whole.steps().size() && isStill(whole.steps().get(next))) {
+      next++;
+    }
+    if (last < 0 || next == whole.steps().size()) {
+      return Optional.empty();
+    }
+    SheetStep done = whole.steps().get(last);
+    SheetStep due = whole.steps().get(next);
+    boolean one = done.procedure().equals(due.procedure()) && done.places().equals(due.places());
+    if (one && done.undo().stream().anyMatch(this::isBolt) && part(done.undo()).isEmpty()) {
+      return part(due.undo());
+    }
+    boolean bolted = due.doUp().stream().anyMatch(this::isBolt) && part(due.doUp()).isEmpty();
+    return one && bolted ? part(done.doUp()) : Optional.empty();
+  }
+
+  private static boolean isStill(SheetStep step) {
+    return step.undo().isEmpty() && step.doUp().isEmpty();
+  }
+
+  private boolean isBolt(ItemAt item) {
+    return resolved.thing(item) instanceof Bound.OfBook;
+  }
+
+  private Optional<ItemAt> part(List<ItemAt> items) {
+    return items.stream().filter(item -> !isBolt(item)).findFirst();
+  }
+
+  /** Between going onto the blocks and leaving them for good, nothing rests. */
+  private boolean isOnBlocks() {
+    List<StepSource.BlocksPart> before = blocks(whole.steps().subList(0, after));
+    List<StepSource.BlocksPart> behind = blocks(whole.steps().subList(after, whole.steps().size()));
+    if (before.isEmpty()) {
+      return false;
+    }
+    return before.get(before.size() - 1).isOn() || (!behind.isEmpty() && !behind.get(0).isOn());
+  }
+
+  private static List<StepSource.BlocksPart> blocks(List<SheetStep> steps) {
+    return steps.stream()
+        .map(SheetStep::source)
+        .filter(StepSource.Blocks.class::isInstance)
+        .map(source -> ((StepSource.Blocks) source).part())
+        .toList();
+  }
+}
