@@ -83,7 +83,7 @@ public sealed interface Statement {
   record FindFigure(MissingFigure figure, int step) implements Statement {}
 
   /** A torque that no book gives is recorded before anything is opened. */
-  record TorqueRecorded(String words, int count) implements Statement {}
+  record TorqueRecorded(Row row) implements Statement {}
 
   /** So is another figure. */
   record FigureRecorded(MissingFigure figure) implements Statement {}

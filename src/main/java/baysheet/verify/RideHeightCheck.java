@@ -143,8 +143,9 @@ final class RideHeightCheck {
     for (Sheet.SheetStep step : sheet.steps()) {
       for (ItemAt item : step.undo()) {
         if (resolved.thing(item).isOf("support")) {
-          last = up.isEmpty() ? item.place() : Place.VEHICLE;
           up.add(item);
+          Set<Place> ends = up.stream().map(RideHeightCheck::end).collect(Collectors.toSet());
+          last = ends.size() == 1 ? end(item) : Place.VEHICLE;
         }
       }
       up.removeAll(step.doUp());
@@ -152,6 +153,11 @@ final class RideHeightCheck {
     List<String> all = new ArrayList<>(CHOCKS.getOrDefault(last, CHOCKS.get(Place.VEHICLE)));
     all.addAll(JACKED_ON);
     return all;
+  }
+
+  /** Several supports may carry one axle. */
+  private static Place end(ItemAt support) {
+    return support.place().axle().orElse(Place.VEHICLE);
   }
 
   /** What is done with blocks among some steps, by name and in order. */

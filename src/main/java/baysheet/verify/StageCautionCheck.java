@@ -5,6 +5,7 @@ import baysheet.resolve.Resolved;
 import baysheet.sheet.CautionLine;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.Sheet.SheetStep;
+import baysheet.sheet.StepSource;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -38,7 +39,7 @@ final class StageCautionCheck {
     boolean always = caution.wholeJob() || holdsSinceBefore(caution);
     List<CautionLine> found =
         stage.cautions().stream().filter(it -> it.letter().equals(caution.letter())).toList();
-    boolean due = !here.isEmpty() || always;
+    boolean due = !isOver(caution, here) && (!here.isEmpty() || always);
     if (found.size() != (due ? 1 : 0)) {
       fault(caution, "stands here " + found.size() + " times");
     } else if (due) {
@@ -55,12 +56,25 @@ final class StageCautionCheck {
   /** Whether it was met on an earlier stage and still holds. */
   private boolean holdsSinceBefore(CautionLine caution) {
     List<Integer> before = caution.steps().stream().filter(n -> n < first).toList();
-    boolean raised =
-        stage.steps().get(0).moment() == Moment.RAISED
-            || StageStateCheck.isUp(whole, first, resolved);
-    boolean raises =
-        before.stream().anyMatch(n -> StageStateCheck.raises(whole.steps().get(n - 1), resolved));
-    return !before.isEmpty() && (caution.onTop() || (raised && raises));
+    return !before.isEmpty() && (caution.onTop() || (beginsRaised() && isOfRaising(caution)));
+  }
+
+  /** Whether it is about raising, and this stage begins on the wheels and raises nothing by it. */
+  private boolean isOver(CautionLine caution, List<Integer> here) {
+    boolean onBlocks =
+        stage.steps().stream().anyMatch(step -> step.source() instanceof StepSource.Blocks);
+    return isOfRaising(caution) && !beginsRaised() && here.isEmpty() && !onBlocks;
+  }
+
+  private boolean beginsRaised() {
+    return stage.steps().get(0).moment() == Moment.RAISED
+        || StageStateCheck.isUp(whole, first, resolved);
+  }
+
+  private boolean isOfRaising(CautionLine caution) {
+    return caution.steps().stream()
+        .filter(n -> n < first)
+        .anyMatch(n -> StageStateCheck.raises(whole.steps().get(n - 1), resolved));
   }
 
   private boolean isAboveItsFirstStep(CautionLine line, List<Integer> here) {

@@ -27,8 +27,13 @@ final class CheckWords {
   private final DueChecks due;
   private final Language language;
 
-  CheckWords(List<CheckLine> checks, List<SheetStep> steps, Language language) {
+  /** Of rows of other sheets the number of that sheet. */
+  private final Map<Integer, Integer> sheets;
+
+  CheckWords(
+      List<CheckLine> checks, List<SheetStep> steps, Optional<Stage> stage, Language language) {
     this.language = language;
+    this.sheets = stage.map(Stage::sheets).orElse(Map.of());
     this.checks = checks;
     this.due = new DueChecks(checks, steps);
   }
@@ -57,10 +62,20 @@ final class CheckWords {
         .toList();
   }
 
+  private String text(Statement check) {
+    if (check instanceof Statement.TorqueRecorded recorded
+        && sheets.containsKey(recorded.row().n())) {
+      int row = recorded.row().n();
+      String where = language.own(Phrase.ROW_OF_SHEET, row, sheets.get(row));
+      return new Statements(language).torqueRecorded(recorded.row(), where);
+    }
+    return language.text(check);
+  }
+
   private CheckText check(int n, CheckLine check) {
     String name = "check." + n;
     return new CheckText(
-        Phrases.sentence(language.text(check.text())),
+        Phrases.sentence(text(check.text())),
         List.of(new BoxText(name, "", "check " + n + " done")),
         check.hold()
             ? List.of(new BoxText(name + ".hold", "", "initials of the second person, check " + n))

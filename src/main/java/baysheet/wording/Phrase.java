@@ -9,15 +9,20 @@ enum Phrase {
   TAKE_AWAY("Remove the %s"),
   TIGHTEN("Tighten the %s"),
   PUT_BACK("Refit the %s", "Reinstall the %s"),
-  SET_LIFT_PADS("Set the lift pads under the lift points"),
+  SET_LIFT_PADS(
+      "Set every lift pad flat and centred under its lift point and check any arm lock",
+      "Set every lift pad flat and centered under its lift point and check any arm lock"),
   TAKE_CHOCKS("Remove every wheel chock from under the vehicle"),
-  RAISE_FOR_BLOCKS("Raise the vehicle until solid blocks go under its wheels"),
-  PUT_UNDER("Push a solid block under each wheel"),
-  LOWER_ONTO("Lower the vehicle onto the blocks"),
+  RAISE_FOR_BLOCKS(
+      "With nobody inside or under the vehicle, raise it until solid blocks go under its wheels"),
+  PUT_UNDER("From the side, push a solid block under each wheel, hands and feet clear of it"),
+  LOWER_ONTO("With nobody inside or under the vehicle, lower it onto the blocks"),
   TAKE_CHOCKS_OF_AXLE("Remove the chocks of the %s wheels"),
-  RAISE_AXLE("Raise the %s axle with the jack%s until solid blocks go under its wheels"),
-  PUT_UNDER_AXLE("Push a solid block under each %s wheel"),
-  LOWER_AXLE_ONTO("Lower the %s wheels onto the blocks"),
+  RAISE_AXLE(
+      "With nobody inside or under the vehicle, raise the %s axle with the jack%s for solid blocks"),
+  PUT_UNDER_AXLE(
+      "From the side, push a solid block under each %s wheel, hands and feet clear of it"),
+  LOWER_AXLE_ONTO("With nobody inside or under the vehicle, lower the %s wheels onto the blocks"),
   CHOCK(
       "Chock every wheel on its block in front and behind, 30 mm from the tyre",
       "Chock every wheel on its block in front and behind, 30 mm from the tire"),
@@ -29,16 +34,20 @@ enum Phrase {
   SETTLE("Push the vehicle down several times at each end until it settles"),
   HOLD_STILL("From outside the vehicle, apply the parking brake"),
   CLOSE_UP("Push every chock against its tyre", "Push every chock against its tire"),
-  RAISE_OFF("Raise the vehicle clear of its blocks"),
-  TAKE_OUT("Remove the chocks and the blocks"),
+  RAISE_OFF("With nobody inside or under the vehicle, raise it clear of its blocks"),
+  TAKE_OUT("From the side, pull out the chocks and the blocks, hands and feet clear of the wheels"),
   LOWER_TO_FLOOR("With nobody inside or under the vehicle, lower it to the floor"),
-  RAISE_AXLE_OFF("Raise the %s axle with the jack until its wheels are clear of the blocks"),
-  TAKE_OUT_AXLE("Remove the chocks and the blocks of the %s wheels"),
+  RAISE_AXLE_OFF(
+      "With nobody inside or under the vehicle, raise the %s axle clear of its blocks with the jack"),
+  TAKE_OUT_AXLE(
+      "From the side, pull out the chocks and blocks of the %s wheels, hands and feet clear"),
   LOWER_AXLE_TO_FLOOR("With nobody inside or under the vehicle, lower the %s axle to the floor"),
   CHECK_CHOCKS_OF_AXLE("Check that the %s wheels are chocked in front and behind"),
   CHOCK_AXLE_ON_FLOOR("Chock the %s wheels in front and behind"),
   LOOK_ROUND("Check that nobody is inside or under the vehicle and nothing is in its way"),
-  PADS_UNDER("Check that nobody is inside and every lift pad is under its lift point"),
+  PADS_UNDER(
+      "Check that nobody is inside, every lift pad is centred and any arm lock is in",
+      "Check that nobody is inside, every lift pad is centered and any arm lock is in"),
   WHEELS_CHOCKED("Check that nobody is inside and the wheels on the floor are chocked"),
   FREE_LOCKS("Raise the lift until its locks are free, and release them"),
   FREE_STANDS(
@@ -126,6 +135,7 @@ enum Phrase {
   LINES_OFF("Fasteners not in place: %s"),
   LINES_LOOSE("Not torqued yet: %s"),
   STATE_ROW("%s (row\u00a0%s)"),
+  ROW_OF_SHEET("%s, sheet\u00a0%s"),
   STATE_ROW_OF_SHEET("%s (row\u00a0%s, sheet\u00a0%s)"),
   LEFT_NOW("Set by earlier steps: %s"),
   ON_SHEET("%s on sheet\u00a0%s"),

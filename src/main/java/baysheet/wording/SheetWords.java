@@ -60,7 +60,7 @@ final class SheetWords {
   }
 
   private SheetText text() {
-    CheckWords checks = new CheckWords(sheet.checks(), sheet.steps(), language);
+    CheckWords checks = new CheckWords(sheet.checks(), sheet.steps(), sheet.stage(), language);
     StepWords steps = new StepWords(sheet, cautions, checks);
     return new SheetText(
         heading.paper().word(),

@@ -61,8 +61,7 @@ final class Statements {
   /** What is checked and written in. */
   private String figures(Statement it) {
     if (it instanceof Statement.TorqueRecorded recorded) {
-      String words = plural(language.text(recorded.words()), recorded.count());
-      return language.own(Phrase.TORQUE_RECORDED, words);
+      return torqueRecorded(recorded.row(), String.valueOf(recorded.row().n()));
     } else if (it instanceof Statement.FigureRecorded recorded) {
       return language.own(Phrase.FIGURE_RECORDED, figure(recorded.figure()));
     } else if (it instanceof Statement.Recheck recheck) {
@@ -108,6 +107,16 @@ final class Statements {
       return checked(checked);
     }
     throw new IllegalArgumentException("no sentence for " + it);
+  }
+
+  /**
+   * The check that a figure is found before anything is opened.
+   *
+   * @param where the number of the row, and of its sheet where that is another one
+   */
+  String torqueRecorded(Statement.Row row, String where) {
+    String words = language.own(Phrase.STATE_ROW, fasteners(row), where);
+    return language.own(Phrase.TORQUE_RECORDED, words);
   }
 
   private String checked(Statement.Checked checked) {

@@ -210,17 +210,25 @@ final class TorqueWords {
     if (stage instanceof StageLine.Torque torque) {
       String target = torque.target().print();
       String setting = torque.setting().map(Quantity::print).orElse("");
+      boolean once = setting.isEmpty() || setting.equals(target);
+      // A second unit of another figure than the wrench is set to would be set by mistake.
+      String second =
+          torque
+              .second()
+              .map(Quantity::print)
+              .filter(other -> once || other.equals(setting))
+              .orElse("");
       return new StageText(
           target,
           BandWords.of(torque),
           BandWords.isShops(torque),
           torque.reading().map(BandWords::reading).orElse(""),
-          torque.second().map(Quantity::print).orElse(""),
+          second,
           setting.isEmpty() ? "" : torque.wrench().orElse(""),
           setting,
           "",
           setting.isEmpty() ? target : setting,
-          setting.isEmpty() || setting.equals(target));
+          once);
     } else if (stage instanceof StageLine.Angle angle) {
       return done("+" + angle.angle().print(), language.own(Phrase.MARK_HEAD));
     }

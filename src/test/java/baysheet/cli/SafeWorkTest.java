@@ -155,7 +155,7 @@ class SafeWorkTest {
     SheetText.StepText first =
         text.sections().stream()
             .flatMap(section -> section.steps().stream())
-            .filter(step -> step.text().contains("Push a solid block under each wheel"))
+            .filter(step -> step.text().contains("push a solid block under each wheel"))
             .findFirst()
             .orElseThrow();
     assertEquals(first.n(), String.valueOf(from));

@@ -126,11 +126,18 @@ class BuiltInSentencesTest {
           Phrase.SEEN_ON_THIS,
           Phrase.SEEN_ON_KIND,
           Phrase.FOUND,
+          Phrase.SEEN_ON_THIS,
+          Phrase.SEEN_ON_KIND,
           Phrase.OK_IF);
 
   /** What is tried is a step together with what shows that it holds. */
   private static final Set<Phrase> WITH_THEIR_CHECK =
-      EnumSet.of(Phrase.FREE_LOCKS, Phrase.PUSH_SIDE, Phrase.PUSH_ENDS, Phrase.ONTO_LOCKS);
+      EnumSet.of(
+          Phrase.SET_LIFT_PADS,
+          Phrase.FREE_LOCKS,
+          Phrase.PUSH_SIDE,
+          Phrase.PUSH_ENDS,
+          Phrase.ONTO_LOCKS);
 
   @ParameterizedTest
   @EnumSource(Phrase.class)

@@ -12,6 +12,7 @@ import baysheet.sheet.Sheet;
 import baysheet.sheet.Sheet.Phase;
 import baysheet.sheet.TorqueLine;
 import baysheet.sheet.TorqueLine.Reuse;
+import baysheet.sheet.TorqueLine.StageLine;
 import baysheet.torque.Quantity;
 import baysheet.torque.Treatment;
 import baysheet.torque.Unit;
@@ -59,6 +60,27 @@ class SheetTextTest {
     assertEquals("W2", line.stages().get(0).wrench());
     assertEquals("27.50\u00a0N·m", line.stages().get(0).setting());
     assertEquals("20.3\u00a0lbf·ft", line.stages().get(0).second());
+  }
+
+  /** 55 N·m with a crow-foot that makes the wrench read 50: 41 lbf·ft is what the bolt has. */
+  @Test
+  void noSecondUnitOfAnotherFigureThanTheSetting() {
+    StageLine.Torque plain = (StageLine.Torque) SampleLines.torque("55", "41", "W3");
+    StageLine.Torque crowFoot =
+        new StageLine.Torque(
+            plain.target(),
+            plain.written(),
+            plain.second(),
+            plain.band(),
+            plain.reading(),
+            plain.wrench(),
+            Optional.of(SampleLines.newtonMetres("50")),
+            plain.arrives(),
+            plain.insideBand(),
+            plain.trouble());
+    TorqueLineText line = line(new LineMaker(1, "nut", BOTH, 1).stages(crowFoot));
+    assertEquals("50\u00a0N·m", line.stages().get(0).setting());
+    assertEquals("", line.stages().get(0).second());
   }
 
   @Test

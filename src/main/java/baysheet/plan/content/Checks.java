@@ -220,12 +220,24 @@ public final class Checks {
     return fastener.isUnknown() || fastener.plausibility().isDoubtful();
   }
 
+  /** Where only the moments of checks are asked for, the table is not made yet. */
+  private Statement.Row unnumbered(Bound.OfBook thing) {
+    String words = thing.in(resolved.shop().terms());
+    return new Statement.Row(0, words, thing.values().count().value());
+  }
+
   private CheckLine asked(Bound.OfBook thing, List<Place> where) {
+    Statement.Row row =
+        torque.stream()
+            .filter(line -> line.fastener().equals(thing.item().item()))
+            .filter(line -> line.places().contains(where.get(0)))
+            .findFirst()
+            .map(Statement.Row::of)
+            .orElseGet(() -> unnumbered(thing));
     return new CheckLine(
         "torque-of-" + thing.item().item(),
         Moment.BEFORE_LIFTING,
-        new Statement.TorqueRecorded(
-            thing.in(resolved.shop().terms()), thing.values().count().value()),
+        new Statement.TorqueRecorded(row),
         where,
         List.of(),
         List.of(),

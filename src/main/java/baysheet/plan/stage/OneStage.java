@@ -18,6 +18,7 @@ import baysheet.sheet.Sheet;
 import baysheet.sheet.Sheet.SheetStep;
 import baysheet.sheet.Stage;
 import baysheet.sheet.Statement;
+import baysheet.sheet.StepSource;
 import baysheet.sheet.Support;
 import baysheet.sheet.TorqueLine;
 import java.util.ArrayList;
@@ -101,10 +102,19 @@ final class OneStage {
     List<Integer> steps = own(caution.steps());
     boolean begun = caution.steps().stream().anyMatch(n -> n <= from);
     boolean since = begun && (caution.onTop() || (isUp() && isOfRaising(caution)));
-    if (steps.isEmpty() && !since && !caution.wholeJob()) {
+    boolean absent = steps.isEmpty() && !since && !caution.wholeJob();
+    if (absent || isOver(caution)) {
       return Optional.empty();
     }
     return Optional.of(caution.at(steps, since || caution.wholeJob()));
+  }
+
+  /** Of raising, and the vehicle is down for good: what concerns nobody hides what does. */
+  private boolean isOver(CautionLine caution) {
+    return isOfRaising(caution)
+        && !isUp()
+        && own(caution.steps()).isEmpty()
+        && own.stream().noneMatch(line -> line.step().source() instanceof StepSource.Blocks);
   }
 
   private boolean isUp() {
