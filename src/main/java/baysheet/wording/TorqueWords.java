@@ -5,26 +5,21 @@ import baysheet.report.ProblemCode;
 import baysheet.sheet.TorqueLine;
 import baysheet.sheet.TorqueLine.StageLine;
 import baysheet.torque.Quantity;
-import baysheet.torque.Rounding;
 import baysheet.torque.Unit;
 import baysheet.wording.SheetText.BoxText;
 import baysheet.wording.TorqueTableText.StageText;
 import baysheet.wording.TorqueTableText.TorqueBlock;
 import baysheet.wording.TorqueTableText.TorqueLineText;
 import baysheet.wording.TorqueTableText.TurnText;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Predicate;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** The torque table in words and figures. */
 final class TorqueWords {
-  private static final BigDecimal FULL = new BigDecimal(100);
-
   private static final String DOT = " · ";
 
   private final List<TorqueLine> lines;
@@ -92,7 +87,7 @@ final class TorqueWords {
         set(line),
         line.kind().name().toLowerCase(Locale.ROOT),
         stages(line),
-        rounds(line),
+        RoundWords.of(line, language),
         threads(line),
         reuse(line),
         line.lock().map(language::lock).orElse(""),
@@ -285,48 +280,6 @@ final class TorqueWords {
 
   private static boolean borrow(TorqueLine line) {
     return !line.inDoubt() && torques(line).anyMatch(torque -> torque.setting().isEmpty());
-  }
-
-  /** {@code rounds: 50 % (W3: 55 N·m), 100 %, check round}; nothing for a single one. */
-  private String rounds(TorqueLine line) {
-    if (line.rounds().isEmpty()) {
-      return "";
-    }
-    String rounds =
-        line.rounds().stream()
-            .map(round -> line.inDoubt() ? share(round) : round(round))
-            .collect(Collectors.joining(", "));
-    return language.own(Phrase.ROUNDS, rounds)
-        + (line.passes().checkRound()
-            ? language.own(Phrase.THEN) + language.own(Phrase.ONCE_MORE)
-            : "");
-  }
-
-  /** A share with the mark it comes to; the full torque stands above already. */
-  private static String round(TorqueLine.Round round) {
-    String share = share(round);
-    return round.percent().compareTo(FULL) == 0 ? share : share + " (" + mark(round) + ")";
-  }
-
-  private static String share(TorqueLine.Round round) {
-    return round.percent().stripTrailingZeros().toPlainString() + Phrases.NBSP + "%";
-  }
-
-  private static String mark(TorqueLine.Round round) {
-    return round
-        .setting()
-        .map(set -> wrench(round) + ": " + set.print())
-        .orElseGet(() -> about(round));
-  }
-
-  /** What a round without a wrench comes to. */
-  static String about(TorqueLine.Round round) {
-    return "about " + Rounding.plain(round.torque(), round.torque().unit()).print();
-  }
-
-  private static String wrench(TorqueLine.Round round) {
-    String name = round.wrench().orElse("");
-    return round.with().map(with -> name + " with " + with).orElse(name);
   }
 
   private static Stream<StageLine.Torque> torques(TorqueLine line) {

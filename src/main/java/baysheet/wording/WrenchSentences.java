@@ -87,7 +87,7 @@ final class WrenchSentences {
       boolean byHand = round.setting().isEmpty() && !isLast(line, round);
       actions.add(
           byHand
-              ? language.own(Phrase.EARLY_ROUND, TorqueWords.about(round))
+              ? language.own(Phrase.EARLY_ROUND, RoundWords.about(round))
               : set(wrench, next, round.setting()));
       wrench = next;
     }

@@ -78,7 +78,7 @@ class AttachCommandTest {
 
   private void close() throws IOException {
     Path form = garage.made("signed/501.yaml");
-    SignedForm.fill(form);
+    FilledForm.fill(form);
     Garage.Run run = run("close", "501", "--by", "T1", "--shop", garage.root.toString());
     assertEquals(Exit.DONE, run.exit(), run.err());
   }

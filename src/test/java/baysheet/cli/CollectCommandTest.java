@@ -189,7 +189,7 @@ class CollectCommandTest {
     assertEquals(Exit.PROBLEMS, open.exit());
     open.says("its figure is not typed in");
     Path form = garage.made("signed/501.yaml");
-    SignedForm.fill(form);
+    FilledForm.fill(form);
     Garage.Run done = close("501");
     assertEquals(Exit.DONE, done.exit(), done.err());
     assertEquals(SheetStory.State.CLOSED, last("501").state());

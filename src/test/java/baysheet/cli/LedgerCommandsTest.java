@@ -154,7 +154,7 @@ class LedgerCommandsTest {
     assertEquals(Exit.PROBLEMS, empty.exit());
     empty.says("the sheet stays open");
     assertTrue(last("501").closed().isEmpty(), "the program closes nothing");
-    SignedForm.fill(form("501"));
+    FilledForm.fill(form("501"));
     Garage.Run done = close("501", "T1");
     assertEquals(Exit.DONE, done.exit(), done.err());
     done.says(last("501").id() + " closed by T1");
@@ -169,7 +169,7 @@ class LedgerCommandsTest {
   void aFigureOutsideItsBandKeepsTheSheetOpenUntilItHasAReason() throws IOException {
     make();
     close("501", "T1");
-    SignedForm.fill(form("501"));
+    FilledForm.fill(form("501"));
     String setting = "value: " + settingOf("501");
     change(form("501"), setting + "}", "value: 900 N·m}");
     Garage.Run open = close("501", "T1");
@@ -195,7 +195,7 @@ class LedgerCommandsTest {
   void anEmptyBoxKeepsTheSheetOpen() throws IOException {
     make();
     close("501", "T1");
-    SignedForm.fill(form("501"));
+    FilledForm.fill(form("501"));
     change(form("501"), "kind: signature, is: marked", "kind: signature, is: empty");
     Garage.Run open = close("501", "T1");
     open.says("it is empty on the paper");
@@ -207,7 +207,7 @@ class LedgerCommandsTest {
   void aLapsedWrenchKeepsTheSheetOpen() throws IOException {
     make();
     close("501", "T1");
-    SignedForm.fill(form("501"));
+    FilledForm.fill(form("501"));
     String wrench = Files.readString(form("501")).replaceAll("(?s).*?wrench: (\\w+).*", "$1");
     String shop = Files.readString(garage.root.resolve("shop.yaml"));
     String changed =
@@ -246,7 +246,7 @@ class LedgerCommandsTest {
   void recallAndDueAnswerFromTheSheets() throws IOException {
     make();
     close("501", "T1");
-    SignedForm.fill(form("501"));
+    FilledForm.fill(form("501"));
     close("501", "T1");
     String wrench = last("501").issued().joints().get(0).wrench().orElseThrow();
     Garage.Run recall =
@@ -267,7 +267,7 @@ class LedgerCommandsTest {
   void forgettingTakesNamesAndPagesAndLeavesFigures() throws IOException {
     make();
     close("501", "T1");
-    SignedForm.fill(form("501"));
+    FilledForm.fill(form("501"));
     change(form("501"), "found: []", "found: [Mr Oakham wants a call]");
     close("501", "T1");
     String id = last("501").id();

@@ -5,8 +5,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 
 /** The form on which the office types what a scan leaves open. */
-final class SignedForm {
-  private SignedForm() {}
+final class FilledForm {
+  private FilledForm() {}
 
   /** Types the figure that each row asks for, and marks each open box but those that say no. */
   static void fill(Path form) throws IOException {
