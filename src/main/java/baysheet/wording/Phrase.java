@@ -14,15 +14,13 @@ enum Phrase {
       "Set every lift pad flat and centered under its lift point and check any arm lock"),
   TAKE_CHOCKS("Remove every wheel chock from under the vehicle"),
   RAISE_FOR_BLOCKS(
-      "With nobody inside or under the vehicle, raise it until solid blocks go under its wheels"),
-  PUT_UNDER("From the side, push a solid block under each wheel, hands and feet clear of it"),
-  LOWER_ONTO("With nobody inside or under the vehicle, lower it onto the blocks"),
+      "With nobody in or under it, raise the vehicle until solid blocks go under its wheels"),
+  PUT_UNDER("From the side, push a solid block under each wheel"),
+  LOWER_ONTO("With nobody in or under it, lower the vehicle onto the blocks"),
   TAKE_CHOCKS_OF_AXLE("Remove the chocks of the %s wheels"),
-  RAISE_AXLE(
-      "With nobody inside or under the vehicle, raise the %s axle with the jack%s for solid blocks"),
-  PUT_UNDER_AXLE(
-      "From the side, push a solid block under each %s wheel, hands and feet clear of it"),
-  LOWER_AXLE_ONTO("With nobody inside or under the vehicle, lower the %s wheels onto the blocks"),
+  RAISE_AXLE("With nobody in or under it, raise the %s axle with the jack%s for solid blocks"),
+  PUT_UNDER_AXLE("From the side, push a solid block under each %s wheel"),
+  LOWER_AXLE_ONTO("With nobody in or under it, lower the %s wheels onto the blocks"),
   CHOCK(
       "Chock every wheel on its block in front and behind, 30 mm from the tyre",
       "Chock every wheel on its block in front and behind, 30 mm from the tire"),
@@ -34,14 +32,12 @@ enum Phrase {
   SETTLE("Push the vehicle down several times at each end until it settles"),
   HOLD_STILL("From outside the vehicle, apply the parking brake"),
   CLOSE_UP("Push every chock against its tyre", "Push every chock against its tire"),
-  RAISE_OFF("With nobody inside or under the vehicle, raise it clear of its blocks"),
-  TAKE_OUT("From the side, pull out the chocks and the blocks, hands and feet clear of the wheels"),
-  LOWER_TO_FLOOR("With nobody inside or under the vehicle, lower it to the floor"),
-  RAISE_AXLE_OFF(
-      "With nobody inside or under the vehicle, raise the %s axle clear of its blocks with the jack"),
-  TAKE_OUT_AXLE(
-      "From the side, pull out the chocks and blocks of the %s wheels, hands and feet clear"),
-  LOWER_AXLE_TO_FLOOR("With nobody inside or under the vehicle, lower the %s axle to the floor"),
+  RAISE_OFF("With nobody in or under it, raise the vehicle clear of its blocks"),
+  TAKE_OUT("From the side, pull out the chocks and the blocks"),
+  LOWER_TO_FLOOR("With nobody in or under it, lower the vehicle to the floor"),
+  RAISE_AXLE_OFF("With nobody in or under it, raise the %s axle clear of its blocks with the jack"),
+  TAKE_OUT_AXLE("From the side, pull out the chocks and blocks of the %s wheels"),
+  LOWER_AXLE_TO_FLOOR("With nobody in or under it, lower the %s axle to the floor"),
   CHECK_CHOCKS_OF_AXLE("Check that the %s wheels are chocked in front and behind"),
   CHOCK_AXLE_ON_FLOOR("Chock the %s wheels in front and behind"),
   LOOK_ROUND("Check that nobody is inside or under the vehicle and nothing is in its way"),
