@@ -29,19 +29,23 @@ final class Piece {
   /** What leaves more of its hull white than this is bent or crossed, as ticks and letters are. */
   private static final double HOLLOW = 0.6;
 
-  /** Of what is bent, the area by the square of its greatest width; a mottled smudge has less. */
-  private static final double SHORTEST = 2;
-
-  /** The least of both where darkness and sharp edges tell a stroke as well. */
+  /** The least length by the greatest width where darkness and sharp edges tell as well. */
   private static final double SHORT = 1.3;
 
-  /** Hairs and pinholes by the length of the edge at most. */
-  private static final double RAGGED = 0.22;
+  /**
+   * Where shape alone has to tell: what fills its hull must be this much longer than what is bent.
+   */
+  private static final double BY_SOLIDITY = 4;
 
-  /** A dash, by its own width: as long as this, and longer the more ragged it is. */
-  private static final double DASH = 1.8;
+  /** The same for each hair or pinhole on a pixel of its edge, and what is let off. */
+  private static final double BY_RAGGED = 15;
 
-  private static final double DASH_BY_RAGGED = 20;
+  private static final double LET_OFF = 1.5;
+
+  /** In black and white, of what does not go from side to side of its box. */
+  private static final double UNLIKELY_BY_RAGGED = 25;
+
+  private static final double UNLIKELY_LET_OFF = 0.4;
 
   /** A stroke of even width strays from its middle by 0.29 of the width; hands add to that. */
   private static final double STRAIGHT = 0.08;
@@ -181,20 +185,25 @@ final class Piece {
   }
 
   /**
-   * Whether its shape distinguishes it from a smudge: bent like a tick, or a long even dash, with
-   * smooth edges. Its width is taken where it is greatest, so that no ragged edge makes it thin.
+   * Whether its shape tells it from a smudge: thin for its length, the more so the more of its hull
+   * it fills and the more ragged its edges are. Its width is taken where it is greatest, so that no
+   * ragged edge makes it thin.
    *
-   * @param alone whether nothing else distinguishes it, as its paleness or its soft edges
+   * @param alone whether nothing else tells it, as its darkness on a grey scan
+   * @param unlikely whether smudges look like it more often than strokes do
    */
-  boolean isDrawn(boolean alone) {
+  boolean isDrawn(boolean alone, boolean unlikely) {
     double wide = 2 * depth * THIRD - MM;
     double length = whole * MM * MM / (wide * wide);
-    double ragged = alone ? outline.raggedness(aboutEdge) : 0;
-    if (outline.solidity(whole) < HOLLOW) {
-      return length >= (alone ? SHORTEST : SHORT) && ragged <= RAGGED;
-    }
     double even = length * thickness() / wide;
-    return even >= (alone ? DASH + DASH_BY_RAGGED * ragged : SHORT);
+    double solidity = outline.solidity(whole);
+    if (!alone) {
+      return (solidity < HOLLOW ? length : even) >= SHORT;
+    }
+    double ragged = outline.raggedness(aboutEdge);
+    double more =
+        unlikely ? UNLIKELY_BY_RAGGED * ragged - UNLIKELY_LET_OFF : BY_RAGGED * ragged - LET_OFF;
+    return even >= BY_SOLIDITY * solidity + more;
   }
 
   int inside() {

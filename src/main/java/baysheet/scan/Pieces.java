@@ -271,7 +271,8 @@ final class Pieces {
 
   /** Whether a tick can be distinguished from a smudge. */
   boolean isTick(Piece piece, int white) {
-    return piece.isDrawn(twoTone || piece.contrast(white) < AS_DARK_AS_GREASE);
+    boolean alone = twoTone || piece.contrast(white) < AS_DARK_AS_GREASE;
+    return piece.isDrawn(alone, twoTone && !piece.spans(inside));
   }
 
   /** Whether ink goes on beyond an end; print may hide some of it. */
