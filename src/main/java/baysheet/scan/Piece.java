@@ -47,6 +47,9 @@ final class Piece {
 
   private static final double UNLIKELY_LET_OFF = 0.4;
 
+  /** A piece with this part of its edge in hairs and pinholes, turned over, is no writing. */
+  private static final double TORN = 2;
+
   /** A stroke of even width strays from its middle by 0.29 of the width; hands add to that. */
   private static final double STRAIGHT = 0.08;
 
@@ -252,10 +255,14 @@ final class Piece {
     return area * MM * MM >= LEAST_AREA * wide * wide;
   }
 
-  /** How long its strokes are by their width: what lies in the box by the square of its width. */
+  /**
+   * How long its strokes are by their width: what lies in the box by the square of its width. Of a
+   * torn edge, which makes a smudge long and thin, that much less.
+   */
   double slenderness() {
     double wide = thickness();
-    return inside * MM * MM / (wide * wide);
+    double smooth = Math.max(0, 1 - TORN * outline.raggedness(aboutEdge));
+    return smooth * inside * MM * MM / (wide * wide);
   }
 
   /** Whether it goes from a side of the region to the one across. */
