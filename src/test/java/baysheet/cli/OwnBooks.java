@@ -144,6 +144,7 @@ final class OwnBooks {
     return switch (kind) {
       case "wheel" -> places(place).isEmpty() ? List.of(place) : places(place);
       case "vehicle", "engine" -> List.of(kind);
+      case "axle" -> List.of(place.startsWith("rear") ? "rear" : "front");
       default -> throw new AssertionError("not reckoned with: at " + kind);
     };
   }
