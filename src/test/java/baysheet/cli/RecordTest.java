@@ -122,7 +122,8 @@ class RecordTest {
     assertOnPaper(made.paper("502").text(), "Row 1: to the figure written in that row");
     assertOnPaper(made.paper("502").text(), "wrench, set to");
     assertOnPaper(
-        made.paper("502").text(), "Check that torque and source of the wheel nuts (row 1) are recorded");
+        made.paper("502").text(),
+        "Check that torque and source of the wheel nuts (row 1) are recorded");
   }
 
   @Test

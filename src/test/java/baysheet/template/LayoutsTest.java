@@ -199,7 +199,8 @@ class LayoutsTest {
             "hints",
             "good",
             "reasons",
-            "hold-reasons"),
+            "hold-reasons",
+            "seen"),
         form.groups().stream().map(Form.Group::name).toList());
     String dropped = DroppedWords.of(form.body());
     for (String kept : List.of("108\u00a0N·m", "Hold point", "DANGER", "WARNING", "signature")) {
