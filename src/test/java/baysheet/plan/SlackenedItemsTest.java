@@ -165,10 +165,10 @@ class SlackenedItemsTest {
     assertEquals(1, state.slackened().size());
     VehicleState removed =
         Altered.with(Altered.with(state, "off", state.slackened()), "slackened", List.<Object>of());
-    List<Sheet> spoilt =
+    List<Sheet> wrong =
         List.of(said(stages.get(0), "leaving", removed), said(stages.get(1), "arrival", removed));
     assertEquals(List.of(), StageVerifier.faults(traced.sheet(), stages, shop.resolved()));
-    assertFalse(StageVerifier.faults(traced.sheet(), spoilt, shop.resolved()).isEmpty());
+    assertFalse(StageVerifier.faults(traced.sheet(), wrong, shop.resolved()).isEmpty());
   }
 
   private static Sheet said(Sheet sheet, String when, VehicleState state) {
