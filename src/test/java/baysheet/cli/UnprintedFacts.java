@@ -250,6 +250,11 @@ final class UnprintedFacts {
               "a step that comes at its moment without being told to"),
           whereLeftOut(
               "procedures/",
+              "(open|work|close)\\.[0-9]+\\.height(\\.[0-9]+)?",
+              (job, fact) -> job.now.lacks(fact),
+              "a step that is done at this height without a word about it"),
+          whereLeftOut(
+              "procedures/",
               "only-at",
               (job, fact) -> job.now.lacks(fact),
               "the job's place is one of those allowed"),
