@@ -26,8 +26,9 @@ import java.util.stream.Stream;
  *
  * @param files regular files called {@code *.yaml} that can be read, by name
  * @param unread files that were meant to be read and cannot be, as {@code 2407.yml}
+ * @param listed whether the folder could be listed; a missing folder counts as an empty one
  */
-record FolderListing(List<Path> files, List<Path> unread) {
+record FolderListing(List<Path> files, List<Path> unread, boolean listed) {
   private static final String ENDING = ".yaml";
 
   /** Notes that people keep beside their files. */
@@ -51,7 +52,7 @@ record FolderListing(List<Path> files, List<Path> unread) {
   static FolderListing ofOptional(Path folder, Problems problems) {
     return Files.exists(folder, LinkOption.NOFOLLOW_LINKS)
         ? of(folder, problems)
-        : new FolderListing(List.of(), List.of());
+        : new FolderListing(List.of(), List.of(), true);
   }
 
   /** The listing of a folder; what is neither read nor a note is an error. */
@@ -68,7 +69,7 @@ record FolderListing(List<Path> files, List<Path> unread) {
     if (!Files.isDirectory(folder)) {
       problems.add(
           error(folder, ProblemCode.NOT_A_FOLDER, whatIs(folder) + ", but a folder is expected"));
-      return new FolderListing(List.of(), List.of());
+      return new FolderListing(List.of(), List.of(), false);
     }
     try (Stream<Path> entries = Files.list(folder)) {
       List<Path> sorted =
@@ -76,7 +77,7 @@ record FolderListing(List<Path> files, List<Path> unread) {
       return new Sorter(readable, problems).sort(folder, sorted);
     } catch (IOException | SecurityException e) {
       problems.add(error(folder, ProblemCode.CANNOT_READ, "this folder cannot be listed"));
-      return new FolderListing(List.of(), List.of());
+      return new FolderListing(List.of(), List.of(), false);
     }
   }
 
@@ -120,7 +121,7 @@ record FolderListing(List<Path> files, List<Path> unread) {
       if (!ignored.isEmpty()) {
         problems.add(notRead(folder, ignored));
       }
-      return new FolderListing(files, unread);
+      return new FolderListing(files, unread, true);
     }
 
     private void sort(Path entry) {

@@ -152,10 +152,10 @@ record JobGroups(Path root, List<Path> jobs, List<Path> unread, List<Path> days)
     FolderListing listing =
         day
             ? FolderListing.ofOptional(path, problems)
-            : new FolderListing(List.of(path), List.of());
+            : new FolderListing(List.of(path), List.of(), true);
     List<Path> found = listing.files();
-    boolean planned = listing.size() > 0 || isUnplanned(path);
-    if (day && planned) {
+    boolean planned = listing.size() > 0 || !listing.listed() || isUnplanned(path);
+    if (day && listing.listed() && planned) {
       FolderListing.nearlyDay(path, problems);
       days.add(path);
       unread.addAll(listing.unread());

@@ -194,7 +194,7 @@ final class OutFiles {
   private void prepare(Path part, Path target, byte[] content) throws IOException {
     if (Files.isDirectory(target)) {
       // A move would take an empty folder's place, and a folder is not ours to take away.
-      throw new IOException("a folder of this name stands there");
+      throw new IOException("a folder stands at " + target);
     }
     disk.createFolders(target.toAbsolutePath().getParent());
     disk.write(part, content);

@@ -117,7 +117,8 @@ final class ShopFolders {
 
   /**
    * Everything below a root. A book or procedure with errors is left out, so that no job is done by
-   * it; a shop file or a catalogue with errors leaves nothing, for any sheet could lack a caution.
+   * it; a shop file or a catalogue with errors leaves nothing, for any sheet could lack a caution,
+   * and so does a folder that cannot be listed.
    */
   Optional<ShopFolder> read(Path root, Problems problems) {
     FolderListing.nearlyOwn(root, problems);
@@ -141,6 +142,7 @@ final class ShopFolders {
             found ->
                 catalogue.map(
                     known -> new ShopFolder(found, books.sound, procedures.sound, known, faulty)))
+        .filter(it -> books.listed && procedures.listed)
         .filter(folder -> isWhole(folder, problems));
   }
 
@@ -166,12 +168,15 @@ final class ShopFolders {
   }
 
   /** What the files of a folder hold by name, and the names of those with errors. */
-  private record Named<T>(Map<String, T> sound, Set<String> faulty, List<String> texts) {}
+  private record Named<T>(
+      Map<String, T> sound, Set<String> faulty, List<String> texts, boolean listed) {}
 
   private <T> Named<T> all(
       Path folder, NamedReader<T> reader, Function<T, String> name, Problems problems) {
-    Named<T> found = new Named<>(new LinkedHashMap<>(), new LinkedHashSet<>(), new ArrayList<>());
     FolderListing listing = FolderListing.ofOptional(folder, problems);
+    Named<T> found =
+        new Named<>(
+            new LinkedHashMap<>(), new LinkedHashSet<>(), new ArrayList<>(), listing.listed());
     for (Path file : listing.unread()) {
       found.faulty.add(YamlFiles.stem(file));
       found.texts.add("");

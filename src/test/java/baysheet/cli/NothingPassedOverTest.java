@@ -59,6 +59,32 @@ class NothingPassedOverTest {
 
   @Test
   @DisabledOnOs(OS.WINDOWS)
+  void aDayThatCannotBeListedIsNotCalledUnplanned() throws IOException {
+    Garage garage = Garage.in(folder);
+    Path day = garage.root.resolve("2026-04-09");
+    Files.createSymbolicLink(day, garage.root.resolve("gone"));
+    Garage.Run run = garage.run("sheets", day.toString(), "-o", garage.out.toString());
+    assertEquals(Exit.PROBLEMS, run.exit(), run.err());
+    run.says("this is a link to something that does not exist, but a folder is expected");
+    assertFalse((run.out() + run.err()).contains("no jobs are planned"), run.out());
+  }
+
+  /** One cause, one message: the names that the folder holds are not reported as unknown. */
+  @ParameterizedTest
+  @ValueSource(strings = {"procedures", "vehicles"})
+  void nothingIsReadOfAShopWithAFolderThatCannotBeListed(String own) throws IOException {
+    Garage garage = Garage.in(folder);
+    Path named = garage.root.resolve(own);
+    Files.move(named, garage.root.resolve("moved"));
+    Files.createFile(named);
+    Garage.Run run = garage.sheets();
+    assertEquals(Exit.PROBLEMS, run.exit(), run.err());
+    run.says(own + ":1:1: error: this is a file, but a folder is expected.");
+    run.says("1 error in 1 file: 0 of 3 sheets were written");
+  }
+
+  @Test
+  @DisabledOnOs(OS.WINDOWS)
   void aPipeNamedAsAJobStopsNothing() throws IOException, InterruptedException {
     Garage garage = Garage.in(folder);
     String pipe = garage.job("504").toString();

@@ -201,6 +201,16 @@ class WrittenFilesTest {
   }
 
   @Test
+  void aFolderInThePlaceOfARecordIsNamedItself() throws IOException {
+    Files.createDirectories(garage.made("501.json"));
+    String day = garage.root.resolve("2026-04-07").toString();
+    Garage.Run run = garage.run("sheets", day, "--record", "-o", garage.out.toString());
+    assertEquals(Exit.FILES, run.exit(), run.err());
+    run.says("cannot write OUT/2026-04-07/501.pdf: a folder stands at OUT/2026-04-07/501.json");
+    assertFalse(Files.exists(garage.made("501.pdf")));
+  }
+
+  @Test
   void anInternalErrorIsReportedAtItsJobWithoutTraceAndTheOthersAreMade() {
     Garage.Run run = runWith(new IllegalStateException("Item[name=nut, at=Where[line=7]]"), false);
     assertEquals(Exit.FAULT, run.exit());
