@@ -3,21 +3,17 @@ package baysheet.cli;
 import baysheet.cli.CollectedJobs.Job;
 import baysheet.cli.Collecting.Page;
 import baysheet.cli.Collecting.Result;
+import baysheet.json.JsonObject;
+import baysheet.json.JsonText;
 import baysheet.ledger.Disk;
-import baysheet.ledger.JsonTree;
 import baysheet.ledger.KeptRecord;
 import baysheet.ledger.Ledger;
-import baysheet.ledger.SheetStory;
 import baysheet.report.Problems;
 import baysheet.report.TerminalText;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
@@ -129,11 +125,12 @@ final class CollectCommand implements Callable<Integer> {
 
   private void print(Outcome outcome) {
     if (Options.isGiven(ask.json)) {
-      Map<String, Object> json = new LinkedHashMap<>();
-      json.put("format", 1);
-      json.put("pages", outcome.pages().stream().map(it -> json(it, outcome.ledger())).toList());
-      json.put("jobs", outcome.jobs().stream().map(CollectCommand::json).toList());
-      console.print(JsonTree.indented(json));
+      console.print(
+          JsonText.indented(
+              new JsonObject()
+                  .put("format", 1)
+                  .list("pages", outcome.pages(), it -> json(it, outcome.ledger()))
+                  .list("jobs", outcome.jobs(), CollectCommand::json)));
       return;
     }
     outcome.pages().stream().filter(it -> it.result() != Result.READ).forEach(this::say);
@@ -183,33 +180,31 @@ final class CollectCommand implements Callable<Integer> {
         .orElse("missing: its sheet has not come back");
   }
 
-  private static Map<String, Object> json(Page page, Ledger ledger) {
-    Map<String, Object> json = new LinkedHashMap<>();
-    json.put("file", page.file());
-    json.put("page", page.number());
-    json.put("result", word(page.result()));
-    json.put("reason", bounded(page.reason()));
-    Optional<SheetStory> sheet = page.sheet();
-    sheet.ifPresent(
-        it -> {
-          json.put("sheet", it.id());
-          json.put("job", it.issued().job());
-          json.put("stage", ledger.index().record(it.id()).map(KeptRecord::stage).orElse(1));
-        });
-    page.at().ifPresent(it -> json.put("kept", YamlFiles.shown(it)));
-    json.put("boxes", page.boxes().stream().map(SignedPages::json).toList());
-    return json;
+  private static JsonObject json(Page page, Ledger ledger) {
+    JsonObject json =
+        new JsonObject()
+            .put("file", page.file())
+            .put("page", page.number())
+            .put("result", word(page.result()))
+            .put("reason", bounded(page.reason()));
+    page.sheet()
+        .ifPresent(
+            it ->
+                json.put("sheet", it.id())
+                    .put("job", it.issued().job())
+                    .put("stage", ledger.index().record(it.id()).map(KeptRecord::stage).orElse(1)));
+    return json.put("kept", page.at().map(YamlFiles::shown))
+        .list("boxes", page.boxes(), SignedPages::json);
   }
 
-  private static Map<String, Object> json(Job job) {
-    Map<String, Object> json = new LinkedHashMap<>();
-    json.put("job", job.job());
-    json.put("day", job.day().toString());
-    json.put("state", word(job.state()));
-    json.put("open", new ArrayList<>(job.open()));
-    json.put("doubtful", new ArrayList<>(job.doubtful()));
-    json.put("closed", job.isClosed());
-    json.put("figures", job.figures());
-    return json;
+  private static JsonObject json(Job job) {
+    return new JsonObject()
+        .put("job", job.job())
+        .put("day", job.day())
+        .put("state", word(job.state()))
+        .put("open", job.open())
+        .put("doubtful", job.doubtful())
+        .put("closed", job.isClosed())
+        .put("figures", job.figures());
   }
 }

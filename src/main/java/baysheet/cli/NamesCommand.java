@@ -7,7 +7,6 @@ import baysheet.layout.Fonts;
 import baysheet.record.NameList;
 import baysheet.report.Problems;
 import baysheet.report.Source;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -63,7 +62,7 @@ final class NamesCommand implements Callable<Integer> {
     List<NameList.Name> names = new ArrayList<>();
     origin.ifPresent(from -> wanted.forEach(sort -> names.addAll(sort.in(from))));
     if (Options.isGiven(json)) {
-      console.print(new String(NameList.write(names), StandardCharsets.UTF_8));
+      console.print(NameList.print(names));
     } else {
       console.print(table(names));
     }

@@ -14,7 +14,6 @@ import baysheet.report.Problem;
 import baysheet.report.Problems;
 import baysheet.report.Source;
 import baysheet.resolve.Needs;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
@@ -43,7 +42,8 @@ final class ProceduresCommand implements Callable<Integer> {
   private final CommandSpec spec =
       Options.command(
           "procedures",
-          "List the procedures with their places and fasteners, and what a spec book lacks for them.",
+          "List the procedures with their places and fasteners, and what a spec book lacks for"
+              + " them.",
           this,
           List.of(vehicle, shop, json));
 
@@ -74,7 +74,7 @@ final class ProceduresCommand implements Callable<Integer> {
             .toList();
     console.print(
         Options.isGiven(json)
-            ? new String(ProcedureList.write(lines), StandardCharsets.UTF_8)
+            ? ProcedureList.print(lines)
             : ProcedureTable.of(lines, book.isPresent()));
   }
 

@@ -1,5 +1,6 @@
 package baysheet.cli;
 
+import baysheet.json.JsonObject;
 import baysheet.report.Problem;
 import baysheet.report.ProblemCode;
 import baysheet.report.ProblemJson;
@@ -11,7 +12,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 
 /** What became of a run that makes sheets, and what it says and returns in the end. */
@@ -21,7 +21,7 @@ final class RunReport {
 
   private final Console console;
   private final Voice voice;
-  private final List<Map<String, String>> sheets = new ArrayList<>();
+  private final List<JsonObject> sheets = new ArrayList<>();
   private final Problems problems = new Problems();
   private final List<Fault> faults = new ArrayList<>();
   private int jobs;
@@ -67,7 +67,7 @@ final class RunReport {
    * @param lines a line for each sheet
    * @param data the same as keys and values
    */
-  void written(List<String> lines, List<Map<String, String>> data) {
+  void written(List<String> lines, List<JsonObject> data) {
     written++;
     sheets.addAll(data);
     for (String line : lines) {

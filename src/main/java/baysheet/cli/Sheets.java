@@ -1,6 +1,7 @@
 package baysheet.cli;
 
 import baysheet.books.ShopFolder;
+import baysheet.json.JsonObject;
 import baysheet.ledger.Disk;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -150,7 +151,7 @@ final class Sheets {
 
   private void writeMade(Batch.Outcome outcome, DayOutput day) {
     List<String> lines = new ArrayList<>();
-    List<Map<String, String>> data = new ArrayList<>();
+    List<JsonObject> data = new ArrayList<>();
     outcome.drawn().forEach(issues::issue);
     for (Issues.Drawn drawn : outcome.drawn()) {
       DayOutput.Written written = day.write(drawn, output.record(), output.again());

@@ -1,8 +1,9 @@
 package baysheet.cli;
 
+import baysheet.json.JsonObject;
+import baysheet.json.JsonText;
 import baysheet.layout.Item;
 import baysheet.layout.Page;
-import baysheet.ledger.JsonTree;
 import baysheet.ledger.KeptRecord;
 import baysheet.pdf.Attachment;
 import baysheet.pdf.PdfInfo;
@@ -13,10 +14,8 @@ import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 
 /** Makes the files in which scanned pages are kept. */
 final class SignedPages {
@@ -76,21 +75,21 @@ final class SignedPages {
   }
 
   private static byte[] reading(KeptRecord record, List<BoxReading> boxes) {
-    Map<String, Object> reading = new LinkedHashMap<>();
-    reading.put("format", 1);
-    reading.put("sheet", record.id());
-    reading.put("boxes", boxes.stream().map(SignedPages::json).toList());
-    return JsonTree.indented(reading).getBytes(StandardCharsets.UTF_8);
+    return JsonText.indented(
+            new JsonObject()
+                .put("format", 1)
+                .put("sheet", record.id())
+                .list("boxes", boxes, SignedPages::json))
+        .getBytes(StandardCharsets.UTF_8);
   }
 
-  static Map<String, Object> json(BoxReading box) {
-    Map<String, Object> json = new LinkedHashMap<>();
-    json.put("name", box.name());
-    json.put("kind", box.kind());
-    json.put("required", box.required());
-    json.put("state", box.state().name().toLowerCase(Locale.ROOT));
-    json.put("ink", box.ink());
-    return json;
+  static JsonObject json(BoxReading box) {
+    return new JsonObject()
+        .put("name", box.name())
+        .put("kind", box.kind())
+        .put("required", box.required())
+        .put("state", box.state().name().toLowerCase(Locale.ROOT))
+        .put("ink", box.ink());
   }
 
   /**

@@ -1,13 +1,13 @@
 package baysheet.cli;
 
+import baysheet.json.JsonObject;
+import baysheet.ledger.Event.Replaced;
 import baysheet.sheet.Heading;
 import baysheet.wording.Language;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 
 /** One line a job: number, bay, title, steps, body size, what gave way, file. */
 final class SummaryLine {
@@ -39,21 +39,15 @@ final class SummaryLine {
   }
 
   /** The same as data. */
-  static Map<String, String> data(Issues.Drawn drawn, DayOutput.Written written) {
-    Map<String, String> data = new LinkedHashMap<>();
-    data.put("job", drawn.made().sheet().heading().job());
-    data.put("sheet", drawn.made().id().text());
-    data.put("file", YamlFiles.shown(written.file()));
-    data.put("state", drawn.unchanged() ? "unchanged" : "new");
-    drawn
-        .replaces()
-        .ifPresent(
-            it -> {
-              data.put("state", "changed");
-              data.put("replaces", it.sheet());
-              data.put("changes", String.join("; ", it.changes()));
-            });
-    return data;
+  static JsonObject data(Issues.Drawn drawn, DayOutput.Written written) {
+    String made = drawn.replaces().isPresent() ? "changed" : "new";
+    return new JsonObject()
+        .put("job", drawn.made().sheet().heading().job())
+        .put("sheet", drawn.made().id().text())
+        .put("file", YamlFiles.shown(written.file()))
+        .put("state", drawn.unchanged() ? "unchanged" : made)
+        .put("replaces", drawn.replaces().map(Replaced::sheet))
+        .put("changes", drawn.replaces().map(it -> String.join("; ", it.changes())));
   }
 
   private static String points(MadeSheet made) {

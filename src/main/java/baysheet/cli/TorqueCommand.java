@@ -35,7 +35,6 @@ import baysheet.torque.Treatment;
 import baysheet.torque.Unit;
 import baysheet.torque.Wrench;
 import baysheet.torque.WrenchChoice;
-import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -91,7 +90,7 @@ final class TorqueCommand implements Callable<Integer> {
     BenchTorque bench = bench(typed, stages, shop);
     console.print(
         options.json()
-            ? new String(bench.json(), StandardCharsets.UTF_8)
+            ? bench.json()
             : BenchText.print(bench, shop.isPresent() || options.own().given(), notes(typed)));
     return Exit.DONE;
   }

@@ -1,5 +1,7 @@
 package baysheet.ledger;
 
+import baysheet.json.JsonObject;
+import baysheet.json.JsonText;
 import baysheet.report.Problems;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -9,7 +11,6 @@ import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -74,7 +75,7 @@ final class Chain {
     for (byte[] line : lines.whole()) {
       number++;
       try {
-        Fields json = new Fields(JsonTree.object(line));
+        JsonObject json = JsonText.read(line);
         follow(json);
         events.add(EventJson.read(json));
         last = Hash.of(line);
@@ -91,7 +92,7 @@ final class Chain {
     return finish(lines, unfinished, end, isLast, problems);
   }
 
-  private void follow(Fields json) {
+  private void follow(JsonObject json) {
     if (json.number("n") != events.size() + 1) {
       throw new IllegalArgumentException(
           "it has the number " + json.number("n") + " in place of " + (events.size() + 1));
@@ -150,13 +151,9 @@ final class Chain {
   }
 
   private static String line(Event event, int number, String before, boolean more) {
-    Map<String, Object> line = new Fields.Writing().put("n", number).map();
-    line.putAll(EventJson.write(event).map());
-    line.put("previous", before);
-    if (more) {
-      line.put("more", true);
-    }
-    return JsonTree.line(line);
+    JsonObject line =
+        new JsonObject().put("n", number).putAll(EventJson.write(event)).put("previous", before);
+    return JsonText.line(more ? line.put("more", true) : line);
   }
 
   /** The same chain once an addition is in its file. */

@@ -1,5 +1,6 @@
 package baysheet.ledger;
 
+import baysheet.json.JsonObject;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -63,11 +64,11 @@ final class Changes {
           "notes", "the notes",
           "open", "what others must do");
 
-  private final Fields old;
-  private final Fields now;
+  private final JsonObject old;
+  private final JsonObject now;
   private final List<String> found = new ArrayList<>();
 
-  private Changes(Fields old, Fields now) {
+  private Changes(JsonObject old, JsonObject now) {
     this.old = old;
     this.now = now;
   }
@@ -110,18 +111,18 @@ final class Changes {
   /**
    * Two entries that are the same thing in both revisions; one is empty where it is new or gone.
    */
-  private record Pair(Optional<Fields> old, Optional<Fields> now) {
+  private record Pair(Optional<JsonObject> old, Optional<JsonObject> now) {
     boolean differsIn(String key) {
       return !Objects.equals(value(old, key), value(now, key));
     }
 
-    private static Object value(Optional<Fields> side, String key) {
-      return side.map(it -> it.map().get(key)).orElse(null);
+    private static Object value(Optional<JsonObject> side, String key) {
+      return side.map(it -> it.value(key)).orElse(null);
     }
   }
 
-  private List<Pair> pairs(String list, Function<Fields, String> identity) {
-    Map<String, Fields> before = byIdentity(old.objects(list), identity);
+  private List<Pair> pairs(String list, Function<JsonObject, String> identity) {
+    Map<String, JsonObject> before = byIdentity(old.objects(list), identity);
     List<Pair> pairs = new ArrayList<>();
     byIdentity(now.objects(list), identity)
         .forEach(
@@ -132,10 +133,10 @@ final class Changes {
   }
 
   /** Of several that look the same the first is the first in both. */
-  private static Map<String, Fields> byIdentity(
-      List<Fields> entries, Function<Fields, String> identity) {
-    Map<String, Fields> found = new LinkedHashMap<>();
-    for (Fields entry : entries) {
+  private static Map<String, JsonObject> byIdentity(
+      List<JsonObject> entries, Function<JsonObject, String> identity) {
+    Map<String, JsonObject> found = new LinkedHashMap<>();
+    for (JsonObject entry : entries) {
       String id = identity.apply(entry);
       int count = 1;
       while (found.containsKey(id + " " + count)) {
@@ -158,7 +159,7 @@ final class Changes {
     }
   }
 
-  private void row(Pair pair, Fields before, String name) {
+  private void row(Pair pair, JsonObject before, String name) {
     if (!figures(before).equals(figures(pair.now().get()))) {
       found.add(name + " was " + figures(before));
     } else if (!settings(before).equals(settings(pair.now().get()))) {
@@ -175,11 +176,11 @@ final class Changes {
   }
 
   /** {@code 30 N·m + 60°}; {@code unknown} where there is none. */
-  private static String figures(Fields row) {
+  private static String figures(JsonObject row) {
     List<String> stages = new ArrayList<>();
-    for (Fields stage : row.objects("stages")) {
+    for (JsonObject stage : row.objects("stages")) {
       stage.quantity("torque").ifPresent(it -> stages.add(words(stage, "torque")));
-      if (stage.map().get("angle") instanceof BigDecimal angle) {
+      if (stage.value("angle") instanceof BigDecimal angle) {
         stages.add(angle.toPlainString() + "°");
       }
       if (stage.truth("loosen")) {
@@ -189,14 +190,14 @@ final class Changes {
     return stages.isEmpty() ? "unknown" : String.join(" + ", stages);
   }
 
-  private static String words(Fields stage, String key) {
+  private static String words(JsonObject stage, String key) {
     return stage.quantity(key).map(Tables::plain).orElse("nothing");
   }
 
-  private static String settings(Fields row) {
+  private static String settings(JsonObject row) {
     List<String> settings =
         row.objects("stages").stream()
-            .filter(it -> it.map().containsKey("torque"))
+            .filter(it -> it.has("torque"))
             .map(
                 it ->
                     words(it, "setting") + it.maybeText("wrench").map(w -> " with " + w).orElse(""))
@@ -204,7 +205,7 @@ final class Changes {
     return String.join(", ", settings);
   }
 
-  private static List<String> bands(Fields row) {
+  private static List<String> bands(JsonObject row) {
     return row.objects("stages").stream()
         .flatMap(it -> it.object("band").stream())
         .map(Joint::band)
@@ -232,7 +233,8 @@ final class Changes {
   }
 
   /** Old numbers of the steps that stayed, in the new order. */
-  private static List<Integer> numbers(List<Pair> pairs, Function<Pair, Optional<Fields>> side) {
+  private static List<Integer> numbers(
+      List<Pair> pairs, Function<Pair, Optional<JsonObject>> side) {
     return pairs.stream()
         .filter(it -> it.old().isPresent() && it.now().isPresent())
         .map(it -> side.apply(it).get().number("n"))
@@ -273,7 +275,7 @@ final class Changes {
   private void rest() {
     OF_SHEET.forEach(
         (key, words) -> {
-          if (!Objects.equals(old.map().get(key), now.map().get(key))) {
+          if (!Objects.equals(old.value(key), now.value(key))) {
             found.add(words + " changed");
           }
         });

@@ -1,5 +1,6 @@
 package baysheet.ledger;
 
+import baysheet.json.JsonObject;
 import baysheet.torque.Quantity;
 import java.time.LocalDate;
 import java.util.List;
@@ -95,6 +96,11 @@ public sealed interface Event {
     /** {@code 2417}, or {@code 2417-2} for the second of several sheets. */
     public static String name(String job, Optional<Part> stage) {
       return job + stage.map(it -> "-" + it.n()).orElse("");
+    }
+
+    /** As the keys of a sheet say it; none where the job has one. */
+    static Optional<Part> of(JsonObject sheet) {
+      return sheet.maybeNumber("stage").map(n -> new Part(n, sheet.number("stages")));
     }
   }
 

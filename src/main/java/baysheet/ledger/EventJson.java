@@ -1,5 +1,6 @@
 package baysheet.ledger;
 
+import baysheet.json.JsonObject;
 import baysheet.ledger.Event.Attached;
 import baysheet.ledger.Event.Carried;
 import baysheet.ledger.Event.Closed;
@@ -58,7 +59,7 @@ final class EventJson {
                   (on, json) -> new Withdrawn(on, json.text("sheet"))),
               new Kind<>(
                   Forgotten.class,
-                  (it, out) -> out.put("before", it.before()).list("sheets", it.sheets()),
+                  (it, out) -> out.put("before", it.before()).listIfAny("sheets", it.sheets()),
                   (on, json) -> new Forgotten(on, json.date("before"), json.texts("sheets"))))
           .collect(Collectors.toUnmodifiableMap(Kind::word, kind -> kind));
 
@@ -67,13 +68,13 @@ final class EventJson {
   /** How one kind of event is written and read. */
   private record Kind<E extends Event>(
       Class<E> type,
-      BiConsumer<E, Fields.Writing> writer,
-      BiFunction<LocalDate, Fields, E> reader) {
+      BiConsumer<E, JsonObject> writer,
+      BiFunction<LocalDate, JsonObject, E> reader) {
     String word() {
       return EventJson.word(type);
     }
 
-    void write(Event event, Fields.Writing out) {
+    void write(Event event, JsonObject out) {
       writer.accept(type.cast(event), out);
     }
   }
@@ -82,9 +83,8 @@ final class EventJson {
     return type.getSimpleName().toLowerCase(Locale.ROOT);
   }
 
-  static Fields.Writing write(Event event) {
-    Fields.Writing out =
-        new Fields.Writing().put("event", word(event.getClass())).put("on", event.on());
+  static JsonObject write(Event event) {
+    JsonObject out = new JsonObject().put("event", word(event.getClass())).put("on", event.on());
     if (!(event instanceof Forgotten)) {
       out.put("sheet", event.sheet());
     }
@@ -96,7 +96,7 @@ final class EventJson {
    * @throws IllegalArgumentException saying what is not as it should be
    * @throws java.time.DateTimeException when a date is none
    */
-  static Event read(Fields json) {
+  static Event read(JsonObject json) {
     Kind<?> kind = KINDS.get(json.text("event"));
     if (kind == null) {
       throw new IllegalArgumentException("there is no event " + json.text("event"));
@@ -104,7 +104,7 @@ final class EventJson {
     return kind.reader().apply(json.date("on"), json);
   }
 
-  private static void issued(Issued it, Fields.Writing out) {
+  private static void issued(Issued it, JsonObject out) {
     out.put("job", it.job())
         .put("stage", it.stage().map(Part::n))
         .put("stages", it.stage().map(Part::of))
@@ -114,37 +114,37 @@ final class EventJson {
         .put("page", it.prints().page())
         .put("code", it.prints().code())
         .put("replaces", it.replaces().map(Replaced::sheet))
-        .list("changes", it.replaces().map(Replaced::changes).orElse(List.of()))
-        .list("crew", it.crew())
+        .listIfAny("changes", it.replaces().map(Replaced::changes).orElse(List.of()))
+        .listIfAny("crew", it.crew())
         .put("odometer", it.odometer())
-        .list("joints", it.joints().stream().map(Joint::json).toList())
-        .list("open", it.open());
+        .listIfAny("joints", it.joints().stream().map(Joint::json).toList())
+        .listIfAny("open", it.open());
   }
 
-  private static Issued issued(LocalDate on, Fields json) {
+  private static Issued issued(LocalDate on, JsonObject json) {
     return new Issued(
         on,
         json.text("sheet"),
         json.text("job"),
-        json.part(),
+        Part.of(json),
         json.date("date"),
         json.text("revision"),
         new Prints(json.text("record"), json.text("page"), json.maybeText("code")),
         json.maybeText("replaces").map(it -> new Replaced(it, json.texts("changes"))),
         json.texts("crew"),
         json.quantity("odometer"),
-        json.objects("joints", Joint::of),
+        json.objects("joints").stream().map(Joint::of).toList(),
         json.texts("open"));
   }
 
-  private static void returned(Returned it, Fields.Writing out) {
+  private static void returned(Returned it, JsonObject out) {
     out.put("scan", it.scan())
-        .list("marked", it.marked())
-        .list("empty", it.empty())
-        .list("doubtful", it.doubtful());
+        .listIfAny("marked", it.marked())
+        .listIfAny("empty", it.empty())
+        .listIfAny("doubtful", it.doubtful());
   }
 
-  private static Returned returned(LocalDate on, Fields json) {
+  private static Returned returned(LocalDate on, JsonObject json) {
     return new Returned(
         on,
         json.text("sheet"),
@@ -154,35 +154,34 @@ final class EventJson {
         json.texts("doubtful"));
   }
 
-  private static void values(Values it, Fields.Writing out) {
+  private static void values(Values it, JsonObject out) {
     out.put("by", it.by())
-        .list("values", it.values().stream().map(EventJson::value).toList())
-        .list("marked", boxes(it.decisions(), true))
-        .list("empty", boxes(it.decisions(), false))
-        .list("excepted", it.excepted());
+        .listIfAny("values", it.values().stream().map(EventJson::value).toList())
+        .listIfAny("marked", boxes(it.decisions(), true))
+        .listIfAny("empty", boxes(it.decisions(), false))
+        .listIfAny("excepted", it.excepted());
   }
 
-  private static Map<String, Object> value(Value it) {
-    return new Fields.Writing()
+  private static JsonObject value(Value it) {
+    return new JsonObject()
         .put("box", it.box())
         .put("value", it.value().value())
         .put("unit", it.value().unit().symbol())
-        .put("wrench", it.wrench())
-        .map();
+        .put("wrench", it.wrench());
   }
 
   private static List<String> boxes(List<Decision> decisions, boolean marked) {
     return decisions.stream().filter(it -> it.marked() == marked).map(Decision::box).toList();
   }
 
-  private static Values values(LocalDate on, Fields json) {
+  private static Values values(LocalDate on, JsonObject json) {
     return new Values(
         on,
         json.text("sheet"),
         json.text("by"),
-        json.objects(
-            "values",
-            it -> new Value(it.text("box"), it.figureIn("value"), it.maybeText("wrench"))),
+        json.objects("values").stream()
+            .map(it -> new Value(it.text("box"), it.figureIn("value"), it.maybeText("wrench")))
+            .toList(),
         Stream.concat(
                 json.texts("marked").stream().map(box -> new Decision(box, true)),
                 json.texts("empty").stream().map(box -> new Decision(box, false)))
@@ -190,7 +189,7 @@ final class EventJson {
         json.texts("excepted"));
   }
 
-  private static Attached attached(LocalDate on, Fields json) {
+  private static Attached attached(LocalDate on, JsonObject json) {
     return new Attached(
         on, json.text("sheet"), json.text("how"), json.text("invoice"), json.truth("incomplete"));
   }

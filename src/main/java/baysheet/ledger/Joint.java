@@ -1,9 +1,9 @@
 package baysheet.ledger;
 
+import baysheet.json.JsonObject;
 import baysheet.torque.Band;
 import baysheet.torque.Quantity;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -41,8 +41,8 @@ public record Joint(
     return "torque." + row + "." + place;
   }
 
-  Map<String, Object> json() {
-    return new Fields.Writing()
+  JsonObject json() {
+    return new JsonObject()
         .put("row", row)
         .put("fastener", fastener)
         .put("place", place)
@@ -52,12 +52,11 @@ public record Joint(
         .put("angle", angle)
         .put("wrench", wrench)
         .put("setting", setting)
-        .list("earlier", earlier)
-        .put("recheck", recheck)
-        .map();
+        .listIfAny("earlier", earlier)
+        .put("recheck", recheck);
   }
 
-  static Joint of(Fields json) {
+  static Joint of(JsonObject json) {
     return new Joint(
         json.number("row"),
         json.text("fastener"),
@@ -72,16 +71,15 @@ public record Joint(
         json.quantity("recheck"));
   }
 
-  static Map<String, Object> json(Band band) {
-    return new Fields.Writing()
+  static JsonObject json(Band band) {
+    return new JsonObject()
         .put("from", band.low().value())
         .put("to", band.high().value())
         .put("unit", band.low().unit().symbol())
-        .put("of", band.origin() == Band.Origin.BOOK ? "book" : "shop")
-        .map();
+        .put("of", band.origin() == Band.Origin.BOOK ? "book" : "shop");
   }
 
-  static Band band(Fields json) {
+  static Band band(JsonObject json) {
     Band.Origin origin = json.text("of").equals("book") ? Band.Origin.BOOK : Band.Origin.SHOP;
     return new Band(json.figureIn("from"), json.figureIn("to"), origin);
   }

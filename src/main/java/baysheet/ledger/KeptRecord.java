@@ -1,7 +1,10 @@
 package baysheet.ledger;
 
+import baysheet.json.JsonObject;
+import baysheet.json.JsonText;
 import baysheet.report.ProblemCode;
 import baysheet.torque.Quantity;
+import baysheet.torque.Unit;
 import java.io.IOException;
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -15,9 +18,9 @@ import java.util.Set;
 
 /** What the ledger needs of a sheet's record. */
 public final class KeptRecord {
-  private final Fields whole;
+  private final JsonObject whole;
 
-  private KeptRecord(Fields whole) {
+  private KeptRecord(JsonObject whole) {
     this.whole = whole;
   }
 
@@ -26,7 +29,7 @@ public final class KeptRecord {
    */
   public static KeptRecord of(byte[] json) {
     try {
-      KeptRecord record = new KeptRecord(new Fields(JsonTree.object(json)));
+      KeptRecord record = new KeptRecord(JsonText.read(json));
       record.date();
       record.id();
       record.job();
@@ -47,7 +50,7 @@ public final class KeptRecord {
    */
   public record Box(String name, String kind, boolean required, Optional<String> choice) {}
 
-  private Fields part(String key) {
+  private JsonObject part(String key) {
     return whole.object(key).orElseThrow(() -> new IllegalArgumentException("there is no " + key));
   }
 
@@ -61,7 +64,7 @@ public final class KeptRecord {
 
   /** Which of several sheets of its job it is; nothing where there is one only. */
   Optional<Event.Part> stageOfSeveral() {
-    return part("sheet").part();
+    return Event.Part.of(part("sheet"));
   }
 
   /** Names the sheet among all of the garage, whatever its revision, as its files are named. */
@@ -125,12 +128,12 @@ public final class KeptRecord {
 
   /** Ids of everybody named, the one who does the work first. */
   List<String> crew() {
-    Fields people = part("people");
+    JsonObject people = part("people");
     Set<String> crew = new LinkedHashSet<>();
     for (String role : List.of("by", "with", "second")) {
       people.maybeText(role).ifPresent(crew::add);
     }
-    for (Fields work : people.objects("qualified")) {
+    for (JsonObject work : people.objects("qualified")) {
       work.object("by").ifPresent(it -> crew.add(it.text("person")));
       work.objects("second").forEach(it -> crew.add(it.text("person")));
     }
@@ -151,17 +154,16 @@ public final class KeptRecord {
     return List.copyOf(choices.values());
   }
 
-  private static Box box(Fields box) {
+  private static Box box(JsonObject box) {
     String kind = box.text("kind");
-    boolean required =
-        box.map().containsKey("required") ? box.truth("required") : !kind.equals("line");
+    boolean required = box.has("required") ? box.truth("required") : !kind.equals("line");
     return new Box(box.text("name"), kind, required, box.maybeText("choice"));
   }
 
   /** What somebody else must still do, by the rule that asks for it, as the sheet words it. */
   Map<String, String> open() {
     Map<String, String> open = new LinkedHashMap<>();
-    for (Fields check : whole.objects("checks")) {
+    for (JsonObject check : whole.objects("checks")) {
       check
           .maybeText("keepsOpen")
           .filter(words -> !open.containsValue(words))
@@ -173,19 +175,19 @@ public final class KeptRecord {
   /** One for each row and place. */
   public List<Joint> joints() {
     List<Joint> joints = new ArrayList<>();
-    for (Fields row : whole.objects("torque")) {
+    for (JsonObject row : whole.objects("torque")) {
       row.texts("places").forEach(place -> joints.add(joint(row, place)));
     }
     return joints;
   }
 
-  private static Joint joint(Fields row, String place) {
-    List<Fields> stages = row.objects("stages");
+  private static Joint joint(JsonObject row, String place) {
+    List<JsonObject> stages = row.objects("stages");
     int last = stages.size() - 1;
-    while (last >= 0 && !stages.get(last).map().containsKey("torque")) {
+    while (last >= 0 && !stages.get(last).has("torque")) {
       last--;
     }
-    Optional<Fields> torque = last < 0 ? Optional.empty() : Optional.of(stages.get(last));
+    Optional<JsonObject> torque = last < 0 ? Optional.empty() : Optional.of(stages.get(last));
     Optional<String> wrench = torque.flatMap(it -> it.maybeText("wrench"));
     return new Joint(
         row.number("n"),
@@ -202,19 +204,19 @@ public final class KeptRecord {
   }
 
   /** A figure that was in doubt is no target: somebody found the right one. */
-  private static boolean isDoubted(Fields row) {
+  private static boolean isDoubted(JsonObject row) {
     return row.objects("warnings").stream()
         .anyMatch(warning -> warning.text("code").equals(ProblemCode.DOES_NOT_FIT.word()));
   }
 
-  private static Optional<Quantity> angle(List<Fields> stages) {
+  private static Optional<Quantity> angle(List<JsonObject> stages) {
     return stages.stream()
-        .filter(it -> it.map().containsKey("angle"))
-        .map(it -> it.degrees("angle"))
+        .filter(it -> it.has("angle"))
+        .map(it -> new Quantity(it.decimal("angle"), Unit.DEGREE))
         .reduce(Quantity::plus);
   }
 
-  private static List<String> earlier(Fields row, Optional<String> last) {
+  private static List<String> earlier(JsonObject row, Optional<String> last) {
     Set<String> wrenches = new LinkedHashSet<>();
     row.objects("rounds").forEach(it -> it.maybeText("wrench").ifPresent(wrenches::add));
     row.objects("stages").forEach(it -> it.maybeText("wrench").ifPresent(wrenches::add));
@@ -222,7 +224,7 @@ public final class KeptRecord {
     return List.copyOf(wrenches);
   }
 
-  Fields whole() {
+  JsonObject whole() {
     return whole;
   }
 }

@@ -1,5 +1,7 @@
 package baysheet.ledger;
 
+import baysheet.json.JsonObject;
+import baysheet.json.JsonText;
 import baysheet.report.Problems;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -39,15 +41,15 @@ public final class PersonalFiles {
       return name.isEmpty() && plate.isEmpty() && vin.isEmpty();
     }
 
-    private Fields.Writing json() {
-      return new Fields.Writing()
+    private JsonObject json() {
+      return new JsonObject()
           .put("sheet", sheet)
           .put("name", name)
           .put("plate", plate)
           .put("vin", vin);
     }
 
-    private static Customer of(Fields json) {
+    private static Customer of(JsonObject json) {
       return new Customer(
           json.text("sheet"),
           json.maybeText("name"),
@@ -63,11 +65,11 @@ public final class PersonalFiles {
    *     incomplete}
    */
   public record Note(String sheet, String about, String text) {
-    private Fields.Writing json() {
-      return new Fields.Writing().put("sheet", sheet).put("about", about).put("text", text);
+    private JsonObject json() {
+      return new JsonObject().put("sheet", sheet).put("about", about).put("text", text);
     }
 
-    private static Note of(Fields json) {
+    private static Note of(JsonObject json) {
       return new Note(json.text("sheet"), json.text("about"), json.text("text"));
     }
 
@@ -90,7 +92,7 @@ public final class PersonalFiles {
   }
 
   private interface Adding {
-    void add(Fields json);
+    void add(JsonObject json);
   }
 
   private static boolean read(Lines lines, Adding adding, Problems problems) {
@@ -98,7 +100,7 @@ public final class PersonalFiles {
     for (byte[] line : lines.whole()) {
       number++;
       try {
-        adding.add(new Fields(JsonTree.object(line)));
+        adding.add(JsonText.read(line));
       } catch (IOException e) {
         problems.add(Sentences.badLine(lines.file(), number, "it is not JSON"));
         return false;
@@ -156,14 +158,14 @@ public final class PersonalFiles {
     }
   }
 
-  private static void append(Path file, List<Fields.Writing> lines, Disk disk) throws IOException {
+  private static void append(Path file, List<JsonObject> lines, Disk disk) throws IOException {
     disk.append(file, bytes(lines));
     disk.force(file);
   }
 
-  private static byte[] bytes(List<Fields.Writing> lines) {
+  private static byte[] bytes(List<JsonObject> lines) {
     StringBuilder text = new StringBuilder();
-    lines.forEach(line -> text.append(JsonTree.line(line.map())).append('\n'));
+    lines.forEach(line -> text.append(JsonText.line(line)).append('\n'));
     return text.toString().getBytes(StandardCharsets.UTF_8);
   }
 
@@ -181,9 +183,9 @@ public final class PersonalFiles {
   }
 
   private static <T> void write(
-      Path file, Iterable<T> kept, Function<T, Fields.Writing> json, WholeFiles disk)
+      Path file, Iterable<T> kept, Function<T, JsonObject> json, WholeFiles disk)
       throws IOException {
-    List<Fields.Writing> lines = new ArrayList<>();
+    List<JsonObject> lines = new ArrayList<>();
     kept.forEach(it -> lines.add(json.apply(it)));
     disk.write(file, bytes(lines));
   }

@@ -1,5 +1,7 @@
 package baysheet.ledger;
 
+import baysheet.json.JsonObject;
+import baysheet.json.JsonText;
 import baysheet.torque.Band;
 import baysheet.torque.Quantity;
 import java.util.ArrayList;
@@ -92,23 +94,19 @@ public final class Tables {
    * @param about further keys before the rows
    */
   public static String json(Table table, Map<String, Object> about) {
-    Fields.Writing whole = new Fields.Writing().put("format", 1);
+    JsonObject whole = new JsonObject().put("format", 1);
     about.forEach(whole::put);
-    List<Map<String, Object>> rows =
-        table.rows().stream().map(row -> object(table.columns(), row)).toList();
-    Map<String, Object> map = whole.map();
-    map.put("rows", rows);
-    return JsonTree.indented(map);
+    return JsonText.indented(whole.list("rows", table.rows(), row -> object(table.columns(), row)));
   }
 
-  private static Map<String, Object> object(List<Column> columns, List<Object> row) {
-    Fields.Writing out = new Fields.Writing();
+  private static JsonObject object(List<Column> columns, List<Object> row) {
+    JsonObject out = new JsonObject();
     for (int i = 0; i < row.size(); i++) {
       Object cell = row.get(i);
       if (!cell.equals("")) {
         out.put(columns.get(i).key(), cell instanceof Band band ? Joint.json(band) : cell);
       }
     }
-    return out.map();
+    return out;
   }
 }

@@ -1,5 +1,7 @@
 package baysheet.record;
 
+import baysheet.json.JsonObject;
+import baysheet.json.JsonText;
 import baysheet.sheet.TorqueLine.Warning;
 import baysheet.torque.Band;
 import baysheet.torque.Candidate;
@@ -14,7 +16,6 @@ import baysheet.torque.Target;
 import baysheet.torque.Unit;
 import baysheet.torque.WrenchChoice;
 import baysheet.wording.Language;
-import java.io.IOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
@@ -132,135 +133,119 @@ public record BenchTorque(
     }
   }
 
-  /** The figures as JSON in UTF-8, in the manner of a sheet's record. */
-  public byte[] json() {
-    return Json.indented(json -> json.object(() -> write(json)));
-  }
-
-  private void write(Json json) throws IOException {
-    json.number("format", FORMAT);
-    json.text("written", written);
+  /** The figures as JSON, in the manner of a sheet's record. */
+  public String json() {
+    JsonObject json = new JsonObject().put("format", FORMAT).put("written", written);
     if (stages.size() == 1) {
-      stage(json, stages.get(0));
+      json.putAll(stage(stages.get(0)));
     } else {
-      json.list("stages", stages, it -> json.object(() -> stage(json, it)));
+      json.list("stages", stages, BenchTorque::stage);
     }
-    if (reach.isPresent()) {
-      json.object("reach", () -> reach(json, reach.get()));
-    }
-    if (accuracy.isPresent()) {
-      json.object("accuracy", () -> accuracy(json, accuracy.get()));
-    }
-    if (joint.isPresent()) {
-      joint(json, joint.get());
-    }
-    json.truth("socketsLookedAt", sockets);
-    json.list("warnings", warnings, it -> json.object(() -> warning(json, it)));
+    json.put(
+            "reach",
+            reach.map(it -> new JsonObject().put("length", it.length()).put("angle", it.angle())))
+        .put(
+            "accuracy",
+            accuracy.map(
+                it -> new JsonObject().put("percent", it.percent()).put("assumed", it.assumed())));
+    joint.ifPresent(it -> json.putAll(joint(it)));
+    return JsonText.indentedPlain(
+        json.put("socketsLookedAt", sockets).list("warnings", warnings, BenchTorque::warning));
   }
 
-  private static void stage(Json json, BenchStage stage) throws IOException {
+  private static JsonObject stage(BenchStage stage) {
     if (stage.worked().isPresent()) {
-      worked(json, stage.worked().get());
-    } else if (stage.stage() instanceof Stage.Angle angle) {
-      json.number("angle", angle.angle().value());
-    } else {
-      json.truth("loosen", true);
+      return worked(stage.worked().get());
     }
+    return stage.stage() instanceof Stage.Angle angle
+        ? new JsonObject().put("angle", angle.angle().value())
+        : new JsonObject().put("loosen", true);
   }
 
-  private static void worked(Json json, Worked worked) throws IOException {
-    json.quantity("torque", worked.target().nominal());
+  private static JsonObject worked(Worked worked) {
+    JsonObject json = new JsonObject().put("torque", worked.target().nominal());
     if (worked.choice().isEmpty()) {
-      return;
+      return json;
     }
-    json.list("converted", COMMON, unit -> json.object(() -> quantity(json, worked, unit)));
-    json.object("band", () -> band(json, worked));
-    json.text("wrench", worked.setting().map(it -> it.wrench().name()));
-    json.quantity("setting", worked.setting().map(Setting::setting));
-    json.quantity("arrives", worked.setting().map(it -> rounded(it.arrives())));
-    json.list(
-        "wrenches",
-        worked.choice().get().candidates(),
-        it -> json.object(() -> candidate(json, it)));
+    return json.list("converted", COMMON, unit -> converted(worked.target(), unit))
+        .put("band", band(worked))
+        .put("wrench", worked.setting().map(it -> it.wrench().name()))
+        .put("setting", worked.setting().map(Setting::setting))
+        .put("arrives", worked.setting().map(it -> rounded(it.arrives())))
+        .list("wrenches", worked.choice().get().candidates(), BenchTorque::candidate);
   }
 
-  private static void quantity(Json json, Worked worked, Unit unit) throws IOException {
-    json.number("value", rounded(worked.target().nominal().to(unit)).value());
-    if (worked.target().band().isPresent()) {
-      ends(json, worked.target().band().get(), unit);
-    }
-    json.text("unit", unit.symbol());
+  private static JsonObject converted(Target target, Unit unit) {
+    JsonObject json = new JsonObject().put("value", rounded(target.nominal().to(unit)).value());
+    target.band().ifPresent(it -> json.putAll(ends(it, unit)));
+    return json.put("unit", unit.symbol());
   }
 
-  private static void band(Json json, Worked worked) throws IOException {
+  private static JsonObject band(Worked worked) {
     Unit unit = worked.band().low().unit();
-    ends(json, worked.band(), unit);
-    json.text("unit", unit.symbol());
-    json.text("of", worked.whose().name().toLowerCase(Locale.ROOT));
+    return ends(worked.band(), unit)
+        .put("unit", unit.symbol())
+        .put("of", worked.whose().name().toLowerCase(Locale.ROOT));
   }
 
   /** Towards the middle: what is written of a band is never outside it. */
-  private static void ends(Json json, Band band, Unit unit) throws IOException {
-    json.number("from", rounded(band.low().to(unit), RoundingMode.CEILING).value());
-    json.number("to", rounded(band.high().to(unit), RoundingMode.FLOOR).value());
+  private static JsonObject ends(Band band, Unit unit) {
+    return new JsonObject()
+        .put("from", rounded(band.low().to(unit), RoundingMode.CEILING).value())
+        .put("to", rounded(band.high().to(unit), RoundingMode.FLOOR).value());
   }
 
-  private static void reach(Json json, Reach reach) throws IOException {
-    json.quantity("length", reach.length());
-    json.quantity("angle", reach.angle());
+  private static JsonObject candidate(Candidate candidate) {
+    return new JsonObject()
+        .put("wrench", candidate.wrench().name())
+        .put("taken", candidate.taken())
+        .put("why", candidate.why());
   }
 
-  private static void accuracy(Json json, Accuracy accuracy) throws IOException {
-    json.number("percent", accuracy.percent());
-    json.truth("assumed", accuracy.assumed());
+  private static JsonObject joint(Joint joint) {
+    JsonObject pitch =
+        new JsonObject()
+            .put("value", plain(joint.thread().pitchMm()))
+            .put("unit", Unit.MILLIMETRE.symbol());
+    JsonObject json =
+        new JsonObject()
+            .put(
+                "thread",
+                new JsonObject()
+                    .put("designation", joint.thread().designation())
+                    .put("pitch", pitch)
+                    .put("pitchAssumed", joint.pitchAssumed()))
+            .put("class", joint.strength().map(StrengthClass::label));
+    joint.clampLoadKn().ifPresent(load -> json.putAll(load(joint, load)));
+    return json;
   }
 
-  private static void candidate(Json json, Candidate candidate) throws IOException {
-    json.text("wrench", candidate.wrench().name());
-    json.truth("taken", candidate.taken());
-    json.text("why", candidate.why());
+  private static JsonObject load(Joint joint, double load) {
+    JsonObject json =
+        new JsonObject()
+            .put("friction", plain(joint.friction()))
+            .put("clampLoadKn", rounded(load))
+            .put(
+                "clampLoadScatter",
+                new JsonObject()
+                    .put("percent", Joint.SCATTER_PERCENT)
+                    .put("from", rounded(load * (100 - Joint.SCATTER_PERCENT) / 100))
+                    .put("to", rounded(load * (100 + Joint.SCATTER_PERCENT) / 100))
+                    .put("unit", "kN"));
+    joint
+        .percentOfProof()
+        .ifPresent(
+            percent ->
+                json.put("proofLoadKn", rounded(joint.proofLoadKn().orElseThrow()))
+                    .put("percentOfProof", rounded(percent)));
+    return json;
   }
 
-  private static void joint(Json json, Joint joint) throws IOException {
-    json.object(
-        "thread",
-        () -> {
-          json.text("designation", joint.thread().designation());
-          json.object(
-              "pitch",
-              () -> {
-                json.number("value", plain(joint.thread().pitchMm()));
-                json.text("unit", Unit.MILLIMETRE.symbol());
-              });
-          json.truth("pitchAssumed", joint.pitchAssumed());
-        });
-    json.text("class", joint.strength().map(StrengthClass::label));
-    if (joint.clampLoadKn().isPresent()) {
-      load(json, joint, joint.clampLoadKn().getAsDouble());
-    }
-  }
-
-  private static void load(Json json, Joint joint, double load) throws IOException {
-    json.number("friction", plain(joint.friction()));
-    json.number("clampLoadKn", rounded(load));
-    json.object(
-        "clampLoadScatter",
-        () -> {
-          json.number("percent", Joint.SCATTER_PERCENT);
-          json.number("from", rounded(load * (100 - Joint.SCATTER_PERCENT) / 100));
-          json.number("to", rounded(load * (100 + Joint.SCATTER_PERCENT) / 100));
-          json.text("unit", "kN");
-        });
-    if (joint.percentOfProof().isPresent()) {
-      json.number("proofLoadKn", rounded(joint.proofLoadKn().getAsDouble()));
-      json.number("percentOfProof", rounded(joint.percentOfProof().getAsDouble()));
-    }
-  }
-
-  private static void warning(Json json, Warning warning) throws IOException {
-    json.text("code", warning.code().word());
-    json.text("severity", warning.code().severity().word());
-    json.text("text", Language.BRITISH.source(warning.text()));
+  private static JsonObject warning(Warning warning) {
+    return new JsonObject()
+        .put("code", warning.code().word())
+        .put("severity", warning.code().severity().word())
+        .put("text", Language.BRITISH.source(warning.text()));
   }
 
   /** As it was written: 1.75, not 1.750. */

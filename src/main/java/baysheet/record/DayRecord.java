@@ -5,13 +5,13 @@ import baysheet.garage.DayReport;
 import baysheet.garage.EveningList;
 import baysheet.garage.GarageDay;
 import baysheet.garage.GarageDay.Placed;
+import baysheet.json.JsonObject;
+import baysheet.json.JsonText;
 import baysheet.sheet.Heading;
 import baysheet.wording.DayWords;
 import baysheet.wording.Language;
-import java.io.IOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
 
@@ -19,141 +19,120 @@ import java.util.Locale;
 public final class DayRecord {
   private static final int FORMAT = 1;
 
-  private final Json json;
   private final DayReport report;
   private final Language language;
 
-  private DayRecord(Json json, DayReport report) {
-    this.json = json;
+  private DayRecord(DayReport report) {
     this.report = report;
     this.language = DayWords.language(report);
   }
 
   /** The day as JSON. */
   public static String print(DayReport report) {
-    return new String(
-        Json.indented(json -> new DayRecord(json, report).all()), StandardCharsets.UTF_8);
+    return JsonText.indentedPlain(new DayRecord(report).all());
   }
 
-  private void all() throws IOException {
+  private JsonObject all() {
     GarageDay day = report.day();
-    json.object(
-        () -> {
-          json.number("format", FORMAT);
-          json.text("date", day.date());
-          json.text("shop", day.shop());
-          json.object("hours", this::hours);
-          json.list("jobs", day.jobs(), this::job);
-          json.list("clashes", day.clashes(), this::together);
-          json.object("evening", this::evening);
-          json.texts("unplanned", report.unplanned());
-          json.list(
-              "gone",
-              List.copyOf(report.gone().entrySet()),
-              it ->
-                  json.object(
-                      () -> {
-                        json.text("job", it.getKey());
-                        json.text("state", it.getValue());
-                      }));
-        });
+    return new JsonObject()
+        .put("format", FORMAT)
+        .put("date", day.date())
+        .put("shop", day.shop())
+        .put("hours", hours())
+        .list("jobs", day.jobs(), this::job)
+        .list("clashes", day.clashes(), DayRecord::together)
+        .put("evening", evening())
+        .put("unplanned", report.unplanned())
+        .list(
+            "gone",
+            report.gone().entrySet(),
+            it -> new JsonObject().put("job", it.getKey()).put("state", it.getValue()));
   }
 
-  private void hours() throws IOException {
+  private JsonObject hours() {
     OpeningHours open = report.day().open();
-    json.text("opens", open.opens());
-    json.text("closes", open.closes());
-    json.texts("breaks", open.breaks().stream().map(it -> it.from() + ".." + it.to()).toList());
-    json.truth("given", report.day().hoursGiven());
+    return new JsonObject()
+        .put("opens", open.opens())
+        .put("closes", open.closes())
+        .put("breaks", open.breaks().stream().map(it -> it.from() + ".." + it.to()).toList())
+        .put("given", report.day().hoursGiven());
   }
 
-  private void job(Placed placed) throws IOException {
+  private JsonObject job(Placed placed) {
     Heading heading = placed.job().sheet().heading();
-    json.object(
-        () -> {
-          json.text("job", heading.job());
-          json.text("vehicle", heading.vehicle());
-          json.text("plate", heading.plate());
-          json.texts("works", language.statements(heading.works()));
-          json.text("bay", heading.bay());
-          json.text("by", heading.by().id());
-          json.text("with", heading.with().map(Heading.Person::id));
-          json.text("from", DayWords.clock(placed.from()));
-          json.text("to", DayWords.clock(placed.to()));
-          json.list(
-              "stages",
-              placed.parts().size() == 1 ? List.of() : placed.parts(),
-              it -> spell("sheet", new GarageDay.Spell(it.sheet(), it.from(), it.to())));
-          json.list("looks", placed.looks(), it -> spell("person", it));
-          json.list("tools", placed.tools(), it -> spell("tool", it));
-          json.text("promised", placed.promised().map(DayWords::clock));
-          if (placed.promised().isPresent()) {
-            json.number(
-                "chance", BigDecimal.valueOf(placed.chance()).setScale(2, RoundingMode.HALF_UP));
-            json.number("lateMinutes", placed.late());
-          }
-          json.list("waits", placed.waits(), it -> wait(placed, it));
-          json.text("state", report.states().getOrDefault(heading.job(), ""));
-        });
+    return new JsonObject()
+        .put("job", heading.job())
+        .put("vehicle", heading.vehicle())
+        .put("plate", heading.plate())
+        .put("works", language.statements(heading.works()))
+        .put("bay", heading.bay())
+        .put("by", heading.by().id())
+        .put("with", heading.with().map(Heading.Person::id))
+        .put("from", DayWords.clock(placed.from()))
+        .put("to", DayWords.clock(placed.to()))
+        .list(
+            "stages",
+            placed.parts().size() == 1 ? List.of() : placed.parts(),
+            it -> spell("sheet", new GarageDay.Spell(it.sheet(), it.from(), it.to())))
+        .list("looks", placed.looks(), it -> spell("person", it))
+        .list("tools", placed.tools(), it -> spell("tool", it))
+        .put("promised", placed.promised().map(DayWords::clock))
+        .put(
+            "chance",
+            placed
+                .promised()
+                .map(it -> BigDecimal.valueOf(placed.chance()).setScale(2, RoundingMode.HALF_UP)))
+        .put("lateMinutes", placed.promised().map(it -> placed.late()))
+        .list("waits", placed.waits(), it -> wait(placed, it))
+        .put("state", report.states().getOrDefault(heading.job(), ""));
   }
 
-  private void spell(String key, GarageDay.Spell spell) throws IOException {
-    json.object(
-        () -> {
-          json.text(key, spell.who());
-          json.text("from", DayWords.clock(spell.from()));
-          json.text("to", DayWords.clock(spell.to()));
-        });
+  private static JsonObject spell(String key, GarageDay.Spell spell) {
+    return new JsonObject()
+        .put(key, spell.who())
+        .put("from", DayWords.clock(spell.from()))
+        .put("to", DayWords.clock(spell.to()));
   }
 
-  private void wait(Placed placed, GarageDay.Wait wait) throws IOException {
-    json.object(
-        () -> {
-          json.text("kind", wait.resource().kind().name().toLowerCase(Locale.ROOT));
-          json.text("name", wait.resource().name());
-          json.texts("jobs", wait.jobs());
-          json.text("sheet", placed.parts().get(wait.part()).sheet());
-          json.text("at", DayWords.clock(wait.at()));
-        });
+  private static JsonObject wait(Placed placed, GarageDay.Wait wait) {
+    return new JsonObject()
+        .put("kind", wait.resource().kind().name().toLowerCase(Locale.ROOT))
+        .put("name", wait.resource().name())
+        .put("jobs", wait.jobs())
+        .put("sheet", placed.parts().get(wait.part()).sheet())
+        .put("at", DayWords.clock(wait.at()));
   }
 
-  private void together(GarageDay.Together together) throws IOException {
-    json.object(
-        () -> {
-          json.text("kind", together.resource().kind().name().toLowerCase(Locale.ROOT));
-          json.text("name", together.resource().name());
-          json.number("units", together.units());
-          json.texts("jobs", together.jobs());
-          json.text("from", DayWords.clock(together.from()));
-          json.text("to", DayWords.clock(together.to()));
-        });
+  private static JsonObject together(GarageDay.Together together) {
+    return new JsonObject()
+        .put("kind", together.resource().kind().name().toLowerCase(Locale.ROOT))
+        .put("name", together.resource().name())
+        .put("units", together.units())
+        .put("jobs", together.jobs())
+        .put("from", DayWords.clock(together.from()))
+        .put("to", DayWords.clock(together.to()));
   }
 
-  private void evening() throws IOException {
+  private JsonObject evening() {
     EveningList list = report.evening();
-    json.list("borrow", list.borrow(), this::line);
-    json.list("book", list.book(), this::line);
-    json.list("figures", list.figures(), this::line);
-    json.list("prepare", list.prepare(), this::line);
-    json.list("parts", list.parts(), this::part);
+    return new JsonObject()
+        .list("borrow", list.borrow(), this::line)
+        .list("book", list.book(), this::line)
+        .list("figures", list.figures(), this::line)
+        .list("prepare", list.prepare(), this::line)
+        .list("parts", list.parts(), DayRecord::part);
   }
 
-  private void line(EveningList.Line line) throws IOException {
-    json.object(
-        () -> {
-          json.text("job", line.job());
-          json.text("text", language.text(line.text()));
-        });
+  private JsonObject line(EveningList.Line line) {
+    return new JsonObject().put("job", line.job()).put("text", language.text(line.text()));
   }
 
-  private void part(EveningList.Part part) throws IOException {
-    json.object(
-        () -> {
-          json.text("job", part.job().number());
-          json.text("part", part.line().part());
-          json.number("count", part.line().count());
-          json.texts("places", part.line().places());
-          json.truth("fastener", part.line().fastener());
-        });
+  private static JsonObject part(EveningList.Part part) {
+    return new JsonObject()
+        .put("job", part.job().number())
+        .put("part", part.line().part())
+        .put("count", part.line().count())
+        .put("places", part.line().places())
+        .put("fastener", part.line().fastener());
   }
 }

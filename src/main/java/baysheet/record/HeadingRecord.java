@@ -1,84 +1,85 @@
 package baysheet.record;
 
+import baysheet.json.JsonObject;
 import baysheet.sheet.Heading;
 import baysheet.sheet.QualifiedWork;
 import baysheet.sheet.Sheet;
+import baysheet.sheet.Stage;
 import baysheet.torque.Unit;
 import baysheet.wording.Language;
-import java.io.IOException;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Writes what identifies a sheet: the job, the vehicle, the people. */
-record HeadingRecord(Json json, Sheet sheet, Language language) {
-  void sheet(Json.Piece ofPage) throws IOException {
+record HeadingRecord(Sheet sheet, Language language) {
+  JsonObject identity() {
     Heading heading = sheet.heading();
-    json.text("job", heading.job());
-    if (sheet.stage().isPresent()) {
-      json.number("stage", sheet.stage().get().n());
-      json.number("stages", sheet.stage().get().of());
-    }
-    json.text("date", heading.date());
-    json.text("revision", heading.revision());
-    json.text("title", language.title(heading));
-    json.text("shop", heading.shop());
-    json.text("language", language.tag());
-    json.texts("units", heading.torqueUnits().stream().map(Unit::symbol).toList());
-    json.text("distanceUnit", heading.distance().symbol());
-    json.number("pages", 1);
-    ofPage.write();
+    return new JsonObject()
+        .put("job", heading.job())
+        .put("stage", sheet.stage().map(Stage::n))
+        .put("stages", sheet.stage().map(Stage::of))
+        .put("date", heading.date())
+        .put("revision", heading.revision())
+        .put("title", language.title(heading))
+        .put("shop", heading.shop())
+        .put("language", language.tag())
+        .put("units", heading.torqueUnits().stream().map(Unit::symbol).toList())
+        .put("distanceUnit", heading.distance().symbol())
+        .put("pages", 1);
   }
 
-  void vehicle() throws IOException {
+  JsonObject vehicle() {
     Heading heading = sheet.heading();
-    json.text("book", heading.book());
-    json.text("name", heading.vehicle());
-    json.text("years", heading.years());
-    json.text("plate", heading.plate());
-    json.text("vin", heading.vin());
-    json.quantity("odometer", heading.odometer());
-    json.texts("state", heading.state());
+    return new JsonObject()
+        .put("book", heading.book())
+        .put("name", heading.vehicle())
+        .put("years", heading.years())
+        .put("plate", heading.plate())
+        .put("vin", heading.vin())
+        .put("odometer", heading.odometer())
+        .put("state", heading.state());
   }
 
-  void people() throws IOException {
+  JsonObject people() {
     Heading heading = sheet.heading();
-    json.text("by", heading.by().id());
-    json.text("with", heading.with().map(Heading.Person::id));
-    json.text("second", heading.second().map(Heading.Person::id));
-    json.list(
-        "named",
-        Stream.of(Optional.of(heading.by()), heading.with(), heading.second())
-            .flatMap(Optional::stream)
-            .toList(),
-        person -> json.object(() -> person(person)));
-    json.text("customer", heading.customer());
-    json.list("qualified", sheet.qualified(), this::qualified);
+    return new JsonObject()
+        .put("by", heading.by().id())
+        .put("with", heading.with().map(Heading.Person::id))
+        .put("second", heading.second().map(Heading.Person::id))
+        .list(
+            "named",
+            Stream.of(Optional.of(heading.by()), heading.with(), heading.second())
+                .flatMap(Optional::stream)
+                .toList(),
+            HeadingRecord::person)
+        .put("customer", heading.customer())
+        .list("qualified", sheet.qualified(), this::qualified);
   }
 
-  private void person(Heading.Person person) throws IOException {
-    json.text("person", person.id());
-    json.text("name", person.name());
-    json.text("grade", person.grade().name().toLowerCase(Locale.ROOT));
+  private static JsonObject person(Heading.Person person) {
+    return new JsonObject()
+        .put("person", person.id())
+        .put("name", person.name())
+        .put("grade", person.grade().name().toLowerCase(Locale.ROOT));
   }
 
-  private void qualified(QualifiedWork work) throws IOException {
-    json.object(
-        () -> {
-          json.text("qualification", work.qualification());
-          json.text("words", language.text(work.words()));
-          json.numbers("steps", work.steps());
-          json.object("by", () -> holder(work.by()));
-          json.numbers("holds", work.holds());
-          json.texts("checks", work.checks());
-          json.list("second", work.second(), it -> json.object(() -> holder(it)));
-        });
+  private JsonObject qualified(QualifiedWork work) {
+    return new JsonObject()
+        .put("qualification", work.qualification())
+        .put("words", language.text(work.words()))
+        .put("steps", work.steps())
+        .put("by", holder(work.by()))
+        .put("holds", work.holds())
+        .put("checks", work.checks())
+        .list("second", work.second(), HeadingRecord::holder);
   }
 
-  private void holder(QualifiedWork.Holder holder) throws IOException {
-    json.text("person", holder.person());
-    json.text("name", holder.name());
-    json.text("certificate", holder.certificate());
-    json.text("until", holder.until());
+  private static JsonObject holder(QualifiedWork.Holder holder) {
+    return new JsonObject()
+        .put("person", holder.person())
+        .put("name", holder.name())
+        .put("certificate", holder.certificate())
+        .put("until", holder.until());
   }
 }

@@ -1,5 +1,6 @@
 package baysheet.record;
 
+import baysheet.json.JsonObject;
 import baysheet.sheet.CheckLine;
 import baysheet.sheet.Heading;
 import baysheet.sheet.PartLine;
@@ -8,82 +9,73 @@ import baysheet.sheet.Statement;
 import baysheet.sheet.TorqueLine;
 import baysheet.torque.Quantity;
 import baysheet.wording.Language;
-import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
 /** Writes what an office wants to know of a sheet: works with their parts, what is still open. */
-record InvoiceRecord(Json json, Sheet sheet, Language language) {
-  void write() throws IOException {
-    json.list(
-        "work",
-        sheet.heading().works().stream()
-            .filter(Statement.Work.class::isInstance)
-            .map(Statement.Work.class::cast)
-            .toList(),
-        this::work);
-    json.list("supplies", sheet.consumables(), this::supply);
-    json.list("open", open(), this::open);
+record InvoiceRecord(Sheet sheet, Language language) {
+  JsonObject all() {
     List<Recheck> rechecks = rechecks();
-    if (!rechecks.isEmpty()) {
-      json.object("recheck", () -> recheck(rechecks.get(0)));
-    }
-    json.list("rechecks", rechecks, it -> json.object(() -> recheck(it)));
-    json.list("seen", sheet.heading().seen(), this::seen);
+    return new JsonObject()
+        .list(
+            "work",
+            sheet.heading().works().stream()
+                .filter(Statement.Work.class::isInstance)
+                .map(Statement.Work.class::cast)
+                .toList(),
+            this::work)
+        .list("supplies", sheet.consumables(), this::supply)
+        .list("open", open(), this::open)
+        .put("recheck", rechecks.stream().findFirst().map(this::recheck))
+        .list("rechecks", rechecks, this::recheck)
+        .list("seen", sheet.heading().seen(), InvoiceRecord::seen);
   }
 
-  private void work(Statement.Work work) throws IOException {
+  private JsonObject work(Statement.Work work) {
     List<PartLine> parts =
         sheet.parts().stream()
             .filter(part -> part.byProcedure().containsKey(work.procedure()))
             .toList();
-    json.object(
-        () -> {
-          json.text("procedure", work.procedure());
-          json.text("title", language.text(work.title()));
-          json.texts("places", work.places());
-          json.list(
-              "parts",
-              parts,
-              part ->
-                  json.object(
-                      () -> {
-                        json.text("part", language.text(part.part()));
-                        json.text("number", part.number());
-                        json.number("count", part.byProcedure().get(work.procedure()));
-                      }));
-        });
+    return new JsonObject()
+        .put("procedure", work.procedure())
+        .put("title", language.text(work.title()))
+        .put("places", work.places())
+        .list(
+            "parts",
+            parts,
+            part ->
+                new JsonObject()
+                    .put("part", language.text(part.part()))
+                    .put("number", part.number())
+                    .put("count", part.byProcedure().get(work.procedure())));
   }
 
-  private void supply(Statement supply) throws IOException {
-    json.object(
-        () -> {
-          String words = language.text(supply);
-          if (supply instanceof Statement.Fluid of) {
-            json.text("name", of.fluid().name());
-            json.text("words", words);
-            json.text("grade", of.fluid().grade());
-            json.quantity("capacity", of.fluid().capacity());
-          } else {
-            json.text("name", supply instanceof Statement.FluidAsRecorded of ? of.name() : words);
-            json.text("words", words);
-          }
-        });
+  private JsonObject supply(Statement supply) {
+    String words = language.text(supply);
+    if (supply instanceof Statement.Fluid of) {
+      return new JsonObject()
+          .put("name", of.fluid().name())
+          .put("words", words)
+          .put("grade", of.fluid().grade())
+          .put("capacity", of.fluid().capacity());
+    } else {
+      return new JsonObject()
+          .put("name", supply instanceof Statement.FluidAsRecorded of ? of.name() : words)
+          .put("words", words);
+    }
   }
 
   private List<CheckLine> open() {
     return sheet.checks().stream().filter(check -> check.keepsOpen().isPresent()).toList();
   }
 
-  private void open(CheckLine check) throws IOException {
-    json.object(
-        () -> {
-          json.text("text", language.text(check.keepsOpen()));
-          json.texts("places", check.places());
-          json.text("releasedBy", language.text(check.releasedBy()));
-        });
+  private JsonObject open(CheckLine check) {
+    return new JsonObject()
+        .put("text", language.text(check.keepsOpen()))
+        .put("places", check.places())
+        .put("releasedBy", language.text(check.releasedBy()));
   }
 
   /** Rows that are looked at again after the same distance. */
@@ -100,19 +92,17 @@ record InvoiceRecord(Json json, Sheet sheet, Language language) {
   }
 
   /** The sheet counts from the odometer out, which is written by hand: it is due no earlier. */
-  private void recheck(Recheck recheck) throws IOException {
-    json.quantity("after", recheck.after());
-    json.quantity(
-        "dueAt", sheet.heading().odometer().map(reading -> reading.plus(recheck.after())));
-    json.numbers("rows", recheck.rows());
+  private JsonObject recheck(Recheck recheck) {
+    return new JsonObject()
+        .put("after", recheck.after())
+        .put("dueAt", sheet.heading().odometer().map(reading -> reading.plus(recheck.after())))
+        .put("rows", recheck.rows());
   }
 
-  private void seen(Heading.Seen seen) throws IOException {
-    json.object(
-        () -> {
-          json.text("on", seen.on());
-          json.text("what", seen.what());
-          json.text("of", seen.onVehicle() ? "vehicle" : "kind");
-        });
+  private static JsonObject seen(Heading.Seen seen) {
+    return new JsonObject()
+        .put("on", seen.on())
+        .put("what", seen.what())
+        .put("of", seen.onVehicle() ? "vehicle" : "kind");
   }
 }

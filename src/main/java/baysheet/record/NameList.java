@@ -1,8 +1,8 @@
 package baysheet.record;
 
-import java.io.IOException;
+import baysheet.json.JsonObject;
+import baysheet.json.JsonText;
 import java.util.List;
-import java.util.Objects;
 
 /** The words of a shop folder as data, for other programs. */
 public final class NameList {
@@ -21,30 +21,24 @@ public final class NameList {
    */
   public record Name(String sort, String name, String meaning, List<String> belongs, String from) {
     public Name {
-      Objects.requireNonNull(sort);
-      Objects.requireNonNull(name);
-      Objects.requireNonNull(meaning);
       belongs = List.copyOf(belongs);
-      Objects.requireNonNull(from);
     }
   }
 
-  /** UTF-8, a line for each name. */
-  public static byte[] write(List<Name> names) {
-    return Json.lines(
-        json ->
-            json.object(
-                () -> {
-                  json.number("format", FORMAT);
-                  json.list("names", names, name -> json.object(() -> name(json, name)));
-                }));
-  }
-
-  private static void name(Json json, Name name) throws IOException {
-    json.text("sort", name.sort());
-    json.text("name", name.name());
-    json.text("meaning", name.meaning());
-    json.texts("belongs", name.belongs());
-    json.text("from", name.from());
+  /** A line for each name. */
+  public static String print(List<Name> names) {
+    return JsonText.lines(
+        new JsonObject()
+            .put("format", FORMAT)
+            .list(
+                "names",
+                names,
+                name ->
+                    new JsonObject()
+                        .put("sort", name.sort())
+                        .put("name", name.name())
+                        .put("meaning", name.meaning())
+                        .put("belongs", name.belongs())
+                        .put("from", name.from())));
   }
 }

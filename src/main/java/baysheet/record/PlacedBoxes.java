@@ -1,13 +1,9 @@
 package baysheet.record;
 
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonParser;
-import com.fasterxml.jackson.core.JsonToken;
+import baysheet.json.JsonObject;
+import baysheet.json.JsonText;
 import java.io.IOException;
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 
 /**
  * What stands where on a sheet, as its record says: the boxes for a pen, and what a machine looks
@@ -17,8 +13,6 @@ import java.util.Map;
  * @param code the code; none of the squares is it
  */
 public record PlacedBoxes(List<Box> boxes, Place code, List<Place> squares) {
-  private static final JsonFactory FACTORY = new JsonFactory();
-
   /** A rectangle, by its lower left corner. */
   public record Place(double x, double y, double w, double h) {}
 
@@ -41,67 +35,40 @@ public record PlacedBoxes(List<Box> boxes, Place code, List<Place> squares) {
    * @throws IOException if the bytes are no record of a sheet that carries a code
    */
   public static PlacedBoxes of(byte[] record) throws IOException {
-    List<Box> boxes = new ArrayList<>();
-    List<Place> codes = new ArrayList<>();
-    List<Place> squares = new ArrayList<>();
-    try (JsonParser json = FACTORY.createParser(record)) {
-      json.nextToken();
-      while (json.nextToken() == JsonToken.FIELD_NAME) {
-        String key = json.currentName();
-        json.nextToken();
-        if (key.equals("boxes")) {
-          for (Map<String, String> box : objects(json)) {
-            boolean required = Boolean.parseBoolean(text(box, "required"));
-            boxes.add(new Box(text(box, "name"), text(box, "kind"), required, place(box)));
-          }
-        } else if (key.equals("marks")) {
-          for (Map<String, String> mark : objects(json)) {
-            (text(mark, "kind").equals("code") ? codes : squares).add(place(mark));
-          }
-        } else {
-          json.skipChildren();
-        }
-      }
-    }
-    if (codes.size() != 1 || squares.size() != 4) {
-      throw new IOException(codes.size() + " codes and " + squares.size() + " squares in a record");
-    }
-    return new PlacedBoxes(boxes, codes.get(0), squares);
-  }
-
-  private static List<Map<String, String>> objects(JsonParser json) throws IOException {
-    List<Map<String, String>> objects = new ArrayList<>();
-    while (json.nextToken() == JsonToken.START_OBJECT) {
-      Map<String, String> object = new HashMap<>();
-      while (json.nextToken() == JsonToken.FIELD_NAME) {
-        String key = json.currentName();
-        json.nextToken();
-        object.put(key, json.getText());
-        json.skipChildren();
-      }
-      objects.add(object);
-    }
-    return objects;
-  }
-
-  private static Place place(Map<String, String> object) throws IOException {
-    return new Place(
-        number(object, "x"), number(object, "y"), number(object, "w"), number(object, "h"));
-  }
-
-  private static double number(Map<String, String> object, String key) throws IOException {
+    JsonObject whole = JsonText.read(record);
     try {
-      return Double.parseDouble(text(object, key));
-    } catch (NumberFormatException e) {
-      throw new IOException(key + " of a box in a record is no number", e);
+      List<Box> boxes = whole.objects("boxes").stream().map(PlacedBoxes::box).toList();
+      List<Place> codes = marks(whole, true);
+      List<Place> squares = marks(whole, false);
+      if (codes.size() != 1 || squares.size() != 4) {
+        throw new IOException(
+            codes.size() + " codes and " + squares.size() + " squares in a record");
+      }
+      return new PlacedBoxes(boxes, codes.get(0), squares);
+    } catch (IllegalArgumentException e) {
+      throw new IOException("a box in a record: " + e.getMessage(), e);
     }
   }
 
-  private static String text(Map<String, String> object, String key) throws IOException {
-    String text = object.get(key);
-    if (text == null) {
-      throw new IOException("a box in a record has no " + key);
+  private static List<Place> marks(JsonObject whole, boolean codes) {
+    return whole.objects("marks").stream()
+        .filter(it -> it.text("kind").equals("code") == codes)
+        .map(PlacedBoxes::place)
+        .toList();
+  }
+
+  private static Box box(JsonObject box) {
+    if (!box.has("required")) {
+      throw new IllegalArgumentException("there is no required");
     }
-    return text;
+    return new Box(box.text("name"), box.text("kind"), box.truth("required"), place(box));
+  }
+
+  private static Place place(JsonObject object) {
+    return new Place(
+        object.decimal("x").doubleValue(),
+        object.decimal("y").doubleValue(),
+        object.decimal("w").doubleValue(),
+        object.decimal("h").doubleValue());
   }
 }

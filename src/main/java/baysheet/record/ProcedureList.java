@@ -1,9 +1,9 @@
 package baysheet.record;
 
-import java.io.IOException;
+import baysheet.json.JsonObject;
+import baysheet.json.JsonText;
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
 import java.util.Optional;
 
 /** The procedures of a shop folder as data, and for which of them a spec book is ready. */
@@ -31,10 +31,7 @@ public final class ProcedureList {
       List<String> fasteners,
       List<Readiness> ready) {
     public Line {
-      Objects.requireNonNull(name);
-      Objects.requireNonNull(title);
       places = List.copyOf(places);
-      Objects.requireNonNull(serves);
       needs = List.copyOf(needs);
       fasteners = List.copyOf(fasteners);
       ready = List.copyOf(ready);
@@ -58,44 +55,34 @@ public final class ProcedureList {
   public record Readiness(
       String place, State state, List<String> missing, List<String> unknown, String because) {
     public Readiness {
-      Objects.requireNonNull(place);
-      Objects.requireNonNull(state);
       missing = List.copyOf(missing);
       unknown = List.copyOf(unknown);
-      Objects.requireNonNull(because);
     }
   }
 
-  /** UTF-8, a line for each procedure. */
-  public static byte[] write(List<Line> lines) {
-    return Json.lines(
-        json ->
-            json.object(
-                () -> {
-                  json.number("format", FORMAT);
-                  json.list("procedures", lines, line -> json.object(() -> line(json, line)));
-                }));
+  /** A line for each procedure. */
+  public static String print(List<Line> lines) {
+    return JsonText.lines(
+        new JsonObject().put("format", FORMAT).list("procedures", lines, ProcedureList::json));
   }
 
-  private static void line(Json json, Line line) throws IOException {
-    json.text("name", line.name());
-    json.text("title", line.title());
-    json.texts("places", line.places());
-    json.text("serves", line.serves());
-    json.texts("onlyWith", line.needs());
-    json.texts("fasteners", line.fasteners());
-    if (!line.ready().isEmpty()) {
-      json.list("vehicle", line.ready(), it -> json.object(() -> readiness(json, it)));
-    }
+  private static JsonObject json(Line line) {
+    return new JsonObject()
+        .put("name", line.name())
+        .put("title", line.title())
+        .put("places", line.places())
+        .put("serves", line.serves())
+        .put("onlyWith", line.needs())
+        .put("fasteners", line.fasteners())
+        .listIfAny("vehicle", line.ready().stream().map(ProcedureList::json).toList());
   }
 
-  private static void readiness(Json json, Readiness it) throws IOException {
-    json.text("place", it.place());
-    json.text("state", it.state().name().toLowerCase(Locale.ROOT));
-    json.texts("missing", it.missing());
-    json.texts("unknown", it.unknown());
-    if (!it.because().isEmpty()) {
-      json.text("because", it.because());
-    }
+  private static JsonObject json(Readiness it) {
+    return new JsonObject()
+        .put("place", it.place())
+        .put("state", it.state().name().toLowerCase(Locale.ROOT))
+        .put("missing", it.missing())
+        .put("unknown", it.unknown())
+        .put("because", Optional.of(it.because()).filter(why -> !why.isEmpty()));
   }
 }

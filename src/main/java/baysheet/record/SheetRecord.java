@@ -1,11 +1,12 @@
 package baysheet.record;
 
+import baysheet.json.JsonObject;
+import baysheet.json.JsonText;
 import baysheet.layout.Fit;
 import baysheet.layout.Item;
 import baysheet.layout.Page;
 import baysheet.sheet.CautionLine;
 import baysheet.sheet.CheckLine;
-import baysheet.sheet.Heading;
 import baysheet.sheet.PartLine;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.Support;
@@ -14,7 +15,8 @@ import baysheet.torque.ThreePoint;
 import baysheet.wording.Language;
 import baysheet.wording.StageWords;
 import baysheet.wording.StepSentences;
-import java.io.IOException;
+import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 
@@ -26,20 +28,14 @@ import java.util.Optional;
 public final class SheetRecord {
   private static final int FORMAT = 1;
 
-  private final Json json;
   private final Sheet sheet;
   private final Language language;
   private final StepSentences sentences;
-  private final HeadingRecord heading;
-  private final InvoiceRecord invoice;
 
-  private SheetRecord(Json json, Sheet sheet) {
-    this.json = json;
+  private SheetRecord(Sheet sheet) {
     this.sheet = sheet;
     this.language = Language.of(sheet.heading());
     this.sentences = new StepSentences(sheet);
-    this.heading = new HeadingRecord(json, sheet, language);
-    this.invoice = new InvoiceRecord(json, sheet, language);
   }
 
   /**
@@ -48,118 +44,104 @@ public final class SheetRecord {
    * @param fit how it was made to fit
    */
   public static byte[] write(Sheet sheet, SheetId id, String paper, Page page, Fit fit) {
-    return Json.lines(
-        json -> {
-          SheetRecord record = new SheetRecord(json, sheet);
-          record.all(
-              () -> {
-                json.text("id", id.text());
-                json.text("hash", id.hash());
-                json.text("code", id.code());
-                json.text("paper", paper);
-                json.number("bodyPt", Json.points(fit.bodySize()));
-                json.texts("dropped", fit.dropped());
-              },
-              () -> {
-                json.list("boxes", page.pens(), pen -> record.box(page, pen));
-                json.list("marks", page.modules(), it -> record.mark(page, it));
-              });
-        });
+    JsonObject onPage =
+        new JsonObject()
+            .put("id", id.text())
+            .put("hash", id.hash())
+            .put("code", id.code())
+            .put("paper", paper)
+            .put("bodyPt", points(fit.bodySize()))
+            .put("dropped", fit.dropped());
+    return JsonText.lines(
+            new SheetRecord(sheet)
+                .all(onPage)
+                .list("boxes", page.pens(), pen -> box(page, pen))
+                .list("marks", page.modules(), it -> mark(page, it)))
+        .getBytes(StandardCharsets.UTF_8);
   }
 
-  /** The same without its id and all that depends on the page, its keys sorted, without spaces. */
+  /** The same without its id and all that depends on the page. */
   static byte[] canonical(Sheet sheet) {
-    return Canonical.of(Json.lines(json -> new SheetRecord(json, sheet).all(() -> {}, () -> {})));
+    return JsonText.canonical(new SheetRecord(sheet).all(new JsonObject()))
+        .getBytes(StandardCharsets.UTF_8);
   }
 
-  private void all(Json.Piece ofPage, Json.Piece boxes) throws IOException {
-    json.object(
-        () -> {
-          json.number("format", FORMAT);
-          json.object("sheet", () -> heading.sheet(ofPage));
-          json.object("vehicle", heading::vehicle);
-          json.object("people", heading::people);
-          json.text("bay", sheet.heading().bay());
-          json.text("bayEquipment", sheet.heading().bayEquipment());
-          json.text("complaint", sheet.heading().complaint());
-          json.text("promised", sheet.heading().promised());
-          json.text("notes", sheet.notes());
-          if (sheet.stage().isPresent()) {
-            new StageRecord(json, language).write(sheet.stage().get());
-          }
-          json.text(
-              "carried", sheet.heading().carried().map(it -> StageWords.continues(language, it)));
-          if (sheet.heading().replaces().isPresent()) {
-            Heading.Replaced before = sheet.heading().replaces().get();
-            json.object(
-                "replaces",
-                () -> {
-                  json.text("sheet", before.sheet());
-                  json.texts("changes", before.changes());
-                });
-          }
-          json.texts("works", language.statements(sheet.heading().works()));
-          invoice.write();
-          json.list("sections", sheet.sections(), this::section);
-          json.list("steps", sheet.steps(), this::step);
-          json.list("torque", sheet.torque(), line -> new TorqueRecord(json, language).write(line));
-          json.list("wrenches", sheet.wrenches(), this::wrench);
-          json.list("sockets", sheet.sockets(), this::socket);
-          json.list("tools", sheet.tools(), this::tool);
-          json.list("parts", sheet.parts(), this::part);
-          json.texts("consumables", language.statements(sheet.consumables()));
-          json.list("tally", sheet.tally(), it -> tally(json, language, it));
-          json.list("cautions", sheet.cautions(), this::caution);
-          json.list("checks", sheet.checks(), this::check);
-          heaviest();
-          json.list("supports", sheet.support(), one -> json.object(() -> support(one)));
-          json.object("time", this::time);
-          json.texts("evening", language.statements(sheet.evening()));
-          json.texts("sources", language.sources(sheet.sources()));
-          boxes.write();
-        });
+  private JsonObject all(JsonObject onPage) {
+    HeadingRecord head = new HeadingRecord(sheet, language);
+    TorqueRecord torque = new TorqueRecord(language);
+    JsonObject whole =
+        new JsonObject()
+            .put("format", FORMAT)
+            .put("sheet", head.identity().putAll(onPage))
+            .put("vehicle", head.vehicle())
+            .put("people", head.people())
+            .put("bay", sheet.heading().bay())
+            .put("bayEquipment", sheet.heading().bayEquipment())
+            .put("complaint", sheet.heading().complaint())
+            .put("promised", sheet.heading().promised())
+            .put("notes", sheet.notes());
+    sheet.stage().ifPresent(stage -> whole.putAll(new StageRecord(language).of(stage)));
+    return whole
+        .put("carried", sheet.heading().carried().map(it -> StageWords.continues(language, it)))
+        .put(
+            "replaces",
+            sheet
+                .heading()
+                .replaces()
+                .map(it -> new JsonObject().put("sheet", it.sheet()).put("changes", it.changes())))
+        .put("works", language.statements(sheet.heading().works()))
+        .putAll(new InvoiceRecord(sheet, language).all())
+        .list("sections", sheet.sections(), this::section)
+        .list("steps", sheet.steps(), this::step)
+        .list("torque", sheet.torque(), torque::of)
+        .list("wrenches", sheet.wrenches(), SheetRecord::wrench)
+        .list("sockets", sheet.sockets(), SheetRecord::socket)
+        .list("tools", sheet.tools(), this::tool)
+        .list("parts", sheet.parts(), this::part)
+        .put("consumables", language.statements(sheet.consumables()))
+        .list("tally", sheet.tally(), it -> tally(language, it))
+        .list("cautions", sheet.cautions(), this::caution)
+        .list("checks", sheet.checks(), this::check)
+        .put("support", heaviest().map(this::support))
+        .list("supports", sheet.support(), this::support)
+        .put("time", time(sheet.time()))
+        .put("evening", language.statements(sheet.evening()))
+        .put("sources", language.sources(sheet.sources()));
   }
 
-  private void section(Sheet.Section section) throws IOException {
-    json.object(
-        () -> {
-          json.text("heading", sentences.heading(section));
-          json.numbers("steps", section.steps().stream().map(Sheet.SheetStep::n).toList());
-          if (section.oneSideFirst().isPresent()) {
-            Sheet.Stretch sides = section.oneSideFirst().get();
-            json.numbers("oneSideFirst", List.of(sides.first(), sides.last()));
-          }
-        });
+  private JsonObject section(Sheet.Section section) {
+    return new JsonObject()
+        .put("heading", sentences.heading(section))
+        .put("steps", section.steps().stream().map(Sheet.SheetStep::n).toList())
+        .put("oneSideFirst", section.oneSideFirst().map(it -> List.of(it.first(), it.last())));
   }
 
-  private void step(Sheet.SheetStep step) throws IOException {
-    json.object(
-        () -> {
-          json.number("n", step.n());
-          json.text("id", step.source().id());
-          json.text("phase", step.phase().word());
-          json.text("moment", step.moment().word());
-          json.text("height", step.height().word());
-          json.text("place", step.places().get(0));
-          json.texts("places", step.places());
-          json.text("procedure", step.procedure());
-          json.text("text", sentences.text(step.source()));
-          json.texts("details", sentences.details(step));
-          json.texts("undo", step.undo());
-          json.texts("slacken", step.slacken());
-          json.texts("doUp", step.doUp());
-          json.texts("disturb", step.disturb());
-          json.texts("openCircuit", step.actions().circuits());
-          json.numbers("torque", step.torque());
-          json.texts("cautions", step.letters().all());
-          json.numbers("minutes", minutes(step.minutes()));
-          json.truth("hold", step.hold());
-          json.texts("entries", language.statements(step.entries()));
-          json.texts("cautionsAbove", step.letters().above());
-          json.text("because", language.text(step.teaching().because()));
-          json.text("good", step.teaching().good().map(language::text));
-          json.texts("ifStuck", language.texts(step.teaching().ifStuck()));
-        });
+  private JsonObject step(Sheet.SheetStep step) {
+    return new JsonObject()
+        .put("n", step.n())
+        .put("id", step.source().id())
+        .put("phase", step.phase().word())
+        .put("moment", step.moment().word())
+        .put("height", step.height().word())
+        .put("place", step.places().get(0))
+        .put("places", step.places())
+        .put("procedure", step.procedure())
+        .put("text", sentences.text(step.source()))
+        .put("details", sentences.details(step))
+        .put("undo", step.undo())
+        .put("slacken", step.slacken())
+        .put("doUp", step.doUp())
+        .put("disturb", step.disturb())
+        .put("openCircuit", step.actions().circuits())
+        .put("torque", step.torque())
+        .put("cautions", step.letters().all())
+        .put("minutes", minutes(step.minutes()))
+        .put("hold", step.hold())
+        .put("entries", language.statements(step.entries()))
+        .put("cautionsAbove", step.letters().above())
+        .put("because", language.text(step.teaching().because()))
+        .put("good", step.teaching().good().map(language::text))
+        .put("ifStuck", language.texts(step.teaching().ifStuck()));
   }
 
   private static List<Long> minutes(ThreePoint minutes) {
@@ -167,150 +149,132 @@ public final class SheetRecord {
         Math.round(minutes.low()), Math.round(minutes.likely()), Math.round(minutes.high()));
   }
 
-  private void wrench(Sheet.WrenchLine wrench) throws IOException {
-    json.object(
-        () -> {
-          json.text("name", wrench.name());
-          json.text("calibrated", wrench.calibrated());
-        });
+  private static JsonObject wrench(Sheet.WrenchLine wrench) {
+    return new JsonObject().put("name", wrench.name()).put("calibrated", wrench.calibrated());
   }
 
-  private void socket(Sheet.SocketLine socket) throws IOException {
-    json.object(
-        () -> {
-          json.text("drive", socket.drive().print());
-          json.text("head", socket.head().print());
-          json.number("points", socket.points());
-          json.truth("impact", socket.impact());
-          json.truth("deep", socket.deep());
-          json.number("count", socket.count());
-          json.number("firstStep", socket.firstStep());
-          json.truth("owned", socket.owned());
-          json.text("insert", socket.insert().map(Language::insertAndReach));
-        });
+  private static JsonObject socket(Sheet.SocketLine socket) {
+    return new JsonObject()
+        .put("drive", socket.drive().print())
+        .put("head", socket.head().print())
+        .put("points", socket.points())
+        .put("impact", socket.impact())
+        .put("deep", socket.deep())
+        .put("count", socket.count())
+        .put("firstStep", socket.firstStep())
+        .put("owned", socket.owned())
+        .put("insert", socket.insert().map(Language::insertAndReach));
   }
 
-  private void tool(Sheet.ToolLine tool) throws IOException {
-    json.object(
-        () -> {
-          json.text("name", language.text(tool.name()));
-          json.truth("special", tool.special());
-          json.truth("owned", tool.owned());
-          json.truth("ifStuck", tool.ifStuck());
-        });
+  private JsonObject tool(Sheet.ToolLine tool) {
+    return new JsonObject()
+        .put("name", language.text(tool.name()))
+        .put("special", tool.special())
+        .put("owned", tool.owned())
+        .put("ifStuck", tool.ifStuck());
   }
 
-  private void part(PartLine part) throws IOException {
-    json.object(
-        () -> {
-          json.text("part", language.text(part.part()));
-          json.number("count", part.count());
-          json.texts("places", part.places());
-          json.truth("fastener", part.fastener());
-          json.text("number", part.number());
-          json.texts("procedures", List.copyOf(part.byProcedure().keySet()));
-        });
+  private JsonObject part(PartLine part) {
+    return new JsonObject()
+        .put("part", language.text(part.part()))
+        .put("count", part.count())
+        .put("places", part.places())
+        .put("fastener", part.fastener())
+        .put("number", part.number())
+        .put("procedures", List.copyOf(part.byProcedure().keySet()));
   }
 
-  static void tally(Json json, Language language, Sheet.TallyLine line) throws IOException {
-    json.object(
-        () -> {
-          json.text("item", line.item());
-          json.text("words", language.text(line.words()));
-          json.number("count", line.count());
-          json.text("place", line.places().get(0));
-          json.texts("places", line.places());
-          json.number("off", line.off());
-          json.number("on", line.on());
-        });
+  static JsonObject tally(Language language, Sheet.TallyLine line) {
+    return new JsonObject()
+        .put("item", line.item())
+        .put("words", language.text(line.words()))
+        .put("count", line.count())
+        .put("place", line.places().get(0))
+        .put("places", line.places())
+        .put("off", line.off())
+        .put("on", line.on());
   }
 
-  private void caution(CautionLine caution) throws IOException {
-    json.object(
-        () -> {
-          json.text("letter", caution.letter());
-          json.text("signal", caution.signal());
-          json.text("hazard", caution.name());
-          json.text("text", language.text(caution.command()));
-          json.text("danger", language.text(caution.hazard()));
-          json.text("consequence", language.text(caution.consequence()));
-          json.texts("protect", caution.protect());
-          json.truth("onTop", caution.onTop());
-          json.truth("collapsed", caution.collapsed());
-          json.numbers("steps", caution.steps());
-          json.truth("wholeJob", caution.wholeJob());
-          json.text("source", caution.source());
-          json.text("waivedBy", caution.waivedBy());
-        });
+  private JsonObject caution(CautionLine caution) {
+    return new JsonObject()
+        .put("letter", caution.letter())
+        .put("signal", caution.signal())
+        .put("hazard", caution.name())
+        .put("text", language.text(caution.command()))
+        .put("danger", language.text(caution.hazard()))
+        .put("consequence", language.text(caution.consequence()))
+        .put("protect", caution.protect())
+        .put("onTop", caution.onTop())
+        .put("collapsed", caution.collapsed())
+        .put("steps", caution.steps())
+        .put("wholeJob", caution.wholeJob())
+        .put("source", caution.source())
+        .put("waivedBy", caution.waivedBy());
   }
 
-  private void check(CheckLine check) throws IOException {
-    json.object(
-        () -> {
-          json.text("moment", check.moment().word());
-          json.text("rule", check.name());
-          json.text("text", language.text(check.text()));
-          json.text("reason", check.reason().map(language::text));
-          json.texts("places", check.places());
-          json.numbers("because", check.because());
-          json.numbers("steps", check.steps());
-          json.truth("hold", check.hold());
-          json.text("needs", language.text(check.needs()));
-          json.text("keepsOpen", language.text(check.keepsOpen()));
-          json.text("releasedBy", language.text(check.releasedBy()));
-          json.text("source", language.source(check.source()));
-        });
+  private JsonObject check(CheckLine check) {
+    return new JsonObject()
+        .put("moment", check.moment().word())
+        .put("rule", check.name())
+        .put("text", language.text(check.text()))
+        .put("reason", check.reason().map(language::text))
+        .put("places", check.places())
+        .put("because", check.because())
+        .put("steps", check.steps())
+        .put("hold", check.hold())
+        .put("needs", language.text(check.needs()))
+        .put("keepsOpen", language.text(check.keepsOpen()))
+        .put("releasedBy", language.text(check.releasedBy()))
+        .put("source", language.source(check.source()));
   }
 
   /** The support that carries most for its rating stands alone, where one figure is wanted. */
-  private void heaviest() throws IOException {
-    Optional<Support> most =
-        sheet.support().stream()
-            .reduce((one, other) -> other.load().isAbove(one.load()) ? other : one);
-    if (most.isPresent()) {
-      json.object("support", () -> support(most.get()));
-    }
+  private Optional<Support> heaviest() {
+    return sheet.support().stream()
+        .reduce((one, other) -> other.load().isAbove(one.load()) ? other : one);
   }
 
-  private void support(Support support) throws IOException {
-    json.text("raised", support.raised());
-    json.text("on", language.text(support.on()));
-    json.quantity("axleLoad", support.load());
-    json.quantity("perStand", support.each());
-    json.quantity("rated", support.rated());
-    json.texts("points", language.statements(support.points()));
+  private JsonObject support(Support support) {
+    return new JsonObject()
+        .put("raised", support.raised())
+        .put("on", language.text(support.on()))
+        .put("axleLoad", support.load())
+        .put("perStand", support.each())
+        .put("rated", support.rated())
+        .put("points", language.statements(support.points()));
   }
 
-  private void time() throws IOException {
-    TimeNeeded time = sheet.time();
-    json.numbers("minutes", List.of(time.low(), time.mean(), time.high()));
-    json.number("saved", time.saved());
-    json.number("untimed", time.untimed());
+  private static JsonObject time(TimeNeeded time) {
+    return new JsonObject()
+        .put("minutes", List.of(time.low(), time.mean(), time.high()))
+        .put("saved", time.saved())
+        .put("untimed", time.untimed());
   }
 
-  private void box(Page page, Item.Pen pen) throws IOException {
-    json.object(
-        () -> {
-          json.text("name", pen.name());
-          json.text("kind", pen.kind());
-          json.truth("required", pen.required());
-          json.text("choice", Optional.of(pen.choice()).filter(it -> !it.isEmpty()));
-          place(page, pen.edge());
-        });
+  private static JsonObject box(Page page, Item.Pen pen) {
+    return new JsonObject()
+        .put("name", pen.name())
+        .put("kind", pen.kind())
+        .put("required", pen.required())
+        .put("choice", Optional.of(pen.choice()).filter(it -> !it.isEmpty()))
+        .putAll(place(page, pen.edge()));
   }
 
-  private void place(Page page, Item.Area edge) throws IOException {
-    json.number("x", Json.points(edge.x()));
-    json.number("y", Json.points(page.height() - edge.bottom()));
-    json.number("w", Json.points(edge.width()));
-    json.number("h", Json.points(edge.height()));
+  private static JsonObject mark(Page page, Item.Modules modules) {
+    return new JsonObject().put("kind", modules.kind()).putAll(place(page, modules.edge()));
   }
 
-  private void mark(Page page, Item.Modules modules) throws IOException {
-    json.object(
-        () -> {
-          json.text("kind", modules.kind());
-          place(page, modules.edge());
-        });
+  private static JsonObject place(Page page, Item.Area edge) {
+    return new JsonObject()
+        .put("x", points(edge.x()))
+        .put("y", points(page.height() - edge.bottom()))
+        .put("w", points(edge.width()))
+        .put("h", points(edge.height()));
+  }
+
+  /** Thousandths of a point as points. */
+  private static BigDecimal points(long thousandths) {
+    BigDecimal points = BigDecimal.valueOf(thousandths, 3).stripTrailingZeros();
+    return points.scale() < 0 ? points.setScale(0) : points;
   }
 }

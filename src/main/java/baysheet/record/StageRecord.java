@@ -1,56 +1,45 @@
 package baysheet.record;
 
+import baysheet.json.JsonObject;
 import baysheet.sheet.Stage;
 import baysheet.sheet.Stage.VehicleState;
 import baysheet.sheet.TorqueLine;
 import baysheet.wording.Language;
-import java.io.IOException;
-import java.util.Optional;
 
 /** Writes how a stage finds the vehicle and how it leaves it. */
-record StageRecord(Json json, Language language) {
-  void write(Stage stage) throws IOException {
-    state("arrival", stage.arrival());
-    state("leaving", stage.leaving());
-    json.numbers("linesElsewhere", stage.elsewhere().stream().map(TorqueLine::n).toList());
-    json.texts("released", language.texts(stage.releasedBy()));
+record StageRecord(Language language) {
+  JsonObject of(Stage stage) {
+    return new JsonObject()
+        .put("arrival", stage.arrival().map(this::state))
+        .put("leaving", stage.leaving().map(this::state))
+        .put("linesElsewhere", stage.elsewhere().stream().map(TorqueLine::n).toList())
+        .put("released", language.texts(stage.releasedBy()));
   }
 
-  private void state(String key, Optional<VehicleState> state) throws IOException {
-    if (state.isPresent()) {
-      json.object(key, () -> state(state.get()));
-    }
+  private JsonObject state(VehicleState state) {
+    return new JsonObject()
+        .put("after", state.after())
+        .put("height", state.height().word())
+        .put("raised", state.raised())
+        .put("held", state.held().stream().map(Stage.Held::item).toList())
+        .list("off", state.off(), it -> SheetRecord.tally(language, it))
+        .list("slackened", state.slackened(), it -> SheetRecord.tally(language, it))
+        .list("fastenersOff", state.fasteners(), StageRecord::row)
+        .list("notTight", state.loose(), StageRecord::row)
+        .put("open", state.open())
+        .put("left", language.texts(state.left()))
+        .put("written", state.written())
+        .list("needed", state.needed(), this::figure);
   }
 
-  private void state(VehicleState state) throws IOException {
-    json.number("after", state.after());
-    json.text("height", state.height().word());
-    json.texts("raised", state.raised());
-    json.texts("held", state.held().stream().map(Stage.Held::item).toList());
-    json.list("off", state.off(), it -> SheetRecord.tally(json, language, it));
-    json.list("slackened", state.slackened(), it -> SheetRecord.tally(json, language, it));
-    json.list("fastenersOff", state.fasteners(), this::row);
-    json.list("notTight", state.loose(), this::row);
-    json.texts("open", state.open());
-    json.texts("left", language.texts(state.left()));
-    json.numbers("written", state.written());
-    json.list("needed", state.needed(), this::figure);
+  private static JsonObject row(Stage.Row row) {
+    return new JsonObject().put("line", row.n()).put("places", row.places());
   }
 
-  private void row(Stage.Row row) throws IOException {
-    json.object(
-        () -> {
-          json.number("line", row.n());
-          json.texts("places", row.places());
-        });
-  }
-
-  private void figure(Stage.Figure figure) throws IOException {
-    json.object(
-        () -> {
-          json.number("step", figure.step());
-          json.texts("words", language.statements(figure.words()));
-          json.texts("places", figure.places());
-        });
+  private JsonObject figure(Stage.Figure figure) {
+    return new JsonObject()
+        .put("step", figure.step())
+        .put("words", language.statements(figure.words()))
+        .put("places", figure.places());
   }
 }

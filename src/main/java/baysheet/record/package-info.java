@@ -1,6 +1,6 @@
 /**
  * The sheet and the day as data: writes their machine-readable records.
  *
- * <p>May import: report, torque, books, sheet, garage, wording, layout.
+ * <p>May import: report, json, torque, books, sheet, garage, wording, layout.
  */
 package baysheet.record;

@@ -1,16 +1,8 @@
 package baysheet.report;
 
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.PrettyPrinter;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
-import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
+import baysheet.json.JsonObject;
+import baysheet.json.JsonText;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 
 /**
  * Prints problems for programs, as one JSON object (RFC 8259) with a line end behind it.
@@ -30,11 +22,7 @@ import java.util.Optional;
 public final class ProblemJson {
   private static final int FORMAT = 1;
 
-  private final JsonGenerator json;
-
-  private ProblemJson(JsonGenerator json) {
-    this.json = json;
-  }
+  private ProblemJson() {}
 
   /** The problems and their summary. */
   public static String print(List<Problem> problems, Summary summary) {
@@ -46,84 +34,40 @@ public final class ProblemJson {
    *
    * @param sheets keys and values of each sheet, under {@code sheets}; left out where there is none
    */
-  public static String print(
-      List<Problem> problems, Summary summary, List<Map<String, String>> sheets) {
-    StringWriter out = new StringWriter();
-    try (JsonGenerator json = new JsonFactory().createGenerator(out)) {
-      json.setPrettyPrinter(indented());
-      new ProblemJson(json).all(InOrder.of(problems), summary, sheets);
-    } catch (IOException e) {
-      throw new UncheckedIOException("cannot write to memory", e);
-    }
-    return out.append('\n').toString();
+  public static String print(List<Problem> problems, Summary summary, List<JsonObject> sheets) {
+    return JsonText.indented(
+        new JsonObject()
+            .put("format", FORMAT)
+            .listIfAny("sheets", sheets)
+            .list("problems", InOrder.of(problems), ProblemJson::problem)
+            .put("errors", summary.errors())
+            .put("warnings", summary.warnings())
+            .put("notes", summary.notes())
+            .put("files", summary.files())
+            .put("consequence", summary.consequence()));
   }
 
-  /** The library's own indenter ends lines as the system does. */
-  private static PrettyPrinter indented() {
-    return new DefaultPrettyPrinter().withObjectIndenter(new DefaultIndenter("  ", "\n"));
+  private static JsonObject problem(Problem problem) {
+    return new JsonObject()
+        .put("code", problem.code().word())
+        .put("severity", problem.code().severity().word())
+        .put("at", place(problem.at()))
+        .put("what", TerminalText.plainSpaces(problem.what()))
+        .put("expected", problem.expected().map(TerminalText::plainSpaces))
+        .put("line", problem.line().map(TerminalText::plainSpaces))
+        .put("nearest", problem.nearest().map(TerminalText::plainSpaces))
+        .list(
+            "related",
+            problem.related(),
+            it -> new JsonObject().put("word", it.value()).put("at", place(it.at())));
   }
 
-  private void all(List<Problem> problems, Summary summary, List<Map<String, String>> sheets)
-      throws IOException {
-    json.writeStartObject();
-    json.writeNumberField("format", FORMAT);
-    if (!sheets.isEmpty()) {
-      json.writeArrayFieldStart("sheets");
-      for (Map<String, String> sheet : sheets) {
-        json.writeStartObject();
-        for (Map.Entry<String, String> entry : sheet.entrySet()) {
-          json.writeStringField(entry.getKey(), entry.getValue());
-        }
-        json.writeEndObject();
-      }
-      json.writeEndArray();
-    }
-    json.writeArrayFieldStart("problems");
-    for (Problem problem : problems) {
-      problem(problem);
-    }
-    json.writeEndArray();
-    json.writeNumberField("errors", summary.errors());
-    json.writeNumberField("warnings", summary.warnings());
-    json.writeNumberField("notes", summary.notes());
-    json.writeNumberField("files", summary.files());
-    json.writeStringField("consequence", summary.consequence());
-    json.writeEndObject();
-  }
-
-  private void problem(Problem problem) throws IOException {
-    json.writeStartObject();
-    json.writeStringField("code", problem.code().word());
-    json.writeStringField("severity", problem.code().severity().word());
-    place(problem.at());
-    json.writeStringField("what", TerminalText.plainSpaces(problem.what()));
-    optional("expected", problem.expected());
-    optional("line", problem.line());
-    optional("nearest", problem.nearest());
-    json.writeArrayFieldStart("related");
-    for (Located<String> related : problem.related()) {
-      json.writeStartObject();
-      json.writeStringField("word", related.value());
-      place(related.at());
-      json.writeEndObject();
-    }
-    json.writeEndArray();
-    json.writeEndObject();
-  }
-
-  private void optional(String key, Optional<String> value) throws IOException {
-    if (value.isPresent()) {
-      json.writeStringField(key, TerminalText.plainSpaces(value.get()));
-    }
-  }
-
-  private void place(Span at) throws IOException {
-    json.writeObjectFieldStart("at");
-    json.writeStringField("file", at.source().name());
-    json.writeNumberField("line", at.line());
-    json.writeNumberField("column", at.column());
-    json.writeNumberField("endLine", at.endLine());
-    json.writeNumberField("endColumn", at.endColumn());
-    json.writeEndObject();
+  private static JsonObject place(Span at) {
+    return new JsonObject()
+        .put("file", at.source().name())
+        .put("line", at.line())
+        .put("column", at.column())
+        .put("endLine", at.endLine())
+        .put("endColumn", at.endColumn());
   }
 }

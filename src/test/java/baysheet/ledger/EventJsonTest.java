@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import baysheet.json.JsonObject;
+import baysheet.json.JsonText;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
@@ -19,14 +21,14 @@ class EventJsonTest {
     return Events.all();
   }
 
-  private static Fields json(String text) throws IOException {
-    return new Fields(JsonTree.object(text.getBytes(StandardCharsets.UTF_8)));
+  private static JsonObject json(String text) throws IOException {
+    return JsonText.read(text.getBytes(StandardCharsets.UTF_8));
   }
 
   @ParameterizedTest
   @MethodSource("all")
   void anEventIsReadAsItWasWritten(Event event) throws IOException {
-    String written = JsonTree.line(EventJson.write(event).map());
+    String written = JsonText.line(EventJson.write(event));
     assertEquals(event, EventJson.read(json(written)));
     assertFalse(written.contains("\n"), written);
   }
@@ -41,18 +43,18 @@ class EventJsonTest {
   @ParameterizedTest
   @MethodSource("all")
   void noEventHoldsANameOrAPlate(Event event) {
-    String written = JsonTree.line(EventJson.write(event).map());
+    String written = JsonText.line(EventJson.write(event));
     assertFalse(written.contains("Wrenfold") || written.contains("PL 501"), written);
   }
 
   @Test
   void anUnknownEventOrAMissingKeyIsNamed() throws IOException {
-    Fields unknown = json("{\"event\": \"issued-twice\", \"on\": \"2026-03-02\"}");
+    JsonObject unknown = json("{\"event\": \"issued-twice\", \"on\": \"2026-03-02\"}");
     assertTrue(
         assertThrows(IllegalArgumentException.class, () -> EventJson.read(unknown))
             .getMessage()
             .contains("issued-twice"));
-    Fields lacking = json("{\"event\": \"closed\", \"on\": \"2026-03-02\", \"sheet\": \"501-A\"}");
+    JsonObject lacking = json("{\"event\": \"closed\", \"on\": \"2026-03-02\", \"sheet\": \"501-A\"}");
     assertEquals(
         "there is no by",
         assertThrows(IllegalArgumentException.class, () -> EventJson.read(lacking)).getMessage());

@@ -4,11 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import baysheet.books.Shop;
+import baysheet.json.JsonText;
 import baysheet.plan.CaseFolders;
 import baysheet.plan.Planner;
 import baysheet.report.Problems;
 import baysheet.rules.Altered;
 import baysheet.sheet.Sheet;
+import java.io.IOException;
 import java.lang.reflect.RecordComponent;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -29,11 +31,11 @@ class SheetIdTest {
       Set.of("TorqueLine.n", "Removed.line", "Installed.line", "Tightened.line");
 
   @Test
-  void keysAreSortedAndNothingStandsBetweenThem() {
+  void keysAreSortedAndNothingStandsBetweenThem() throws IOException {
     String written = "{\"b\": [1.50, true], \"a\": {\"d\": \"x y\", \"c\": \"é\"}}\n";
     assertEquals(
         "{\"a\":{\"c\":\"é\",\"d\":\"x y\"},\"b\":[1.50,true]}",
-        new String(Canonical.of(written.getBytes(StandardCharsets.UTF_8)), StandardCharsets.UTF_8));
+        JsonText.canonical(JsonText.read(written.getBytes(StandardCharsets.UTF_8))));
   }
 
   /** Base 32 of RFC 4648, section 6: A to Z are 0 to 25, 2 to 7 are 26 to 31. */

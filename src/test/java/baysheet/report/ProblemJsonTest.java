@@ -20,30 +20,34 @@ class ProblemJsonTest {
         """
         {
           "format" : 1,
-          "problems" : [ {
-            "code" : "wrench",
-            "severity" : "warning",
-            "at" : {
-              "file" : "jobs/2417.yaml",
-              "line" : 1,
-              "column" : 1,
-              "endLine" : 1,
-              "endColumn" : 4
-            },
-            "what" : "no key \\"bey\\"",
-            "expected" : "bay",
-            "nearest" : "bay",
-            "related" : [ {
-              "word" : "first",
+          "problems" : [
+            {
+              "code" : "wrench",
+              "severity" : "warning",
               "at" : {
                 "file" : "jobs/2417.yaml",
                 "line" : 1,
-                "column" : 6,
+                "column" : 1,
                 "endLine" : 1,
-                "endColumn" : 6
-              }
-            } ]
-          } ],
+                "endColumn" : 4
+              },
+              "what" : "no key \\"bey\\"",
+              "expected" : "bay",
+              "nearest" : "bay",
+              "related" : [
+                {
+                  "word" : "first",
+                  "at" : {
+                    "file" : "jobs/2417.yaml",
+                    "line" : 1,
+                    "column" : 6,
+                    "endLine" : 1,
+                    "endColumn" : 6
+                  }
+                }
+              ]
+            }
+          ],
           "errors" : 0,
           "warnings" : 1,
           "notes" : 0,
