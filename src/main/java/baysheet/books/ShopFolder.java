@@ -4,7 +4,6 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Set;
 import java.util.regex.Pattern;
 
@@ -56,11 +55,11 @@ public final class ShopFolder {
       Map<String, Procedure> procedures,
       Catalogue catalogue,
       Faulty faulty) {
-    this.shop = Objects.requireNonNull(shop);
+    this.shop = shop;
     this.books = Collections.unmodifiableMap(new LinkedHashMap<>(books));
     this.procedures = Collections.unmodifiableMap(new LinkedHashMap<>(procedures));
-    this.catalogue = Objects.requireNonNull(catalogue);
-    this.faulty = Objects.requireNonNull(faulty);
+    this.catalogue = catalogue;
+    this.faulty = faulty;
     this.names = KnownNames.of(this);
   }
 

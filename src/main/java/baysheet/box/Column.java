@@ -2,7 +2,6 @@ package baysheet.box;
 
 import baysheet.report.Span;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 
@@ -15,8 +14,6 @@ public record Column(List<Box> children, Length gap, boolean keepTogether, Span 
     implements Container {
   public Column {
     children = List.copyOf(children);
-    Objects.requireNonNull(gap);
-    Objects.requireNonNull(at);
   }
 
   @Override

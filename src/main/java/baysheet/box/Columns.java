@@ -2,7 +2,6 @@ package baysheet.box;
 
 import baysheet.report.Span;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 
@@ -18,9 +17,6 @@ public record Columns(List<Integer> counts, List<Box> children, Length gap, Leng
   public Columns {
     counts = List.copyOf(counts);
     children = List.copyOf(children);
-    Objects.requireNonNull(gap);
-    Objects.requireNonNull(between);
-    Objects.requireNonNull(at);
     if (counts.isEmpty() || counts.stream().anyMatch(count -> count < 1)) {
       throw new IllegalArgumentException("columns: " + counts);
     }

@@ -2,7 +2,6 @@ package baysheet.box;
 
 import baysheet.report.Span;
 import java.util.List;
-import java.util.Objects;
 
 /**
  * A line drawing in a square of its own, coordinates in thousandths of its width from its top left
@@ -13,11 +12,7 @@ import java.util.Objects;
 public record Drawing(Length width, Length height, List<Mark> marks, String alternate, Span at)
     implements Leaf {
   public Drawing {
-    Objects.requireNonNull(width);
-    Objects.requireNonNull(height);
     marks = List.copyOf(marks);
-    Objects.requireNonNull(alternate);
-    Objects.requireNonNull(at);
   }
 
   @Override

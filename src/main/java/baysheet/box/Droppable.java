@@ -2,7 +2,6 @@ package baysheet.box;
 
 import baysheet.report.Span;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -13,13 +12,6 @@ import java.util.stream.Stream;
  */
 public record Droppable(String group, Box child, Optional<Box> smaller, Span at)
     implements Container {
-  public Droppable {
-    Objects.requireNonNull(group);
-    Objects.requireNonNull(child);
-    Objects.requireNonNull(smaller);
-    Objects.requireNonNull(at);
-  }
-
   @Override
   public List<Box> children() {
     return Stream.concat(Stream.of(child), smaller.stream()).toList();

@@ -2,7 +2,6 @@ package baysheet.box;
 
 import baysheet.report.Span;
 import java.util.List;
-import java.util.Objects;
 
 /**
  * An empty box for a pen. It never scales with the text: it is drawn at its preferred size, or at
@@ -23,15 +22,6 @@ public record Field(
     String alternate,
     Span at)
     implements Leaf {
-  public Field {
-    Objects.requireNonNull(name);
-    Objects.requireNonNull(kind);
-    Objects.requireNonNull(size);
-    Objects.requireNonNull(choice);
-    Objects.requireNonNull(alternate);
-    Objects.requireNonNull(at);
-  }
-
   @Override
   public List<Printed> printed() {
     return List.of();

@@ -2,17 +2,12 @@ package baysheet.box;
 
 import baysheet.report.Span;
 import java.util.List;
-import java.util.Objects;
 
 /**
  * What height the page has left, among the outermost column's children: boxes after it stand at the
  * foot of the page. Elsewhere it has no height.
  */
 public record Fill(Span at) implements Leaf {
-  public Fill {
-    Objects.requireNonNull(at);
-  }
-
   @Override
   public List<Printed> printed() {
     return List.of();

@@ -1,7 +1,6 @@
 package baysheet.box;
 
 import java.util.List;
-import java.util.Objects;
 
 /**
  * A one-page form ready to be measured.
@@ -74,19 +73,10 @@ public record Form(
    * @param until the body size, in thousandths of a point, that is not undercut while this group is
    *     there
    */
-  public record Group(String name, long until) {
-    public Group {
-      Objects.requireNonNull(name);
-    }
-  }
+  public record Group(String name, long until) {}
 
   public Form {
-    Objects.requireNonNull(paper);
-    Objects.requireNonNull(hand);
     groups = List.copyOf(groups);
-    Objects.requireNonNull(language);
-    Objects.requireNonNull(title);
-    Objects.requireNonNull(body);
     if (smallest < 1 || dropsBelow < smallest || largest < dropsBelow) {
       throw new IllegalArgumentException(
           "sizes %s, %s, %s".formatted(largest, dropsBelow, smallest));

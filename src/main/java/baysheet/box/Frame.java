@@ -2,19 +2,11 @@ package baysheet.box;
 
 import baysheet.report.Span;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 
 /** A border and a distance around a box. */
 public record Frame(Box child, Length border, Length padding, Span at) implements Container {
-  public Frame {
-    Objects.requireNonNull(child);
-    Objects.requireNonNull(border);
-    Objects.requireNonNull(padding);
-    Objects.requireNonNull(at);
-  }
-
   @Override
   public List<Box> children() {
     return List.of(child);

@@ -2,7 +2,6 @@ package baysheet.box;
 
 import baysheet.report.Span;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -17,10 +16,6 @@ public record Items(
     implements Container {
   public Items {
     entries = List.copyOf(entries);
-    Objects.requireNonNull(label);
-    Objects.requireNonNull(gap);
-    Objects.requireNonNull(between);
-    Objects.requireNonNull(at);
   }
 
   @Override
@@ -54,11 +49,6 @@ public record Items(
 
   /** An entry of a list. */
   public record Entry(Box label, Box body) {
-    public Entry {
-      Objects.requireNonNull(label);
-      Objects.requireNonNull(body);
-    }
-
     /** An entry whose body is gone is gone; one whose label is gone keeps its place. */
     private Optional<Entry> without(Set<String> groups) {
       Box sign = label.without(groups).orElse(new Space(Length.ZERO, label.at()));

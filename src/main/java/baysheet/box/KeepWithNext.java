@@ -2,17 +2,11 @@ package baysheet.box;
 
 import baysheet.report.Span;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 
 /** A box that stays with the one after it: a heading, a caution above its step. */
 public record KeepWithNext(Box child, Span at) implements Container {
-  public KeepWithNext {
-    Objects.requireNonNull(child);
-    Objects.requireNonNull(at);
-  }
-
   @Override
   public List<Box> children() {
     return List.of(child);

@@ -1,7 +1,6 @@
 package baysheet.box;
 
 import java.util.List;
-import java.util.Objects;
 
 /** A mark of a drawing; coordinates are thousandths of the drawing's width. */
 public sealed interface Mark {
@@ -63,10 +62,6 @@ public sealed interface Mark {
 
   /** Text centred on a point, its height in thousandths of the drawing's width. */
   record Label(int x, int y, int height, String text, boolean bold) implements Mark {
-    public Label {
-      Objects.requireNonNull(text);
-    }
-
     @Override
     public List<Printed> printed() {
       return List.of(new Printed(text, bold));

@@ -2,7 +2,6 @@ package baysheet.box;
 
 import baysheet.report.Span;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 
@@ -10,8 +9,6 @@ import java.util.Set;
 public record Row(List<Cell> cells, Length gap, Span at) implements Container {
   public Row {
     cells = List.copyOf(cells);
-    Objects.requireNonNull(gap);
-    Objects.requireNonNull(at);
   }
 
   @Override
@@ -42,12 +39,6 @@ public record Row(List<Cell> cells, Length gap, Span at) implements Container {
 
   /** A cell of a row: its width, its box, and where it stands in the row's height. */
   public record Cell(Width width, Box child, Vertical vertical) {
-    public Cell {
-      Objects.requireNonNull(width);
-      Objects.requireNonNull(child);
-      Objects.requireNonNull(vertical);
-    }
-
     private Optional<Cell> without(Set<String> groups) {
       return child
           .without(groups)

@@ -2,15 +2,9 @@ package baysheet.box;
 
 import baysheet.report.Span;
 import java.util.List;
-import java.util.Objects;
 
 /** A line across the width it is given; decoration. */
 public record Rule(Length thickness, Span at) implements Leaf {
-  public Rule {
-    Objects.requireNonNull(thickness);
-    Objects.requireNonNull(at);
-  }
-
   @Override
   public List<Printed> printed() {
     return List.of();

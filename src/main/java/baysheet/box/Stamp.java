@@ -2,7 +2,6 @@ package baysheet.box;
 
 import baysheet.report.Span;
 import java.util.List;
-import java.util.Objects;
 
 /**
  * Black and white modules for a machine to find: the code of a sheet or a square near a corner. It
@@ -23,10 +22,7 @@ public record Stamp(Kind kind, String text, long size, long quiet, List<String> 
   }
 
   public Stamp {
-    Objects.requireNonNull(kind);
-    Objects.requireNonNull(text);
     rows = List.copyOf(rows);
-    Objects.requireNonNull(at);
     for (String row : rows) {
       if (row.length() != rows.size()) {
         throw new IllegalArgumentException(rows.size() + " rows of " + row.length());

@@ -2,7 +2,6 @@ package baysheet.box;
 
 import baysheet.report.Span;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -30,10 +29,6 @@ public record Table(
     widths = List.copyOf(widths);
     header = List.copyOf(header);
     rows = List.copyOf(rows);
-    Objects.requireNonNull(padding);
-    Objects.requireNonNull(between);
-    Objects.requireNonNull(title);
-    Objects.requireNonNull(at);
   }
 
   @Override
@@ -66,8 +61,6 @@ public record Table(
   /** A cell of a table; {@code rowHeader} marks the cell that names its row. */
   public record Cell(Box child, int span, Vertical vertical, boolean rowHeader) {
     public Cell {
-      Objects.requireNonNull(child);
-      Objects.requireNonNull(vertical);
       if (span < 1) {
         throw new IllegalArgumentException("span " + span);
       }

@@ -2,7 +2,6 @@ package baysheet.box;
 
 import baysheet.report.Span;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 
@@ -15,9 +14,6 @@ import java.util.Set;
 public record Text(List<Run> runs, TextStyle style, Role role, Span at) implements Box {
   public Text {
     runs = List.copyOf(runs);
-    Objects.requireNonNull(style);
-    Objects.requireNonNull(role);
-    Objects.requireNonNull(at);
   }
 
   @Override
@@ -62,12 +58,7 @@ public record Text(List<Run> runs, TextStyle style, Role role, Span at) implemen
    *
    * @param group the group with which it is dropped, if any
    */
-  public record Run(String text, boolean bold, Optional<String> group) {
-    public Run {
-      Objects.requireNonNull(text);
-      Objects.requireNonNull(group);
-    }
-  }
+  public record Run(String text, boolean bold, Optional<String> group) {}
 
   /** What a paragraph is to a screen reader. */
   public enum Role {

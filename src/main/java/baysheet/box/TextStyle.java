@@ -1,7 +1,5 @@
 package baysheet.box;
 
-import java.util.Objects;
-
 /**
  * How text is set.
  *
@@ -12,7 +10,6 @@ import java.util.Objects;
  */
 public record TextStyle(boolean hand, int scale, long floor, long ceiling, Align align) {
   public TextStyle {
-    Objects.requireNonNull(align);
     if (scale < 1 || floor < 1 || ceiling < floor) {
       throw new IllegalArgumentException("style " + scale + ", " + floor + ".." + ceiling);
     }

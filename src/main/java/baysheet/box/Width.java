@@ -1,15 +1,9 @@
 package baysheet.box;
 
-import java.util.Objects;
-
 /** How wide a cell is: a fixed length, what its content asks for, or a share of what is left. */
 public sealed interface Width {
   /** Just this wide. */
-  record Fixed(Length length) implements Width {
-    public Fixed {
-      Objects.requireNonNull(length);
-    }
-  }
+  record Fixed(Length length) implements Width {}
 
   /** As wide as the content on one line, but no wider than the room there is. */
   record Natural() implements Width {}

@@ -19,33 +19,29 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 
 /** The command that puts a signed sheet with its invoice. */
-final class AttachCommand implements Callable<Integer> {
+final class AttachCommand extends LedgerCommand {
   /** As many characters fit on the line above a page. */
   private static final int LONGEST_REASON = 90;
 
-  private final Console console;
-  private final AskLedger ask;
   private final Supplier<LocalDate> today;
 
-  private final PositionalParamSpec job =
-      Options.at(0, "JOB", "1", String.class, "The number of the job.");
+  private final PositionalParamSpec job = at(0, "JOB", "1", String.class, "The number of the job.");
 
   private final OptionSpec invoice =
-      Options.one("--invoice", "FILE", Path.class, "The invoice, a PDF; it is never changed.");
+      option("--invoice", "FILE", Path.class, "The invoice, a PDF; it is never changed.");
 
   private final OptionSpec how =
-      Options.one(
+      option(
           "--how",
           "HOW",
           String.class,
@@ -53,42 +49,29 @@ final class AttachCommand implements Callable<Integer> {
               + " attached files; reference: XML for an electronic invoice.");
 
   private final OptionSpec to =
-      Options.one(
+      option(
           "--to",
           "FILE",
           Path.class,
           "The file to write (default: beside the invoice, with the job behind its name).");
 
   private final OptionSpec incomplete =
-      Options.one(
+      option(
           "--incomplete",
           "REASON",
           String.class,
           "Attach a sheet that is not closed; the reason is printed above the page and kept.");
 
   private final OptionSpec anyway =
-      Options.one(
+      option(
           "--anyway",
           "REASON",
           String.class,
           "Attach to an invoice that names neither the job nor the plate; the reason is kept.");
 
-  private final CommandSpec spec;
-
   AttachCommand(Console console, Supplier<LocalDate> today) {
-    this.console = console;
+    super(console, "attach", "Put the signed sheet of a job with its invoice, in a new file.");
     this.today = today;
-    ask = new AskLedger(console);
-    spec =
-        Options.command(
-            "attach",
-            "Put the signed sheet of a job with its invoice, in a new file.",
-            this,
-            List.of(job, invoice, how, to, incomplete, anyway, ask.out));
-  }
-
-  CommandSpec spec() {
-    return spec;
   }
 
   /** What can be done with a sheet and an invoice. */
@@ -111,7 +94,7 @@ final class AttachCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Console.muteRemarksOnFonts();
-    OptionParser typed = new OptionParser(spec.commandLine());
+    OptionParser typed = new OptionParser(line());
     Path from =
         Options.<Path>given(invoice).orElseThrow(() -> typed.wrong("attach needs --invoice FILE"));
     How kind = how(typed);
@@ -128,18 +111,10 @@ final class AttachCommand implements Callable<Integer> {
               });
     }
     Path target = Options.<Path>given(to).orElseGet(() -> beside(from, kind));
-    Path folder = ask.ledger(spec.commandLine());
     Problems problems = new Problems();
-    boolean[] isDone = {false};
-    OutputLock.whileHeld(
-        ask.folder(),
-        () -> {
-          try (Ledger ledger = Ledger.open(folder, Disk.REAL, problems).orElse(null)) {
-            isDone[0] = ledger != null && attach(ledger, from, target, kind, typed);
-          }
-        });
-    console.problems(problems.all(), isDone[0] ? "it was done" : "nothing was written", false);
-    return isDone[0] ? Exit.of(problems) : Math.max(Exit.PROBLEMS, Exit.of(problems));
+    boolean isDone = whileHeld(problems, ledger -> attach(ledger, from, target, kind, typed));
+    console.problems(problems.all(), isDone ? "it was done" : "nothing was written", false);
+    return isDone ? Exit.of(problems) : Math.max(Exit.PROBLEMS, Exit.of(problems));
   }
 
   private How how(OptionParser typed) {
@@ -162,7 +137,7 @@ final class AttachCommand implements Callable<Integer> {
     String number = job.getValue();
     List<SheetStory> sheets = index.ofJob(number).stream().filter(SheetStory::isCurrent).toList();
     if (index.ofJob(number).isEmpty()) {
-      throw typed.wrong(AskLedger.unknownJob(number, index));
+      throw unknownJob(number, index);
     }
     Optional<String> refused =
         refusal(sheets, index)
@@ -246,7 +221,7 @@ final class AttachCommand implements Callable<Integer> {
   }
 
   private Path file(SheetStory sheet, Index index) {
-    return Collecting.file(ask.folder(), index.record(sheet.id()).orElseThrow(), sheet);
+    return Collecting.file(folder(), index.record(sheet.id()).orElseThrow(), sheet);
   }
 
   private boolean isAsCollected(SheetStory sheet, Index index) {
@@ -321,5 +296,39 @@ final class AttachCommand implements Callable<Integer> {
 
   private static Optional<Note> note(SheetStory sheet, String about, OptionSpec reason) {
     return Options.<String>given(reason).map(text -> new Note(sheet.id(), about, text));
+  }
+
+  /**
+   * The reference of an electronic invoice to a signed sheet: group BG-24 of EN 16931-1, in the
+   * syntax of UBL 2.1 (CEN/TS 16931-3-2).
+   */
+  private static final class InvoiceReference {
+    private InvoiceReference() {}
+
+    /**
+     * The element that goes into an invoice.
+     *
+     * @param id of the sheet, BT-122
+     * @param name of the file that is attached, BT-125
+     */
+    static String xml(String id, String name, byte[] pdf) {
+      return """
+      <cac:AdditionalDocumentReference
+          xmlns:cac="urn:oasis:names:specification:ubl:schema:xsd:CommonAggregateComponents-2"
+          xmlns:cbc="urn:oasis:names:specification:ubl:schema:xsd:CommonBasicComponents-2">
+        <cbc:ID>%s</cbc:ID>
+        <cbc:DocumentDescription>Signed bay sheet %s</cbc:DocumentDescription>
+        <cac:Attachment>
+          <cbc:EmbeddedDocumentBinaryObject mimeCode="application/pdf" filename="%s">%s</cbc:EmbeddedDocumentBinaryObject>
+        </cac:Attachment>
+      </cac:AdditionalDocumentReference>
+      """
+          .formatted(
+              escaped(id), escaped(id), escaped(name), Base64.getEncoder().encodeToString(pdf));
+    }
+
+    private static String escaped(String text) {
+      return text.replace("&", "&amp;").replace("<", "&lt;").replace("\"", "&quot;");
+    }
   }
 }

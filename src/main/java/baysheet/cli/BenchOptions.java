@@ -2,6 +2,9 @@ package baysheet.cli;
 
 import baysheet.torque.Dimension;
 import baysheet.torque.Head;
+import baysheet.torque.ParseFailure;
+import baysheet.torque.ParseResult;
+import baysheet.torque.Parsed;
 import baysheet.torque.Quantity;
 import baysheet.torque.Reach;
 import baysheet.torque.ScrewThread;
@@ -14,6 +17,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
@@ -79,7 +83,7 @@ final class BenchOptions {
   private final OptionSpec day =
       text("--on", "DATE", "The day on which calibrations must hold (default: today).");
 
-  private final OptionSpec json = Options.flag("--json", "Print the figures as JSON.");
+  private final OptionSpec json = Options.flag("Print the figures as JSON.", "--json").build();
   private final BenchWrench own = new BenchWrench();
 
   private static OptionSpec text(String name, String label, String description) {
@@ -204,6 +208,51 @@ final class BenchOptions {
   private static void refuse(OptionParser typed, OptionSpec option, boolean ignored, String why) {
     if (isGiven(option) && ignored) {
       throw typed.wrong(option.longestName() + " would be ignored: " + why);
+    }
+  }
+
+  /** Reads a coefficient of friction: {@code 0.14}. */
+  private static final class FrictionText {
+    // Below stands nothing in VDI 2230, table A5; 0.5 is dry stainless steel, a lost point is ten.
+    private static final double LEAST = 0.03;
+    private static final double MOST = 0.6;
+    private static final Pattern FIGURE = Pattern.compile("[01](?:\\.[0-9]{1,4})?");
+
+    private FrictionText() {}
+
+    static ParseResult<Double> parse(String text) {
+      String word = text.strip();
+      if (FIGURE.matcher(word).matches()) {
+        double figure = Double.parseDouble(word);
+        if (figure >= LEAST && figure <= MOST) {
+          return new Parsed<>(figure);
+        }
+      }
+      return new ParseFailure<>(
+          '"' + word + "\" is no coefficient of friction",
+          "a figure from 0.03 to 0.6, such as 0.14");
+    }
+  }
+
+  /** Reads a torque or several stages from a command line: {@code 25 N·m, 50 N·m, +90°}. */
+  private static final class StagesText {
+    private static final Pattern BRACKETS = Pattern.compile("^\\[(.*)]$");
+
+    // A comma between digits would be a decimal one, which is no stage's end but a slip.
+    private static final Pattern BETWEEN =
+        Pattern.compile("(?<![0-9]),\\s*|,\\s+|\\s+(?=\\+\\s*[0-9]+(?:\\.[0-9]+)?\\s*(?:°|º|deg))");
+
+    private StagesText() {}
+
+    static ParseResult<Tightening.Stages> parse(String text) {
+      String bare = BRACKETS.matcher(text.strip()).replaceFirst("$1");
+      return Tightening.parse(List.of(BETWEEN.split(bare)))
+          .then(
+              read ->
+                  read instanceof Tightening.Stages stages
+                      ? new Parsed<>(stages)
+                      : new ParseFailure<>(
+                          '"' + text.strip() + "\" is no torque", "a torque such as 110 N·m"));
     }
   }
 }

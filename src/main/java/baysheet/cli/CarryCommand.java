@@ -18,67 +18,56 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 
 /** The command that carries an unfinished job to another day. */
-final class CarryCommand implements Callable<Integer> {
+final class CarryCommand extends Command {
   /** As this command writes it: on one line. */
   private static final Pattern CARRIED = Pattern.compile("(?m)^carried: *\\{[^\\n]*\\}[ \\t]*\\R?");
 
   private static final Pattern ANY_CARRIED = Pattern.compile("(?m)^carried\\s*:");
   private static final Pattern DATE = Pattern.compile("(?m)^date\\s*:");
 
-  private final Console console;
   private final Supplier<LocalDate> today;
   private final JobOfShop jobs;
 
-  private final PositionalParamSpec job =
-      Options.at(0, "JOB", "1", String.class, "The number of the job.");
+  private final PositionalParamSpec job = at(0, "JOB", "1", String.class, "The number of the job.");
 
   private final PositionalParamSpec day =
-      Options.at(
-          1, "DAY", "1", String.class, "The day on which it goes on: tomorrow or 2026-03-03.");
+      at(1, "DAY", "1", String.class, "The day on which it goes on: tomorrow or 2026-03-03.");
 
   private final OptionSpec step =
-      Options.one("--step", "N", Integer.class, "The last step of the sheet that was done.");
+      option("--step", "N", Integer.class, "The last step of the sheet that was done.");
 
   private final OptionSpec found =
-      OptionSpec.builder("--found")
-          .paramLabel("TEXT")
-          .type(List.class)
-          .auxiliaryTypes(String.class)
-          .arity("1")
-          .description("What was found until then. May be given several times.")
-          .build();
-
-  private final CommandSpec spec;
+      add(
+          OptionSpec.builder("--found")
+              .paramLabel("TEXT")
+              .type(List.class)
+              .auxiliaryTypes(String.class)
+              .arity("1")
+              .description("What was found until then. May be given several times.")
+              .build());
 
   CarryCommand(Console console, Supplier<LocalDate> today) {
-    this.console = console;
+    super(
+        console,
+        "carry",
+        "Carry an unfinished job to another day; its next sheet says where the work stopped.");
     this.today = today;
     this.jobs = new JobOfShop(console, today);
-    this.spec =
-        Options.command(
-            "carry",
-            "Carry an unfinished job to another day; its next sheet says where the work stopped.",
-            this,
-            List.of(job, day, step, found, jobs.choice.shop, jobs.out));
-  }
-
-  CommandSpec spec() {
-    return spec;
+    add(jobs.choice.shop);
+    add(jobs.out);
   }
 
   @Override
   public Integer call() {
     String number = job.getValue();
-    JobOfShop.Found from = jobs.find(number, spec.commandLine());
+    JobOfShop.Found from = jobs.find(number, line());
     LocalDate to = to(from);
     Path target = from.root().resolve(to.toString()).resolve(from.file().getFileName());
     if (Files.exists(target)) {
@@ -217,9 +206,5 @@ final class CarryCommand implements Callable<Integer> {
     String escaped =
         text.strip().replaceAll("\\s+", " ").replace("\\", "\\\\").replace("\"", "\\\"");
     return '"' + escaped + '"';
-  }
-
-  private WrongCommandLine wrong(String what) {
-    return new WrongCommandLine(spec.commandLine(), what);
   }
 }

@@ -21,44 +21,34 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.Callable;
 import java.util.function.Function;
 import java.util.stream.Stream;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 
 /** The command that reports every problem and writes nothing. */
-final class CheckCommand implements Callable<Integer> {
+final class CheckCommand extends Command {
   private static final String SHIPPED = "/baysheet/start/procedures";
 
   /** Problems of each file that a screen has room for. */
   private static final int FEW = 3;
 
-  private final Console console;
   private final Function<SheetMaker, Batch.Maker> checking;
   private final List<Throwable> internal = new ArrayList<>();
 
   private final PositionalParamSpec paths =
-      Options.rest(
+      rest(
           "PATH",
           "0..*",
           Path.class,
           "Shop folders, day folders or job files. Without any: the shop here or in jobs/.");
 
-  private final OptionSpec json = Options.flag("--json", "Print the problems as JSON.");
+  private final OptionSpec json = flag("--json", "Print the problems as JSON.");
 
   private final OptionSpec watching =
-      Options.flag(
+      flag(
           "--watch",
           "Check again whenever a file changes, the first problems on top; end it with Ctrl-C.");
-
-  private final CommandSpec spec =
-      Options.command(
-          "check",
-          "Report every problem of a shop folder and its jobs; write nothing.",
-          this,
-          List.of(paths, json, watching));
 
   CheckCommand(Console console) {
     this(console, maker -> (job, folder, revision, problems) -> maker.check(job, folder, problems));
@@ -66,12 +56,8 @@ final class CheckCommand implements Callable<Integer> {
 
   /** Tests pass what fails. */
   CheckCommand(Console console, Function<SheetMaker, Batch.Maker> checking) {
-    this.console = console;
+    super(console, "check", "Report every problem of a shop folder and its jobs; write nothing.");
     this.checking = checking;
-  }
-
-  CommandSpec spec() {
-    return spec;
   }
 
   @Override
@@ -80,7 +66,7 @@ final class CheckCommand implements Callable<Integer> {
       return check(ProblemText.USUAL_LIMIT);
     }
     if (Options.isGiven(json)) {
-      throw new WrongCommandLine(spec.commandLine(), "--watch prints no JSON");
+      throw wrong("--watch prints no JSON");
     }
     List<Path> named = Options.all(paths);
     List<Path> roots =
@@ -144,8 +130,7 @@ final class CheckCommand implements Callable<Integer> {
   }
 
   private Path here() {
-    return ShopFolders.here()
-        .orElseThrow(() -> new WrongCommandLine(spec.commandLine(), ShopFolders.NOT_HERE));
+    return ShopFolders.here().orElseThrow(() -> wrong(ShopFolders.NOT_HERE));
   }
 
   private void check(

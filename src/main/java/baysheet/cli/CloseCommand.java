@@ -24,20 +24,16 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import java.util.function.Supplier;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 
 /** The command with which a person declares a signed sheet complete. */
-final class CloseCommand implements Callable<Integer> {
-  private final Console console;
-  private final AskLedger ask;
+final class CloseCommand extends LedgerCommand {
   private final Supplier<LocalDate> today;
 
   private final PositionalParamSpec job =
-      Options.at(
+      at(
           0,
           "JOB",
           "1",
@@ -45,39 +41,28 @@ final class CloseCommand implements Callable<Integer> {
           "The number of the job; where it has several sheets, the name of one: 2417-1.");
 
   private final OptionSpec by =
-      Options.one("--by", "ID", String.class, "Who read the sheet: an id of the shop's people.");
+      option("--by", "ID", String.class, "Who read the sheet: an id of the shop's people.");
 
   private final OptionSpec shop =
-      Options.one(
-          "--shop", "DIR", Path.class, "The shop folder (default: the one here, or jobs/).");
-
-  private final CommandSpec spec;
+      option("--shop", "DIR", Path.class, "The shop folder (default: the one here, or jobs/).");
 
   CloseCommand(Console console, Supplier<LocalDate> today) {
-    this.console = console;
+    super(
+        console,
+        "close",
+        "Record what a person read on a signed sheet, and close it when nothing on it is open.");
     this.today = today;
-    ask = new AskLedger(console);
-    spec =
-        Options.command(
-            "close",
-            "Record what a person read on a signed sheet, and close it when nothing on it is open.",
-            this,
-            List.of(job, by, shop, ask.out));
-  }
-
-  CommandSpec spec() {
-    return spec;
   }
 
   @Override
   public Integer call() {
-    OptionParser typed = new OptionParser(spec.commandLine());
+    OptionParser typed = new OptionParser(line());
     Problems problems = new Problems();
     Optional<Shop> garage = garage(typed, problems);
     String person = garage.map(it -> person(typed, it)).orElse("");
     boolean isClosed = false;
     if (garage.isPresent()) {
-      Path folder = ask.ledger(spec.commandLine());
+      Path folder = ledger();
       try (Ledger ledger = Ledger.open(folder, Disk.REAL, problems).orElse(null)) {
         isClosed = ledger != null && close(ledger, garage.get(), person, typed, problems);
       }
@@ -92,7 +77,7 @@ final class CloseCommand implements Callable<Integer> {
             .flatMap(ShopFolders::rootOf)
             .or(() -> Options.given(shop).isPresent() ? Optional.empty() : ShopFolders.here())
             .orElseThrow(() -> typed.wrong(ShopFolders.NOT_HERE));
-    ask.inShop(root);
+    inShop(root);
     return new ShopFolders(Fonts.builtIn()).shop(root, problems);
   }
 
@@ -122,7 +107,7 @@ final class CloseCommand implements Callable<Integer> {
             .index()
             .latest(number)
             .filter(it -> it.state() != SheetStory.State.SUPERSEDED)
-            .orElseThrow(() -> typed.wrong(AskLedger.unknownJob(number, ledger.index())));
+            .orElseThrow(() -> unknownJob(number, ledger.index()));
     if (story.state() == SheetStory.State.WITHDRAWN) {
       throw typed.wrong("the sheet " + story.id() + " is withdrawn");
     }
@@ -131,7 +116,7 @@ final class CloseCommand implements Callable<Integer> {
             .index()
             .record(story.id())
             .orElseThrow(() -> typed.wrong("what " + story.id() + " said was forgotten"));
-    Path file = SignedForm.file(ask.folder(), record);
+    Path file = SignedForm.file(folder(), record);
     if (!Files.exists(file)) {
       String form = SignedForm.blank(record, story);
       new OutFiles(Disk.REAL).write(file, form.getBytes(StandardCharsets.UTF_8));

@@ -5,7 +5,6 @@ import baysheet.cli.Collecting.Page;
 import baysheet.cli.Collecting.Result;
 import baysheet.json.JsonObject;
 import baysheet.json.JsonText;
-import baysheet.ledger.Disk;
 import baysheet.ledger.KeptRecord;
 import baysheet.ledger.Ledger;
 import baysheet.report.Problems;
@@ -16,14 +15,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
-import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 
 /** The command that reads the scans of signed sheets. */
-final class CollectCommand implements Callable<Integer> {
+final class CollectCommand extends LedgerCommand {
   /** A stack of fewer pages is read before anybody wonders. */
   private static final int LONG = 20;
 
@@ -32,29 +30,19 @@ final class CollectCommand implements Callable<Integer> {
   /** A code of another maker may be a whole letter. */
   private static final int LONGEST_REASON = 200;
 
-  private final Console console;
-  private final AskLedger ask;
   private final Supplier<LocalDate> today;
 
   private final PositionalParamSpec scans =
-      Options.rest("SCAN", "1..*", Path.class, "Scans of signed sheets: PDF, TIFF, PNG or JPEG.");
+      rest("SCAN", "1..*", Path.class, "Scans of signed sheets: PDF, TIFF, PNG or JPEG.");
 
-  private final CommandSpec spec;
+  private final OptionSpec json = json();
 
   CollectCommand(Console console, Supplier<LocalDate> today) {
-    this.console = console;
+    super(
+        console,
+        "collect",
+        "Read scans of signed sheets: find each one's job, and say what is still open.");
     this.today = today;
-    ask = new AskLedger(console);
-    spec =
-        Options.command(
-            "collect",
-            "Read scans of signed sheets: find each one's job, and say what is still open.",
-            this,
-            List.of(scans, ask.out, ask.json));
-  }
-
-  CommandSpec spec() {
-    return spec;
   }
 
   /** What a run came to. */
@@ -73,27 +61,22 @@ final class CollectCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     Console.muteRemarksOnFonts();
-    Path folder = ask.ledger(spec.commandLine());
     Problems problems = new Problems();
-    int[] exit = {Exit.DONE};
-    OutputLock.whileHeld(
-        ask.folder(),
-        () -> {
-          try (Ledger ledger = Ledger.open(folder, Disk.REAL, problems).orElse(null)) {
-            if (ledger != null) {
+    boolean isOpen =
+        whileHeld(
+            problems,
+            ledger -> {
               Outcome outcome = collect(ledger);
               print(outcome);
-              exit[0] = outcome.isOpen() ? Exit.PROBLEMS : Exit.DONE;
-            }
-          }
-        });
+              return outcome.isOpen();
+            });
     console.problems(
         problems.all(), problems.hasErrors() ? "nothing was read" : "it was done", false);
-    return Math.max(exit[0], Exit.of(problems));
+    return Math.max(isOpen ? Exit.PROBLEMS : Exit.DONE, Exit.of(problems));
   }
 
   private Outcome collect(Ledger ledger) {
-    Path out = ask.folder();
+    Path out = folder();
     Collecting collecting = new Collecting(out, ledger, today.get());
     for (Path scan : Options.<Path>all(scans)) {
       collecting.read(scan, (page, of) -> progress(scan, page, of));
@@ -124,7 +107,7 @@ final class CollectCommand implements Callable<Integer> {
   }
 
   private void print(Outcome outcome) {
-    if (Options.isGiven(ask.json)) {
+    if (Options.isGiven(json)) {
       console.print(
           JsonText.indented(
               new JsonObject()

@@ -231,14 +231,9 @@ final class Collecting {
   }
 
   private byte[] pdf(SheetStory story, PageReading reading) {
-    Path record = ledger.index().recordFile(story.id());
-    try {
-      byte[] json = Files.readAllBytes(record);
-      Grey picture = reading.picture().orElseThrow();
-      return writer.signed(KeptRecord.of(json), json, picture, reading.boxes());
-    } catch (IOException e) {
-      throw new UncheckedIOException("cannot read " + record, e);
-    }
+    byte[] json = OutFiles.bytes(ledger.index().recordFile(story.id()));
+    Grey picture = reading.picture().orElseThrow();
+    return writer.signed(KeptRecord.of(json), json, picture, reading.boxes());
   }
 
   private static String reason(Result result, SheetStory story, boolean differs) {

@@ -2,35 +2,41 @@ package baysheet.cli;
 
 import baysheet.books.Shop;
 import baysheet.books.ShopFolder;
+import baysheet.box.Form;
 import baysheet.garage.DayReport;
 import baysheet.layout.Fonts;
+import baysheet.layout.MissingGlyph;
+import baysheet.layout.PageFit;
 import baysheet.ledger.Disk;
+import baysheet.ledger.Tables;
+import baysheet.ledger.Tables.Column;
+import baysheet.pdf.PdfInfo;
 import baysheet.record.DayRecord;
 import baysheet.report.Problems;
+import baysheet.report.Source;
 import baysheet.template.Layouts;
 import baysheet.wording.DayText;
+import baysheet.wording.DayText.JobText;
 import baysheet.wording.DayWords;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 
 /** The command that lays out a day: timetable, evening list, parts, state. */
-final class DayCommand implements Callable<Integer> {
+final class DayCommand extends Command {
   /** The name of a day's page, which no job can have. */
   static final String NAME = "day";
 
-  private final Console console;
   private final ShopChoice choice;
 
   private final PositionalParamSpec day =
-      Options.at(
+      at(
           0,
           "DAY",
           "0..1",
@@ -38,33 +44,26 @@ final class DayCommand implements Callable<Integer> {
           "today, tomorrow, a date such as 2026-03-02, or a day folder (default: today).");
 
   private final OptionSpec out =
-      Options.one(
+      option(
           "--out",
           "DIR",
           Path.class,
           "Where the page goes, as DIR/DAY/day.pdf (default: the shop's).");
 
   private final OptionSpec parts =
-      Options.one("--parts", "FILE", Path.class, "Also write the parts to order, as CSV.");
+      option("--parts", "FILE", Path.class, "Also write the parts to order, as CSV.");
 
-  private final OptionSpec paper = Papers.option();
-  private final OptionSpec json = Options.flag("--json", "Print the day as JSON.");
-  private final CommandSpec spec;
+  private final OptionSpec paper = add(Papers.option());
+  private final OptionSpec json = flag("--json", "Print the day as JSON.");
 
   DayCommand(Console console, Supplier<LocalDate> today) {
-    this.console = console;
+    super(
+        console,
+        NAME,
+        "Lay out a day: who does what in which bay, what is at risk, what to have ready the"
+            + " evening before.");
     this.choice = new ShopChoice(today);
-    this.spec =
-        Options.command(
-            NAME,
-            "Lay out a day: who does what in which bay, what is at risk, what to have ready the"
-                + " evening before.",
-            this,
-            List.of(day, choice.shop, out, parts, paper, json));
-  }
-
-  CommandSpec spec() {
-    return spec;
+    add(choice.shop);
   }
 
   @Override
@@ -74,17 +73,16 @@ final class DayCommand implements Callable<Integer> {
     Writers writers = new Writers();
     // If making one fails here, it fails again, and is reported, where it is needed.
     CompletableFuture.runAsync(writers::prepare);
-    Optional<Shop.Paper> size = Papers.given(paper, spec.commandLine());
+    Optional<Shop.Paper> size = Papers.given(paper, line());
     Path folder =
         Options.<Path>given(day)
-            .map(word -> choice.meant(word, spec.commandLine()))
-            .orElseGet(() -> choice.today(spec.commandLine()));
+            .map(word -> choice.meant(word, line()))
+            .orElseGet(() -> choice.today(line()));
     Problems problems = new Problems();
     List<JobGroups> groups = JobGroups.of(List.of(folder), problems);
     Optional<LocalDate> date = DayFolders.date(folder);
     if (!groups.isEmpty() && date.isEmpty()) {
-      throw new WrongCommandLine(
-          spec.commandLine(), "a day is wanted, not \"" + YamlFiles.shown(folder) + '"');
+      throw wrong("a day is wanted, not \"" + YamlFiles.shown(folder) + '"');
     }
     boolean done = false;
     for (JobGroups group : groups) {
@@ -170,6 +168,81 @@ final class DayCommand implements Callable<Integer> {
       words.prepare().forEach(it -> console.say("Prepare: " + it.job() + " " + it.text()));
       words.parts().forEach(it -> console.say("Order parts: " + it.job() + " " + it.parts()));
       file.ifPresent(it -> console.say(YamlFiles.shown(it)));
+    }
+  }
+
+  /** The timetable for the terminal. */
+  private static final class DayTable {
+    private static final List<Column> COLUMNS =
+        List.of(
+            new Column("FROM–TO", "times"),
+            new Column("JOB", "job"),
+            new Column("BAY", "bay"),
+            new Column("PEOPLE", "people"),
+            new Column("SECOND PERSON", "second"),
+            new Column("SPECIAL TOOLS", "tools"),
+            new Column("PROMISED", "promised"),
+            new Column("SHEET", "state"));
+
+    private DayTable() {}
+
+    static String of(List<JobText> jobs) {
+      return Tables.text(
+          new Tables.Table(
+              COLUMNS,
+              jobs.stream()
+                  .map(
+                      it ->
+                          List.<Object>of(
+                              it.times(),
+                              it.job(),
+                              it.bay(),
+                              it.people(),
+                              it.second(),
+                              it.tools(),
+                              it.promised(),
+                              it.state()))
+                  .toList()));
+    }
+  }
+
+  /** Sets the page of a day. */
+  private record DayPage(
+      Fonts fonts, Supplier<Layouts> layouts, Writers writers, Shop shop, Shop.Paper paper) {
+    private static final List<String> KEYWORDS = List.of("timetable");
+
+    /**
+     * The page as a PDF; empty when problems were added.
+     *
+     * @param day the folder of the job files
+     */
+    Optional<byte[]> pdf(DayReport report, Path day, Problems problems) {
+      DayText words = DayText.of(report, shop, paper);
+      Optional<Form> form = layouts.get().fill(words, problems);
+      if (form.isEmpty()) {
+        return Optional.empty();
+      }
+      LayoutProblems trouble = new LayoutProblems(new Source(YamlFiles.shown(day), ""));
+      List<MissingGlyph> missing = MissingGlyph.in(form.get(), fonts);
+      if (!missing.isEmpty()) {
+        trouble.missingGlyphs(missing, problems);
+        return Optional.empty();
+      }
+      PageFit fit = PageFit.fit(form.get(), fonts);
+      if (fit instanceof PageFit.Fitted fitted) {
+        PdfInfo info =
+            new PdfInfo(
+                words.title(),
+                "en",
+                words.shop(),
+                words.title(),
+                KEYWORDS,
+                report.day().date().atStartOfDay(ZoneOffset.UTC).toInstant(),
+                words.title());
+        return Optional.of(writers.write(writer -> writer.write(fitted.page(), info, List.of())));
+      }
+      trouble.unfit(fit, problems);
+      return Optional.empty();
     }
   }
 }

@@ -2,7 +2,6 @@ package baysheet.cli;
 
 import baysheet.pdf.PdfMetadata;
 import baysheet.report.Problems;
-import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -266,15 +265,11 @@ final class DayOutput {
   }
 
   private boolean isOurs() {
-    try {
-      return Files.isRegularFile(place.all())
-          && PdfMetadata.of(Files.readAllBytes(place.all()))
-              .filter(it -> it.author().equals(place.shop()))
-              .filter(it -> it.keywords().equals(Day.KEYWORDS))
-              .isPresent();
-    } catch (IOException e) {
-      throw new UncheckedIOException("cannot read " + place.all(), e);
-    }
+    return Files.isRegularFile(place.all())
+        && PdfMetadata.of(OutFiles.bytes(place.all()))
+            .filter(it -> it.author().equals(place.shop()))
+            .filter(it -> it.keywords().equals(Day.KEYWORDS))
+            .isPresent();
   }
 
   /**

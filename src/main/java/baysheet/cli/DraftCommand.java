@@ -23,20 +23,16 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import java.util.stream.Stream;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 
 /** The command that adds to a spec book what work needs and the book lacks. */
-final class DraftCommand implements Callable<Integer> {
+final class DraftCommand extends Command {
   private static final String MARK = "\uFEFF";
 
-  private final Console console;
-
   private final PositionalParamSpec bookName =
-      Options.at(
+      at(
           0,
           "BOOK",
           "0..1",
@@ -44,21 +40,21 @@ final class DraftCommand implements Callable<Integer> {
           "The spec book, by its name or its file; a new one is begun. With --job, the job's.");
 
   private final OptionSpec work =
-      OptionSpec.builder("--for")
-          .paramLabel("PROCEDURE[@PLACE]")
-          .arity("1..*")
-          .type(List.class)
-          .auxiliaryTypes(String.class)
-          .description(
-              "Work that the book is to be ready for, such as discs-and-pads@front. Without a"
-                  + " place: wherever the vehicle allows it.")
-          .build();
+      add(
+          OptionSpec.builder("--for")
+              .paramLabel("PROCEDURE[@PLACE]")
+              .arity("1..*")
+              .type(List.class)
+              .auxiliaryTypes(String.class)
+              .description(
+                  "Work that the book is to be ready for, such as discs-and-pads@front. Without a"
+                      + " place: wherever the vehicle allows it.")
+              .build());
 
-  private final OptionSpec jobFile =
-      Options.one("--job", "FILE", Path.class, "The work of a job file.");
+  private final OptionSpec jobFile = option("--job", "FILE", Path.class, "The work of a job file.");
 
   private final OptionSpec table =
-      Options.one(
+      option(
           "--table",
           "CSV",
           Path.class,
@@ -66,31 +62,23 @@ final class DraftCommand implements Callable<Integer> {
               + " torque and others; a unit may stand in the heading, as in torque (N·m).");
 
   private final OptionSpec traits =
-      OptionSpec.builder("--traits")
-          .paramLabel("TRAIT")
-          .arity("1..*")
-          .splitRegex(",")
-          .type(List.class)
-          .auxiliaryTypes(String.class)
-          .description("What the vehicle of a new book has; baysheet names traits lists them.")
-          .build();
+      add(
+          OptionSpec.builder("--traits")
+              .paramLabel("TRAIT")
+              .arity("1..*")
+              .splitRegex(",")
+              .type(List.class)
+              .auxiliaryTypes(String.class)
+              .description("What the vehicle of a new book has; baysheet names traits lists them.")
+              .build());
 
-  private final OptionSpec shop =
-      Options.one("--shop", "DIR", Path.class, "The shop folder (default: the one here or jobs/).");
-
-  private final CommandSpec spec =
-      Options.command(
-          "draft",
-          "Add to a spec book each fastener that work needs and the book lacks, to be filled in.",
-          this,
-          List.of(bookName, work, jobFile, table, traits, shop));
+  private final OptionSpec shop = shop();
 
   DraftCommand(Console console) {
-    this.console = console;
-  }
-
-  CommandSpec spec() {
-    return spec;
+    super(
+        console,
+        "draft",
+        "Add to a spec book each fastener that work needs and the book lacks, to be filled in.");
   }
 
   @Override
@@ -124,8 +112,7 @@ final class DraftCommand implements Callable<Integer> {
         .filter(it -> !DayFolders.whole(it).getParent().equals(DayFolders.whole(file).getParent()))
         .ifPresent(
             it -> {
-              throw new WrongCommandLine(
-                      spec.commandLine(), it + " is not in the folder of the shop's spec books")
+              throw wrong(it + " is not in the folder of the shop's spec books")
                   .expecting(YamlFiles.shown(file));
             });
     return file;
@@ -138,7 +125,7 @@ final class DraftCommand implements Callable<Integer> {
             .flatMap(ShopFolders::rootOf);
     return Options.<Path>given(shop).isEmpty() && near.isPresent()
         ? near.get()
-        : ShopFolders.rootFor(Options.given(shop), spec.commandLine());
+        : ShopFolders.rootFor(Options.given(shop), line());
   }
 
   private Optional<Job> job(Path file, ShopFolders folders, ShopFolder folder, Problems problems) {
@@ -159,7 +146,7 @@ final class DraftCommand implements Callable<Integer> {
         .or(() -> job.map(it -> it.vehicle().book().value()))
         .orElseThrow(
             () ->
-                new WrongCommandLine(spec.commandLine(), "the command draft needs a BOOK")
+                wrong("the command draft needs a BOOK")
                     .expecting("the name of a spec book, or --job with a job file"));
   }
 
@@ -178,8 +165,7 @@ final class DraftCommand implements Callable<Integer> {
                     YamlFiles.shown(file),
                     NewBook.text(YamlFiles.name(file), Options.all(traits))));
     if (exists && !Options.all(traits).isEmpty()) {
-      throw new WrongCommandLine(
-          spec.commandLine(), "--traits is for a new book, and " + file + " is there already");
+      throw wrong("--traits is for a new book, and " + file + " is there already");
     }
     Optional<BookDraft> draft =
         text.flatMap(it -> BookDraft.of(it, problems)).flatMap(it -> it.with(rows, problems));
@@ -230,8 +216,7 @@ final class DraftCommand implements Callable<Integer> {
         Optional.ofNullable(folder.procedures().get(name))
             .orElseThrow(
                 () ->
-                    new WrongCommandLine(
-                            spec.commandLine(), "there is no procedure \"" + name + '"')
+                    wrong("there is no procedure \"" + name + '"')
                         .near(
                             name,
                             folder.procedures().keySet(),
@@ -256,8 +241,7 @@ final class DraftCommand implements Callable<Integer> {
     return Place.of(word)
         .orElseThrow(
             () ->
-                new WrongCommandLine(
-                        spec.commandLine(), '"' + word + "\" is not a place on a vehicle")
+                wrong('"' + word + "\" is not a place on a vehicle")
                     .near(word, Stream.of(Place.values()).map(Place::word).toList()));
   }
 
@@ -286,6 +270,25 @@ final class DraftCommand implements Callable<Integer> {
       return Arrays.equals(mark, in.readNBytes(mark.length));
     } catch (IOException e) {
       throw new UncheckedIOException("cannot read " + file, e);
+    }
+  }
+
+  /** The text with which a new spec book begins. */
+  static final class NewBook {
+    private NewBook() {}
+
+    static String text(String name, List<String> traits) {
+      return """
+      # unknown stands for a figure to look up. If the vehicle has none of a fastener, delete its line and
+      # write its name under absent in the same place, as in absent: [disc-screw].
+      vehicle: NAME
+      name: NAME    # what the sheet prints
+      source: not stated yet    # where the figures come from; printed on every sheet
+      # Add kerb-mass, front-share and supports: stands and lifts are checked with them.
+      traits: [TRAITS]    # what the vehicle has; baysheet names traits lists them
+      """
+          .replace("NAME", name)
+          .replace("TRAITS", String.join(", ", traits));
     }
   }
 }

@@ -8,51 +8,42 @@ import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.Callable;
 import java.util.function.Supplier;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 
 /** The command that shows what is still to be done. */
-final class DueCommand implements Callable<Integer> {
-  private final AskLedger ask;
+final class DueCommand extends LedgerCommand {
   private final Supplier<LocalDate> today;
 
   private final OptionSpec by =
-      Options.one("--by", "DATE", String.class, "Look at jobs up to this day (default: today).");
+      option("--by", "DATE", String.class, "Look at jobs up to this day (default: today).");
 
   private final OptionSpec odometers =
-      OptionSpec.builder("--odometer")
-          .paramLabel("PLATE=KM")
-          .type(List.class)
-          .auxiliaryTypes(String.class)
-          .arity("1")
-          .description(
-              "What a vehicle's odometer shows now, such as \"RD 08-553=143000 km\"; re-checks that"
-                  + " are not due yet are left out. May be given several times.")
-          .build();
+      add(
+          OptionSpec.builder("--odometer")
+              .paramLabel("PLATE=KM")
+              .type(List.class)
+              .auxiliaryTypes(String.class)
+              .arity("1")
+              .description(
+                  "What a vehicle's odometer shows now, such as \"RD 08-553=143000 km\"; re-checks"
+                      + " that are not due yet are left out. May be given several times.")
+              .build());
 
-  private final CommandSpec spec;
+  private final OptionSpec json = json();
 
   DueCommand(Console console, Supplier<LocalDate> today) {
-    ask = new AskLedger(console);
+    super(
+        console,
+        "due",
+        "List re-checks that are due, what others must still do, and sheets that are not"
+            + " closed.");
     this.today = today;
-    spec =
-        Options.command(
-            "due",
-            "List re-checks that are due, what others must still do, and sheets that are not"
-                + " closed.",
-            this,
-            List.of(by, odometers, ask.out, ask.json));
-  }
-
-  CommandSpec spec() {
-    return spec;
   }
 
   @Override
   public Integer call() {
-    OptionParser typed = new OptionParser(spec.commandLine());
+    OptionParser typed = new OptionParser(line());
     LocalDate day = typed.word(by, IsoDate::parse).orElseGet(today);
     Map<String, Quantity> readings = new LinkedHashMap<>();
     for (String text : Options.<String>all(odometers)) {
@@ -67,8 +58,8 @@ final class DueCommand implements Callable<Integer> {
           text.substring(0, sign), typed.read(QuantityText.quantity(reading, Dimension.DISTANCE)));
     }
     Due due = new Due(day, readings);
-    return ask.answer(
-        spec.commandLine(),
+    return answer(
+        Options.isGiven(json),
         Map.of("by", day.toString()),
         index -> Due.table(due.items(index), index),
         "nothing is due");

@@ -4,6 +4,7 @@ import baysheet.books.ShopFolder;
 import baysheet.layout.Fonts;
 import baysheet.plan.Planner;
 import baysheet.plan.TracedPlan;
+import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
 import baysheet.resolve.Resolved;
 import baysheet.sheet.TorqueLine;
@@ -12,16 +13,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
-import picocli.CommandLine.Model.CommandSpec;
+import java.util.function.Function;
 import picocli.CommandLine.Model.PositionalParamSpec;
 
 /** The command that shows how the torque figures of a sheet came about. */
-final class ExplainCommand implements Callable<Integer> {
-  private final Console console;
+final class ExplainCommand extends Command {
 
   private final PositionalParamSpec job =
-      Options.at(
+      at(
           0,
           "JOB.yaml",
           "1",
@@ -29,21 +28,10 @@ final class ExplainCommand implements Callable<Integer> {
           "A job file, whose torque rows are followed from the book to the setting.");
 
   private final PositionalParamSpec row =
-      Options.at(1, "ROW", "0..1", Integer.class, "The number of one row of the torque table.");
-
-  private final CommandSpec spec =
-      Options.command(
-          "explain",
-          "Show where each torque figure of a job comes from, step by step.",
-          this,
-          List.of(job, row));
+      at(1, "ROW", "0..1", Integer.class, "The number of one row of the torque table.");
 
   ExplainCommand(Console console) {
-    this.console = console;
-  }
-
-  CommandSpec spec() {
-    return spec;
+    super(console, "explain", "Show where each torque figure of a job comes from, step by step.");
   }
 
   @Override
@@ -122,7 +110,48 @@ final class ExplainCommand implements Callable<Integer> {
         .toList();
   }
 
-  private WrongCommandLine wrong(String what) {
-    return new WrongCommandLine(spec.commandLine(), what);
+  /**
+   * The job file that somebody wants explained.
+   *
+   * @param written as on the command line
+   */
+  private record ExplainedJob(String written) {
+    private static final String EXAMPLE = "a job file such as jobs/2026-03-02/2401.yaml";
+    private static final List<String> NOT_JOBS = List.of("vehicles", "procedures", "catalogue");
+
+    /**
+     * The file, if it can be one of a job; it may not be there.
+     *
+     * @param wrong makes the complaint about the command line
+     */
+    Path file(Function<String, WrongCommandLine> wrong) {
+      Path path = Path.of(written);
+      if (Files.isDirectory(path)) {
+        throw wrong.apply(written + " is a folder").expecting(among(path));
+      }
+      if (ProblemCode.of(written).isPresent()) {
+        throw wrong
+            .apply(written + " is the code of a problem, not a job file")
+            .expecting("a job file; baysheet help " + written + " prints the page of the problem");
+      }
+      if (path.endsWith(ShopFolders.SHOP_FILE) || NOT_JOBS.contains(DayFolders.day(path))) {
+        throw wrong.apply(written + " is not a job").expecting(EXAMPLE);
+      }
+      return path;
+    }
+
+    private static String among(Path folder) {
+      List<String> names =
+          DayFolders.isInShop(folder) && !DayFolders.holdsNoJobs(DayFolders.whole(folder))
+              ? names(folder)
+              : List.of();
+      return names.isEmpty()
+          ? EXAMPLE
+          : "one job file of it, such as " + folder.resolve(names.get(0));
+    }
+
+    private static List<String> names(Path folder) {
+      return YamlFiles.in(folder).stream().map(file -> file.getFileName().toString()).toList();
+    }
   }
 }

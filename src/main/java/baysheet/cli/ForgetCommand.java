@@ -1,79 +1,52 @@
 package baysheet.cli;
 
-import baysheet.ledger.Disk;
+import baysheet.ledger.FolderEntries;
 import baysheet.ledger.Forgetting;
 import baysheet.ledger.Index;
 import baysheet.ledger.KeptRecord;
 import baysheet.ledger.Ledger;
 import baysheet.ledger.SheetStory;
 import baysheet.report.Problems;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 
 /** The command that deletes the names, plates, pages and notes of old jobs. */
-final class ForgetCommand implements Callable<Integer> {
-  private final Console console;
-  private final AskLedger ask;
+final class ForgetCommand extends LedgerCommand {
   private final Supplier<LocalDate> today;
 
   private final OptionSpec before =
-      Options.one("--before", "DATE", String.class, "Jobs of earlier days are forgotten.");
-
-  private final CommandSpec spec;
+      option("--before", "DATE", String.class, "Jobs of earlier days are forgotten.");
 
   ForgetCommand(Console console, Supplier<LocalDate> today) {
-    this.console = console;
+    super(
+        console,
+        "forget",
+        "Delete the names, plates, pages and typed notes of old jobs; figures stay, by sheet"
+            + " id.");
     this.today = today;
-    ask = new AskLedger(console);
-    spec =
-        Options.command(
-            "forget",
-            "Delete the names, plates, pages and typed notes of old jobs; figures stay, by sheet"
-                + " id.",
-            this,
-            List.of(before, ask.out));
-  }
-
-  CommandSpec spec() {
-    return spec;
   }
 
   @Override
   public Integer call() {
-    OptionParser typed = new OptionParser(spec.commandLine());
+    OptionParser typed = new OptionParser(line());
     LocalDate day =
         typed
             .word(before, IsoDate::parse)
             .orElseThrow(() -> typed.wrong("forget needs --before DATE"));
-    Path folder = ask.ledger(spec.commandLine());
     Problems problems = new Problems();
-    OutputLock.whileHeld(
-        ask.folder(),
-        () -> {
-          try (Ledger ledger = Ledger.open(folder, Disk.REAL, problems).orElse(null)) {
-            if (ledger != null) {
-              forget(new Forgetting(day), ledger);
-            }
-          }
-        });
+    whileHeld(problems, ledger -> forget(new Forgetting(day), ledger));
     console.problems(
         problems.all(), problems.hasErrors() ? "nothing was forgotten" : "it was done", false);
     return Exit.of(problems);
   }
 
-  private void forget(Forgetting forgetting, Ledger ledger) {
+  private boolean forget(Forgetting forgetting, Ledger ledger) {
     List<SheetStory> stories = forgetting.sheets(ledger.index());
     long notClosed = stories.stream().filter(it -> it.closed().isEmpty()).count();
     List<Path> others =
@@ -87,11 +60,12 @@ final class ForgetCommand implements Callable<Integer> {
                 notClosed == 0 ? "" : ", " + notClosed + " of them never closed",
                 done.lines(),
                 done.files()));
+    return true;
   }
 
   /** What shows the sheet among the files of its day: other files of the folder stay. */
   private List<Path> pages(SheetStory story, Index index) {
-    Path day = ask.folder().resolve(story.issued().day());
+    Path day = folder().resolve(story.issued().day());
     String job = Pattern.quote(story.issued().name());
     Set<Path> pages = new LinkedHashSet<>();
     pages.addAll(matching(day, "(" + job + "|" + Targets.ALL + ")\\.(pdf|json)"));
@@ -103,13 +77,8 @@ final class ForgetCommand implements Callable<Integer> {
   }
 
   private static List<Path> matching(Path folder, String names) {
-    if (!Files.isDirectory(folder)) {
-      return List.of();
-    }
-    try (Stream<Path> files = Files.list(folder)) {
-      return files.filter(it -> it.getFileName().toString().matches(names)).sorted().toList();
-    } catch (IOException e) {
-      throw new UncheckedIOException("cannot list " + folder, e);
-    }
+    return FolderEntries.of(folder).stream()
+        .filter(it -> it.getFileName().toString().matches(names))
+        .toList();
   }
 }

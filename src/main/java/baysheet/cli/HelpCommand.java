@@ -3,19 +3,16 @@ package baysheet.cli;
 import baysheet.report.ProblemCode;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 
 /** The command that prints the page of a problem, or the help of the program or of a command. */
-final class HelpCommand implements Callable<Integer> {
-  private final Console console;
+final class HelpCommand extends Command {
 
   private final PositionalParamSpec topic =
-      Options.at(
+      at(
           0,
           "CODE|COMMAND",
           "0..1",
@@ -23,24 +20,13 @@ final class HelpCommand implements Callable<Integer> {
           "The code of a problem, such as unknown-key; or a command. Without it: the list of"
               + " commands.");
 
-  private final CommandSpec spec =
-      Options.command(
-          "help",
-          "Explain a problem by its code, or show the help of a command.",
-          this,
-          List.of(topic));
-
   HelpCommand(Console console) {
-    this.console = console;
-  }
-
-  CommandSpec spec() {
-    return spec;
+    super(console, "help", "Explain a problem by its code, or show the help of a command.");
   }
 
   @Override
   public Integer call() {
-    CommandLine program = spec.commandLine().getParent();
+    CommandLine program = line().getParent();
     Optional<String> asked = Options.given(topic);
     Optional<CommandLine> usage =
         asked
@@ -59,15 +45,13 @@ final class HelpCommand implements Callable<Integer> {
         .map(ProblemCode::page)
         .orElseThrow(
             () ->
-                new WrongCommandLine(
-                        spec.commandLine(),
-                        "there is no problem code and no command \"" + code + "\"")
+                wrong("there is no problem code and no command \"" + code + "\"")
                     .near(code, known(), "a code, which the last line of each problem names"));
   }
 
   private List<String> known() {
     return Stream.concat(
-            spec.commandLine().getParent().getSubcommands().keySet().stream(),
+            line().getParent().getSubcommands().keySet().stream(),
             Stream.of(ProblemCode.values()).map(ProblemCode::word))
         .toList();
   }

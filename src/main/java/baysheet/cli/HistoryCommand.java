@@ -8,44 +8,35 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.concurrent.Callable;
-import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 
 /** The command that shows what was done on a vehicle or for a job. */
-final class HistoryCommand implements Callable<Integer> {
-  private final AskLedger ask;
+final class HistoryCommand extends LedgerCommand {
 
   private final PositionalParamSpec what =
-      Options.at(
+      at(
           0,
           "PLATE|JOB",
           "1",
           String.class,
           "A number plate (spaces, hyphens and capitals do not matter) or the number of a job.");
 
-  private final CommandSpec spec;
+  private final OptionSpec json = json();
 
   HistoryCommand(Console console) {
-    ask = new AskLedger(console);
-    spec =
-        Options.command(
-            "history",
-            "Tell what was done on a vehicle or for a job: tightened to what, by whom, with which"
-                + " wrench.",
-            this,
-            List.of(what, ask.out, ask.json));
-  }
-
-  CommandSpec spec() {
-    return spec;
+    super(
+        console,
+        "history",
+        "Tell what was done on a vehicle or for a job: tightened to what, by whom, with which"
+            + " wrench.");
   }
 
   @Override
   public Integer call() {
     String asked = what.getValue();
-    return ask.answer(
-        spec.commandLine(),
+    return answer(
+        Options.isGiven(json),
         Map.of("asked", asked),
         index -> of(asked, index),
         "the ledger has no plate and no job \"" + asked + "\"");

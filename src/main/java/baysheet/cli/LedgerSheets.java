@@ -20,7 +20,7 @@ record LedgerSheets(Index index) implements IssuedSheets {
   }
 
   private Issued issued(SheetStory story) {
-    byte[] record = bytes(index.recordFile(story.id()));
+    byte[] record = OutFiles.bytes(index.recordFile(story.id()));
     KeptRecord kept = KeptRecord.of(record);
     try {
       return new Issued(
@@ -28,7 +28,7 @@ record LedgerSheets(Index index) implements IssuedSheets {
           kept.job(),
           kept.stage(),
           !story.isCurrent(),
-          bytes(index.page(story.id())),
+          OutFiles.bytes(index.page(story.id())),
           PlacedBoxes.of(record));
     } catch (IOException e) {
       throw new UncheckedIOException("cannot read the record of " + story.id(), e);
@@ -51,19 +51,11 @@ record LedgerSheets(Index index) implements IssuedSheets {
       return Optional.of("the page of " + story.id() + " was forgotten");
     }
     boolean same =
-        Hash.of(bytes(page)).equals(story.issued().prints().page())
-            && Hash.of(bytes(record)).equals(story.issued().prints().record());
+        Hash.of(OutFiles.bytes(page)).equals(story.issued().prints().page())
+            && Hash.of(OutFiles.bytes(record)).equals(story.issued().prints().record());
     return same
         ? Optional.empty()
         : Optional.of(
             "the ledger's page of " + story.id() + " is not as it was issued; put back the backup");
-  }
-
-  private static byte[] bytes(Path file) {
-    try {
-      return Files.readAllBytes(file);
-    } catch (IOException e) {
-      throw new UncheckedIOException("cannot read " + file, e);
-    }
   }
 }

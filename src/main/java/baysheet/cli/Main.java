@@ -8,7 +8,6 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -19,6 +18,31 @@ import picocli.CommandLine.Model.CommandSpec;
 /** Where the program starts. */
 public final class Main {
   private static final Pattern LONG_DASH = Pattern.compile("^[\u2010-\u2015\u2212]+(\\p{L})");
+
+  private static final String HELP = "help";
+
+  /** In the order of the help. */
+  private static final List<String> COMMANDS =
+      List.of(
+          "sheets",
+          "check",
+          DayCommand.NAME,
+          "explain",
+          "torque",
+          "start",
+          "names",
+          "procedures",
+          "draft",
+          "collect",
+          "close",
+          "attach",
+          "carry",
+          "withdraw",
+          "history",
+          "due",
+          "recall",
+          "forget",
+          HELP);
 
   private Main() {}
 
@@ -57,10 +81,13 @@ public final class Main {
    * @param called the command that is asked for; without one, all are there
    */
   static CommandLine commandLine(String called, Console console, Supplier<LocalDate> today) {
-    CommandSpec alone = new NoCommand(console, today).spec;
+    CommandSpec alone = new NoCommand(console, today).spec();
     CommandLine line = new CommandLine(alone);
-    commands(called, console, today)
-        .forEach(command -> alone.addSubcommand(command.name(), command));
+    // The called one alone, for reading the options of all takes longer than planning a sheet.
+    boolean isOne = COMMANDS.contains(called) && !called.equals(HELP);
+    for (String name : isOne ? List.of(called) : COMMANDS) {
+      alone.addSubcommand(name, command(name, console, today).spec());
+    }
     line.setOut(console.out());
     line.setErr(console.err());
     line.setColorScheme(
@@ -103,49 +130,28 @@ public final class Main {
     return (lost || console.err().checkError()) && exit != Exit.FAULT ? Exit.FILES : exit;
   }
 
-  /** The called one alone, for reading the options of all takes longer than planning a sheet. */
-  private static List<CommandSpec> commands(
-      String called, Console console, Supplier<LocalDate> today) {
-    return switch (called) {
-      case "sheets" -> List.of(new SheetsCommand(console, today, Startup.start()).spec());
-      case "check" -> List.of(new CheckCommand(console).spec());
-      case DayCommand.NAME -> List.of(new DayCommand(console, today).spec());
-      case "carry" -> List.of(new CarryCommand(console, today).spec());
-      case "withdraw" -> List.of(new WithdrawCommand(console, today).spec());
-      case "explain" -> List.of(new ExplainCommand(console).spec());
-      case "torque" -> List.of(new TorqueCommand(console, today).spec());
-      case "names" -> List.of(new NamesCommand(console).spec());
-      case "procedures" -> List.of(new ProceduresCommand(console).spec());
-      case "draft" -> List.of(new DraftCommand(console).spec());
-      case "start" -> List.of(new StartCommand(console, today).spec());
-      case "collect" -> List.of(new CollectCommand(console, today).spec());
-      case "close" -> List.of(new CloseCommand(console, today).spec());
-      case "attach" -> List.of(new AttachCommand(console, today).spec());
-      case "history" -> List.of(new HistoryCommand(console).spec());
-      case "due" -> List.of(new DueCommand(console, today).spec());
-      case "recall" -> List.of(new RecallCommand(console).spec());
-      case "forget" -> List.of(new ForgetCommand(console, today).spec());
-      default ->
-          List.of(
-              new SheetsCommand(console, today, Startup.start()).spec(),
-              new CheckCommand(console).spec(),
-              new DayCommand(console, today).spec(),
-              new ExplainCommand(console).spec(),
-              new TorqueCommand(console, today).spec(),
-              new StartCommand(console, today).spec(),
-              new NamesCommand(console).spec(),
-              new ProceduresCommand(console).spec(),
-              new DraftCommand(console).spec(),
-              new CollectCommand(console, today).spec(),
-              new CloseCommand(console, today).spec(),
-              new AttachCommand(console, today).spec(),
-              new CarryCommand(console, today).spec(),
-              new WithdrawCommand(console, today).spec(),
-              new HistoryCommand(console).spec(),
-              new DueCommand(console, today).spec(),
-              new RecallCommand(console).spec(),
-              new ForgetCommand(console, today).spec(),
-              new HelpCommand(console).spec());
+  private static Command command(String name, Console console, Supplier<LocalDate> today) {
+    return switch (name) {
+      case "sheets" -> new SheetsCommand(console, today, Startup.start());
+      case "check" -> new CheckCommand(console);
+      case DayCommand.NAME -> new DayCommand(console, today);
+      case "explain" -> new ExplainCommand(console);
+      case "torque" -> new TorqueCommand(console, today);
+      case "start" -> new StartCommand(console, today);
+      case "names" -> new NamesCommand(console);
+      case "procedures" -> new ProceduresCommand(console);
+      case "draft" -> new DraftCommand(console);
+      case "collect" -> new CollectCommand(console, today);
+      case "close" -> new CloseCommand(console, today);
+      case "attach" -> new AttachCommand(console, today);
+      case "carry" -> new CarryCommand(console, today);
+      case "withdraw" -> new WithdrawCommand(console, today);
+      case "history" -> new HistoryCommand(console);
+      case "due" -> new DueCommand(console, today);
+      case "recall" -> new RecallCommand(console);
+      case "forget" -> new ForgetCommand(console, today);
+      case HELP -> new HelpCommand(console);
+      default -> throw new IllegalArgumentException("there is no command " + name);
     };
   }
 
@@ -170,15 +176,11 @@ public final class Main {
   }
 
   /** The name of the program without a command behind it. */
-  private static final class NoCommand implements Callable<Integer> {
-    private final Console console;
+  private static final class NoCommand extends Command {
     private final Supplier<LocalDate> today;
-    private final CommandSpec spec =
-        Options.command(
-            "baysheet", "Turns a garage's job files into one-page bay sheets.", this, List.of());
 
     NoCommand(Console console, Supplier<LocalDate> today) {
-      this.console = console;
+      super(console, "baysheet", "Turns a garage's job files into one-page bay sheets.");
       this.today = today;
     }
 

@@ -4,6 +4,7 @@ import baysheet.books.Catalogue;
 import baysheet.books.CatalogueReader;
 import baysheet.books.ShopFolder;
 import baysheet.layout.Fonts;
+import baysheet.ledger.Tables;
 import baysheet.record.NameList;
 import baysheet.report.Problems;
 import baysheet.report.Source;
@@ -13,45 +14,41 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.Callable;
 import java.util.stream.Stream;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 
 /** The command that lists the words that files may use. */
-final class NamesCommand implements Callable<Integer> {
-  private final Console console;
+final class NamesCommand extends Command {
+  private static final List<Tables.Column> COLUMNS =
+      Tables.columns(
+          "SORT", "sort",
+          "NAME", "name",
+          "MEANING", "meaning",
+          "KINDS, PLACE OR LIKE", "belongs",
+          "FROM", "from");
 
   private final PositionalParamSpec sorts =
-      Options.rest(
+      rest(
           "SORT",
           "0..*",
           String.class,
           "Which names: " + String.join(", ", NameSort.words()) + ". Without any: all of them.");
 
   private final OptionSpec shop =
-      Options.one(
+      option(
           "--shop",
           "DIR",
           Path.class,
           "The shop folder (default: the one here or jobs/; without one, the built-in names).");
 
-  private final OptionSpec json = Options.flag("--json", "Print the names as JSON.");
-
-  private final CommandSpec spec =
-      Options.command(
-          "names",
-          "List the names that files may use: items, kinds, traits, states, tools and others.",
-          this,
-          List.of(sorts, shop, json));
+  private final OptionSpec json = flag("--json", "Print the names as JSON.");
 
   NamesCommand(Console console) {
-    this.console = console;
-  }
-
-  CommandSpec spec() {
-    return spec;
+    super(
+        console,
+        "names",
+        "List the names that files may use: items, kinds, traits, states, tools and others.");
   }
 
   @Override
@@ -64,7 +61,20 @@ final class NamesCommand implements Callable<Integer> {
     if (Options.isGiven(json)) {
       console.print(NameList.print(names));
     } else {
-      console.print(table(names));
+      console.print(
+          Tables.text(
+              new Tables.Table(
+                  COLUMNS,
+                  names.stream()
+                      .map(
+                          it ->
+                              List.<Object>of(
+                                  it.sort(),
+                                  it.name(),
+                                  it.meaning(),
+                                  String.join(" ", it.belongs()),
+                                  it.from()))
+                      .toList())));
     }
     console.problems(problems.all(), "the names of files with errors are missing", false);
     return problems.hasErrors() ? Exit.PROBLEMS : Exit.DONE;
@@ -81,13 +91,10 @@ final class NamesCommand implements Callable<Integer> {
     return Stream.of(NameSort.values())
         .filter(sort -> sort.word().equals(typed.toLowerCase(Locale.ROOT)))
         .findFirst()
-        .orElseThrow(() -> wrong(typed));
-  }
-
-  private WrongCommandLine wrong(String typed) {
-    return new WrongCommandLine(
-            spec.commandLine(), "there are no names of the sort \"" + typed + "\"")
-        .near(typed, NameSort.words());
+        .orElseThrow(
+            () ->
+                wrong("there are no names of the sort \"" + typed + "\"")
+                    .near(typed, NameSort.words()));
   }
 
   /** The shop's names over the built-in ones, or these alone. */
@@ -108,46 +115,6 @@ final class NamesCommand implements Callable<Integer> {
 
   private Optional<Path> root() {
     Optional<Path> named = Options.given(shop);
-    if (named.isPresent()) {
-      return Optional.of(
-          ShopFolders.rootOf(named.get())
-              .orElseThrow(
-                  () ->
-                      new WrongCommandLine(
-                          spec.commandLine(),
-                          named.get() + " is no shop folder: it has no " + ShopFolders.SHOP_FILE)));
-    }
-    return ShopFolders.rootOf(Path.of("")).or(() -> ShopFolders.rootOf(Path.of("jobs")));
-  }
-
-  /** Columns as wide as their widest word; the last one is left as it is. */
-  private static String table(List<NameList.Name> names) {
-    List<List<String>> rows = new ArrayList<>();
-    rows.add(List.of("SORT", "NAME", "MEANING", "KINDS, PLACE OR LIKE", "FROM"));
-    for (NameList.Name name : names) {
-      String belongs = String.join(" ", name.belongs());
-      rows.add(List.of(name.sort(), name.name(), name.meaning(), belongs, name.from()));
-    }
-    StringBuilder text = new StringBuilder();
-    for (List<String> row : rows) {
-      StringBuilder line = new StringBuilder();
-      for (int column = 0; column < row.size(); column++) {
-        line.append(padded(row.get(column), width(rows, column)));
-      }
-      text.append(line.toString().stripTrailing()).append('\n');
-    }
-    return text.toString();
-  }
-
-  private static int width(List<List<String>> rows, int column) {
-    return rows.stream().mapToInt(row -> length(row.get(column))).max().orElse(0) + 2;
-  }
-
-  private static String padded(String word, int width) {
-    return word + " ".repeat(width - length(word));
-  }
-
-  private static int length(String word) {
-    return word.codePointCount(0, word.length());
+    return named.isPresent() ? Optional.of(ShopFolders.rootFor(named, line())) : ShopFolders.here();
   }
 }

@@ -1,5 +1,6 @@
 package baysheet.cli;
 
+import baysheet.ledger.FolderEntries;
 import baysheet.pdf.PdfMetadata;
 import baysheet.record.RecordHead;
 import java.io.IOException;
@@ -14,7 +15,6 @@ import java.util.function.BiPredicate;
 import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 
 /**
  * The sheets in a day's folder that their jobs no longer give: a job was cancelled, has another
@@ -84,14 +84,7 @@ record OldSheets(Path folder, String shop, Set<String> jobs) {
   }
 
   private static List<Path> files(Path folder) {
-    if (!Files.isDirectory(folder)) {
-      return List.of();
-    }
-    try (Stream<Path> files = Files.list(folder)) {
-      return files.filter(Files::isRegularFile).sorted().toList();
-    } catch (IOException e) {
-      throw new UncheckedIOException("cannot list " + folder, e);
-    }
+    return FolderEntries.of(folder).stream().filter(Files::isRegularFile).toList();
   }
 
   /**

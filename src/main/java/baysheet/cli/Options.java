@@ -4,7 +4,6 @@ import baysheet.torque.Unit;
 import java.util.List;
 import java.util.Optional;
 import java.util.Stack;
-import java.util.concurrent.Callable;
 import java.util.regex.Pattern;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.ArgSpec;
@@ -12,46 +11,13 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 
-/**
- * What commands take, given to the command-line library in calls. It also reads annotations, but
- * that takes an eighth of the time from a cold start to a sheet.
- */
+/** Makes what commands take, and reads what was given. */
 final class Options {
-  private static final String VERSION = "baysheet 0.1.0";
-
   private static final Pattern BARE_FIGURE = Pattern.compile("[0-9][0-9./-]*");
 
   private Options() {}
 
-  /** A command that can also tell what it takes, and of which version it is. */
-  static CommandSpec command(
-      String name, String description, Callable<Integer> command, List<? extends ArgSpec> takes) {
-    CommandSpec spec = CommandSpec.wrapWithoutInspection(command).name(name).version(VERSION);
-    spec.usageMessage().description(description);
-    List<String> examples = Examples.of(name);
-    if (!examples.isEmpty()) {
-      spec.usageMessage().footerHeading("%nFor example:%n");
-      spec.usageMessage().footer(examples.stream().map(Options::shown).toArray(String[]::new));
-    }
-    takes.forEach(spec::add);
-    spec.addOption(
-        flag("Show this help and do nothing else.", "-h", "--help").usageHelp(true).build());
-    spec.addOption(
-        flag("Show the version and do nothing else.", "-V", "--version").versionHelp(true).build());
-    return spec;
-  }
-
-  /** A line of the help, in which the library takes some signs for its own. */
-  private static String shown(String example) {
-    return "  " + example.replace("%", "%%");
-  }
-
   /** What is there or not. */
-  static OptionSpec flag(String name, String description) {
-    return flag(description, name, new String[0]).build();
-  }
-
-  /** The same under several names. */
   static OptionSpec.Builder flag(String description, String name, String... others) {
     return OptionSpec.builder(name, others).type(boolean.class).description(description);
   }

@@ -1,6 +1,7 @@
 package baysheet.cli;
 
 import baysheet.ledger.Disk;
+import baysheet.ledger.FolderEntries;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -9,7 +10,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 
 /**
  * Writes files whole or not at all: beside their place first, forced to the device, then moved. A
@@ -36,14 +36,7 @@ final class OutFiles {
    * @throws UncheckedIOException naming the folder, when it cannot be listed
    */
   static List<Path> parts(Path folder) {
-    if (!Files.isDirectory(folder)) {
-      return List.of();
-    }
-    try (Stream<Path> entries = Files.list(folder)) {
-      return entries.filter(OutFiles::isPart).sorted().toList();
-    } catch (IOException e) {
-      throw new UncheckedIOException("cannot list " + folder, e);
-    }
+    return FolderEntries.of(folder).stream().filter(OutFiles::isPart).toList();
   }
 
   /** Whether a file is what an interrupted run left of another one. */
@@ -133,6 +126,19 @@ final class OutFiles {
     } finally {
       discard(from);
       discard(oldRecord);
+    }
+  }
+
+  /**
+   * All of a file.
+   *
+   * @throws UncheckedIOException naming the file, when it cannot be read
+   */
+  static byte[] bytes(Path file) {
+    try {
+      return Files.readAllBytes(file);
+    } catch (IOException e) {
+      throw new UncheckedIOException("cannot read " + file, e);
     }
   }
 

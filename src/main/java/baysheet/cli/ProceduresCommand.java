@@ -18,47 +18,35 @@ import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import java.util.stream.Stream;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 
 /** The command that lists the procedures, and for which of them a spec book is ready. */
-final class ProceduresCommand implements Callable<Integer> {
-  private final Console console;
+final class ProceduresCommand extends Command {
 
   private final OptionSpec vehicle =
-      Options.one(
+      option(
           "--vehicle",
           "BOOK",
           String.class,
           "A spec book: say at which places it is ready for each procedure, and what is missing.");
 
-  private final OptionSpec shop =
-      Options.one("--shop", "DIR", Path.class, "The shop folder (default: the one here or jobs/).");
+  private final OptionSpec shop = shop();
 
-  private final OptionSpec json = Options.flag("--json", "Print the list as JSON.");
-
-  private final CommandSpec spec =
-      Options.command(
-          "procedures",
-          "List the procedures with their places and fasteners, and what a spec book lacks for"
-              + " them.",
-          this,
-          List.of(vehicle, shop, json));
+  private final OptionSpec json = flag("--json", "Print the list as JSON.");
 
   ProceduresCommand(Console console) {
-    this.console = console;
-  }
-
-  CommandSpec spec() {
-    return spec;
+    super(
+        console,
+        "procedures",
+        "List the procedures with their places and fasteners, and what a spec book lacks for"
+            + " them.");
   }
 
   @Override
   public Integer call() {
     Problems problems = new Problems();
-    Path root = ShopFolders.rootFor(Options.given(shop), spec.commandLine());
+    Path root = ShopFolders.rootFor(Options.given(shop), line());
     Optional<ShopFolder> folder = new ShopFolders(Fonts.builtIn()).read(root, problems);
     folder.ifPresent(this::list);
     console.problems(problems.all(), "what is in files with errors is missing", false);
@@ -82,8 +70,7 @@ final class ProceduresCommand implements Callable<Integer> {
     return Optional.ofNullable(folder.books().get(name))
         .orElseThrow(
             () ->
-                new WrongCommandLine(spec.commandLine(), "there is no spec book \"" + name + '"')
-                    .near(name, folder.books().keySet()));
+                wrong("there is no spec book \"" + name + '"').near(name, folder.books().keySet()));
   }
 
   private static ProcedureList.Line line(
@@ -152,5 +139,48 @@ final class ProceduresCommand implements Callable<Integer> {
         missing,
         unknown,
         "");
+  }
+
+  /** The list of procedures for reading: one block each, for their fasteners need room. */
+  private static final class ProcedureTable {
+    private ProcedureTable() {}
+
+    static String of(List<ProcedureList.Line> lines, boolean forVehicle) {
+      StringBuilder text = new StringBuilder();
+      for (ProcedureList.Line line : lines) {
+        text.append(line.name()).append("  ").append(line.title()).append('\n');
+        if (forVehicle) {
+          line.ready().forEach(it -> text.append("    ").append(words(it)).append('\n'));
+        } else {
+          add(text, "at", line.places());
+          line.serves().ifPresent(it -> add(text, "gives access as", List.of(it)));
+          add(text, "for vehicles with", line.needs());
+          add(text, "fasteners", line.fasteners());
+        }
+      }
+      return text.toString();
+    }
+
+    private static void add(StringBuilder text, String what, List<String> words) {
+      if (!words.isEmpty()) {
+        text.append("    ").append(what).append(": ").append(String.join(", ", words)).append('\n');
+      }
+    }
+
+    private static String words(ProcedureList.Readiness it) {
+      String state =
+          switch (it.state()) {
+            case READY -> "ready";
+            case UNSUITABLE -> "not possible: " + it.because();
+            case INCOMPLETE -> lacks(it);
+          };
+      return "at " + it.place() + ": " + state;
+    }
+
+    private static String lacks(ProcedureList.Readiness it) {
+      String missing = it.missing().isEmpty() ? "" : "missing " + String.join(", ", it.missing());
+      String unknown = it.unknown().isEmpty() ? "" : "unknown " + String.join(", ", it.unknown());
+      return missing + (missing.isEmpty() || unknown.isEmpty() ? "" : "; ") + unknown;
+    }
   }
 }

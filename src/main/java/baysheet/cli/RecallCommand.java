@@ -7,61 +7,47 @@ import baysheet.torque.Parsed;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 
 /** The command that lists the joints that were tightened with a wrench that was found bad. */
-final class RecallCommand implements Callable<Integer> {
+final class RecallCommand extends LedgerCommand {
   private static final Pattern ERROR = Pattern.compile("([+-][0-9]{1,2}(?:\\.[0-9]{1,3})?) ?%");
 
-  private final Console console;
-  private final AskLedger ask;
-
   private final PositionalParamSpec wrench =
-      Options.at(0, "WRENCH", "1", String.class, "The wrench's name in the shop file.");
+      at(0, "WRENCH", "1", String.class, "The wrench's name in the shop file.");
 
   private final OptionSpec from =
-      Options.one("--from", "DATE", String.class, "The first day of the jobs to look at.");
+      option("--from", "DATE", String.class, "The first day of the jobs to look at.");
 
   private final OptionSpec to =
-      Options.one("--to", "DATE", String.class, "The last day of the jobs to look at.");
+      option("--to", "DATE", String.class, "The last day of the jobs to look at.");
 
   private final OptionSpec error =
-      Options.one(
+      option(
           "--error",
           "PERCENT",
           String.class,
           "How much more (+8%%) or less (-8%%) the wrench was found to give than its scale shows."
               + " Without it every joint is rated unknown.");
 
-  private final CommandSpec spec;
+  private final OptionSpec json = json();
 
   RecallCommand(Console console) {
-    this.console = console;
-    ask = new AskLedger(console);
-    spec =
-        Options.command(
-            "recall",
-            "List every joint that was tightened with a wrench, by vehicle, rated by the error that"
-                + " was found.",
-            this,
-            List.of(wrench, from, to, error, ask.out, ask.json));
-  }
-
-  CommandSpec spec() {
-    return spec;
+    super(
+        console,
+        "recall",
+        "List every joint that was tightened with a wrench, by vehicle, rated by the error that"
+            + " was found.");
   }
 
   @Override
   public Integer call() {
-    OptionParser typed = new OptionParser(spec.commandLine());
+    OptionParser typed = new OptionParser(line());
     LocalDate first = day(typed, from);
     LocalDate last = day(typed, to);
     if (last.isBefore(first)) {
@@ -75,12 +61,12 @@ final class RecallCommand implements Callable<Integer> {
     about.put("to", last.toString());
     percent.ifPresent(it -> about.put("errorPercent", it));
     int exit =
-        ask.answer(
-            spec.commandLine(),
+        answer(
+            Options.isGiven(json),
             about,
             index -> Recall.table(recall.joints(index), index),
             "no joint was tightened with " + recall.wrench() + " in that time");
-    if (percent.isPresent() && !Options.isGiven(ask.json)) {
+    if (percent.isPresent() && !Options.isGiven(json)) {
       console.say(
           "REACHED is the figure read, times %s: the wrench gave %s %% %s than its scale showed"
               .formatted(

@@ -8,112 +8,85 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import java.util.function.Supplier;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 
 /** The command that makes bay sheets. */
-final class SheetsCommand implements Callable<Integer> {
-  private final Console console;
+final class SheetsCommand extends Command {
   private final Supplier<LocalDate> today;
   private final Startup ahead;
 
   private final PositionalParamSpec paths =
-      Options.rest(
+      rest(
           "DAY|JOB",
           "0..*",
           Path.class,
-          "Days or jobs: today, tomorrow, a date, a job's number, a folder of job files, a job file."
-              + " Without any: today.");
+          "Days or jobs: today, tomorrow, a date, a job's number, a folder of job files, a job"
+              + " file. Without any: today.");
 
   private final OptionSpec out =
-      OptionSpec.builder("-o", "--out")
-          .paramLabel("DIR")
-          .type(Path.class)
-          .description(
-              "Where sheets go, as DIR/DAY/JOB.pdf and DIR/DAY/all.pdf (default: the shop's, which"
-                  + " is out beside the shop folder).")
-          .build();
+      add(
+          OptionSpec.builder("-o", "--out")
+              .paramLabel("DIR")
+              .type(Path.class)
+              .description(
+                  "Where sheets go, as DIR/DAY/JOB.pdf and DIR/DAY/all.pdf (default: the shop's,"
+                      + " which is out beside the shop folder).")
+              .build());
 
-  private final OptionSpec paper = Papers.option();
+  private final OptionSpec paper = add(Papers.option());
 
   private final OptionSpec templates =
-      Options.one(
-          "--templates", "DIR", Path.class, "Take the layout bay-sheet.ftlx from this folder.");
+      option("--templates", "DIR", Path.class, "Take the layout bay-sheet.ftlx from this folder.");
 
   private final OptionSpec record =
-      Options.flag(
+      flag(
           "--record",
           "Also write each sheet's figures, as JOB.json beside it; a JOB.json that is there is"
               + " always kept up to date.");
 
   private final OptionSpec print =
-      Options.one(
+      option(
           "--print",
           "PRINTER",
           String.class,
           "Print what was not printed yet: ipp://HOST/ipp/print, or the name of a queue.");
 
   private final OptionSpec quiet =
-      Options.flag("Say nothing but problems.", "-q", "--quiet").build();
+      add(Options.flag("Say nothing but problems.", "-q", "--quiet").build());
 
-  private final OptionSpec json = Options.flag("--json", "Print what was made as JSON.");
+  private final OptionSpec json = flag("--json", "Print what was made as JSON.");
 
   private final ShopChoice choice;
 
   private final OptionSpec threads =
-      Options.one(
+      option(
           "--jobs",
           "N",
           Integer.class,
           "How many sheets are made at one time (default: one a core).");
 
   private final OptionSpec again =
-      Options.flag(
+      flag(
           "--again",
           "Also write sheets anew that lie there unchanged; they are byte for byte the same.");
 
   private final OptionSpec fillable =
-      Options.flag(
+      flag(
           "--fillable",
           "Also write each sheet as a form to fill in on a screen, forms/SHEET.pdf beside it; one"
               + " that lies there is left alone, for somebody may have filled it in.");
 
   private final OptionSpec dryRun =
-      Options.flag("--dry-run", "Make the sheets and report problems, but write nothing.");
-
-  private final CommandSpec spec;
+      flag("--dry-run", "Make the sheets and report problems, but write nothing.");
 
   SheetsCommand(Console console, Supplier<LocalDate> today, Startup ahead) {
-    this.console = console;
+    super(console, "sheets", "Make the bay sheets of a day, or of single jobs.");
     this.today = today;
     this.ahead = ahead;
     this.choice = new ShopChoice(today);
-    this.spec =
-        Options.command(
-            "sheets",
-            "Make the bay sheets of a day, or of single jobs.",
-            this,
-            List.of(
-                paths,
-                choice.shop,
-                out,
-                paper,
-                templates,
-                record,
-                again,
-                fillable,
-                dryRun,
-                print,
-                quiet,
-                json,
-                threads));
-  }
-
-  CommandSpec spec() {
-    return spec;
+    add(choice.shop);
   }
 
   @Override
@@ -124,8 +97,7 @@ final class SheetsCommand implements Callable<Integer> {
             .orElse(ahead.layouts());
     Fonts fonts = ahead.fonts().get();
     ShopFolders folders = new ShopFolders(fonts);
-    SheetMaker maker =
-        new SheetMaker(folders, layouts, fonts, Papers.given(paper, spec.commandLine()));
+    SheetMaker maker = new SheetMaker(folders, layouts, fonts, Papers.given(paper, line()));
     List<Path> meant = meant();
     if (Options.isGiven(dryRun)) {
       return new DryRun(console, folders, new Batch(maker::make, threads())).run(meant);
@@ -148,8 +120,8 @@ final class SheetsCommand implements Callable<Integer> {
   private List<Path> meant() {
     List<Path> named = Options.all(paths);
     return named.isEmpty()
-        ? List.of(choice.today(spec.commandLine()))
-        : named.stream().map(word -> choice.meant(word, spec.commandLine())).toList();
+        ? List.of(choice.today(line()))
+        : named.stream().map(word -> choice.meant(word, line())).toList();
   }
 
   /** The place that the shop of what was named has for its sheets. */
@@ -186,9 +158,5 @@ final class SheetsCommand implements Callable<Integer> {
       throw wrong("--jobs takes a whole number from 1, not " + wanted);
     }
     return wanted;
-  }
-
-  private WrongCommandLine wrong(String what) {
-    return new WrongCommandLine(spec.commandLine(), what);
   }
 }

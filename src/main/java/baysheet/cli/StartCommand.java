@@ -6,49 +6,37 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import java.util.function.Supplier;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 
 /** The command that makes the shop folder of a garage that has none. */
-final class StartCommand implements Callable<Integer> {
-  private final Console console;
+final class StartCommand extends Command {
   private final Supplier<LocalDate> today;
 
   private final PositionalParamSpec where =
-      Options.at(0, "DIR", "1", Path.class, "The new folder. Nothing is ever overwritten.");
+      at(0, "DIR", "1", Path.class, "The new folder. Nothing is ever overwritten.");
 
   private final OptionSpec date =
-      Options.one(
+      option(
           "--date",
           "DAY",
           String.class,
           "The day of the example job, as in 2026-03-02 (default: today).");
 
   private final OptionSpec schemas =
-      Options.flag(
+      flag(
           "--schemas",
           "DIR is a shop folder: write only what editors complete from, DIR/schemas, anew.");
 
-  private final CommandSpec spec =
-      Options.command(
-          "start",
-          "Make a shop folder to begin with: a shop file, procedures, an example vehicle and job.",
-          this,
-          List.of(where, date, schemas));
-
   StartCommand(Console console, Supplier<LocalDate> today) {
-    this.console = console;
+    super(
+        console,
+        "start",
+        "Make a shop folder to begin with: a shop file, procedures, an example vehicle and job.");
     this.today = today;
-  }
-
-  CommandSpec spec() {
-    return spec;
   }
 
   @Override
@@ -96,9 +84,5 @@ final class StartCommand implements Callable<Integer> {
     files.forEach(
         (file, text) -> out.write(folder.resolve(file), text.getBytes(StandardCharsets.UTF_8)));
     console.say("wrote " + files.size() + " files to " + folder.resolve(NewShop.SCHEMAS));
-  }
-
-  private WrongCommandLine wrong(String what) {
-    return new WrongCommandLine(spec.commandLine(), what);
   }
 }

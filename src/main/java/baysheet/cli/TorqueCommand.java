@@ -39,12 +39,10 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import java.util.function.Supplier;
-import picocli.CommandLine.Model.CommandSpec;
 
 /** The command that works out one tightening at the bench, without a job. */
-final class TorqueCommand implements Callable<Integer> {
+final class TorqueCommand extends Command {
   private static final Quantity USUAL_BAND = Quantity.of("5", Unit.PERCENT);
   private static final int USUAL_MONTHS = 12;
   private static final String SOCKETS =
@@ -54,32 +52,22 @@ final class TorqueCommand implements Callable<Integer> {
       "the shop's sockets were not looked at: a sheet may name another wrench, whose drive takes"
           + " the socket; give --head, such as \"hex 19 mm\"";
 
-  private final Console console;
   private final Supplier<LocalDate> today;
 
   private final BenchOptions options = new BenchOptions();
-  private final CommandSpec spec = described();
 
   TorqueCommand(Console console, Supplier<LocalDate> today) {
-    this.console = console;
-    this.today = today;
-  }
-
-  private CommandSpec described() {
-    return Options.command(
+    super(
+        console,
         "torque",
-        "Work out one torque at the bench: units, band, wrench setting, clamp load.",
-        this,
-        options.all());
-  }
-
-  CommandSpec spec() {
-    return spec;
+        "Work out one torque at the bench: units, band, wrench setting, clamp load.");
+    this.today = today;
+    options.all().forEach(this::add);
   }
 
   @Override
   public Integer call() {
-    OptionParser typed = new OptionParser(spec.commandLine());
+    OptionParser typed = new OptionParser(line());
     Tightening.Stages stages = options.stages(typed);
     Problems problems = new Problems();
     Optional<Shop> shop = shop(problems);

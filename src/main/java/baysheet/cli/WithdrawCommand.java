@@ -14,44 +14,33 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import java.util.function.Supplier;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 
 /** The command that takes a cancelled job off its day. */
-final class WithdrawCommand implements Callable<Integer> {
+final class WithdrawCommand extends Command {
   /** Beside the sheets of a day: what was withdrawn. */
   private static final String FOLDER = "withdrawn";
 
-  private final Console console;
   private final Supplier<LocalDate> today;
   private final JobOfShop jobs;
 
-  private final PositionalParamSpec job =
-      Options.at(0, "JOB", "1", String.class, "The number of the job.");
-
-  private final CommandSpec spec;
+  private final PositionalParamSpec job = at(0, "JOB", "1", String.class, "The number of the job.");
 
   WithdrawCommand(Console console, Supplier<LocalDate> today) {
-    this.console = console;
+    super(
+        console,
+        "withdraw",
+        "Cancel a job: its sheet leaves the pile, and its file goes beside it.");
     this.today = today;
     this.jobs = new JobOfShop(console, today);
-    this.spec =
-        Options.command(
-            "withdraw",
-            "Cancel a job: its sheet leaves the pile, and its file goes beside it.",
-            this,
-            List.of(job, jobs.choice.shop, jobs.out));
-  }
-
-  CommandSpec spec() {
-    return spec;
+    add(jobs.choice.shop);
+    add(jobs.out);
   }
 
   @Override
   public Integer call() {
-    JobOfShop.Found from = jobs.find(job.getValue(), spec.commandLine());
+    JobOfShop.Found from = jobs.find(job.getValue(), line());
     Problems problems = new Problems();
     jobs.inLedger(from, problems, this::write);
     if (problems.hasErrors()) {
@@ -82,8 +71,7 @@ final class WithdrawCommand implements Callable<Integer> {
         .findFirst()
         .ifPresent(
             it -> {
-              throw new WrongCommandLine(
-                  spec.commandLine(), "the sheet " + it.id() + " is closed: its work was done");
+              throw wrong("the sheet " + it.id() + " is closed: its work was done");
             });
     List<Event> withdrawn = new ArrayList<>();
     sheets.stream()

@@ -1,18 +1,16 @@
 package baysheet.cli;
 
+import baysheet.ledger.FolderEntries;
 import baysheet.report.Problem;
 import baysheet.report.ProblemCode;
 import baysheet.report.Source;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Stream;
 
 /** The YAML files of a folder, and how they are called. */
 final class YamlFiles {
@@ -22,18 +20,10 @@ final class YamlFiles {
 
   /** The files directly in a folder, by name; none when there is no such folder. */
   static List<Path> in(Path folder) {
-    if (!Files.isDirectory(folder)) {
-      return List.of();
-    }
-    try (Stream<Path> files = Files.list(folder)) {
-      return files
-          .filter(file -> file.getFileName().toString().endsWith(ENDING))
-          .filter(Files::isRegularFile)
-          .sorted(Comparator.comparing(file -> file.getFileName().toString()))
-          .toList();
-    } catch (IOException e) {
-      throw new UncheckedIOException("cannot list " + folder, e);
-    }
+    return FolderEntries.of(folder).stream()
+        .filter(file -> file.getFileName().toString().endsWith(ENDING))
+        .filter(Files::isRegularFile)
+        .toList();
   }
 
   /** A file's name without its ending. */

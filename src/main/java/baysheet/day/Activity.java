@@ -1,7 +1,6 @@
 package baysheet.day;
 
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
 
@@ -31,9 +30,6 @@ public record Activity(
     List<String> after,
     List<Integer> rests) {
   public Activity {
-    Objects.requireNonNull(id);
-    Objects.requireNonNull(promised);
-    Objects.requireNonNull(queue);
     uses = List.copyOf(uses);
     after = List.copyOf(after);
     rests = List.copyOf(rests);

@@ -36,11 +36,6 @@ public record WorkingHours(int opens, int closes, List<Break> breaks) {
     }
   }
 
-  /** Working minutes between opening and closing. */
-  public int length() {
-    return toWorking(closes);
-  }
-
   /** Working minutes that have passed at a minute of the clock; 0 before the opening. */
   public int toWorking(int clock) {
     int passed = Math.max(0, clock - opens);

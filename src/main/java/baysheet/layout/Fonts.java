@@ -3,7 +3,6 @@ package baysheet.layout;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.util.Objects;
 
 /** The family that a page is set in: a regular and a bold face. */
 public record Fonts(FontFace regular, FontFace bold) {
@@ -18,11 +17,6 @@ public record Fonts(FontFace regular, FontFace bold) {
 
   /** Where the face stands that draws what the bold one lacks. */
   public static final String SECOND_BOLD = "/baysheet/fonts/DejaVuSansCondensed-Bold.ttf";
-
-  public Fonts {
-    Objects.requireNonNull(regular);
-    Objects.requireNonNull(bold);
-  }
 
   /** The family that ships with the program; read once, on first use. */
   public static Fonts builtIn() {

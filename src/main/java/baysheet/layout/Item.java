@@ -2,7 +2,6 @@ package baysheet.layout;
 
 import baysheet.box.Stamp;
 import java.util.List;
-import java.util.Objects;
 
 /**
  * Something at a fixed place on a page. Coordinates are thousandths of a point from the page's top
@@ -14,9 +13,6 @@ public sealed interface Item {
 
   /** The smallest rectangle around it. */
   Area area();
-
-  /** The line that prints it in a comparison of pages. */
-  String describe();
 
   /** What a sentence calls it. */
   String called();
@@ -45,19 +41,9 @@ public sealed interface Item {
     /** Enough of a text to find it on the page. */
     private static final int LONGEST_QUOTE = 40;
 
-    public Glyphs {
-      Objects.requireNonNull(text);
-    }
-
     @Override
     public Area area() {
       return new Area(x, baseline - ascent, width, ascent + descent);
-    }
-
-    @Override
-    public String describe() {
-      String face = bold ? "bold" : "regular";
-      return "text      %s %s %s %s".formatted(area(), PageText.points(size), face, text);
     }
 
     @Override
@@ -81,11 +67,6 @@ public sealed interface Item {
     }
 
     @Override
-    public String describe() {
-      return "line      %s %s".formatted(area(), PageText.points(thickness));
-    }
-
-    @Override
     public String called() {
       return "a line";
     }
@@ -93,18 +74,9 @@ public sealed interface Item {
 
   /** The outline of a rectangle; the stroke runs along its edges, half in and half out. */
   record Rectangle(int element, Area edge, long thickness) implements Item {
-    public Rectangle {
-      Objects.requireNonNull(edge);
-    }
-
     @Override
     public Area area() {
       return edge.grown(thickness / 2);
-    }
-
-    @Override
-    public String describe() {
-      return "rectangle %s %s".formatted(area(), PageText.points(thickness));
     }
 
     @Override
@@ -119,11 +91,6 @@ public sealed interface Item {
     public Area area() {
       Area edge = new Area(x - radius, y - radius, 2 * radius, 2 * radius);
       return edge.grown(thickness / 2);
-    }
-
-    @Override
-    public String describe() {
-      return "circle    %s %s".formatted(area(), PageText.points(thickness));
     }
 
     @Override
@@ -142,11 +109,6 @@ public sealed interface Item {
       long right = Math.max(x1, Math.max(x2, x3));
       long bottom = Math.max(y1, Math.max(y2, y3));
       return new Area(left, top, right - left, bottom - top);
-    }
-
-    @Override
-    public String describe() {
-      return "triangle  %s".formatted(area());
     }
 
     @Override
@@ -172,21 +134,9 @@ public sealed interface Item {
       Area edge,
       long thickness)
       implements Item {
-    public Pen {
-      Objects.requireNonNull(name);
-      Objects.requireNonNull(kind);
-      Objects.requireNonNull(choice);
-      Objects.requireNonNull(edge);
-    }
-
     @Override
     public Area area() {
       return edge;
-    }
-
-    @Override
-    public String describe() {
-      return "pen       %s %s %s".formatted(edge, kind, name);
     }
 
     @Override
@@ -201,11 +151,6 @@ public sealed interface Item {
    * @param edge around the modules, without what must stay white around them
    */
   record Modules(Stamp stamp, Area edge) implements Item {
-    public Modules {
-      Objects.requireNonNull(stamp);
-      Objects.requireNonNull(edge);
-    }
-
     @Override
     public int element() {
       return Page.ARTIFACT;
@@ -227,11 +172,6 @@ public sealed interface Item {
     }
 
     @Override
-    public String describe() {
-      return "modules   %s %s".formatted(edge, called());
-    }
-
-    @Override
     public String called() {
       return "the " + stamp.element() + (stamp.text().isEmpty() ? "" : " " + stamp.text());
     }
@@ -245,19 +185,9 @@ public sealed interface Item {
    * @param high pixels down
    */
   record Picture(int element, byte[] jpeg, int wide, int high, Area edge) implements Item {
-    public Picture {
-      Objects.requireNonNull(jpeg);
-      Objects.requireNonNull(edge);
-    }
-
     @Override
     public Area area() {
       return edge;
-    }
-
-    @Override
-    public String describe() {
-      return "picture   %s %s by %s pixels".formatted(edge, wide, high);
     }
 
     @Override
@@ -300,11 +230,7 @@ public sealed interface Item {
     @Override
     public String toString() {
       return "%s,%s %sx%s"
-          .formatted(
-              PageText.points(x),
-              PageText.points(y),
-              PageText.points(width),
-              PageText.points(height));
+          .formatted(Page.points(x), Page.points(y), Page.points(width), Page.points(height));
     }
   }
 }

@@ -7,7 +7,6 @@ import baysheet.box.Printed;
 import baysheet.report.Span;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 
 /**
  * A character that a face has no picture of.
@@ -15,11 +14,6 @@ import java.util.Objects;
  * @param text the text it stands in
  */
 public record MissingGlyph(int codePoint, boolean bold, String text, Span at) {
-  public MissingGlyph {
-    Objects.requireNonNull(text);
-    Objects.requireNonNull(at);
-  }
-
   /**
    * All such characters of a form, in reading order; one that stands twice in a run counts once.
    */

@@ -1,7 +1,6 @@
 package baysheet.layout;
 
 import java.util.List;
-import java.util.Objects;
 
 /**
  * A page with everything at its place.
@@ -23,7 +22,6 @@ public record Page(long width, long height, List<Item> items, Element structure)
 
   public Page {
     items = List.copyOf(items);
-    Objects.requireNonNull(structure);
   }
 
   /** The boxes for a pen, in reading order. */
@@ -39,6 +37,17 @@ public record Page(long width, long height, List<Item> items, Element structure)
         .toList();
   }
 
+  /** A length in points, without the zeros that say nothing: 12345 is 12.345, 12000 is 12. */
+  static String points(long thousandths) {
+    String whole = (thousandths < 0 ? "-" : "") + Math.abs(thousandths) / 1000;
+    long rest = Math.abs(thousandths) % 1000;
+    if (rest == 0) {
+      return whole;
+    }
+    String digits = Long.toString(1000 + rest).substring(1);
+    return whole + "." + digits.replaceAll("0+$", "");
+  }
+
   /**
    * An element of the structure tree. Either it has children, or items name it as theirs, never
    * both.
@@ -47,7 +56,6 @@ public record Page(long width, long height, List<Item> items, Element structure)
    */
   public record Element(int id, Tag tag, List<Element> children) {
     public Element {
-      Objects.requireNonNull(tag);
       children = List.copyOf(children);
     }
   }

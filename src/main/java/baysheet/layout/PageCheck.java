@@ -6,7 +6,6 @@ import baysheet.report.Span;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Objects;
 
 /**
  * Walks a finished page and finds what must never be printed: ink beyond the margin, text on text,
@@ -37,12 +36,7 @@ public final class PageCheck {
    *
    * @param at where in the layout it was written
    */
-  public record Fault(String what, Span at) {
-    public Fault {
-      Objects.requireNonNull(what);
-      Objects.requireNonNull(at);
-    }
-  }
+  public record Fault(String what, Span at) {}
 
   /**
    * Checks a page.
@@ -72,7 +66,7 @@ public final class PageCheck {
         faults.add(new Fault("beyond the margin: " + item.called(), page.origins().get(i)));
       }
       if (item instanceof Item.Glyphs glyphs && glyphs.size() < leastText) {
-        String what = "smaller than " + PageText.points(leastText) + " pt: " + item.called();
+        String what = "smaller than " + Page.points(leastText) + " pt: " + item.called();
         faults.add(new Fault(what, page.origins().get(i)));
       }
     }

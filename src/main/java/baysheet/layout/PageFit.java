@@ -3,17 +3,11 @@ package baysheet.layout;
 import baysheet.box.Form;
 import baysheet.report.Span;
 import java.util.List;
-import java.util.Objects;
 
 /** What came of fitting a form on its page. */
 public sealed interface PageFit {
   /** The page, and what it took. */
-  record Fitted(Page page, Fit fit) implements PageFit {
-    public Fitted {
-      Objects.requireNonNull(page);
-      Objects.requireNonNull(fit);
-    }
-  }
+  record Fitted(Page page, Fit fit) implements PageFit {}
 
   /**
    * The form does not fit even at its smallest.
@@ -56,11 +50,6 @@ public sealed interface PageFit {
    * @param height in thousandths of a point
    */
   record Tall(String what, Span at, long height) {
-    public Tall {
-      Objects.requireNonNull(what);
-      Objects.requireNonNull(at);
-    }
-
     /** In whole millimetres; a part of one counts as one. */
     public long millimetres() {
       return millimetresUp(height);

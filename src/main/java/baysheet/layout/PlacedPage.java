@@ -2,7 +2,6 @@ package baysheet.layout;
 
 import baysheet.report.Span;
 import java.util.List;
-import java.util.Objects;
 
 /**
  * A page, and where in the layout each of its items was written.
@@ -11,7 +10,6 @@ import java.util.Objects;
  */
 record PlacedPage(Page page, List<Span> origins) {
   PlacedPage {
-    Objects.requireNonNull(page);
     origins = List.copyOf(origins);
     if (origins.size() != page.items().size()) {
       throw new IllegalArgumentException(

@@ -1,7 +1,5 @@
 package baysheet.layout;
 
-import java.util.Objects;
-
 /**
  * What a piece of the page is to somebody who cannot see it.
  *
@@ -11,9 +9,6 @@ import java.util.Objects;
  */
 public record Tag(Type type, String alternate, String title, int span) {
   public Tag {
-    Objects.requireNonNull(type);
-    Objects.requireNonNull(alternate);
-    Objects.requireNonNull(title);
     if (span < 1) {
       throw new IllegalArgumentException("span " + span);
     }

@@ -1,7 +1,6 @@
 package baysheet.layout;
 
 import baysheet.report.Span;
-import java.util.Objects;
 
 /**
  * Something that no line of its cell holds.
@@ -10,11 +9,6 @@ import java.util.Objects;
  * @param by how much wider it is than its room, in thousandths of a point
  */
 public record TooWide(String what, Span at, long by) {
-  public TooWide {
-    Objects.requireNonNull(what);
-    Objects.requireNonNull(at);
-  }
-
   /** How much wider, in whole millimetres; a part of one counts as one. */
   public long millimetres() {
     return PageFit.millimetresUp(by);

@@ -6,14 +6,12 @@ import baysheet.report.Problems;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 
 /**
  * The events of all years in their order. Each line holds the hash of the line before it, the first
@@ -53,17 +51,9 @@ final class Chain {
   }
 
   private static List<Path> files(Path folder) {
-    if (!Files.isDirectory(folder)) {
-      return List.of();
-    }
-    try (Stream<Path> files = Files.list(folder)) {
-      return files
-          .filter(it -> YEAR.matcher(it.getFileName().toString()).matches())
-          .sorted()
-          .toList();
-    } catch (IOException e) {
-      throw new UncheckedIOException("cannot list " + folder, e);
-    }
+    return FolderEntries.of(folder).stream()
+        .filter(it -> YEAR.matcher(it.getFileName().toString()).matches())
+        .toList();
   }
 
   private boolean add(Path file, boolean isLast, Problems problems) {

@@ -32,7 +32,7 @@ public final class Tables {
   public record Column(String heading, String key) {}
 
   /** Columns from headings and keys in turn. */
-  static List<Column> columns(String... words) {
+  public static List<Column> columns(String... words) {
     List<Column> columns = new ArrayList<>();
     for (int i = 0; i < words.length; i += 2) {
       columns.add(new Column(words[i], words[i + 1]));

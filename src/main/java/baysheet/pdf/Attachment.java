@@ -1,7 +1,5 @@
 package baysheet.pdf;
 
-import java.util.Objects;
-
 /**
  * A file that travels inside a PDF file.
  *
@@ -14,9 +12,6 @@ import java.util.Objects;
 public record Attachment(
     String name, String mime, Relationship relationship, byte[] content, String description) {
   public Attachment {
-    Objects.requireNonNull(relationship);
-    Objects.requireNonNull(content);
-    Objects.requireNonNull(description);
     if (name.isBlank() || mime.isBlank()) {
       throw new IllegalArgumentException("attachment '" + name + "' of type '" + mime + "'");
     }

@@ -2,7 +2,6 @@ package baysheet.pdf;
 
 import java.time.Instant;
 import java.util.List;
-import java.util.Objects;
 
 /**
  * What a PDF file says of itself.
@@ -21,11 +20,7 @@ public record PdfInfo(
     Instant date,
     String seed) {
   public PdfInfo {
-    Objects.requireNonNull(author);
-    Objects.requireNonNull(subject);
     keywords = List.copyOf(keywords);
-    Objects.requireNonNull(date);
-    Objects.requireNonNull(seed);
     if (title.isBlank() || language.isBlank()) {
       throw new IllegalArgumentException("title '" + title + "', language '" + language + "'");
     }

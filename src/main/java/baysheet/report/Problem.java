@@ -2,7 +2,6 @@ package baysheet.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -28,8 +27,6 @@ public record Problem(
   private static final int LONGEST = 600;
 
   public Problem {
-    Objects.requireNonNull(code);
-    Objects.requireNonNull(at);
     what = TerminalText.bounded(what, LONGEST);
     expected = expected.map(text -> TerminalText.bounded(text, LONGEST));
     nearest = nearest.map(text -> TerminalText.bounded(text, LONGEST));

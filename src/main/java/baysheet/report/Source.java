@@ -1,7 +1,6 @@
 package baysheet.report;
 
 import java.util.List;
-import java.util.Objects;
 
 /**
  * A text that problems can point into.
@@ -10,11 +9,6 @@ import java.util.Objects;
  * @param text the whole text; empty when it could not be read
  */
 public record Source(String name, String text) {
-  public Source {
-    Objects.requireNonNull(name);
-    Objects.requireNonNull(text);
-  }
-
   /** The text's lines, without their ends. */
   public List<String> lines() {
     return text.lines().toList();

@@ -1,7 +1,5 @@
 package baysheet.report;
 
-import java.util.Objects;
-
 /**
  * A stretch of a source. Lines and columns count from 1, columns in code points; the end column is
  * the one after the last character, and equals the start for a mere point.
@@ -9,7 +7,6 @@ import java.util.Objects;
 public record Span(Source source, int line, int column, int endLine, int endColumn)
     implements Comparable<Span> {
   public Span {
-    Objects.requireNonNull(source);
     if (line < 1 || column < 1 || endLine < line || (endLine == line && endColumn < column)) {
       throw new IllegalArgumentException(
           "span " + line + ":" + column + " to " + endLine + ":" + endColumn);

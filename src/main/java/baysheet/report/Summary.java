@@ -3,7 +3,6 @@ package baysheet.report;
 import baysheet.report.ProblemCode.Severity;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 
 /**
  * The last line of a list of problems: how many, and what follows from them.
@@ -16,7 +15,6 @@ import java.util.Objects;
  */
 public record Summary(int errors, int warnings, int notes, int files, String consequence) {
   public Summary {
-    Objects.requireNonNull(consequence);
     if (errors < 0 || warnings < 0 || notes < 0 || files < 0) {
       throw new IllegalArgumentException(
           errors + " errors, " + warnings + ", " + notes + ", in " + files);

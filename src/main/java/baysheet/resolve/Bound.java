@@ -7,7 +7,6 @@ import baysheet.report.Located;
 import baysheet.torque.Tightening;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 
 /** What an item of the job turned out to be. */
@@ -79,11 +78,6 @@ public sealed interface Bound {
     private static final String SPLIT_PINNED = "castellated-nut";
 
     public OfBook {
-      Objects.requireNonNull(item);
-      Objects.requireNonNull(entry);
-      Objects.requireNonNull(values);
-      Objects.requireNonNull(replaced);
-      Objects.requireNonNull(source);
       chain = List.copyOf(chain);
     }
 
@@ -109,11 +103,6 @@ public sealed interface Bound {
 
   /** An item that only the catalogue knows. */
   record OfCatalogue(ItemAt item, Catalogue.Item known) implements Bound {
-    public OfCatalogue {
-      Objects.requireNonNull(item);
-      Objects.requireNonNull(known);
-    }
-
     @Override
     public Optional<Catalogue.Item> entry() {
       return Optional.of(known);

@@ -2,7 +2,6 @@ package baysheet.resolve;
 
 import baysheet.books.Step;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -24,7 +23,6 @@ public record BoundStep(
     List<BoundApply> apply,
     List<String> absent) {
   public BoundStep {
-    Objects.requireNonNull(step);
     undo = List.copyOf(undo);
     slacken = List.copyOf(slacken);
     doUp = List.copyOf(doUp);

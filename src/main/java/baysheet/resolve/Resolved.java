@@ -9,7 +9,6 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -34,8 +33,6 @@ public record Resolved(
     Map<ItemAt, Bound> things,
     Catalogue catalogue) {
   public Resolved {
-    Objects.requireNonNull(job);
-    Objects.requireNonNull(date);
     qualified = Collections.unmodifiableMap(new LinkedHashMap<>(qualified));
     tasks = Collections.unmodifiableMap(new LinkedHashMap<>(tasks));
     things = Collections.unmodifiableMap(new LinkedHashMap<>(things));

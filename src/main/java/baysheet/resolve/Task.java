@@ -2,7 +2,6 @@ package baysheet.resolve;
 
 import baysheet.books.Procedure;
 import java.util.List;
-import java.util.Objects;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 
@@ -29,8 +28,6 @@ public record Task(
     List<Procedure.Part> parts,
     List<ItemAt> renewed) {
   public Task {
-    Objects.requireNonNull(id);
-    Objects.requireNonNull(procedure);
     access = List.copyOf(access);
     after = List.copyOf(after);
     open = List.copyOf(open);

@@ -29,8 +29,4 @@ final class Sums {
     return Integer.toUnsignedLong(
         sums[down + right] - sums[down + left] - sums[up + right] + sums[up + left]);
   }
-
-  boolean holds(int left, int top, int right, int bottom) {
-    return left >= 0 && top >= 0 && right <= width && bottom <= height;
-  }
 }

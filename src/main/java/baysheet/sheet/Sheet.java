@@ -11,7 +11,6 @@ import baysheet.torque.Reach;
 import baysheet.torque.ThreePoint;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -54,7 +53,6 @@ public record Sheet(
     List<Statement> sources,
     Optional<Stage> stage) {
   public Sheet {
-    Objects.requireNonNull(heading);
     qualified = List.copyOf(qualified);
     cautions = List.copyOf(cautions);
     evening = List.copyOf(evening);

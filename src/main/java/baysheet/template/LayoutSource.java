@@ -6,7 +6,6 @@ import baysheet.report.Problems;
 import baysheet.report.Source;
 import baysheet.report.Span;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -23,7 +22,7 @@ final class LayoutSource {
 
   LayoutSource(Source source, Source blocks) {
     boolean whole = blocks.text().isEmpty() || blocks.text().endsWith("\n");
-    this.source = Objects.requireNonNull(source);
+    this.source = source;
     this.blocks = whole ? blocks : new Source(blocks.name(), blocks.text() + "\n");
     linesBefore = (int) this.blocks.text().chars().filter(c -> c == '\n').count();
   }

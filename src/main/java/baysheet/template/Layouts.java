@@ -17,7 +17,6 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 
@@ -96,13 +95,11 @@ public final class Layouts {
    *     it has a mistake
    */
   public Optional<Form> fill(String name, SheetText sheet, Problems problems) {
-    Objects.requireNonNull(sheet);
     return find(name, problems).flatMap(layout -> layout.fill(new Layout.OfSheet(sheet), problems));
   }
 
   /** Fills the layout of a day's page. */
   public Optional<Form> fill(DayText day, Problems problems) {
-    Objects.requireNonNull(day);
     return find(DAY, problems).flatMap(layout -> layout.fill(new Layout.OfDay(day), problems));
   }
 

@@ -2,7 +2,6 @@ package baysheet.template;
 
 import baysheet.report.Span;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 
 /** A piece of a filled layout before it is known what boxes it makes. */
@@ -15,10 +14,8 @@ sealed interface Node {
   record Element(String name, List<Attribute> attributes, List<Node> content, Span at)
       implements Node {
     public Element {
-      Objects.requireNonNull(name);
       attributes = List.copyOf(attributes);
       content = List.copyOf(content);
-      Objects.requireNonNull(at);
     }
 
     /** The value of an attribute, if it is given. */
@@ -33,19 +30,10 @@ sealed interface Node {
   }
 
   /** What an element says of itself. */
-  record Attribute(String name, String value) {
-    public Attribute {
-      Objects.requireNonNull(name);
-      Objects.requireNonNull(value);
-    }
-  }
+  record Attribute(String name, String value) {}
 
   /** Text between tags, in which any white space is one space: more says nothing to a page. */
   record Words(String text) implements Node {
-    public Words {
-      Objects.requireNonNull(text);
-    }
-
     /** Words with white space as somebody wrote it; a non-breaking space is none. */
     static Words of(String written) {
       StringBuilder out = new StringBuilder(written.length());

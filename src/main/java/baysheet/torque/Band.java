@@ -1,7 +1,5 @@
 package baysheet.torque;
 
-import java.util.Objects;
-
 /**
  * The accepted band round a torque, both ends included.
  *
@@ -19,7 +17,6 @@ public record Band(Quantity low, Quantity high, Origin origin) {
   }
 
   public Band {
-    Objects.requireNonNull(origin);
     if (high.isBelow(low)) {
       throw new IllegalArgumentException(
           "a band from " + low.print() + " to " + high.print() + " holds nothing");

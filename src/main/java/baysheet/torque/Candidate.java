@@ -1,7 +1,5 @@
 package baysheet.torque;
 
-import java.util.Objects;
-
 /**
  * A wrench of the crib that was looked at for a setting.
  *
@@ -19,12 +17,6 @@ public record Candidate(Wrench wrench, Verdict verdict, String why) {
     LAPSED,
     /** It cannot be set. */
     REFUSED
-  }
-
-  public Candidate {
-    Objects.requireNonNull(wrench);
-    Objects.requireNonNull(verdict);
-    Objects.requireNonNull(why);
   }
 
   /** Whether it is the one chosen. */

@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
@@ -56,7 +55,6 @@ public record Head(Form form, String size) {
    * @throws IllegalArgumentException when {@code size} is none of the form's
    */
   public Head {
-    Objects.requireNonNull(form);
     ParseResult<String> read = form.sizes().parse(size);
     if (read instanceof ParseFailure<String> misread) {
       throw new IllegalArgumentException(form.word() + ": " + misread.what());

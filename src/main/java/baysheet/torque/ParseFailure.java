@@ -1,6 +1,5 @@
 package baysheet.torque;
 
-import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -13,12 +12,6 @@ import java.util.function.Function;
  */
 public record ParseFailure<T>(String what, String expected, Optional<String> nearest)
     implements ParseResult<T> {
-  public ParseFailure {
-    Objects.requireNonNull(what);
-    Objects.requireNonNull(expected);
-    Objects.requireNonNull(nearest);
-  }
-
   /** Something for which no nearest spelling is known. */
   public ParseFailure(String what, String expected) {
     this(what, expected, Optional.empty());

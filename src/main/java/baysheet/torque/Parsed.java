@@ -1,6 +1,5 @@
 package baysheet.torque;
 
-import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -10,10 +9,6 @@ import java.util.function.Function;
  * @param value the value
  */
 public record Parsed<T>(T value) implements ParseResult<T> {
-  public Parsed {
-    Objects.requireNonNull(value);
-  }
-
   @Override
   public Optional<T> found() {
     return Optional.of(value);

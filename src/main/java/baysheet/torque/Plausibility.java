@@ -2,7 +2,6 @@ package baysheet.torque;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
 import java.util.stream.Collectors;
 
 /** What came of comparing a torque with its thread and class; never that the torque is right. */
@@ -18,10 +17,6 @@ public sealed interface Plausibility permits Plausibility.NotCompared, Plausibil
 
   /** The torque cannot be compared; the sentence says why. */
   record NotCompared(String sentence) implements Plausibility {
-    public NotCompared {
-      Objects.requireNonNull(sentence);
-    }
-
     @Override
     public boolean isDoubtful() {
       return false;
@@ -56,13 +51,6 @@ public sealed interface Plausibility permits Plausibility.NotCompared, Plausibil
 
     private static final List<Unit> IN_USE =
         List.of(Unit.NEWTON_METRE, Unit.POUND_FORCE_FOOT, Unit.POUND_FORCE_INCH);
-
-    public Compared {
-      Objects.requireNonNull(torque);
-      Objects.requireNonNull(thread);
-      Objects.requireNonNull(strength);
-      Objects.requireNonNull(span);
-    }
 
     @Override
     public boolean isDoubtful() {

@@ -2,7 +2,6 @@ package baysheet.torque;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.util.Objects;
 
 /**
  * A figure with its unit, as it was written.
@@ -22,8 +21,6 @@ public record Quantity(BigDecimal value, Unit unit, String figure) implements Co
   private static final String NO_BREAK_SPACE = "\u00A0";
 
   public Quantity {
-    Objects.requireNonNull(value);
-    Objects.requireNonNull(unit);
     if (Fraction.worth(figure).compareTo(value) != 0) {
       throw new IllegalArgumentException("figure " + figure + " is not worth " + value);
     }

@@ -1,7 +1,6 @@
 package baysheet.torque;
 
 import java.util.Locale;
-import java.util.Objects;
 
 /**
  * An extension on the square of a torque wrench.
@@ -32,7 +31,6 @@ public record Reach(Quantity length, Quantity angle, Tool tool) {
   }
 
   public Reach {
-    Objects.requireNonNull(tool);
     if (length.unit().dimension() != Dimension.LENGTH || length.value().signum() < 0) {
       throw new IllegalArgumentException(length.print() + " is no length of an extension");
     }

@@ -1,7 +1,6 @@
 package baysheet.torque;
 
 import java.math.BigDecimal;
-import java.util.Objects;
 
 /**
  * A screw thread with the 60° profile of ISO 68-1 or ASME B1.1.
@@ -29,8 +28,6 @@ public record ScrewThread(
   }
 
   public ScrewThread {
-    Objects.requireNonNull(designation);
-    Objects.requireNonNull(series);
     if (!(pitchMm > 0 && pitchMm * 3 < diameterMm)) {
       throw new IllegalArgumentException(
           designation + ": no thread of diameter " + diameterMm + " mm, pitch " + pitchMm + " mm");

@@ -1,7 +1,6 @@
 package baysheet.torque;
 
 import java.math.BigDecimal;
-import java.util.Objects;
 
 /**
  * What to set on which wrench.
@@ -13,8 +12,6 @@ import java.util.Objects;
  */
 public record Setting(Wrench wrench, Quantity setting, Quantity arrives, boolean insideBand) {
   public Setting {
-    Objects.requireNonNull(wrench);
-    Objects.requireNonNull(arrives);
     if (!wrench.holds(setting)) {
       throw new IllegalArgumentException(
           wrench.name() + " has no " + setting.print() + " on its scale");

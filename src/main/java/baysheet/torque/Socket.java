@@ -3,7 +3,6 @@ package baysheet.torque;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Objects;
 import java.util.Set;
 
 /**
@@ -24,7 +23,6 @@ public record Socket(
    *     String)} reads what people write
    */
   public Socket {
-    Objects.requireNonNull(drive);
     sizes = spelledOut(form, sizes);
   }
 

@@ -6,7 +6,6 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Predicate;
 
@@ -25,7 +24,6 @@ public record SocketChoice(
   private static final BigDecimal BREAKING = new BigDecimal("1.5");
 
   public SocketChoice {
-    Objects.requireNonNull(drive);
     reasons = List.copyOf(reasons);
   }
 
@@ -33,22 +31,12 @@ public record SocketChoice(
    * The crib's smallest drive that has the socket and carries the torque; half as much again where
    * the fastener is likely to be seized, if the crib has one that does.
    *
-   * @param highestTorque the most it will be tightened to
+   * @param highestTorque the most it will be tightened to; where it is not known any drive carries
+   *     it
    * @param brokenLooseWithForce whether the fastener is expected to be seized
    * @param impactTool whether an impact wrench is used on it
    * @param limits working limits the shop sets; others are {@link Drive#workingLimit()}
    */
-  public static SocketChoice choose(
-      Head head,
-      Quantity highestTorque,
-      boolean brokenLooseWithForce,
-      boolean impactTool,
-      List<Socket> crib,
-      Map<Drive, Quantity> limits) {
-    return choose(head, Optional.of(highestTorque), brokenLooseWithForce, impactTool, crib, limits);
-  }
-
-  /** The same, for a fastener whose torque may not be known: then any drive carries it. */
   public static SocketChoice choose(
       Head head,
       Optional<Quantity> highestTorque,
@@ -85,7 +73,6 @@ public record SocketChoice(
       boolean force,
       boolean impact,
       Map<Drive, Quantity> limits) {
-
     boolean suits(Socket socket) {
       return socket.fits(head) && carries(socket.drive()) && (!impact || socket.impact());
     }

@@ -1,7 +1,5 @@
 package baysheet.torque;
 
-import java.util.Objects;
-
 /**
  * How a socket for a fastener goes on the square of a wrench.
  *
@@ -21,11 +19,6 @@ public record SocketFit(Kind kind, String tool) {
 
   /** Nothing has to be at hand. */
   public static final SocketFit NONE_NEEDED = new SocketFit(Kind.DIRECT, "");
-
-  public SocketFit {
-    Objects.requireNonNull(kind);
-    Objects.requireNonNull(tool);
-  }
 
   /** Words behind "with", such as {@code adapter 3/8 in to 1/2 in}; empty for nothing. */
   public String how() {

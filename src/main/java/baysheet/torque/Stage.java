@@ -3,7 +3,6 @@ package baysheet.torque;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
 import java.util.regex.Pattern;
 
 /** One stage of tightening. */
@@ -16,10 +15,6 @@ public sealed interface Stage permits Stage.Torque, Stage.Angle, Stage.Loosen {
 
   /** Turn with a torque wrench until the target is reached. */
   record Torque(Target target) implements Stage {
-    public Torque {
-      Objects.requireNonNull(target);
-    }
-
     @Override
     public String print() {
       return target.written();

@@ -3,7 +3,6 @@ package baysheet.torque;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
@@ -28,11 +27,6 @@ public record StrengthClass(String label, Strength strength) {
   /** Of each nut class, the bolt class it carries in full (ISO 898-2, table 1). */
   private static final Map<String, String> BOLT_OF_NUT =
       Map.of("5", "5.8", "6", "6.8", "8", "8.8", "9", "9.8", "10", "10.9", "12", "12.9");
-
-  public StrengthClass {
-    Objects.requireNonNull(label);
-    Objects.requireNonNull(strength);
-  }
 
   /** Reads {@code 8.8}, a nut's {@code 10}, {@code grade 5}, {@code A2-70}. */
   public static ParseResult<StrengthClass> parse(String text) {

@@ -1,7 +1,6 @@
 package baysheet.torque;
 
 import java.math.BigDecimal;
-import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -13,8 +12,6 @@ import java.util.Optional;
  */
 public record Target(Quantity nominal, Optional<Band> band, String written) {
   public Target {
-    Objects.requireNonNull(band);
-    Objects.requireNonNull(written);
     if (nominal.unit().dimension() != Dimension.TORQUE) {
       throw new IllegalArgumentException(nominal.print() + " is no torque");
     }

@@ -3,7 +3,6 @@ package baysheet.torque;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -36,9 +35,6 @@ public record Wrench(
    * @throws IllegalArgumentException when no such wrench can be: {@link #read} says so politely
    */
   public Wrench {
-    Objects.requireNonNull(name);
-    Objects.requireNonNull(drive);
-    Objects.requireNonNull(calibrated);
     Optional<ParseFailure<Wrench>> fault = fault(from, to, step, accuracyPercent, length);
     if (fault.isPresent()) {
       throw new IllegalArgumentException(name + ": " + fault.get().what());

@@ -5,7 +5,6 @@ import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -31,7 +30,6 @@ public record WrenchChoice(Optional<Setting> setting, List<Candidate> candidates
   private static final BigDecimal BEST_TO = new BigDecimal("0.8");
 
   public WrenchChoice {
-    Objects.requireNonNull(outcome);
     candidates = List.copyOf(candidates);
     if (setting.isPresent() != (outcome == Outcome.SET)) {
       throw new IllegalArgumentException(outcome + " with setting " + setting);

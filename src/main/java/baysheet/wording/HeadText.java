@@ -1,14 +1,11 @@
 package baysheet.wording;
 
-import java.util.List;
-
 /**
  * What identifies the job.
  *
  * @param longTitle whether it needs smaller letters
  * @param complaint in the customer's words
  * @param promised when the vehicle has to be ready
- * @param works the works asked for, each with its place
  * @param time from–to with the likely time
  * @param saved what sharing saves, or nothing
  * @param carried where the work began, if that was on another day, and what is done
@@ -18,7 +15,6 @@ public record HeadText(
     String shop,
     String job,
     String date,
-    String revision,
     String id,
     String code,
     String title,
@@ -37,14 +33,9 @@ public record HeadText(
     String with,
     String second,
     String state,
-    List<String> works,
     String time,
     String saved,
     String promised,
     String carried,
     String replaces,
-    String seen) {
-  public HeadText {
-    works = List.copyOf(works);
-  }
-}
+    String seen) {}

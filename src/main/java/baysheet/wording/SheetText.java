@@ -2,7 +2,6 @@ package baysheet.wording;
 
 import baysheet.sheet.Sheet;
 import java.util.List;
-import java.util.Objects;
 
 /**
  * What a layout gets: every word and figure of a sheet ready to print, in reading order. An empty
@@ -19,7 +18,6 @@ import java.util.Objects;
  * @param waived cautions left out, each with who answers for it
  * @param protect protective equipment of the whole job, each piece once
  * @param evening what has to be done the evening before
- * @param support what carries the raised vehicle; none where it stays on its wheels
  * @param steps how many steps the sequence has
  * @param wrenches those that the table names, with the day of their last calibration
  * @param checks those that no step of the sequence leads to, by their moments
@@ -49,15 +47,12 @@ public record SheetText(
     List<String> consumables,
     TallyText tally,
     List<ChecksText> checks,
-    List<SupportText> support,
     List<OpenItemText> openItems,
     String releasedBy,
     List<RecheckText> rechecks,
     String notes,
     List<String> sources) {
   public SheetText {
-    Objects.requireNonNull(stage);
-    Objects.requireNonNull(head);
     cautions = List.copyOf(cautions);
     also = List.copyOf(also);
     qualified = List.copyOf(qualified);
@@ -71,7 +66,6 @@ public record SheetText(
     parts = List.copyOf(parts);
     consumables = List.copyOf(consumables);
     checks = List.copyOf(checks);
-    support = List.copyOf(support);
     openItems = List.copyOf(openItems);
     rechecks = List.copyOf(rechecks);
     sources = List.copyOf(sources);
@@ -223,14 +217,14 @@ public record SheetText(
   public record SocketText(String head, String kind, int count, String firstStep, boolean borrow) {}
 
   /** A tool, or something else a step or check needs; some only ways out ask for. */
-  public record ToolText(String name, boolean special, boolean borrow, boolean ifStuck) {}
+  public record ToolText(String name, boolean borrow, boolean ifStuck) {}
 
   /**
    * A new part.
    *
    * @param label where it and those behind it go; nothing where that was said of the one before
    */
-  public record PartText(String count, String part, String label, boolean fastener) {}
+  public record PartText(String count, String part, String label) {}
 
   /**
    * Everything undone that has no torque line.
@@ -286,14 +280,6 @@ public record SheetText(
       ticks = List.copyOf(ticks);
       hold = List.copyOf(hold);
       figure = List.copyOf(figure);
-    }
-  }
-
-  /** What carries the raised vehicle, or an end of it. */
-  public record SupportText(
-      String raised, String on, String load, String each, String rated, List<String> points) {
-    public SupportText {
-      points = List.copyOf(points);
     }
   }
 

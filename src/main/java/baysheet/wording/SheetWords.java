@@ -10,14 +10,12 @@ import baysheet.sheet.Sheet;
 import baysheet.sheet.Sheet.SocketLine;
 import baysheet.sheet.Sheet.TallyLine;
 import baysheet.sheet.Sheet.ToolLine;
-import baysheet.sheet.Support;
 import baysheet.sheet.TimeNeeded;
 import baysheet.torque.Drive;
 import baysheet.torque.Quantity;
 import baysheet.wording.SheetText.DriveText;
 import baysheet.wording.SheetText.PartText;
 import baysheet.wording.SheetText.SocketText;
-import baysheet.wording.SheetText.SupportText;
 import baysheet.wording.SheetText.TallyLineText;
 import baysheet.wording.SheetText.TallyText;
 import baysheet.wording.SheetText.ToolText;
@@ -82,16 +80,12 @@ final class SheetWords {
         sockets(),
         sheet.tools().stream()
             .filter(tool -> !standsForSocket(tool))
-            .map(
-                tool ->
-                    new ToolText(
-                        language.text(tool.name()), tool.special(), !tool.owned(), tool.ifStuck()))
+            .map(tool -> new ToolText(language.text(tool.name()), !tool.owned(), tool.ifStuck()))
             .toList(),
         parts(),
         language.statements(sheet.consumables()),
         tally(),
         checks.byMoment(),
-        sheet.support().stream().map(this::support).toList(),
         checks.openItems(),
         checks.releasedBy(sheet.stage(), heading),
         checks.rechecks(sheet.torque(), sheet.stage()),
@@ -104,7 +98,6 @@ final class SheetWords {
         heading.shop(),
         heading.job(),
         heading.date().toString(),
-        heading.revision(),
         id,
         code,
         language.title(heading),
@@ -123,7 +116,6 @@ final class SheetWords {
         person(heading.with()),
         person(heading.second()),
         heading.state().stream().map(Phrases::spaced).collect(Collectors.joining(", ")),
-        language.statements(heading.works()),
         time(),
         saved(sheet.time()),
         heading.promised().map(LocalTime::toString).orElse(""),
@@ -223,7 +215,7 @@ final class SheetWords {
       String where = sided(part.places()) ? PlaceWords.words(part.places()) : "";
       String label = where.equals(before) ? "" : where.isEmpty() ? "other" : where;
       String words = language.text(part.part());
-      parts.add(new PartText(String.valueOf(part.count()), words, label, part.fastener()));
+      parts.add(new PartText(String.valueOf(part.count()), words, label));
       before = where;
     }
     return parts;
@@ -279,15 +271,5 @@ final class SheetWords {
               PlaceWords.boxes("tally." + (i + 1), words + " back on", line.places())));
     }
     return new TallyText(language.own(Phrase.REMOVED_AND_REFITTED), String.valueOf(off), texts);
-  }
-
-  private SupportText support(Support support) {
-    return new SupportText(
-        support.raised(),
-        language.text(support.on()),
-        support.load().print(),
-        support.each().map(Quantity::print).orElse(""),
-        support.rated().print(),
-        language.statements(support.points()));
   }
 }

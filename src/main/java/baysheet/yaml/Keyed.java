@@ -1,12 +1,6 @@
 package baysheet.yaml;
 
 import baysheet.report.Located;
-import java.util.Objects;
 
 /** An entry of a map whose keys are chosen by the writer, both sides read. */
-public record Keyed<K, V>(Located<K> key, Located<V> value) {
-  public Keyed {
-    Objects.requireNonNull(key);
-    Objects.requireNonNull(value);
-  }
-}
+public record Keyed<K, V>(Located<K> key, Located<V> value) {}

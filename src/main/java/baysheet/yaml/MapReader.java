@@ -9,7 +9,6 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -32,8 +31,8 @@ public final class MapReader {
 
   private MapReader(Mapping mapping, String whatItIs, Problems problems) {
     this.mapping = mapping;
-    this.whatItIs = Objects.requireNonNull(whatItIs);
-    this.problems = Objects.requireNonNull(problems);
+    this.whatItIs = whatItIs;
+    this.problems = problems;
     mapping.entries().forEach(entry -> entries.put(entry.key().text(), entry));
   }
 

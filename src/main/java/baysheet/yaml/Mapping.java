@@ -3,14 +3,12 @@ package baysheet.yaml;
 import baysheet.report.Span;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Objects;
 import java.util.Set;
 
 /** Keys with values, in the order in which they were written. No key stands in it twice. */
 public record Mapping(List<Entry> entries, Span at) implements Node {
   public Mapping {
     entries = List.copyOf(entries);
-    Objects.requireNonNull(at);
     Set<String> seen = new HashSet<>();
     for (Entry entry : entries) {
       if (!seen.add(entry.key().text())) {

@@ -1,7 +1,6 @@
 package baysheet.yaml;
 
 import baysheet.report.ProblemCode;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -37,10 +36,6 @@ public sealed interface ParseOutcome<T> {
 
   /** A good text. */
   record Ok<T>(T value) implements ParseOutcome<T> {
-    public Ok {
-      Objects.requireNonNull(value);
-    }
-
     @Override
     public <R> R fold(Function<? super T, ? extends R> ifOk, Function<Bad<?>, ? extends R> ifBad) {
       return ifOk.apply(value);
@@ -50,13 +45,6 @@ public sealed interface ParseOutcome<T> {
   /** A bad text: code, what is wrong, what was expected, and the nearest good one if there is. */
   record Bad<T>(ProblemCode code, String what, String expected, Optional<String> nearest)
       implements ParseOutcome<T> {
-    public Bad {
-      Objects.requireNonNull(code);
-      Objects.requireNonNull(what);
-      Objects.requireNonNull(expected);
-      Objects.requireNonNull(nearest);
-    }
-
     @Override
     public <R> R fold(Function<? super T, ? extends R> ifOk, Function<Bad<?>, ? extends R> ifBad) {
       return ifBad.apply(this);

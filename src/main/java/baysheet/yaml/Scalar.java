@@ -1,7 +1,6 @@
 package baysheet.yaml;
 
 import baysheet.report.Span;
-import java.util.Objects;
 
 /**
  * A single value, as raw text: {@code no}, {@code 010} and {@code 1:30} stay what was written.
@@ -11,11 +10,6 @@ import java.util.Objects;
  * @param at the token, quotes included
  */
 public record Scalar(String text, boolean quoted, Span at) implements Node {
-  public Scalar {
-    Objects.requireNonNull(text);
-    Objects.requireNonNull(at);
-  }
-
   @Override
   public String shape() {
     return "a single value";

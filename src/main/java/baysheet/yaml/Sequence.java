@@ -2,13 +2,11 @@ package baysheet.yaml;
 
 import baysheet.report.Span;
 import java.util.List;
-import java.util.Objects;
 
 /** A list, in the order in which it was written. */
 public record Sequence(List<Node> items, Span at) implements Node {
   public Sequence {
     items = List.copyOf(items);
-    Objects.requireNonNull(at);
   }
 
   @Override

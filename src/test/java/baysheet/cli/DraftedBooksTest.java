@@ -157,7 +157,8 @@ class DraftedBooksTest {
   @Test
   void anEmptyBookIsDraftedToo() {
     Source text =
-        new Source("new", NewBook.text("new", List.of("hydraulic-brakes", "abs", "petrol")));
+        new Source(
+            "new", DraftCommand.NewBook.text("new", List.of("hydraulic-brakes", "abs", "petrol")));
     BookDraft book = BookDraft.of(text, new Problems()).orElseThrow();
     for (Procedure procedure : folder.procedures().values()) {
       List<Located<Job.Work>> works = works(procedure, book);

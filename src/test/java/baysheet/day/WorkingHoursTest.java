@@ -15,7 +15,7 @@ class WorkingHoursTest {
 
   @Test
   void breaksAreNoWorkingMinutes() {
-    assertEquals(8 * 60 + 30, hours.length());
+    assertEquals(8 * 60 + 30, hours.toWorking(hours.closes()));
     assertEquals(0, hours.toWorking(7 * 60));
     assertEquals(4 * 60, hours.toWorking(NOON));
     assertEquals(4 * 60, hours.toWorking(NOON + 20));
@@ -30,7 +30,7 @@ class WorkingHoursTest {
 
   @Test
   void workThatIsNotDoneAtClosingTimeGoesOn() {
-    assertEquals(18 * 60, hours.endToClock(hours.length() + 60));
+    assertEquals(18 * 60, hours.endToClock(hours.toWorking(hours.closes()) + 60));
   }
 
   @Test

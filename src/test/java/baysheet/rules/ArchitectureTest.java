@@ -8,15 +8,21 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import baysheet.rules.made.early.Early;
+import baysheet.rules.made.late.Late;
 import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaClass;
-import java.util.ArrayList;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.lang.ArchRule;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -25,6 +31,13 @@ import org.junit.jupiter.params.provider.MethodSource;
 class ArchitectureTest {
   private static final String ROOT = "baysheet.";
   private static final List<String> EVERYTHING = List.of("everything");
+  private static final Pattern IMPORTS = Pattern.compile("May import: ((?:[^;.]|[.]\\w)+)[;.]");
+
+  /** Two packages that break every rule. */
+  private static final String MADE_ROOT = "baysheet.rules.made.";
+
+  private static final JavaClasses MADE =
+      new ClassFileImporter().importClasses(Early.class, Late.class);
 
   /** The directions. Each package says the same in its package-info. */
   private static final Map<String, List<String>> MAY_IMPORT =
@@ -118,90 +131,132 @@ class ArchitectureTest {
 
   @Test
   void everyPackageHasItsRule() {
-    TreeSet<String> found = new TreeSet<>();
-    Sources.CLASSES.forEach(it -> found.add(it.getPackageName().substring(ROOT.length())));
-    assertEquals(new TreeSet<>(MAY_IMPORT.keySet()), found);
+    assertEquals(new TreeSet<>(MAY_IMPORT.keySet()), packages(ROOT, Sources.CLASSES));
+  }
+
+  @Test
+  void aPackageWithoutARuleIsFound() {
+    assertEquals(Set.of("early", "late"), packages(MADE_ROOT, MADE));
+  }
+
+  private static Set<String> packages(String root, JavaClasses classes) {
+    Set<String> found = new TreeSet<>();
+    classes.forEach(it -> found.add(it.getPackageName().substring(root.length())));
+    return found;
   }
 
   @ParameterizedTest
   @MethodSource("packages")
   void aPackageImportsOnlyWhatStandsBeforeIt(String name) {
-    List<String> allowed = new ArrayList<>(MAY_IMPORT.get(name));
-    if (allowed.equals(EVERYTHING)) {
-      return;
+    List<String> allowed = MAY_IMPORT.get(name);
+    if (!allowed.equals(EVERYTHING)) {
+      assertEquals(List.of(), wrongImports(ROOT, name, allowed, Sources.CLASSES));
     }
-    allowed.add(name);
-    String[] packages = allowed.stream().map(it -> ROOT + it).toArray(String[]::new);
+  }
+
+  @Test
+  void anImportOfWhatStandsBehindIsFound() {
+    assertFalse(wrongImports(MADE_ROOT, "early", List.of(), MADE).isEmpty());
+    assertEquals(List.of(), wrongImports(MADE_ROOT, "early", List.of("late"), MADE));
+    assertEquals(List.of(), wrongImports(MADE_ROOT, "late", List.of(), MADE));
+  }
+
+  /** Data flow one way. */
+  private static List<String> wrongImports(
+      String root, String name, List<String> allowed, JavaClasses classes) {
+    String[] packages =
+        Stream.concat(Stream.of(name), allowed.stream())
+            .map(it -> root + it)
+            .toArray(String[]::new);
     DescribedPredicate<JavaClass> elsewhere =
         resideInAPackage("baysheet..").and(DescribedPredicate.not(resideInAnyPackage(packages)));
-    noClasses()
-        .that()
-        .resideInAPackage(ROOT + name)
-        .should()
-        .dependOnClassesThat(elsewhere)
-        .because("data flows one way: " + name + " may import " + MAY_IMPORT.get(name))
-        .check(Sources.CLASSES);
+    return faults(
+        noClasses().that().resideInAPackage(root + name).should().dependOnClassesThat(elsewhere),
+        classes);
+  }
+
+  private static List<String> faults(ArchRule rule, JavaClasses classes) {
+    return rule.evaluate(classes).getFailureReport().getDetails();
   }
 
   @ParameterizedTest
   @MethodSource("packages")
   void aPackageSaysInOneSentenceWhatItIsAndWhatItMayImport(String name) {
-    PackageWords words = PackageWords.of(name);
-    assertTrue(words.sentence().endsWith("."), words.sentence());
-    assertFalse(words.sentence().substring(0, words.sentence().length() - 1).contains(". "));
-    assertEquals(new TreeSet<>(MAY_IMPORT.get(name)), new TreeSet<>(words.mayImport()));
+    String file = "src/main/java/baysheet/" + name.replace('.', '/') + "/package-info.java";
+    assertEquals("", wrongWords(Sources.read(file), MAY_IMPORT.get(name)));
+  }
+
+  @Test
+  void wrongWordsOfAPackageAreFound() {
+    String words = "/**\n * Makes it.\n *\n * <p>May import: yaml, books; no more.\n */";
+    assertEquals("", wrongWords(words, List.of("books", "yaml")));
+    assertEquals("it says [books, yaml]", wrongWords(words, List.of("books")));
+    assertEquals(
+        "not one sentence", wrongWords(words.replace("it.", "it. And that."), List.of("books")));
+    assertEquals("not one sentence", wrongWords(words.replace("it.", "it"), List.of("books")));
+    assertEquals(
+        "it does not say what it may import",
+        wrongWords(words.replace("May import", "Imports"), List.of("books")));
+  }
+
+  /** What is wrong with a package-info; nothing where it is as it should be. */
+  private static String wrongWords(String file, List<String> mayImport) {
+    String comment = file.substring(0, file.indexOf("*/")).replaceAll("(?m)^\\s*/?\\*+ ?", " ");
+    String text = comment.strip().replaceAll("\\s+", " ");
+    Matcher imports = IMPORTS.matcher(text);
+    if (!imports.find()) {
+      return "it does not say what it may import";
+    }
+    String sentence = text.substring(0, text.indexOf(" <p>")).strip();
+    if (sentence.indexOf(". ") >= 0 || !sentence.endsWith(".")) {
+      return "not one sentence";
+    }
+    String bare = imports.group(1).replaceAll("\\([^)]*\\)", "").strip();
+    Set<String> named =
+        bare.equals("nothing of the project") ? Set.of() : Set.of(bare.split("\\s*,\\s*"));
+    return named.equals(Set.copyOf(mayImport)) ? "" : "it says " + new TreeSet<>(named);
   }
 
   @ParameterizedTest
   @MethodSource("onlyPlaces")
   void aLibraryIsTouchedInItsPlaceOnly(Only only) {
     String[] places = only.packages().stream().map(it -> ROOT + it).toArray(String[]::new);
-    noClasses()
-        .that()
-        .resideOutsideOfPackages(places)
-        .should()
-        .dependOnClassesThat()
-        .resideInAPackage(only.library())
-        .because(only.because())
-        .check(Sources.CLASSES);
+    assertEquals(List.of(), strayUses(only.library(), places, Sources.CLASSES), only.because());
     // A rule about a library that nobody uses would hold whatever its name.
-    boolean used =
-        Sources.CLASSES.stream()
-            .flatMap(it -> it.getDirectDependenciesFromSelf().stream())
-            .anyMatch(it -> resideInAPackage(only.library()).test(it.getTargetClass()));
-    assertTrue(used, only.library() + " is used nowhere");
+    assertTrue(isUsed(only.library(), Sources.CLASSES), only.library() + " is used nowhere");
   }
 
   @Test
-  void nothingIsKeptInFieldsThatChangeOutsideTheirClass() {
-    classes()
-        .that()
-        .areRecords()
-        .should()
-        .haveOnlyFinalFields()
-        .because("what one stage hands to the next does not change any more")
-        .check(Sources.CLASSES);
+  void aLibraryOutsideItsPlaceIsFound() {
+    String library = "org.yaml.snakeyaml..";
+    assertFalse(strayUses(library, new String[] {MADE_ROOT + "late"}, MADE).isEmpty());
+    assertEquals(List.of(), strayUses(library, new String[] {MADE_ROOT + "early"}, MADE));
+    assertTrue(isUsed(library, MADE));
+    assertFalse(isUsed("picocli..", MADE));
   }
 
-  /** What a package-info says. */
-  private record PackageWords(String text, String sentence, List<String> mayImport) {
-    private static final Pattern IMPORTS = Pattern.compile("May import: ((?:[^;.]|[.]\\w)+)[;.]");
+  private static List<String> strayUses(String library, String[] places, JavaClasses classes) {
+    return faults(
+        noClasses()
+            .that()
+            .resideOutsideOfPackages(places)
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage(library),
+        classes);
+  }
 
-    static PackageWords of(String name) {
-      String file =
-          Sources.read("src/main/java/baysheet/" + name.replace('.', '/') + "/package-info.java");
-      String words =
-          file.substring(0, file.indexOf("*/")).replaceAll("(?m)^\\s*/?\\*+ ?", " ").strip();
-      String text = words.replaceAll("\\s+", " ");
-      Matcher imports = IMPORTS.matcher(text);
-      assertTrue(imports.find(), name + " does not say what it may import");
-      return new PackageWords(
-          text, text.substring(0, text.indexOf(" <p>")).strip(), names(imports.group(1)));
-    }
+  private static boolean isUsed(String library, JavaClasses classes) {
+    return classes.stream()
+        .flatMap(it -> it.getDirectDependenciesFromSelf().stream())
+        .anyMatch(it -> resideInAPackage(library).test(it.getTargetClass()));
+  }
 
-    private static List<String> names(String listed) {
-      String bare = listed.replaceAll("\\([^)]*\\)", "").strip();
-      return bare.equals("nothing of the project") ? List.of() : List.of(bare.split("\\s*,\\s*"));
-    }
+  /** What one stage hands to the next does not change any more. */
+  @Test
+  void nothingIsKeptInFieldsThatChangeOutsideTheirClass() {
+    ArchRule rule = classes().that().areRecords().should().haveOnlyFinalFields();
+    assertEquals(List.of(), faults(rule, Sources.CLASSES));
+    assertFalse(faults(rule, MADE).isEmpty());
   }
 }

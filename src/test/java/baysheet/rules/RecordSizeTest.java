@@ -35,8 +35,8 @@ class RecordSizeTest {
               Map.entry("Step", 24),
               Map.entry("TorqueLineText", 24),
               Map.entry("TorqueLine", 27),
-              Map.entry("HeadText", 29),
-              Map.entry("SheetText", 28)));
+              Map.entry("HeadText", 27),
+              Map.entry("SheetText", 27)));
 
   @Test
   void recordsAreGrouped() {

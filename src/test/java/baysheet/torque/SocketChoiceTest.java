@@ -25,7 +25,8 @@ class SocketChoiceTest {
   private static final Optional<Quantity> NOT_KNOWN = Optional.empty();
 
   private static SocketChoice gentle(String head, String torque) {
-    return SocketChoice.choose(head(head), torque(torque), false, false, CRIB, Map.of());
+    return SocketChoice.choose(
+        head(head), Optional.of(torque(torque)), false, false, CRIB, Map.of());
   }
 
   @ParameterizedTest
@@ -53,7 +54,7 @@ class SocketChoiceTest {
     SocketChoice choice =
         SocketChoice.choose(
             head("hex 19 mm"),
-            torque("110 N·m"),
+            Optional.of(torque("110 N·m")),
             false,
             false,
             CRIB,
@@ -69,7 +70,8 @@ class SocketChoiceTest {
   @Test
   void aSeizedHexagonGetsSixPointsThoughTheDriveIsLarger() {
     SocketChoice choice =
-        SocketChoice.choose(head("hex 19 mm"), torque("100 N·m"), true, false, CRIB, Map.of());
+        SocketChoice.choose(
+            head("hex 19 mm"), Optional.of(torque("100 N·m")), true, false, CRIB, Map.of());
     assertEquals(Drive.HALF, choice.drive());
     assertEquals(6, choice.points());
   }
@@ -78,7 +80,12 @@ class SocketChoiceTest {
   void twelvePointsOnASeizedHexagonAreSaid() {
     SocketChoice choice =
         SocketChoice.choose(
-            head("hex 19 mm"), torque("100 N·m"), true, false, List.of(THREE_EIGHTHS), Map.of());
+            head("hex 19 mm"),
+            Optional.of(torque("100 N·m")),
+            true,
+            false,
+            List.of(THREE_EIGHTHS),
+            Map.of());
     assertTrue(choice.owned());
     assertEquals(12, choice.points());
     assertEquals(
@@ -93,7 +100,12 @@ class SocketChoiceTest {
     assertEquals(12, owned.points());
     SocketChoice borrowed =
         SocketChoice.choose(
-            head("12-point 19 mm"), torque("200 N·m"), true, false, List.of(HALF), Map.of());
+            head("12-point 19 mm"),
+            Optional.of(torque("200 N·m")),
+            true,
+            false,
+            List.of(HALF),
+            Map.of());
     assertEquals(12, borrowed.points());
     assertFalse(borrowed.owned());
   }
@@ -101,11 +113,13 @@ class SocketChoiceTest {
   @Test
   void anImpactWrenchGetsImpactSocketsOnly() {
     SocketChoice choice =
-        SocketChoice.choose(head("hex 19 mm"), torque("100 N·m"), false, true, CRIB, Map.of());
+        SocketChoice.choose(
+            head("hex 19 mm"), Optional.of(torque("100 N·m")), false, true, CRIB, Map.of());
     assertTrue(choice.impact());
     assertEquals(Drive.HALF, choice.drive());
     SocketChoice without =
-        SocketChoice.choose(head("hex 36 mm"), torque("100 N·m"), false, true, CRIB, Map.of());
+        SocketChoice.choose(
+            head("hex 36 mm"), Optional.of(torque("100 N·m")), false, true, CRIB, Map.of());
     assertFalse(without.owned());
     assertTrue(without.impact());
     assertEquals(
@@ -189,7 +203,8 @@ class SocketChoiceTest {
   @Test
   void aSquareThatIsLargerForTheSizeAloneIsExplained() {
     SocketChoice choice =
-        SocketChoice.choose(head("hex 27 mm"), torque("12 N·m"), false, false, List.of(), Map.of());
+        SocketChoice.choose(
+            head("hex 27 mm"), Optional.of(torque("12 N·m")), false, false, List.of(), Map.of());
     assertEquals(
         List.of(
             "the crib has no socket for hex\u00A027\u00A0mm",
@@ -202,7 +217,7 @@ class SocketChoiceTest {
     Socket odd = socket(Drive.QUARTER, Head.Form.HEX, 6, false, "27 mm");
     SocketChoice choice =
         SocketChoice.choose(
-            head("hex 27 mm"), torque("12 N·m"), false, false, List.of(odd), Map.of());
+            head("hex 27 mm"), Optional.of(torque("12 N·m")), false, false, List.of(odd), Map.of());
     assertTrue(choice.owned());
     assertEquals(Drive.QUARTER, choice.drive());
   }
@@ -212,7 +227,8 @@ class SocketChoiceTest {
     // 3/8 in carries 135 N·m: enough for 100, not for what breaks 100 loose.
     assertEquals(Drive.THREE_EIGHTHS, gentle("hex 19 mm", "100 N·m").drive());
     SocketChoice seized =
-        SocketChoice.choose(head("hex 19 mm"), torque("100 N·m"), true, false, CRIB, Map.of());
+        SocketChoice.choose(
+            head("hex 19 mm"), Optional.of(torque("100 N·m")), true, false, CRIB, Map.of());
     assertEquals(Drive.HALF, seized.drive());
   }
 
@@ -221,7 +237,12 @@ class SocketChoiceTest {
     Socket small = socket(Drive.QUARTER, Head.Form.HEX, 6, false, "13 mm");
     SocketChoice seized =
         SocketChoice.choose(
-            head("hex 13 mm"), torque("39 N·m"), true, false, List.of(small), Map.of());
+            head("hex 13 mm"),
+            Optional.of(torque("39 N·m")),
+            true,
+            false,
+            List.of(small),
+            Map.of());
     assertTrue(seized.owned());
     assertEquals(Drive.QUARTER, seized.drive());
   }
@@ -231,7 +252,12 @@ class SocketChoiceTest {
     Socket lobes = socket(Drive.THREE_EIGHTHS, Head.Form.SIX_LOBE, 6, false, "T30", "T60");
     SocketChoice owned =
         SocketChoice.choose(
-            head("six-lobe T60"), torque("60 N·m"), true, false, List.of(lobes), Map.of());
+            head("six-lobe T60"),
+            Optional.of(torque("60 N·m")),
+            true,
+            false,
+            List.of(lobes),
+            Map.of());
     assertTrue(owned.owned());
     assertEquals(0, owned.points());
     assertEquals(1, owned.reasons().size());
@@ -275,7 +301,8 @@ class SocketChoiceTest {
   void aSeizedFastenerGetsADriveThatBreaksItLoose(boolean seized, String torque, Drive drive) {
     List<Socket> lobes = List.of(lobes(Drive.HALF), lobes(Drive.THREE_EIGHTHS));
     SocketChoice choice =
-        SocketChoice.choose(head("six-lobe T50"), torque(torque), seized, false, lobes, Map.of());
+        SocketChoice.choose(
+            head("six-lobe T50"), Optional.of(torque(torque)), seized, false, lobes, Map.of());
     assertEquals(drive, choice.drive());
   }
 
@@ -283,7 +310,8 @@ class SocketChoiceTest {
   void aSeizedFastenerGetsTheWeakDriveWhereThereIsNoOther() {
     List<Socket> lobes = List.of(lobes(Drive.THREE_EIGHTHS));
     SocketChoice choice =
-        SocketChoice.choose(head("six-lobe T50"), torque("120 N·m"), true, false, lobes, Map.of());
+        SocketChoice.choose(
+            head("six-lobe T50"), Optional.of(torque("120 N·m")), true, false, lobes, Map.of());
     assertEquals(Drive.THREE_EIGHTHS, choice.drive());
     assertTrue(choice.owned());
   }

@@ -1,17 +1,17 @@
 package baysheet.layout;
 
 /** Prints a page as text, so that a change of a page shows as a change of lines. */
-public final class PageText {
+final class PageText {
   private PageText() {}
 
   /** The structure tree, then one line an item; lengths in points. */
-  public static String print(Page page) {
+  static String print(Page page) {
     StringBuilder text = new StringBuilder();
-    text.append("page %sx%s\n".formatted(points(page.width()), points(page.height())));
+    text.append("page %sx%s\n".formatted(Page.points(page.width()), Page.points(page.height())));
     element(page.structure(), 0, text);
     for (Item item : page.items()) {
       String owner = item.element() == Page.ARTIFACT ? "-" : Integer.toString(item.element());
-      text.append("%4s %s\n".formatted(owner, item.describe()));
+      text.append("%4s %s\n".formatted(owner, item(item)));
     }
     return text.toString();
   }
@@ -26,14 +26,18 @@ public final class PageText {
     element.children().forEach(child -> element(child, depth + 1, text));
   }
 
-  /** A length in points, without the zeros that say nothing: 12345 is 12.345, 12000 is 12. */
-  static String points(long thousandths) {
-    String whole = (thousandths < 0 ? "-" : "") + Math.abs(thousandths) / 1000;
-    long rest = Math.abs(thousandths) % 1000;
-    if (rest == 0) {
-      return whole;
+  private static String item(Item item) {
+    if (item instanceof Item.Glyphs text) {
+      String face = text.bold() ? "bold" : "regular";
+      return "text      %s %s %s %s"
+          .formatted(text.area(), Page.points(text.size()), face, text.text());
+    } else if (item instanceof Item.Line line) {
+      return "line      %s %s".formatted(line.area(), Page.points(line.thickness()));
+    } else if (item instanceof Item.Circle circle) {
+      return "circle    %s %s".formatted(circle.area(), Page.points(circle.thickness()));
+    } else if (item instanceof Item.Pen pen) {
+      return "pen       %s %s %s".formatted(pen.edge(), pen.kind(), pen.name());
     }
-    String digits = Long.toString(1000 + rest).substring(1);
-    return whole + "." + digits.replaceAll("0+$", "");
+    return item.called() + " " + item.area();
   }
 }
