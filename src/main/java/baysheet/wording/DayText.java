@@ -10,8 +10,6 @@ import java.util.List;
  * @param hours the working hours and breaks, and whether somebody gave them
  * @param risks promises that do not hold or may not, each with the reason
  * @param shared tools that several jobs use, with the times
- * @param evening what has to be borrowed, booked and found out
- * @param prepare what has to be soaked, cooled, washed or set up
  * @param gone what is no longer on this day, and what is not planned
  */
 public record DayText(
@@ -25,17 +23,12 @@ public record DayText(
     List<JobText> jobs,
     List<String> risks,
     List<String> shared,
-    List<LinesText> evening,
-    List<LineText> prepare,
-    List<PartsText> parts,
+    EveningText evening,
     List<String> gone) {
   public DayText {
     jobs = List.copyOf(jobs);
     risks = List.copyOf(risks);
     shared = List.copyOf(shared);
-    evening = List.copyOf(evening);
-    prepare = List.copyOf(prepare);
-    parts = List.copyOf(parts);
     gone = List.copyOf(gone);
   }
 
@@ -61,6 +54,21 @@ public record DayText(
       String tools,
       String promised,
       String state) {}
+
+  /**
+   * What is done the evening before.
+   *
+   * @param lists what has to be borrowed, booked and found out
+   * @param prepare what has to be soaked, cooled, washed or set up
+   * @param parts what has to be ordered
+   */
+  public record EveningText(List<LinesText> lists, List<LineText> prepare, List<PartsText> parts) {
+    public EveningText {
+      lists = List.copyOf(lists);
+      prepare = List.copyOf(prepare);
+      parts = List.copyOf(parts);
+    }
+  }
 
   /** One of the lists for the evening before; a line for each job. */
   public record LinesText(String heading, List<LineText> lines) {

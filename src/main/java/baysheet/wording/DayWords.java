@@ -66,9 +66,7 @@ public final class DayWords {
         jobs(),
         risks(),
         shared(),
-        evening(),
-        prepare(),
-        parts(),
+        new DayText.EveningText(evening(), prepare(), parts()),
         gone());
   }
 

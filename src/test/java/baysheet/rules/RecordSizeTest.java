@@ -22,7 +22,6 @@ class RecordSizeTest {
   private static final Map<String, Integer> LARGER =
       new TreeMap<>(
           Map.ofEntries(
-              Map.entry("DayText", 14),
               Map.entry("Rule", 14),
               Map.entry("Shop", 15),
               Map.entry("StepText", 15),
