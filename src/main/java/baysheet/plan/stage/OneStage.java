@@ -123,15 +123,15 @@ final class OneStage {
    */
   private boolean isMetAgain(CautionLine caution) {
     List<Trigger> when = job.resolved.catalogue().cautions().get(caution.name()).when();
-    Set<String> kinds = new HashSet<>();
-    when.forEach(trigger -> kinds.addAll(trigger.names(Trigger.Condition.KIND)));
-    Set<ItemAt> off = new HashSet<>();
-    caution.steps().forEach(n -> off.addAll(job.lines.get(n - 1).undo()));
+    Set<ItemAt> warned = new HashSet<>();
+    caution.steps().forEach(n -> warned.addAll(job.lines.get(n - 1).undo()));
+    warned.removeIf(
+        item ->
+            when.stream()
+                .flatMap(trigger -> trigger.names(Trigger.Condition.KIND).stream())
+                .noneMatch(job.resolved.thing(item)::isOf));
     boolean refitted =
-        own.stream()
-            .flatMap(line -> line.doUp().stream())
-            .filter(off::contains)
-            .anyMatch(item -> kinds.stream().anyMatch(job.resolved.thing(item)::isOf));
+        own.stream().anyMatch(line -> line.doUp().stream().anyMatch(warned::contains));
     return caution.signal() != Catalogue.Signal.NOTICE
         && (refitted || !new TriggerMatcher(job.resolved, own).lines(when).isEmpty());
   }
