@@ -4,6 +4,7 @@ import baysheet.report.Located;
 import baysheet.report.Span;
 import baysheet.torque.Quantity;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /** A place to work in, with what raises a vehicle there. */
 public record Bay(
@@ -12,6 +13,23 @@ public record Bay(
     Located<String> description,
     Located<Quantity> rated,
     Span at) {
+  /** Lifts without arms, by a word in their description; any other may have arms. */
+  private static final Pattern ARMLESS =
+      Pattern.compile("scissor|four.?post|4.?post|platform|ramp|drive.?on");
+
+  /** Whether its lift may have arms, each with a lock of its own. */
+  public boolean hasArms() {
+    String lift = description.value().toLowerCase(Locale.ROOT);
+    return equipment == Equipment.LIFT && !ARMLESS.matcher(lift).find();
+  }
+
+  /** Whether it is one of a kind: {@code lift}, {@code jack}, {@code arms}, or as it is written. */
+  public boolean isOf(String kind) {
+    return kind.equalsIgnoreCase(description.value())
+        || kind.equals(equipment.word())
+        || (kind.equals("arms") && hasArms());
+  }
+
   /** What raises a vehicle. */
   public enum Equipment {
     LIFT,

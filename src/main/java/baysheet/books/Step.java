@@ -85,10 +85,9 @@ public record Step(
         .map(name -> name.map(Step::withoutPlace));
   }
 
-  /** Whether it is done in a bay: the words for its lift are compared as written. */
+  /** Whether it is done in a bay. */
   public boolean isFor(Bay bay) {
-    return onlyIn.isEmpty()
-        || onlyIn.stream().anyMatch(it -> it.value().equalsIgnoreCase(bay.description().value()));
+    return onlyIn.isEmpty() || onlyIn.stream().anyMatch(it -> bay.isOf(it.value()));
   }
 
   /** Whether it only turns back an item, without its place. */

@@ -16,6 +16,7 @@ import baysheet.plan.content.ToolList;
 import baysheet.plan.content.ToolSpells;
 import baysheet.plan.content.TorqueTable;
 import baysheet.plan.content.WrenchSelector;
+import baysheet.plan.graph.ChockSteps;
 import baysheet.plan.graph.CycleFinder;
 import baysheet.plan.graph.HeightRule;
 import baysheet.plan.graph.HeightSteps;
@@ -136,7 +137,8 @@ public final class Planner {
   private static List<PlacedStep> lines(
       Resolved resolved, StepSequence.Found found, StepGraph graph) {
     List<PlacedStep> lines = PhaseAssigner.lines(resolved, found, graph);
-    return HeightSteps.between(resolved, new CheckpointInserter(resolved, lines).add());
+    return ChockSteps.among(
+        resolved, HeightSteps.between(resolved, new CheckpointInserter(resolved, lines).add()));
   }
 
   /** A waiver of what the job does not bring is meant for another caution, or for another job. */

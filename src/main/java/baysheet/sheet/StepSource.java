@@ -174,20 +174,23 @@ public sealed interface StepSource {
 
   /** What is done to bring the vehicle onto blocks and off them, in order. */
   enum BlocksPart {
+    /** It holds the rear wheels while a jack raises the front ones. */
+    APPLY_BRAKE,
     SET_LIFT_PADS,
+    ARM_LOCKS,
     RAISE_CLEAR,
     PUSH,
-    TAKE_CHOCKS,
     RAISE,
+    /** Nobody reaches under a wheel before the lift rests on its locks. */
+    LOCKS,
     PUT_UNDER,
+    FREE_LOCKS,
     LOWER_ONTO,
-    CHOCK,
-    TAKE_CHOCKS_OF_AXLE,
     RAISE_AXLE,
     PUT_UNDER_AXLE,
     LOWER_AXLE_ONTO,
-    CHOCK_AXLE,
     LEAVE_ROOM,
+    NEUTRAL,
     LET_ROLL,
     SETTLE,
     HOLD_STILL,
@@ -195,16 +198,16 @@ public sealed interface StepSource {
     /** The height that was measured first is measured a second time, at one wheel. */
     MEASURE,
     SET_LIFT_PADS_TO_LEAVE,
+    ARM_LOCKS_TO_LEAVE,
     RAISE_OFF,
     PUSH_OFF,
+    NEXT_LOCKS,
     TAKE_OUT,
+    FREE_LOCKS_TO_LEAVE,
     LOWER_TO_FLOOR,
     RAISE_AXLE_OFF,
     TAKE_OUT_AXLE,
-    LOWER_AXLE_TO_FLOOR,
-    CHOCK_AXLE_ON_FLOOR,
-    /** In place of chocking wheels that are chocked already. */
-    CHECK_CHOCKS_OF_AXLE;
+    LOWER_AXLE_TO_FLOOR;
 
     /** Whether the vehicle goes onto the blocks with it. */
     public boolean isOn() {
@@ -214,39 +217,55 @@ public sealed interface StepSource {
     /** Whether it is done at one axle after the other, with a jack. */
     public boolean isOfAxle() {
       return switch (this) {
-        case TAKE_CHOCKS_OF_AXLE,
-            RAISE_AXLE,
+        case RAISE_AXLE,
             PUT_UNDER_AXLE,
             LOWER_AXLE_ONTO,
-            CHOCK_AXLE,
             RAISE_AXLE_OFF,
             TAKE_OUT_AXLE,
-            LOWER_AXLE_TO_FLOOR,
-            CHOCK_AXLE_ON_FLOOR,
-            CHECK_CHOCKS_OF_AXLE ->
+            LOWER_AXLE_TO_FLOOR ->
             true;
         default -> false;
       };
     }
 
-    /** Whether it is done with a jack only: a wheel beside a raised axle is chocked tightly. */
-    private boolean isOfJack() {
-      return isOfAxle() || this == LEAVE_ROOM || this == CLOSE_UP;
+    /** Whether it works the parking brake, which service mode bars. */
+    public boolean isOfBrake() {
+      return this == APPLY_BRAKE || this == LET_ROLL || this == HOLD_STILL;
     }
 
-    /** The wheels must be free to roll a little, or the suspension does not settle. */
-    private boolean isOfEither() {
-      return this == LET_ROLL || this == SETTLE || this == HOLD_STILL;
+    /** Whether a bay has it: the suspension settles in any, other parts belong to lift or jack. */
+    private boolean isIn(Bay bay) {
+      return switch (this) {
+        case NEUTRAL, LET_ROLL, SETTLE, HOLD_STILL, CLOSE_UP -> true;
+        case MEASURE -> false;
+        case ARM_LOCKS, ARM_LOCKS_TO_LEAVE -> bay.hasArms();
+        default ->
+            (bay.equipment() == Bay.Equipment.JACK)
+                == (isOfAxle() || this == APPLY_BRAKE || this == LEAVE_ROOM);
+      };
     }
 
     /** All parts of one direction. */
-    public static List<BlocksPart> parts(boolean on, Bay.Equipment equipment) {
-      boolean jack = equipment == Bay.Equipment.JACK;
-      return Stream.of(values())
-          .filter(part -> part.isOn() == on)
-          .filter(part -> part != CHECK_CHOCKS_OF_AXLE && part != MEASURE)
-          .filter(part -> part.isOfEither() || jack == part.isOfJack())
-          .toList();
+    public static List<BlocksPart> parts(boolean on, Bay bay) {
+      return Stream.of(values()).filter(part -> part.isOn() == on && part.isIn(bay)).toList();
+    }
+  }
+
+  /**
+   * Chocks are set at wheels that carry the vehicle, or taken away.
+   *
+   * @param where an axle; the vehicle for one wheel on the floor, every wheel on blocks, or all
+   *     chocks there are
+   */
+  record Chocks(boolean set, Place where, boolean onBlocks) implements StepSource {
+    @Override
+    public String id() {
+      return "chocks/" + (set ? "set/" : "take/") + (onBlocks ? "on-blocks/" : "") + where.word();
+    }
+
+    @Override
+    public Sheet.Phase phase() {
+      return Sheet.Phase.HEIGHT;
     }
   }
 
@@ -270,8 +289,8 @@ public sealed interface StepSource {
     LOOK,
     /** The pads are where they lift. */
     PADS,
-    /** The wheels that stay on the floor are chocked. */
-    CHOCKS,
+    /** The arms that carry the pads cannot move out. */
+    ARM_LOCKS,
     /** The lift is raised until its locks let go. */
     FREE_LOCKS,
     /** A jack takes the vehicle off its stands. */

@@ -29,7 +29,7 @@ final class HeightCheck {
   private static final Map<List<Height>, List<HeightPart>> PARTS =
       Map.of(
           List.of(Height.GROUND, Height.WHEELS_CLEAR),
-          List.of(HeightPart.PADS, HeightPart.MOVE, HeightPart.PUSH),
+          List.of(HeightPart.PADS, HeightPart.ARM_LOCKS, HeightPart.MOVE, HeightPart.PUSH),
           List.of(Height.WHEELS_CLEAR, Height.WORKING),
           List.of(HeightPart.PUSH, HeightPart.MOVE, HeightPart.LOCKS),
           List.of(Height.WORKING, Height.WHEELS_CLEAR),
@@ -42,7 +42,7 @@ final class HeightCheck {
           List.of(HeightPart.LOOK, HeightPart.FREE_STANDS, HeightPart.TAKE_STANDS, HeightPart.MOVE),
           List.of(Height.GROUND, Height.STANDS),
           List.of(
-              HeightPart.CHOCKS,
+              HeightPart.LOOK,
               HeightPart.JACK,
               HeightPart.SET_STANDS,
               HeightPart.MOVE,
@@ -93,7 +93,9 @@ final class HeightCheck {
       fault(step, "comes before " + moving + " of a change of height");
       moving.clear();
     }
-    if (step.source() instanceof StepSource.HeightChange change) {
+    if (step.source() instanceof StepSource.Chocks) {
+      stands(step);
+    } else if (step.source() instanceof StepSource.HeightChange change) {
       moved(step, change);
     } else if (!heights.supports(step.undo()).isEmpty()) {
       raised(step);
@@ -233,6 +235,9 @@ final class HeightCheck {
     moving.addAll(PARTS.getOrDefault(bound, List.of(HeightPart.MOVE)));
     if (tried && to == Height.WORKING) {
       moving.remove(HeightPart.PUSH);
+    }
+    if (!resolved.bay().hasArms()) {
+      moving.remove(HeightPart.ARM_LOCKS);
     }
   }
 

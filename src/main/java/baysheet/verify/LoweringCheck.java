@@ -9,6 +9,7 @@ import baysheet.resolve.TaskId;
 import baysheet.sheet.CheckLine;
 import baysheet.sheet.DueChecks;
 import baysheet.sheet.Sheet;
+import baysheet.sheet.StepSource;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -17,8 +18,8 @@ import java.util.Set;
 
 /**
  * What stands directly ahead of lowering and behind it: a check of something comes once all is on
- * at its place, and a vehicle that is down is kept from rolling before anybody works at it. Shares
- * no code with the planner.
+ * at its place, and what a procedure has done once the vehicle is down is done before other work.
+ * Shares no code with the planner.
  */
 final class LoweringCheck {
   private final Resolved resolved;
@@ -74,7 +75,9 @@ final class LoweringCheck {
   }
 
   private void onTheGround(Sheet.SheetStep step) {
-    if (lowering.contains(step.procedure()) && isWrittenForTheGround(step)) {
+    if (step.source() instanceof StepSource.Chocks) {
+      return;
+    } else if (lowering.contains(step.procedure()) && isWrittenForTheGround(step)) {
       sinceDown.forEach(
           before ->
               faults.add(

@@ -93,6 +93,7 @@ public final class PlanVerifier {
     playback.faults.addAll(QualifiedStaffCheck.faults(sheet, printed, resolved, bringing));
     playback.faults.addAll(HeightCheck.faults(sheet, printed, resolved, bringing));
     playback.faults.addAll(BeforeLiftingCheck.faults(sheet, resolved, bringing));
+    playback.faults.addAll(ChockCheck.faults(sheet, resolved));
     playback.faults.addAll(LoweringCheck.faults(sheet, resolved));
     playback.faults.addAll(CheckOrderRule.faults(sheet, printed, resolved, bringing));
     return playback.faults;

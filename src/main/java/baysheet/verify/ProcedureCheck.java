@@ -17,7 +17,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -153,12 +152,12 @@ final class ProcedureCheck {
             .map(BoundStep::step)
             .toList();
     for (Step step : task.procedure().steps().toList()) {
-      if (!step.onlyIn().isEmpty() && isOfThisLift(step) != bound.contains(step)) {
+      if (!step.onlyIn().isEmpty() && step.isFor(resolved.bay()) != bound.contains(step)) {
         faults.add("\"" + step.text().value() + "\" is for another lift, or missing");
       }
       for (Located<String> item : step.takesAway()) {
         printed.steps().stream()
-            .filter(it -> !bound.contains(step) && isOfThisLift(step))
+            .filter(it -> !bound.contains(step) && step.isFor(resolved.bay()))
             .filter(it -> leaves(it, Step.withoutPlace(item.value())))
             .forEach(
                 it ->
@@ -166,12 +165,6 @@ final class ProcedureCheck {
                         "step " + it.n() + " leaves " + item.value() + ", and none takes it away"));
       }
     }
-  }
-
-  private boolean isOfThisLift(Step step) {
-    String lift = resolved.bay().description().value().toLowerCase(Locale.ROOT);
-    return step.onlyIn().isEmpty()
-        || step.onlyIn().stream().anyMatch(it -> it.value().toLowerCase(Locale.ROOT).equals(lift));
   }
 
   private static boolean leaves(Sheet.SheetStep step, String item) {

@@ -43,7 +43,11 @@ final class RestCheck {
     if (before.source() instanceof StepSource.Checkpoint) {
       why.add("the checks before it belong to the next step");
     }
-    boolean moves = whole.steps().get(after).source() instanceof StepSource.HeightChange;
+    StepSource next = whole.steps().get(after).source();
+    boolean moves = next instanceof StepSource.HeightChange;
+    if (next instanceof StepSource.Chocks) {
+      why.add("the chocks of step " + (after + 1) + " belong to what is done before");
+    }
     if (before.source() instanceof StepSource.HeightChange change
         && (moves || change.part() == StepSource.HeightPart.FREE_LOCKS)) {
       why.add("the vehicle is being moved");

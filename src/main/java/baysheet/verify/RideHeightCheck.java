@@ -13,7 +13,6 @@ import baysheet.sheet.Sheet;
 import baysheet.sheet.StepSource;
 import baysheet.sheet.TorqueLine;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -26,47 +25,46 @@ import java.util.stream.IntStream;
 /**
  * Whether the vehicle goes up on blocks before anything is tightened at ride height, and comes off
  * them behind the last: nobody reaches the fasteners of a vehicle that stands on the floor, and
- * nobody drives off blocks.
+ * nobody drives off blocks. What the chocks do meanwhile is for {@link ChockCheck}.
  */
 final class RideHeightCheck {
   private static final List<String> LIFTED_ON =
       List.of(
           "set-lift-pads",
+          "arm-locks",
           "raise-clear",
           "push",
-          "take-chocks",
           "raise",
+          "locks",
           "put-under",
+          "free-locks",
           "lower-onto",
-          "chock",
+          "neutral",
           "let-roll",
           "settle",
-          "hold-still");
+          "hold-still",
+          "close-up");
   private static final List<String> LIFTED_OFF =
-      List.of("set-lift-pads-to-leave", "raise-off", "push-off", "take-out", "lower-to-floor");
-
-  /** What comes first with a jack, by the axle that it raised last for the work. */
-  private static final Map<Place, List<String>> CHOCKS =
-      Map.of(
-          Place.FRONT,
-          List.of("check-chocks-of-axle/rear"),
-          Place.REAR,
-          List.of("chock-axle-on-floor/rear", "take-chocks-of-axle/front"),
-          Place.VEHICLE,
-          List.of("chock-axle-on-floor/rear"));
-
+      List.of(
+          "set-lift-pads-to-leave",
+          "arm-locks-to-leave",
+          "raise-off",
+          "push-off",
+          "next-locks",
+          "take-out",
+          "free-locks-to-leave",
+          "lower-to-floor");
   private static final List<String> JACKED_ON =
       List.of(
+          "apply-brake",
           "raise-axle/front",
           "put-under-axle/front",
           "lower-axle-onto/front",
-          "chock-axle/front",
-          "take-chocks-of-axle/rear",
           "raise-axle/rear",
           "put-under-axle/rear",
           "lower-axle-onto/rear",
-          "chock-axle/rear",
           "leave-room",
+          "neutral",
           "let-roll",
           "settle",
           "hold-still",
@@ -76,11 +74,9 @@ final class RideHeightCheck {
           "raise-axle-off/front",
           "take-out-axle/front",
           "lower-axle-to-floor/front",
-          "chock-axle-on-floor/front",
           "raise-axle-off/rear",
           "take-out-axle/rear",
-          "lower-axle-to-floor/rear",
-          "chock-axle-on-floor/rear");
+          "lower-axle-to-floor/rear");
 
   private RideHeightCheck() {}
 
@@ -99,8 +95,9 @@ final class RideHeightCheck {
     int first = tightened.get(0);
     int last = tightened.get(tightened.size() - 1);
     boolean around =
-        blocks(printed, i -> i < first).equals(lift ? LIFTED_ON : jackedOn(sheet, resolved))
-            && blocks(printed, i -> i > last).equals(lift ? LIFTED_OFF : JACKED_OFF)
+        blocks(printed, i -> i < first).equals(parts(lift ? LIFTED_ON : JACKED_ON, sheet, resolved))
+            && blocks(printed, i -> i > last)
+                .equals(parts(lift ? LIFTED_OFF : JACKED_OFF, sheet, resolved))
             && blocks(printed, i -> i > first && i < last).isEmpty();
     List<String> faults = new ArrayList<>();
     if (!around) {
@@ -136,28 +133,18 @@ final class RideHeightCheck {
         .flatMap(task -> WrittenSteps.of(step, Map.of(step.procedure(), task.procedure())));
   }
 
-  /** A chock must not stand where a block goes, and wheels that stay down must have theirs. */
-  private static List<String> jackedOn(Sheet sheet, Resolved resolved) {
-    Set<ItemAt> up = new LinkedHashSet<>();
-    Place last = Place.VEHICLE;
-    for (Sheet.SheetStep step : sheet.steps()) {
-      for (ItemAt item : step.undo()) {
-        if (resolved.thing(item).isOf("support")) {
-          up.add(item);
-          Set<Place> ends = up.stream().map(RideHeightCheck::end).collect(Collectors.toSet());
-          last = ends.size() == 1 ? end(item) : Place.VEHICLE;
-        }
-      }
-      up.removeAll(step.doUp());
-    }
-    List<String> all = new ArrayList<>(CHOCKS.getOrDefault(last, CHOCKS.get(Place.VEHICLE)));
-    all.addAll(JACKED_ON);
-    return all;
-  }
-
-  /** Several supports may carry one axle. */
-  private static Place end(ItemAt support) {
-    return support.place().axle().orElse(Place.VEHICLE);
+  /** A scissor lift has no arms; in service mode nobody works an electric parking brake. */
+  private static List<String> parts(List<String> all, Sheet sheet, Resolved resolved) {
+    boolean armless = !resolved.bay().hasArms();
+    boolean service =
+        sheet.steps().stream()
+            .flatMap(step -> step.disturb().stream())
+            .anyMatch(item -> resolved.thing(item).isOf("electric-parking-brake"));
+    return all.stream()
+        .filter(part -> !armless || !part.startsWith("arm-locks"))
+        .filter(
+            part -> !service || !List.of("apply-brake", "let-roll", "hold-still").contains(part))
+        .toList();
   }
 
   /** What is done with blocks among some steps, by name and in order. */

@@ -1,6 +1,8 @@
 package baysheet.verify;
 
+import baysheet.books.Catalogue;
 import baysheet.books.Moment;
+import baysheet.books.Trigger;
 import baysheet.resolve.Resolved;
 import baysheet.sheet.CautionLine;
 import baysheet.sheet.Sheet;
@@ -18,6 +20,7 @@ final class StageCautionCheck {
   private final Resolved resolved;
   private final int first;
   private final Map<Integer, SheetStep> own = new HashMap<>();
+  private final TriggerIndex brought;
   private final List<String> faults = new ArrayList<>();
 
   private StageCautionCheck(Sheet whole, Sheet stage, Resolved resolved) {
@@ -26,6 +29,7 @@ final class StageCautionCheck {
     this.resolved = resolved;
     this.first = stage.steps().get(0).n();
     stage.steps().forEach(step -> own.put(step.n(), step));
+    this.brought = new TriggerIndex(new SheetIndex(stage), resolved);
   }
 
   static List<String> faults(Sheet whole, Sheet stage, Resolved resolved) {
@@ -36,7 +40,8 @@ final class StageCautionCheck {
 
   private void caution(CautionLine caution) {
     List<Integer> here = caution.steps().stream().filter(own::containsKey).toList();
-    boolean always = caution.wholeJob() || holdsSinceBefore(caution);
+    boolean always =
+        caution.wholeJob() || holdsSinceBefore(caution) || (here.isEmpty() && isMetAgain(caution));
     List<CautionLine> found =
         stage.cautions().stream().filter(it -> it.letter().equals(caution.letter())).toList();
     boolean due = !here.isEmpty() || (always && !isOver(caution));
@@ -57,6 +62,32 @@ final class StageCautionCheck {
   private boolean holdsSinceBefore(CautionLine caution) {
     return caution.steps().stream().anyMatch(n -> n < first)
         && (caution.onTop() || (isRaised() && warnsOfRaising(caution)));
+  }
+
+  /**
+   * Whether it was met on an earlier stage, and the steps of this one alone would bring it, or
+   * refit what it warned of when that came off. What only damages things need not be said again.
+   */
+  private boolean isMetAgain(CautionLine caution) {
+    List<Trigger> when = resolved.catalogue().cautions().get(caution.name()).when();
+    boolean before = caution.steps().stream().anyMatch(n -> n < first);
+    return before
+        && caution.signal() != Catalogue.Signal.NOTICE
+        && (!brought.steps(when).isEmpty()
+            || own.values().stream().anyMatch(it -> refits(it, caution, when)));
+  }
+
+  private boolean refits(SheetStep step, CautionLine caution, List<Trigger> when) {
+    return step.doUp().stream()
+        .filter(
+            item ->
+                caution.steps().stream()
+                    .anyMatch(n -> whole.steps().get(n - 1).undo().contains(item)))
+        .anyMatch(
+            item ->
+                when.stream()
+                    .flatMap(trigger -> trigger.names(Trigger.Condition.KIND).stream())
+                    .anyMatch(resolved.thing(item)::isOf));
   }
 
   /** Whether it warns of raising, and the vehicle is down for good and on no blocks. */

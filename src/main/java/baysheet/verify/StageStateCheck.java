@@ -1,23 +1,19 @@
 package baysheet.verify;
 
 import baysheet.books.Catalogue;
-import baysheet.books.Moment;
 import baysheet.books.Place;
 import baysheet.books.Step;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
 import baysheet.resolve.TaskId;
-import baysheet.sheet.CheckLine;
 import baysheet.sheet.Detail;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.Sheet.SheetStep;
 import baysheet.sheet.Stage;
 import baysheet.sheet.Stage.VehicleState;
-import baysheet.sheet.StepSource;
 import baysheet.sheet.TorqueLine;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -26,7 +22,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /**
  * Whether each stage says how it finds the vehicle and how it leaves it, as played back from the
@@ -141,7 +136,7 @@ final class StageStateCheck {
     same(faults, "fasteners off", fasteners(said.fasteners()), bolts());
     same(faults, "loose", fasteners(said.loose()), loose());
     same(faults, "open", new HashSet<>(said.open()), open);
-    same(faults, "left", new HashSet<>(said.left()), left());
+    same(faults, "left", new HashSet<>(said.left()), LeftStates.of(whole, after, resolved));
     same(faults, "written", said.written(), written());
     same(faults, "needed", needed(said), needed());
     return faults;
@@ -225,64 +220,6 @@ final class StageStateCheck {
 
   private static Optional<Step> written(SheetStep step, Task task) {
     return WrittenSteps.of(step, Map.of(step.procedure(), task.procedure()));
-  }
-
-  /** What catalogues say of how steps and checks leave the vehicle. */
-  private Set<String> left() {
-    Map<String, Catalogue.Item> items = resolved.catalogue().items();
-    Map<ItemAt, String> left = new HashMap<>();
-    for (SheetStep step : whole.steps().subList(0, after)) {
-      Stream.concat(step.disturb().stream(), step.undo().stream())
-          .filter(item -> items.containsKey(item.item()))
-          .forEach(
-              item -> items.get(item.item()).left().ifPresent(it -> left.put(item, it.value())));
-      step.doUp().forEach(left::remove);
-      ended(step).forEach(left::remove);
-      closed(step).forEach(name -> left.keySet().removeIf(item -> item.item().equals(name)));
-    }
-    Set<String> all = new HashSet<>(left.values());
-    for (CheckLine check : whole.checks()) {
-      Catalogue.Rule rule = resolved.catalogue().rules().get(check.name());
-      if (rule != null && check.moment() == Moment.BEFORE_LIFTING) {
-        rule.left().ifPresent(it -> all.add(it.value()));
-      }
-    }
-    return all;
-  }
-
-  /** The items whose state a check ends. */
-  private List<String> closed(SheetStep step) {
-    return Optional.ofNullable(resolved.catalogue().rules().get(step.procedure()))
-        .filter(rule -> step.phase() == Sheet.Phase.CHECK)
-        .flatMap(Catalogue.Rule::step)
-        .map(check -> check.ends().stream().map(it -> it.value()).toList())
-        .orElse(List.of());
-  }
-
-  /** What the procedure of a step says that it ends, or what it sets right. */
-  private List<ItemAt> ended(SheetStep step) {
-    List<ItemAt> ended = new ArrayList<>();
-    for (Place place : step.places()) {
-      Task task = resolved.tasks().get(new TaskId(step.procedure(), place));
-      if (task != null) {
-        Optional<Step> written = written(step, task);
-        Optional<Step> setRight =
-            step.source() instanceof StepSource.Back back
-                ? back.of().in(task.procedure())
-                : Optional.empty();
-        Stream.of(task.open(), task.work(), task.close())
-            .flatMap(List::stream)
-            .forEach(
-                bound -> {
-                  if (written.equals(Optional.of(bound.step()))) {
-                    ended.addAll(bound.ends());
-                  } else if (setRight.equals(Optional.of(bound.step()))) {
-                    ended.addAll(bound.disturb());
-                  }
-                });
-      }
-    }
-    return ended;
   }
 
   /** What was touched and is on, and is loosened or tightened to its figure only later. */

@@ -11,6 +11,7 @@ import baysheet.resolve.Task;
 import baysheet.resolve.TaskId;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.Statement;
+import baysheet.sheet.StepSource;
 import baysheet.sheet.TorqueLine;
 import baysheet.torque.Drive;
 import baysheet.torque.Wrench;
@@ -96,6 +97,8 @@ final class ToolListCheck {
     if (step.phase() == Sheet.Phase.CHECK) {
       Catalogue.Rule rule = resolved.catalogue().rules().get(step.procedure());
       rule.step().ifPresent(check -> needs(check.uses(), what));
+    } else if (step.source() instanceof StepSource.Chocks chocks && chocks.set()) {
+      needs("wheel chocks", what);
     } else if (step.phase().isWork()) {
       Task task = resolved.tasks().get(new TaskId(step.procedure(), step.places().get(0)));
       WrittenSteps.of(step, Map.of(step.procedure(), task.procedure()))

@@ -63,8 +63,8 @@ final class TriggerIndex {
         Names names = names(step);
         done.add(new Done(step, names));
         all.add(names);
-      } else if (step.source() instanceof StepSource.Blocks blocks) {
-        Names names = onBlocks(step, blocks);
+      } else {
+        Names names = ofPlanner(step);
         done.add(new Done(step, names));
         all.add(names);
       }
@@ -114,20 +114,26 @@ final class TriggerIndex {
     }
   }
 
-  private Names onBlocks(Sheet.SheetStep step, StepSource.Blocks blocks) {
-    Names names = Names.nothing();
-    switch (blocks.part()) {
-      case PUT_UNDER, PUT_UNDER_AXLE, LOWER_AXLE_ONTO ->
-          names.add(Condition.USES, List.of("solid wheel blocks"));
-      case CHOCK, CHOCK_AXLE, CHOCK_AXLE_ON_FLOOR ->
-          names.add(Condition.USES, List.of("wheel chocks"));
-      case MEASURE -> names.add(Condition.USES, uses(procedures.get(step.procedure()).uses()));
-      default -> {
-        // Nothing is used that a caution asks for.
+  /** What no procedure writes: blocks and chocks go under wheels, heights are measured again. */
+  private Names ofPlanner(Sheet.SheetStep step) {
+    List<String> used = new ArrayList<>();
+    if (step.source() instanceof StepSource.Blocks blocks) {
+      switch (blocks.part()) {
+        case PUT_UNDER, PUT_UNDER_AXLE, LOWER_AXLE_ONTO -> used.add("solid wheel blocks");
+        case MEASURE -> used.addAll(uses(procedures.get(step.procedure()).uses()));
+        default -> {
+          // Nothing is used that a caution asks for.
+        }
       }
+    } else if (step.source() instanceof StepSource.Chocks chocks && chocks.set()) {
+      used.add("wheel chocks");
     }
-    names.add(Condition.AT, List.of(Place.VEHICLE.word()));
-    names.impact.add(false);
+    Names names = Names.nothing();
+    if (!used.isEmpty()) {
+      names.add(Condition.USES, used);
+      names.add(Condition.AT, List.of(Place.VEHICLE.word()));
+      names.impact.add(false);
+    }
     return names;
   }
 
@@ -213,7 +219,7 @@ final class TriggerIndex {
     List<Sheet.SheetStep> found = new ArrayList<>();
     Set<TaskId> begun = new HashSet<>();
     for (Done one : asked.isEmpty() && whole.isEmpty() ? List.<Done>of() : done) {
-      boolean begins = begins(one.step(), begun);
+      boolean begins = one.step().phase().isWork() && begins(one.step(), begun);
       if (one.names().meetAny(asked) || (begins && isOfAny(one.step().procedure(), whole))) {
         found.add(one.step());
       }

@@ -10,41 +10,48 @@ enum Phrase {
   TIGHTEN("Tighten the %s"),
   PUT_BACK("Refit the %s", "Reinstall the %s"),
   SET_LIFT_PADS(
-      "Set every lift pad flat and centred under its lift point and check any arm lock",
-      "Set every lift pad flat and centered under its lift point and check any arm lock"),
-  TAKE_CHOCKS("Remove every wheel chock from under the vehicle"),
+      "Set every lift pad flat and centred under its lift point",
+      "Set every lift pad flat and centered under its lift point"),
+  ARM_LOCKS("Check that every arm lock is in"),
+  TAKE_CHOCKS("From the side, remove every wheel chock from under the vehicle"),
   RAISE_FOR_BLOCKS(
       "With nobody in or under it, raise the vehicle until solid blocks go under its wheels"),
-  PUT_UNDER("From the side, push a solid block under each wheel"),
-  LOWER_ONTO("With nobody in or under it, lower the vehicle onto the blocks"),
+  PUT_UNDER("From the side, push a rated, solid block level under each wheel, all of one height"),
+  LOWER_ONTO(
+      "With nobody in or under it, lower the vehicle onto the blocks until every lift pad is"
+          + " clear"),
   TAKE_CHOCKS_OF_AXLE("Remove the chocks of the %s wheels"),
   RAISE_AXLE("With nobody in or under it, raise the %s axle with the jack%s for solid blocks"),
-  PUT_UNDER_AXLE("From the side, push a solid block under each %s wheel"),
+  PUT_UNDER_AXLE(
+      "From the side, push a rated, solid block level under each %s wheel, all of one height"),
   LOWER_AXLE_ONTO("With nobody in or under it, lower the %s wheels onto the blocks"),
-  CHOCK(
+  CHOCK("From outside, chock one wheel in front and behind"),
+  CHOCK_AXLE("Chock both %s wheels in front and behind"),
+  CHOCK_ON_BLOCKS(
       "Chock every wheel on its block in front and behind, 30 mm from the tyre",
       "Chock every wheel on its block in front and behind, 30 mm from the tire"),
-  CHOCK_AXLE("Chock the %s wheels on the blocks, in front and behind"),
+  CHOCK_AXLE_ON_BLOCKS("Chock both %s wheels on their blocks, in front and behind"),
   LEAVE_ROOM(
       "Pull every chock 30 mm away from its tyre", "Pull every chock 30 mm away from its tire"),
-  LET_ROLL("From outside the vehicle, release the parking brake, gear lever in neutral"),
+  NEUTRAL("From outside the vehicle, select neutral"),
+  LET_ROLL("From outside the vehicle, release the parking brake"),
   MEASURE("Measure the height at the %s a second time, as before the work"),
   SETTLE("Push the vehicle down several times at each end until it settles"),
   HOLD_STILL("From outside the vehicle, apply the parking brake"),
   CLOSE_UP("Push every chock against its tyre", "Push every chock against its tire"),
-  RAISE_OFF("With nobody in or under it, raise the vehicle clear of its blocks"),
+  RAISE_OFF(
+      "With nobody in or under it, raise the vehicle until its wheels are just clear of the"
+          + " blocks"),
+  NEXT_LOCKS("With nobody in or under it, raise the lift until it rests on its next locks"),
   TAKE_OUT("From the side, pull out the chocks and the blocks"),
   LOWER_TO_FLOOR("With nobody in or under it, lower the vehicle to the floor"),
   RAISE_AXLE_OFF("With nobody in or under it, raise the %s axle clear of its blocks with the jack"),
   TAKE_OUT_AXLE("From the side, pull out the chocks and blocks of the %s wheels"),
   LOWER_AXLE_TO_FLOOR("With nobody in or under it, lower the %s axle to the floor"),
-  CHECK_CHOCKS_OF_AXLE("Check that the %s wheels are chocked in front and behind"),
-  CHOCK_AXLE_ON_FLOOR("Chock the %s wheels in front and behind"),
   LOOK_ROUND("Check that nobody is inside or under the vehicle and nothing is in its way"),
   PADS_UNDER(
-      "Check that nobody is inside, every lift pad is centred and any arm lock is in",
-      "Check that nobody is inside, every lift pad is centered and any arm lock is in"),
-  WHEELS_CHOCKED("Check that nobody is inside and the wheels on the floor are chocked"),
+      "Check that every lift pad is flat and centred under its lift point",
+      "Check that every lift pad is flat and centered under its lift point"),
   FREE_LOCKS("Raise the lift until its locks are free, and release them"),
   FREE_STANDS(
       "Raise the vehicle with the jack until its axle stands are free",
@@ -59,9 +66,10 @@ enum Phrase {
   PUSH_ENDS("Push the vehicle firmly at both ends and check that it does not move"),
   ONTO_LOCKS("Set the lift on its locks and check that every lock has engaged"),
   TO_THE_GROUND("Lower the vehicle to the floor"),
-  UP_TO_WHEELS_CLEAR("Raise the vehicle until its wheels are just clear of the floor"),
+  UP_TO_WHEELS_CLEAR(
+      "With nobody in or under it, raise the vehicle until its wheels are just clear of the floor"),
   DOWN_TO_WHEELS_CLEAR("Lower the vehicle until its wheels are just clear of the floor"),
-  TO_WORKING_HEIGHT("Raise the vehicle to working height"),
+  TO_WORKING_HEIGHT("With nobody in or under it, raise the vehicle to working height"),
   REPLACES("Replaces %s: %s"),
   SEEN_ON_THIS("Seen on this vehicle: %s"),
   SEEN_ON_KIND("Seen on vehicles of this kind: %s"),

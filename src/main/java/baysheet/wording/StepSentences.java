@@ -57,6 +57,8 @@ public final class StepSentences {
       return language.own(Phrase.FINAL_TORQUE, language.plural(last.name(), last.count()));
     } else if (source instanceof StepSource.Blocks blocks) {
       return blocks(blocks);
+    } else if (source instanceof StepSource.Chocks chocks) {
+      return language.own(chocks(chocks), PlaceWords.words(chocks.where()));
     } else if (source instanceof StepSource.HeightChange change) {
       return language.own(height(change));
     }
@@ -78,7 +80,7 @@ public final class StepSentences {
     return switch (change.part()) {
       case LOOK -> Phrase.LOOK_ROUND;
       case PADS -> Phrase.PADS_UNDER;
-      case CHOCKS -> Phrase.WHEELS_CHOCKED;
+      case ARM_LOCKS -> Phrase.ARM_LOCKS;
       case FREE_LOCKS -> Phrase.FREE_LOCKS;
       case FREE_STANDS -> Phrase.FREE_STANDS;
       case TAKE_STANDS -> Phrase.TAKE_STANDS;
@@ -100,12 +102,26 @@ public final class StepSentences {
     };
   }
 
+  private static Phrase chocks(StepSource.Chocks chocks) {
+    boolean all = chocks.where() == Place.VEHICLE;
+    if (!chocks.set()) {
+      return all ? Phrase.TAKE_CHOCKS : Phrase.TAKE_CHOCKS_OF_AXLE;
+    } else if (chocks.onBlocks()) {
+      return all ? Phrase.CHOCK_ON_BLOCKS : Phrase.CHOCK_AXLE_ON_BLOCKS;
+    }
+    return all ? Phrase.CHOCK : Phrase.CHOCK_AXLE;
+  }
+
   private String blocks(StepSource.Blocks blocks) {
     String where = PlaceWords.words(blocks.where());
     String at = blocks.jacking().map(point -> " (" + language.text(point) + ")").orElse("");
     return language.own(
         switch (blocks.part()) {
+          case APPLY_BRAKE, HOLD_STILL -> Phrase.HOLD_STILL;
           case SET_LIFT_PADS, SET_LIFT_PADS_TO_LEAVE -> Phrase.SET_LIFT_PADS;
+          case ARM_LOCKS, ARM_LOCKS_TO_LEAVE -> Phrase.ARM_LOCKS;
+          case LOCKS -> Phrase.ONTO_LOCKS;
+          case FREE_LOCKS, FREE_LOCKS_TO_LEAVE -> Phrase.FREE_LOCKS;
           case RAISE_CLEAR -> Phrase.UP_TO_WHEELS_CLEAR;
           case PUSH, PUSH_OFF -> Phrase.PUSH_ENDS;
           case RAISE -> Phrase.RAISE_FOR_BLOCKS;

@@ -98,15 +98,24 @@ class DemoLogicTest {
   void noChockStandsWhereABlockGoes() {
     inOrder(
         ids("2405"),
-        "blocks/chock-axle-on-floor/rear",
-        "blocks/take-chocks-of-axle/front",
+        "chocks/set/front",
+        "raise-jack/open/1",
+        "blocks/apply-brake",
+        "chocks/set/rear",
+        "chocks/take/front",
         "blocks/raise-axle/front",
-        "blocks/chock-axle/front",
-        "blocks/take-chocks-of-axle/rear",
-        "blocks/raise-axle/rear");
-    inOrder(ids("2402"), "blocks/check-chocks-of-axle/rear", "blocks/raise-axle/front");
-    assertTrue(!ids("2402").contains("blocks/take-chocks-of-axle/front"));
-    inOrder(ids("2412"), "blocks/raise-clear", "blocks/take-chocks", "blocks/put-under");
+        "chocks/set/on-blocks/front",
+        "chocks/take/rear",
+        "blocks/raise-axle/rear",
+        "chocks/set/on-blocks/rear");
+    inOrder(ids("2402"), "chocks/set/rear", "wheel-off/open/1", "blocks/raise-axle/front");
+    assertTrue(!ids("2402").contains("chocks/take/front"));
+    List<String> lifted = ids("2412");
+    inOrder(
+        lifted.subList(lifted.indexOf("blocks/raise-clear"), lifted.size()),
+        "blocks/locks",
+        "chocks/take/vehicle",
+        "blocks/put-under");
   }
 
   /** On a lift no chock holds the vehicle, and none may lie where the wheels come down. */

@@ -115,6 +115,14 @@ public final class AlteredSheets {
         sheet.steps().stream().map(step -> Altered.with(step, "details", List.of())).toList());
   }
 
+  /** The same sheet without a check of that name. */
+  static Sheet withoutCheck(Sheet sheet, String name) {
+    return Altered.with(
+        sheet,
+        "checks",
+        sheet.checks().stream().filter(check -> !check.name().equals(name)).toList());
+  }
+
   /** The same sheet with its steps in another order. */
   public static Sheet inOrder(Sheet sheet, List<Sheet.SheetStep> steps) {
     AlteredSheets altered = new AlteredSheets(sheet);

@@ -32,7 +32,10 @@ class LoweringCheckTest {
                   + "  - {do: Hold it, moment: on-the-ground}")
           .procedure(
               "bled",
-              "at: wheel\nbehind: [roller-off]\nopen:\n  - {do: Open it, undo: one, height: working}")
+              "at: wheel\n"
+                  + "behind: [roller-off]\n"
+                  + "open:\n"
+                  + "  - {do: Open it, undo: one, height: working}")
           .job("hoist", "bled at front-left");
 
   private static int at(List<Sheet.SheetStep> steps, String beginning) {
@@ -47,7 +50,8 @@ class LoweringCheckTest {
   @Test
   void theVehicleIsHeldBeforeItsWheelsAreTorqued() {
     List<Sheet.SheetStep> steps = SHOP.sheet().steps();
-    assertEquals(at(steps, "Let it down") + 1, at(steps, "Hold it"));
+    assertEquals(at(steps, "Let it down") + 1, at(steps, "From outside, chock one wheel"));
+    assertEquals(at(steps, "Let it down") + 2, at(steps, "Hold it"));
     assertEquals(at(steps, "Hold it") + 1, at(steps, "Torque the roller nut"));
   }
 

@@ -13,7 +13,7 @@ import baysheet.resolve.BoundStep;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
 import baysheet.sheet.CautionLine;
-import baysheet.sheet.Sheet;
+import baysheet.sheet.StepSource;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -117,7 +117,7 @@ public final class Cautions {
         named.stream().anyMatch(index -> Lifting.raises(resolved, lines.get(index).step()));
     Set<Integer> again = new TreeSet<>();
     for (int i = 0; i < lines.size() && raising; i++) {
-      if (lines.get(i).step().phase() == Sheet.Phase.HEIGHT) {
+      if (lines.get(i).step().source() instanceof StepSource.HeightChange) {
         again.add(i);
       }
     }

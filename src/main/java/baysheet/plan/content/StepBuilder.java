@@ -100,6 +100,11 @@ public final class StepBuilder {
     if (line.step().source() instanceof StepSource.HeightChange change) {
       return Heading.of(title(change.to()));
     }
+    if (line.step().source() instanceof StepSource.Chocks chocks) {
+      boolean raised = line.moment() == Moment.RAISED;
+      return Heading.of(
+          !raised ? title(line.moment()) : chocks.set() ? Sheet.Title.LOWER : Sheet.Title.RAISE);
+    }
     // What makes sure that the vehicle stands firmly is still raising it.
     if (Lifting.holds(resolved, line.undo()) || Lifting.isRaising(resolved, line.step())) {
       return Heading.of(Sheet.Title.RAISE);

@@ -9,6 +9,7 @@ import baysheet.sheet.StepSource;
 import baysheet.sheet.StepSource.HeightPart;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** Puts a step of its own where the vehicle must be brought to another height. */
 public final class HeightSteps {
@@ -22,7 +23,7 @@ public final class HeightSteps {
     for (PlacedStep line : lines) {
       raising = Lifting.raises(resolved, line.step()) ? line.step() : raising;
       for (Height next : HeightPath.between(height, before(resolved, line, height))) {
-        for (HeightPart part : parts(height, next, isTried(all))) {
+        for (HeightPart part : parts(resolved.bay(), height, next, isTried(all))) {
           all.add(change(raising, new StepSource.HeightChange(height, next, part), line));
         }
         height = next;
@@ -46,7 +47,7 @@ public final class HeightSteps {
   }
 
   /** What is done to bring the vehicle from one height to the next, in order. */
-  private static List<HeightPart> parts(Height from, Height to, boolean tried) {
+  private static List<HeightPart> parts(Bay bay, Height from, Height to, boolean tried) {
     return switch (to) {
       case GROUND ->
           from == Height.STANDS
@@ -55,7 +56,9 @@ public final class HeightSteps {
               : lowering(from);
       case WHEELS_CLEAR ->
           from == Height.GROUND
-              ? List.of(HeightPart.PADS, HeightPart.MOVE, HeightPart.PUSH)
+              ? Stream.of(HeightPart.PADS, HeightPart.ARM_LOCKS, HeightPart.MOVE, HeightPart.PUSH)
+                  .filter(part -> part != HeightPart.ARM_LOCKS || bay.hasArms())
+                  .toList()
               : lowering(from);
       case WORKING ->
           tried
@@ -63,7 +66,7 @@ public final class HeightSteps {
               : List.of(HeightPart.PUSH, HeightPart.MOVE, HeightPart.LOCKS);
       case STANDS ->
           List.of(
-              HeightPart.CHOCKS,
+              HeightPart.LOOK,
               HeightPart.JACK,
               HeightPart.SET_STANDS,
               HeightPart.MOVE,

@@ -29,20 +29,16 @@ import java.util.stream.Stream;
  * due once it is down.
  */
 public final class PhaseAssigner {
-  /** What the wheels stand on at ride height, and what keeps them there; cautions go by it. */
+  /** What the wheels stand on at ride height; cautions go by it. */
   private static final Procedure.Use BLOCKS = new Procedure.Use(ToolNames.SOLID_BLOCKS, false);
-
-  private static final Procedure.Use CHOCKS = new Procedure.Use(ToolNames.WHEEL_CHOCKS, false);
 
   private final Resolved resolved;
   private final boolean everRaised;
-  private final Place chocked;
   private final List<PlannedStep> order;
 
   private PhaseAssigner(Resolved resolved, List<PlannedStep> order) {
     this.resolved = resolved;
     this.order = order;
-    this.chocked = chocked(resolved, order);
     this.everRaised = order.stream().anyMatch(step -> Lifting.raises(resolved, step));
   }
 
@@ -235,24 +231,17 @@ public final class PhaseAssigner {
 
   /** A step for each part; with a jack one axle after the other, the one that stayed down too. */
   private List<PlacedStep> blocks(PlannedStep at, boolean on) {
-    List<StepSource.BlocksPart> parts = StepSource.BlocksPart.parts(on, resolved.bay().equipment());
+    List<StepSource.BlocksPart> parts =
+        new ArrayList<>(StepSource.BlocksPart.parts(on, resolved.bay()));
+    // In service mode an electric parking brake is released, and nobody may wake it.
+    parts.removeIf(part -> part.isOfBrake() && order.stream().anyMatch(this::isServiceMode));
     List<PlacedStep> steps = new ArrayList<>();
-    boolean jacked = parts.contains(StepSource.BlocksPart.RAISE_AXLE);
-    if (jacked) {
-      // The front goes up first, and a chock must not stand where a block goes.
-      steps.add(
-          blocks(
-              at,
-              chocked == Place.REAR
-                  ? StepSource.BlocksPart.CHECK_CHOCKS_OF_AXLE
-                  : StepSource.BlocksPart.CHOCK_AXLE_ON_FLOOR,
-              Place.REAR));
+    if (parts.remove(StepSource.BlocksPart.APPLY_BRAKE)) {
+      steps.add(blocks(at, StepSource.BlocksPart.APPLY_BRAKE, Place.VEHICLE));
     }
     for (Place axle : List.of(Place.FRONT, Place.REAR)) {
-      boolean free = axle == Place.FRONT && chocked != Place.FRONT;
       parts.stream()
           .filter(StepSource.BlocksPart::isOfAxle)
-          .filter(part -> !free || part != StepSource.BlocksPart.TAKE_CHOCKS_OF_AXLE)
           .forEach(part -> steps.add(blocks(at, part, axle)));
     }
     parts.stream()
@@ -261,29 +250,9 @@ public final class PhaseAssigner {
     return steps;
   }
 
-  /**
-   * The axle whose wheels stayed on the floor, and were chocked, when the other was jacked last.
-   */
-  private static Place chocked(Resolved resolved, List<PlannedStep> order) {
-    Place chocked = Place.VEHICLE;
-    Set<ItemAt> up = new LinkedHashSet<>();
-    for (PlannedStep step : order) {
-      for (ItemAt item : step.undo()) {
-        if (Lifting.holds(resolved, item)) {
-          Place end = Lifting.end(item);
-          boolean alone = up.stream().allMatch(other -> Lifting.end(other) == end);
-          chocked =
-              !alone
-                  ? Place.VEHICLE
-                  : end == Place.REAR
-                      ? Place.FRONT
-                      : end == Place.FRONT ? Place.REAR : Place.VEHICLE;
-          up.add(item);
-        }
-      }
-      up.removeAll(step.doUp());
-    }
-    return chocked;
+  private boolean isServiceMode(PlannedStep step) {
+    return step.disturb().stream()
+        .anyMatch(item -> resolved.thing(item).isOf("electric-parking-brake"));
   }
 
   private PlacedStep blocks(PlannedStep at, StepSource.BlocksPart part, Place where) {
@@ -299,7 +268,6 @@ public final class PhaseAssigner {
   private static List<Procedure.Use> tools(StepSource.BlocksPart part) {
     return switch (part) {
       case PUT_UNDER, PUT_UNDER_AXLE, LOWER_AXLE_ONTO -> List.of(BLOCKS);
-      case CHOCK, CHOCK_AXLE, CHOCK_AXLE_ON_FLOOR -> List.of(CHOCKS);
       default -> List.of();
     };
   }

@@ -6,6 +6,7 @@ import baysheet.books.Moment;
 import baysheet.books.Place;
 import baysheet.books.Procedure;
 import baysheet.books.Step;
+import baysheet.books.ToolNames;
 import baysheet.report.Located;
 import baysheet.report.Span;
 import baysheet.resolve.BoundStep;
@@ -126,6 +127,13 @@ public record PlannedStep(
         origin,
         Touched.on(List.of(), List.of()),
         change.part() == StepSource.HeightPart.MOVE ? MOVING : TRYING);
+  }
+
+  /** Chocks that are set or taken away. */
+  static PlannedStep chocks(TaskId task, StepSource.Chocks source, Span origin) {
+    PlannedStep step = bare(task, source, origin, Touched.on(List.of(), List.of()), TRYING);
+    Procedure.Use chocks = new Procedure.Use(ToolNames.WHEEL_CHOCKS, false);
+    return source.set() ? step.using(List.of(chocks)) : step;
   }
 
   /** A check as a step, at the place where it is done; it is named as its rule is. */

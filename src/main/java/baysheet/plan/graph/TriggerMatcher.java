@@ -63,7 +63,7 @@ public final class TriggerMatcher {
       PlannedStep step = lines.get(i).step();
       if (step.phase().isWork()) {
         add(i, lines.get(i));
-      } else if (step.phase() == Sheet.Phase.FINAL && !step.uses().isEmpty()) {
+      } else if (step.phase() != Sheet.Phase.CHECK && !step.uses().isEmpty()) {
         work.set(i);
         withoutImpact.set(i);
         uses(i, step);

@@ -1,11 +1,14 @@
 package baysheet.plan.stage;
 
+import baysheet.books.Catalogue;
 import baysheet.books.Place;
+import baysheet.books.Trigger;
 import baysheet.plan.content.Headings;
 import baysheet.plan.content.TimeEstimate;
 import baysheet.plan.content.ToolList;
 import baysheet.plan.content.TorqueTable.Selected;
 import baysheet.plan.graph.PlacedStep;
+import baysheet.plan.graph.TriggerMatcher;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Task;
 import baysheet.resolve.TaskId;
@@ -101,7 +104,11 @@ final class OneStage {
   private Optional<CautionLine> caution(CautionLine caution) {
     List<Integer> steps = own(caution.steps());
     boolean begun = caution.steps().stream().anyMatch(n -> n <= from);
-    boolean since = begun && (caution.onTop() || (isUp() && isOfRaising(caution)));
+    boolean since =
+        begun
+            && (caution.onTop()
+                || (isUp() && isOfRaising(caution))
+                || (steps.isEmpty() && isMetAgain(caution)));
     boolean absent = steps.isEmpty() && !since && !caution.wholeJob();
     if (absent || isOver(caution)) {
       return Optional.empty();
@@ -109,7 +116,27 @@ final class OneStage {
     return Optional.of(caution.at(steps, since || caution.wholeJob()));
   }
 
-  /** Of raising, and the vehicle is down for good: what concerns nobody hides what does. */
+  /**
+   * Whether work goes on here that an earlier stage was warned of: with a tool that its procedure
+   * names as a whole, or on what came off there and goes on here. What only damages things is not
+   * said again.
+   */
+  private boolean isMetAgain(CautionLine caution) {
+    List<Trigger> when = job.resolved.catalogue().cautions().get(caution.name()).when();
+    Set<ItemAt> warned = new HashSet<>();
+    caution.steps().forEach(n -> warned.addAll(job.lines.get(n - 1).undo()));
+    warned.removeIf(
+        item ->
+            when.stream()
+                .flatMap(trigger -> trigger.names(Trigger.Condition.KIND).stream())
+                .noneMatch(job.resolved.thing(item)::isOf));
+    boolean refitted =
+        own.stream().anyMatch(line -> line.doUp().stream().anyMatch(warned::contains));
+    return caution.signal() != Catalogue.Signal.NOTICE
+        && (refitted || !new TriggerMatcher(job.resolved, own).lines(when).isEmpty());
+  }
+
+  /** Of raising, and the vehicle is down for good. */
   private boolean isOver(CautionLine caution) {
     return isOfRaising(caution)
         && !isUp()

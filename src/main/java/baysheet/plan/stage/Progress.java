@@ -106,6 +106,9 @@ final class Progress {
         .forEach(left::add);
     line.doUp().forEach(left::remove);
     line.ends().forEach(left::remove);
+    if (line.step().source() instanceof StepSource.Chocks chocks) {
+      chocks(chocks.set(), chocks.where());
+    }
     Optional.ofNullable(resolved.catalogue().rules().get(line.step().task().procedure()))
         .filter(rule -> line.step().phase() == Sheet.Phase.CHECK)
         .flatMap(Catalogue.Rule::step)
@@ -128,8 +131,27 @@ final class Progress {
     }
     if (line.step().source() instanceof StepSource.Blocks blocks) {
       onBlocks = isBetweenBlocksSteps(blocks, index);
+      if (blocks.part() == StepSource.BlocksPart.TAKE_OUT_AXLE
+          || blocks.part() == StepSource.BlocksPart.TAKE_OUT) {
+        chocks(false, blocks.where());
+      }
     }
     height = line.height();
+  }
+
+  /** Chocks are set at wheels or taken away, on whatever name the catalogue has for them. */
+  private void chocks(boolean set, Place where) {
+    for (Catalogue.Item item : resolved.catalogue().items().values()) {
+      if (item.kinds().stream().anyMatch(kind -> kind.value().equals("chocks"))) {
+        String name = item.name().value();
+        if (set) {
+          left.add(new ItemAt(name, where));
+        } else {
+          left.removeIf(
+              it -> it.item().equals(name) && (where == Place.VEHICLE || it.place() == where));
+        }
+      }
+    }
   }
 
   private void remove(String name) {

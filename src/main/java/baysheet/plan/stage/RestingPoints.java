@@ -143,8 +143,11 @@ final class RestingPoints {
         || (moves && sections.get(after - 1) == section);
   }
 
-  /** Between the parts of one change of height, or off the locks. */
+  /** Between the parts of one change of height, off the locks, or before chocks are seen to. */
   private static boolean isHalfMoved(PlacedStep before, PlacedStep next) {
+    if (next.step().source() instanceof StepSource.Chocks) {
+      return true;
+    }
     return before.step().source() instanceof StepSource.HeightChange change
         && (change.part() == StepSource.HeightPart.FREE_LOCKS
             || next.step().source() instanceof StepSource.HeightChange);

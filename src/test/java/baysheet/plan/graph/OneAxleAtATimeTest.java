@@ -22,7 +22,8 @@ import org.junit.jupiter.api.Test;
 class OneAxleAtATimeTest {
   private static final SmallShop SHOP =
       SmallShop.bolted(
-              "deep-bolt: {count: 1, thread: M12x1.5, class: \"10.9\", head: hex 19 mm, torque: 100 N·m, final: ride-height}")
+              "deep-bolt: {count: 1, thread: M12x1.5, class: \"10.9\", head: hex 19 mm, torque: 100"
+                  + " N·m, final: ride-height}")
           .procedure("deep", "at: wheel\nbehind: [roller-off]", "Deep", "one")
           .procedure("below", "at: vehicle\nbehind: [raise]", "Below", "two");
 
@@ -79,8 +80,7 @@ class OneAxleAtATimeTest {
   @Test
   void workThatNeedsTheWholeVehicleUpSaysSoBeforeItIsJacked() {
     SmallShop shop = SHOP.job("floor", "below at vehicle");
-    Sheet.SheetStep first = shop.sheet().steps().get(0);
-    assertEquals("Jack it up", Printed.text(first));
+    Sheet.SheetStep first = shop.sheet().steps().get(shop.at("Jack it up"));
     assertTrue(first.details().contains(new Detail.BothEndsUp()), first.details().toString());
     assertEquals(
         List.of("both-ends-up"),
@@ -177,7 +177,8 @@ class OneAxleAtATimeTest {
   private static final SmallShop BRAKE =
       SHOP.procedure(
               "brake-off",
-              "at: vehicle\nopen: [{do: Release the brake, disturb: three, moment: before-lifting}]")
+              "at: vehicle\n"
+                  + "open: [{do: Release the brake, disturb: three, moment: before-lifting}]")
           .procedure("drum", "at: wheel\nbehind: [brake-off, roller-off]", "Drum", "one");
 
   /** The parking brake holds the vehicle while the front is up. Common practice, no source. */
@@ -224,7 +225,7 @@ class OneAxleAtATimeTest {
     SmallShop shop = BRAKE.job("floor", "drum at rear-right");
     Sheet sheet = shop.sheet();
     List<Sheet.SheetStep> steps = new ArrayList<>(sheet.steps());
-    steps.add(1, steps.remove(shop.at("Release the brake")));
+    steps.add(shop.at("Jack it up"), steps.remove(shop.at("Release the brake")));
     List<String> faults = shop.faults(AlteredSheets.inOrder(sheet, steps));
     assertTrue(
         faults.stream()

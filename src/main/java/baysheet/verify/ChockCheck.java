@@ -1,0 +1,244 @@
+package baysheet.verify;
+
+import baysheet.books.Bay;
+import baysheet.books.Height;
+import baysheet.books.Moment;
+import baysheet.books.Place;
+import baysheet.books.Procedure;
+import baysheet.books.Step;
+import baysheet.resolve.ItemAt;
+import baysheet.resolve.Resolved;
+import baysheet.resolve.Task;
+import baysheet.resolve.TaskId;
+import baysheet.sheet.Sheet;
+import baysheet.sheet.StepSource;
+import baysheet.sheet.StepSource.HeightPart;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.EnumSet;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Whether chocks hold the vehicle at every moment at which wheels carry it once a job raises it,
+ * whatever procedure raises it: no parking brake is trusted, for it acts on one axle, which may be
+ * up, and may be what is repaired. Whether chocks are out of the way where wheels come down and
+ * blocks go in. Shares no code with the planner.
+ */
+final class ChockCheck {
+  private static final List<Place> AXLES = List.of(Place.FRONT, Place.REAR);
+
+  private final Resolved resolved;
+  private final boolean lift;
+  private final List<String> faults = new ArrayList<>();
+
+  // The vehicle as the steps so far leave it.
+  private final Set<ItemAt> off = new HashSet<>();
+  private final Set<Place> carrying = EnumSet.copyOf(AXLES);
+  private final Set<Place> chocked = EnumSet.noneOf(Place.class);
+
+  /** Chocks at some wheel, nobody says which. */
+  private boolean somewhere;
+
+  /** What must be chocked by the next step; the vehicle where any wheel will do. */
+  private Set<Place> due = Set.of();
+
+  private ChockCheck(Resolved resolved) {
+    this.resolved = resolved;
+    this.lift = resolved.bay().equipment() == Bay.Equipment.LIFT;
+  }
+
+  static List<String> faults(Sheet sheet, Resolved resolved) {
+    ChockCheck check = new ChockCheck(resolved);
+    boolean raises =
+        sheet.steps().stream().anyMatch(step -> !check.supports(step.undo()).isEmpty());
+    if (raises) {
+      sheet.steps().forEach(check::play);
+      if (!check.isMet()) {
+        check.faults.add("the vehicle is left on its wheels, and no chock holds it");
+      }
+    }
+    return check.faults;
+  }
+
+  private void play(Sheet.SheetStep step) {
+    chock(step);
+    if (!isMet()) {
+      fault(step, "comes before a wheel is chocked, and the vehicle stands on its wheels");
+    }
+    due = Set.of();
+    if (!lift
+        && step.moment() == Moment.BEFORE_LIFTING
+        && !step.slacken().isEmpty()
+        && !isHeld(carrying)) {
+      fault(step, "pulls at a vehicle that no chock holds");
+    }
+    rise(step, lifted(step));
+    if (step.source() instanceof StepSource.Blocks blocks) {
+      blocks(step, blocks);
+    }
+    come(step, lowered(step));
+    off.addAll(step.undo());
+    off.removeAll(step.doUp());
+  }
+
+  private boolean isMet() {
+    return due.isEmpty()
+        || (due.contains(Place.VEHICLE) ? isHeld(carrying) : chocked.containsAll(due));
+  }
+
+  private boolean isHeld(Set<Place> wheels) {
+    return somewhere || wheels.stream().anyMatch(chocked::contains);
+  }
+
+  private void chock(Sheet.SheetStep step) {
+    for (Place where : set(step)) {
+      Set<Place> axles = axles(where);
+      if (axles.size() == 1 && !carrying.containsAll(axles)) {
+        fault(step, "chocks wheels that are up");
+      }
+      boolean every = axles.size() == 1 || onBlocks(step);
+      somewhere |= !every;
+      chocked.addAll(every ? axles : Set.of());
+    }
+    if (step.source() instanceof StepSource.Chocks chocks && !chocks.set()) {
+      chocked.removeAll(axles(chocks.where()));
+      somewhere &= chocks.where() != Place.VEHICLE;
+      if (!carrying.isEmpty() && !isHeld(carrying)) {
+        fault(step, "takes away the chocks that hold the vehicle");
+      }
+    }
+  }
+
+  private static boolean onBlocks(Sheet.SheetStep step) {
+    return step.source() instanceof StepSource.Chocks chocks && chocks.onBlocks();
+  }
+
+  /** The places at which a step sets chocks; what raises an axle chocks the other one. */
+  private Set<Place> set(Sheet.SheetStep step) {
+    if (step.source() instanceof StepSource.Chocks chocks) {
+      return chocks.set() ? Set.of(chocks.where()) : Set.of();
+    }
+    Set<Place> places = new HashSet<>();
+    step.disturb().stream()
+        .filter(item -> resolved.thing(item).isOf("chocks"))
+        .forEach(item -> places.add(item.place().axle().orElse(Place.VEHICLE)));
+    Optional<Task> task =
+        Optional.ofNullable(
+            resolved.tasks().get(new TaskId(step.procedure(), step.places().get(0))));
+    if (places.isEmpty() && task.flatMap(it -> written(step, it)).filter(this::uses).isPresent()) {
+      places.add(Place.VEHICLE);
+    }
+    Optional<Place> raised =
+        task.filter(it -> it.open().stream().anyMatch(one -> !supports(one.undo()).isEmpty()))
+            .filter(it -> step.phase() == Sheet.Phase.OPEN)
+            .flatMap(it -> it.id().place().axle());
+    return places.isEmpty() || raised.isEmpty()
+        ? places
+        : Set.of(raised.get() == Place.FRONT ? Place.REAR : Place.FRONT);
+  }
+
+  private static Optional<Step> written(Sheet.SheetStep step, Task task) {
+    return WrittenSteps.of(step, Map.of(step.procedure(), task.procedure()));
+  }
+
+  private boolean uses(Step step) {
+    return step.uses().stream()
+        .map(use -> use.value())
+        .filter(use -> !use.ifStuck())
+        .map(Procedure.Use::name)
+        .anyMatch(name -> resolved.catalogue().vocabulary().tool(name).contains("wheel chocks"));
+  }
+
+  /** On a jack the axle that stays down holds the vehicle; a lift carries all of it. */
+  private void rise(Sheet.SheetStep step, Set<Place> axles) {
+    if (axles.isEmpty()) {
+      return;
+    }
+    Set<Place> before = EnumSet.copyOf(carrying);
+    carrying.removeAll(axles);
+    Set<Place> holding = carrying.isEmpty() ? before : carrying;
+    if (!lift
+        && !holding.isEmpty()
+        && holding.stream().noneMatch(chocked::contains)
+        && !somewhere) {
+      fault(step, "raises an axle, and no chock holds the wheels that stay down");
+    }
+  }
+
+  private void blocks(Sheet.SheetStep step, StepSource.Blocks blocks) {
+    switch (blocks.part()) {
+      case PUT_UNDER, PUT_UNDER_AXLE -> {
+        if (axles(blocks.where()).stream().anyMatch(chocked::contains) || (lift && somewhere)) {
+          fault(step, "puts a block where a chock stands");
+        }
+      }
+      case TAKE_OUT, TAKE_OUT_AXLE -> chocked.removeAll(axles(blocks.where()));
+      default -> {
+        // Nothing that chocks have to do with.
+      }
+    }
+  }
+
+  private void come(Sheet.SheetStep step, Set<Place> axles) {
+    if (axles.stream().anyMatch(chocked::contains) || (lift && !axles.isEmpty() && somewhere)) {
+      fault(step, "lowers wheels on to chocks");
+    }
+    carrying.addAll(axles);
+    boolean blocks =
+        step.source() instanceof StepSource.Blocks it
+            && (it.part() == StepSource.BlocksPart.LOWER_ONTO
+                || it.part() == StepSource.BlocksPart.LOWER_AXLE_ONTO);
+    due = blocks ? axles : axles.isEmpty() ? Set.of() : EnumSet.of(Place.VEHICLE);
+  }
+
+  private Set<Place> lifted(Sheet.SheetStep step) {
+    if (step.source() instanceof StepSource.HeightChange change) {
+      boolean up =
+          change.from() == Height.GROUND
+              && change.part() == (lift ? HeightPart.MOVE : HeightPart.JACK);
+      return up ? ends(supports(off)) : Set.of();
+    } else if (step.source() instanceof StepSource.Blocks blocks) {
+      return switch (blocks.part()) {
+        case RAISE_CLEAR, RAISE_OFF, RAISE_AXLE, RAISE_AXLE_OFF -> axles(blocks.where());
+        default -> Set.of();
+      };
+    }
+    return ends(supports(step.undo()));
+  }
+
+  private Set<Place> lowered(Sheet.SheetStep step) {
+    if (step.source() instanceof StepSource.HeightChange change) {
+      boolean down = change.to() == Height.GROUND && change.part() == HeightPart.MOVE;
+      return down ? ends(supports(off)) : Set.of();
+    } else if (step.source() instanceof StepSource.Blocks blocks) {
+      return switch (blocks.part()) {
+        case LOWER_ONTO, LOWER_AXLE_ONTO, LOWER_TO_FLOOR, LOWER_AXLE_TO_FLOOR ->
+            axles(blocks.where());
+        default -> Set.of();
+      };
+    }
+    return ends(supports(step.doUp()));
+  }
+
+  private static Set<Place> ends(Collection<ItemAt> items) {
+    Set<Place> ends = EnumSet.noneOf(Place.class);
+    items.forEach(item -> ends.addAll(axles(item.place())));
+    return ends;
+  }
+
+  private static Set<Place> axles(Place place) {
+    return place.axle().isPresent() ? EnumSet.of(place.axle().get()) : EnumSet.copyOf(AXLES);
+  }
+
+  private List<ItemAt> supports(Collection<ItemAt> items) {
+    return items.stream().filter(item -> resolved.thing(item).isOf("support")).toList();
+  }
+
+  private void fault(Sheet.SheetStep step, String what) {
+    faults.add("step " + step.n() + " " + what);
+  }
+}

@@ -1,0 +1,253 @@
+package baysheet.verify;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import baysheet.plan.CaseFolders;
+import baysheet.plan.Planner;
+import baysheet.plan.SmallShop;
+import baysheet.report.Problems;
+import baysheet.resolve.Resolved;
+import baysheet.sheet.CheckLine;
+import baysheet.sheet.Sheet;
+import baysheet.sheet.StepSource;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.function.Consumer;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Chocks hold the vehicle wherever wheels carry it, whatever raises it. HSE, Working under
+ * vehicles: chock the wheels that stay on the ground; the rest is common practice, no source.
+ */
+class ChockCheckTest {
+  /** A garage whose own procedures raise and lower, and say nothing of chocks. */
+  private static final SmallShop SHOP =
+      SmallShop.bolted(
+              "deep-bolt: {count: 1, thread: M12x1.5, class: \"10.9\", head: hex 19 mm, torque: 100"
+                  + " N·m, final: ride-height}")
+          .procedure(
+              "jacked",
+              "at: axle\nserves: raise\nneeds: jack\nopen:\n"
+                  + "  - {do: Jack it up, undo: feet}\n"
+                  + "  - {do: Rock it}\n"
+                  + "close:\n"
+                  + "  - {do: Let it down, do-up: feet}")
+          .procedure("deep", "at: wheel\nbehind: [roller-off]", "Deep", "one")
+          .procedure("bush", "at: wheel\nbehind: [roller-off]", "Bush", "deep-bolt", "two")
+          .procedure(
+              "run",
+              "at: vehicle\nbehind: [raise]\nopen:\n"
+                  + "  - {do: Open it, undo: three, height: working}\n"
+                  + "  - {do: Run it, undo: four, height: ground}");
+
+  private static List<String> moves(SmallShop shop) {
+    return shop.steps().stream()
+        .map(step -> step.replaceAll(" \\[.*", ""))
+        .filter(step -> step.matches("(?i).*(chock|jack it|let it down|hoist|refit the vehicle).*"))
+        .toList();
+  }
+
+  @Test
+  void theAxleThatStaysDownIsChockedWhateverProcedureRaises() {
+    assertEquals(
+        List.of(
+            "Chock both rear wheels in front and behind",
+            "Jack it up",
+            "Let it down",
+            "Chock both front wheels in front and behind",
+            "Remove the chocks of the rear wheels",
+            "Jack it up",
+            "Let it down"),
+        moves(SHOP.job("floor", "deep at front-left", "deep at rear-right")));
+  }
+
+  /** The last axle that stands keeps its chocks until it is up, too, and has them again at once. */
+  @Test
+  void bothEndsUpAreHeldWhileOneStandsOnItsWheels() {
+    SmallShop shop = SHOP.procedure("below", "at: vehicle\nbehind: [raise]", "Below", "two");
+    assertEquals(
+        List.of(
+            "Chock both rear wheels in front and behind",
+            "Jack it up",
+            "Jack it up",
+            "Remove the chocks of the rear wheels",
+            "Let it down",
+            "Chock both front wheels in front and behind",
+            "Let it down"),
+        moves(shop.job("floor", "below at vehicle")));
+  }
+
+  @Test
+  void aLiftThatComesDownForAStepLeavesTheVehicleChocked() {
+    assertEquals(
+        List.of(
+            "Hoist it",
+            "From outside, chock one wheel in front and behind",
+            "From the side, remove every wheel chock from under the vehicle",
+            "Refit the vehicle on its wheels",
+            "From outside, chock one wheel in front and behind"),
+        moves(SHOP.job("hoist", "run at vehicle")));
+  }
+
+  /** What a garage's own raising procedure chocks is not chocked a second time. */
+  @Test
+  void ownChocksAreTheProceduresOwn() {
+    SmallShop shop =
+        SHOP.procedure(
+                "jacked",
+                "at: axle\nserves: raise\nneeds: jack\nopen:\n"
+                    + "  - {do: Chock it, uses: [wheel chocks]}\n"
+                    + "  - {do: Jack it up, undo: feet}")
+            .job("floor", "deep at front-left");
+    assertEquals(List.of("Chock it", "Jack it up", "Refit the vehicle on its wheels"), moves(shop));
+  }
+
+  /** Wheel nuts are slackened against chocks that are set already. */
+  @Test
+  void chocksAreSetBeforeAnybodyPullsAtAWheel() {
+    SmallShop shop =
+        SHOP.procedure(
+                "roller-off",
+                "at: wheel\nbehind: [raise]\nopen:\n"
+                    + "  - {do: Slacken it, slacken: roller-nut, moment: before-lifting}\n"
+                    + "  - {do: Nuts off, undo: roller-nut}\n"
+                    + "  - {do: Roller off, undo: roller}")
+            .job("floor", "deep at front-left");
+    shop.assertInOrder("Chock both rear wheels", "Slacken it", "Jack it up");
+    assertFault(
+        shop,
+        steps -> Collections.swap(steps, 0, shop.at("Slacken it")),
+        "pulls at a vehicle that no chock holds");
+  }
+
+  private static void assertFault(
+      SmallShop shop, Consumer<List<Sheet.SheetStep>> change, String fault) {
+    Sheet sheet = shop.sheet();
+    assertEquals(List.of(), shop.faults(sheet));
+    List<Sheet.SheetStep> steps = new ArrayList<>(sheet.steps());
+    change.accept(steps);
+    List<String> faults = shop.faults(AlteredSheets.inOrder(sheet, steps));
+    assertTrue(faults.stream().anyMatch(it -> it.contains(fault)), faults.toString());
+  }
+
+  private static int chocks(List<Sheet.SheetStep> steps, boolean set, int nth) {
+    List<Integer> found = new ArrayList<>();
+    for (int i = 0; i < steps.size(); i++) {
+      if (steps.get(i).source() instanceof StepSource.Chocks chocks && chocks.set() == set) {
+        found.add(i);
+      }
+    }
+    return found.get(nth);
+  }
+
+  @Test
+  void anAxleThatGoesUpWhileNothingHoldsTheOtherIsAFault() {
+    SmallShop shop = SHOP.job("floor", "deep at front-left", "deep at rear-right");
+    for (int nth : List.of(0, 1)) {
+      assertFault(
+          shop,
+          steps -> steps.remove(chocks(steps, true, nth)),
+          nth == 0 ? "no chock holds the wheels" : "takes away the chocks that hold");
+    }
+  }
+
+  @Test
+  void wheelsThatComeDownOnToChocksAreAFault() {
+    SmallShop shop = SHOP.job("hoist", "run at vehicle");
+    assertFault(shop, steps -> steps.remove(chocks(steps, false, 0)), "lowers wheels on to chocks");
+    assertFault(
+        SHOP.job("floor", "deep at front-left", "deep at rear-right"),
+        steps -> steps.remove(chocks(steps, false, 0)),
+        "lowers wheels on to chocks");
+  }
+
+  @Test
+  void whatIsDoneOnceTheVehicleIsDownWaitsForTheChocks() {
+    assertFault(
+        SHOP.job("hoist", "run at vehicle"),
+        steps -> {
+          int chock = chocks(steps, true, 0);
+          Collections.swap(steps, chock, chock + 1);
+        },
+        "comes before a wheel is chocked");
+  }
+
+  @Test
+  void aBlockDoesNotGoWhereAChockStands() {
+    for (String bay : List.of("floor", "hoist")) {
+      assertFault(
+          SHOP.job(bay, "bush at rear-left"),
+          steps -> steps.remove(chocks(steps, false, 0)),
+          "puts a block where a chock stands");
+    }
+  }
+
+  @Test
+  void wheelsOnBlocksAreChockedAtOnce() {
+    SmallShop shop = SHOP.job("floor", "bush at rear-left");
+    int onBlocks = shop.at("Chock both front wheels on their blocks");
+    assertFault(shop, steps -> steps.remove(onBlocks), "comes before a wheel is chocked");
+  }
+
+  /** Hands are under a wheel, so the lift must not be able to come down. */
+  @Test
+  void blocksGoInAndOutWhileTheLiftIsOnItsLocks() {
+    List<String> ids =
+        SHOP.job("hoist", "bush at rear-left").sheet().steps().stream()
+            .map(step -> step.source().id())
+            .filter(id -> id.matches("blocks/.*(lock|put|take|onto|floor).*"))
+            .filter(id -> !id.contains("arm-locks"))
+            .toList();
+    assertEquals(
+        List.of(
+            "blocks/locks",
+            "blocks/put-under",
+            "blocks/free-locks",
+            "blocks/lower-onto",
+            "blocks/next-locks",
+            "blocks/take-out",
+            "blocks/free-locks-to-leave",
+            "blocks/lower-to-floor"),
+        ids);
+  }
+
+  /**
+   * The parking brake is proved, then the chocks go: not for a procedure to say, and never left
+   * out.
+   */
+  @Test
+  void everyChockIsTakenAwayBeforeTheVehicleMoves() {
+    SmallShop small = SHOP.job("floor", "deep at front-left");
+    SmallShop shop = new SmallShop(small.texts().withBuiltIn());
+    Sheet sheet = shop.sheet();
+    List<String> checks = sheet.checks().stream().map(CheckLine::name).toList();
+    assertTrue(checks.indexOf("brake-before-chocks-out") >= 0, checks.toString());
+    assertEquals(checks.indexOf("brake-before-chocks-out") + 1, checks.indexOf("chocks-out"));
+    List<String> faults = shop.faults(AlteredSheets.withoutCheck(sheet, "chocks-out"));
+    assertTrue(
+        faults.stream().anyMatch(it -> it.contains("check chocks-out is missing")),
+        faults.toString());
+  }
+
+  /** Every step with chocks of the demo is needed: without it, something rolls or is in the way. */
+  @Test
+  void noStepWithChocksIsIdle() {
+    int tried = 0;
+    for (CaseFolders.JobOf job : CaseFolders.demo()) {
+      Resolved resolved = job.resolved();
+      Sheet sheet = Planner.plan(resolved, new Problems()).orElseThrow();
+      for (int i = 0; i < sheet.steps().size(); i++) {
+        if (sheet.steps().get(i).source() instanceof StepSource.Chocks) {
+          List<Sheet.SheetStep> steps = new ArrayList<>(sheet.steps());
+          steps.remove(i);
+          List<String> faults = ChockCheck.faults(AlteredSheets.inOrder(sheet, steps), resolved);
+          assertTrue(!faults.isEmpty(), job + " without step " + (i + 1));
+          tried++;
+        }
+      }
+    }
+    assertTrue(tried > 20, tried + " steps");
+  }
+}
