@@ -91,7 +91,7 @@ final class CollectCommand extends LedgerCommand {
             .collect(Collectors.toCollection(TreeSet::new));
     List<Path> reviews = days.stream().flatMap(day -> forms.review(day).stream()).toList();
     List<Job> jobs =
-        days.stream().flatMap(day -> CollectedJobs.of(ledger.index(), day).stream()).toList();
+        days.stream().flatMap(day -> CollectedJobs.of(ledger.index(), day, out).stream()).toList();
     return new Outcome(collecting.pages(), jobs, reviews, typed, ledger);
   }
 
@@ -146,11 +146,17 @@ final class CollectCommand extends LedgerCommand {
           case OPEN -> "open: " + job.words();
           case COMPLETE -> job.isClosed() ? "complete, closed" : "complete, not closed yet";
         };
-    String figures =
-        job.figures() == 0
-            ? ""
-            : "; " + job.figures() + (job.figures() == 1 ? " figure" : " figures") + " to type in";
-    return job.day() + "  " + job.job() + "  " + what + figures;
+    return job.day()
+        + "  "
+        + job.job()
+        + "  "
+        + what
+        + figures(job.figures(), "to type in")
+        + figures(job.typed(), "typed in, to look through");
+  }
+
+  private static String figures(long count, String what) {
+    return count == 0 ? "" : "; " + count + (count == 1 ? " figure " : " figures ") + what;
   }
 
   private static String missing(Job job, List<Page> pages) {
@@ -188,6 +194,7 @@ final class CollectCommand extends LedgerCommand {
         .put("open", job.open())
         .put("doubtful", job.doubtful())
         .put("closed", job.isClosed())
-        .put("figures", job.figures());
+        .put("figures", job.figures())
+        .put("typed", job.typed());
   }
 }

@@ -4,6 +4,7 @@ import baysheet.ledger.Closing;
 import baysheet.ledger.Index;
 import baysheet.ledger.KeptRecord;
 import baysheet.ledger.SheetStory;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -33,6 +34,7 @@ final class CollectedJobs {
    * @param doubtful those of them that may be marked
    * @param isClosed whether a person closed all its sheets
    * @param figures how many figures are to be typed in
+   * @param typed how many others stand in the forms already, and are to be looked through
    */
   record Job(
       String job,
@@ -41,7 +43,8 @@ final class CollectedJobs {
       List<String> open,
       List<String> doubtful,
       boolean isClosed,
-      long figures) {
+      long figures,
+      long typed) {
     /** What keeps it open, as people say it. */
     String words() {
       return open.stream()
@@ -50,20 +53,28 @@ final class CollectedJobs {
     }
   }
 
-  /** The jobs of a day, in their order. */
-  static List<Job> of(Index index, LocalDate day) {
+  /**
+   * The jobs of a day, in their order.
+   *
+   * @param out the folder of the sheets, with the forms to type in
+   */
+  static List<Job> of(Index index, LocalDate day, Path out) {
     Map<String, List<SheetStory>> jobs = new TreeMap<>(NaturalOrder.NATURAL);
     index.sheets().stream()
         .filter(it -> it.issued().date().equals(day) && it.isCurrent() && !it.isForgotten())
         .forEach(it -> jobs.computeIfAbsent(it.issued().job(), j -> new ArrayList<>()).add(it));
-    return jobs.entrySet().stream().map(it -> job(it.getKey(), day, it.getValue(), index)).toList();
+    return jobs.entrySet().stream()
+        .map(it -> job(it.getKey(), day, it.getValue(), index, out))
+        .toList();
   }
 
-  private static Job job(String job, LocalDate day, List<SheetStory> sheets, Index index) {
+  private static Job job(
+      String job, LocalDate day, List<SheetStory> sheets, Index index, Path out) {
     List<String> open = new ArrayList<>();
     List<String> doubtful = new ArrayList<>();
     Set<Integer> lacking = new TreeSet<>();
     long figures = 0;
+    long typed = 0;
     for (SheetStory story : sheets) {
       KeptRecord record = index.record(story.id()).orElseThrow();
       IntStream.rangeClosed(1, record.stages()).forEach(lacking::add);
@@ -75,7 +86,15 @@ final class CollectedJobs {
             doubtful.add(before + box);
           }
         }
-        figures += record.boxes().stream().filter(box -> isToType(box, story)).count();
+        Set<String> there = SignedForm.typed(SignedForm.file(out, record));
+        List<String> missing =
+            record.boxes().stream()
+                .filter(box -> isToType(box, story))
+                .map(KeptRecord.Box::name)
+                .toList();
+        long known = missing.stream().filter(there::contains).count();
+        typed += known;
+        figures += missing.size() - known;
       }
     }
     sheets.stream()
@@ -85,7 +104,7 @@ final class CollectedJobs {
     boolean none = sheets.stream().allMatch(it -> it.state() == SheetStory.State.ISSUED);
     State state = none ? State.MISSING : open.isEmpty() ? State.COMPLETE : State.OPEN;
     boolean closed = sheets.stream().allMatch(it -> it.state() == SheetStory.State.CLOSED);
-    return new Job(job, day, state, none ? List.of() : open, doubtful, closed, figures);
+    return new Job(job, day, state, none ? List.of() : open, doubtful, closed, figures, typed);
   }
 
   private static List<String> openBoxes(KeptRecord record, SheetStory story) {

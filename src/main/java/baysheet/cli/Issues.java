@@ -133,6 +133,14 @@ final class Issues {
             ? Revision.first(findings)
             : new Revision(last.get(0).revision(), printed(last), findings);
     List<Page> pages = pages(make.apply(first), draw);
+    pages.stream()
+        .map(page -> page.made().sheet().heading())
+        .flatMap(it -> CarryCommand.denied(job, it, ledger.orElseThrow().index()).stream())
+        .limit(1)
+        .forEach(problems::add);
+    if (problems.hasErrors()) {
+      return List.of();
+    }
     if (pages.isEmpty() || last.isEmpty()) {
       return pages.stream().map(page -> drawn(page, pages)).toList();
     }

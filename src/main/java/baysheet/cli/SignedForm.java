@@ -26,6 +26,9 @@ import baysheet.yaml.Node;
 import baysheet.yaml.ParseOutcome;
 import baysheet.yaml.ValueReader;
 import baysheet.yaml.ValueReaders;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -36,6 +39,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * The file in which a person types what stands on a signed sheet: the figure of each value box, and
@@ -46,6 +51,9 @@ final class SignedForm {
   static final String FOLDER = "signed";
 
   private static final String OPEN = "open";
+
+  private static final Pattern TYPED =
+      Pattern.compile("(?m)^ *- \\{box: ([\\w.-]+),.* value: *(?!open)[^ ,}]");
 
   private static final ValueReader<Optional<Quantity>> OPEN_OR_FIGURE =
       ValueReaders.value(
@@ -138,6 +146,22 @@ final class SignedForm {
     found: []   # what was written by hand under findings: [text, text]
     """
         .formatted(record.id(), record.name(), record.id(), listed(values), listed(marks));
+  }
+
+  /** The boxes of which a form has a figure, as this program writes their lines. */
+  static Set<String> typed(Path form) {
+    if (!Files.exists(form)) {
+      return Set.of();
+    }
+    try {
+      return TYPED
+          .matcher(Files.readString(form))
+          .results()
+          .map(line -> line.group(1))
+          .collect(Collectors.toSet());
+    } catch (IOException e) {
+      throw new UncheckedIOException("cannot read " + form, e);
+    }
   }
 
   private static String figure(String typed, Joint joint) {

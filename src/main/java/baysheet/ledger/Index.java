@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
@@ -74,6 +75,24 @@ public final class Index {
     return record(issued)
         .map(old -> Changes.between(old, KeptRecord.of(record)))
         .orElse(List.of("what it said was forgotten"));
+  }
+
+  /** Why a job cannot go on from a sheet of another day; empty where it can. */
+  public Optional<String> denies(String job, LocalDate from, String sheet, Optional<Integer> step) {
+    Optional<SheetStory> story = sheet(sheet);
+    if (story.isEmpty()) {
+      return Optional.of("no sheet " + sheet + " was issued");
+    }
+    Issued issued = story.get().issued();
+    boolean hasStep =
+        step.isEmpty() || record(sheet).filter(it -> !it.steps().contains(step.get())).isEmpty();
+    return !issued.job().equals(job)
+        ? Optional.of("the sheet " + sheet + " is of job " + issued.job())
+        : !issued.date().equals(from)
+            ? Optional.of("the sheet " + sheet + " is of " + issued.date())
+            : hasStep
+                ? Optional.empty()
+                : Optional.of("the sheet " + sheet + " has no step " + step.get());
   }
 
   /** All sheets in the order in which they were issued. */

@@ -114,7 +114,8 @@ final class FormFields {
   }
 
   private static void checkBox(COSDictionary field, Item.Pen pen) {
-    COSDictionary looks = new COSDictionary();
+    // In the annotation itself: some viewers draw no appearance that they reach by a reference.
+    COSDictionary looks = DirectObjects.dictionary();
     looks.setItem(ON, look(pen, tick(inside(pen))));
     looks.setItem(OFF, look(pen, ""));
     field.setItem(COSName.FT, COSName.BTN);
@@ -138,7 +139,7 @@ final class FormFields {
   }
 
   private static COSDictionary normal(COSDictionary looks) {
-    COSDictionary appearances = new COSDictionary();
+    COSDictionary appearances = DirectObjects.dictionary();
     appearances.setItem(COSName.N, looks);
     return appearances;
   }

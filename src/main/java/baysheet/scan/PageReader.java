@@ -76,7 +76,7 @@ public final class PageReader {
     }
     Grey page = straight(picture, projection.get(), blank.width(), blank.rows());
     BoxReader reader = new BoxReader(new Scanned(page, Ink.of(page), blank, picture.isTwoTone()));
-    List<BoxReading> read = boxes.boxes().stream().map(reader::read).toList();
+    List<BoxReading> read = reader.read(boxes.boxes());
     Result result = issued.superseded() ? Result.SUPERSEDED : Result.READ;
     String reason = issued.superseded() ? "a later revision has taken its place" : "";
     return new PageReading(

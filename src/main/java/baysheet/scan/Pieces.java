@@ -32,9 +32,6 @@ final class Pieces {
   /** How much darker than paper ink must be where a stain could go through as well. */
   private static final double DARK_INK = 0.42;
 
-  /** Grease is as dark as this at times, so below it the shape has to tell; a dark pen is not. */
-  private static final double AS_DARK_AS_GREASE = 0.5;
-
   /** How far beyond a box a line must go on to be no stroke of a pen, in pixels: 8 mm. */
   private static final int FAR = 8 * BlankPage.PIXELS;
 
@@ -52,6 +49,9 @@ final class Pieces {
   /** The inner corner of a stroke has fewer. */
   private static final int PINHOLE = 6;
 
+  /** A notch in a straight edge has as many dark points around it. */
+  private static final int NOTCH = 5;
+
   private static final int SIDEWAYS = 3;
   private static final int ASLANT = 4;
 
@@ -63,6 +63,8 @@ final class Pieces {
   private final Area inside;
   private final int[] labels;
   private final int[] shift;
+  private final int white;
+  private final List<Piece> measured;
 
   /**
    * @param region around the box
@@ -79,6 +81,8 @@ final class Pieces {
     this.inside = inside;
     this.labels = labels;
     this.shift = shift;
+    white = white();
+    measured = measure();
   }
 
   /** Pixels inside the box that no print covers. */
@@ -94,7 +98,7 @@ final class Pieces {
   }
 
   /** The paper's brightness: four fifths of what is around a box is darker or as dark. */
-  int white() {
+  private int white() {
     int[] shades = new int[256];
     int count = 0;
     for (int y = region.top(); y < region.bottom(); y += 2) {
@@ -111,7 +115,11 @@ final class Pieces {
   }
 
   /** Those with ink inside the box. */
-  List<Piece> measure() {
+  List<Piece> measured() {
+    return measured;
+  }
+
+  private List<Piece> measure() {
     Map<Integer, Piece> all = new TreeMap<>();
     int[] depths = depths();
     for (int y = 0; y < region.height(); y++) {
@@ -120,7 +128,7 @@ final class Pieces {
         if (label != 0) {
           Piece piece = all.computeIfAbsent(label, number -> new Piece());
           boolean isEdge = isEdge(x, y, label);
-          piece.met(x, y, side(x, y), isEdge, depths[y * region.width() + x]);
+          piece.met(x, y, side(x, y), depths[y * region.width() + x]);
           if (inside.grown(BESIDE_BOX).holds(x, y)) {
             piece.about(x, y, isEdge);
             if (neighbours(x, y) <= HAIR) {
@@ -180,7 +188,7 @@ final class Pieces {
     int[] depths = new int[wide * region.height()];
     for (int y = 0; y < region.height(); y++) {
       for (int x = 0; x < wide; x++) {
-        depths[y * wide + x] = isDark(x, y) ? nearest(depths, x, y, -1) : 0;
+        depths[y * wide + x] = isFilled(x, y) ? nearest(depths, x, y, -1) : 0;
       }
     }
     for (int y = region.height() - 1; y >= 0; y--) {
@@ -190,6 +198,11 @@ final class Pieces {
       }
     }
     return depths;
+  }
+
+  /** Whether a point is dark, or a notch or pinhole that noise left in what is dark. */
+  private boolean isFilled(int x, int y) {
+    return isDark(x, y) || neighbours(x, y) >= NOTCH;
   }
 
   /** By the four neighbours of a pixel that were looked at before it. */
@@ -252,7 +265,7 @@ final class Pieces {
         !twoTone
             || !piece.isStraight()
             || !(goesOn(piece, 1, HALF_WAY) || goesOn(piece, -1, HALF_WAY));
-    boolean dark = piece.isBentAndThin() || piece.contrast(white()) >= DARK_INK;
+    boolean dark = piece.isBentAndThin() || piece.contrast(white) >= DARK_INK;
     return near && !piece.crosses() || (through || piece.spans(inside)) && ends && dark;
   }
 
@@ -265,14 +278,17 @@ final class Pieces {
     return piece.spans(inside);
   }
 
-  boolean isStroke(Piece piece, int white) {
+  boolean isStroke(Piece piece) {
     return piece.isStroke(white, inside);
   }
 
-  /** Whether a tick can be distinguished from a smudge. */
-  boolean isTick(Piece piece, int white) {
-    boolean alone = twoTone || piece.contrast(white) < AS_DARK_AS_GREASE;
-    return piece.isDrawn(alone, twoTone && !piece.spans(inside));
+  /** Whether two pieces are the arms of a tick that goes under the lower border. */
+  boolean areArms(Piece left, Piece right) {
+    return left.isLeftOf(right, white, inside);
+  }
+
+  double evidence(Piece piece) {
+    return piece.evidence(inside);
   }
 
   /** Whether ink goes on beyond an end; print may hide some of it. */

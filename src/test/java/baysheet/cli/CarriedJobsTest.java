@@ -14,6 +14,8 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Jobs that leave their day: carried over to another, or cancelled. */
 class CarriedJobsTest {
@@ -105,6 +107,31 @@ class CarriedJobsTest {
     run.says("has no step 300");
     assertTrue(Files.exists(garage.job("501")));
     assertEquals(SheetStory.State.ISSUED, story("501").state());
+  }
+
+  /** The next sheet sends the technician to that one, so a slip of the pen must not be printed. */
+  @ParameterizedTest
+  @CsvSource({
+    "sheet: 501-A-,        sheet: 501-A-0,         no sheet 501-A-0",
+    "from: 2026-04-07,     from: 2026-04-06,       is of 2026-04-07",
+    "step: 3,              step: 300,              has no step 300",
+    "job: 501,             job: 509,               is of job 501",
+  })
+  void aSheetThatTheWorkDidNotStopOnIsRefused(String right, String slip, String said)
+      throws IOException {
+    carry("--step", "3");
+    Path job = garage.root.resolve(NEXT + "/501.yaml");
+    String text = Files.readString(job);
+    assertTrue(text.contains(right), text);
+    Files.delete(job);
+    String name = slip.startsWith("job: ") ? slip.substring(5) : "501";
+    garage.write(NEXT + "/" + name + ".yaml", text.replace(right, slip));
+    Garage.Run run = sheetsOf(NEXT);
+    assertEquals(Exit.PROBLEMS, run.exit(), run.err());
+    run.says("not-issued");
+    run.says(said);
+    assertFalse(Files.exists(garage.out.resolve(NEXT).resolve(name + ".pdf")));
+    assertEquals(SheetStory.State.CARRIED, story("501").state());
   }
 
   @Test

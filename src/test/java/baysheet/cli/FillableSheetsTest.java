@@ -10,6 +10,7 @@ import baysheet.ledger.KeptRecord;
 import baysheet.ledger.SheetStory;
 import baysheet.pdf.Conformance;
 import baysheet.report.Problems;
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -17,12 +18,16 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Consumer;
 import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSBase;
+import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.interactive.form.PDAcroForm;
 import org.apache.pdfbox.pdmodel.interactive.form.PDCheckBox;
 import org.apache.pdfbox.pdmodel.interactive.form.PDField;
+import org.apache.pdfbox.rendering.PDFRenderer;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -141,6 +146,48 @@ class FillableSheetsTest {
     }
   }
 
+  /** Poppler 22.12 draws a tick only where no reference leads from the field to its pictures. */
+  @Test
+  void tickIsDrawnWhereItIsSet() throws Exception {
+    BufferedImage before = picture(form());
+    BufferedImage after = picture(filled(form -> {}));
+    try (PDDocument document = Loader.loadPDF(folder.resolve("filled.pdf").toFile())) {
+      int ticks = 0;
+      for (PDField field : document.getDocumentCatalog().getAcroForm(null).getFieldTree()) {
+        if (field instanceof PDCheckBox tick) {
+          COSBase looks = tick.getCOSObject().getItem(COSName.AP);
+          assertTrue(looks instanceof COSDictionary, "a reference to " + box(tick));
+          COSBase states = ((COSDictionary) looks).getItem(COSName.N);
+          assertTrue(states instanceof COSDictionary, "a reference to the states of " + box(tick));
+          PDRectangle place = tick.getWidgets().get(0).getRectangle();
+          float top = document.getPage(0).getMediaBox().getHeight();
+          assertEquals(0, dark(before, place, top), box(tick) + " while it is empty");
+          assertEquals(tick.isChecked(), dark(after, place, top) > 0, box(tick));
+          ticks += tick.isChecked() ? 1 : 0;
+        }
+      }
+      assertTrue(ticks > 20, ticks + " ticks");
+    }
+  }
+
+  private static BufferedImage picture(Path pdf) throws IOException {
+    try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+      return new PDFRenderer(document).renderImage(0, 2);
+    }
+  }
+
+  /** Dark pixels in a field, two to a point. */
+  private static long dark(BufferedImage picture, PDRectangle place, float top) {
+    long dark = 0;
+    for (float y = place.getLowerLeftY() + 1; y < place.getUpperRightY() - 1; y += 0.5f) {
+      for (float x = place.getLowerLeftX() + 1; x < place.getUpperRightX() - 1; x += 0.5f) {
+        int rgb = picture.getRGB(Math.round(2 * x), Math.round(2 * (top - y)));
+        dark += (rgb & 0xff) < 128 ? 1 : 0;
+      }
+    }
+    return dark;
+  }
+
   @Test
   void formIsTheSameSheetAndIsIssuedOnce() {
     int issued = index().sheets().size();
@@ -154,16 +201,23 @@ class FillableSheetsTest {
   @Test
   void filledFormIsCompleteAndItsFiguresNeedNotBeTypedAgain() throws Exception {
     Garage.Run run = collect(filled(form -> {}));
-    run.says(Garage.DAY + "  " + JOB + "  complete, not closed yet");
+    long figures = record().boxes().stream().filter(box -> box.kind().equals("value")).count();
+    run.says(
+        Garage.DAY
+            + "  "
+            + JOB
+            + "  complete, not closed yet; "
+            + figures
+            + " figures typed in, to look through\n");
     byte[] signed = Garage.bytes(garage.made("signed/" + JOB + ".pdf"));
     assertEquals(List.of(), Conformance.archiveFailures(signed));
     assertFalse(new String(signed, StandardCharsets.ISO_8859_1).contains("/AcroForm"));
-    String figures = Files.readString(garage.made("signed/" + JOB + ".yaml"));
+    String form = Files.readString(garage.made("signed/" + JOB + ".yaml"));
     // With an insert, and on a scale of another unit, what the wrench reads is not the book's.
     String first = "target: 40 N·m, setting: 34.5 N·m, band: 31..37.8 N·m";
-    assertTrue(figures.contains(first) && figures.contains("value: 34.5 N·m}"), figures);
-    assertTrue(figures.contains("value: 44.5 N·m}"), figures);
-    assertTrue(figures.contains("value: 105 N·m}"), figures);
+    assertTrue(form.contains(first) && form.contains("value: 34.5 N·m}"), form);
+    assertTrue(form.contains("value: 44.5 N·m}"), form);
+    assertTrue(form.contains("value: 105 N·m}"), form);
     Garage.Run close = close();
     assertEquals(Exit.DONE, close.exit(), close.out() + close.err());
     assertEquals(SheetStory.State.CLOSED, last().state());

@@ -30,8 +30,8 @@ class ProblemCasesTest {
 
   /**
    * Produced by the machine, by a fault of the tool or by very large jobs; and what is wrong with a
-   * ledger or a signed form, which {@code ChainTest}, {@code LedgerFaultsTest} and {@code
-   * LedgerCommandsTest} try.
+   * ledger or a signed form, which {@code ChainTest}, {@code LedgerFaultsTest}, {@code
+   * LedgerCommandsTest} and {@code CarriedJobsTest} try.
    */
   private static final Set<ProblemCode> WITHOUT_CASE =
       EnumSet.of(
@@ -43,6 +43,7 @@ class ProblemCasesTest {
           ProblemCode.LEDGER_LINE,
           ProblemCode.LEDGER_TORN,
           ProblemCode.NO_REVISION_LEFT,
+          ProblemCode.NOT_ISSUED,
           ProblemCode.OTHER_SHEET,
           ProblemCode.OUTSIDE_BAND,
           ProblemCode.UNKNOWN_BOX);

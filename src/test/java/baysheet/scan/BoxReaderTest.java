@@ -27,6 +27,7 @@ class BoxReaderTest {
 
   private static final double TOP = 8;
   private static final double TICK = 3.4;
+  private static final double APART = 8;
 
   private static final int PAPER = 235;
   private static final int INK = 40;
@@ -77,15 +78,30 @@ class BoxReaderTest {
   }
 
   private State read(boolean blackAndWhite) {
+    return read(blackAndWhite, 0);
+  }
+
+  /**
+   * @param others boxes to the right, {@link #APART} from one another, which are read as well
+   */
+  private State read(boolean blackAndWhite, int others) {
     Grey blank = page(false, 0, 255);
     Grey page = page(true, blackAndWhite ? 0 : ink, blackAndWhite ? 255 : PAPER);
     double points = BlankPage.POINTS;
-    PlacedBoxes.Place place =
-        new PlacedBoxes.Place(
-            LEFT * points, (HEIGHT - TOP - high) * points, wide * points, high * points);
+    List<PlacedBoxes.Box> boxes = new ArrayList<>();
+    for (int i = 0; i <= others; i++) {
+      PlacedBoxes.Place place =
+          new PlacedBoxes.Place(
+              (LEFT + i * APART) * points,
+              (HEIGHT - TOP - high) * points,
+              wide * points,
+              high * points);
+      boxes.add(new PlacedBoxes.Box("b" + i, kind, true, place));
+    }
     BlankPage printed = BlankPage.of(blank, HEIGHT * points);
     return new BoxReader(new Scanned(page, Ink.of(page), printed, blackAndWhite))
-        .read(new PlacedBoxes.Box("b", kind, true, place))
+        .read(boxes)
+        .get(0)
         .state();
   }
 
@@ -126,6 +142,47 @@ class BoxReaderTest {
     line(0.5, 0.5, 0.5, 2.9, 2.9);
     line(0.5, 2.9, 0.5, 0.5, 2.9);
     assertEquals(State.MARKED, read(blackAndWhite));
+  }
+
+  /** A marker takes most of the box. */
+  @ParameterizedTest
+  @ValueSource(booleans = {false, true})
+  void thickCrossIsMarked(boolean blackAndWhite) {
+    line(0.9, 0.2, 0.2, 3.2, 3.2);
+    line(0.9, 3.2, 0.2, 0.2, 3.2);
+    assertEquals(State.MARKED, read(blackAndWhite));
+  }
+
+  /** Of it, two strokes show in the box, neither as long as a tick. */
+  @ParameterizedTest
+  @ValueSource(booleans = {false, true})
+  void tickWithItsBottomUnderTheBorderIsMarked(boolean blackAndWhite) {
+    line(0.35, 0.55, 1.7, 1.2, 3.4, 2.35, 1.9);
+    assertEquals(State.MARKED, read(blackAndWhite));
+    shapes.clear();
+    line(0.35, 0.55, 1.7, 1.2, 3.4);
+    assertNotEquals(State.MARKED, read(blackAndWhite), "one of the two alone");
+  }
+
+  /** Strokes of neighbours that come in from both sides lean the other way. */
+  @ParameterizedTest
+  @ValueSource(booleans = {false, true})
+  void endsOfTwoNeighboursAreNoTick(boolean blackAndWhite) {
+    line(0.45, -1.6, 4.4, 0.9, 1.6);
+    line(0.45, 2.4, 1.8, 3.6, 4.6);
+    assertNotEquals(State.MARKED, read(blackAndWhite));
+  }
+
+  /** In black and white a short thick dash may be a smudge, if others are not as wide. */
+  @ParameterizedTest
+  @CsvSource({"0.6, 3, MARKED", "0.6, 2, DOUBTFUL", "0.9, 3, DOUBTFUL", "0.6, 0, DOUBTFUL"})
+  void dashIsMarkedWhereOthersAreOfTheSamePen(double width, int others, State expected) {
+    line(0.6, 1.0, 2.4, 2.3, 0.9);
+    for (int i = 1; i <= others; i++) {
+      double x = i * APART;
+      line(width, x, 3.8, x + 3.4, -0.3);
+    }
+    assertEquals(expected, read(true, others));
   }
 
   @ParameterizedTest
