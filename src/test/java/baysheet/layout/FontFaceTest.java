@@ -61,6 +61,13 @@ class FontFaceTest {
     }
   }
 
+  /** A sheet is measured with an id of that digit, before its own is known. */
+  @ParameterizedTest
+  @ValueSource(chars = {'0', '9', 'a', 'b', 'c', 'e', 'f'})
+  void noHexadecimalDigitOfRegularTextIsWiderThanD(char digit) {
+    assertTrue(FONTS.regular().advance(digit) <= FONTS.regular().advance('d'));
+  }
+
   @Test
   void noBreakSpaceIsAsWideAsASpaceAndTheJoinerHasNoWidth() {
     assertEquals(FONTS.regular().advance(' '), FONTS.regular().advance(0x00A0));
