@@ -11,6 +11,8 @@ import java.util.List;
 import org.apache.fontbox.ttf.GlyphData;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class FontFaceTest {
   /** What sheets are written with beyond letters and digits. */

@@ -174,9 +174,14 @@ final class BestCuts {
       return new Way(cuts, cost.plus(more), whole.plus(more), true);
     }
 
+    /** Of ways that cost the same the one that ends its stages sooner comes first. */
     @Override
     public int compareTo(Way other) {
-      return whole.compareTo(other.whole);
+      int order = whole.compareTo(other.whole);
+      for (int i = 0; order == 0 && i < Math.min(cuts.size(), other.cuts.size()); i++) {
+        order = Integer.compare(cuts.get(i), other.cuts.get(i));
+      }
+      return order;
     }
   }
 }
