@@ -72,7 +72,12 @@ class SheetCostTest {
       int least = resolved.job().stages().map(Located::value).orElse(1);
       SheetPages pages =
           new SheetPages(
-              Layouts.builtIn(), fonts, Optional.empty(), Revision.FIRST, folders, job,
+              Layouts.builtIn(),
+              fonts,
+              Optional.empty(),
+              Revision.FIRST,
+              folders,
+              job,
               new Problems());
       asked += Division.of(plan.stages(), least, pages::fits).asked();
     }

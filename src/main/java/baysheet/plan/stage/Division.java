@@ -226,11 +226,12 @@ public final class Division {
     /** The best boundaries, both ends among them. */
     private Optional<List<Integer>> best(List<Integer> longest, int least) {
       int stages = Math.max(longest.size() - 1, least);
-      Optional<List<Integer>> best =
-          new BestCuts(bounds, stages, shortOnes, this::fits).find(() -> asked > MOST_ASKED);
-      return asked > MOST_ASKED
-          ? Optional.of(longest).filter(it -> stages == it.size() - 1)
-          : best;
+      return new BestCuts(bounds, stages, shortOnes, this::fits)
+          .find(() -> asked > MOST_ASKED)
+          .or(
+              () ->
+                  Optional.of(longest)
+                      .filter(it -> asked > MOST_ASKED && stages == it.size() - 1));
     }
   }
 
