@@ -7,14 +7,14 @@ import java.util.Set;
 /** Measures what is named on the command line, or everything, and prints one table for each. */
 public final class Bench {
   private static final Set<String> ALL =
-      new LinkedHashSet<>(List.of("floor", "stages", "large", "peers", "batch", "cold"));
+      new LinkedHashSet<>(List.of("floor", "stages", "large", "peers", "batch", "cold", "beside"));
 
   private Bench() {}
 
   /**
    * Measures.
    *
-   * @param arguments any of floor, stages, large, peers, batch, cold; all where there are none
+   * @param arguments any of floor, stages, large, peers, batch, cold, beside; all where there are none
    */
   public static void main(String[] arguments) throws Exception {
     Set<String> wanted = arguments.length == 0 ? ALL : new LinkedHashSet<>(List.of(arguments));
@@ -34,6 +34,7 @@ public final class Bench {
           Warm.print("The books, and planning 12 works with 200 steps", LargeJobBench.class);
       case "peers" -> Warm.printRatios("One page, by other ways", PeerBench.class, "floor");
       case "batch" -> BatchRuns.print();
+      case "beside" -> BesideRuns.print();
       default -> ColdRuns.print();
     }
   }

@@ -1,10 +1,7 @@
 package baysheet.bench;
 
-import baysheet.layout.FontFace;
 import baysheet.layout.FontFile;
 import baysheet.layout.Fonts;
-import baysheet.layout.Item;
-import baysheet.layout.Page;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -30,18 +27,16 @@ final class Floor {
   private final PDType0Font regular;
   private final PDType0Font bold;
 
-  Floor(Page page) throws IOException {
+  Floor(DrawnPage page) throws IOException {
     regular = font(Fonts.REGULAR);
     bold = font(Fonts.BOLD);
     PDPage shown = new PDPage();
     fonts.addPage(shown);
     try (PDPageContentStream content = new PDPageContentStream(fonts, shown)) {
       content.beginText();
-      for (Item item : page.items()) {
-        if (item instanceof Item.Glyphs glyphs) {
-          content.setFont(glyphs.bold() ? bold : regular, 8);
-          content.showText(shown(glyphs));
-        }
+      for (DrawnPage.Drawn item : page.items()) {
+        content.setFont(item.bold() ? bold : regular, 8);
+        content.showText(item.text());
       }
       content.endText();
     }
@@ -54,7 +49,7 @@ final class Floor {
     return PDType0Font.load(fonts, font, true);
   }
 
-  byte[] write(Page page) throws IOException {
+  byte[] write(DrawnPage page) throws IOException {
     try (PDDocument document = new PDDocument()) {
       PDPage drawn =
           new PDPage(new PDRectangle(page.width() / 1000f, page.height() / 1000f));
@@ -74,40 +69,32 @@ final class Floor {
     }
   }
 
-  private byte[] content(Page page) throws IOException {
+  private byte[] content(DrawnPage page) throws IOException {
     StringBuilder out = new StringBuilder(65_536);
-    for (Item item : page.items()) {
-      if (item instanceof Item.Glyphs glyphs) {
-        text(glyphs, page, out);
+    for (DrawnPage.Drawn item : page.items()) {
+      if (item.text().isEmpty()) {
+        outline(item, page, out);
       } else {
-        outline(item.area(), page, out);
+        text(item, page, out);
       }
     }
     return out.toString().getBytes(StandardCharsets.US_ASCII);
   }
 
-  private void text(Item.Glyphs glyphs, Page page, StringBuilder out) throws IOException {
-    out.append(glyphs.bold() ? "BT /B " : "BT /R ");
-    points(glyphs.size(), out).append("Tf ");
-    points(glyphs.x(), out);
-    points(page.height() - glyphs.baseline(), out).append("Td <");
-    for (byte b : (glyphs.bold() ? bold : regular).encode(shown(glyphs))) {
+  private void text(DrawnPage.Drawn text, DrawnPage page, StringBuilder out) throws IOException {
+    out.append(text.bold() ? "BT /B " : "BT /R ");
+    points(text.size(), out).append("Tf ");
+    points(text.x(), out);
+    points(page.height() - text.y(), out).append("Td <");
+    for (byte b : (text.bold() ? bold : regular).encode(text.text())) {
       out.append(Character.forDigit(b >> 4 & 15, 16)).append(Character.forDigit(b & 15, 16));
     }
     out.append("> Tj ET\n");
   }
 
-  /** With a hyphen for each sign of the second family: one glyph more or less makes no difference. */
-  private static String shown(Item.Glyphs glyphs) {
-    FontFace face = glyphs.bold() ? Fonts.builtIn().bold() : Fonts.builtIn().regular();
-    StringBuilder shown = new StringBuilder();
-    glyphs.text().codePoints().map(c -> face.draws(c) ? c : '-').forEach(shown::appendCodePoint);
-    return shown.toString();
-  }
-
-  private static void outline(Item.Area area, Page page, StringBuilder out) {
+  private static void outline(DrawnPage.Drawn area, DrawnPage page, StringBuilder out) {
     points(area.x(), out);
-    points(page.height() - area.bottom(), out);
+    points(page.height() - area.y(), out);
     points(area.width(), out);
     points(area.height(), out).append("re S\n");
   }

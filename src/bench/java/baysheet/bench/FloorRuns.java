@@ -49,8 +49,9 @@ final class FloorRuns {
     Form form = workshop.fill(sheet);
     PageFit.Fitted fitted = workshop.fit(form);
     byte[] record = workshop.record(sheet, fitted);
-    Floor floor = new Floor(fitted.page());
-    parts.put("floor", () -> floor.write(fitted.page()));
+    DrawnPage drawn = DrawnPage.of(fitted.page());
+    Floor floor = new Floor(drawn);
+    parts.put("floor", () -> floor.write(drawn));
     parts.put("sheet", () -> workshop.sheets(job));
     parts.put("resolve", () -> workshop.resolve(job));
     parts.put("plan", () -> workshop.plan(resolved));

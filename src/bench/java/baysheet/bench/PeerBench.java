@@ -24,6 +24,7 @@ public class PeerBench {
   private Form form;
   private byte[] record;
   private PageFit.Fitted fitted;
+  private DrawnPage drawn;
   private Floor floor;
   private HtmlPage html;
   private TablePage tables;
@@ -37,7 +38,8 @@ public class PeerBench {
     fitted = workshop.fit(form);
     record = workshop.record(sheet, fitted);
     Outline outline = Outline.of(fitted.page());
-    floor = new Floor(fitted.page());
+    drawn = DrawnPage.of(fitted.page());
+    floor = new Floor(drawn);
     html = new HtmlPage(outline);
     tables = new TablePage(outline);
   }
@@ -45,7 +47,7 @@ public class PeerBench {
   /** The page's items at their places, nothing else. */
   @Benchmark
   public byte[] floor() throws IOException {
-    return floor.write(fitted.page());
+    return floor.write(drawn);
   }
 
   /** This tool, from boxes to PDF bytes. */

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 
 /** Runs the packaged tool as a process of its own, as people do. */
@@ -63,14 +64,23 @@ final class Tool {
             JAR.toString()));
   }
 
-  private static Run java(List<String> arguments) throws IOException, InterruptedException {
+  /** Runs Java itself. */
+  static Run java(List<String> arguments) throws IOException, InterruptedException {
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     command.addAll(arguments);
+    return process(command, Map.of());
+  }
+
+  /** Runs any program, with these variables in its environment. */
+  static Run process(List<String> command, Map<String, String> environment)
+      throws IOException, InterruptedException {
     Path said = Files.createTempFile("baysheet-run", ".txt");
     long start = System.nanoTime();
-    Process process =
-        new ProcessBuilder(command).redirectErrorStream(true).redirectOutput(said.toFile()).start();
+    ProcessBuilder builder =
+        new ProcessBuilder(command).redirectErrorStream(true).redirectOutput(said.toFile());
+    builder.environment().putAll(environment);
+    Process process = builder.start();
     long peak = 0;
     while (process.isAlive()) {
       peak = Math.max(peak, peak(process.pid()));

@@ -24,7 +24,12 @@ public final class Boxes {
   /** The names under which a box, boxes in it and runs of their texts give way. */
   public static Set<String> groups(Box box) {
     Set<String> groups = new LinkedHashSet<>();
-    walk(box).forEach(inner -> groups.addAll(inner.groups()));
+    groups(box, groups);
     return groups;
+  }
+
+  private static void groups(Box box, Set<String> groups) {
+    groups.addAll(box.groups());
+    box.children().forEach(child -> groups(child, groups));
   }
 }

@@ -1,10 +1,10 @@
 package baysheet.box;
 
 import baysheet.report.Span;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /**
  * A list; each item has a label (a number, a tick box) and a body.
@@ -20,7 +20,12 @@ public record Items(
 
   @Override
   public List<Box> children() {
-    return entries.stream().flatMap(entry -> Stream.of(entry.label(), entry.body())).toList();
+    List<Box> children = new ArrayList<>(2 * entries.size());
+    for (Entry entry : entries) {
+      children.add(entry.label());
+      children.add(entry.body());
+    }
+    return children;
   }
 
   @Override

@@ -1,6 +1,7 @@
 package baysheet.box;
 
 import baysheet.report.Span;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -35,7 +36,14 @@ public record Text(List<Run> runs, TextStyle style, Role role, Span at) implemen
 
   @Override
   public List<String> groups() {
-    return runs.stream().flatMap(run -> run.group().stream()).toList();
+    List<String> groups = List.of();
+    for (Run run : runs) {
+      if (run.group().isPresent()) {
+        groups = groups.isEmpty() ? new ArrayList<>() : groups;
+        groups.add(run.group().get());
+      }
+    }
+    return groups;
   }
 
   @Override

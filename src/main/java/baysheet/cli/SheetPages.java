@@ -97,9 +97,9 @@ record SheetPages(
   }
 
   /** What is wrong with the layout is said of the whole job. */
-  private boolean fits(Sheet sheet, Room room) {
+  boolean fits(Sheet sheet, Room room) {
     Sheet printed = onPaper(sheet);
-    return form(printed, SheetId.of(printed), new Problems())
+    return form(printed, SheetId.asWide(printed), new Problems())
         .filter(
             form ->
                 PageFit.fitsAt(

@@ -7,13 +7,20 @@ import baysheet.template.Layouts;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.Supplier;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 
 /** The command that makes bay sheets. */
 final class SheetsCommand extends Command {
+  private static final Pattern PART = Pattern.compile("([1-9][0-9]{0,5})/([1-9][0-9]{0,5})");
+
   private final Supplier<LocalDate> today;
   private final Startup ahead;
 
@@ -67,6 +74,14 @@ final class SheetsCommand extends Command {
           Integer.class,
           "How many sheets are made at one time (default: one a core).");
 
+  private final OptionSpec part =
+      option(
+          "--part",
+          "K/N",
+          String.class,
+          "Make part K of N: of the days and jobs that are named, in the order of their paths, every"
+              + " Nth from the Kth on. All parts together make what one run makes.");
+
   private final OptionSpec again =
       flag(
           "--again",
@@ -99,8 +114,9 @@ final class SheetsCommand extends Command {
     ShopFolders folders = new ShopFolders(fonts);
     SheetMaker maker = new SheetMaker(folders, layouts, fonts, Papers.given(paper, line()));
     List<Path> meant = meant();
+    List<Path> own = Options.<String>given(part).map(it -> part(it, meant)).orElse(meant);
     if (Options.isGiven(dryRun)) {
-      return new DryRun(console, folders, new Batch(maker::make, threads())).run(meant);
+      return new DryRun(console, folders, new Batch(maker::make, threads())).run(own);
     }
     Path folder = Options.<Path>given(out).orElseGet(() -> usual(meant));
     Issues issues = new Issues(folder, Disk.REAL, AsyncValue.start(today));
@@ -114,7 +130,7 @@ final class SheetsCommand extends Command {
             Disk.REAL,
             voice(),
             printing());
-    return new Sheets(console, folders, batch, issues, output).run(meant);
+    return new Sheets(console, folders, batch, issues, output).run(own);
   }
 
   private List<Path> meant() {
@@ -122,6 +138,22 @@ final class SheetsCommand extends Command {
     return named.isEmpty()
         ? List.of(choice.today(line()))
         : named.stream().map(word -> choice.meant(word, line())).toList();
+  }
+
+  /** The days and jobs of a part: by their paths, so the same ones in whatever order they come. */
+  private List<Path> part(String written, List<Path> meant) {
+    Matcher part = PART.matcher(written);
+    if (!part.matches() || Integer.parseInt(part.group(1)) > Integer.parseInt(part.group(2))) {
+      throw wrong("--part takes a part and their number, as in 3/8, not \"" + written + '"');
+    }
+    int parts = Integer.parseInt(part.group(2));
+    Map<Path, Path> byPath = new TreeMap<>();
+    meant.forEach(path -> byPath.putIfAbsent(DayFolders.whole(path), path));
+    List<Path> all = List.copyOf(byPath.values());
+    return IntStream.iterate(
+            Integer.parseInt(part.group(1)) - 1, i -> i < all.size(), i -> i + parts)
+        .mapToObj(all::get)
+        .toList();
   }
 
   /** The place that the shop of what was named has for its sheets. */

@@ -6,4 +6,3 @@
  * JSON library.
  */
 package baysheet.json;
-

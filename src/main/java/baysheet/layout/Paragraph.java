@@ -34,7 +34,9 @@ record Paragraph(List<Word> words, long widest, long longest, boolean broken, bo
       longest = Math.max(longest, line);
       space = fonts.spaceAfter(word);
       broken |= word.startsLine();
-      far |= word.parts().stream().anyMatch(part -> FontFace.reachesFar(part.text()));
+      for (Word.Part part : word.parts()) {
+        far |= FontFace.reachesFar(part.text());
+      }
     }
     return new Paragraph(words, widest, longest, broken, far);
   }

@@ -1,6 +1,5 @@
 package baysheet.record;
 
-import baysheet.sheet.Heading;
 import baysheet.sheet.Sheet;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -18,6 +17,9 @@ import java.util.HexFormat;
 public record SheetId(String text, String hash, String code) {
   private static final int SHORT = 6;
 
+  /** The hexadecimal digits of a SHA-256. */
+  private static final int HASH = 64;
+
   /** Of the code itself, should there ever be another. */
   private static final char FORMAT = 'A';
 
@@ -30,9 +32,17 @@ public record SheetId(String text, String hash, String code) {
   public static SheetId of(Sheet sheet) {
     byte[] digest = sha256(SheetRecord.canonical(sheet));
     String hash = HexFormat.of().formatHex(digest);
-    Heading heading = sheet.heading();
-    String text = sheet.name() + "-" + heading.revision() + "-" + hash.substring(0, SHORT);
-    return new SheetId(text, hash, code(digest));
+    return new SheetId(text(sheet, hash), hash, code(digest));
+  }
+
+  /** One as wide as any, for a sheet that is measured and not printed: no digit is wider than d. */
+  public static SheetId asWide(Sheet sheet) {
+    String hash = "d".repeat(HASH);
+    return new SheetId(text(sheet, hash), hash, code(new byte[HASH / 2]));
+  }
+
+  private static String text(Sheet sheet, String hash) {
+    return sheet.name() + "-" + sheet.heading().revision() + "-" + hash.substring(0, SHORT);
   }
 
   private static byte[] sha256(byte[] record) {

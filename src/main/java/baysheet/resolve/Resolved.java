@@ -5,6 +5,8 @@ import baysheet.books.Catalogue;
 import baysheet.books.Job;
 import baysheet.books.Shop;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -45,6 +47,18 @@ public record Resolved(
       throw new IllegalStateException("unbound item " + item);
     }
     return bound;
+  }
+
+  /** Those of some items that are of a kind. */
+  public List<ItemAt> ofKind(String kind, Collection<ItemAt> items) {
+    List<ItemAt> found = List.of();
+    for (ItemAt item : items) {
+      if (thing(item).isOf(kind)) {
+        found = found.isEmpty() ? new ArrayList<>() : found;
+        found.add(item);
+      }
+    }
+    return found;
   }
 
   /** The tasks in order of rank. */

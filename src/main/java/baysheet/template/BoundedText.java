@@ -1,6 +1,8 @@
 package baysheet.template;
 
+import java.io.CharArrayReader;
 import java.io.IOException;
+import java.io.Reader;
 import java.io.Writer;
 import java.util.Arrays;
 
@@ -46,6 +48,11 @@ final class BoundedText extends Writer {
 
   @Override
   public void close() {}
+
+  /** Reads what was written. */
+  Reader reader() {
+    return new CharArrayReader(text, 0, length);
+  }
 
   @Override
   public String toString() {

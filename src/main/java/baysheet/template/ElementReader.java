@@ -4,7 +4,6 @@ import baysheet.report.Span;
 import baysheet.template.LayoutSource.Faults;
 import baysheet.template.Node.Attribute;
 import baysheet.template.Node.Element;
-import java.io.StringReader;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -24,26 +23,26 @@ final class ElementReader {
 
   private static final int MOST_LINES = 1_000_000;
 
-  private final String filled;
+  private final BoundedText filled;
   private final Faults faults;
   private final Deque<Open> open = new ArrayDeque<>();
   private Span last;
   private Optional<Element> root = Optional.empty();
 
-  private ElementReader(String filled, Faults faults) {
+  private ElementReader(BoundedText filled, Faults faults) {
     this.filled = filled;
     this.faults = faults;
     this.last = faults.start();
   }
 
   /** The root element; empty, with the reason in {@code faults}, where the text is not XML. */
-  static Optional<Element> read(String filled, Faults faults) {
+  static Optional<Element> read(BoundedText filled, Faults faults) {
     return new ElementReader(filled, faults).run();
   }
 
   private Optional<Element> run() {
     try {
-      XMLStreamReader in = hardened().createXMLStreamReader(new StringReader(filled));
+      XMLStreamReader in = hardened().createXMLStreamReader(filled.reader());
       while (in.hasNext()) {
         int event = in.next();
         if (event == XMLStreamConstants.DTD) {
@@ -145,6 +144,7 @@ final class ElementReader {
 
   /** The filled text up to where reading stopped, and to the end of a tag that is cut there. */
   private String near(XMLStreamException e) {
+    String filled = this.filled.toString();
     int stop = Optional.ofNullable(e.getLocation()).map(Location::getCharacterOffset).orElse(0);
     int end = Math.min(Math.max(0, stop), filled.length());
     String before = MarkedText.unmarked(filled.substring(0, end));

@@ -29,7 +29,7 @@ final class FormReader {
   }
 
   /** The form; empty, with every mistake in {@code faults}, where there is any. */
-  static Optional<Form> read(String filled, Faults faults) {
+  static Optional<Form> read(BoundedText filled, Faults faults) {
     Optional<Form> form =
         ElementReader.read(filled, faults).flatMap(root -> new FormReader(faults).form(root));
     return faults.any() ? Optional.empty() : form;

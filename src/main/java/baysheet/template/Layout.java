@@ -77,7 +77,7 @@ final class Layout {
   /** The layout filled; empty, with the reasons in {@code problems}, where it fails. */
   Optional<Form> fill(Given given, Problems problems) {
     return write(given, problems)
-        .flatMap(filled -> FormReader.read(filled.toString(), source.collect(problems)));
+        .flatMap(filled -> FormReader.read(filled, source.collect(problems)));
   }
 
   /** The box markup that this layout writes. */

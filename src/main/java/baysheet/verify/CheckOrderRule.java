@@ -17,10 +17,11 @@ import baysheet.sheet.StepSource;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /**
  * Whether each check that is a step of its own comes in its turn: behind all that brings it and all
@@ -33,6 +34,7 @@ final class CheckOrderRule {
   private final SheetIndex printed;
   private final Resolved resolved;
   private final TriggerIndex bringing;
+  private final Map<TaskId, Set<ItemAt>> items = new HashMap<>();
   private final List<String> faults = new ArrayList<>();
 
   private CheckOrderRule(SheetIndex printed, Resolved resolved, TriggerIndex bringing) {
@@ -132,8 +134,8 @@ final class CheckOrderRule {
       }
     }
     Set<ItemAt> items = items(tasks(step, brought));
-    Set<ItemAt> carrying = carrying(items(tasks(brought)));
     Set<ItemAt> own = items(tasks(brought));
+    Set<ItemAt> carrying = carrying(own);
     int broughtBy = brought.stream().mapToInt(one -> at(one.by())).max().orElse(at(check));
     for (Sheet.SheetStep before : printed.steps().subList(0, at(check))) {
       for (ItemAt item : hiding(before, step, at(before) > broughtBy ? items : own, carrying)) {
@@ -267,8 +269,7 @@ final class CheckOrderRule {
    */
   private Set<ItemAt> carrying(Set<ItemAt> ofWork) {
     Set<ItemAt> all = new LinkedHashSet<>();
-    printed.steps().forEach(step -> all.addAll(step.undo()));
-    all.removeIf(item -> !resolved.thing(item).isOf("support"));
+    printed.steps().forEach(step -> all.addAll(resolved.ofKind("support", step.undo())));
     boolean whole =
         all.stream().map(it -> it.place().axle().orElse(it.place())).distinct().count() < 2;
     if (!whole) {
@@ -279,10 +280,13 @@ final class CheckOrderRule {
 
   private List<ItemAt> hiding(
       Sheet.SheetStep step, Catalogue.CheckStep check, Set<ItemAt> items, Set<ItemAt> carrying) {
-    return step.doUp().stream()
-        .filter(items::contains)
-        .filter(item -> isOff(check, item) || carrying.contains(item))
-        .toList();
+    List<ItemAt> hiding = new ArrayList<>();
+    for (ItemAt item : step.doUp()) {
+      if (items.contains(item) && (isOff(check, item) || carrying.contains(item))) {
+        hiding.add(item);
+      }
+    }
+    return hiding;
   }
 
   private Collection<Task> tasks(Catalogue.CheckStep step, List<Brought> brought) {
@@ -302,14 +306,28 @@ final class CheckOrderRule {
   private Set<ItemAt> items(Collection<Task> tasks) {
     Set<ItemAt> items = new LinkedHashSet<>();
     for (Task task : tasks) {
-      Stream.of(task.open(), task.work(), task.close())
-          .flatMap(List::stream)
-          .filter(step -> !isLate(step))
-          .flatMap(step -> Stream.of(step.undo(), step.doUp()))
-          .forEach(items::addAll);
-      items.addAll(items(task.access().stream().map(resolved.tasks()::get).toList()));
+      items.addAll(items(task));
     }
     return items;
+  }
+
+  private Set<ItemAt> items(Task task) {
+    Set<ItemAt> known = items.get(task.id());
+    if (known != null) {
+      return known;
+    }
+    Set<ItemAt> found = new LinkedHashSet<>();
+    for (List<BoundStep> steps : List.of(task.open(), task.work(), task.close())) {
+      for (BoundStep step : steps) {
+        if (!isLate(step)) {
+          found.addAll(step.undo());
+          found.addAll(step.doUp());
+        }
+      }
+    }
+    task.access().forEach(access -> found.addAll(items(resolved.tasks().get(access))));
+    items.put(task.id(), found);
+    return found;
   }
 
   private static boolean isLate(BoundStep step) {

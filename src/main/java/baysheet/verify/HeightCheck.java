@@ -53,6 +53,10 @@ final class HeightCheck {
   private final Resolved resolved;
   private final StepHeights heights;
   private final boolean lift;
+
+  /** Of the cautions at the steps that raise the vehicle. */
+  private final Set<String> raisingLetters = new HashSet<>();
+
   private final List<String> faults = new ArrayList<>();
 
   // The vehicle as the steps so far leave it.
@@ -79,6 +83,9 @@ final class HeightCheck {
     this.resolved = resolved;
     this.heights = new StepHeights(printed, resolved, bringing);
     this.lift = resolved.bay().equipment() == Bay.Equipment.LIFT;
+    printed.steps().stream()
+        .filter(step -> !heights.supports(step.undo()).isEmpty())
+        .forEach(step -> raisingLetters.addAll(step.letters().all()));
   }
 
   static List<String> faults(
@@ -244,10 +251,7 @@ final class HeightCheck {
   /** What is warned of where the vehicle is raised stands at each part, too. */
   private void lettered(Sheet.SheetStep step) {
     for (CautionLine caution : sheet.cautions()) {
-      boolean ofRaising =
-          printed.steps().stream()
-              .filter(one -> !heights.supports(one.undo()).isEmpty())
-              .anyMatch(one -> one.letters().all().contains(caution.letter()));
+      boolean ofRaising = raisingLetters.contains(caution.letter());
       if (ofRaising && !step.letters().all().contains(caution.letter())) {
         fault(step, "moves the vehicle without the letter of caution " + caution.name());
       }

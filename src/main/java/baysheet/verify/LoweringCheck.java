@@ -98,6 +98,6 @@ final class LoweringCheck {
   }
 
   private List<ItemAt> supports(List<ItemAt> items) {
-    return items.stream().filter(item -> resolved.thing(item).isOf("support")).toList();
+    return resolved.ofKind("support", items);
   }
 }

@@ -1,10 +1,10 @@
 package baysheet.verify;
 
 import baysheet.books.Catalogue;
-import baysheet.books.Procedure;
 import baysheet.books.Shop;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
+import baysheet.resolve.Task;
 import baysheet.sheet.CheckLine;
 import baysheet.sheet.QualifiedWork;
 import baysheet.sheet.Sheet;
@@ -75,11 +75,15 @@ final class QualifiedStaffCheck {
   }
 
   private boolean isAskedBy(Sheet.SheetStep step, String qualification) {
-    return resolved.tasks().values().stream()
-        .map(task -> task.procedure())
-        .filter(procedure -> procedure.name().value().equals(step.procedure()))
-        .map(Procedure::qualifications)
-        .anyMatch(asked -> asked.stream().anyMatch(it -> it.value().equals(qualification)));
+    for (Task task : resolved.tasks().values()) {
+      boolean own = task.id().procedure().equals(step.procedure());
+      if (own
+          && task.procedure().qualifications().stream()
+              .anyMatch(asked -> asked.value().equals(qualification))) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private void step(Sheet.SheetStep step, String qualification) {

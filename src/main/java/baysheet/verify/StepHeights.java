@@ -176,6 +176,6 @@ final class StepHeights {
   }
 
   List<ItemAt> supports(List<ItemAt> items) {
-    return items.stream().filter(item -> resolved.thing(item).isOf("support")).toList();
+    return resolved.ofKind("support", items);
   }
 }

@@ -105,8 +105,8 @@ class CommandLineSlipsTest {
     String known =
         switch (command) {
           case "sheets" ->
-              "--again, --dry-run, --fillable, --help, --jobs, --json, --out, --paper, --print, --quiet, --record,"
-                  + " --shop, --templates, --version";
+              "--again, --dry-run, --fillable, --help, --jobs, --json, --out, --paper, --part, --print,"
+                  + " --quiet, --record, --shop, --templates, --version";
           case "torque" -> "--accuracy, --angle, --band, --class, --friction, --from, --head";
           case "check" -> "--help, --json, --version, --watch";
           case "start" -> "--date, --help, --schemas, --version";

@@ -11,6 +11,8 @@ import java.util.List;
 import org.apache.fontbox.ttf.GlyphData;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class FontFaceTest {
   /** What sheets are written with beyond letters and digits. */
@@ -59,6 +61,13 @@ class FontFaceTest {
       assertEquals(FONTS.regular().advance('0'), FONTS.regular().advance(digit));
       assertEquals(FONTS.bold().advance('0'), FONTS.bold().advance(digit));
     }
+  }
+
+  /** A sheet is measured with an id of that digit, before its own is known. */
+  @ParameterizedTest
+  @ValueSource(chars = {'0', '9', 'a', 'b', 'c', 'e', 'f'})
+  void noHexadecimalDigitOfRegularTextIsWiderThanD(char digit) {
+    assertTrue(FONTS.regular().advance(digit) <= FONTS.regular().advance('d'));
   }
 
   @Test

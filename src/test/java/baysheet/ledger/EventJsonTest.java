@@ -54,7 +54,8 @@ class EventJsonTest {
         assertThrows(IllegalArgumentException.class, () -> EventJson.read(unknown))
             .getMessage()
             .contains("issued-twice"));
-    JsonObject lacking = json("{\"event\": \"closed\", \"on\": \"2026-03-02\", \"sheet\": \"501-A\"}");
+    JsonObject lacking =
+        json("{\"event\": \"closed\", \"on\": \"2026-03-02\", \"sheet\": \"501-A\"}");
     assertEquals(
         "there is no by",
         assertThrows(IllegalArgumentException.class, () -> EventJson.read(lacking)).getMessage());

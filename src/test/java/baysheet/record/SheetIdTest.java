@@ -55,6 +55,15 @@ class SheetIdTest {
     assertTrue(id.text().endsWith("-" + id.hash().substring(0, 6)), id.text());
   }
 
+  @Test
+  void idForMeasuringHasAsManyCharacters() {
+    SheetId id = SheetId.of(sheet());
+    SheetId wide = SheetId.asWide(sheet());
+    assertEquals(id.text().replaceFirst("[0-9a-f]{6}$", "dddddd"), wide.text());
+    assertEquals(id.hash().length(), wide.hash().length());
+    assertTrue(wide.code().matches("[A-Z2-7]{16}"), wide.code());
+  }
+
   private static String bits(int value, int count) {
     return Integer.toBinaryString(value | 1 << count).substring(1);
   }

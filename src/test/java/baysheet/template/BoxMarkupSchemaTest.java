@@ -110,7 +110,9 @@ class BoxMarkupSchemaTest {
   private static List<String> problems(String form) {
     Problems problems = new Problems();
     Optional<Form> read =
-        FormReader.read(form, new LayoutSource(new Source("x", form)).collect(problems));
+        FormReader.read(
+            ElementReaderTest.filled(form),
+            new LayoutSource(new Source("x", form)).collect(problems));
     assertEquals(problems.hasErrors(), read.isEmpty());
     return problems.all().stream().map(problem -> problem.what()).toList();
   }

@@ -9,6 +9,8 @@ import baysheet.report.Source;
 import baysheet.report.Span;
 import baysheet.template.Node.Attribute;
 import baysheet.template.Node.Element;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -146,6 +148,17 @@ class ElementReaderTest {
 
   private static Optional<Element> read(String markup, Problems problems) {
     LayoutSource source = new LayoutSource(new Source("x", "\n".repeat(20)));
-    return ElementReader.read(markup, source.collect(problems));
+    return ElementReader.read(filled(markup), source.collect(problems));
+  }
+
+  /** A text as a layout would have written it. */
+  static BoundedText filled(String markup) {
+    BoundedText filled = new BoundedText(markup.length());
+    try {
+      filled.write(markup);
+    } catch (IOException e) {
+      throw new UncheckedIOException("writing into memory", e);
+    }
+    return filled;
   }
 }

@@ -3,6 +3,7 @@ package baysheet.plan.graph;
 import baysheet.books.Catalogue;
 import baysheet.books.Moment;
 import baysheet.books.Place;
+import baysheet.report.Located;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.TaskId;
@@ -142,6 +143,7 @@ final class CheckSteps {
   /** Adds what each check waits for, and what waits for it, to the nodes that come before each. */
   void link(List<Set<Integer>> before, HeightNeeds heights) {
     for (Waiting check : waiting) {
+      List<List<Integer>> after = StepGraph.after(before);
       Set<Integer> around = around(check);
       Set<Integer> later = new LinkedHashSet<>();
       Set<Integer> bringing = leading(check.by(), before);
@@ -153,10 +155,10 @@ final class CheckSteps {
           .filter(node -> !bringing.contains(node))
           .forEach(later::add);
       Set<Integer> seen = leading(thingsOn(check), before);
-      covering(check, before).stream()
+      covering(check, after).stream()
           .filter(node -> !bringing.contains(node) && !seen.contains(node))
           .forEach(later::add);
-      Set<Integer> behind = following(later, before);
+      Set<Integer> behind = following(later, after);
       if (!check.step().allBack() && isHeldUp(bringing, behind, heights)) {
         around.removeIf(
             node ->
@@ -212,14 +214,19 @@ final class CheckSteps {
 
   /** What must be off still goes on later, and so does the vehicle onto its wheels. */
   private boolean mustWait(PlannedStep step, Waiting check) {
-    List<ItemAt> items = new ArrayList<>(step.doUp());
-    if (Lifting.isLowering(resolved, step)) {
-      items.addAll(Lifting.supports(resolved, step.task()));
+    for (ItemAt item : step.doUp()) {
+      if (Lifting.holds(resolved, item) ? carries(item, check) : isOff(check, item)) {
+        return true;
+      }
     }
-    for (ItemAt item : items) {
-      if (Lifting.holds(resolved, item)
-          ? carries(item, check)
-          : check.step().whileOff().stream().anyMatch(off -> is(item, off.value()))) {
+    return Lifting.isLowering(resolved, step)
+        && Lifting.supports(resolved, step.task()).stream().anyMatch(it -> carries(it, check));
+  }
+
+  /** Whether an item must be off when a check is made. */
+  private boolean isOff(Waiting check, ItemAt item) {
+    for (Located<String> off : check.step().whileOff()) {
+      if (is(item, off.value())) {
         return true;
       }
     }
@@ -237,13 +244,11 @@ final class CheckSteps {
     Place place = drafts.get(check.node()).place();
     List<Integer> nodes = new ArrayList<>();
     for (int node = 0; node < chains.drafts().size(); node++) {
-      boolean concerns =
-          items.apply(drafts.get(node)).stream()
-              .filter(item -> meet(item.place(), place))
-              .anyMatch(
-                  item -> check.step().whileOff().stream().anyMatch(off -> is(item, off.value())));
-      if (concerns) {
-        nodes.add(node);
+      for (ItemAt item : items.apply(drafts.get(node))) {
+        if (meet(item.place(), place) && isOff(check, item)) {
+          nodes.add(node);
+          break;
+        }
       }
     }
     return nodes;
@@ -289,9 +294,9 @@ final class CheckSteps {
    * What covers the thing that brings a check, where it is to be seen before: all that its tasks
    * put on behind it, and what gives access to them.
    */
-  private Set<Integer> covering(Waiting check, List<Set<Integer>> before) {
+  private Set<Integer> covering(Waiting check, List<List<Integer>> after) {
     Set<Integer> on = Set.copyOf(thingsOn(check));
-    Set<Integer> behind = following(on, before);
+    Set<Integer> behind = following(on, after);
     Set<Integer> covering = new LinkedHashSet<>();
     for (TaskId task : check.brought()) {
       List<Integer> all = chains.of(task).all();
@@ -321,8 +326,7 @@ final class CheckSteps {
   }
 
   /** Nodes, and all that come after them. */
-  private static Set<Integer> following(Collection<Integer> nodes, List<Set<Integer>> before) {
-    List<List<Integer>> after = StepGraph.after(before);
+  private static Set<Integer> following(Collection<Integer> nodes, List<List<Integer>> after) {
     Set<Integer> following = new LinkedHashSet<>(nodes);
     Deque<Integer> next = new ArrayDeque<>(nodes);
     while (!next.isEmpty()) {

@@ -1,10 +1,12 @@
 package baysheet.plan.graph;
 
 import baysheet.books.Place;
+import baysheet.resolve.BoundStep;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.TaskId;
 import baysheet.sheet.Sheet;
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -41,10 +43,11 @@ public final class Lifting {
 
   /** What the vehicle stands on that a task takes away, so raising it. */
   static List<ItemAt> supports(Resolved resolved, TaskId task) {
-    return resolved.tasks().get(task).open().stream()
-        .flatMap(opening -> opening.undo().stream())
-        .filter(item -> holds(resolved, item))
-        .toList();
+    List<ItemAt> supports = new ArrayList<>();
+    for (BoundStep opening : resolved.tasks().get(task).open()) {
+      supports.addAll(resolved.ofKind(SUPPORT, opening.undo()));
+    }
+    return supports;
   }
 
   /** Whether any of these items is what the vehicle stands on. */
@@ -64,7 +67,7 @@ public final class Lifting {
     int down = 0;
     for (int i = 0; i < times.length; i++) {
       times[i] = down;
-      lines.get(i).undo().stream().filter(item -> holds(resolved, item)).forEach(up::add);
+      up.addAll(resolved.ofKind(SUPPORT, lines.get(i).undo()));
       down += up.removeAll(lines.get(i).doUp()) && up.isEmpty() ? 1 : 0;
     }
     return times;

@@ -137,6 +137,9 @@ public final class RaisingOrder {
   }
 
   private Optional<Ordered> inTurns(List<Set<Integer>> turns) {
+    if (turns.size() < 2) {
+      return StepSequence.order(graph).map(found -> new Ordered(graph, found, false));
+    }
     List<Set<Integer>> before = new ArrayList<>();
     graph.before().forEach(earlier -> before.add(new LinkedHashSet<>(earlier)));
     for (int i = 1; i < turns.size(); i++) {

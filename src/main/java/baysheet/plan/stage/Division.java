@@ -5,14 +5,12 @@ import baysheet.plan.stage.RestingPoints.Kind;
 import baysheet.plan.stage.RestingPoints.Point;
 import baysheet.sheet.Sheet;
 import baysheet.verify.StageVerifier;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.EnumMap;
+import java.util.Deque;
 import java.util.EnumSet;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.function.IntUnaryOperator;
 
 /**
@@ -28,9 +26,6 @@ import java.util.function.IntUnaryOperator;
 public final class Division {
   private static final int MOST = Job.MOST_STAGES;
 
-  /** A stage is not shorter than this share of an even one, where that can be avoided. */
-  private static final double SHORT = 0.5;
-
   private static final int MOST_REPEATS = 50;
 
   /** So many points are first tried for a page. */
@@ -42,16 +37,13 @@ public final class Division {
   private final StageSheets sheets;
   private final Fit fit;
   private final int end;
-  private final Map<Room, Map<Sheet.Stretch, Boolean>> known = new EnumMap<>(Room.class);
+  private final Deque<Answer> answers = new ArrayDeque<>();
   private int asked;
 
   private Division(StageSheets sheets, Fit fit) {
     this.sheets = sheets;
     this.fit = fit;
     this.end = sheets.whole().steps().size();
-    for (Room room : Room.values()) {
-      known.put(room, new HashMap<>());
-    }
   }
 
   /** How large the letters of a sheet can be. */
@@ -113,10 +105,16 @@ public final class Division {
     return new Divided(stages, Optional.empty(), asked);
   }
 
+  /** What was asked before decides, the newest answer first; else it is asked now. */
   private boolean fits(int from, int to, Room room) {
-    return known
-        .get(room)
-        .computeIfAbsent(new Sheet.Stretch(from, to), key -> ask(sheet(from, to), room));
+    for (Answer answer : answers) {
+      if (answer.decides(from, to, room)) {
+        return answer.fits();
+      }
+    }
+    boolean fits = ask(sheet(from, to), room);
+    answers.addFirst(new Answer(from, to, room, fits));
+    return fits;
   }
 
   private boolean ask(Sheet sheet, Room room) {
@@ -139,13 +137,9 @@ public final class Division {
     private final List<Point> bounds = new ArrayList<>();
 
     private final boolean shortOnes;
-    private final Map<Room, Map<Integer, Integer>> reach = new EnumMap<>(Room.class);
 
     Search(List<Point> points, boolean shortOnes) {
       this.shortOnes = shortOnes;
-      for (Room room : Room.values()) {
-        reach.put(room, new HashMap<>());
-      }
       bounds.add(new Point(0, Kind.WHOLE, 0, true));
       bounds.addAll(points);
       bounds.add(new Point(end, Kind.WHOLE, 0, true));
@@ -160,42 +154,24 @@ public final class Division {
     }
 
     /** The farthest boundary to which a stage from here fits; itself where there is none. */
-    private int reach(int from, Room room) {
-      Integer before = reach.get(room).get(from);
-      if (before != null) {
-        return before;
-      }
+    private int reach(int from) {
       int low = from;
       int high = last();
       while (low < high) {
         // A page holds some steps however many there are, so it is first sought near its beginning.
         int middle = Math.min((low + high + 1) / 2, low + Math.max(NEAR, low - from));
-        boolean fits = fits(from, middle, room);
+        boolean fits = fits(from, middle, Room.LEAST);
         low = fits ? middle : low;
         high = fits ? high : middle - 1;
       }
-      reach.get(room).put(from, low);
       return low;
-    }
-
-    /** The earliest boundary from which a stage to there fits; itself where there is none. */
-    private int back(int to, Room room) {
-      int low = 0;
-      int high = to;
-      while (low < high) {
-        int middle = Math.max((low + high) / 2, high - Math.max(NEAR, to - high));
-        boolean fits = fits(middle, to, room);
-        high = fits ? middle : high;
-        low = fits ? low : middle + 1;
-      }
-      return high;
     }
 
     /** The first steps between two points that fit on no page. */
     Optional<Sheet.Stretch> tooLong() {
       int at = 0;
-      while (at < last() && reach(at, Room.LEAST) > at) {
-        at = reach(at, Room.LEAST);
+      while (at < last() && reach(at) > at) {
+        at = reach(at);
       }
       return at == last()
           ? Optional.empty()
@@ -216,10 +192,9 @@ public final class Division {
         if (unfit == made.size()) {
           return Optional.of(made);
         }
-        reach.get(Room.LEAST).clear();
         Point from = bounds.get(cuts.get().get(unfit));
         Point to = bounds.get(cuts.get().get(unfit + 1));
-        known.get(Room.LEAST).put(new Sheet.Stretch(from.after(), to.after()), false);
+        answers.addFirst(new Answer(from.after(), to.after(), Room.LEAST, false));
       }
       return Optional.empty();
     }
@@ -239,11 +214,11 @@ public final class Division {
     /** The boundaries when each stage is as long as it can be. */
     private Optional<List<Integer>> fewest() {
       List<Integer> cuts = new ArrayList<>(List.of(0));
-      for (int at = 0; at < last(); at = reach(at, Room.LEAST)) {
-        if (reach(at, Room.LEAST) == at) {
+      for (int at = 0; at < last(); at = reach(at)) {
+        if (reach(at) == at) {
           return Optional.empty();
         }
-        cuts.add(reach(at, Room.LEAST));
+        cuts.add(reach(at));
       }
       return cuts.size() - 1 > MOST ? Optional.empty() : Optional.of(cuts);
     }
@@ -251,98 +226,24 @@ public final class Division {
     /** The best boundaries, both ends among them. */
     private Optional<List<Integer>> best(List<Integer> longest, int least) {
       int stages = Math.max(longest.size() - 1, least);
-      if (stages > last()) {
-        return Optional.empty();
-      }
-      List<Integer> earliest = earliest(stages);
-      int good = back(last(), Room.GOOD);
-      Map<Integer, Way> ways = Map.of(0, new Way(List.of(0), Cost.NONE));
-      for (int n = 1; n < stages; n++) {
-        Map<Integer, Way> longer = new TreeMap<>();
-        for (Way way : ways.values()) {
-          int to = Math.min(reach(way.end(), Room.LEAST), last() - stages + n);
-          for (int next = Math.max(way.end() + 1, earliest.get(n)); next <= to; next++) {
-            boolean small = next > reach(way.end(), Room.GOOD);
-            add(longer, way, next, stages, small);
-          }
-          if (asked > MOST_ASKED) {
-            return Optional.of(longest).filter(it -> stages == it.size() - 1);
-          }
-        }
-        ways = longer;
-      }
-      Map<Integer, Way> whole = new TreeMap<>();
-      ways.values().forEach(way -> add(whole, way, last(), stages, way.end() < good));
-      return Optional.ofNullable(whole.get(last())).map(Way::cuts);
-    }
-
-    private void add(Map<Integer, Way> ways, Way way, int next, int stages, boolean small) {
-      if (shortOnes || share(way.end(), next, stages) >= SHORT) {
-        ways.merge(next, way.to(next, cost(way.end(), next, stages, small)), Way::better);
-      }
-    }
-
-    /** The earliest end of each stage from which those that follow it can reach the last step. */
-    private List<Integer> earliest(int stages) {
-      Integer[] earliest = new Integer[stages + 1];
-      earliest[stages] = last();
-      for (int n = stages - 1; n >= 0; n--) {
-        earliest[n] = Math.max(n, back(earliest[n + 1], Room.LEAST));
-      }
-      return List.of(earliest);
-    }
-
-    private double share(int from, int to, int stages) {
-      int steps = bounds.get(to).after() - bounds.get(from).after();
-      return (double) steps * stages / end;
-    }
-
-    private Cost cost(int from, int to, int stages, boolean small) {
-      Point at = bounds.get(to);
-      double uneven = share(from, to, stages) - 1;
-      return new Cost(
-          at.kind().ordinal(), at.off(), small ? 1 : 0, at.between() ? 0 : 1, uneven * uneven);
+      return new BestCuts(bounds, stages, shortOnes, this::fits)
+          .find(() -> asked > MOST_ASKED)
+          .or(
+              () ->
+                  Optional.of(longest)
+                      .filter(it -> asked > MOST_ASKED && stages == it.size() - 1));
     }
   }
 
-  /** What a division costs, the worst first. */
-  private record Cost(int kind, int off, int small, int within, double uneven)
-      implements Comparable<Cost> {
-    static final Cost NONE = new Cost(0, 0, 0, 0, 0);
-
-    Cost plus(Cost more) {
-      return new Cost(
-          kind + more.kind,
-          off + more.off,
-          small + more.small,
-          within + more.within,
-          uneven + more.uneven);
-    }
-
-    @Override
-    public int compareTo(Cost other) {
-      int first = Integer.compare(kind, other.kind);
-      first = first == 0 ? Integer.compare(small, other.small) : first;
-      first = first == 0 ? Integer.compare(off, other.off) : first;
-      first = first == 0 ? Integer.compare(within, other.within) : first;
-      return first == 0 ? Double.compare(uneven, other.uneven) : first;
-    }
-  }
-
-  /** Boundaries from the first on, and what they cost. */
-  private record Way(List<Integer> cuts, Cost cost) {
-    int end() {
-      return cuts.get(cuts.size() - 1);
-    }
-
-    Way to(int next, Cost more) {
-      List<Integer> longer = new ArrayList<>(cuts);
-      longer.add(next);
-      return new Way(List.copyOf(longer), cost.plus(more));
-    }
-
-    Way better(Way other) {
-      return other.cost.compareTo(cost) < 0 ? other : this;
+  /**
+   * Whether a stretch fits, which also decides of shorter stretches with one of its ends, or of
+   * longer ones where it does not.
+   */
+  private record Answer(int from, int to, Room room, boolean fits) {
+    boolean decides(int begin, int end, Room wanted) {
+      boolean harder = begin <= from && end >= to && wanted.compareTo(room) <= 0;
+      boolean easier = begin >= from && end <= to && wanted.compareTo(room) >= 0;
+      return (begin == from || end == to) && (fits ? easier : harder);
     }
   }
 }

@@ -145,13 +145,13 @@ final class OneStage {
   }
 
   private boolean isUp() {
-    return !job.progress.get(from).raised().isEmpty();
+    return !job.progress().get(from).raised().isEmpty();
   }
 
   private boolean isOfRaising(CautionLine caution) {
     return caution.steps().stream()
         .filter(n -> n <= from)
-        .anyMatch(n -> !job.progress.get(n).raised().equals(job.progress.get(n - 1).raised()));
+        .anyMatch(n -> !job.progress().get(n).raised().equals(job.progress().get(n - 1).raised()));
   }
 
   /**
@@ -241,7 +241,7 @@ final class OneStage {
 
   private List<Support> support() {
     Set<String> raised = new HashSet<>();
-    job.progress
+    job.progress()
         .subList(from, to + 1)
         .forEach(at -> at.raised().forEach(place -> raised.add(place.word())));
     List<Support> these =
@@ -293,7 +293,7 @@ final class OneStage {
   }
 
   private Stage stage(int n, int of, List<TorqueLine> table, IntUnaryOperator sheetOf) {
-    VehicleStates states = new VehicleStates(job.resolved, job.whole, job.progress);
+    VehicleStates states = new VehicleStates(job.resolved, job.whole, job.progress());
     boolean isLast = to == job.lines.size();
     return new Stage(
         n,

@@ -18,6 +18,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.IntUnaryOperator;
 
 /**
@@ -31,7 +32,7 @@ public final class StageSheets {
   final List<Selected> torque;
   final SocketNeeds sockets;
   final List<CheckLine> evening;
-  final List<Snapshot> progress;
+  private Optional<List<Snapshot>> progress = Optional.empty();
 
   /** The last step that tightens each fastener. */
   final Map<ItemAt, Integer> tightened = new HashMap<>();
@@ -60,7 +61,6 @@ public final class StageSheets {
     this.sockets = sockets;
     this.evening =
         checks.stream().filter(check -> check.moment() == Moment.EVENING_BEFORE).toList();
-    this.progress = Progress.of(resolved, lines);
     for (int i = 0; i < lines.size(); i++) {
       for (ItemAt item : lines.get(i).doUp()) {
         tightened.put(item, i);
@@ -105,9 +105,17 @@ public final class StageSheets {
     return whole;
   }
 
+  /** The vehicle at each boundary; worked out for jobs that are divided. */
+  List<Snapshot> progress() {
+    if (progress.isEmpty()) {
+      progress = Optional.of(Progress.of(resolved, lines));
+    }
+    return progress.get();
+  }
+
   /** Where the work may rest. */
   List<Point> restingPoints() {
-    return RestingPoints.of(resolved, lines, progress, whole);
+    return RestingPoints.of(resolved, lines, progress(), whole);
   }
 
   /**
