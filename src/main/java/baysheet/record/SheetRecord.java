@@ -153,7 +153,10 @@ public final class SheetRecord {
   }
 
   private static JsonObject wrench(Sheet.WrenchLine wrench) {
-    return new JsonObject().put("name", wrench.name()).put("calibrated", wrench.calibrated());
+    return new JsonObject()
+        .put("name", wrench.name())
+        .put("calibrated", wrench.calibrated())
+        .put("due", wrench.due());
   }
 
   private static JsonObject socket(Sheet.SocketLine socket) {

@@ -294,8 +294,8 @@ public record Sheet(
     }
   }
 
-  /** A torque wrench that the table names, with the day of its last calibration. */
-  public record WrenchLine(String name, LocalDate calibrated) {}
+  /** A torque wrench that the table names, with the days of its last calibration and the next. */
+  public record WrenchLine(String name, LocalDate calibrated, LocalDate due) {}
 
   /**
    * What to lay out to reach a head.

@@ -91,9 +91,11 @@ public sealed interface Statement {
   /** A row is checked again after a distance; where that is absent, the vehicle's data gives it. */
   record Recheck(Row row, Optional<Quantity> distance) implements Statement {}
 
-  /** What is written in for a check: it is looked up, or read off the vehicle as it is found. */
+  /** What is written in for a check: it is looked up, or it is what was found, done or booked. */
   static Statement writtenIn(String figure) {
-    return figure.endsWith(", as found") ? new Written(figure) : new FromData(figure);
+    return figure.matches(".*, as (found|done|booked)")
+        ? new Written(figure)
+        : new FromData(figure);
   }
 
   /** A figure that is looked up in the vehicle's data and written in. */
@@ -115,10 +117,10 @@ public sealed interface Statement {
     }
   }
 
-  /** A wrench with the day of its last calibration. */
-  record Calibrated(String wrench, LocalDate on) {
-    public static Calibrated of(Wrench wrench) {
-      return new Calibrated(wrench.name(), wrench.calibrated());
+  /** A wrench with the day of its last calibration and the last day on which that holds. */
+  record Calibrated(String wrench, LocalDate on, LocalDate due) {
+    public static Calibrated of(Wrench wrench, int months) {
+      return new Calibrated(wrench.name(), wrench.calibrated(), wrench.due(months));
     }
   }
 

@@ -90,9 +90,14 @@ public record Wrench(
     if (calibrated.isAfter(day)) {
       return Optional.of("it was calibrated on " + calibrated + ", after that day");
     }
-    return calibrated.plusMonths(calibrationMonths).isBefore(day)
+    return due(calibrationMonths).isBefore(day)
         ? Optional.of("its calibration of " + calibrated + " does not hold on that day")
         : Optional.empty();
+  }
+
+  /** The last day on which its calibration holds. */
+  public LocalDate due(int calibrationMonths) {
+    return calibrated.plusMonths(calibrationMonths);
   }
 
   /** Least and most it may give at a setting, by its accuracy. */

@@ -40,7 +40,11 @@ final class CheckWords {
 
   /** The checks that a step of the sequence leads to. */
   List<CheckText> dueAt(SheetStep step) {
-    return due.at(step).stream().map(i -> check(i + 1, checks.get(i))).toList();
+    List<CheckText> texts = new ArrayList<>();
+    for (int i : due.at(step)) {
+      texts.add(check(step.n() + "." + (texts.size() + 1), i + 1, checks.get(i)));
+    }
+    return List.copyOf(texts);
   }
 
   /** All others. */
@@ -49,7 +53,7 @@ final class CheckWords {
     for (int i : due.later()) {
       groups
           .computeIfAbsent(checks.get(i).moment(), any -> new ArrayList<>())
-          .add(check(i + 1, checks.get(i)));
+          .add(check("", i + 1, checks.get(i)));
     }
     return groups.entrySet().stream()
         .map(
@@ -72,9 +76,10 @@ final class CheckWords {
     return language.text(check);
   }
 
-  private CheckText check(int n, CheckLine check) {
+  private CheckText check(String number, int n, CheckLine check) {
     String name = "check." + n;
     return new CheckText(
+        number,
         Phrases.sentence(text(check.text())),
         List.of(new BoxText(name, "", "check " + n + " done")),
         check.hold()

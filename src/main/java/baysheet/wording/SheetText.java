@@ -19,10 +19,12 @@ import java.util.List;
  * @param protect protective equipment of the whole job, each piece once
  * @param evening what has to be done the evening before
  * @param steps how many steps the sequence has
- * @param wrenches those that the table names, with the day of their last calibration
+ * @param wrenches those that the table names, with the day on which their calibration is due
  * @param checks those that no step of the sequence leads to, by their moments
  * @param openItems what somebody else must do before the sheet is closed
  * @param releasedBy who signs last: the second person, unless a check names somebody
+ * @param makersFigures where figures are found that no book of the garage has; nothing where none is
+ *     asked for
  */
 public record SheetText(
     String paper,
@@ -51,7 +53,8 @@ public record SheetText(
     String releasedBy,
     List<RecheckText> rechecks,
     String notes,
-    List<String> sources) {
+    List<String> sources,
+    String makersFigures) {
   public SheetText {
     cautions = List.copyOf(cautions);
     also = List.copyOf(also);
@@ -265,10 +268,12 @@ public record SheetText(
   /**
    * A check.
    *
+   * @param n its number below the step that leads to it; nothing where none does
    * @param because the steps that brought it: {@code steps 4, 7}, or nothing
    * @param needs a figure that is written in, with where it comes from, or nothing
    */
   public record CheckText(
+      String n,
       String text,
       List<BoxText> ticks,
       List<BoxText> hold,

@@ -10,6 +10,7 @@ import baysheet.sheet.Sheet;
 import baysheet.sheet.Sheet.SocketLine;
 import baysheet.sheet.Sheet.TallyLine;
 import baysheet.sheet.Sheet.ToolLine;
+import baysheet.sheet.Statement;
 import baysheet.sheet.TimeNeeded;
 import baysheet.torque.Drive;
 import baysheet.torque.Quantity;
@@ -76,7 +77,7 @@ final class SheetWords {
         sheet.steps().size(),
         sheet.sections().stream().map(steps::section).toList(),
         new TorqueWords(sheet.torque(), heading.torqueUnits().get(0), language).table(),
-        sheet.wrenches().stream().map(it -> it.name() + Phrases.NBSP + it.calibrated()).toList(),
+        sheet.wrenches().stream().map(this::wrench).toList(),
         sockets(),
         sheet.tools().stream()
             .filter(tool -> !standsForSocket(tool))
@@ -90,7 +91,8 @@ final class SheetWords {
         checks.releasedBy(sheet.stage(), heading),
         checks.rechecks(sheet.torque(), sheet.stage()),
         Phrases.sentence(Phrases.orNothing(sheet.notes())),
-        language.sources(sheet.sources()));
+        language.sources(sheet.sources()),
+        hasMakersFigures() ? Phrases.sentence(language.own(Phrase.MAKERS_FIGURES)) : "");
   }
 
   private HeadText head() {
@@ -159,10 +161,29 @@ final class SheetWords {
         .orElse("");
   }
 
+  private String wrench(Sheet.WrenchLine wrench) {
+    boolean today = wrench.due().equals(heading.date());
+    return language.own(today ? Phrase.DUE_TODAY : Phrase.DUE_ON, wrench.name(), wrench.due());
+  }
+
+  /** Whether something is written in that no book of the garage has. */
+  private boolean hasMakersFigures() {
+    Stream<Statement> figures =
+        Stream.concat(
+            sheet.steps().stream().flatMap(step -> step.entries().stream()),
+            sheet.checks().stream()
+                .flatMap(check -> check.needs().stream())
+                .map(Statement::writtenIn));
+    return figures.map(language::text).anyMatch(text -> text.matches("(.* )?maker\\b.*"));
+  }
+
   /** {@code 70 to 150 min, likely 95 min}, and the steps that it leaves out. */
   private String time() {
     TimeNeeded time = sheet.time();
-    String range = language.own(Phrase.TIME_RANGE, time.low(), time.high(), time.mean());
+    String range =
+        time.low() == time.high()
+            ? language.own(Phrase.TIME, time.mean())
+            : language.own(Phrase.TIME_RANGE, time.low(), time.high(), time.mean());
     List<Integer> untimed =
         sheet.steps().stream()
             .filter(step -> step.minutes().mean() == 0)
@@ -170,9 +191,7 @@ final class SheetWords {
             .toList();
     return untimed.isEmpty()
         ? range
-        : language.own(Phrase.AT_LEAST, range)
-            + "; "
-            + language.own(Phrase.NO_TIME_FOR, Phrases.counted("step", untimed));
+        : language.own(Phrase.PLUS_UNTIMED, range, Phrases.counted("step", untimed));
   }
 
   private static String saved(TimeNeeded time) {

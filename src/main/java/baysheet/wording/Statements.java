@@ -174,18 +174,23 @@ final class Statements {
   private String uncalibrated(Statement.Uncalibrated wrenches) {
     List<String> parts = new ArrayList<>();
     if (!wrenches.lapsed().isEmpty()) {
-      parts.add(language.own(Phrase.LAPSED, dated(wrenches.lapsed(), Phrase.LAST_CALIBRATED)));
+      parts.add(language.own(Phrase.LAPSED, overdue(wrenches.lapsed())));
     }
     if (!wrenches.later().isEmpty()) {
-      parts.add(
-          language.own(Phrase.CALIBRATED_LATER, dated(wrenches.later(), Phrase.CALIBRATED_ON)));
+      parts.add(language.own(Phrase.CALIBRATED_LATER, later(wrenches.later())));
     }
     return language.own(Phrase.UNCALIBRATED, String.join("; ", parts));
   }
 
-  private String dated(List<Statement.Calibrated> wrenches, Phrase phrase) {
+  private String overdue(List<Statement.Calibrated> wrenches) {
     return wrenches.stream()
-        .map(it -> language.own(phrase, it.wrench(), it.on()))
+        .map(it -> language.own(Phrase.WAS_DUE, it.wrench(), it.due()))
+        .collect(Collectors.joining(", "));
+  }
+
+  private String later(List<Statement.Calibrated> wrenches) {
+    return wrenches.stream()
+        .map(it -> language.own(Phrase.CALIBRATED_ON, it.wrench(), it.on()))
         .collect(Collectors.joining(", "));
   }
 

@@ -21,6 +21,9 @@ import java.util.stream.Collectors;
 public final class StepSentences {
   private static final String NO_BREAK = "\u00a0";
 
+  /** With this begins a note that is printed where the fastener is undone: its row is far away. */
+  private static final String HOLD = "hold ";
+
   private final Language language;
   private final WrenchSentences wrenches;
   private final Map<Integer, TorqueLine> torque = new HashMap<>();
@@ -169,10 +172,11 @@ public final class StepSentences {
 
   private List<String> words(Detail detail, boolean named) {
     if (detail instanceof Detail.Removed removed) {
-      return List.of(removed(torque.get(removed.line()), named));
+      TorqueLine line = torque.get(removed.line());
+      return List.of(removed(line, named), held(line));
     } else if (detail instanceof Detail.Slackened slackened) {
       TorqueLine line = torque.get(slackened.line());
-      return line.head().map(head -> times(line) + head.print()).stream().toList();
+      return List.of(line.head().map(head -> times(line) + head.print()).orElse(""), held(line));
     } else if (detail instanceof Detail.Installed installed) {
       TorqueLine line = torque.get(installed.line());
       return List.of(installed(line), line.twoVisits() ? snugOnly(line) : tightened(line, true));
@@ -192,6 +196,11 @@ public final class StepSentences {
       return List.of(elsewhere(elsewhere));
     }
     return List.of(language.own(Phrase.BOTH_ENDS_UP));
+  }
+
+  /** With what to hold it, where the note of the book begins with that. */
+  private String held(TorqueLine line) {
+    return line.note().filter(note -> note.startsWith(HOLD)).map(language::text).orElse("");
   }
 
   /** Count and head; the name as well where the step removes several kinds. */

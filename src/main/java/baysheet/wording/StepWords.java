@@ -57,9 +57,13 @@ final class StepWords {
         hold(step));
   }
 
-  /** For both sides of a pair together. */
+  /**
+   * For both sides of a pair together. A step that waits says itself for how long: minutes beside
+   * it would be taken for that.
+   */
   private String minutes(SheetStep step) {
-    String minutes = Phrases.minutes(step.minutes().mean());
+    boolean waits = sentences.text(step.source()).matches("(.*, w|W)ait .*");
+    String minutes = waits ? "" : Phrases.minutes(step.minutes().mean());
     return minutes.isEmpty() || step.places().size() != 2
         ? minutes
         : language.own(Phrase.BOTH_SIDES, minutes);

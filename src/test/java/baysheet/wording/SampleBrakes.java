@@ -46,7 +46,7 @@ final class SampleBrakes {
             "Soak the carrier bolts and disc screws, front left and right, with penetrating fluid"),
         SampleBrakeSteps.sections(),
         torqueLines(),
-        List.of(new Sheet.WrenchLine("W3", LocalDate.of(2026, 1, 15))),
+        List.of(new Sheet.WrenchLine("W3", LocalDate.of(2026, 1, 15), LocalDate.of(2027, 1, 15))),
         sockets(),
         List.of(
             new Sheet.ToolLine("piston press", true, true, false),

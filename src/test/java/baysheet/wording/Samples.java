@@ -100,7 +100,7 @@ public final class Samples {
                 .stages(torque("25", "18", "W2"))
                 .reuse(Reuse.NEW)
                 .build()),
-        List.of(new Sheet.WrenchLine("W2", LocalDate.of(2026, 1, 15))),
+        List.of(new Sheet.WrenchLine("W2", LocalDate.of(2026, 1, 15), LocalDate.of(2027, 1, 15))),
         List.of(SampleLines.socket("3/8 in", "hex 17 mm", false, 1, 4, true)),
         List.of(new Sheet.ToolLine("drain tray 8\u00a0L", false, true, false)),
         List.of(

@@ -121,7 +121,12 @@ public final class Headings {
     return resolved.shop().crib().wrenches().stream()
         .map(Located::value)
         .filter(wrench -> used.contains(wrench.name()))
-        .map(wrench -> new Sheet.WrenchLine(wrench.name(), wrench.calibrated()))
+        .map(
+            wrench ->
+                new Sheet.WrenchLine(
+                    wrench.name(),
+                    wrench.calibrated(),
+                    wrench.due(resolved.shop().calibrationMonths())))
         .toList();
   }
 

@@ -209,7 +209,10 @@ final class TorqueRowBuilder {
             .collect(
                 Collectors.partitioningBy(
                     wrench -> wrench.calibrated().isAfter(resolved.date()),
-                    Collectors.mapping(Statement.Calibrated::of, Collectors.toList())));
+                    Collectors.mapping(
+                        wrench ->
+                            Statement.Calibrated.of(wrench, resolved.shop().calibrationMonths()),
+                        Collectors.toList())));
     return new Statement.Uncalibrated(later.get(false), later.get(true));
   }
 

@@ -40,7 +40,7 @@ public final class StageSheets {
   /** Where each check of the sheet is due that is no step itself. */
   final Map<Integer, Integer> dueAt = new HashMap<>();
 
-  /** Where the parts of each task go on: at the first step of its own work. */
+  /** Where the parts of each task go on: at the first step that closes it up again. */
   final Map<TaskId, Integer> fitted = new LinkedHashMap<>();
 
   /**
@@ -88,7 +88,7 @@ public final class StageSheets {
   private void fittedParts() {
     for (int i = 0; i < lines.size(); i++) {
       for (PlannedStep step : lines.get(i).all()) {
-        if (step.phase() == Sheet.Phase.WORK) {
+        if (step.phase() == Sheet.Phase.CLOSE) {
           fitted.putIfAbsent(step.task(), i);
         }
       }

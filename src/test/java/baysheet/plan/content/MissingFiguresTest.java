@@ -86,8 +86,8 @@ class MissingFiguresTest {
   })
   void everyCircuitAsksForWhatGoesIntoIt(String circuit, String fluid, String words) {
     Sheet sheet = sheet(shop(circuit, ""));
-    assertTrue(entries(sheet).contains(words + " grade, from data"), entries(sheet).toString());
-    assertTrue(entries(sheet).contains(words + " quantity, from data"), entries(sheet).toString());
+    assertTrue(entries(sheet).contains(words + " grade, by the maker"), entries(sheet).toString());
+    assertTrue(entries(sheet).contains(words + " quantity, by the maker"), entries(sheet).toString());
     assertTrue(
         Printed.evening(sheet).stream().anyMatch(it -> it.contains(words + " grade and quantity")),
         Printed.evening(sheet).toString());
@@ -103,7 +103,7 @@ class MissingFiguresTest {
   void onlyWhatIsMissingIsAskedFor() {
     Sheet sheet = sheet(shop("coolant", "fluids: {coolant: {grade: blue concentrate}}\n"));
     assertEquals(
-        List.of("coolant quantity, from data"),
+        List.of("coolant quantity, by the maker"),
         entries(sheet).stream().filter(it -> it.startsWith("coolant")).toList());
     Sheet whole =
         sheet(shop("coolant", "fluids: {coolant: {grade: blue concentrate, capacity: 6.1 L}}\n"));
@@ -174,11 +174,11 @@ class MissingFiguresTest {
                 "sockets: []}",
                 "sockets: [], stands: {rated: 2000 kg, each: yes, count: 4}}");
     assertEquals(
-        List.of("support points, front, from data", "support points, rear, from data"),
+        List.of("support points, front, by the maker", "support points, rear, from data"),
         points(sheet(raised)));
     Sheet onStands = sheet(raised.replacing(JOB, "bay: 1", "bay: floor"));
     assertEquals(
-        List.of("support points, rear, from data", "jacking point, rear, from data"),
+        List.of("support points, rear, by the maker", "jacking point, rear, from data"),
         points(onStands));
     assertEquals(
         2,
