@@ -227,7 +227,7 @@ enum Phrase {
   RE_USE_NOT_STATED("re-use not stated"),
   FROM_DATA("%s, by the maker"),
   MAKERS_FIGURES(
-      "Figures by the maker: look in the vehicle maker's current data, for the book lacks them"),
+      "Read each figure “by the maker” in the vehicle maker's current data, for the book lacks it"),
   BOTH_SIDES("%s for both sides"),
   ROUNDS("rounds: %s"),
   RE_CHECK_AFTER("re-check after %s"),
