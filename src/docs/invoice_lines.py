@@ -1,5 +1,5 @@
 """Prints the lines of an invoice from the records of a job's sheets, in order:
-python3 invoice_lines.py 2402-1.json 2402-2.json"""
+python3 invoice_lines.py 2402-1.json 2402-2.json 2402-3.json"""
 import json
 import sys
 

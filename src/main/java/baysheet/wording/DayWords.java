@@ -205,7 +205,7 @@ public final class DayWords {
     EveningList list = report.evening();
     return List.of(
         new DayText.LinesText("Borrow", lines(list.borrow())),
-        new DayText.LinesText("Book", lines(list.book())),
+        new DayText.LinesText("Arrange", lines(list.book())),
         new DayText.LinesText("Find figures", lines(list.figures())));
   }
 
@@ -231,7 +231,12 @@ public final class DayWords {
     for (EveningList.Part part : report.evening().parts()) {
       parts
           .computeIfAbsent(part.job(), job -> new ArrayList<>())
-          .add(part.line().count() + " " + language.text(part.line().part()));
+          .add(
+              part.line().count()
+                  + Phrases.NBSP
+                  + "×"
+                  + Phrases.NBSP
+                  + language.text(part.line().part()));
     }
     return parts.entrySet().stream()
         .map(

@@ -23,8 +23,6 @@ import java.util.List;
  * @param checks those that no step of the sequence leads to, by their moments
  * @param openItems what somebody else must do before the sheet is closed
  * @param releasedBy who signs last: the second person, unless a check names somebody
- * @param makersFigures where figures are found that no book of the garage has; nothing where none is
- *     asked for
  */
 public record SheetText(
     String paper,
@@ -53,8 +51,7 @@ public record SheetText(
     String releasedBy,
     List<RecheckText> rechecks,
     String notes,
-    List<String> sources,
-    String makersFigures) {
+    SourcesText sources) {
   public SheetText {
     cautions = List.copyOf(cautions);
     also = List.copyOf(also);
@@ -71,7 +68,6 @@ public record SheetText(
     checks = List.copyOf(checks);
     openItems = List.copyOf(openItems);
     rechecks = List.copyOf(rechecks);
-    sources = List.copyOf(sources);
   }
 
   /**
@@ -285,6 +281,18 @@ public record SheetText(
       ticks = List.copyOf(ticks);
       hold = List.copyOf(hold);
       figure = List.copyOf(figure);
+    }
+  }
+
+  /**
+   * Whose figures these are.
+   *
+   * @param others where figures are found that no book of the garage has; nothing where none is
+   *     asked for
+   */
+  public record SourcesText(List<String> values, String others) {
+    public SourcesText {
+      values = List.copyOf(values);
     }
   }
 

@@ -17,6 +17,7 @@ import baysheet.torque.Quantity;
 import baysheet.wording.SheetText.DriveText;
 import baysheet.wording.SheetText.PartText;
 import baysheet.wording.SheetText.SocketText;
+import baysheet.wording.SheetText.SourcesText;
 import baysheet.wording.SheetText.TallyLineText;
 import baysheet.wording.SheetText.TallyText;
 import baysheet.wording.SheetText.ToolText;
@@ -91,8 +92,9 @@ final class SheetWords {
         checks.releasedBy(sheet.stage(), heading),
         checks.rechecks(sheet.torque(), sheet.stage()),
         Phrases.sentence(Phrases.orNothing(sheet.notes())),
-        language.sources(sheet.sources()),
-        hasMakersFigures() ? Phrases.sentence(language.own(Phrase.MAKERS_FIGURES)) : "");
+        new SourcesText(
+            language.sources(sheet.sources()),
+            hasMakersFigures() ? Phrases.sentence(language.own(Phrase.MAKERS_FIGURES)) : ""));
   }
 
   private HeadText head() {

@@ -200,7 +200,12 @@ public final class StepSentences {
 
   /** With what to hold it, where the note of the book begins with that. */
   private String held(TorqueLine line) {
-    return line.note().filter(note -> note.startsWith(HOLD)).map(language::text).orElse("");
+    return line
+        .note()
+        .filter(note -> note.startsWith(HOLD))
+        .map(language::text)
+        .map(Phrases::together)
+        .orElse("");
   }
 
   /** Count and head; the name as well where the step removes several kinds. */

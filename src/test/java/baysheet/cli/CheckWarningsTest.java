@@ -76,7 +76,7 @@ class CheckWarningsTest {
     assertTrue(codes(told).contains("wrench"), told.toString());
     JsonTree wrench =
         told.stream().filter(it -> it.text("code").equals("wrench")).findFirst().orElseThrow();
-    assertTrue(wrench.text("what").contains("lapsed"), told.toString());
+    assertTrue(wrench.text("what").contains("calibration overdue"), told.toString());
     assertTrue(wrench.text("at.file").contains(Garage.DAY), told.toString());
   }
 

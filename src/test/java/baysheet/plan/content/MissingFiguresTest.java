@@ -174,11 +174,11 @@ class MissingFiguresTest {
                 "sockets: []}",
                 "sockets: [], stands: {rated: 2000 kg, each: yes, count: 4}}");
     assertEquals(
-        List.of("support points, front, by the maker", "support points, rear, from data"),
+        List.of("support points, front, by the maker", "support points, rear, by the maker"),
         points(sheet(raised)));
     Sheet onStands = sheet(raised.replacing(JOB, "bay: 1", "bay: floor"));
     assertEquals(
-        List.of("support points, rear, by the maker", "jacking point, rear, from data"),
+        List.of("support points, rear, by the maker", "jacking point, rear, by the maker"),
         points(onStands));
     assertEquals(
         2,
