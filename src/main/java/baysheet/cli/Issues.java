@@ -135,7 +135,7 @@ final class Issues {
     List<Page> pages = pages(make.apply(first), draw);
     pages.stream()
         .map(page -> page.made().sheet().heading())
-        .flatMap(it -> CarryCommand.denied(job, it, ledger.orElseThrow().index()).stream())
+        .flatMap(it -> ledger.flatMap(open -> CarryCommand.denied(job, it, open.index())).stream())
         .limit(1)
         .forEach(problems::add);
     if (problems.hasErrors()) {

@@ -234,9 +234,7 @@ final class BoxReader {
 
   private boolean isTicked(Found found, List<Piece> sure) {
     List<Piece> strokes =
-        found.drawn().stream()
-            .filter(it -> isOfAPen(it, found.evidence(it), sure))
-            .toList();
+        found.drawn().stream().filter(it -> isOfAPen(it, found.evidence(it), sure)).toList();
     return isLongEnough(found, strokes) || hasArms(found);
   }
 

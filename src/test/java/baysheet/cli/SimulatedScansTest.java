@@ -40,14 +40,17 @@ class SimulatedScansTest {
     private int writtenMarked;
     private int writtenDoubtful;
 
+    /** Pale ink can be lighter than the threshold of a scan in black and white. */
+    private int unseen;
+
     double doubtful() {
       return (double) (emptyDoubtful + writtenDoubtful) / (empty + written);
     }
 
     @Override
     public String toString() {
-      return "%d empty, of them %d doubtful; %d written, of them %d marked, %d doubtful"
-          .formatted(empty, emptyDoubtful, written, writtenMarked, writtenDoubtful);
+      return "%d empty, of them %d doubtful; %d written, of them %d marked, %d doubtful, %d not on the scan"
+          .formatted(empty, emptyDoubtful, written, writtenMarked, writtenDoubtful, unseen);
     }
   }
 
@@ -70,10 +73,12 @@ class SimulatedScansTest {
     assertEquals(List.of(), wrong, report);
     assertTrue(unread * 50 <= SCANS, report);
     int written = clean.written + dirty.written;
-    // The goal is 0.99: a tick whose bottom lies under the border leaves two short ends in the box,
-    // and a short thick dash in black and white may as well be a smudge.
-    assertTrue(clean.writtenMarked + dirty.writtenMarked >= 0.965 * written, report);
-    assertTrue(clean.doubtful() < 0.035 && dirty.doubtful() < 0.08, report);
+    // The goals are 0.99 and 0.02: of one page in a hundred or two a fine pale pen breaks up into dots
+    // in black and white, which takes all its boxes; punched holes take boxes with them, and a short
+    // thick dash in black and white may as well be a smudge. Pages 1000 to 1299 had 0.982, 0.008 and
+    // 0.016.
+    assertTrue(clean.writtenMarked + dirty.writtenMarked >= 0.97 * written, report);
+    assertTrue(clean.doubtful() < 0.03 && dirty.doubtful() < 0.03, report);
   }
 
   /** A finger in grease leaves prints about the boxes, black on a black-and-white scan. */
@@ -111,6 +116,7 @@ class SimulatedScansTest {
       count.written++;
       count.writtenMarked += box.state() == State.MARKED ? 1 : 0;
       count.writtenDoubtful += doubtful ? 1 : 0;
+      count.unseen += box.ink() == 0 ? 1 : 0;
     } else {
       count.empty++;
       count.emptyDoubtful += doubtful ? 1 : 0;
