@@ -27,7 +27,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** The launcher for Unix. */
 @DisabledOnOs(OS.WINDOWS)
 class LauncherIT {
-  private static final String SHEETS = "sheets here/jobs/2026-03-02/2404.yaml -o out";
+  private static final String SHEETS = "sheets here/jobs/2026-03-02/2407.yaml -o out";
 
   private static final InstalledPackage.Ran VERSION =
       new InstalledPackage.Ran(0, "baysheet 0.1.0\n", "");
@@ -96,10 +96,10 @@ class LauncherIT {
     Garage garage = Garage.in(folder.resolve("garage"));
     assertEquals(
         Exit.DONE,
-        garage.run("sheets", "jobs/2026-03-02/2404.yaml", "-o", other.toString()).exit());
+        garage.run("sheets", "jobs/2026-03-02/2407.yaml", "-o", other.toString()).exit());
     assertArrayEquals(
-        Files.readAllBytes(other.resolve("2026-03-02/2404.pdf")),
-        Files.readAllBytes(accented.around().resolve("out/2026-03-02/2404.pdf")));
+        Files.readAllBytes(other.resolve("2026-03-02/2407.pdf")),
+        Files.readAllBytes(accented.around().resolve("out/2026-03-02/2407.pdf")));
   }
 
   @Test

@@ -74,9 +74,9 @@ class NamedPathsTest {
   /** The shop here is the demo's, which is found from the project's root. */
   @Test
   void aJobIsFoundByItsNumberAlone() {
-    Garage.Run run = garage.run("sheets", "2404", "-o", garage.out.toString());
+    Garage.Run run = garage.run("sheets", "2407", "-o", garage.out.toString());
     assertEquals(Exit.DONE, run.exit());
-    run.says("OUT/2026-03-02/2404.pdf");
+    run.says("OUT/2026-03-02/2407.pdf");
   }
 
   @Test

@@ -28,6 +28,7 @@ import baysheet.wording.Samples;
 import baysheet.wording.SheetText;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -123,7 +124,7 @@ class SafeWorkTest {
   }
 
   private static boolean isJacked(String item) {
-    return FOLDER.catalogue().items().get(item).kinds().stream()
+    return FOLDER.catalogue().items().get(Step.withoutPlace(item)).kinds().stream()
         .anyMatch(kind -> kind.value().equals("jacked"));
   }
 
@@ -155,7 +156,8 @@ class SafeWorkTest {
     SheetText.StepText first =
         text.sections().stream()
             .flatMap(section -> section.steps().stream())
-            .filter(step -> step.text().contains("push a solid block under each wheel"))
+            .filter(
+                step -> step.text().contains("push a rated, solid block level under each wheel"))
             .findFirst()
             .orElseThrow();
     assertEquals(first.n(), String.valueOf(from));
@@ -168,17 +170,26 @@ class SafeWorkTest {
     Sheet sheet = sheet(SHOP, "2026-03-02/2402.yaml");
     Sheet.SheetStep chock =
         sheet.steps().stream()
+            .filter(it -> Printed.text(it).startsWith("Chock"))
+            .findFirst()
+            .orElseThrow();
+    Sheet.SheetStep jack =
+        sheet.steps().stream()
             .filter(it -> it.procedure().equals("raise-jack") && it.phase() == Sheet.Phase.OPEN)
             .findFirst()
             .orElseThrow();
-    assertTrue(Printed.text(chock).startsWith("Chock"), chock.toString());
-    assertEquals(List.of(), chock.undo());
-    for (String name : List.of("vehicle-support", "roll-away")) {
-      CautionLine caution =
-          sheet.cautions().stream().filter(it -> it.name().equals(name)).findFirst().orElseThrow();
-      assertEquals(chock.n(), caution.steps().get(0), caution.toString());
-      assertTrue(chock.letters().all().contains(caution.letter()), chock.toString());
-    }
+    assertTrue(chock.n() < jack.n());
+    Map.of("roll-away", chock, "vehicle-support", jack)
+        .forEach(
+            (name, step) -> {
+              CautionLine caution =
+                  sheet.cautions().stream()
+                      .filter(it -> it.name().equals(name))
+                      .findFirst()
+                      .orElseThrow();
+              assertEquals(step.n(), caution.steps().get(0), caution.toString());
+              assertTrue(step.letters().all().contains(caution.letter()), step.toString());
+            });
   }
 
   @Test

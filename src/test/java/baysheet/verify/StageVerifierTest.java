@@ -12,6 +12,7 @@ import baysheet.plan.stage.Division;
 import baysheet.report.Problems;
 import baysheet.resolve.Resolved;
 import baysheet.rules.Altered;
+import baysheet.sheet.CautionLine;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.Stage;
 import baysheet.sheet.Stage.VehicleState;
@@ -110,6 +111,22 @@ class StageVerifierTest {
       }
     }
     assertEquals(List.of(), unseen);
+  }
+
+  /**
+   * Whoever holds only the last sheet refits the earth clamp, and looks up from below on blocks.
+   */
+  @Test
+  void theLastStageWarnsOfWhatIsStillDoneThere() {
+    assertTrue(lastCautions("2413").containsAll(List.of("battery-short", "starts-itself")));
+    assertTrue(lastCautions("2405").containsAll(List.of("vehicle-support", "eye-dirt")));
+  }
+
+  private static List<String> lastCautions(String number) {
+    Divided job = JOBS.stream().filter(it -> it.name().contains(number)).findFirst().orElseThrow();
+    return job.stages().get(job.stages().size() - 1).cautions().stream()
+        .map(CautionLine::name)
+        .toList();
   }
 
   /** What several stages need may stand on another one as well; then it is a question of tools. */

@@ -90,7 +90,7 @@ public final class ChockSteps {
       int at = beginningOfRaising(line);
       boolean written = line.step().phase().isWork();
       Moment moment = written && up.isEmpty() ? Moment.BEFORE_LIFTING : line.moment();
-      if (Collections.disjoint(holding, chocked)) {
+      if (Collections.disjoint(holding, chocked) || isPulledFirst(at)) {
         add(at++, moment, new StepSource.Chocks(true, place(holding), false));
       }
       if (!staying.isEmpty() && !isOffBlocks(line)) {
@@ -120,6 +120,17 @@ public final class ChockSteps {
       at--;
     }
     return at;
+  }
+
+  /** Whether a procedure sets its own chocks only once somebody has pulled at a nut. */
+  private boolean isPulledFirst(int at) {
+    for (PlacedStep line : all.subList(at, all.size())) {
+      boolean pulls = !line.slacken().isEmpty();
+      if (pulls || !set(line).isEmpty()) {
+        return pulls;
+      }
+    }
+    return false;
   }
 
   /** Wheels that are up, and tried, come down again: no chock may lie under them. */

@@ -117,9 +117,8 @@ final class OneStage {
   }
 
   /**
-   * Whether work goes on here that an earlier stage was warned of: with a tool that its procedure
-   * names as a whole, or on what came off there and goes on here. What only damages things is not
-   * said again.
+   * Whether work goes on here that an earlier stage was warned of: with a tool of its procedure, or
+   * on what came off there and goes on here. What only damages things is not said again.
    */
   private boolean isMetAgain(CautionLine caution) {
     List<Trigger> when = job.resolved.catalogue().cautions().get(caution.name()).when();
