@@ -1,5 +1,7 @@
 package baysheet.cli;
 
+import baysheet.output.Exit;
+import baysheet.output.Console;
 import java.io.PrintWriter;
 import java.io.Writer;
 import java.time.LocalDate;

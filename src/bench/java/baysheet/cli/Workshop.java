@@ -1,5 +1,9 @@
 package baysheet.cli;
 
+import baysheet.output.SheetMaker;
+import baysheet.output.MadeSheet;
+import baysheet.output.Day;
+import baysheet.files.ShopFolders;
 import baysheet.books.ShopFolder;
 import baysheet.box.Form;
 import baysheet.layout.Fonts;

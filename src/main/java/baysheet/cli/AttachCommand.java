@@ -1,5 +1,9 @@
 package baysheet.cli;
 
+import baysheet.collect.CollectedForms;
+import baysheet.collect.Collecting;
+import baysheet.collect.SignedPages;
+import baysheet.files.YamlFiles;
 import baysheet.ledger.Disk;
 import baysheet.ledger.Event;
 import baysheet.ledger.Event.Attached;
@@ -8,6 +12,9 @@ import baysheet.ledger.Index;
 import baysheet.ledger.Ledger;
 import baysheet.ledger.PersonalFiles.Note;
 import baysheet.ledger.SheetStory;
+import baysheet.output.Console;
+import baysheet.output.Exit;
+import baysheet.output.OutFiles;
 import baysheet.pdf.Attachment;
 import baysheet.pdf.Attachment.Relationship;
 import baysheet.pdf.Invoice;

@@ -1,18 +1,18 @@
 package baysheet.cli;
 
+import baysheet.files.DayFolders;
+import baysheet.files.YamlFiles;
 import baysheet.ledger.Disk;
 import baysheet.ledger.Event;
 import baysheet.ledger.Event.Carried;
 import baysheet.ledger.Event.Withdrawn;
-import baysheet.ledger.Index;
 import baysheet.ledger.KeptRecord;
 import baysheet.ledger.Ledger;
 import baysheet.ledger.SheetStory;
-import baysheet.report.Problem;
-import baysheet.report.ProblemCode;
+import baysheet.output.Console;
+import baysheet.output.Exit;
+import baysheet.output.OutFiles;
 import baysheet.report.Problems;
-import baysheet.report.Source;
-import baysheet.sheet.Heading;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -204,20 +204,6 @@ final class CarryCommand extends Command {
                 + "]";
     return "carried: {from: %s, sheet: %s%s%s}\n"
         .formatted(DayFolders.day(from.file()), sheet, step, found);
-  }
-
-  /** What is wrong with a job that says it goes on from a sheet; empty where nothing is. */
-  static Optional<Problem> denied(Path job, Heading heading, Index index) {
-    return heading
-        .carried()
-        .flatMap(it -> index.denies(heading.job(), it.from(), it.sheet(), it.step()))
-        .map(
-            why ->
-                Problem.of(
-                        ProblemCode.NOT_ISSUED,
-                        new Source(YamlFiles.shown(job), "").whole(),
-                        "carried: " + why)
-                    .expecting("the sheet that the work stopped on, as its header has it"));
   }
 
   /** YAML's double quotes: what JSON escapes, YAML reads. */

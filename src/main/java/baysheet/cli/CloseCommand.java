@@ -1,6 +1,9 @@
 package baysheet.cli;
 
 import baysheet.books.Shop;
+import baysheet.collect.SignedForm;
+import baysheet.files.ShopFolders;
+import baysheet.files.YamlFiles;
 import baysheet.layout.Fonts;
 import baysheet.ledger.Closing;
 import baysheet.ledger.Disk;
@@ -9,6 +12,9 @@ import baysheet.ledger.Event.Closed;
 import baysheet.ledger.KeptRecord;
 import baysheet.ledger.Ledger;
 import baysheet.ledger.SheetStory;
+import baysheet.output.Console;
+import baysheet.output.Exit;
+import baysheet.output.OutFiles;
 import baysheet.report.Nearest;
 import baysheet.report.Problem;
 import baysheet.report.ProblemCode;

@@ -1,12 +1,19 @@
 package baysheet.cli;
 
-import baysheet.cli.CollectedJobs.Job;
-import baysheet.cli.Collecting.Page;
-import baysheet.cli.Collecting.Result;
+import baysheet.collect.CollectedForms;
+import baysheet.collect.CollectedJobs;
+import baysheet.collect.CollectedJobs.Job;
+import baysheet.collect.Collecting;
+import baysheet.collect.Collecting.Page;
+import baysheet.collect.Collecting.Result;
+import baysheet.collect.SignedPages;
+import baysheet.files.YamlFiles;
 import baysheet.json.JsonObject;
 import baysheet.json.JsonText;
 import baysheet.ledger.KeptRecord;
 import baysheet.ledger.Ledger;
+import baysheet.output.Console;
+import baysheet.output.Exit;
 import baysheet.report.Problems;
 import baysheet.report.TerminalText;
 import java.nio.file.Path;

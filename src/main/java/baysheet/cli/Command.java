@@ -1,5 +1,6 @@
 package baysheet.cli;
 
+import baysheet.output.Console;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;

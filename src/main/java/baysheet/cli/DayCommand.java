@@ -3,6 +3,11 @@ package baysheet.cli;
 import baysheet.books.Shop;
 import baysheet.books.ShopFolder;
 import baysheet.box.Form;
+import baysheet.files.DayFolders;
+import baysheet.files.JobGroups;
+import baysheet.files.ShopFolders;
+import baysheet.files.Writers;
+import baysheet.files.YamlFiles;
 import baysheet.garage.DayReport;
 import baysheet.layout.Fonts;
 import baysheet.layout.MissingGlyph;
@@ -10,6 +15,15 @@ import baysheet.layout.PageFit;
 import baysheet.ledger.Disk;
 import baysheet.ledger.Tables;
 import baysheet.ledger.Tables.Column;
+import baysheet.output.AsyncValue;
+import baysheet.output.Console;
+import baysheet.output.Exit;
+import baysheet.output.LayoutProblems;
+import baysheet.output.OutFiles;
+import baysheet.output.OutputLock;
+import baysheet.output.SheetMaker;
+import baysheet.output.SummaryLine;
+import baysheet.output.Targets;
 import baysheet.pdf.PdfInfo;
 import baysheet.record.DayRecord;
 import baysheet.report.Problems;
@@ -31,8 +45,6 @@ import picocli.CommandLine.Model.PositionalParamSpec;
 /** The command that lays out a day: timetable, evening list, parts, state. */
 final class DayCommand extends Command {
   /** The name of a day's page, which no job can have. */
-  static final String NAME = "day";
-
   private final ShopChoice choice;
 
   private final PositionalParamSpec day =
@@ -59,7 +71,7 @@ final class DayCommand extends Command {
   DayCommand(Console console, Supplier<LocalDate> today) {
     super(
         console,
-        NAME,
+        Targets.DAY,
         "Lay out a day: who does what in which bay, what is at risk, what to have ready the"
             + " evening before.");
     this.choice = new ShopChoice(today);
@@ -137,7 +149,7 @@ final class DayCommand extends Command {
         console.say(SummaryLine.unplanned(group.root().resolve(date.toString())));
         return false;
       }
-      Path file = place.resolve(date.toString()).resolve(NAME + ".pdf");
+      Path file = place.resolve(date.toString()).resolve(Targets.DAY + ".pdf");
       Optional<byte[]> pdf = page.pdf(report, group.root().resolve(date.toString()), problems);
       OutFiles files = new OutFiles(Disk.REAL);
       OutputLock.whileHeld(

@@ -1,12 +1,17 @@
 package baysheet.cli;
 
 import baysheet.books.ShopFolder;
+import baysheet.files.NaturalOrder;
+import baysheet.files.YamlFiles;
 import baysheet.garage.DayJob;
 import baysheet.garage.DayReport;
 import baysheet.garage.EveningList;
 import baysheet.garage.GarageDay;
 import baysheet.ledger.Index;
 import baysheet.ledger.SheetStory;
+import baysheet.output.Issues;
+import baysheet.output.RunReport;
+import baysheet.output.SheetMaker;
 import baysheet.plan.Planner;
 import baysheet.plan.TracedPlan;
 import baysheet.report.Problems;
@@ -76,7 +81,7 @@ final class DayReader {
     try {
       return new Outcome(file, job(file, own), own, Optional.empty());
     } catch (StackOverflowError | OutOfMemoryError e) {
-      own.add(Batch.tooMuch(file));
+      own.add(YamlFiles.tooMuch(file));
       return new Outcome(file, Optional.empty(), own, Optional.empty());
     } catch (RuntimeException e) {
       own.add(RunReport.internalError(file));

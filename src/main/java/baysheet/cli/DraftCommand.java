@@ -6,8 +6,16 @@ import baysheet.books.JobReader;
 import baysheet.books.Place;
 import baysheet.books.Procedure;
 import baysheet.books.ShopFolder;
+import baysheet.files.BookDraft;
+import baysheet.files.DayFolders;
+import baysheet.files.ShopFolders;
+import baysheet.files.WorkAt;
+import baysheet.files.YamlFiles;
 import baysheet.layout.Fonts;
 import baysheet.ledger.Disk;
+import baysheet.output.Console;
+import baysheet.output.Exit;
+import baysheet.output.OutFiles;
 import baysheet.report.Located;
 import baysheet.report.Problems;
 import baysheet.report.Source;
@@ -125,7 +133,7 @@ final class DraftCommand extends Command {
             .flatMap(ShopFolders::rootOf);
     return Options.<Path>given(shop).isEmpty() && near.isPresent()
         ? near.get()
-        : ShopFolders.rootFor(Options.given(shop), line());
+        : ShopChoice.rootFor(Options.given(shop), line());
   }
 
   private Optional<Job> job(Path file, ShopFolders folders, ShopFolder folder, Problems problems) {

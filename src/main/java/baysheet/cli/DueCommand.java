@@ -1,6 +1,7 @@
 package baysheet.cli;
 
 import baysheet.ledger.Due;
+import baysheet.output.Console;
 import baysheet.torque.Dimension;
 import baysheet.torque.Quantity;
 import baysheet.torque.QuantityText;

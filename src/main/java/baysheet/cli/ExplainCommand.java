@@ -1,7 +1,15 @@
 package baysheet.cli;
 
 import baysheet.books.ShopFolder;
+import baysheet.files.DayFolders;
+import baysheet.files.JobGroups;
+import baysheet.files.ShopFolders;
+import baysheet.files.YamlFiles;
 import baysheet.layout.Fonts;
+import baysheet.output.Console;
+import baysheet.output.Exit;
+import baysheet.output.MadeSheet;
+import baysheet.output.SheetMaker;
 import baysheet.plan.Planner;
 import baysheet.plan.TracedPlan;
 import baysheet.report.ProblemCode;

@@ -1,11 +1,15 @@
 package baysheet.cli;
 
+import baysheet.collect.SignedForm;
 import baysheet.ledger.FolderEntries;
 import baysheet.ledger.Forgetting;
 import baysheet.ledger.Index;
 import baysheet.ledger.KeptRecord;
 import baysheet.ledger.Ledger;
 import baysheet.ledger.SheetStory;
+import baysheet.output.Console;
+import baysheet.output.Exit;
+import baysheet.output.Targets;
 import baysheet.report.Problems;
 import java.nio.file.Path;
 import java.time.LocalDate;

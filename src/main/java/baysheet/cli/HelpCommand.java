@@ -1,5 +1,7 @@
 package baysheet.cli;
 
+import baysheet.output.Console;
+import baysheet.output.Exit;
 import baysheet.report.ProblemCode;
 import java.util.List;
 import java.util.Optional;

@@ -4,6 +4,7 @@ import baysheet.ledger.History;
 import baysheet.ledger.Index;
 import baysheet.ledger.SheetStory;
 import baysheet.ledger.Tables;
+import baysheet.output.Console;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;

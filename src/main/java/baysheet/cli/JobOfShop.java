@@ -1,9 +1,18 @@
 package baysheet.cli;
 
+import baysheet.files.DayFolders;
+import baysheet.files.ShopFolders;
+import baysheet.files.Writers;
+import baysheet.files.YamlFiles;
 import baysheet.layout.Fonts;
 import baysheet.ledger.Disk;
 import baysheet.ledger.Ledger;
 import baysheet.ledger.SheetStory;
+import baysheet.output.Batch;
+import baysheet.output.Console;
+import baysheet.output.Issues;
+import baysheet.output.SheetMaker;
+import baysheet.output.Sheets;
 import baysheet.report.Problems;
 import baysheet.template.Layouts;
 import java.nio.file.Files;

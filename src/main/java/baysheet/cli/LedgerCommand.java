@@ -1,9 +1,14 @@
 package baysheet.cli;
 
+import baysheet.files.YamlFiles;
 import baysheet.ledger.Disk;
 import baysheet.ledger.Index;
 import baysheet.ledger.Ledger;
 import baysheet.ledger.Tables;
+import baysheet.output.Console;
+import baysheet.output.Exit;
+import baysheet.output.Issues;
+import baysheet.output.OutputLock;
 import baysheet.report.Nearest;
 import baysheet.report.Problems;
 import java.nio.file.Files;

@@ -1,5 +1,9 @@
 package baysheet.cli;
 
+import baysheet.files.ShopFolders;
+import baysheet.output.Console;
+import baysheet.output.Exit;
+import baysheet.output.Targets;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
@@ -26,7 +30,7 @@ public final class Main {
       List.of(
           "sheets",
           "check",
-          DayCommand.NAME,
+          Targets.DAY,
           "explain",
           "torque",
           "start",
@@ -134,7 +138,7 @@ public final class Main {
     return switch (name) {
       case "sheets" -> new SheetsCommand(console, today, Startup.start());
       case "check" -> new CheckCommand(console);
-      case DayCommand.NAME -> new DayCommand(console, today);
+      case Targets.DAY -> new DayCommand(console, today);
       case "explain" -> new ExplainCommand(console);
       case "torque" -> new TorqueCommand(console, today);
       case "start" -> new StartCommand(console, today);

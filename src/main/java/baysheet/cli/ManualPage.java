@@ -1,5 +1,6 @@
 package baysheet.cli;
 
+import baysheet.output.Console;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;

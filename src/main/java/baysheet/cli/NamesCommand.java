@@ -3,8 +3,11 @@ package baysheet.cli;
 import baysheet.books.Catalogue;
 import baysheet.books.CatalogueReader;
 import baysheet.books.ShopFolder;
+import baysheet.files.ShopFolders;
 import baysheet.layout.Fonts;
 import baysheet.ledger.Tables;
+import baysheet.output.Console;
+import baysheet.output.Exit;
 import baysheet.record.NameList;
 import baysheet.report.Problems;
 import baysheet.report.Source;
@@ -115,6 +118,6 @@ final class NamesCommand extends Command {
 
   private Optional<Path> root() {
     Optional<Path> named = Options.given(shop);
-    return named.isPresent() ? Optional.of(ShopFolders.rootFor(named, line())) : ShopFolders.here();
+    return named.isPresent() ? Optional.of(ShopChoice.rootFor(named, line())) : ShopFolders.here();
   }
 }

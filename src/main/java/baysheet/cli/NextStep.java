@@ -1,5 +1,7 @@
 package baysheet.cli;
 
+import baysheet.files.DayFolders;
+import baysheet.files.YamlFiles;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;

@@ -1,6 +1,8 @@
 package baysheet.cli;
 
 import baysheet.books.Shop;
+import baysheet.files.DayFolders;
+import baysheet.files.ShopFolders;
 import baysheet.layout.Fonts;
 import baysheet.report.Located;
 import baysheet.report.Problems;

@@ -1,5 +1,6 @@
 package baysheet.cli;
 
+import baysheet.output.Console;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;

@@ -7,7 +7,11 @@ import baysheet.books.Procedure;
 import baysheet.books.ReferenceSort;
 import baysheet.books.ShopFolder;
 import baysheet.books.SpecBook;
+import baysheet.files.ShopFolders;
+import baysheet.files.WorkAt;
 import baysheet.layout.Fonts;
+import baysheet.output.Console;
+import baysheet.output.Exit;
 import baysheet.record.ProcedureList;
 import baysheet.report.Located;
 import baysheet.report.Problem;
@@ -46,7 +50,7 @@ final class ProceduresCommand extends Command {
   @Override
   public Integer call() {
     Problems problems = new Problems();
-    Path root = ShopFolders.rootFor(Options.given(shop), line());
+    Path root = ShopChoice.rootFor(Options.given(shop), line());
     Optional<ShopFolder> folder = new ShopFolders(Fonts.builtIn()).read(root, problems);
     folder.ifPresent(this::list);
     console.problems(problems.all(), "what is in files with errors is missing", false);

@@ -1,6 +1,7 @@
 package baysheet.cli;
 
 import baysheet.ledger.Recall;
+import baysheet.output.Console;
 import baysheet.torque.ParseFailure;
 import baysheet.torque.ParseResult;
 import baysheet.torque.Parsed;

@@ -1,7 +1,18 @@
 package baysheet.cli;
 
+import baysheet.files.DayFolders;
+import baysheet.files.ShopFolders;
 import baysheet.layout.Fonts;
 import baysheet.ledger.Disk;
+import baysheet.output.AsyncValue;
+import baysheet.output.Batch;
+import baysheet.output.Console;
+import baysheet.output.DryRun;
+import baysheet.output.Issues;
+import baysheet.output.Printing;
+import baysheet.output.RunReport;
+import baysheet.output.SheetMaker;
+import baysheet.output.Sheets;
 import baysheet.print.Printer;
 import baysheet.template.Layouts;
 import java.nio.file.Path;

@@ -1,5 +1,8 @@
 package baysheet.cli;
 
+import baysheet.files.DayFolders;
+import baysheet.files.ShopFolders;
+import baysheet.files.YamlFiles;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -96,5 +99,21 @@ final class ShopChoice {
   /** Today's folder in the shop. */
   Path today(CommandLine command) {
     return root(command).resolve(today.get().toString());
+  }
+
+  /**
+   * The shop folder that is named, or the one here.
+   *
+   * @param command for the complaint when there is none
+   */
+  static Path rootFor(Optional<Path> named, CommandLine command) {
+    return named.isPresent()
+        ? ShopFolders.rootOf(named.get())
+            .orElseThrow(
+                () ->
+                    new WrongCommandLine(
+                        command,
+                        named.get() + " is no shop folder: it has no " + ShopFolders.SHOP_FILE))
+        : ShopFolders.here().orElseThrow(() -> new WrongCommandLine(command, ShopFolders.NOT_HERE));
   }
 }

@@ -1,6 +1,12 @@
 package baysheet.cli;
 
+import baysheet.files.NewFolder;
+import baysheet.files.NewShop;
+import baysheet.files.ShopFolders;
 import baysheet.ledger.Disk;
+import baysheet.output.Console;
+import baysheet.output.Exit;
+import baysheet.output.OutFiles;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -1,6 +1,8 @@
 package baysheet.cli;
 
+import baysheet.files.Writers;
 import baysheet.layout.Fonts;
+import baysheet.output.AsyncValue;
 import baysheet.template.Layouts;
 import java.util.concurrent.CompletableFuture;
 

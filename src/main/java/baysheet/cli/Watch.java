@@ -1,5 +1,6 @@
 package baysheet.cli;
 
+import baysheet.files.YamlFiles;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;

@@ -1,10 +1,15 @@
 package baysheet.cli;
 
+import baysheet.files.DayFolders;
+import baysheet.files.YamlFiles;
 import baysheet.ledger.Disk;
 import baysheet.ledger.Event;
 import baysheet.ledger.Event.Withdrawn;
 import baysheet.ledger.Ledger;
 import baysheet.ledger.SheetStory;
+import baysheet.output.Console;
+import baysheet.output.Exit;
+import baysheet.output.OutFiles;
 import baysheet.report.Problems;
 import java.io.IOException;
 import java.io.UncheckedIOException;

@@ -1,5 +1,5 @@
 /**
- * Commands, exit codes, clock, streams and files.
+ * Commands, their options, clock and streams.
  *
  * <p>May import: everything; only place for picocli and System.
  */

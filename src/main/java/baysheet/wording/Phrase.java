@@ -93,7 +93,8 @@ enum Phrase {
   FIGURE_RECORDED("Record the %s before anything is opened"),
   FLUID_NOT_GUESSED("the figure must be known before anything is drained"),
   RECHECK("Check the torque of the %s (row\u00a0%s) after %s"),
-  RECHECK_UNKNOWN("Check the torque of the %s (row\u00a0%s) after the distance in the maker's data"),
+  RECHECK_UNKNOWN(
+      "Check the torque of the %s (row\u00a0%s) after the distance in the maker's data"),
   GRADE("grade"),
   QUANTITY("quantity"),
   SUPPORT_POINTS("support points, %s"),

@@ -200,8 +200,7 @@ public final class StepSentences {
 
   /** With what to hold it, where the note of the book begins with that. */
   private String held(TorqueLine line) {
-    return line
-        .note()
+    return line.note()
         .filter(note -> note.startsWith(HOLD))
         .map(language::text)
         .map(Phrases::together)

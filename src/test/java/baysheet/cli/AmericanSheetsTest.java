@@ -6,8 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import baysheet.books.Glossary;
 import baysheet.books.Shop;
+import baysheet.files.ShopFolders;
 import baysheet.layout.Fonts;
 import baysheet.layout.Item;
+import baysheet.output.MadeSheet;
 import baysheet.report.Problems;
 import baysheet.sheet.CheckLine;
 import baysheet.sheet.Sheet;

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import baysheet.ledger.Index;
 import baysheet.ledger.SheetStory;
+import baysheet.output.Exit;
 import baysheet.report.Problems;
 import java.io.IOException;
 import java.io.UncheckedIOException;

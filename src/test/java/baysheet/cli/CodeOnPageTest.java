@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import baysheet.books.Shop;
 import baysheet.layout.Item;
+import baysheet.output.Day;
+import baysheet.output.MadeSheet;
 import baysheet.pdf.PdfWriter;
 import baysheet.scan.Grey;
 import baysheet.scan.PageReader;

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import baysheet.ledger.Index;
 import baysheet.ledger.SheetStory;
+import baysheet.output.Exit;
 import baysheet.pdf.Conformance;
 import baysheet.record.PlacedBoxes;
 import baysheet.report.Problems;

@@ -1,7 +1,12 @@
 package baysheet.cli;
 
 import baysheet.books.ShopFolder;
+import baysheet.files.DayFolders;
+import baysheet.files.ShopFolders;
+import baysheet.files.YamlFiles;
 import baysheet.layout.Fonts;
+import baysheet.output.MadeSheet;
+import baysheet.output.SheetMaker;
 import baysheet.report.Problems;
 import baysheet.template.Layouts;
 import java.io.IOException;

@@ -3,9 +3,13 @@ package baysheet.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import baysheet.files.ShopFolders;
 import baysheet.layout.Fonts;
 import baysheet.ledger.Index;
 import baysheet.ledger.SheetStory;
+import baysheet.output.Console;
+import baysheet.output.Exit;
+import baysheet.output.SheetMaker;
 import baysheet.report.Problems;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;

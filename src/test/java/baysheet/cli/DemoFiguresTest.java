@@ -6,6 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import baysheet.files.DayFolders;
+import baysheet.files.YamlFiles;
+import baysheet.output.Console;
+import baysheet.output.Exit;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;

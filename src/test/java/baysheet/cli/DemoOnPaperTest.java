@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import baysheet.books.Moment;
 import baysheet.books.Shop;
+import baysheet.output.Day;
+import baysheet.output.MadeSheet;
 import baysheet.pdf.PdfWriter;
 import baysheet.sheet.CautionLine;
 import baysheet.sheet.CheckLine;

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import baysheet.books.FastenerText;
 import baysheet.books.ShopFolder;
 import baysheet.books.SpecBook;
+import baysheet.files.ShopFolders;
 import baysheet.layout.Fonts;
 import baysheet.report.Located;
 import baysheet.report.Problems;

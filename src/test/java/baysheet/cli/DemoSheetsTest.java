@@ -9,6 +9,8 @@ import baysheet.box.Form;
 import baysheet.layout.EverySize;
 import baysheet.layout.Item;
 import baysheet.layout.PageCheck;
+import baysheet.output.Day;
+import baysheet.output.MadeSheet;
 import baysheet.pdf.Conformance;
 import baysheet.pdf.PdfWriter;
 import baysheet.sheet.Sheet;

@@ -3,6 +3,8 @@ package baysheet.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import baysheet.files.DayFolders;
+import baysheet.output.Exit;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;

@@ -4,6 +4,7 @@ import baysheet.books.Moment;
 import baysheet.books.Procedure;
 import baysheet.books.ShopFolder;
 import baysheet.books.Step;
+import baysheet.files.ShopFolders;
 import baysheet.layout.Fonts;
 import baysheet.plan.Planner;
 import baysheet.report.Located;

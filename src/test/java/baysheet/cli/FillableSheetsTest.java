@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import baysheet.ledger.Index;
 import baysheet.ledger.KeptRecord;
 import baysheet.ledger.SheetStory;
+import baysheet.output.Exit;
 import baysheet.pdf.Conformance;
 import baysheet.report.Problems;
 import java.awt.image.BufferedImage;

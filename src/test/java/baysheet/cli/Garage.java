@@ -2,6 +2,8 @@ package baysheet.cli;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import baysheet.output.Console;
+import baysheet.output.Issues;
 import java.io.File;
 import java.io.IOException;
 import java.io.PrintWriter;

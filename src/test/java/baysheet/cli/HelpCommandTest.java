@@ -3,6 +3,7 @@ package baysheet.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import baysheet.output.Exit;
 import baysheet.report.ProblemCode;
 import java.nio.file.Path;
 import java.util.List;

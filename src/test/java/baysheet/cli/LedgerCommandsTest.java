@@ -10,6 +10,7 @@ import baysheet.ledger.Disk;
 import baysheet.ledger.Index;
 import baysheet.ledger.Ledger;
 import baysheet.ledger.SheetStory;
+import baysheet.output.Exit;
 import baysheet.report.Problems;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;

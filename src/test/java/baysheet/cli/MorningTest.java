@@ -4,8 +4,18 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import baysheet.files.ShopFolders;
+import baysheet.files.Writers;
 import baysheet.layout.Fonts;
 import baysheet.ledger.Disk;
+import baysheet.output.Batch;
+import baysheet.output.Console;
+import baysheet.output.Exit;
+import baysheet.output.Issues;
+import baysheet.output.Printing;
+import baysheet.output.RunReport;
+import baysheet.output.SheetMaker;
+import baysheet.output.Sheets;
 import baysheet.print.Printer;
 import baysheet.template.Layouts;
 import com.fasterxml.jackson.databind.JsonNode;

@@ -6,6 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import baysheet.books.ShopFolder;
+import baysheet.files.DayFolders;
+import baysheet.files.ShopFolders;
+import baysheet.output.Day;
+import baysheet.output.MadeSheet;
+import baysheet.output.SheetMaker;
 import baysheet.pdf.PdfWriter;
 import baysheet.report.Problem;
 import baysheet.report.Problems;

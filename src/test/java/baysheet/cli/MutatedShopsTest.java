@@ -3,6 +3,7 @@ package baysheet.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import baysheet.files.ShopFolders;
 import baysheet.yaml.Scalar;
 import com.sun.management.OperatingSystemMXBean;
 import java.io.IOException;

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import baysheet.files.YamlFiles;
+import baysheet.output.Exit;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -3,6 +3,8 @@ package baysheet.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import baysheet.output.Console;
+import baysheet.output.Exit;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;

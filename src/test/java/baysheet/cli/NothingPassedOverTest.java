@@ -3,6 +3,7 @@ package baysheet.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
+import baysheet.output.Exit;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -6,7 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import baysheet.books.Catalogue;
 import baysheet.books.ShopFolder;
+import baysheet.files.DayFolders;
+import baysheet.files.ShopFolders;
+import baysheet.files.YamlFiles;
 import baysheet.layout.Fonts;
+import baysheet.output.SheetMaker;
 import baysheet.plan.Planner;
 import baysheet.report.Located;
 import baysheet.report.Problem;

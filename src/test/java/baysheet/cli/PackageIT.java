@@ -3,6 +3,7 @@ package baysheet.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import baysheet.output.Console;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;

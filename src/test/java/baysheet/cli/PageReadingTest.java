@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import baysheet.books.Shop;
+import baysheet.output.Day;
+import baysheet.output.MadeSheet;
 import baysheet.pdf.PdfWriter;
 import baysheet.record.PlacedBoxes;
 import baysheet.scan.Grey;

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import baysheet.books.Shop;
+import baysheet.output.MadeSheet;
 import baysheet.sheet.CheckLine;
 import baysheet.sheet.Sheet;
 import baysheet.wording.SheetText;
@@ -48,7 +49,8 @@ class ReadAtTheWingTest {
   void aTimeWithEqualEndsIsOneFigure() {
     List<String> times = ALL.stream().map(made -> text(made).head().time()).toList();
     times.forEach(time -> assertFalse(time.matches("([0-9]+) to \\1\\D.*"), time));
-    assertTrue(times.stream().anyMatch(time -> time.matches("[0-9]+\u00a0min.*")), times.toString());
+    assertTrue(
+        times.stream().anyMatch(time -> time.matches("[0-9]+\u00a0min.*")), times.toString());
   }
 
   /** W2 was calibrated on 2 March 2025, and the shop's interval is twelve months. */
@@ -63,8 +65,7 @@ class ReadAtTheWingTest {
             .flatMap(block -> block.lines().stream())
             .flatMap(line -> line.warnings().stream())
             .toList();
-    assertEquals(
-        List.of("Calibration overdue: W2 was due 2026-03-02; borrow a wrench."), warnings);
+    assertEquals(List.of("Calibration overdue: W2 was due 2026-03-02; borrow a wrench."), warnings);
   }
 
   @Test
@@ -97,7 +98,8 @@ class ReadAtTheWingTest {
     assertEquals(
         List.of("high-voltage-back", "high-voltage-off-again", "barrier-away"),
         checks.subList(proved, proved + 3));
-    assertTrue(steps(texts("2413")).noneMatch(step -> step.text().startsWith("Remove the barrier")));
+    assertTrue(
+        steps(texts("2413")).noneMatch(step -> step.text().startsWith("Remove the barrier")));
   }
 
   @Test

@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import baysheet.books.Shop;
 import baysheet.layout.Item;
 import baysheet.layout.Page;
+import baysheet.output.Day;
+import baysheet.output.MadeSheet;
 import baysheet.pdf.PdfWriter;
 import com.lowagie.text.pdf.PdfReader;
 import com.lowagie.text.pdf.parser.PdfTextExtractor;

@@ -2,6 +2,7 @@ package baysheet.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import baysheet.output.Exit;
 import java.nio.file.Path;
 import java.util.List;
 

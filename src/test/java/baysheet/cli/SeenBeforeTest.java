@@ -4,10 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import baysheet.files.YamlFiles;
 import baysheet.ledger.Disk;
 import baysheet.ledger.Event;
 import baysheet.ledger.Ledger;
 import baysheet.ledger.PersonalFiles.Note;
+import baysheet.output.Exit;
+import baysheet.output.MadeSheet;
 import baysheet.report.Problems;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;

@@ -4,6 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import baysheet.books.ShopFolder;
+import baysheet.files.ShopFolders;
+import baysheet.output.Exit;
+import baysheet.output.MadeSheet;
+import baysheet.output.SheetMaker;
 import baysheet.report.Problems;
 import baysheet.template.Layouts;
 import baysheet.wording.Samples;

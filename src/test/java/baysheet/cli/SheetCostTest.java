@@ -4,7 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import baysheet.books.ShopFolder;
+import baysheet.files.FolderListing;
+import baysheet.files.ShopFolders;
 import baysheet.layout.Fonts;
+import baysheet.output.Day;
+import baysheet.output.MadeSheet;
+import baysheet.output.Revision;
+import baysheet.output.SheetMaker;
+import baysheet.output.SheetPages;
 import baysheet.pdf.PdfWriter;
 import baysheet.plan.Planner;
 import baysheet.plan.TracedPlan;

@@ -1,5 +1,6 @@
 package baysheet.cli;
 
+import baysheet.files.ShopFolders;
 import baysheet.sheet.QualifiedWork;
 import baysheet.torque.Quantity;
 import baysheet.torque.Unit;

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import baysheet.books.Shop;
+import baysheet.output.Day;
+import baysheet.output.MadeSheet;
 import baysheet.pdf.PdfWriter;
 import baysheet.record.PlacedBoxes;
 import baysheet.scan.IssuedSheets.Issued;
@@ -73,9 +75,12 @@ class SimulatedScansTest {
     assertEquals(List.of(), wrong, report);
     assertTrue(unread * 50 <= SCANS, report);
     int written = clean.written + dirty.written;
-    // The goals are 0.99 and 0.02: of one page in a hundred or two a fine pale pen breaks up into dots
-    // in black and white, which takes all its boxes; punched holes take boxes with them, and a short
-    // thick dash in black and white may as well be a smudge. Pages 1000 to 1299 had 0.982, 0.008 and
+    // The goals are 0.99 and 0.02: of one page in a hundred or two a fine pale pen breaks up into
+    // dots
+    // in black and white, which takes all its boxes; punched holes take boxes with them, and a
+    // short
+    // thick dash in black and white may as well be a smudge. Pages 1000 to 1299 had 0.982, 0.008
+    // and
     // 0.016.
     assertTrue(clean.writtenMarked + dirty.writtenMarked >= 0.97 * written, report);
     assertTrue(clean.doubtful() < 0.03 && dirty.doubtful() < 0.03, report);

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import baysheet.files.NewFolder;
+import baysheet.output.Exit;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;

@@ -4,7 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import baysheet.books.ShopFolder;
+import baysheet.files.ShopFolders;
 import baysheet.layout.Fonts;
+import baysheet.output.SheetMaker;
 import baysheet.plan.Planner;
 import baysheet.plan.TracedPlan;
 import baysheet.report.Problems;

@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import baysheet.cli.PublishedFormulas.Screw;
 import baysheet.cli.PublishedFormulas.Span;
+import baysheet.output.Console;
+import baysheet.output.Exit;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.math.BigDecimal;

@@ -1,5 +1,6 @@
 package baysheet.cli;
 
+import baysheet.files.ShopFolders;
 import baysheet.sheet.TorqueLine;
 import baysheet.torque.Head;
 import baysheet.torque.Socket;

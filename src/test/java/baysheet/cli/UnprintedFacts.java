@@ -1,5 +1,6 @@
 package baysheet.cli;
 
+import baysheet.files.YamlFiles;
 import baysheet.yaml.Mapping;
 import baysheet.yaml.Node;
 import baysheet.yaml.Scalar;

@@ -7,6 +7,7 @@ import baysheet.books.JobReader;
 import baysheet.books.Place;
 import baysheet.books.Procedure;
 import baysheet.books.ShopFolder;
+import baysheet.files.ShopFolders;
 import baysheet.layout.PageFit;
 import baysheet.plan.Planner;
 import baysheet.report.Problems;

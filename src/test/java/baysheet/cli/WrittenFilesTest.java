@@ -6,8 +6,18 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import baysheet.books.ShopFolder;
+import baysheet.files.ShopFolders;
+import baysheet.files.Writers;
 import baysheet.layout.Fonts;
 import baysheet.ledger.Disk;
+import baysheet.output.Batch;
+import baysheet.output.Console;
+import baysheet.output.DayOutput;
+import baysheet.output.Exit;
+import baysheet.output.Issues;
+import baysheet.output.MadeSheet;
+import baysheet.output.SheetMaker;
+import baysheet.output.Sheets;
 import baysheet.report.Problems;
 import baysheet.template.Layouts;
 import java.io.IOException;

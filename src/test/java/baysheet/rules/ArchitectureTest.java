@@ -93,6 +93,35 @@ class ArchitectureTest {
               Map.entry("pdf", List.of("report", "layout")),
               Map.entry("ledger", List.of("report", "json", "torque", "books", "record")),
               Map.entry("scan", List.of("record")),
+              Map.entry(
+                  "files",
+                  List.of("report", "yaml", "books", "resolve", "layout", "ledger", "pdf")),
+              Map.entry(
+                  "output",
+                  List.of(
+                      "report",
+                      "json",
+                      "yaml",
+                      "books",
+                      "resolve",
+                      "sheet",
+                      "plan",
+                      "plan.stage",
+                      "wording",
+                      "template",
+                      "box",
+                      "layout",
+                      "record",
+                      "ledger",
+                      "pdf",
+                      "scan",
+                      "print",
+                      "files")),
+              Map.entry(
+                  "collect",
+                  List.of(
+                      "report", "json", "yaml", "torque", "layout", "record", "ledger", "pdf",
+                      "scan", "files", "output")),
               Map.entry("cli", EVERYTHING)));
 
   /** A library and the packages that may touch it. */

@@ -230,8 +230,7 @@ public final class Division {
           .find(() -> asked > MOST_ASKED)
           .or(
               () ->
-                  Optional.of(longest)
-                      .filter(it -> asked > MOST_ASKED && stages == it.size() - 1));
+                  Optional.of(longest).filter(it -> asked > MOST_ASKED && stages == it.size() - 1));
     }
   }
 

@@ -87,7 +87,8 @@ class MissingFiguresTest {
   void everyCircuitAsksForWhatGoesIntoIt(String circuit, String fluid, String words) {
     Sheet sheet = sheet(shop(circuit, ""));
     assertTrue(entries(sheet).contains(words + " grade, by the maker"), entries(sheet).toString());
-    assertTrue(entries(sheet).contains(words + " quantity, by the maker"), entries(sheet).toString());
+    assertTrue(
+        entries(sheet).contains(words + " quantity, by the maker"), entries(sheet).toString());
     assertTrue(
         Printed.evening(sheet).stream().anyMatch(it -> it.contains(words + " grade and quantity")),
         Printed.evening(sheet).toString());

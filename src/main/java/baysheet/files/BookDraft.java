@@ -1,0 +1,143 @@
+package baysheet.files;
+
+import baysheet.books.BookText;
+import baysheet.books.FastenerTable;
+import baysheet.books.Job;
+import baysheet.books.ShopFolder;
+import baysheet.books.SpecBook;
+import baysheet.books.SpecBookReader;
+import baysheet.report.Located;
+import baysheet.report.Problems;
+import baysheet.report.Source;
+import baysheet.resolve.Needs;
+import baysheet.yaml.Node;
+import baysheet.yaml.YamlFile;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/**
+ * A spec book with what it lacks.
+ *
+ * @param text the whole text of the book
+ * @param book what stands in it
+ * @param added the names of new fasteners by group
+ */
+public record BookDraft(Source text, SpecBook book, Map<String, List<String>> added) {
+  /** A comment keeps to the line. */
+  private static final int LONGEST_COMMENT = 100;
+
+  private static final String UNKNOWN =
+      "{count: unknown, thread: unknown, head: unknown, torque: unknown}";
+
+  /** What YAML reads as it stands, between the commas of a map in braces. */
+  private static final Pattern PLAIN = Pattern.compile("[\\p{L}0-9+°][\\p{L}0-9 .+±°·/-]*(?<! )");
+
+  /** The book as it is; empty, with problems, where it cannot be read. */
+  public static Optional<BookDraft> of(Source text, Problems problems) {
+    Problems own = new Problems();
+    Optional<SpecBook> book =
+        YamlFile.parse(text, own).flatMap(node -> SpecBookReader.read(node, own));
+    problems.addAll(own);
+    return book.filter(it -> !own.hasErrors()).map(it -> new BookDraft(text, it, Map.of()));
+  }
+
+  /** With the rows of a table that it does not have. */
+  public Optional<BookDraft> with(List<FastenerTable.Row> rows, Problems problems) {
+    Map<String, List<String>> lines = new LinkedHashMap<>();
+    Map<String, List<String>> names = new LinkedHashMap<>();
+    for (FastenerTable.Row row : rows) {
+      if (!has(row)) {
+        String group = row.group().value().word();
+        String entry =
+            row.values().entrySet().stream()
+                .map(it -> it.getKey() + ": " + written(it.getKey(), it.getValue()))
+                .collect(Collectors.joining(", ", "{", "}"));
+        add(lines, group, row.fastener().value() + ": " + entry);
+        add(names, group, row.fastener().value());
+      }
+    }
+    return with(lines, names, problems);
+  }
+
+  /** Whether the book has an entry for the very group of a row. */
+  boolean has(FastenerTable.Row row) {
+    return book.fasteners().stream()
+        .filter(group -> group.places().value().equals(row.group().value()))
+        .anyMatch(group -> group.fasteners().containsKey(row.fastener().value()));
+  }
+
+  /** With each fastener that the works need in any of the bays, unknown in all its figures. */
+  public Optional<BookDraft> with(
+      List<Needs> needs, Function<Needs.Gap, String> step, Problems problems) {
+    Map<String, List<String>> lines = new LinkedHashMap<>();
+    Map<String, List<String>> names = new LinkedHashMap<>();
+    Set<String> seen = new LinkedHashSet<>();
+    for (Needs.Gap gap : needs.stream().flatMap(it -> it.gaps().stream()).toList()) {
+      String name = gap.fastener().value();
+      if (seen.add(gap.group() + " " + name.replaceAll(" at .*", ""))) {
+        add(lines, gap.group(), comment(gap.procedure() + ": " + step.apply(gap)));
+        add(lines, gap.group(), name + ": " + UNKNOWN);
+        add(names, gap.group(), name);
+      }
+    }
+    return with(lines, names, problems);
+  }
+
+  private Optional<BookDraft> with(
+      Map<String, List<String>> lines, Map<String, List<String>> names, Problems problems) {
+    if (lines.isEmpty()) {
+      return Optional.of(this);
+    }
+    Node tree = YamlFile.parse(text, new Problems()).orElseThrow();
+    Optional<String> longer = BookText.with(text, tree, lines, problems);
+    Map<String, List<String>> all = new LinkedHashMap<>();
+    added.forEach((group, some) -> all.put(group, new ArrayList<>(some)));
+    names.forEach((group, some) -> some.forEach(name -> add(all, group, name)));
+    return longer.map(it -> reread(new Source(text.name(), it), all));
+  }
+
+  /** What was added can be read, or we wrote it wrongly. */
+  private static BookDraft reread(Source text, Map<String, List<String>> added) {
+    Problems problems = new Problems();
+    BookDraft draft =
+        of(text, problems)
+            .orElseThrow(() -> new IllegalStateException(problems.all() + " in\n" + text.text()));
+    return new BookDraft(text, draft.book(), added);
+  }
+
+  /** What works need of it, in each bay. */
+  public List<Needs> needs(List<Located<Job.Work>> works, ShopFolder folder) {
+    return Needs.inEachBay(book, works, folder);
+  }
+
+  private static void add(Map<String, List<String>> map, String group, String line) {
+    map.computeIfAbsent(group, key -> new ArrayList<>()).add(line);
+  }
+
+  private static String comment(String words) {
+    String line = words.replaceAll("\\s+", " ");
+    boolean fits = line.codePointCount(0, line.length()) <= LONGEST_COMMENT;
+    return "# "
+        + (fits ? line : line.substring(0, line.offsetByCodePoints(0, LONGEST_COMMENT - 1)) + "…");
+  }
+
+  /** A class such as 10.9 is quoted, or an editor takes it for a number. */
+  private static String written(String key, String value) {
+    List<String> stages = FastenerTable.STAGES.splitAsStream(value).toList();
+    if (key.equals("torque") && stages.size() > 1) {
+      return stages.stream()
+          .map(it -> written(key, it))
+          .collect(Collectors.joining(", ", "[", "]"));
+    }
+    boolean plain = PLAIN.matcher(value).matches() && !key.equals("class");
+    return plain ? value : '"' + value.replace("\\", "\\\\").replace("\"", "\\\"") + '"';
+  }
+}
