@@ -41,6 +41,7 @@ import baysheet.sheet.TorqueLine;
 import baysheet.verify.PlanVerifier;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** Thinks a resolved job through to the sheet that a technician works from. */
 public final class Planner {
@@ -183,7 +184,7 @@ public final class Planner {
             sockets,
             tools,
             layOut.parts(),
-            layOut.consumables(torque),
+            layOut.consumables(torque, Set.of()),
             layOut.tally(),
             checks.stream().filter(check -> check.moment() != Moment.EVENING_BEFORE).toList(),
             support,

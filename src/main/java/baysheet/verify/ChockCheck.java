@@ -207,13 +207,17 @@ final class ChockCheck {
         default -> Set.of();
       };
     }
-    return ends(supports(step.undo()));
+    Set<Place> lifted = ends(supports(step.undo()));
+    lifted.retainAll(carrying);
+    return lifted;
   }
 
   private Set<Place> lowered(Sheet.SheetStep step) {
     if (step.source() instanceof StepSource.HeightChange change) {
       boolean down = change.to() == Height.GROUND && change.part() == HeightPart.MOVE;
-      return down ? ends(supports(off)) : Set.of();
+      Set<Place> lowered = ends(supports(off));
+      lowered.removeAll(carrying);
+      return down ? lowered : Set.of();
     } else if (step.source() instanceof StepSource.Blocks blocks) {
       return switch (blocks.part()) {
         case LOWER_ONTO, LOWER_AXLE_ONTO, LOWER_TO_FLOOR, LOWER_AXLE_TO_FLOOR ->
@@ -221,7 +225,13 @@ final class ChockCheck {
         default -> Set.of();
       };
     }
-    return ends(supports(step.doUp()));
+    Set<Place> lowered = ends(supports(step.doUp()));
+    lowered.removeAll(carrying);
+    // An axle of which one wheel is still up has not come down.
+    supports(off).stream()
+        .filter(item -> !step.doUp().contains(item))
+        .forEach(item -> lowered.removeAll(axles(item.place())));
+    return lowered;
   }
 
   private static Set<Place> ends(Collection<ItemAt> items) {

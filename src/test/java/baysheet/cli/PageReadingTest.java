@@ -84,7 +84,7 @@ class PageReadingTest {
     double mm = 25.4 / 72;
     double x = box.place().x() * mm;
     double y = page.getHeight() / MILLIMETRE - (box.place().y() + box.place().h()) * mm;
-    paint(page, Color.DARK_GRAY, x + 1, y + box.place().h() * mm / 2, 2.4, 0.4);
+    paint(page, Color.DARK_GRAY, x + 0.6, y + box.place().h() * mm / 2, 3.2, 0.5);
     for (BoxReading read : read(page, issued(false)).boxes()) {
       State expected = read.name().equals(box.name()) ? State.MARKED : State.EMPTY;
       assertEquals(expected, read.state(), read.name());

@@ -36,7 +36,7 @@ import org.junit.jupiter.api.Test;
 class SheetCostTest {
   private static final Path SHOP = Path.of("jobs");
   private static final List<String> DAYS = List.of("2026-03-02", "2026-03-03");
-  private static final Path ONE_PAGE = SHOP.resolve("2026-03-02/2404.yaml");
+  private static final Path ONE_PAGE = SHOP.resolve("2026-03-02/2407.yaml");
 
   private static final long MOST_BYTES_OF_A_SHEET = 17_000_000;
   private static final int MOST_MEASUREMENTS = 8;

@@ -226,19 +226,24 @@ public final class ToolList {
   /**
    * What goes on threads, products that steps apply, and the fluids of circuits that they open or
    * fill.
+   *
+   * @param filled fluids that some sheet of the job fills in, which need nothing where their
+   *     circuit is only opened
    */
-  public List<Statement> consumables(List<TorqueLine> torque) {
+  public List<Statement> consumables(List<TorqueLine> torque, Set<String> filled) {
     Set<Statement> products = new LinkedHashSet<>();
     for (TorqueLine line : torque) {
       line.threads().product().map(Statement.Written::new).ifPresent(products::add);
     }
     Set<String> fluids = new LinkedHashSet<>();
     for (PlannedStep step : steps) {
-      List<String> filled = MissingFigures.filled(resolved, step);
-      fluids.addAll(MissingFigures.opened(resolved, step));
-      fluids.addAll(filled);
+      List<String> here = MissingFigures.filled(resolved, step);
+      MissingFigures.opened(resolved, step).stream()
+          .filter(name -> !filled.contains(name))
+          .forEach(fluids::add);
+      fluids.addAll(here);
       step.apply().stream()
-          .filter(apply -> !filled.contains(apply.product()))
+          .filter(apply -> !here.contains(apply.product()))
           .forEach(apply -> products.add(new Statement.Written(product(apply.product()))));
     }
     for (String name : fluids) {

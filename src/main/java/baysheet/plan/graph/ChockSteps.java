@@ -90,13 +90,14 @@ public final class ChockSteps {
       int at = beginningOfRaising(line);
       boolean written = line.step().phase().isWork();
       Moment moment = written && up.isEmpty() ? Moment.BEFORE_LIFTING : line.moment();
-      if (Collections.disjoint(holding, chocked) || isPulledFirst(at)) {
+      if (!isHeld(holding) || isPulledFirst(at)) {
         add(at++, moment, new StepSource.Chocks(true, place(holding), false));
       }
       if (!staying.isEmpty() && !isOffBlocks(line)) {
         for (Place axle : leaving) {
           if (chocked.contains(axle)) {
-            add(at++, moment, new StepSource.Chocks(false, axle, false));
+            // Whatever is done before lifting may set the chocks that hold the vehicle from here.
+            add(beginningOfChange(at), moment, new StepSource.Chocks(false, axle, false));
           }
         }
       }
@@ -117,6 +118,15 @@ public final class ChockSteps {
         && (all.get(at - 1).moment() == Moment.BEFORE_LIFTING
             || (line.step().source() instanceof StepSource.HeightChange
                 && all.get(at - 1).step().source() instanceof StepSource.HeightChange))) {
+      at--;
+    }
+    return at;
+  }
+
+  /** Ahead of the parts of a change of height that the plan ends with, and not before a line. */
+  private int beginningOfChange(int from) {
+    int at = all.size();
+    while (at > from && all.get(at - 1).step().source() instanceof StepSource.HeightChange) {
       at--;
     }
     return at;
@@ -153,14 +163,17 @@ public final class ChockSteps {
   private void land(PlacedStep line, Set<Place> landing, boolean heldNext) {
     standing.addAll(landing);
     boolean onBlocks = isOnBlocks(line);
-    boolean held = chocked.contains(Place.VEHICLE) || !Collections.disjoint(standing, chocked);
-    if (!landing.isEmpty() && !heldNext && (onBlocks || !held)) {
+    if (!landing.isEmpty() && !heldNext && (onBlocks || !isHeld(standing))) {
       Moment moment = up.isEmpty() ? Moment.ON_THE_GROUND : Moment.RAISED;
       add(
           all.size(),
           moment,
           new StepSource.Chocks(true, jack ? place(landing) : Place.VEHICLE, onBlocks));
     }
+  }
+
+  private boolean isHeld(Set<Place> wheels) {
+    return chocked.contains(Place.VEHICLE) || !Collections.disjoint(wheels, chocked);
   }
 
   private void add(int at, Moment moment, StepSource.Chocks chocks) {
@@ -189,22 +202,34 @@ public final class ChockSteps {
         default -> Set.of();
       };
     }
-    return ends(line.undo());
+    Set<Place> leaving = ends(line.undo());
+    leaving.retainAll(standing);
+    return leaving;
   }
 
-  /** The axles whose wheels a line brings down. */
+  /**
+   * The axles whose wheels a line brings down: an axle is up until nothing holds a wheel of it, and
+   * one that came down with the vehicle stands already.
+   */
   private Set<Place> landing(PlacedStep line) {
     StepSource source = line.step().source();
-    if (source instanceof StepSource.HeightChange change) {
-      return change.to() == Height.GROUND && change.part() == HeightPart.MOVE ? ends(up) : Set.of();
-    } else if (source instanceof StepSource.Blocks blocks) {
+    if (source instanceof StepSource.Blocks blocks) {
       return isOnBlocks(line)
               || blocks.part() == BlocksPart.LOWER_TO_FLOOR
               || blocks.part() == BlocksPart.LOWER_AXLE_TO_FLOOR
           ? axles(blocks.where())
           : Set.of();
     }
-    return ends(line.doUp());
+    boolean whole =
+        source instanceof StepSource.HeightChange change
+            && change.to() == Height.GROUND
+            && change.part() == HeightPart.MOVE;
+    Set<Place> landing = ends(whole ? up : line.doUp());
+    landing.removeAll(standing);
+    if (!whole) {
+      landing.removeAll(ends(up.stream().filter(item -> !line.doUp().contains(item)).toList()));
+    }
+    return landing;
   }
 
   private static boolean isOnBlocks(PlacedStep line) {

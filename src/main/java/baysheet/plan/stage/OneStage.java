@@ -174,7 +174,7 @@ final class OneStage {
         job.sockets.between(from, to),
         layOut.tools(rows, due),
         parts(layOut),
-        layOut.consumables(union(table, installed)),
+        layOut.consumables(union(table, installed), job.filled),
         job.whole.tally().stream().filter(line -> isOwn(line.on() - 1)).toList(),
         checks,
         support(),

@@ -1,6 +1,7 @@
 package baysheet.plan.stage;
 
 import baysheet.books.Moment;
+import baysheet.plan.content.MissingFigures;
 import baysheet.plan.content.SocketNeeds;
 import baysheet.plan.content.TorqueTable.Selected;
 import baysheet.plan.graph.PlacedStep;
@@ -15,10 +16,12 @@ import baysheet.sheet.DueChecks;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.Sheet.SheetStep;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.IntUnaryOperator;
 
 /**
@@ -28,6 +31,10 @@ import java.util.function.IntUnaryOperator;
 public final class StageSheets {
   final Resolved resolved;
   final List<PlacedStep> lines;
+
+  /** Fluids that some step of the job fills in. */
+  final Set<String> filled = new HashSet<>();
+
   final Sheet whole;
   final List<Selected> torque;
   final SocketNeeds sockets;
@@ -88,6 +95,7 @@ public final class StageSheets {
   private void fittedParts() {
     for (int i = 0; i < lines.size(); i++) {
       for (PlannedStep step : lines.get(i).all()) {
+        filled.addAll(MissingFigures.filled(resolved, step));
         if (step.phase() == Sheet.Phase.CLOSE) {
           fitted.putIfAbsent(step.task(), i);
         }
