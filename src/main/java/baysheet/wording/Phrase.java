@@ -67,7 +67,7 @@ enum Phrase {
   ONTO_LOCKS("Set the lift on its locks and check that every lock has engaged"),
   TO_THE_GROUND("Lower the vehicle to the floor"),
   UP_TO_WHEELS_CLEAR(
-      "With nobody in or under it, raise the vehicle until its wheels are just clear"),
+      "With nobody in or under it, raise the vehicle until its wheels are just clear of the floor"),
   DOWN_TO_WHEELS_CLEAR("Lower the vehicle until its wheels are just clear of the floor"),
   TO_WORKING_HEIGHT("With nobody in or under it, raise the vehicle to working height"),
   REPLACES("Replaces %s: %s"),

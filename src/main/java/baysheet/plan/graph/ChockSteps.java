@@ -96,8 +96,7 @@ public final class ChockSteps {
       if (!staying.isEmpty() && !isOffBlocks(line)) {
         for (Place axle : leaving) {
           if (chocked.contains(axle)) {
-            // Whatever is done before lifting may set the chocks that hold the vehicle from here.
-            add(beginningOfChange(at), moment, new StepSource.Chocks(false, axle, false));
+            add(behindItsOwn(at), moment, new StepSource.Chocks(false, axle, false));
           }
         }
       }
@@ -123,13 +122,13 @@ public final class ChockSteps {
     return at;
   }
 
-  /** Ahead of the parts of a change of height that the plan ends with, and not before a line. */
-  private int beginningOfChange(int from) {
-    int at = all.size();
-    while (at > from && all.get(at - 1).step().source() instanceof StepSource.HeightChange) {
-      at--;
+  /** Behind the last line that sets chocks itself: they hold the vehicle from there. */
+  private int behindItsOwn(int from) {
+    int behind = from;
+    for (int i = from; i < all.size(); i++) {
+      behind = set(all.get(i)).isEmpty() ? behind : i + 1;
     }
-    return at;
+    return behind;
   }
 
   /** Whether a procedure sets its own chocks only once somebody has pulled at a nut. */
