@@ -174,7 +174,7 @@ public sealed interface StepSource {
 
   /** What is done to bring the vehicle onto blocks and off them, in order. */
   enum BlocksPart {
-    /** It holds the rear wheels while a jack raises the front ones. */
+    /** It holds the vehicle beside its chocks while it goes onto the blocks. */
     APPLY_BRAKE,
     SET_LIFT_PADS,
     ARM_LOCKS,
@@ -236,12 +236,10 @@ public sealed interface StepSource {
     /** Whether a bay has it: the suspension settles in any, other parts belong to lift or jack. */
     private boolean isIn(Bay bay) {
       return switch (this) {
-        case NEUTRAL, LET_ROLL, SETTLE, HOLD_STILL, CLOSE_UP -> true;
+        case APPLY_BRAKE, NEUTRAL, LET_ROLL, SETTLE, HOLD_STILL, CLOSE_UP -> true;
         case MEASURE -> false;
         case ARM_LOCKS, ARM_LOCKS_TO_LEAVE -> bay.hasArms();
-        default ->
-            (bay.equipment() == Bay.Equipment.JACK)
-                == (isOfAxle() || this == APPLY_BRAKE || this == LEAVE_ROOM);
+        default -> (bay.equipment() == Bay.Equipment.JACK) == (isOfAxle() || this == LEAVE_ROOM);
       };
     }
 

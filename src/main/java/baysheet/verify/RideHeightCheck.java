@@ -30,6 +30,7 @@ import java.util.stream.IntStream;
 final class RideHeightCheck {
   private static final List<String> LIFTED_ON =
       List.of(
+          "apply-brake",
           "set-lift-pads",
           "arm-locks",
           "raise-clear",
