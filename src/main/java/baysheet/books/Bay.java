@@ -4,6 +4,7 @@ import baysheet.report.Located;
 import baysheet.report.Span;
 import baysheet.torque.Quantity;
 import java.util.Locale;
+import java.util.Set;
 import java.util.regex.Pattern;
 
 /** A place to work in, with what raises a vehicle there. */
@@ -13,6 +14,19 @@ public record Bay(
     Located<String> description,
     Located<Quantity> rated,
     Span at) {
+  /** What a step may ask for, whether or not the shop has one. */
+  static final Set<String> KINDS =
+      Set.of(
+          "lift",
+          "jack",
+          "arms",
+          "two-post",
+          "four-post",
+          "scissor",
+          "platform",
+          "trolley",
+          "bottle");
+
   /** Lifts without arms, by a word in their description; any other may have arms. */
   private static final Pattern ARMLESS =
       Pattern.compile("scissor|four.?post|4.?post|platform|ramp|drive.?on");

@@ -118,6 +118,14 @@ public final class KnownNames {
 
   private void add(Shop shop) {
     names.get(ReferenceSort.PERSON).addAll(shop.people().keySet());
+    names.get(ReferenceSort.BAY).addAll(Bay.KINDS);
+    shop.bays()
+        .values()
+        .forEach(
+            bay ->
+                names
+                    .get(ReferenceSort.BAY)
+                    .add(bay.description().value().toLowerCase(Locale.ROOT)));
     shop.crib()
         .special()
         .forEach(tool -> names.get(ReferenceSort.SPECIAL_TOOL).add(tool.name().value()));

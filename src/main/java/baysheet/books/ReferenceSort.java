@@ -11,6 +11,10 @@ public enum ReferenceSort {
       "a fastener that the catalogue or a procedure's step names"),
   PART(ProblemCode.UNKNOWN_ITEM, "part", "a new part of a procedure, or a fastener of a spec book"),
   KIND(ProblemCode.UNKNOWN_KIND, "kind", "a kind that a catalogue declares under kinds"),
+  BAY(
+      ProblemCode.UNKNOWN_KIND,
+      "kind of bay",
+      "lift, jack, arms, or a kind of lift or jack as shop.yaml says it"),
   CIRCUIT(ProblemCode.UNKNOWN_CIRCUIT, "circuit", "an item of the kind circuit"),
   TRAIT(ProblemCode.UNKNOWN_TRAIT, "trait", "a trait that a catalogue declares under traits"),
   STATE(ProblemCode.UNKNOWN_STATE, "state", "a state that a catalogue describes under states"),

@@ -11,6 +11,7 @@ import baysheet.books.Step;
 import baysheet.report.Located;
 import baysheet.report.Problems;
 import java.util.List;
+import java.util.Locale;
 
 /** Names that refer to other files of the folder: each is known, or a problem. */
 final class NameRule {
@@ -90,6 +91,11 @@ final class NameRule {
 
   private void check(Step step) {
     step.items().forEach(this::item);
+    step.onlyIn()
+        .forEach(
+            bay ->
+                known.check(
+                    ReferenceSort.BAY, bay.map(it -> it.toLowerCase(Locale.ROOT)), problems));
     all(ReferenceSort.CAUTION, step.hazards());
     all(ReferenceSort.CIRCUIT, step.openCircuit());
     step.uses().forEach(use -> known.tool(use, problems));

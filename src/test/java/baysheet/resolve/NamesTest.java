@@ -219,6 +219,11 @@ class NamesTest {
             .replacing("procedures/arm.yaml", "arm-bolt}", "arm-bolt, open-circuit: brake-flud}"),
         "procedures/arm.yaml:6:53 unknown-circuit",
         "brake-fluid");
+    // A bay that nobody has would let the step fall away without a word.
+    only(
+        Bench.shop().replacing("procedures/arm.yaml", "arm-bolt}", "arm-bolt, only-in: jackk}"),
+        "procedures/arm.yaml:6:48 unknown-kind",
+        "jack");
   }
 
   @Test
