@@ -37,7 +37,7 @@ public record Bay(
     return equipment == Equipment.LIFT && !ARMLESS.matcher(lift).find();
   }
 
-  /** Whether it is one of a kind: {@code lift}, {@code jack}, {@code arms}, or as it is written. */
+  /** Whether a kind describes it: {@code lift}, {@code jack}, {@code arms}, or as shop.yaml has it. */
   public boolean isOf(String kind) {
     return kind.equalsIgnoreCase(description.value())
         || kind.equals(equipment.word())
