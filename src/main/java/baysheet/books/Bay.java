@@ -37,7 +37,7 @@ public record Bay(
     return equipment == Equipment.LIFT && !ARMLESS.matcher(lift).find();
   }
 
-  /** Whether it is a {@code lift}, {@code jack}, has {@code arms}, or is of this kind as written. */
+  /** Whether it is a {@code lift}, a {@code jack}, has {@code arms}, or is of a kind as written. */
   public boolean isOf(String kind) {
     return kind.equalsIgnoreCase(description.value())
         || kind.equals(equipment.word())
