@@ -1,6 +1,5 @@
 package baysheet.garage;
 
-import baysheet.books.Height;
 import baysheet.books.Job;
 import baysheet.sheet.Evening;
 import baysheet.sheet.Sheet;
@@ -41,16 +40,9 @@ public record DayJob(
   public static Rest rest(Sheet last) {
     Stage.VehicleState left = last.stage().orElseThrow().leaving().orElseThrow();
     boolean whole =
-        Stream.of(
-                left.raised(),
-                left.held(),
-                left.off(),
-                left.fasteners(),
-                left.loose(),
-                left.open(),
-                left.left())
+        Stream.of(left.held(), left.off(), left.fasteners(), left.loose(), left.open(), left.left())
             .allMatch(List::isEmpty);
-    return new Rest(left.after(), last.name(), whole && left.height() == Height.GROUND);
+    return new Rest(left.after(), last.name(), whole && left.standing().isOnFloor());
   }
 
   public String number() {

@@ -297,8 +297,9 @@ public final class SheetRecord {
     private JsonObject state(VehicleState state) {
       return new JsonObject()
           .put("after", state.after())
-          .put("height", state.height().word())
-          .put("raised", state.raised())
+          .put("height", state.standing().height().word())
+          .put("raised", state.standing().raised())
+          .put("onBlocks", state.standing().onBlocks())
           .put("held", state.held().stream().map(Stage.Held::item).toList())
           .list("off", state.off(), it -> SheetRecord.tally(language, it))
           .list("slackened", state.slackened(), it -> SheetRecord.tally(language, it))

@@ -50,7 +50,6 @@ public record Stage(
    * How the vehicle stands between two stages.
    *
    * @param after the number of the last step that was done
-   * @param raised where it is raised; empty where it stands on its wheels
    * @param held what holds or closes parts for the time being
    * @param off what is off and has no torque line
    * @param slackened what is slackened, still in its place, and has no torque line
@@ -63,8 +62,7 @@ public record Stage(
    */
   public record VehicleState(
       int after,
-      Height height,
-      List<Place> raised,
+      Standing standing,
       List<Held> held,
       List<Sheet.TallyLine> off,
       List<Sheet.TallyLine> slackened,
@@ -75,7 +73,6 @@ public record Stage(
       List<Integer> written,
       List<Figure> needed) {
     public VehicleState {
-      raised = List.copyOf(raised);
       held = List.copyOf(held);
       off = List.copyOf(off);
       slackened = List.copyOf(slackened);
@@ -85,6 +82,23 @@ public record Stage(
       left = List.copyOf(left);
       written = List.copyOf(written);
       needed = List.copyOf(needed);
+    }
+  }
+
+  /**
+   * What the vehicle stands on.
+   *
+   * @param raised where it is raised; empty where it stands on its wheels
+   * @param onBlocks whether solid blocks are under its wheels
+   */
+  public record Standing(Height height, List<Place> raised, boolean onBlocks) {
+    public Standing {
+      raised = List.copyOf(raised);
+    }
+
+    /** Whether its own wheels carry it on the floor. */
+    public boolean isOnFloor() {
+      return height == Height.GROUND && raised.isEmpty() && !onBlocks;
     }
   }
 

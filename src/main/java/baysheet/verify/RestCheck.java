@@ -2,6 +2,7 @@ package baysheet.verify;
 
 import baysheet.books.Height;
 import baysheet.books.Moment;
+import baysheet.books.Place;
 import baysheet.resolve.Bound;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
@@ -9,6 +10,7 @@ import baysheet.sheet.Sheet;
 import baysheet.sheet.Sheet.SheetStep;
 import baysheet.sheet.StepSource;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -34,7 +36,8 @@ final class RestCheck {
   List<String> faults() {
     List<String> why = new ArrayList<>();
     SheetStep before = whole.steps().get(after - 1);
-    if (before.height() == Height.GROUND && !loose.isEmpty()) {
+    boolean onBlocks = isOnBlocks(whole, after);
+    if (before.height() == Height.GROUND && !onBlocks && !loose.isEmpty()) {
       why.add("the vehicle stands on its wheels, and these are not tight: " + loose);
     }
     if (before.moment().compareTo(Moment.ON_THE_GROUND) > 0) {
@@ -52,8 +55,11 @@ final class RestCheck {
         && (moves || change.part() == StepSource.HeightPart.FREE_LOCKS)) {
       why.add("the vehicle is being moved");
     }
-    if (isOnBlocks()) {
-      why.add("the vehicle stands on blocks");
+    if (onBlocks && !isChocked()) {
+      why.add("the vehicle stands on blocks without a chock at every wheel");
+    }
+    if (onBlocks && !isBetweenWays()) {
+      why.add("the vehicle is being brought onto its blocks, or off them");
     }
     dangling().ifPresent(it -> why.add("nothing holds " + it));
     return why;
@@ -94,14 +100,37 @@ final class RestCheck {
     return items.stream().filter(item -> !isBolt(item)).findFirst();
   }
 
-  /** Between going onto the blocks and leaving them for good, nothing rests. */
-  private boolean isOnBlocks() {
+  /** Whether the vehicle stands on blocks behind a step, or is on the way there or back. */
+  static boolean isOnBlocks(Sheet whole, int after) {
     List<StepSource.BlocksPart> before = blocks(whole.steps().subList(0, after));
     List<StepSource.BlocksPart> behind = blocks(whole.steps().subList(after, whole.steps().size()));
     if (before.isEmpty()) {
       return false;
     }
     return before.get(before.size() - 1).isOn() || (!behind.isEmpty() && !behind.get(0).isOn());
+  }
+
+  /** Whether every step that brings it onto its blocks is done, and none that takes it off. */
+  private boolean isBetweenWays() {
+    return blocks(whole.steps().subList(0, after)).stream().allMatch(StepSource.BlocksPart::isOn)
+        && blocks(whole.steps().subList(after, whole.steps().size())).stream()
+            .noneMatch(StepSource.BlocksPart::isOn);
+  }
+
+  /** Whether chocks on the blocks hold the wheels of both axles. */
+  private boolean isChocked() {
+    Set<Place> chocked = EnumSet.noneOf(Place.class);
+    for (SheetStep step : whole.steps().subList(0, after)) {
+      if (step.source() instanceof StepSource.Chocks chocks) {
+        Set<Place> axles =
+            chocks.where() == Place.VEHICLE
+                ? EnumSet.of(Place.FRONT, Place.REAR)
+                : EnumSet.of(chocks.where());
+        chocked.removeAll(axles);
+        chocked.addAll(chocks.set() && chocks.onBlocks() ? axles : Set.of());
+      }
+    }
+    return chocked.equals(EnumSet.of(Place.FRONT, Place.REAR));
   }
 
   private static List<StepSource.BlocksPart> blocks(List<SheetStep> steps) {

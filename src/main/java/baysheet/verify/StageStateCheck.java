@@ -124,8 +124,9 @@ final class StageStateCheck {
     List<String> faults = new ArrayList<>();
     SheetStep before = whole.steps().get(after - 1);
     same(faults, "step", said.after(), after);
-    same(faults, "height", said.height(), before.height());
-    same(faults, "raised", new HashSet<>(said.raised()), raised());
+    same(faults, "height", said.standing().height(), before.height());
+    same(faults, "raised", new HashSet<>(said.standing().raised()), raised());
+    same(faults, "on blocks", said.standing().onBlocks(), RestCheck.isOnBlocks(whole, after));
     same(
         faults,
         "held",

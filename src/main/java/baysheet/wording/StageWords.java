@@ -47,7 +47,7 @@ public final class StageWords {
 
   private List<String> state(VehicleState state, Stage stage) {
     List<String> sentences = new ArrayList<>();
-    sentences.add(height(state));
+    sentences.add(standing(state.standing()));
     add(sentences, Phrase.HELD_NOW, state.held().stream().map(this::held).toList(), "; ");
     if (state.off().isEmpty() && state.fasteners().isEmpty()) {
       sentences.add(language.own(Phrase.NOTHING_OFF));
@@ -71,9 +71,13 @@ public final class StageWords {
     }
   }
 
-  private String height(VehicleState state) {
-    String height = language.own(Phrase.valueOf("AT_" + state.height().name()));
-    List<Place> ends = state.raised().stream().filter(place -> place.axle().isPresent()).toList();
+  private String standing(Stage.Standing standing) {
+    if (standing.onBlocks()) {
+      return language.own(Phrase.AT_BLOCKS);
+    }
+    String height = language.own(Phrase.valueOf("AT_" + standing.height().name()));
+    List<Place> ends =
+        standing.raised().stream().filter(place -> place.axle().isPresent()).toList();
     String where = ends.stream().map(PlaceWords::words).collect(Collectors.joining(" and "));
     return ends.isEmpty() ? height : language.own(Phrase.RAISED_AT, height, where);
   }

@@ -125,7 +125,7 @@ class DemoLogicTest {
       for (Sheet stage : Division.of(PLANS.get(job).stages(), 3, (it, room) -> true).stages()) {
         stage.stage().stream()
             .flatMap(it -> it.leaving().stream())
-            .filter(state -> state.height() != baysheet.books.Height.GROUND)
+            .filter(state -> state.standing().height() != baysheet.books.Height.GROUND)
             .forEach(state -> assertTrue(!state.left().toString().contains("chock"), job));
       }
     }

@@ -49,7 +49,7 @@ class RestingPointsTest {
     VehicleState state = stages.get(1).stage().orElseThrow().arrival().orElseThrow();
     assertEquals(List.of("lid", "one", "two"), off(state));
     assertEquals(3, state.after());
-    assertEquals(Height.GROUND, state.height());
+    assertEquals(Height.GROUND, state.standing().height());
     assertEquals(List.of(), stages.get(0).tally());
     assertEquals(3, stages.get(1).tally().size());
   }

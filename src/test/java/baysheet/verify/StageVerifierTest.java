@@ -171,10 +171,12 @@ class StageVerifierTest {
   private static Map<String, VehicleState> others(VehicleState state) {
     Map<String, VehicleState> others = new LinkedHashMap<>();
     others.put("another step", Altered.with(state, "after", state.after() + 1));
-    Height height = state.height() == Height.GROUND ? Height.STANDS : Height.GROUND;
-    others.put("another height", Altered.with(state, "height", height));
-    List<Place> raised = state.raised().isEmpty() ? List.of(Place.FRONT) : List.of();
-    others.put("raised or not", Altered.with(state, "raised", raised));
+    Stage.Standing standing = state.standing();
+    Height height = standing.height() == Height.GROUND ? Height.STANDS : Height.GROUND;
+    others.put("another height", stands(state, "height", height));
+    List<Place> raised = standing.raised().isEmpty() ? List.of(Place.FRONT) : List.of();
+    others.put("raised or not", stands(state, "raised", raised));
+    others.put("on blocks or not", stands(state, "onBlocks", !standing.onBlocks()));
     others.put("another circuit open", Altered.with(state, "open", List.of("soup")));
     fewer(others, state, "off", state.off());
     fewer(others, state, "fasteners", state.fasteners());
@@ -182,6 +184,10 @@ class StageVerifierTest {
     fewer(others, state, "written", state.written());
     fewer(others, state, "needed", state.needed());
     return others;
+  }
+
+  private static VehicleState stands(VehicleState state, String part, Object value) {
+    return Altered.with(state, "standing", Altered.with(state.standing(), part, value));
   }
 
   private static void fewer(

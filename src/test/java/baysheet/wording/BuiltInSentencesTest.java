@@ -112,6 +112,7 @@ class BuiltInSentencesTest {
           Phrase.AT_WHEELS_CLEAR,
           Phrase.AT_WORKING,
           Phrase.AT_STANDS,
+          Phrase.AT_BLOCKS,
           Phrase.HELD_NOW,
           Phrase.OFF_NOW,
           Phrase.LINES_OFF,

@@ -85,7 +85,7 @@ public final class Division {
   private Divided run(int least) {
     List<Point> all = sheets.restingPoints();
     for (int wanted = Math.min(least, all.size() + 1); wanted >= 1; wanted--) {
-      for (Kind worst : EnumSet.range(Kind.SIDES, Kind.LOW)) {
+      for (Kind worst : EnumSet.complementOf(EnumSet.of(Kind.WHOLE))) {
         List<Point> points = all.stream().filter(it -> it.kind().compareTo(worst) <= 0).toList();
         for (boolean shortOnes : worst == Kind.SIDES ? List.of(false) : List.of(false, true)) {
           Optional<List<Sheet>> found = new Search(points, shortOnes).run(wanted);

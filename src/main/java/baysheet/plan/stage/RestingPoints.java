@@ -55,8 +55,12 @@ final class RestingPoints {
     WAITING,
     /** A jack under a part, named on both sheets, is in place. */
     JACKED,
+    /** It stands on solid blocks, every wheel is chocked and nothing on it is loose. */
+    ON_BLOCKS,
     /** The wheels are just clear of the floor, lower than any lock of the lift. */
-    LOW
+    LOW,
+    /** On blocks some fasteners, named on both sheets, still wait for their final torque. */
+    WAITING_ON_BLOCKS
   }
 
   private RestingPoints(
@@ -92,9 +96,14 @@ final class RestingPoints {
     Snapshot state = progress.get(after);
     boolean waiting = !state.loose().isEmpty();
     // On its wheels it could be driven.
-    boolean couldGo = waiting && state.height() == Height.GROUND;
-    if (state.onBlocks() || couldGo || isMoving(after) || isUnheld(after)) {
+    boolean couldGo = waiting && state.height() == Height.GROUND && !state.onBlocks();
+    if (couldGo || isMoving(after) || isUnheld(after)) {
       return Optional.empty();
+    }
+    if (state.onBlocks()) {
+      return isChockedOnBlocks(after)
+          ? Optional.of(waiting ? Kind.WAITING_ON_BLOCKS : Kind.ON_BLOCKS)
+          : Optional.empty();
     }
     if (state.height() == Height.WHEELS_CLEAR) {
       return Optional.of(Kind.LOW);
@@ -106,6 +115,22 @@ final class RestingPoints {
       return Optional.of(Kind.WAITING);
     }
     return Optional.of(state.temporary().isEmpty() ? within(after) : Kind.PROPPED);
+  }
+
+  /** Whether all of bringing it onto its blocks is done, and none of taking it off them. */
+  private boolean isChockedOnBlocks(int after) {
+    Optional<Boolean> cameOn =
+        blocks(lines.subList(0, after)).reduce((first, last) -> last).map(it -> it.part().isOn());
+    Optional<Boolean> comesOn =
+        blocks(lines.subList(after, lines.size())).findFirst().map(it -> it.part().isOn());
+    return cameOn.equals(Optional.of(true)) && comesOn.equals(Optional.of(false));
+  }
+
+  private static Stream<StepSource.Blocks> blocks(List<PlacedStep> lines) {
+    return lines.stream()
+        .map(line -> line.step().source())
+        .filter(StepSource.Blocks.class::isInstance)
+        .map(StepSource.Blocks.class::cast);
   }
 
   /** A part whose fasteners are out already, or not in yet, can fall. */

@@ -37,8 +37,7 @@ record VehicleStates(Resolved resolved, Sheet whole, List<Snapshot> progress) {
             .collect(Collectors.partitioningBy(it -> isSlackened(it, at)));
     return new Stage.VehicleState(
         after,
-        at.height(),
-        at.raised(),
+        new Stage.Standing(at.height(), at.raised(), at.onBlocks()),
         at.temporary().stream()
             .map(item -> new Stage.Held(item, Name.of(resolved.thing(item))))
             .toList(),
