@@ -132,8 +132,9 @@ public final class CheckpointInserter {
 
   private PlacedStep gate(PlacedStep at, Moment moment, Height height) {
     PlannedStep step = at.step();
-    StepSource source = new StepSource.Checkpoint(moment, lines.stream().anyMatch(this::raises));
-    PlannedStep gate = PlannedStep.last(step.task(), source, step.origin(), List.of());
+    StepSource.Checkpoint source =
+        new StepSource.Checkpoint(moment, lines.stream().anyMatch(this::raises));
+    PlannedStep gate = PlannedStep.checkpoint(step.task(), source, step.origin());
     return PlacedStep.single(gate, moment, height);
   }
 

@@ -204,10 +204,10 @@ public final class PhaseAssigner {
 
   private PlacedStep measuredAgain(PlannedStep first) {
     TaskId whole = new TaskId(first.task().procedure(), Place.VEHICLE);
-    StepSource source =
+    StepSource.Blocks source =
         new StepSource.Blocks(StepSource.BlocksPart.MEASURE, first.place(), Optional.empty());
     PlannedStep step =
-        PlannedStep.last(whole, source, first.origin(), List.of())
+        PlannedStep.blocks(whole, source, first.origin())
             .using(tools(first))
             .measuring(
                 List.of(Statement.Plain.HEIGHT_NOW, Statement.Plain.LARGEST_DIFFERENCE),
@@ -260,9 +260,9 @@ public final class PhaseAssigner {
     Optional<String> jacking =
         resolved.book().jacking(where).filter(point -> raised).map(Located::value);
     TaskId whole = new TaskId(at.task().procedure(), Place.VEHICLE);
-    StepSource source = new StepSource.Blocks(part, where, jacking);
-    PlannedStep step = PlannedStep.last(whole, source, at.origin(), List.of());
-    return PlacedStep.onTheGround(step.using(tools(part)), Moment.ON_THE_GROUND);
+    StepSource.Blocks source = new StepSource.Blocks(part, where, jacking);
+    PlannedStep step = PlannedStep.blocks(whole, source, at.origin()).using(tools(part));
+    return PlacedStep.onTheGround(step, Moment.ON_THE_GROUND);
   }
 
   private static List<Procedure.Use> tools(StepSource.BlocksPart part) {
@@ -302,7 +302,7 @@ public final class PhaseAssigner {
     StepSource source = new StepSource.FinalTorque(waiting.item().item(), Name.of(thing), count);
     PlannedStep step = waiting.step();
     return PlacedStep.onTheGround(
-        PlannedStep.last(step.task(), source, step.origin(), List.of(waiting.item())),
+        PlannedStep.torque(step.task(), source, step.origin(), waiting.item()),
         Moment.ON_THE_GROUND);
   }
 }

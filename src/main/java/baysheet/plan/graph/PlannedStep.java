@@ -55,8 +55,11 @@ public record PlannedStep(
     remarks = List.copyOf(remarks);
   }
 
-  /** What a lift or a jack takes for one move. Common practice, no source. */
+  /** What a lift or a jack takes for one move, or a wrench at one place. Common practice. */
   private static final Optional<ThreePoint> MOVING = Optional.of(new ThreePoint(0.5, 1, 2));
+
+  /** What it takes to carry four blocks and place them. Common practice, no source. */
+  private static final Optional<ThreePoint> CARRYING = Optional.of(new ThreePoint(1, 2, 4));
 
   /** What a look, a push or a turn of a lever takes. Common practice, no source. */
   private static final Optional<ThreePoint> TRYING = Optional.of(ThreePoint.certain(0.5));
@@ -113,10 +116,35 @@ public record PlannedStep(
     return bare(task, source, origin, Touched.on(doUp, List.of()), minutes);
   }
 
-  /** A step of the planner's own: a final torque, or a gate. */
-  public static PlannedStep last(
-      TaskId task, StepSource source, Span origin, List<ItemAt> tighten) {
-    return bare(task, source, origin, Touched.on(List.of(), tighten), Optional.empty());
+  /** A step that only tightens, once everything is on. */
+  static PlannedStep torque(TaskId task, StepSource source, Span origin, ItemAt tightened) {
+    return bare(task, source, origin, Touched.on(List.of(), List.of(tightened)), MOVING);
+  }
+
+  /** A stop at which the checks before it are ticked. */
+  public static PlannedStep checkpoint(TaskId task, StepSource.Checkpoint source, Span origin) {
+    return bare(task, source, origin, Touched.on(List.of(), List.of()), TRYING);
+  }
+
+  /** A part of bringing the vehicle onto blocks, or off them. */
+  static PlannedStep blocks(TaskId task, StepSource.Blocks source, Span origin) {
+    Optional<ThreePoint> minutes =
+        switch (source.part()) {
+          case PUT_UNDER, PUT_UNDER_AXLE, TAKE_OUT, TAKE_OUT_AXLE -> CARRYING;
+          case RAISE_CLEAR,
+              RAISE,
+              LOWER_ONTO,
+              RAISE_AXLE,
+              LOWER_AXLE_ONTO,
+              MEASURE,
+              RAISE_OFF,
+              LOWER_TO_FLOOR,
+              RAISE_AXLE_OFF,
+              LOWER_AXLE_TO_FLOOR ->
+              MOVING;
+          default -> TRYING;
+        };
+    return bare(task, source, origin, Touched.on(List.of(), List.of()), minutes);
   }
 
   /** A step that brings the vehicle to another height. */

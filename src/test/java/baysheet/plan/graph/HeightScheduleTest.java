@@ -63,8 +63,12 @@ class HeightScheduleTest {
                   origin,
                   List.of(),
                   Optional.empty())
-              : PlannedStep.last(
-                  task, new StepSource.Check("rule", "step " + i), origin, List.of()));
+              : PlannedStep.puttingBack(
+                  task,
+                  new StepSource.Check("rule", "step " + i),
+                  origin,
+                  List.of(),
+                  Optional.empty()));
       needs.add(need(i, random, bay, wheel, jack));
     }
     List<Set<Integer>> before = new ArrayList<>();
