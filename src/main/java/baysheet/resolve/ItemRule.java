@@ -233,15 +233,24 @@ final class ItemRule {
                     .toList());
   }
 
+  /**
+   * A fastener that the book has once for a larger place is not this one: taken for it, the second
+   * side would be found done.
+   */
   private Found around(Located<String> written, Place place, Asking asking) {
     String name = written.value();
     if (book.absent(name, place).isPresent()) {
       return new Found.Absent(british(name));
     }
     Optional<Place> home = fasteners.home(name, place);
-    return home.isPresent()
-        ? fastener(new ItemAt(name, home.get()), written)
-        : other(written, place, asking);
+    if (home.isEmpty()) {
+      return other(written, place, asking);
+    }
+    if (home.get() != place) {
+      missing.reportOuter(written, place, home.get(), asking);
+      return new Found.Nothing();
+    }
+    return fastener(new ItemAt(name, place), written);
   }
 
   private String british(String name) {

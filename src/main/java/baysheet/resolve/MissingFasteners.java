@@ -41,6 +41,38 @@ final class MissingFasteners {
     }
   }
 
+  /**
+   * The book has it, but once for a larger place than the one at which it is asked for.
+   *
+   * @param home that larger place
+   */
+  void reportOuter(Located<String> written, Place place, Place home, ItemRule.Asking asking) {
+    String name = written.value();
+    if (reported.add(List.of(name, place.axle().orElse(place).word()))) {
+      Problem problem =
+          Problem.of(
+                  ProblemCode.OUTER_FASTENER,
+                  asking.work(),
+                  "the spec book %s has the fastener \"%s\" once for the %s, and %s needs it at each %s"
+                      .formatted(
+                          book.own().vehicle().value(),
+                          name,
+                          words(home),
+                          asking.task().procedure(),
+                          place.kind().word()))
+              .expecting(
+                  "it under %s in the book, or \"%s at %s\" in the procedure if one set serves all"
+                      .formatted(group(place), name, home.kind().word()))
+              .seeAlso("the step", written.at());
+      problems.add(
+          book.named(name)
+              .filter(it -> it.getKey().group().contains(home))
+              .findFirst()
+              .map(it -> problem.seeAlso("the book", it.getValue().name().at()))
+              .orElse(problem));
+    }
+  }
+
   /** What was reported. */
   List<Needs.Gap> gaps() {
     return gaps;
