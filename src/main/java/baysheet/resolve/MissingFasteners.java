@@ -57,7 +57,7 @@ final class MissingFasteners {
                       .formatted(
                           book.own().vehicle().value(),
                           name,
-                          words(home),
+                          words(home) + (home.kind() == Place.Kind.AXLE ? " axle" : ""),
                           asking.task().procedure(),
                           place.kind().word()))
               .expecting(
