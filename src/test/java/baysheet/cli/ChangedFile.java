@@ -1,11 +1,14 @@
 package baysheet.cli;
 
 import baysheet.yaml.Scalar;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * What a changed file says now of a fact that it said before.
@@ -16,6 +19,8 @@ record ChangedFile(Map<String, String> values) {
   private static final Pattern ITEM = Pattern.compile("(.*\\.)[0-9]+(?:\\..*)?");
   private static final Pattern ON_ONE_AXLE =
       Pattern.compile("fasteners\\.(?:front|rear)-wheels\\.(.*)");
+
+  private static final Pattern MINUTES = Pattern.compile("([0-9.]+(?:/[0-9.]+)*) min");
 
   Optional<String> value(WrittenFact fact) {
     return Optional.ofNullable(values.get(fact.path()));
@@ -30,6 +35,23 @@ record ChangedFile(Map<String, String> values) {
   boolean spellsTheSame(WrittenFact fact) {
     return fact.node() instanceof Scalar scalar
         && value(fact).filter(now -> plain(now).equals(plain(scalar.text()))).isPresent();
+  }
+
+  /** Whether minutes differ by less than what is printed of them. */
+  boolean isWithinHalfAMinute(WrittenFact fact) {
+    List<Double> before = minutes(fact.node() instanceof Scalar scalar ? scalar.text() : "");
+    List<Double> after = minutes(value(fact).orElse(""));
+    return !before.isEmpty()
+        && before.size() == after.size()
+        && IntStream.range(0, before.size())
+            .allMatch(i -> Math.abs(before.get(i) - after.get(i)) < 0.5);
+  }
+
+  private static List<Double> minutes(String text) {
+    Matcher minutes = MINUTES.matcher(text);
+    return minutes.matches()
+        ? Stream.of(minutes.group(1).split("/")).map(Double::valueOf).toList()
+        : List.of();
   }
 
   private static String plain(String text) {

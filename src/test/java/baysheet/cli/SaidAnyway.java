@@ -77,6 +77,21 @@ final class SaidAnyway {
         && before.result().says().contains(((Scalar) sentence.get()).text());
   }
 
+  /** The step names a kind of bay, and the sheet has it nowhere. */
+  boolean isOfAnotherBay(WrittenFact fact) {
+    String step = fact.path().replaceFirst("^([a-z]+\\.[0-9]+)\\..*", "$1");
+    String sentence = shop.value(shop.file(fact), step + ".do");
+    return facts(shop.file(fact), Pattern.quote(step) + "\\.only-in(\\..*)?").findAny().isPresent()
+        && before
+            .result()
+            .sheets()
+            .flatMap(sheet -> sheet.steps().stream())
+            .noneMatch(
+                it ->
+                    it.source() instanceof StepSource.Written written
+                        && written.text().equals(sentence));
+  }
+
   /** The step stands on the sheet at the moment that the fact asks for. */
   boolean isAtItsMoment(WrittenFact fact) {
     String sentence = shop.value(shop.file(fact), fact.path().replaceFirst("moment$", "do"));

@@ -85,8 +85,10 @@ final class UnprintedFacts {
               "catalogue/",
               "states\\.[^.]+\\.source",
               "where the times of a state come from; the times themselves show"),
+          rule("20", "arrives", "for the timetable of the day"),
 
           // --- the shop ---
+          rule("shop.yaml", "(hours|breaks)(\\..*)?", "for the timetable of the day"),
           where(
               "shop.yaml",
               "crib\\.wrenches\\.[0-9]+(\\..*)?",
@@ -252,8 +254,23 @@ final class UnprintedFacts {
           whereLeftOut(
               "procedures/",
               "(open|work|close)\\.[0-9]+\\.height(\\.[0-9]+)?",
-              (job, fact) -> job.now.lacks(fact),
-              "a step that is done at this height without a word about it"),
+              (job, fact) -> job.now.lacks(fact) || fact.path().matches(".*\\.[0-9]+"),
+              "a step that is done at this height without a word about it, or at another"),
+          whereLeftOut(
+              "procedures/",
+              "(open|work|close)\\.[0-9]+\\.takes",
+              (job, fact) -> job.now.isWithinHalfAMinute(fact),
+              "minutes are printed in halves, and not at all where the page is full"),
+          whereLeftOut(
+              "procedures/",
+              "(open|work|close)\\.[0-9]+\\.(?!only-in).*",
+              (job, fact) -> job.procedures.isOfAnotherBay(fact),
+              "a step that is only done in another kind of bay"),
+          where(
+              "procedures/",
+              "(open|work|close)\\.[0-9]+\\.(do|because|good)",
+              (job, fact) -> job.procedures.isOfAnotherBay(fact),
+              "a step that is only done in another kind of bay"),
           whereLeftOut(
               "procedures/",
               "only-at",
