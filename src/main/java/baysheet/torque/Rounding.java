@@ -36,7 +36,7 @@ public final class Rounding {
    */
   public static Quantity converted(Quantity quantity, Unit to, Band band) {
     Unit unit = printed(quantity, to);
-    boolean asWritten = quantity.unit() == to || quantity.unit() == unit;
+    boolean asWritten = !isOther(quantity, to);
     // On which side it lies is asked of the figure as written: a quotient may miss an end by its
     // last digit.
     return asWritten ? quantity : within(quantity.to(unit), band.side(quantity), band);
@@ -44,7 +44,8 @@ public final class Rounding {
 
   /** Whether a figure in {@code to} says anything that the figure as written does not. */
   public static boolean isOther(Quantity quantity, Unit to) {
-    return quantity.unit() != to && quantity.unit() != printed(quantity, to);
+    Unit own = quantity.unit();
+    return !own.isAsLargeAs(to) && !own.isAsLargeAs(printed(quantity, to));
   }
 
   /**
@@ -142,9 +143,11 @@ public final class Rounding {
   }
 
   private static Unit printed(Quantity quantity, Unit to) {
-    return to == Unit.POUND_FORCE_FOOT && quantity.isBelow(SMALLEST_POUND_FEET)
-        ? Unit.POUND_FORCE_INCH
-        : to;
+    return switch (to) {
+      case POUND_FORCE_FOOT -> quantity.isBelow(SMALLEST_POUND_FEET) ? Unit.POUND_FORCE_INCH : to;
+      case FOOT_POUND -> quantity.isBelow(SMALLEST_POUND_FEET) ? Unit.INCH_POUND : to;
+      default -> to;
+    };
   }
 
   /** To what a figure of this unit and size is rounded. */

@@ -32,6 +32,6 @@ public record Setting(Wrench wrench, Quantity setting, Quantity arrives, boolean
 
   /** Whether the wrench shows anything but what arrives at the nut, in the unit it is given in. */
   public boolean readsOtherwise() {
-    return setting.unit() != arrives.unit() || setting.compareTo(arrives) != 0;
+    return !setting.unit().isAsLargeAs(arrives.unit()) || setting.compareTo(arrives) != 0;
   }
 }

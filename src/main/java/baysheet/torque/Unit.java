@@ -19,6 +19,9 @@ public enum Unit {
   NEWTON_METRE(Dimension.TORQUE, "N·m", "1", "Nm|N·m", "newton metre|newton metres|newton meters"),
   POUND_FORCE_FOOT(Dimension.TORQUE, "lbf·ft", "1.3558179483314004", "", Spelling.POUND_FOOT),
   POUND_FORCE_INCH(Dimension.TORQUE, "lbf·in", "0.1129848290276167", "", Spelling.POUND_INCH),
+  // The same two as American garages write them: what is written so is printed so.
+  FOOT_POUND(Dimension.TORQUE, "ft-lb", "1.3558179483314004", "", Spelling.FOOT_POUND),
+  INCH_POUND(Dimension.TORQUE, "in-lb", "0.1129848290276167", "", Spelling.INCH_POUND),
   KILOGRAM_FORCE_METRE(
       Dimension.TORQUE, "kgf·m", "9.80665", "kgf·m|kgfm|kg·m|kgm|m·kg|mkg|kp·m|kpm|m·kp|mkp", ""),
   KILOGRAM_FORCE_CENTIMETRE(
@@ -128,14 +131,20 @@ public enum Unit {
     return factor;
   }
 
+  /** Whether it is as large: only its name is another. */
+  public boolean isAsLargeAs(Unit other) {
+    return dimension == other.dimension && factor.compareTo(other.factor) == 0;
+  }
+
   /** How spellings are compared. */
   private static final class Spelling {
     static final String POUND_FOOT =
-        "lbf·ft|lbft|lbfft|lb·ft|lbs·ft|ft·lb|ft·lbs|ft·lbf|ftlb|ftlbs|ftlbf"
-            + "|pound·foot|pound·feet|foot·pound|foot·pounds|pound·force·foot|pound·force·feet";
-    static final String POUND_INCH =
-        "lbf·in|lbin|lbfin|lb·in|lbs·in|in·lb|in·lbs|in·lbf|inlb|inlbs|inlbf"
-            + "|pound·inch|pound·inches|inch·pound|inch·pounds|inch·lb|inch·lbs";
+        "lbf·ft|lbft|lbfft|lb·ft|lbs·ft|pound·foot|pound·feet|pound·force·foot|pound·force·feet";
+    static final String FOOT_POUND =
+        "ft·lb|ft·lbs|ft·lbf|ftlb|ftlbs|ftlbf|foot·pound|foot·pounds";
+    static final String POUND_INCH = "lbf·in|lbin|lbfin|lb·in|lbs·in|pound·inch|pound·inches";
+    static final String INCH_POUND =
+        "in·lb|in·lbs|in·lbf|inlb|inlbs|inlbf|inch·pound|inch·pounds|inch·lb|inch·lbs";
 
     private static final Pattern JOINTS = Pattern.compile("[\\s\\u00A0\\u202F\\u2009·⋅•∙‧*.‐‑-]+");
 

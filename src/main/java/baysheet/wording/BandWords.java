@@ -25,7 +25,10 @@ final class BandWords {
   /** Named where it is not the unit of the wrench beside it. */
   private static String unit(StageLine.Torque torque) {
     boolean same =
-        torque.setting().map(setting -> setting.unit() == torque.target().unit()).orElse(true);
+        torque
+            .setting()
+            .map(setting -> setting.unit().isAsLargeAs(torque.target().unit()))
+            .orElse(true);
     return same ? "" : Phrases.NBSP + torque.target().unit().symbol();
   }
 

@@ -69,10 +69,10 @@ class TorqueCommandTest {
         told(
             "135 in-lb --from 100 in-lb --to 600 in-lb --step 1 in-lb --length 10 in --reach 1.5"
                 + " in --angle 0 deg");
-    assertReported(told, "S = 135·254/(254 + 38.1·cos 0°) = 117.39 lbf·in");
-    assertReported(told, "setting the wrench at 117 lbf·in");
+    assertReported(told, "S = 135·254/(254 + 38.1·cos 0°) = 117.39 in-lb");
+    assertReported(told, "setting the wrench at 117 in-lb");
     // 117 · 11.5 / 10 = 134.55
-    assertReported(told, "arrives 135 lbf·in at the fastener");
+    assertReported(told, "arrives 135 in-lb at the fastener");
   }
 
   /** US Army TM 9-254, figure 4-5: at a right angle nothing is corrected. */

@@ -27,6 +27,10 @@ class RoundingTest {
     "20.3 N·m, POUND_FORCE_FOOT, 180 lbf·in",
     "11 N·m, POUND_FORCE_FOOT, 97 lbf·in",
     "1640 N·m, POUND_FORCE_FOOT, 1210 lbf·ft",
+    "110 N·m, FOOT_POUND, 81 ft-lb",
+    "20.3 N·m, FOOT_POUND, 180 in-lb",
+    "81 ft-lb, NEWTON_METRE, 110 N·m",
+    "97 in-lb, NEWTON_METRE, 11 N·m",
     "81 lbf·ft, NEWTON_METRE, 110 N·m",
     "14.8 lbf·ft, NEWTON_METRE, 20 N·m",
     "14.7 lbf·ft, NEWTON_METRE, 20 N·m",
@@ -53,7 +57,10 @@ class RoundingTest {
     "110.25 N·m, NEWTON_METRE",
     "12.34 lbf·ft, POUND_FORCE_FOOT",
     "97.5 lbf·in, POUND_FORCE_INCH",
-    "97.5 lbf·in, POUND_FORCE_FOOT"
+    "97.5 lbf·in, POUND_FORCE_FOOT",
+    "12.34 ft-lb, POUND_FORCE_FOOT",
+    "12.34 lbf·ft, FOOT_POUND",
+    "97.5 in-lb, POUND_FORCE_FOOT"
   })
   void theBooksOwnFigureIsNeverTouched(String written, Unit to) {
     assertEquals(torque(written), Rounding.converted(torque(written), to, WIDE));
