@@ -1,15 +1,9 @@
 package baysheet.books;
 
 import baysheet.report.Located;
-import baysheet.report.Span;
-import baysheet.torque.Head;
 import baysheet.torque.Plausibility;
-import baysheet.torque.Quantity;
 import baysheet.torque.Reach;
-import baysheet.torque.ScrewThread;
-import baysheet.torque.StrengthClass;
 import baysheet.torque.Tightening;
-import baysheet.torque.TighteningPasses;
 import baysheet.torque.TorquePlausibility;
 import baysheet.torque.Treatment;
 import java.util.List;
@@ -17,57 +11,50 @@ import java.util.Locale;
 import java.util.Optional;
 
 /**
- * A set of like fasteners as a spec book gives it.
+ * A set of like fasteners of which a book says enough to be tightened.
  *
  * @param name kebab-case
  * @param count how many the set has at one place
- * @param thread designation, where the book states it
- * @param strength strength class, where the book states it
- * @param head driving form and size; none for a fastener turned by hand
  * @param tightening stages, snug or unknown
- * @param order positions in which to tighten, or the shape from which they follow
- * @param passes percentages of the final torque; empty means the default rule
- * @param threads what the value was published for; {@link Treatment#NOT_STATED} when silent
- * @param reuse whether it may be used again; empty when the book does not say
- * @param lock how it is secured after tightening: stake, split-pin, lock-plate, safety-wire
- * @param moment where the final torque is given
- * @param recheck distance after which it is checked again
- * @param reach an adapter between wrench and fastener
- * @param deep whether only a deep socket reaches it
- * @param note a word of the book about it, printed at the torque line
- * @param source where this value comes from; otherwise the book's source stands
+ * @param written all that the book says of it
  */
 public record Fastener(
     Located<String> name,
     Located<Integer> count,
-    Optional<Located<ScrewThread>> thread,
-    Optional<Located<StrengthClass>> strength,
-    Optional<Located<Head>> head,
     Located<Tightening> tightening,
-    Optional<Located<Order>> order,
-    Optional<Located<TighteningPasses>> passes,
-    Located<Treatment> threads,
-    Optional<Located<Boolean>> reuse,
-    Optional<Located<Lock>> lock,
-    Moment moment,
-    Optional<Located<Quantity>> recheck,
-    Optional<Reach> reach,
-    boolean deep,
-    Optional<Located<String>> note,
-    Optional<Located<String>> source,
-    Span at) {
+    FastenerText written) {
+  /** What the torque was published for. */
+  public Treatment threads() {
+    return written.threads().map(Located::value).orElse(Treatment.NOT_STATED);
+  }
+
+  /** When the final torque is given. */
+  public Moment moment() {
+    return written.moment().map(Located::value).orElse(Moment.AT_ONCE);
+  }
+
+  /** An adapter between wrench and fastener. */
+  public Optional<Reach> reach() {
+    return written.reach().map(Located::value);
+  }
+
+  /** Whether only a deep socket reaches it. */
+  public boolean deep() {
+    return written.deep().map(Located::value).orElse(false);
+  }
+
   /** Whether the torque can belong to the thread and class. */
   public Plausibility plausibility() {
     return TorquePlausibility.of(
         tightening.value(),
-        thread.map(Located::value),
-        strength.map(Located::value),
-        threads.value());
+        written.thread().map(Located::value),
+        written.strength().map(Located::value),
+        threads());
   }
 
   /** Whether a new one goes on each time. */
   public boolean isSingleUse() {
-    return reuse.isPresent() && !reuse.get().value();
+    return written.reuse().filter(it -> !it.value()).isPresent();
   }
 
   /** Whether no book gives a torque for it. */

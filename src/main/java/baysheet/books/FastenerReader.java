@@ -94,7 +94,7 @@ final class FastenerReader {
         map.optional("recheck", Figures.quantity(QuantityKey.RECHECK)),
         map.optional("reach", REACH),
         map.optional("deep", ValueReaders.yesNo()),
-        map.optional("note", ValueReaders.text()),
+        Remark.read(map),
         map.optional("source", ValueReaders.text()),
         unknown,
         map.at());

@@ -45,9 +45,14 @@ public final class FastenerTable {
       List.of(FastenerText.COUNT, FastenerText.THREAD, FastenerText.HEAD, TORQUE);
 
   private static final List<String> KEYS =
-      List.of(
-          "count", "thread", "class", "head", "torque", "order", "threads", "reuse", "lock",
-          "final", "recheck", "deep", "note", "source");
+      Stream.of(
+              Stream.of(
+                  "count", "thread", "class", "head", "torque", "order", "threads", "reuse", "lock",
+                  "final", "recheck", "deep"),
+              Remark.KEYS.stream().map(Remark.Key::word),
+              Stream.of("source"))
+          .flatMap(keys -> keys)
+          .toList();
 
   private static final Set<String> WITH_FIGURES =
       Set.of("thread", "class", "head", "torque", "recheck");

@@ -18,6 +18,19 @@ import java.util.stream.Stream;
 /**
  * The keys of a fastener as far as they are written: an override, or an entry over another book.
  *
+ * @param thread designation
+ * @param strength strength class
+ * @param head driving form and size; none for a fastener turned by hand
+ * @param order positions in which to tighten, or the shape from which they follow
+ * @param passes percentages of the final torque; empty means the default rule
+ * @param threads what the value was published for
+ * @param reuse whether it may be used again
+ * @param lock how it is secured after tightening
+ * @param moment where the final torque is given
+ * @param recheck distance after which it is checked again
+ * @param reach an adapter between wrench and fastener
+ * @param deep whether only a deep socket reaches it
+ * @param source where this value comes from; otherwise the book's source stands
  * @param unknown the keys with {@code unknown} in place of a count, a thread or a head
  */
 public record FastenerText(
@@ -35,7 +48,7 @@ public record FastenerText(
     Optional<Located<Quantity>> recheck,
     Optional<Located<Reach>> reach,
     Optional<Located<Boolean>> deep,
-    Optional<Located<String>> note,
+    List<Remark> remarks,
     Optional<Located<String>> source,
     List<Located<String>> unknown,
     Span at) {
@@ -44,6 +57,7 @@ public record FastenerText(
   static final String HEAD = "head";
 
   public FastenerText {
+    remarks = List.copyOf(remarks);
     unknown = List.copyOf(unknown);
   }
 
@@ -67,7 +81,7 @@ public record FastenerText(
         recheck.or(base::recheck),
         reach.or(base::reach),
         deep.or(base::deep),
-        note.or(base::note),
+        Remark.over(remarks, base.remarks),
         tightening.isPresent() ? source : source.or(base::source),
         unknownOver(base),
         at);
@@ -111,28 +125,7 @@ public record FastenerText(
 
   /** The whole fastener; empty when the count or the torque is nowhere written. */
   public Optional<Fastener> complete(Located<String> name) {
-    if (count.isEmpty() || tightening.isEmpty()) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        new Fastener(
-            name,
-            count.get(),
-            thread,
-            strength,
-            head,
-            tightening.get(),
-            order,
-            passes,
-            threads.orElse(new Located<>(Treatment.NOT_STATED, at)),
-            reuse,
-            lock,
-            moment.map(Located::value).orElse(Fastener.Moment.AT_ONCE),
-            recheck,
-            reach.map(Located::value),
-            deep.map(Located::value).orElse(false),
-            note,
-            source,
-            at));
+    return count.flatMap(
+        number -> tightening.map(torque -> new Fastener(name, number, torque, this)));
   }
 }

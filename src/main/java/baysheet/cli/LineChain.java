@@ -123,7 +123,7 @@ final class LineChain {
             + ", class "
             + line.strength().orElse("not stated")
             + ", torque for a thread "
-            + fastener.threads().value().phrase());
+            + fastener.threads().phrase());
   }
 
   private void stages(List<Stage> stages) {
@@ -215,8 +215,9 @@ final class LineChain {
 
   /** Makers differ, so another size than the standard's is no fault: it is only mentioned. */
   private void acrossFlats() {
-    if (fastener.thread().isPresent() && fastener.head().isPresent()) {
-      AcrossFlats.note(fastener.thread().get().value(), fastener.head().get().value())
+    if (fastener.written().thread().isPresent() && fastener.written().head().isPresent()) {
+      AcrossFlats.note(
+              fastener.written().thread().get().value(), fastener.written().head().get().value())
           .ifPresent(note -> rows.row("head", note));
     }
   }

@@ -149,7 +149,7 @@ final class TorqueCommand extends Command {
             Optional.empty(),
             options.reach(typed).map(it -> new Located<>(it, here)),
             Optional.empty(),
-            Optional.empty(),
+            List.of(),
             Optional.empty(),
             List.of(),
             here)

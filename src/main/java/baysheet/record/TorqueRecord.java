@@ -36,7 +36,7 @@ final class TorqueRecord {
         .put("threads", line.threads().word())
         .put("reuse", reuse(line.reuse()))
         .put("lock", line.lock().map(language::lock))
-        .put("note", language.text(line.note()))
+        .putAll(remarks(line))
         .put("rideHeight", line.rideHeight())
         .put("moment", line.rideHeight() ? "ride-height" : line.moment().word())
         .put("twoVisits", line.twoVisits())
@@ -45,6 +45,12 @@ final class TorqueRecord {
         .put("overridden", line.overridden())
         .put("replaced", line.replaced())
         .list("warnings", line.warnings(), this::warning);
+  }
+
+  private JsonObject remarks(TorqueLine line) {
+    JsonObject json = new JsonObject();
+    line.remarks().forEach(it -> json.put(it.key().recorded(), language.text(it.text())));
+    return json;
   }
 
   /** As spec books write it. */

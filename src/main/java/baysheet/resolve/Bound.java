@@ -97,7 +97,11 @@ public sealed interface Bound {
     }
 
     private boolean isPinned() {
-      return values.lock().isPresent() && values.lock().get().value() == Fastener.Lock.SPLIT_PIN;
+      return values
+          .written()
+          .lock()
+          .filter(it -> it.value() == Fastener.Lock.SPLIT_PIN)
+          .isPresent();
     }
   }
 

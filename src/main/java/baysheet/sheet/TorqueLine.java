@@ -3,6 +3,7 @@ package baysheet.sheet;
 import baysheet.books.Fastener;
 import baysheet.books.Moment;
 import baysheet.books.Place;
+import baysheet.books.Remark;
 import baysheet.report.ProblemCode;
 import baysheet.torque.Band;
 import baysheet.torque.Drive;
@@ -33,6 +34,7 @@ import java.util.stream.Stream;
  * @param drawing letter of the drawing that shows the order, where there is one
  * @param threads what is on the thread
  * @param lock how it is secured
+ * @param remarks what the book says about it in words
  * @param moment when the final torque is given
  * @param twoVisits whether it is only made snug when it goes on
  * @param overridden whether the job replaced the book's value
@@ -57,7 +59,7 @@ public record TorqueLine(
     Treatment threads,
     Reuse reuse,
     Optional<Fastener.Lock> lock,
-    Optional<String> note,
+    List<Remark> remarks,
     Moment moment,
     boolean rideHeight,
     boolean twoVisits,
@@ -72,6 +74,7 @@ public record TorqueLine(
     stages = List.copyOf(stages);
     rounds = List.copyOf(rounds);
     order = List.copyOf(order);
+    remarks = List.copyOf(remarks);
     warnings = List.copyOf(warnings);
   }
 
@@ -96,7 +99,7 @@ public record TorqueLine(
         threads,
         reuse,
         lock,
-        note,
+        remarks,
         moment,
         rideHeight,
         twoVisits,

@@ -151,7 +151,8 @@ final class ConsequenceCheck {
   private void lookedAtAgain(TorqueLine line) {
     ItemAt item = new ItemAt(line.fastener(), line.places().get(0));
     boolean due =
-        resolved.thing(item) instanceof Bound.OfBook book && book.values().recheck().isPresent();
+        resolved.thing(item) instanceof Bound.OfBook book
+            && book.values().written().recheck().isPresent();
     boolean there =
         sheet.checks().stream()
             .filter(check -> check.moment() == Moment.RE_CHECK)

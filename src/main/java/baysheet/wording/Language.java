@@ -2,6 +2,7 @@ package baysheet.wording;
 
 import baysheet.books.Fastener;
 import baysheet.books.Glossary;
+import baysheet.books.Remark;
 import baysheet.books.Shop;
 import baysheet.sheet.Heading;
 import baysheet.sheet.Name;
@@ -86,6 +87,12 @@ public final class Language {
 
   public String lock(Fastener.Lock lock) {
     return own(Phrase.valueOf(lock.name()));
+  }
+
+  /** What a book says of a fastener, behind the words of its key. */
+  String remark(Remark remark) {
+    String before = american ? remark.key().american() : remark.key().british();
+    return Phrases.together(before + text(remark.text()));
   }
 
   /** What stands in a socket's place, by its tool and its length. */

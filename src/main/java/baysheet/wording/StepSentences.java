@@ -2,6 +2,7 @@ package baysheet.wording;
 
 import baysheet.books.Height;
 import baysheet.books.Place;
+import baysheet.books.Remark;
 import baysheet.sheet.Detail;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.Sheet.SheetStep;
@@ -200,11 +201,10 @@ public final class StepSentences {
 
   /** With what to hold it, where the note of the book begins with that. */
   private String held(TorqueLine line) {
-    return line.note()
-        .filter(note -> note.startsWith(HOLD))
-        .map(language::text)
-        .map(Phrases::together)
-        .orElse("");
+    return line.remarks().stream()
+        .filter(it -> it.key().equals(Remark.NOTE) && it.text().startsWith(HOLD))
+        .map(language::remark)
+        .collect(Collectors.joining());
   }
 
   /** Count and head; the name as well where the step removes several kinds. */

@@ -59,7 +59,7 @@ public record TorqueTableText(
       String reuse,
       String lock,
       String order,
-      String note,
+      List<RemarkText> remarks,
       String recheck,
       String unit,
       List<BoxText> values,
@@ -75,6 +75,7 @@ public record TorqueTableText(
     public TorqueLineText {
       stages = List.copyOf(stages);
       values = List.copyOf(values);
+      remarks = List.copyOf(remarks);
       turns = List.copyOf(turns);
       snug = List.copyOf(snug);
       marks = List.copyOf(marks);
@@ -82,6 +83,9 @@ public record TorqueTableText(
       notes = List.copyOf(notes);
     }
   }
+
+  /** What a book says of a fastener; the kind is its key there. */
+  public record RemarkText(String kind, String words) {}
 
   /**
    * A torque and the further turns after it.

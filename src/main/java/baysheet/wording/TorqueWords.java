@@ -7,6 +7,7 @@ import baysheet.sheet.TorqueLine.StageLine;
 import baysheet.torque.Quantity;
 import baysheet.torque.Unit;
 import baysheet.wording.SheetText.BoxText;
+import baysheet.wording.TorqueTableText.RemarkText;
 import baysheet.wording.TorqueTableText.StageText;
 import baysheet.wording.TorqueTableText.TorqueBlock;
 import baysheet.wording.TorqueTableText.TorqueLineText;
@@ -92,7 +93,9 @@ final class TorqueWords {
         reuse(line),
         line.lock().map(language::lock).orElse(""),
         line.drawing().map(TorqueLine.OrderDrawing::letter).orElse(""),
-        Phrases.together(Phrases.orNothing(language.text(line.note()))),
+        line.remarks().stream()
+            .map(it -> new RemarkText(it.key().word(), language.remark(it)))
+            .toList(),
         line.recheck()
             .map(distance -> language.own(Phrase.RE_CHECK_AFTER, distance.print()))
             .orElse(""),

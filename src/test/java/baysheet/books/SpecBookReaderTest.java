@@ -59,44 +59,44 @@ class SpecBookReaderTest {
   void aWheelNutIsReadAsWritten() {
     Fastener nut = fastener(0, "wheel-nut");
     assertEquals(5, nut.count().value());
-    assertEquals("M12x1.5", nut.thread().orElseThrow().value().designation());
-    assertEquals("10", nut.strength().orElseThrow().value().label());
-    assertEquals(new Head(Head.Form.HEX, "19 mm"), nut.head().orElseThrow().value());
+    assertEquals("M12x1.5", nut.written().thread().orElseThrow().value().designation());
+    assertEquals("10", nut.written().strength().orElseThrow().value().label());
+    assertEquals(new Head(Head.Form.HEX, "19 mm"), nut.written().head().orElseThrow().value());
     assertEquals(
         Optional.of(Target.plain(Quantity.of("110", Unit.NEWTON_METRE))),
         stages(nut).plainTorque());
-    assertEquals(new Fastener.Order.Circle(), nut.order().orElseThrow().value());
+    assertEquals(new Fastener.Order.Circle(), nut.written().order().orElseThrow().value());
     assertEquals(
         List.of(new BigDecimal(50), new BigDecimal(100)),
-        nut.passes().orElseThrow().value().percents());
-    assertEquals(Treatment.DRY, nut.threads().value());
+        nut.written().passes().orElseThrow().value().percents());
+    assertEquals(Treatment.DRY, nut.threads());
     assertEquals(Fastener.Moment.ON_THE_GROUND, nut.moment());
-    assertEquals(Quantity.of("80", Unit.KILOMETRE), nut.recheck().orElseThrow().value());
-    assertEquals("test-book.yaml:16:16", nut.at().toString());
+    assertEquals(Quantity.of("80", Unit.KILOMETRE), nut.written().recheck().orElseThrow().value());
+    assertEquals("test-book.yaml:16:16", nut.written().at().toString());
   }
 
   @Test
   void whatTheBookDoesNotSayIsNotGuessed() {
     Fastener nut = fastener(0, "wheel-nut");
-    assertEquals(Optional.empty(), nut.reuse());
-    assertEquals(Optional.empty(), nut.lock());
-    assertEquals(Optional.empty(), nut.source());
+    assertEquals(Optional.empty(), nut.written().reuse());
+    assertEquals(Optional.empty(), nut.written().lock());
+    assertEquals(Optional.empty(), nut.written().source());
     Fastener plug = fastener(2, "plug");
     assertEquals(new Tightening.Unknown(), plug.tightening().value());
-    assertEquals(Treatment.NOT_STATED, plug.threads().value());
-    assertEquals(Optional.empty(), plug.thread());
+    assertEquals(Treatment.NOT_STATED, plug.threads());
+    assertEquals(Optional.empty(), plug.written().thread());
     assertEquals(Fastener.Moment.AT_ONCE, plug.moment());
   }
 
   @Test
   void aStakedNutIsReadAsWritten() {
     Fastener nut = fastener(1, "drive-nut");
-    assertTrue(nut.thread().orElseThrow().value().leftHand());
+    assertTrue(nut.written().thread().orElseThrow().value().leftHand());
     assertEquals(Quantity.of("165", Unit.POUND_FORCE_FOOT), stages(nut).torques().get(0).nominal());
-    assertEquals(Optional.of(false), nut.reuse().map(Located::value));
-    assertEquals(Optional.of(Fastener.Lock.STAKE), nut.lock().map(Located::value));
+    assertEquals(Optional.of(false), nut.written().reuse().map(Located::value));
+    assertEquals(Optional.of(Fastener.Lock.STAKE), nut.written().lock().map(Located::value));
     assertTrue(nut.deep());
-    assertEquals(Optional.of("hold the disc"), nut.note().map(Located::value));
+    assertEquals(List.of(new Remark(Remark.NOTE, "hold the disc")), nut.written().remarks());
   }
 
   @Test
@@ -105,8 +105,8 @@ class SpecBookReaderTest {
     Band band = stages(bolt).torques().get(0).band().orElseThrow();
     assertEquals(Quantity.of("90", Unit.NEWTON_METRE), band.low());
     assertEquals(Quantity.of("100", Unit.NEWTON_METRE), band.high());
-    assertEquals(Treatment.LOCKING_COMPOUND, bolt.threads().value());
-    assertEquals(Optional.of(true), bolt.reuse().map(Located::value));
+    assertEquals(Treatment.LOCKING_COMPOUND, bolt.threads());
+    assertEquals(Optional.of(true), bolt.written().reuse().map(Located::value));
     assertEquals(Fastener.Moment.RIDE_HEIGHT, bolt.moment());
     assertEquals(
         Optional.of(
@@ -115,7 +115,7 @@ class SpecBookReaderTest {
                 Quantity.of("90", Unit.DEGREE),
                 Reach.Tool.OPEN_ENDED_INSERT)),
         bolt.reach());
-    assertEquals(Optional.of("bulletin 9"), bolt.source().map(Located::value));
+    assertEquals(Optional.of("bulletin 9"), bolt.written().source().map(Located::value));
     assertFalse(bolt.deep());
   }
 
@@ -130,20 +130,21 @@ class SpecBookReaderTest {
   void ordersAreRowsOrPositions() {
     assertEquals(
         new Fastener.Order.Rows(List.of(5, 5)),
-        fastener(2, "head-bolt").order().orElseThrow().value());
+        fastener(2, "head-bolt").written().order().orElseThrow().value());
     assertEquals(
         new Fastener.Order.Given(List.of(2, 1, 3)),
-        fastener(2, "cover-screw").order().orElseThrow().value());
+        fastener(2, "cover-screw").written().order().orElseThrow().value());
   }
 
   @Test
   void onePassIsTheWholeTorque() {
     assertEquals(
         List.of(new BigDecimal(100)),
-        fastener(2, "pump-bolt").passes().orElseThrow().value().percents());
+        fastener(2, "pump-bolt").written().passes().orElseThrow().value().percents());
     assertEquals(new Tightening.Snug(), fastener(2, "cover-screw").tightening().value());
     assertEquals(
-        Optional.of(Fastener.Lock.LOCK_WIRE), fastener(2, "pump-bolt").lock().map(Located::value));
+        Optional.of(Fastener.Lock.LOCK_WIRE),
+        fastener(2, "pump-bolt").written().lock().map(Located::value));
   }
 
   @Test

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import baysheet.books.Place;
+import baysheet.books.Remark;
 import baysheet.report.Problem;
 import baysheet.report.Problems;
 import baysheet.torque.Tightening;
@@ -184,6 +185,23 @@ class FastenerValuesTest {
   void anOverrideThatLeavesTheFigureLeavesItsSource() {
     Bound.OfBook bolt = bolt(override("arm-bolt at front-left: {reuse: no, source: note 17}"));
     assertEquals("Heron sheet 3; note 17", bolt.source());
+  }
+
+  /** Each entry says only what differs, so a note stays until another takes its place. */
+  @Test
+  void aNoteStaysUntilAnotherTakesItsPlace() {
+    ShopTexts shop =
+        Bench.shop().replacing(BOOK, "torque: 95 N·m}", "torque: 95 N·m, note: hold the nut}");
+    assertEquals(
+        List.of("hold the nut"),
+        notes(override(shop, "arm-bolt at front-left: {reuse: no, source: sheet 4}")));
+    assertEquals(
+        List.of("from below"),
+        notes(override(shop, "arm-bolt at front-left: {note: from below, source: sheet 4}")));
+  }
+
+  private static List<String> notes(ShopTexts shop) {
+    return bolt(shop).values().written().remarks().stream().map(Remark::text).toList();
   }
 
   @Test

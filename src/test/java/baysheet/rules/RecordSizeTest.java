@@ -27,7 +27,6 @@ class RecordSizeTest {
               Map.entry("StepText", 15),
               Map.entry("Procedure", 17),
               Map.entry("SpecBook", 16),
-              Map.entry("Fastener", 18),
               Map.entry("FastenerText", 18),
               Map.entry("Sheet", 18),
               Map.entry("Job", 22),

@@ -3,6 +3,7 @@ package baysheet.wording;
 import baysheet.books.Fastener;
 import baysheet.books.Moment;
 import baysheet.books.Place;
+import baysheet.books.Remark;
 import baysheet.report.ProblemCode;
 import baysheet.sheet.Statement;
 import baysheet.sheet.TorqueLine;
@@ -36,7 +37,7 @@ public final class LineMaker {
   private Treatment threads = Treatment.DRY;
   private Reuse reuse = Reuse.AGAIN;
   private Optional<Fastener.Lock> lock = Optional.empty();
-  private String note = "";
+  private List<Remark> remarks = List.of();
   private Moment moment = Moment.RAISED;
   private boolean rideHeight;
   private boolean twoVisits;
@@ -114,7 +115,11 @@ public final class LineMaker {
   }
 
   public LineMaker note(String word) {
-    note = word;
+    return remarks(new Remark(Remark.NOTE, word));
+  }
+
+  public LineMaker remarks(Remark... all) {
+    remarks = List.of(all);
     return this;
   }
 
@@ -180,7 +185,7 @@ public final class LineMaker {
         threads,
         reuse,
         lock,
-        SampleLines.some(note),
+        remarks,
         moment,
         rideHeight,
         twoVisits,

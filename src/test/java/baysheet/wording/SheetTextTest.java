@@ -4,8 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import baysheet.books.Glossary;
 import baysheet.books.Moment;
 import baysheet.books.Place;
+import baysheet.books.Remark;
+import baysheet.books.Shop;
+import baysheet.rules.Altered;
 import baysheet.sheet.Detail;
 import baysheet.sheet.Heading;
 import baysheet.sheet.Sheet;
@@ -19,11 +23,14 @@ import baysheet.torque.Unit;
 import baysheet.wording.SampleLines.StepMaker;
 import baysheet.wording.SheetText.BoxText;
 import baysheet.wording.SheetText.StepText;
+import baysheet.wording.TorqueTableText.RemarkText;
 import baysheet.wording.TorqueTableText.TorqueLineText;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** What the paper says is what the plan says, in words that fit a hand that is busy. */
@@ -171,7 +178,7 @@ class SheetTextTest {
   @Test
   void figureAndUnitOfANoteStayTogether() {
     TorqueLineText line = line(new LineMaker(1, "nut", BOTH, 1).note("hold with 17 mm, 3 in line"));
-    assertEquals("hold with 17\u00a0mm, 3 in line", line.note());
+    assertEquals("hold with 17\u00a0mm, 3 in line", line.remarks().get(0).words());
   }
 
   /** A figure at the end of one line and its unit on the next are read as two things. */
@@ -191,7 +198,36 @@ class SheetTextTest {
   void everyUnitOfANoteStaysWithItsFigure(String note) {
     TorqueLineText line = line(new LineMaker(1, "nut", BOTH, 1).note(note));
     int unit = note.lastIndexOf(' ');
-    assertEquals(note.substring(0, unit) + '\u00a0' + note.substring(unit + 1), line.note());
+    assertEquals(
+        note.substring(0, unit) + '\u00a0' + note.substring(unit + 1),
+        line.remarks().get(0).words());
+  }
+
+  /** The words of its key stand before a remark, and all of it is in the language of the sheet. */
+  @ParameterizedTest
+  @CsvSource({
+    "BRITISH,colour: grey at the tyre",
+    "AMERICAN,color: gray at the tire",
+  })
+  void remarkStandsBehindTheWordsOfItsKey(Shop.Terms terms, String printed) {
+    Remark.Key colour = new Remark.Key("colour-code", "colourCode", "colour: ", "color: ");
+    TorqueLine line =
+        new LineMaker(1, "nut", BOTH, 1)
+            .remarks(new Remark(Remark.NOTE, "hold it"), new Remark(colour, "grey at the tyre"))
+            .build();
+    Heading british = Samples.heading("1", "Work", Optional.empty());
+    Heading.Style style =
+        new Heading.Style(
+            british.paper(),
+            terms,
+            Glossary.of(Map.of("grey", "gray", "tyre", "tire")),
+            british.torqueUnits(),
+            british.distance());
+    Language language = Language.of(Altered.with(british, "style", style));
+    TorqueTableText table = new TorqueWords(List.of(line), Unit.NEWTON_METRE, language).table();
+    assertEquals(
+        List.of(new RemarkText("note", "hold it"), new RemarkText("colour-code", printed)),
+        table.blocks().get(0).lines().get(0).remarks());
   }
 
   @Test

@@ -24,7 +24,7 @@ final class SequenceLetters {
   /** The positions in the order in which they are tightened; empty where none is given. */
   static List<Integer> positions(Fastener fastener) {
     int count = fastener.count().value();
-    Optional<Fastener.Order> order = fastener.order().map(written -> written.value());
+    Optional<Fastener.Order> order = fastener.written().order().map(written -> written.value());
     if (order.isEmpty() || count < 2) {
       return List.of();
     }
@@ -57,7 +57,7 @@ final class SequenceLetters {
   }
 
   private static Arrangement arrangement(Fastener fastener) {
-    Fastener.Order order = fastener.order().orElseThrow().value();
+    Fastener.Order order = fastener.written().order().orElseThrow().value();
     if (order instanceof Fastener.Order.Rows) {
       return Arrangement.ROWS;
     }
@@ -69,6 +69,7 @@ final class SequenceLetters {
   private static List<Integer> rows(Fastener fastener) {
     List<Integer> rows = new ArrayList<>();
     fastener
+        .written()
         .order()
         .map(written -> written.value())
         .filter(Fastener.Order.Rows.class::isInstance)

@@ -72,9 +72,9 @@ final class TorqueRowBuilder {
         capital(thing.in(resolved.shop().terms())),
         places,
         fastener.count().value(),
-        fastener.thread().map(thread -> thread.value().designation()),
-        fastener.strength().map(strength -> strength.value().label()),
-        fastener.head().map(Located::value),
+        fastener.written().thread().map(thread -> thread.value().designation()),
+        fastener.written().strength().map(strength -> strength.value().label()),
+        fastener.written().head().map(Located::value),
         sockets.of(items),
         kind(),
         stages,
@@ -82,14 +82,14 @@ final class TorqueRowBuilder {
         rounds(),
         SequenceLetters.positions(fastener),
         letters.drawing(fastener),
-        fastener.threads().value(),
+        fastener.threads(),
         reuse(),
-        fastener.lock().map(Located::value),
-        fastener.note().map(Located::value),
+        fastener.written().lock().map(Located::value),
+        fastener.written().remarks(),
         moment,
         twoVisits && fastener.moment() == Fastener.Moment.RIDE_HEIGHT,
         twoVisits,
-        fastener.recheck().map(Located::value),
+        fastener.written().recheck().map(Located::value),
         thing.source(),
         thing.overridden(),
         thing.replaced().map(Tightening::print),
@@ -108,6 +108,7 @@ final class TorqueRowBuilder {
 
   private TorqueLine.Reuse reuse() {
     return fastener
+        .written()
         .reuse()
         .map(reuse -> reuse.value() ? TorqueLine.Reuse.AGAIN : TorqueLine.Reuse.NEW)
         .orElse(TorqueLine.Reuse.NOT_STATED);
@@ -269,10 +270,10 @@ final class TorqueRowBuilder {
         .flatMap(
             it ->
                 Friction.warning(
-                    fastener.threads().value(),
+                    fastener.threads(),
                     it,
-                    fastener.thread().map(Located::value),
-                    fastener.strength().map(Located::value)))
+                    fastener.written().thread().map(Located::value),
+                    fastener.written().strength().map(Located::value)))
         .map(Statement.Written::new);
   }
 }
