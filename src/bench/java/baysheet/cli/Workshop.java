@@ -81,7 +81,11 @@ public final class Workshop {
   /** The sheet as data. */
   public byte[] record(Sheet sheet, PageFit.Fitted fitted) {
     return SheetRecord.write(
-        sheet, SheetId.of(sheet), sheet.heading().paper().word(), fitted.page(), fitted.fit());
+        sheet,
+        SheetId.of(sheet),
+        sheet.heading().style().paper().word(),
+        fitted.page(),
+        fitted.fit());
   }
 
   /** The page as PDF bytes, with the record attached. */

@@ -44,9 +44,9 @@ final class PartsCsv {
         orEmpty(part.line().number()),
         part.line().places().stream().map(Place::word).collect(Collectors.joining(" ")),
         part.line().fastener() ? "yes" : "no",
-        heading.vehicle(),
-        orEmpty(heading.years()),
-        orEmpty(heading.plate()));
+        heading.vehicle().name(),
+        orEmpty(heading.vehicle().years()),
+        orEmpty(heading.vehicle().plate()));
   }
 
   private static String orEmpty(Optional<String> text) {

@@ -44,7 +44,7 @@ public final class Day {
 
   static Comparator<MadeSheet> bayOrder() {
     return Comparator.comparing(
-            (MadeSheet made) -> made.sheet().heading().bay(), NaturalOrder.NATURAL)
+            (MadeSheet made) -> made.sheet().heading().bay().name(), NaturalOrder.NATURAL)
         .thenComparing(made -> made.sheet().heading().job(), NaturalOrder.NATURAL)
         .thenComparing(made -> made.sheet().name(), NaturalOrder.NATURAL);
   }
@@ -56,7 +56,7 @@ public final class Day {
         title,
         "en",
         heading.shop(),
-        heading.vehicle(),
+        heading.vehicle().name(),
         List.of("bay sheet", made.id().text()),
         date(heading),
         made.id().text());

@@ -58,6 +58,7 @@ final class Findings {
    */
   List<Heading.Seen> before(Heading job) {
     return job
+        .vehicle()
         .plate()
         .map(plate -> byPlate.getOrDefault(Index.bare(plate), List.of()))
         .orElse(List.of())

@@ -80,6 +80,7 @@ record JobIdentity(Job job, Path file, ShopFolders folders, Problems problems) {
   /** What is wrong with a job that says it goes on from a sheet; empty where nothing is. */
   static Optional<Problem> denied(Path job, Heading heading, Index index) {
     return heading
+        .before()
         .carried()
         .flatMap(it -> index.denies(heading.job(), it.from(), it.sheet(), it.step()))
         .map(

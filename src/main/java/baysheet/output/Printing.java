@@ -75,7 +75,7 @@ public final class Printing {
   }
 
   private List<String> print(Sheet sheet) {
-    Shop.Paper paper = sheet.made().sheet().heading().paper();
+    Shop.Paper paper = sheet.made().sheet().heading().style().paper();
     String media = paper == Shop.Paper.A4 ? "iso_a4_210x297mm" : "na_letter_8.5x11in";
     try {
       return printer.print(new Printer.Document(sheet.made().id().text(), media, sheet.file()));

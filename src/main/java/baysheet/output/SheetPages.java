@@ -111,7 +111,8 @@ public record SheetPages(
 
   private MadeSheet made(Sheet sheet, SheetId id, PageFit.Fitted fitted) {
     byte[] record =
-        SheetRecord.write(sheet, id, sheet.heading().paper().word(), fitted.page(), fitted.fit());
+        SheetRecord.write(
+            sheet, id, sheet.heading().style().paper().word(), fitted.page(), fitted.fit());
     return new MadeSheet(sheet, id, fitted.page(), fitted.fit(), record);
   }
 

@@ -32,7 +32,7 @@ public final class SummaryLine {
     return String.join(
         "  ",
         made.sheet().name(),
-        "bay " + heading.bay(),
+        "bay " + heading.bay().name(),
         Language.of(heading).title(heading),
         made.sheet().steps().size() + " steps",
         points(made) + " pt",

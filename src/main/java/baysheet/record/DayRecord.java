@@ -62,12 +62,12 @@ public final class DayRecord {
     Heading heading = placed.job().sheet().heading();
     return new JsonObject()
         .put("job", heading.job())
-        .put("vehicle", heading.vehicle())
-        .put("plate", heading.plate())
+        .put("vehicle", heading.vehicle().name())
+        .put("plate", heading.vehicle().plate())
         .put("works", language.statements(heading.works()))
-        .put("bay", heading.bay())
-        .put("by", heading.by().id())
-        .put("with", heading.with().map(Heading.Person::id))
+        .put("bay", heading.bay().name())
+        .put("by", heading.crew().by().id())
+        .put("with", heading.crew().with().map(Heading.Person::id))
         .put("from", DayWords.clock(placed.from()))
         .put("to", DayWords.clock(placed.to()))
         .list(

@@ -24,36 +24,36 @@ record HeadingRecord(Sheet sheet, Language language) {
         .put("title", language.title(heading))
         .put("shop", heading.shop())
         .put("language", language.tag())
-        .put("units", heading.torqueUnits().stream().map(Unit::symbol).toList())
-        .put("distanceUnit", heading.distance().symbol())
+        .put("units", heading.style().torqueUnits().stream().map(Unit::symbol).toList())
+        .put("distanceUnit", heading.style().distance().symbol())
         .put("pages", 1);
   }
 
   JsonObject vehicle() {
-    Heading heading = sheet.heading();
+    Heading.Vehicle vehicle = sheet.heading().vehicle();
     return new JsonObject()
-        .put("book", heading.book())
-        .put("name", heading.vehicle())
-        .put("years", heading.years())
-        .put("plate", heading.plate())
-        .put("vin", heading.vin())
-        .put("odometer", heading.odometer())
-        .put("state", heading.state());
+        .put("book", vehicle.book())
+        .put("name", vehicle.name())
+        .put("years", vehicle.years())
+        .put("plate", vehicle.plate())
+        .put("vin", vehicle.vin())
+        .put("odometer", vehicle.odometer())
+        .put("state", vehicle.state());
   }
 
   JsonObject people() {
-    Heading heading = sheet.heading();
+    Heading.Crew crew = sheet.heading().crew();
     return new JsonObject()
-        .put("by", heading.by().id())
-        .put("with", heading.with().map(Heading.Person::id))
-        .put("second", heading.second().map(Heading.Person::id))
+        .put("by", crew.by().id())
+        .put("with", crew.with().map(Heading.Person::id))
+        .put("second", crew.second().map(Heading.Person::id))
         .list(
             "named",
-            Stream.of(Optional.of(heading.by()), heading.with(), heading.second())
+            Stream.of(Optional.of(crew.by()), crew.with(), crew.second())
                 .flatMap(Optional::stream)
                 .toList(),
             HeadingRecord::person)
-        .put("customer", heading.customer())
+        .put("customer", sheet.heading().request().customer())
         .list("qualified", sheet.qualified(), this::qualified);
   }
 

@@ -30,7 +30,7 @@ record InvoiceRecord(Sheet sheet, Language language) {
         .list("open", open(), this::open)
         .put("recheck", rechecks.stream().findFirst().map(this::recheck))
         .list("rechecks", rechecks, this::recheck)
-        .list("seen", sheet.heading().seen(), InvoiceRecord::seen);
+        .list("seen", sheet.heading().before().seen(), InvoiceRecord::seen);
   }
 
   private JsonObject work(Statement.Work work) {
@@ -95,7 +95,9 @@ record InvoiceRecord(Sheet sheet, Language language) {
   private JsonObject recheck(Recheck recheck) {
     return new JsonObject()
         .put("after", recheck.after())
-        .put("dueAt", sheet.heading().odometer().map(reading -> reading.plus(recheck.after())))
+        .put(
+            "dueAt",
+            sheet.heading().vehicle().odometer().map(reading -> reading.plus(recheck.after())))
         .put("rows", recheck.rows());
   }
 

@@ -78,18 +78,21 @@ public final class SheetRecord {
             .put("sheet", head.identity().putAll(onPage))
             .put("vehicle", head.vehicle())
             .put("people", head.people())
-            .put("bay", sheet.heading().bay())
-            .put("bayEquipment", sheet.heading().bayEquipment())
-            .put("complaint", sheet.heading().complaint())
-            .put("promised", sheet.heading().promised())
+            .put("bay", sheet.heading().bay().name())
+            .put("bayEquipment", sheet.heading().bay().equipment())
+            .put("complaint", sheet.heading().request().complaint())
+            .put("promised", sheet.heading().request().promised())
             .put("notes", sheet.notes());
     sheet.stage().ifPresent(stage -> whole.putAll(new StageRecord(language).of(stage)));
     return whole
-        .put("carried", sheet.heading().carried().map(it -> StageWords.continues(language, it)))
+        .put(
+            "carried",
+            sheet.heading().before().carried().map(it -> StageWords.continues(language, it)))
         .put(
             "replaces",
             sheet
                 .heading()
+                .before()
                 .replaces()
                 .map(it -> new JsonObject().put("sheet", it.sheet()).put("changes", it.changes())))
         .put("works", language.statements(sheet.heading().works()))

@@ -21,8 +21,8 @@ public record Heading(
     LocalDate date,
     String revision,
     Request request,
-    Vehicle car,
-    Bay place,
+    Vehicle vehicle,
+    Bay bay,
     Crew crew,
     List<Statement> works,
     Style style,
@@ -108,99 +108,8 @@ public record Heading(
   }
 
   private Heading with(Style other, Before earlier) {
-    return new Heading(shop, job, date, revision, request, car, place, crew, works, other, earlier);
-  }
-
-  public Optional<Carried> carried() {
-    return before.carried;
-  }
-
-  public Optional<Replaced> replaces() {
-    return before.replaces;
-  }
-
-  public List<Seen> seen() {
-    return before.seen;
-  }
-
-  public Optional<String> customer() {
-    return request.customer;
-  }
-
-  public Optional<String> complaint() {
-    return request.complaint;
-  }
-
-  public Optional<LocalTime> promised() {
-    return request.promised;
-  }
-
-  public String book() {
-    return car.book;
-  }
-
-  public String vehicle() {
-    return car.name;
-  }
-
-  public Optional<String> years() {
-    return car.years;
-  }
-
-  public Optional<String> plate() {
-    return car.plate;
-  }
-
-  public Optional<String> vin() {
-    return car.vin;
-  }
-
-  public Optional<Quantity> odometer() {
-    return car.odometer;
-  }
-
-  public List<String> state() {
-    return car.state;
-  }
-
-  public String bay() {
-    return place.name;
-  }
-
-  public String bayEquipment() {
-    return place.equipment;
-  }
-
-  public Person by() {
-    return crew.by;
-  }
-
-  public Optional<Person> with() {
-    return crew.with;
-  }
-
-  public Optional<Person> second() {
-    return crew.second;
-  }
-
-  public Shop.Paper paper() {
-    return style.paper;
-  }
-
-  public Shop.Terms terms() {
-    return style.terms;
-  }
-
-  public Glossary glossary() {
-    return style.glossary;
-  }
-
-  public List<Unit> torqueUnits() {
-    return style.torqueUnits;
-  }
-
-  public Unit distance() {
-    return style.distance;
+    return new Heading(
+        shop, job, date, revision, request, vehicle, bay, crew, works, other, earlier);
   }
 
   /**

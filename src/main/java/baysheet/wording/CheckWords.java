@@ -129,9 +129,10 @@ final class CheckWords {
   /** Two people sign: by name where the job names the second, and never who did the work. */
   private String second(Heading heading) {
     return heading
+        .crew()
         .second()
         .map(it -> language.own(Phrase.SECOND_PERSON, it.name()))
-        .orElseGet(() -> language.own(Phrase.SECOND_PERSON_BUT, heading.by().name()));
+        .orElseGet(() -> language.own(Phrase.SECOND_PERSON_BUT, heading.crew().by().name()));
   }
 
   /** Of several sheets the last one has them all. */

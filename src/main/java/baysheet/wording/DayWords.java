@@ -115,13 +115,14 @@ public final class DayWords {
   private DayText.JobText row(Row row) {
     Placed placed = row.job();
     Heading heading = placed.job().sheet().heading();
-    String people = heading.by().id() + heading.with().map(it -> " with " + it.id()).orElse("");
+    String people =
+        heading.crew().by().id() + heading.crew().with().map(it -> " with " + it.id()).orElse("");
     return new DayText.JobText(
         clock(row.part().from()) + "–" + clock(row.part().to()),
         row.part().sheet(),
-        Phrases.orNothing(heading.plate()),
+        Phrases.orNothing(heading.vehicle().plate()),
         language.title(heading),
-        heading.bay(),
+        heading.bay().name(),
         people,
         spells(row.own(placed.looks())),
         spells(row.own(placed.tools())),
@@ -243,7 +244,7 @@ public final class DayWords {
             it ->
                 new DayText.PartsText(
                     it.getKey().number(),
-                    it.getKey().sheet().heading().vehicle(),
+                    it.getKey().sheet().heading().vehicle().name(),
                     String.join(", ", it.getValue())))
         .toList();
   }

@@ -32,7 +32,7 @@ public final class Language {
 
   /** The language of a sheet. */
   public static Language of(Heading heading) {
-    return new Language(heading.terms() == Shop.Terms.AMERICAN, heading.glossary());
+    return new Language(heading.style().terms() == Shop.Terms.AMERICAN, heading.style().glossary());
   }
 
   /** Its tag of BCP 47. */

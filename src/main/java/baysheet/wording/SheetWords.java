@@ -63,11 +63,11 @@ final class SheetWords {
     CheckWords checks = new CheckWords(sheet.checks(), sheet.steps(), sheet.stage(), language);
     StepWords steps = new StepWords(sheet, cautions, checks);
     return new SheetText(
-        heading.paper().word(),
+        heading.style().paper().word(),
         language.tag(),
         "Bay sheet " + sheet.name() + ", " + language.title(heading),
         new StageWords(language).text(sheet.stage()),
-        heading.with().isPresent(),
+        heading.crew().with().isPresent(),
         head(),
         cautions.onTop(),
         cautions.also(),
@@ -77,7 +77,7 @@ final class SheetWords {
         language.statements(sheet.evening()).stream().map(Phrases::sentence).toList(),
         sheet.steps().size(),
         sheet.sections().stream().map(steps::section).toList(),
-        new TorqueWords(sheet.torque(), heading.torqueUnits().get(0), language).table(),
+        new TorqueWords(sheet.torque(), heading.style().torqueUnits().get(0), language).table(),
         sheet.wrenches().stream().map(this::wrench).toList(),
         sockets(),
         sheet.tools().stream()
@@ -106,25 +106,30 @@ final class SheetWords {
         code,
         language.title(heading),
         language.title(heading).length() > LONG_TITLE,
-        Phrases.orNothing(heading.customer()),
-        Phrases.orNothing(heading.complaint()),
-        heading.vehicle(),
-        Phrases.orNothing(heading.years()),
-        Phrases.orNothing(heading.plate()),
-        Phrases.orNothing(heading.vin()),
-        heading.odometer().map(Quantity::print).orElse(""),
-        heading.odometer().map(Quantity::unit).orElse(heading.distance()).symbol(),
-        heading.bay(),
-        heading.bayEquipment(),
-        person(Optional.of(heading.by())),
-        person(heading.with()),
-        person(heading.second()),
-        heading.state().stream().map(Phrases::spaced).collect(Collectors.joining(", ")),
+        Phrases.orNothing(heading.request().customer()),
+        Phrases.orNothing(heading.request().complaint()),
+        heading.vehicle().name(),
+        Phrases.orNothing(heading.vehicle().years()),
+        Phrases.orNothing(heading.vehicle().plate()),
+        Phrases.orNothing(heading.vehicle().vin()),
+        heading.vehicle().odometer().map(Quantity::print).orElse(""),
+        heading
+            .vehicle()
+            .odometer()
+            .map(Quantity::unit)
+            .orElse(heading.style().distance())
+            .symbol(),
+        heading.bay().name(),
+        heading.bay().equipment(),
+        person(Optional.of(heading.crew().by())),
+        person(heading.crew().with()),
+        person(heading.crew().second()),
+        heading.vehicle().state().stream().map(Phrases::spaced).collect(Collectors.joining(", ")),
         time(),
         saved(sheet.time()),
-        heading.promised().map(LocalTime::toString).orElse(""),
-        heading.carried().map(it -> StageWords.continues(language, it)).orElse(""),
-        heading.replaces().map(this::replaces).orElse(""),
+        heading.request().promised().map(LocalTime::toString).orElse(""),
+        heading.before().carried().map(it -> StageWords.continues(language, it)).orElse(""),
+        heading.before().replaces().map(this::replaces).orElse(""),
         sheet.stage().filter(it -> !it.isFirst()).isPresent() ? "" : seen());
   }
 
@@ -137,7 +142,7 @@ final class SheetWords {
 
   private String seen(Phrase phrase, boolean onVehicle) {
     List<Heading.Seen> all =
-        heading.seen().stream().filter(it -> it.onVehicle() == onVehicle).toList();
+        heading.before().seen().stream().filter(it -> it.onVehicle() == onVehicle).toList();
     List<String> said = new ArrayList<>();
     all.stream().limit(MOST_SEEN).forEach(it -> said.add(it.what() + " " + it.on()));
     if (all.size() > MOST_SEEN) {

@@ -59,7 +59,7 @@ class AbsentOnTheSheetTest {
     List<MadeSheet> before = demo.made("2404");
     assertTrue(named(before, "undertray"));
     assertTrue(checks(before).contains("panels-tight"));
-    String book = "vehicles/" + before.get(0).sheet().heading().book() + ".yaml";
+    String book = "vehicles/" + before.get(0).sheet().heading().vehicle().book() + ".yaml";
     demo.replacing(
         book, "    undertray-screw:", "    absent: [undertray, undertray-screw]\n    # was:");
     List<MadeSheet> made = demo.made("2404");

@@ -73,7 +73,7 @@ class AmericanSheetsTest {
   }
 
   private static Shop.Paper paper(MadeSheet made) {
-    return made.sheet().heading().paper();
+    return made.sheet().heading().style().paper();
   }
 
   @Test
@@ -112,7 +112,7 @@ class AmericanSheetsTest {
                     Stream.concat(Stream.of(step.because(), step.good()), step.ifStuck().stream()))
             .collect(Collectors.joining(" "));
     String noted = made.sheet().notes().orElse("");
-    String complaint = made.sheet().heading().complaint().orElse("");
+    String complaint = made.sheet().heading().request().complaint().orElse("");
     return plain(page + " " + more).replace(plain(noted), "").replace(plain(complaint), "");
   }
 
@@ -140,7 +140,7 @@ class AmericanSheetsTest {
           Sheet here = ours.get(0).sheet();
           Sheet there = made.get(0).sheet();
           assertEquals(here.notes(), there.notes(), job);
-          assertEquals(here.heading().vehicle(), there.heading().vehicle(), job);
+          assertEquals(here.heading().vehicle().name(), there.heading().vehicle().name(), job);
         });
   }
 

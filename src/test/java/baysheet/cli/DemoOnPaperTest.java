@@ -112,7 +112,7 @@ class DemoOnPaperTest {
   @Test
   void onARustyCarWaysOutStayBesideTheirWarnings() {
     List<MadeSheet> rusty =
-        ALL.stream().filter(made -> !made.sheet().heading().state().isEmpty()).toList();
+        ALL.stream().filter(made -> !made.sheet().heading().vehicle().state().isEmpty()).toList();
     assertTrue(rusty.size() >= 7, "seven jobs are on such cars");
     List<String> without =
         rusty.stream()

@@ -121,7 +121,7 @@ class DemoSheetsTest {
         assertEquals(last, required.contains(box.formatted("second")), name + " " + box);
       }
       assertTrue(required.containsAll(List.of("started", "finished")), name);
-      boolean complains = last && made.sheet().heading().complaint().isPresent();
+      boolean complains = last && made.sheet().heading().request().complaint().isPresent();
       assertEquals(
           last ? List.of("release.yes", "release.no") : List.of(), choice(made, "release"));
       assertEquals(complains ? List.of("cured.yes", "cured.no") : List.of(), choice(made, "cured"));

@@ -194,9 +194,9 @@ class DemoLogicTest {
   void theTechnicianIsNeverTheSecondSigner() {
     for (TracedPlan plan : PLANS.values()) {
       SheetText text = SheetText.of(plan.sheet(), "id", "code");
-      boolean named = plan.sheet().heading().second().isPresent();
+      boolean named = plan.sheet().heading().crew().second().isPresent();
       assertTrue(
-          named || text.releasedBy().contains("not " + plan.sheet().heading().by().name()),
+          named || text.releasedBy().contains("not " + plan.sheet().heading().crew().by().name()),
           text.releasedBy());
     }
   }

@@ -218,11 +218,11 @@ class SheetTextTest {
     Heading british = Samples.heading("1", "Work", Optional.empty());
     Heading.Style style =
         new Heading.Style(
-            british.paper(),
+            british.style().paper(),
             terms,
             Glossary.of(Map.of("grey", "gray", "tyre", "tire")),
-            british.torqueUnits(),
-            british.distance());
+            british.style().torqueUnits(),
+            british.style().distance());
     Language language = Language.of(Altered.with(british, "style", style));
     TorqueTableText table = new TorqueWords(List.of(line), Unit.NEWTON_METRE, language).table();
     assertEquals(
