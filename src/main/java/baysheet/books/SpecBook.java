@@ -59,22 +59,6 @@ public record SpecBook(
       Optional<Located<Quantity>> wheelbase,
       Optional<Located<Quantity>> behindFront) {}
 
-  public Optional<Located<Quantity>> kerbMass() {
-    return mass.kerb;
-  }
-
-  public Optional<Located<Quantity>> frontShare() {
-    return mass.frontShare;
-  }
-
-  public Optional<Located<Quantity>> wheelbase() {
-    return mass.wheelbase;
-  }
-
-  public Optional<Located<Quantity>> massBehindFront() {
-    return mass.behindFront;
-  }
-
   /** What a part, or a fastener that is renewed, is ordered by. */
   public record PartNumber(Located<String> part, Located<String> number) {}
 

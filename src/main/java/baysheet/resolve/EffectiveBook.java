@@ -73,23 +73,24 @@ public record EffectiveBook(
   }
 
   public Optional<Located<Quantity>> kerbMass() {
-    return first(SpecBook::kerbMass);
+    return first(book -> book.mass().kerb());
   }
 
   /** The share of the front axle, unless a book above says instead where the mass is. */
   public Optional<Located<Quantity>> frontShare() {
     return books.stream()
-        .filter(book -> book.frontShare().isPresent() || book.massBehindFront().isPresent())
+        .map(SpecBook::mass)
+        .filter(mass -> mass.frontShare().isPresent() || mass.behindFront().isPresent())
         .findFirst()
-        .flatMap(SpecBook::frontShare);
+        .flatMap(SpecBook.Mass::frontShare);
   }
 
   public Optional<Located<Quantity>> wheelbase() {
-    return first(SpecBook::wheelbase);
+    return first(book -> book.mass().wheelbase());
   }
 
   public Optional<Located<Quantity>> massBehindFront() {
-    return first(SpecBook::massBehindFront);
+    return first(book -> book.mass().behindFront());
   }
 
   /** The support point of an axle. */

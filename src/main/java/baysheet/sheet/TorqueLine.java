@@ -34,7 +34,6 @@ import java.util.stream.Stream;
  * @param drawing letter of the drawing that shows the order, where there is one
  * @param threads what is on the thread
  * @param lock how it is secured
- * @param remarks what the book says about it in words
  * @param moment when the final torque is given
  * @param twoVisits whether it is only made snug when it goes on
  * @param overridden whether the job replaced the book's value

@@ -14,6 +14,11 @@ import baysheet.sheet.Statement;
 import baysheet.sheet.TimeNeeded;
 import baysheet.torque.Drive;
 import baysheet.torque.Quantity;
+import baysheet.torque.Unit;
+import baysheet.wording.HeadText.BeforeText;
+import baysheet.wording.HeadText.RequestText;
+import baysheet.wording.HeadText.VehicleText;
+import baysheet.wording.HeadText.WorkText;
 import baysheet.wording.SheetText.DriveText;
 import baysheet.wording.SheetText.PartText;
 import baysheet.wording.SheetText.SocketText;
@@ -106,31 +111,35 @@ final class SheetWords {
         code,
         language.title(heading),
         language.title(heading).length() > LONG_TITLE,
-        Phrases.orNothing(heading.request().customer()),
-        Phrases.orNothing(heading.request().complaint()),
-        heading.vehicle().name(),
-        Phrases.orNothing(heading.vehicle().years()),
-        Phrases.orNothing(heading.vehicle().plate()),
-        Phrases.orNothing(heading.vehicle().vin()),
-        heading.vehicle().odometer().map(Quantity::print).orElse(""),
-        heading
-            .vehicle()
-            .odometer()
-            .map(Quantity::unit)
-            .orElse(heading.style().distance())
-            .symbol(),
-        heading.bay().name(),
-        heading.bay().equipment(),
-        person(Optional.of(heading.crew().by())),
-        person(heading.crew().with()),
-        person(heading.crew().second()),
-        heading.vehicle().state().stream().map(Phrases::spaced).collect(Collectors.joining(", ")),
-        time(),
-        saved(sheet.time()),
-        heading.request().promised().map(LocalTime::toString).orElse(""),
-        heading.before().carried().map(it -> StageWords.continues(language, it)).orElse(""),
-        heading.before().replaces().map(this::replaces).orElse(""),
-        sheet.stage().filter(it -> !it.isFirst()).isPresent() ? "" : seen());
+        new RequestText(
+            Phrases.orNothing(heading.request().customer()),
+            Phrases.orNothing(heading.request().complaint()),
+            heading.request().promised().map(LocalTime::toString).orElse("")),
+        vehicle(heading.vehicle()),
+        new WorkText(
+            heading.bay().name(),
+            heading.bay().equipment(),
+            person(Optional.of(heading.crew().by())),
+            person(heading.crew().with()),
+            person(heading.crew().second()),
+            time(),
+            saved(sheet.time())),
+        new BeforeText(
+            heading.before().carried().map(it -> StageWords.continues(language, it)).orElse(""),
+            heading.before().replaces().map(this::replaces).orElse(""),
+            sheet.stage().filter(it -> !it.isFirst()).isPresent() ? "" : seen()));
+  }
+
+  private VehicleText vehicle(Heading.Vehicle vehicle) {
+    Unit unit = vehicle.odometer().map(Quantity::unit).orElse(heading.style().distance());
+    return new VehicleText(
+        vehicle.name(),
+        Phrases.orNothing(vehicle.years()),
+        Phrases.orNothing(vehicle.plate()),
+        Phrases.orNothing(vehicle.vin()),
+        vehicle.odometer().map(Quantity::print).orElse(""),
+        unit.symbol(),
+        vehicle.state().stream().map(Phrases::spaced).collect(Collectors.joining(", ")));
   }
 
   /** What was found before; for whoever begins the job. */

@@ -33,9 +33,10 @@ class SpecBookReaderTest {
     assertEquals(Optional.of("sheet 4 of 2016"), WHOLE.source().map(Located::value));
     assertEquals("T1", WHOLE.checked().orElseThrow().by().value());
     assertEquals(LocalDate.of(2026, 1, 12), WHOLE.checked().orElseThrow().on().value());
-    assertEquals(Quantity.of("1480", Unit.KILOGRAM), WHOLE.kerbMass().orElseThrow().value());
-    assertEquals(Quantity.of("58", Unit.PERCENT), WHOLE.frontShare().orElseThrow().value());
-    assertEquals(Quantity.of("2600", Unit.MILLIMETRE), WHOLE.wheelbase().orElseThrow().value());
+    assertEquals(Quantity.of("1480", Unit.KILOGRAM), WHOLE.mass().kerb().orElseThrow().value());
+    assertEquals(Quantity.of("58", Unit.PERCENT), WHOLE.mass().frontShare().orElseThrow().value());
+    assertEquals(
+        Quantity.of("2600", Unit.MILLIMETRE), WHOLE.mass().wheelbase().orElseThrow().value());
     assertEquals(
         List.of("abs", "front-wheel-drive"), WHOLE.traits().stream().map(Located::value).toList());
     assertEquals("the flat ahead of the notch", WHOLE.supports().get(Place.REAR).value());
@@ -155,7 +156,7 @@ class SpecBookReaderTest {
     assertEquals(Optional.of("test-book"), like.like().map(Located::value));
     assertEquals(Optional.empty(), like.title());
     assertEquals(
-        Quantity.of("1050", Unit.MILLIMETRE), like.massBehindFront().orElseThrow().value());
+        Quantity.of("1050", Unit.MILLIMETRE), like.mass().behindFront().orElseThrow().value());
     SpecBook.Entry nut = like.fasteners().get(0).fasteners().get("wheel-nut");
     assertEquals(Optional.empty(), nut.text().count());
     assertEquals(Optional.empty(), nut.text().complete(nut.name()));

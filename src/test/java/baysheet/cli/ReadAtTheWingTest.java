@@ -47,7 +47,7 @@ class ReadAtTheWingTest {
 
   @Test
   void aTimeWithEqualEndsIsOneFigure() {
-    List<String> times = ALL.stream().map(made -> text(made).head().time()).toList();
+    List<String> times = ALL.stream().map(made -> text(made).head().work().time()).toList();
     times.forEach(time -> assertFalse(time.matches("([0-9]+) to \\1\\D.*"), time));
     assertTrue(
         times.stream().anyMatch(time -> time.matches("[0-9]+\u00a0min.*")), times.toString());

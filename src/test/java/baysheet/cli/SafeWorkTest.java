@@ -258,6 +258,7 @@ class SafeWorkTest {
     ShopTexts shop =
         job("larkfell-pipit-2015", "1", "anti-roll-bar-link at front")
             .replacing("2026-03-02/7.yaml", "by: T1", "by: T1\nstate: [badly-rusted]");
-    assertEquals("badly rusted", Samples.text(sheet(shop, "2026-03-02/7.yaml")).head().state());
+    assertEquals(
+        "badly rusted", Samples.text(sheet(shop, "2026-03-02/7.yaml")).head().vehicle().state());
   }
 }

@@ -33,7 +33,6 @@ class RecordSizeTest {
               Map.entry("Step", 24),
               Map.entry("TorqueLineText", 24),
               Map.entry("TorqueLine", 27),
-              Map.entry("HeadText", 27),
               Map.entry("SheetText", 27)));
 
   @Test

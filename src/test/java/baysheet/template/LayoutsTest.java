@@ -92,7 +92,7 @@ class LayoutsTest {
 
   @Test
   void aValueMissingInABlockPointsIntoTheBlocks() throws IOException {
-    copy("blocks.ftlx", "${sheet.head.plate}", "${sheet.head.plat}");
+    copy("blocks.ftlx", "${sheet.head.vehicle.plate}", "${sheet.head.vehicle.plat}");
     Problems problems = new Problems();
     Files.writeString(
         folder.resolve("bay-sheet.ftlx"),

@@ -143,10 +143,10 @@ class SheetTextTest {
   @Test
   void headNamesVinComplaintAndPromise() {
     HeadText head = Samples.text(Samples.oilService()).head();
-    assertEquals("ZZ9AA1B2C3D456789", head.vin());
-    assertEquals("It pulls to the left when I brake", head.complaint());
-    assertEquals("16:30", head.promised());
-    assertEquals("", head.replaces());
+    assertEquals("ZZ9AA1B2C3D456789", head.vehicle().vin());
+    assertEquals("It pulls to the left when I brake", head.request().complaint());
+    assertEquals("16:30", head.request().promised());
+    assertEquals("", head.before().replaces());
   }
 
   @Test
@@ -156,7 +156,7 @@ class SheetTextTest {
     Sheet sheet = Samples.oilService().replacing(Optional.of(before));
     assertEquals(
         "Replaces 2404-A-0d313a: row 1 was 20\u00a0N·m; step 7 is new.",
-        Samples.text(sheet).head().replaces());
+        Samples.text(sheet).head().before().replaces());
   }
 
   @Test
