@@ -140,8 +140,7 @@ public enum Unit {
   private static final class Spelling {
     static final String POUND_FOOT =
         "lbf·ft|lbft|lbfft|lb·ft|lbs·ft|pound·foot|pound·feet|pound·force·foot|pound·force·feet";
-    static final String FOOT_POUND =
-        "ft·lb|ft·lbs|ft·lbf|ftlb|ftlbs|ftlbf|foot·pound|foot·pounds";
+    static final String FOOT_POUND = "ft·lb|ft·lbs|ft·lbf|ftlb|ftlbs|ftlbf|foot·pound|foot·pounds";
     static final String POUND_INCH = "lbf·in|lbin|lbfin|lb·in|lbs·in|pound·inch|pound·inches";
     static final String INCH_POUND =
         "in·lb|in·lbs|in·lbf|inlb|inlbs|inlbf|inch·pound|inch·pounds|inch·lb|inch·lbs";

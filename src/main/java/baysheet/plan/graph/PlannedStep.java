@@ -288,18 +288,14 @@ public record PlannedStep(
     Demands more =
         new Demands(
             tools, demands.hazards(), demands.minutes(), demands.impact(), demands.seizes());
-    return new PlannedStep(
-        task, source, origin, mirrored, touched, more, teaching, hold, moment, heights, entries,
-        remarks);
+    return with(touched, more, remarks);
   }
 
   /** The same step, which ends what others have left of some items. */
   PlannedStep ending(List<ItemAt> left) {
     Touched more =
         new Touched(undo(), slacken(), doUp(), disturb(), left, tighten(), circuits(), apply());
-    return new PlannedStep(
-        task, source, origin, mirrored, more, demands, teaching, hold, moment, heights, entries,
-        remarks);
+    return with(more, demands, remarks);
   }
 
   /** The same step with figures to write down, and what shows that they are right. */
@@ -312,20 +308,7 @@ public record PlannedStep(
 
   /** The same step without an item that another step undoes or does up, saying so. */
   PlannedStep without(ItemAt item, Detail remark) {
-    Touched rest = touched.without(item);
-    return new PlannedStep(
-        task,
-        source,
-        origin,
-        mirrored,
-        rest,
-        demands,
-        teaching,
-        hold,
-        moment,
-        heights,
-        entries,
-        more(remark));
+    return with(touched.without(item), demands, more(remark));
   }
 
   /** The same step for certain heights of the vehicle. */
@@ -338,19 +321,7 @@ public record PlannedStep(
 
   /** The same step with one more remark behind its text. */
   PlannedStep remarking(Detail remark) {
-    return new PlannedStep(
-        task,
-        source,
-        origin,
-        mirrored,
-        touched,
-        demands,
-        teaching,
-        hold,
-        moment,
-        heights,
-        entries,
-        more(remark));
+    return with(touched, demands, more(remark));
   }
 
   /** The same step, with what another warns of whose work it does as well. */
@@ -363,6 +334,12 @@ public record PlannedStep(
     return new PlannedStep(
         task, source, origin, mirrored, touched, more, teaching, held, moment, heights, entries,
         remarks);
+  }
+
+  private PlannedStep with(Touched other, Demands more, List<Detail> said) {
+    return new PlannedStep(
+        task, source, origin, mirrored, other, more, teaching, hold, moment, heights, entries,
+        said);
   }
 
   private List<Detail> more(Detail remark) {
