@@ -13,6 +13,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -113,10 +115,24 @@ class LauncherIT {
     // Another Java by its place and version: the archive is not for it.
     assertEquals(VERSION, installed.baysheet(environment, "--version"));
     assertFalse(called().contains("SharedArchiveFile"), called());
-    // One of an older version of the program is of no use any more.
-    Path old = Files.writeString(archives(usedHome).get(0).resolveSibling("0123-45.jsa"), "old");
-    assertEquals(0, installed.baysheet(environment, SHEETS).exit());
+    // Two versions that are used side by side keep their archives; one that is 61 days old goes.
+    Path cache = archives(usedHome).get(0).getParent();
+    Path beside = Files.writeString(cache.resolve("0123-45.jsa"), "of another version");
+    age(beside, 59);
+    Path old = Files.writeString(cache.resolve("0123-46.jsa"), "old");
+    age(old, 61);
+    Files.setPosixFilePermissions(old, PosixFilePermissions.fromString("r--r--r--"));
+    Path killed = Files.createDirectories(cache.resolve("new.7/out"));
+    age(killed.getParent(), 61);
+    Path other = Files.writeString(cache.resolve("notes.txt"), "not ours");
+    age(other, 61);
+    InstalledPackage.Ran ran = installed.baysheet(environment, SHEETS);
+    assertEquals(0, ran.exit());
+    assertEquals("", ran.err(), "only a terminal is told");
     assertFalse(Files.exists(old));
+    assertFalse(Files.exists(killed.getParent()));
+    Files.delete(other);
+    Files.delete(beside);
     assertEquals(2, archives(usedHome).size(), archives(usedHome).toString());
     assertEquals(VERSION, installed.baysheet(environment, "--version"));
     assertTrue(called().contains("SharedArchiveFile"), called());
@@ -244,6 +260,10 @@ class LauncherIT {
     } catch (IOException e) {
       throw new UncheckedIOException("cannot list " + cache, e);
     }
+  }
+
+  private static void age(Path file, int days) throws IOException {
+    Files.setLastModifiedTime(file, FileTime.from(Instant.now().minus(days, ChronoUnit.DAYS)));
   }
 
   private String called() throws IOException {
