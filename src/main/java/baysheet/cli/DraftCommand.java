@@ -67,7 +67,8 @@ final class DraftCommand extends Command {
           "CSV",
           Path.class,
           "Fasteners from a spreadsheet: columns fastener, place, count, thread, class, head,"
-              + " torque and others; a unit may stand in the heading, as in torque (N·m).");
+              + " torque, order, threads, reuse, lock, final, recheck, deep, note, source; a unit"
+              + " may stand in the heading, as in torque (N·m).");
 
   private final OptionSpec traits =
       add(

@@ -83,6 +83,7 @@ final class ProceduresCommand extends Command {
     return new ProcedureList.Line(
         procedure.name().value(),
         procedure.title().value(),
+        procedure.at().value(),
         places.stream().map(Place::word).toList(),
         procedure.serves().map(Located::value),
         procedure.applicability().onlyWith().stream().map(it -> words(it.value())).toList(),
@@ -156,13 +157,20 @@ final class ProceduresCommand extends Command {
         if (forVehicle) {
           line.ready().forEach(it -> text.append("    ").append(words(it)).append('\n'));
         } else {
-          add(text, "at", line.places());
+          add(text, at(line), line.places());
           line.serves().ifPresent(it -> add(text, "gives access as", List.of(it)));
           add(text, "for vehicles with", line.needs());
           add(text, "fasteners", line.fasteners());
         }
       }
       return text.toString();
+    }
+
+    /**
+     * Work at a wheel can be asked for at one, or at both of an axle; the fasteners are each one's.
+     */
+    private static String at(ProcedureList.Line line) {
+      return line.kind() == Place.Kind.WHEEL ? "at each wheel" : "at";
     }
 
     private static void add(StringBuilder text, String what, List<String> words) {

@@ -1,5 +1,6 @@
 package baysheet.record;
 
+import baysheet.books.Place;
 import baysheet.json.JsonObject;
 import baysheet.json.JsonText;
 import java.util.List;
@@ -16,6 +17,7 @@ public final class ProcedureList {
   /**
    * A procedure.
    *
+   * @param kind at what kind of place it is done once
    * @param places where a job can ask for it
    * @param serves the access that it provides under another name
    * @param needs the traits that a vehicle must have
@@ -25,6 +27,7 @@ public final class ProcedureList {
   public record Line(
       String name,
       String title,
+      Place.Kind kind,
       List<String> places,
       Optional<String> serves,
       List<String> needs,
@@ -70,6 +73,7 @@ public final class ProcedureList {
     return new JsonObject()
         .put("name", line.name())
         .put("title", line.title())
+        .put("at", line.kind().word())
         .put("places", line.places())
         .put("serves", line.serves())
         .put("onlyWith", line.needs())

@@ -157,7 +157,7 @@ class DraftCommandTest {
   void theListOfProceduresSaysWhatABookLacks() {
     garage
         .run("procedures", "--shop", garage.root.toString())
-        .says("carrier  Carrier\n    at: front, rear\n    fasteners: carrier-bolt\n");
+        .says("carrier  Carrier\n    at each wheel: front, rear\n    fasteners: carrier-bolt\n");
     Garage.Run before = procedures();
     before.says(
         "carrier  Carrier\n"

@@ -2,6 +2,7 @@ package baysheet.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -11,10 +12,12 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -141,6 +144,73 @@ class StartCommandTest {
                 assertTrue(Files.isRegularFile(schema.normalize()), file + " " + schema);
               }
             });
+  }
+
+  /** As README says. The keys are those of the schema, which the readers are held against. */
+  @Test
+  void theExampleVehicleExplainsEveryKey() {
+    started();
+    String book = texts(mine).get("vehicles/example-vehicle.yaml");
+    JsonTree schema = JsonTree.of(Garage.bytes(mine.resolve("schemas/spec-book.json")));
+    JsonTree values = JsonTree.of(Garage.bytes(mine.resolve("schemas/values.json")));
+    List<String> keys = new ArrayList<>(keys(schema, "properties"));
+    keys.addAll(keys(values, "definitions.fastener.properties"));
+    keys.add("absent");
+    assertTrue(keys.size() > 30, keys.toString());
+    assertEquals(
+        List.of(),
+        keys.stream()
+            .filter(key -> !Pattern.compile("(?m)\\b" + key + "(:| {2,})").matcher(book).find())
+            .toList());
+  }
+
+  private static List<String> keys(JsonTree schema, String path) {
+    return ((Map<?, ?>) schema.get(path).value())
+        .keySet().stream().map(String.class::cast).toList();
+  }
+
+  /** Keys behind a # are taken as they stand; those for a book that is like another are not. */
+  @Test
+  void whatTheExampleVehicleKeepsBehindASignCanBeUsed() throws IOException {
+    started();
+    Path book = mine.resolve("vehicles/example-vehicle.yaml");
+    String text = Files.readString(book);
+    String used =
+        text.replaceAll("(?m)^# ((?:jacking|fluids|part-numbers|seen):|  engine-oil:)", "$1");
+    assertNotEquals(text, used);
+    Files.writeString(book, used);
+    Garage.Run run = garage.run("check", mine.toString());
+    assertEquals("no problems; 1 job checked", run.out().strip(), run.err());
+  }
+
+  /** README names the two files in which the example's names stand, and the order of deleting. */
+  @Test
+  void ownNamesNeedTwoMoreFilesChangedOrDeleted() throws IOException {
+    started();
+    Path shop = mine.resolve("shop.yaml");
+    Files.writeString(
+        shop,
+        Files.readString(shop)
+            .replaceAll("(?m)^  floor:", "  pit:")
+            .replaceAll("(?m)^  T1:", "  ann:")
+            .replaceAll("(?m)^  A1:", "  ben:"));
+    Garage.Run run = garage.run("check", mine.toString());
+    assertEquals(Exit.PROBLEMS, run.exit());
+    Path job = mine.resolve(Garage.DAY).resolve("1001.yaml");
+    Path book = mine.resolve("vehicles/example-vehicle.yaml");
+    run.err()
+        .lines()
+        .filter(line -> line.contains(": error: "))
+        .forEach(
+            line ->
+                assertTrue(line.contains("1001.yaml:") || line.contains("example-vehicle."), line));
+    Files.delete(job);
+    assertTrue(garage.run("check", mine.toString()).err().contains("example-vehicle.yaml:"));
+    Files.delete(book);
+    assertEquals("no problems; 0 jobs checked", garage.run("check", mine.toString()).out().strip());
+    for (String said : List.of("1001.yaml", "floor", "T1", "A1", "example-vehicle.yaml")) {
+      assertTrue(Files.readString(Path.of("README.md")).contains(said), said);
+    }
   }
 
   @Test
