@@ -61,10 +61,11 @@ final class Sentences {
   }
 
   static <T> ParseOutcome<T> notAnId(String text) {
-    return ParseOutcome.bad(
+    return new ParseOutcome.Bad<>(
         ProblemCode.NOT_A_NAME,
         quoted(text) + " cannot be used as a name",
-        "letters a to z, digits and single hyphens, such as T1, floor or 2417");
+        "letters A to Z or a to z, digits and single hyphens, such as T1, floor or 2417",
+        Optional.of(text.strip().replaceAll("[\\s\\p{Zs}_]+", "-")).filter(Words::isId));
   }
 
   static <T> ParseOutcome<T> notATerm(String text) {

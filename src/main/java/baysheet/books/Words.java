@@ -52,7 +52,11 @@ final class Words {
 
   /** The same as {@link #id()}, for keys. */
   static ParseOutcome<String> idOf(String text) {
-    return ID.matcher(text).matches() ? ParseOutcome.ok(text) : Sentences.notAnId(text);
+    return isId(text) ? ParseOutcome.ok(text) : Sentences.notAnId(text);
+  }
+
+  static boolean isId(String text) {
+    return ID.matcher(text).matches();
   }
 
   /**

@@ -32,6 +32,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import picocli.CommandLine.Model.OptionSpec;
@@ -100,20 +101,28 @@ final class CheckCommand extends Command {
     SheetMaker maker = new SheetMaker(folders, Layouts.builtIn(), fonts, Optional.empty());
     Problems problems = new Problems();
     int jobs = 0;
+    int refused = 0;
     for (Map.Entry<Path, Set<Path>> shop : shops(problems).entrySet()) {
       jobs += shop.getValue().size();
-      check(shop.getKey(), List.copyOf(shop.getValue()), folders, maker, problems);
+      refused += check(shop.getKey(), List.copyOf(shop.getValue()), folders, maker, problems);
     }
-    tell(problems, jobs, most);
+    tell(problems, jobs, refused, most);
     internal.forEach(console::trace);
     return Exit.of(problems);
   }
 
-  private void tell(Problems problems, int jobs, int most) {
+  private void tell(Problems problems, int jobs, int refused, int most) {
     String checked = jobs + (jobs == 1 ? " job" : " jobs") + " checked";
-    String consequence =
-        problems.hasErrors() ? "nothing was written" : checked + ", no sheet is refused";
-    console.problems(problems.all(), consequence, Options.isGiven(json), most);
+    String refusal =
+        !problems.hasErrors()
+            ? ", no sheet is refused"
+            // What is wrong elsewhere, as in a file that is not read, says so itself.
+            : refused == 0
+                ? ""
+                : refused == jobs
+                    ? ", no sheet can be made"
+                    : ", " + refused + (refused == 1 ? " is" : " are") + " refused";
+    console.problems(problems.all(), checked + refusal, Options.isGiven(json), most);
     if (problems.all().isEmpty() && !Options.isGiven(json)) {
       console.say("no problems; " + checked);
     }
@@ -144,12 +153,14 @@ final class CheckCommand extends Command {
     return ShopFolders.here().orElseThrow(() -> wrong(ShopFolders.NOT_HERE));
   }
 
-  private void check(
+  /** How many of the jobs would get no sheet. */
+  private int check(
       Path root, List<Path> jobs, ShopFolders folders, SheetMaker maker, Problems problems) {
     Optional<ShopFolder> folder = folders.read(root, problems);
     if (folder.isEmpty()) {
-      return;
+      return jobs.size();
     }
+    AtomicInteger refused = new AtomicInteger();
     FolderCheck.check(folder.get(), problems);
     verbs(folder.get(), problems);
     new Batch(checking.apply(maker), Runtime.getRuntime().availableProcessors())
@@ -159,8 +170,12 @@ final class CheckCommand extends Command {
             outcome -> {
               problems.addAll(outcome.problems());
               outcome.fault().ifPresent(fault -> problems.add(fault(outcome.job(), fault)));
+              if (outcome.problems().hasErrors() || outcome.fault().isPresent()) {
+                refused.incrementAndGet();
+              }
             });
     days(jobs, new DayReader(maker, folder.get()), folder.get(), problems);
+    return refused.get();
   }
 
   /** What is wrong with days as a whole; with their jobs it was said. */

@@ -1,8 +1,6 @@
 package baysheet.cli;
 
-import baysheet.books.Catalogue;
 import baysheet.books.CatalogueReader;
-import baysheet.books.ShopFolder;
 import baysheet.files.ShopFolders;
 import baysheet.layout.Fonts;
 import baysheet.ledger.Tables;
@@ -58,9 +56,9 @@ final class NamesCommand extends Command {
   public Integer call() {
     List<NameSort> wanted = wanted();
     Problems problems = new Problems();
-    Optional<NameSort.Origin> origin = origin(problems);
+    NameSort.Origin origin = origin(problems);
     List<NameList.Name> names = new ArrayList<>();
-    origin.ifPresent(from -> wanted.forEach(sort -> names.addAll(sort.in(from))));
+    wanted.forEach(sort -> names.addAll(sort.in(origin)));
     if (Options.isGiven(json)) {
       console.print(NameList.print(names));
     } else {
@@ -79,7 +77,12 @@ final class NamesCommand extends Command {
                                   it.from()))
                       .toList())));
     }
-    console.problems(problems.all(), "the names of files with errors are missing", false);
+    console.problems(
+        problems.all(),
+        origin.shop().isEmpty()
+            ? "only built-in names are listed"
+            : "the names of files with errors are missing",
+        false);
     return problems.hasErrors() ? Exit.PROBLEMS : Exit.DONE;
   }
 
@@ -100,20 +103,22 @@ final class NamesCommand extends Command {
                     .near(typed, NameSort.words()));
   }
 
-  /** The shop's names over the built-in ones, or these alone. */
-  private Optional<NameSort.Origin> origin(Problems problems) {
-    List<Catalogue> builtIn = ShopFolders.builtInCatalogue();
+  /** The shop's names over the built-in ones; these alone without a shop, or with a faulty one. */
+  private NameSort.Origin origin(Problems problems) {
     Set<Source> sources = ShopFolders.builtInFiles();
-    Optional<Path> root = root();
-    if (root.isEmpty()) {
-      Catalogue merged = CatalogueReader.merge(builtIn);
-      return Optional.of(new NameSort.Origin(merged, List.of(), List.of(), sources));
-    }
-    Optional<ShopFolder> folder = new ShopFolders(Fonts.builtIn()).read(root.get(), problems);
-    return folder.map(
-        it ->
-            new NameSort.Origin(
-                it.catalogue(), List.of(it.shop()), it.procedures().values(), sources));
+    return root()
+        .flatMap(root -> new ShopFolders(Fonts.builtIn()).read(root, problems))
+        .map(
+            it ->
+                new NameSort.Origin(
+                    it.catalogue(), List.of(it.shop()), it.procedures().values(), sources))
+        .orElseGet(
+            () ->
+                new NameSort.Origin(
+                    CatalogueReader.merge(ShopFolders.builtInCatalogue()),
+                    List.of(),
+                    List.of(),
+                    sources));
   }
 
   private Optional<Path> root() {

@@ -79,7 +79,7 @@ class CommandLineTest {
     assertEquals(Exit.PROBLEMS, run.exit());
     run.reports("2026-04-07/501.yaml:3:17", "unknown-book");
     run.says("hollin-wren-2014");
-    run.says("nothing was written");
+    run.says("1 error in 1 file: 3 jobs checked, 1 is refused.");
   }
 
   /** What a report of an internal error needs is printed by {@code check} as by {@code sheets}. */

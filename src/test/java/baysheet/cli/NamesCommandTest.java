@@ -79,6 +79,18 @@ class NamesCommandTest {
             .allMatch(it -> it.endsWith("built-in")));
   }
 
+  /** Whoever puts a shop file right looks for names, so those that are known are listed. */
+  @Test
+  void aFaultyShopStillGivesTheBuiltInNames() {
+    Garage garage = Garage.in(folder);
+    garage.change("shop.yaml", "band:", "bond:");
+    Garage.Run run = garage.run("names", "traits", "--shop", garage.root.toString());
+    assertEquals(Exit.PROBLEMS, run.exit());
+    assertTrue(lists(run, "traits", "abs"), run.out());
+    run.says("shop.yaml:");
+    run.says("only built-in names are listed");
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"kinds", "traits", "roles", "people", "procedures", "bays", "tools"})
   void oneSortIsListedAlone(String sort) {
