@@ -178,7 +178,11 @@ final class DayCommand extends Command {
         list.lines().forEach(it -> console.say(list.heading() + ": " + it.job() + " " + it.text()));
       }
       words.prepare().forEach(it -> console.say("Prepare: " + it.job() + " " + it.text()));
-      words.parts().forEach(it -> console.say("Order parts: " + it.job() + " " + it.parts()));
+      words
+          .parts()
+          .forEach(
+              it ->
+                  it.parts().forEach(part -> console.say("Order parts: " + it.job() + " " + part)));
       file.ifPresent(it -> console.say(YamlFiles.shown(it)));
     }
   }

@@ -132,6 +132,7 @@ public final class DayRecord {
         .put("job", part.job().number())
         .put("part", part.line().part())
         .put("count", part.line().count())
+        .put("number", part.line().number())
         .put("places", part.line().places())
         .put("fastener", part.line().fastener());
   }

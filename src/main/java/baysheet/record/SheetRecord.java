@@ -101,7 +101,7 @@ public final class SheetRecord {
         .list("steps", sheet.steps(), this::step)
         .list("torque", sheet.torque(), torque::of)
         .list("wrenches", sheet.wrenches(), SheetRecord::wrench)
-        .list("sockets", sheet.sockets(), SheetRecord::socket)
+        .list("sockets", sheet.sockets(), this::socket)
         .list("tools", sheet.tools(), this::tool)
         .list("parts", sheet.parts(), this::part)
         .put("consumables", language.statements(sheet.consumables()))
@@ -162,7 +162,7 @@ public final class SheetRecord {
         .put("due", wrench.due());
   }
 
-  private static JsonObject socket(Sheet.SocketLine socket) {
+  private JsonObject socket(Sheet.SocketLine socket) {
     return new JsonObject()
         .put("drive", socket.drive().print())
         .put("head", socket.head().print())
@@ -172,6 +172,7 @@ public final class SheetRecord {
         .put("count", socket.count())
         .put("firstStep", socket.firstStep())
         .put("owned", socket.owned())
+        .put("orAdapter", socket.orAdapter().map(language::text))
         .put("insert", socket.insert().map(Language::insertAndReach));
   }
 

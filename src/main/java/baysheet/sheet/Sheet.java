@@ -300,6 +300,7 @@ public record Sheet(
   /**
    * What to lay out to reach a head.
    *
+   * @param orAdapter what could be borrowed instead, for the shop's own socket in another square
    * @param insert what takes the place of a socket
    */
   public record SocketLine(
@@ -311,6 +312,7 @@ public record Sheet(
       int count,
       int firstStep,
       boolean owned,
+      Optional<String> orAdapter,
       Optional<Reach> insert) {}
 
   /**

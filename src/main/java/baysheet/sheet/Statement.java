@@ -1,6 +1,7 @@
 package baysheet.sheet;
 
 import baysheet.books.Place;
+import baysheet.torque.Drive;
 import baysheet.torque.Quantity;
 import baysheet.torque.Wrench;
 import java.time.LocalDate;
@@ -63,8 +64,8 @@ public sealed interface Statement {
   /** A socket by all that distinguishes it. */
   record Socket(Sheet.SocketLine line) implements Statement {}
 
-  /** A torque wrench for the stages of a row. */
-  record WrenchFor(Row row, List<String> torques) implements Statement {
+  /** A torque wrench for the stages of a row, in the square of its socket. */
+  record WrenchFor(Row row, List<String> torques, Optional<Drive> drive) implements Statement {
     public WrenchFor {
       torques = List.copyOf(torques);
     }

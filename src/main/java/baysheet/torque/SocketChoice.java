@@ -17,9 +17,15 @@ import java.util.function.Predicate;
  * @param impact whether the socket is an impact socket
  * @param owned whether the crib has it; otherwise it has to be borrowed
  * @param reasons why this one, a sentence each
+ * @param orAdapter what could be borrowed instead, for a socket that the crib has in another square
  */
 public record SocketChoice(
-    Drive drive, int points, boolean impact, boolean owned, List<String> reasons) {
+    Drive drive,
+    int points,
+    boolean impact,
+    boolean owned,
+    List<String> reasons,
+    Optional<String> orAdapter) {
   /** What has seized holds more than it was tightened to: common practice, no source. */
   private static final BigDecimal BREAKING = new BigDecimal("1.5");
 
@@ -52,6 +58,14 @@ public record SocketChoice(
         .orElseGet(() -> wanted.borrowed(crib));
   }
 
+  /** What an adapter would do as well: the crib has a socket, but not in the square of a wrench. */
+  public SocketChoice orAdapter(Head head, Drive own, String adapter) {
+    List<String> reasoned = new ArrayList<>(reasons);
+    reasoned.set(
+        0, "the crib has %s in %s, but no %s".formatted(head.print(), own.print(), adapter));
+    return new SocketChoice(drive, points, impact, owned, reasoned, Optional.of(adapter));
+  }
+
   /**
    * The same socket to borrow in the square of the wrench at hand, so that no adapter is borrowed
    * with it; a smaller square than this one would not carry the torque, or is not made in this
@@ -63,7 +77,7 @@ public record SocketChoice(
     }
     List<String> reasoned = new ArrayList<>(reasons);
     reasoned.add(wrench.print() + " is the square of the wrench that tightens it");
-    return new SocketChoice(wrench, points, impact, false, reasoned);
+    return new SocketChoice(wrench, points, impact, false, reasoned, orAdapter);
   }
 
   /** What is asked of the socket. */
@@ -111,7 +125,8 @@ public record SocketChoice(
         reasons.add("the crib has twelve points only: mind the corners when breaking it loose");
       }
       int points = hexagonal() ? socket.points() : 0;
-      return new SocketChoice(socket.drive(), points, socket.impact(), true, reasons);
+      return new SocketChoice(
+          socket.drive(), points, socket.impact(), true, reasons, Optional.empty());
     }
 
     /** What to ask a neighbour for, and why the crib will not do. */
@@ -125,7 +140,7 @@ public record SocketChoice(
               ? carriage(drive)
               : drive.print() + " is the smallest square for which this size is made");
       int points = head.form() == Head.Form.TWELVE_POINT ? 12 : hexagonal() ? 6 : 0;
-      return new SocketChoice(drive, points, impact, false, reasons);
+      return new SocketChoice(drive, points, impact, false, reasons, Optional.empty());
     }
 
     private static Drive smallest(Predicate<Drive> which) {

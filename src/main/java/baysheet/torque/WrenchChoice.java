@@ -200,7 +200,8 @@ public record WrenchChoice(Optional<Setting> setting, List<Candidate> candidates
 
     String needs() {
       return fit.kind() == SocketFit.Kind.BORROW
-          ? "the crib has no socket for it, and no adapter"
+          ? "the crib has no socket for it in %s, and no adapter to one"
+              .formatted(wrench.drive().print())
           : "it needs the " + fit.how();
     }
 

@@ -5,6 +5,7 @@ import baysheet.garage.GarageDay;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * The timetable as a drawing: a row for each bay, a bar for each job or stage. Coordinates are
@@ -35,8 +36,17 @@ public record DayChart(
   private static final int SECOND_LINE = 33;
   private static final int HOUR = 60;
 
-  /** A condensed letter is at most so wide, in hundredths of its height. */
-  private static final int LETTER = 62;
+  /** So many letters of the work say more than who does it. */
+  private static final int TELLING = 10;
+
+  /** The widest letters of the condensed bold face by groups, in hundredths of their height. */
+  private static final String NARROW = "fijlrtI .,-()|'";
+
+  private static final String WIDE = "mwMW…";
+  private static final int NARROW_LETTER = 36;
+  private static final int LETTER = 53;
+  private static final int CAPITAL = 64;
+  private static final int WIDE_LETTER = 86;
 
   public DayChart {
     strokes = List.copyOf(strokes);
@@ -53,23 +63,25 @@ public record DayChart(
   /** A text, centred on its point. */
   public record Word(int x, int y, int height, String text, boolean bold) {}
 
-  static DayChart of(GarageDay day, List<String> bays) {
-    return new Drawing(day, bays).chart();
+  static DayChart of(GarageDay day, List<String> bays, Language language) {
+    return new Drawing(day, bays, language).chart();
   }
 
   /** The drawing while it is made. */
   private static final class Drawing {
     private final GarageDay day;
     private final List<String> bays;
+    private final Language language;
     private final int from;
     private final int to;
     private final List<Stroke> strokes = new ArrayList<>();
     private final List<Corner> corners = new ArrayList<>();
     private final List<Word> words = new ArrayList<>();
 
-    Drawing(GarageDay day, List<String> bays) {
+    Drawing(GarageDay day, List<String> bays, Language language) {
       this.day = day;
       this.bays = bays;
+      this.language = language;
       int opens = minute(day.open().opens());
       int last = minute(day.open().closes());
       for (GarageDay.Placed job : day.jobs()) {
@@ -135,8 +147,13 @@ public record DayChart(
         String people =
             job.job().job().by().value()
                 + job.job().job().with().map(it -> " + " + it.value()).orElse("");
-        fitting(middle, y + FIRST_LINE, room, part.sheet(), true);
-        fitting(middle, y + SECOND_LINE, room, people, false);
+        String title = language.title(job.job().sheet().heading());
+        String work = shortened(title, room - SMALL);
+        String sheet = part.sheet();
+        String stage = job.parts().size() == 1 ? sheet : sheet.substring(sheet.lastIndexOf('-'));
+        fitting(middle, y + FIRST_LINE, room, true, sheet + ", " + people, sheet, stage);
+        boolean telling = work.equals(title) || work.length() >= TELLING;
+        fitting(middle, y + SECOND_LINE, room, false, telling ? work : people);
       }
       for (int i = 1; i < job.parts().size(); i++) {
         int from = job.parts().get(i - 1).to();
@@ -177,16 +194,37 @@ public record DayChart(
               });
     }
 
-    /** A text that would run out of its bar is left to the table below. */
-    private void fitting(int x, int y, int room, String text, boolean bold) {
-      if (text.length() * SMALL * LETTER / 100 + 2 <= room) {
-        words.add(new Word(x, y, SMALL, text, bold));
-      }
+    /** The first of some texts that has room; what has none is left to the table below. */
+    private void fitting(int x, int y, int room, boolean bold, String... texts) {
+      Stream.of(texts)
+          .filter(text -> width(text) + 2 <= room)
+          .findFirst()
+          .ifPresent(text -> words.add(new Word(x, y, SMALL, text, bold)));
+    }
+
+    private static int width(String text) {
+      int hundredths =
+          text.chars()
+              .map(
+                  it ->
+                      NARROW.indexOf(it) >= 0
+                          ? NARROW_LETTER
+                          : WIDE.indexOf(it) >= 0
+                              ? WIDE_LETTER
+                              : Character.isUpperCase(it) ? CAPITAL : LETTER)
+              .sum();
+      return hundredths * SMALL / 100;
     }
 
     private static String shortened(String text, int room) {
-      int letters = Math.max(1, room * 100 / (SMALL * LETTER));
-      return text.length() <= letters ? text : text.substring(0, letters - 1) + "…";
+      if (width(text) <= room) {
+        return text;
+      }
+      int letters = text.length() - 1;
+      while (letters > 1 && width(text.substring(0, letters) + "…") > room) {
+        letters--;
+      }
+      return text.substring(0, letters).strip() + "…";
     }
 
     private int x(int minute) {

@@ -5,8 +5,12 @@ import baysheet.garage.GarageDay;
 import baysheet.garage.GarageDay.Part;
 import baysheet.garage.GarageDay.Placed;
 import baysheet.garage.GarageDay.Wait;
+import baysheet.sheet.Heading;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What is at risk on a day, each with its reason. */
 record DayRisks(GarageDay day) {
@@ -18,7 +22,7 @@ record DayRisks(GarageDay day) {
     List<String> risks = new ArrayList<>();
     int closes = day.open().closes().toSecondOfDay() / 60;
     for (Placed job : day.jobs()) {
-      String number = job.job().number();
+      String number = named(job);
       String ready = "expected ready at " + DayWords.clock(job.to());
       if (job.late() > 0) {
         risks.add(
@@ -27,11 +31,12 @@ record DayRisks(GarageDay day) {
                     number, DayWords.clock(job.promised().orElseThrow()), ready, reason(job)));
       } else if (job.promised().isPresent() && job.chance() < SAFE) {
         risks.add(
-            "%s is at risk: promised for %s, %s; the promise holds with a probability of %s."
+            "%s is at risk: promised for %s, %s; it %s. The promise holds with a probability of %s."
                 .formatted(
                     number,
                     DayWords.clock(job.promised().get()),
                     ready,
+                    reason(job),
                     DayWords.percent(job.chance())));
       } else if (job.to() > closes) {
         risks.add(
@@ -41,6 +46,16 @@ record DayRisks(GarageDay day) {
       }
     }
     return risks;
+  }
+
+  /** Whoever telephones needs the car and the customer. */
+  private static String named(Placed job) {
+    Heading heading = job.job().sheet().heading();
+    String whose =
+        Stream.of(heading.vehicle().plate(), heading.request().customer())
+            .flatMap(Optional::stream)
+            .collect(Collectors.joining(", "));
+    return job.job().number() + (whose.isEmpty() ? "" : " (" + whose + ")");
   }
 
   /** How it can be left for the next day. */
@@ -65,6 +80,7 @@ record DayRisks(GarageDay day) {
         .step();
   }
 
+  /** What it waits for; else the time at which the vehicle arrives, and the length of the work. */
   private static String reason(Placed job) {
     List<String> reasons = new ArrayList<>();
     for (int i = 0; i < job.parts().size(); i++) {
@@ -82,12 +98,23 @@ record DayRisks(GarageDay day) {
                 + " because "
                 + String.join(", and ", waits));
       } else if (i == 0) {
-        reasons.add(
-            "%s and needs %s%smin of work"
-                .formatted(starts, job.job().sheet().time().mean(), Phrases.NBSP));
+        reasons.add(starts + (isOnArrival(job) ? ", when the vehicle arrives," : ""));
       }
     }
-    return String.join("; ", reasons);
+    return "%s%s needs %s%smin of work"
+        .formatted(
+            String.join("; ", reasons),
+            job.waits().isEmpty() ? " and" : "; it",
+            job.job().sheet().time().mean(),
+            Phrases.NBSP);
+  }
+
+  private static boolean isOnArrival(Placed job) {
+    return job.job()
+        .job()
+        .arrives()
+        .filter(it -> it.value().toSecondOfDay() / 60 == job.from())
+        .isPresent();
   }
 
   private static String held(DayJob job, Wait wait) {

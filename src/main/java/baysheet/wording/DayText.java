@@ -80,6 +80,10 @@ public record DayText(
   /** What one job, or several, ask for. */
   public record LineText(String job, String text) {}
 
-  /** The new parts of a job. */
-  public record PartsText(String job, String vehicle, String parts) {}
+  /** The new parts of a job, a line each. */
+  public record PartsText(String job, String vehicle, List<String> parts) {
+    public PartsText {
+      parts = List.copyOf(parts);
+    }
+  }
 }

@@ -11,6 +11,8 @@ import baysheet.garage.GarageDay.Placed;
 import baysheet.garage.GarageDay.Spell;
 import baysheet.garage.GarageDay.Together;
 import baysheet.sheet.Heading;
+import baysheet.sheet.PartLine;
+import baysheet.sheet.Statement;
 import java.time.LocalTime;
 import java.time.format.TextStyle;
 import java.util.ArrayList;
@@ -62,7 +64,7 @@ public final class DayWords {
         day.shop(),
         date(),
         hours(),
-        DayChart.of(day, List.copyOf(shop.bays().keySet())),
+        DayChart.of(day, List.copyOf(shop.bays().keySet()), language),
         jobs(),
         risks(),
         shared(),
@@ -219,34 +221,46 @@ public final class DayWords {
   private List<DayText.LineText> lines(List<EveningList.Line> lines) {
     Map<String, List<String>> jobs = new LinkedHashMap<>();
     for (EveningList.Line line : lines) {
-      jobs.computeIfAbsent(language.text(line.text()), text -> new ArrayList<>()).add(line.job());
+      jobs.computeIfAbsent(text(line.text()), text -> new ArrayList<>()).add(line.job());
     }
     return jobs.entrySet().stream()
         .map(it -> new DayText.LineText(String.join(", ", it.getValue()), it.getKey()))
         .toList();
   }
 
+  /** Who borrows a wrench has no sheet in the hand, so the row on it is left out. */
+  private String text(Statement statement) {
+    return statement instanceof Statement.WrenchFor wrench
+        ? language.wrench(wrench)
+        : language.text(statement);
+  }
+
   /** New parts, by job. */
   public List<DayText.PartsText> parts() {
     Map<DayJob, List<String>> parts = new LinkedHashMap<>();
-    for (EveningList.Part part : report.evening().parts()) {
-      parts
-          .computeIfAbsent(part.job(), job -> new ArrayList<>())
-          .add(
-              part.line().count()
-                  + Phrases.NBSP
-                  + "×"
-                  + Phrases.NBSP
-                  + language.text(part.line().part()));
-    }
+    report
+        .evening()
+        .parts()
+        .forEach(
+            it -> parts.computeIfAbsent(it.job(), job -> new ArrayList<>()).add(part(it.line())));
     return parts.entrySet().stream()
         .map(
             it ->
                 new DayText.PartsText(
                     it.getKey().number(),
                     it.getKey().sheet().heading().vehicle().name(),
-                    String.join(", ", it.getValue())))
+                    it.getValue()))
         .toList();
+  }
+
+  /** {@code 2 × brake disc, LK 40-112}. */
+  private String part(PartLine line) {
+    return line.count()
+        + Phrases.NBSP
+        + "×"
+        + Phrases.NBSP
+        + language.text(line.part())
+        + line.number().map(number -> ", " + number).orElse("");
   }
 
   /** What has left the day, and what could not be planned. */

@@ -50,6 +50,10 @@ public final class Language {
     return statements.text(statement);
   }
 
+  String wrench(Statement.WrenchFor wrench) {
+    return statements.wrench(wrench);
+  }
+
   /** All works of a job in one line. */
   public String title(Heading heading) {
     return String.join("; ", statements(heading.works()));

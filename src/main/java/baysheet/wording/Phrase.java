@@ -83,7 +83,9 @@ enum Phrase {
       "Before refitting, clean the oil off the threads",
       "Before reinstallation, clean the oil off the threads"),
   BORROW("Borrow: %s"),
-  WRENCH_FOR("torque wrench for %s (row\u00a0%s)"),
+  OR_ADAPTER("%s, or %s for the shop's own"),
+  WRENCH_FOR("%s (row\u00a0%s)"),
+  TORQUE_WRENCH("torque wrench for %s"),
   FIND_TORQUE("Ask for torque and source of the %s (row\u00a0%s): the book gives none"),
   ASK_TORQUE(
       "Ask for the correct torque of the %s (row\u00a0%s): the one given is wrong for its thread"),

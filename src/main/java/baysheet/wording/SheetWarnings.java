@@ -89,22 +89,22 @@ public final class SheetWarnings {
   private void borrowed() {
     for (Sheet.ToolLine tool : sheet.tools()) {
       if (!tool.owned()) {
-        borrow(tool.name());
+        borrow("the shop has no " + tool.name() + ": borrow it");
       }
     }
     for (Sheet.SocketLine socket : sheet.sockets()) {
       // Inserts are special tools, reported above.
       if (!socket.owned() && socket.insert().isEmpty()) {
-        borrow(language.text(new Statement.Socket(socket)));
+        String text = language.text(new Statement.Socket(socket));
+        borrow(
+            socket.orAdapter().isPresent()
+                ? "borrow a " + text
+                : "the shop has no " + text + ": borrow it");
       }
     }
   }
 
-  private void borrow(String tool) {
-    warnings.add(
-        Problem.of(
-            ProblemCode.TO_BORROW,
-            resolved.job().number().at(),
-            plain("the shop has no " + tool + ": borrow it")));
+  private void borrow(String what) {
+    warnings.add(Problem.of(ProblemCode.TO_BORROW, resolved.job().number().at(), plain(what)));
   }
 }

@@ -5,11 +5,13 @@ import baysheet.sheet.Detail;
 import baysheet.sheet.MissingFigure;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.Statement;
+import baysheet.torque.Drive;
 import baysheet.torque.Quantity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The sentence of each {@link Statement}. */
 final class Statements {
@@ -44,10 +46,13 @@ final class Statements {
     } else if (it instanceof Statement.Borrow borrow) {
       return language.own(Phrase.BORROW, text(borrow.tool()));
     } else if (it instanceof Statement.Socket socket) {
-      return socket(socket.line());
+      return socket
+          .line()
+          .orAdapter()
+          .map(tool -> language.own(Phrase.OR_ADAPTER, socket(socket.line()), language.text(tool)))
+          .orElseGet(() -> socket(socket.line()));
     } else if (it instanceof Statement.WrenchFor wrench) {
-      String torques = String.join(", ", wrench.torques());
-      return language.own(Phrase.WRENCH_FOR, torques, wrench.row().n());
+      return language.own(Phrase.WRENCH_FOR, wrench(wrench), wrench.row().n());
     } else if (it instanceof Statement.FindTorque find) {
       return language.own(Phrase.FIND_TORQUE, fasteners(find.row()), find.row().n());
     } else if (it instanceof Statement.AskTorque ask) {
@@ -134,6 +139,14 @@ final class Statements {
     return "%s (%s)"
         .formatted(
             String.join(", ", language.texts(things.words())), PlaceWords.joined(things.places()));
+  }
+
+  /** What to ask a neighbour for: {@code torque wrench for 27 N·m, 3/8 in}. */
+  String wrench(Statement.WrenchFor wrench) {
+    String asked =
+        Stream.concat(wrench.torques().stream(), wrench.drive().map(Drive::print).stream())
+            .collect(Collectors.joining(", "));
+    return language.own(Phrase.TORQUE_WRENCH, asked);
   }
 
   private static String socket(Sheet.SocketLine socket) {

@@ -118,13 +118,67 @@ class DayCommandTest {
   void aPromiseThatCannotBeKeptIsSaidWithItsReason() {
     demo.replacing(HARD + "/2409.yaml", "ready-by: 11:30", "ready-by: 08:30");
     Garage.Run run = day(HARD);
-    run.says("2409 will not be ready by 08:30: expected ready at ");
+    run.says("2409 (QZ 33-615, R. Oxlipdale) will not be ready by 08:30: expected ready at ");
     run("check", demo.root().resolve(HARD).toString()).says("late-promise");
   }
 
   @Test
   void aPromiseThatMayNotHoldIsAtRisk() {
-    day(HARD).says("2409 is at risk: promised for 11:30, expected ready at ");
+    day(HARD)
+        .says("2409 (QZ 33-615, R. Oxlipdale) is at risk: promised for 11:30, expected ready at ");
+  }
+
+  /** Nothing else holds it up, so the time at which the vehicle comes and the work are named. */
+  @Test
+  void aRiskThatComesFromTheArrivalSaysSo() throws IOException {
+    demo.replacing(HARD + "/2409.yaml", "ready-by: 11:30", "arrives: 15:00\nready-by: 16:00");
+    JsonNode job = job(laidOut(HARD), "2409");
+    assertEquals("15:00", job.path("from").asText());
+    String risk =
+        day(HARD)
+            .out()
+            .lines()
+            .filter(it -> it.startsWith("At risk: 2409 "))
+            .findFirst()
+            .orElseThrow();
+    assertTrue(risk.contains("; it starts at 15:00, when the vehicle arrives, and needs "), risk);
+    assertTrue(risk.endsWith("min of work."), risk);
+  }
+
+  /** The neighbour who lends a wrench has no sheet: its square counts, not the row. */
+  @Test
+  void aWrenchToBorrowIsNamedWithItsSquare() {
+    // W2 lapsed the day before, W1 ends at 25 N·m and W3 begins at 40 N·m.
+    Garage.Run run = day(HARD);
+    run.says("Borrow: 2408 torque wrench for 27\u00a0N·m, 3/8\u00a0in\n");
+    // The sheet itself keeps the row, in which the figure is written.
+    run(
+        "sheets",
+        demo.root().resolve(HARD + "/2408.yaml").toString(),
+        "-o",
+        folder.resolve("o").toString());
+    String sheet = Paper.of(Garage.bytes(folder.resolve("o/" + HARD + "/2408-1.pdf"))).text();
+    assertTrue(
+        sheet
+            .replace('\u00a0', ' ')
+            .replaceAll("\\s+", " ")
+            .contains("torque wrench for 27 N·m, 3/8 in (row"),
+        sheet);
+  }
+
+  @Test
+  void partsAreListedByJobWithTheirNumbers() {
+    demo.replacing(
+        "vehicles/larkfell-pipit-2015.yaml",
+        "\nkerb-mass:",
+        "\npart-numbers: {brake disc: LK 40-112}\nkerb-mass:");
+    Garage.Run run = day(EASY);
+    assertEquals(Exit.DONE, run.exit(), run.err());
+    run.says("Order parts: 2401 2\u00a0×\u00a0brake disc, LK 40-112\n");
+    Paper page = Paper.of(Garage.bytes(demo.root().resolveSibling("out/" + EASY + "/day.pdf")));
+    assertEquals(1, page.pages());
+    assertTrue(
+        page.text().replace('\u00a0', ' ').contains("☐ 2 × brake disc, LK 40-112"), page.text());
   }
 
   /** The same work on two cars of one book, both here at opening: both want the tool at once. */

@@ -79,7 +79,16 @@ public final class SampleLines {
     Head form = head(head);
     int points = form.form() == Head.Form.TWELVE_POINT ? 12 : 6;
     return new Sheet.SocketLine(
-        drive(drive), form, points, false, deep, count, firstStep, owned, Optional.empty());
+        drive(drive),
+        form,
+        points,
+        false,
+        deep,
+        count,
+        firstStep,
+        owned,
+        Optional.empty(),
+        Optional.empty());
   }
 
   /** A caution at steps, or of the whole job where there are none. */

@@ -104,7 +104,9 @@ public final class DayBeforePreparation {
 
   private static Statement wrenchFor(TorqueLine line) {
     return new Statement.WrenchFor(
-        Statement.Row.of(line), line.stages().stream().map(TorqueLine.StageLine::print).toList());
+        Statement.Row.of(line),
+        line.stages().stream().map(TorqueLine.StageLine::print).toList(),
+        line.socket().map(TorqueLine.SocketNeed::drive));
   }
 
   private static boolean lacksWrench(TorqueLine line) {

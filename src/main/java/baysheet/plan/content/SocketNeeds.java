@@ -37,7 +37,12 @@ public final class SocketNeeds {
       // Why a socket was chosen differs from fastener to fastener; the socket does not.
       choice =
           new SocketChoice(
-              choice.drive(), choice.points(), choice.impact(), choice.owned(), List.of());
+              choice.drive(),
+              choice.points(),
+              choice.impact(),
+              choice.owned(),
+              List.of(),
+              choice.orAdapter());
     }
   }
 
@@ -117,6 +122,7 @@ public final class SocketNeeds {
         count,
         need.firstStep(),
         choice.owned(),
+        choice.orAdapter(),
         kind.reach());
   }
 

@@ -176,10 +176,18 @@ public final class SocketRack {
   }
 
   /**
-   * One to borrow for a wrench; in a larger square where the wrench's does not carry the torque.
+   * One to borrow for a wrench; in a larger square where the wrench's does not carry the torque, or
+   * the shop's own there. If the shop has one in any other square, an adapter would do as well.
    */
   SocketChoice toBorrow(Drive wrench) {
-    return choose(socket -> false, highest, impact).inSquareOf(wrench);
+    SocketChoice borrowed = choose(socket -> false, highest, impact).inSquareOf(wrench);
+    return owned(socket -> socket.drive() == borrowed.drive(), highest, impact)
+        .or(
+            () ->
+                owned(socket -> true, highest, impact)
+                    .map(SocketChoice::drive)
+                    .map(own -> borrowed.orAdapter(head.orElseThrow(), own, adapter(wrench, own))))
+        .orElse(borrowed);
   }
 
   private SocketChoice socketWithoutWrench() {
@@ -197,7 +205,7 @@ public final class SocketRack {
             .map(Located::value)
             .or(() -> wrench.map(Wrench::drive))
             .orElseGet(() -> socketWithoutWrench().drive());
-    return new SocketChoice(square, 0, false, insert.isPresent(), List.of());
+    return new SocketChoice(square, 0, false, insert.isPresent(), List.of(), Optional.empty());
   }
 
   /** The socket for the impact wrench, where the one that tightens is none. */
