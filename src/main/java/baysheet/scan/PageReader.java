@@ -4,9 +4,11 @@ import baysheet.record.PlacedBoxes;
 import baysheet.scan.IssuedSheets.Issued;
 import baysheet.scan.PageReading.BoxReading;
 import baysheet.scan.PageReading.Result;
+import baysheet.scan.PageReading.State;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** Reads one page of a scan: which sheet it is, and which of its boxes hold ink. */
 public final class PageReader {
@@ -75,12 +77,37 @@ public final class PageReader {
           Optional.empty());
     }
     Grey page = straight(picture, projection.get(), blank.width(), blank.rows());
-    BoxReader reader = new BoxReader(new Scanned(page, Ink.of(page), blank, picture.isTwoTone()));
-    List<BoxReading> read = reader.read(boxes.boxes());
+    List<BoxReading> read = read(page, blank, boxes.boxes(), picture.isTwoTone());
     Result result = issued.superseded() ? Result.SUPERSEDED : Result.READ;
     String reason = issued.superseded() ? "a later revision has taken its place" : "";
     return new PageReading(
         result, reason, Optional.of(code.text()), Optional.of(issued), read, Optional.of(page));
+  }
+
+  /**
+   * In black and white what is doubtful is looked at once more, with the dots of pale ink joined.
+   */
+  static List<BoxReading> read(
+      Grey page, BlankPage blank, List<PlacedBoxes.Box> boxes, boolean twoTone) {
+    Ink ink = Ink.of(page);
+    List<BoxReading> read =
+        new BoxReader(new Scanned(page, ink, blank, twoTone), false).read(boxes);
+    if (!twoTone || read.stream().noneMatch(PageReader::isDoubtful)) {
+      return read;
+    }
+    Scanned smooth = new Scanned(page, ink.smooth(page), blank, true);
+    List<BoxReading> again = new BoxReader(smooth, true).read(boxes);
+    return IntStream.range(0, read.size())
+        .mapToObj(
+            i ->
+                isDoubtful(read.get(i)) && again.get(i).state() == State.MARKED
+                    ? again.get(i)
+                    : read.get(i))
+        .toList();
+  }
+
+  private static boolean isDoubtful(BoxReading box) {
+    return box.state() == State.DOUBTFUL;
   }
 
   /** The page set straight, {@link BlankPage#PIXELS} a millimetre. */

@@ -29,6 +29,9 @@ final class Pieces {
   /** How far the end of a neighbour's tick reaches into a box for words or a figure: 4 mm. */
   private static final int LONGEST_OVERRUN = 4 * BlankPage.PIXELS;
 
+  /** Of the shorter edge of a box, how deep the bottom of a tick in the box above it reaches. */
+  private static final double FROM_ABOVE = 0.45;
+
   /** How much darker than paper ink must be where a stain could go through as well. */
   private static final double DARK_INK = 0.42;
 
@@ -81,7 +84,7 @@ final class Pieces {
     this.inside = inside;
     this.labels = labels;
     this.shift = shift;
-    white = white();
+    white = scanned.white(region);
     measured = measure();
   }
 
@@ -95,23 +98,6 @@ final class Pieces {
       }
     }
     return free;
-  }
-
-  /** The paper's brightness: four fifths of what is around a box is darker or as dark. */
-  private int white() {
-    int[] shades = new int[256];
-    int count = 0;
-    for (int y = region.top(); y < region.bottom(); y += 2) {
-      for (int x = region.left(); x < region.right(); x += 2) {
-        shades[page.at(x, y)]++;
-        count++;
-      }
-    }
-    int shade = 0;
-    for (int seen = shades[0]; seen < count * 4 / 5; seen += shades[shade]) {
-      shade++;
-    }
-    return shade;
   }
 
   /** Those with ink inside the box. */
@@ -269,9 +255,12 @@ final class Pieces {
     return near && !piece.crosses() || (through || piece.spans(inside)) && ends && dark;
   }
 
-  /** Whether what lies in a box for a figure or words is the end of a neighbour's stroke. */
+  /** Whether what lies in a box is the end of a neighbour's stroke. */
   boolean comesIn(Piece piece, String kind) {
-    return !kind.equals("tick") && piece.comesIn(inside, LONGEST_OVERRUN, kind.equals("line"));
+    double edge = Math.min(inside.width(), inside.height());
+    return kind.equals("tick")
+        ? piece.hangsIn(inside, FROM_ABOVE * edge)
+        : piece.comesIn(inside, LONGEST_OVERRUN, kind.equals("line"));
   }
 
   boolean spans(Piece piece) {
@@ -280,6 +269,10 @@ final class Pieces {
 
   boolean isStroke(Piece piece) {
     return piece.isStroke(white, inside);
+  }
+
+  boolean isPale(Piece piece) {
+    return piece.isPale(white);
   }
 
   /** Whether two pieces are the arms of a tick that goes under the lower border. */

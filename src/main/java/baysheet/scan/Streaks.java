@@ -9,8 +9,14 @@ final class Streaks {
   /** What lies across a streak hides some of it. */
   private static final double LEAST_LENGTH = 0.5;
 
-  /** Of the length, at either end: 5 mm of the 8 that stay white on paper. */
+  /** Of the length, at either end of the paper: 5 mm of the 8 that stay white. */
   private static final double MARGIN = 0.02;
+
+  /** Of the length, where the paper begins: the glass beyond it may be dark, and a page askew. */
+  private static final double BEYOND = 0.1;
+
+  /** The dark glass is below this, paper is above. */
+  private static final int PAPER = 128;
 
   private static final double LEAST_IN_MARGIN = 0.5;
 
@@ -40,22 +46,17 @@ final class Streaks {
     int reach = Math.max(2, (int) Math.round(Math.min(lines, length) * REACH));
     int margin = (int) (length * MARGIN);
     int[] dark = new int[lines];
-    int[] first = new int[lines];
-    int[] last = new int[lines];
-    for (int i = 0; i < length; i++) {
-      int[] here = i < margin ? first : i >= length - margin ? last : dark;
+    for (int i = margin; i < length - margin; i++) {
       for (int line = reach; line < lines - reach; line++) {
         int at = i * along + line * step;
-        int beside = Math.min(pixels[at - reach * step] & 0xff, pixels[at + reach * step] & 0xff);
-        if ((pixels[at] & 0xff) < beside - DARKER) {
-          here[line]++;
-        }
+        dark[line] += isDarker(pixels, at, reach * step) ? 1 : 0;
       }
     }
     boolean any = false;
     for (int line = reach; line < lines - reach; line++) {
       if (dark[line] > length * LEAST_LENGTH
-          && Math.min(first[line], last[line]) > margin * LEAST_IN_MARGIN) {
+          && isInMargin(pixels, line * step, along, length, reach * step)
+          && isInMargin(pixels, line * step + (length - 1) * along, -along, length, reach * step)) {
         any = true;
         for (int i = 0; i < length; i++) {
           int at = i * along + line * step;
@@ -66,5 +67,28 @@ final class Streaks {
       }
     }
     return any;
+  }
+
+  private static boolean isDarker(byte[] pixels, int at, int aside) {
+    return (pixels[at] & 0xff) < beside(pixels, at, aside) - DARKER;
+  }
+
+  private static int beside(byte[] pixels, int at, int aside) {
+    return Math.min(pixels[at - aside] & 0xff, pixels[at + aside] & 0xff);
+  }
+
+  /** Whether a line is dark on the first paper that it meets. */
+  private static boolean isInMargin(byte[] pixels, int from, int along, int length, int aside) {
+    int margin = (int) (length * MARGIN);
+    int paper = 0;
+    int dark = 0;
+    for (int i = 0; i < length * BEYOND && paper < margin; i++) {
+      int at = from + i * along;
+      if (beside(pixels, at, aside) > PAPER) {
+        paper++;
+        dark += isDarker(pixels, at, aside) ? 1 : 0;
+      }
+    }
+    return dark > margin * LEAST_IN_MARGIN;
   }
 }

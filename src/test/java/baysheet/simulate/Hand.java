@@ -55,6 +55,12 @@ final class Hand {
     return new Hand(seed, 0.3, crosses);
   }
 
+  @Override
+  public String toString() {
+    return "pen %.2f mm, level %d, slant %.2f, jitter %.2f, size %.2f, tick %d;"
+        .formatted(pen, level, slant, jitter, size, tickKind);
+  }
+
   private double between(double least, double most) {
     return least + chance.nextDouble() * (most - least);
   }
