@@ -107,6 +107,7 @@ public record Catalogue(
    * @param consequence what it can do to somebody
    * @param protect protective equipment, ISO 7010 numbers
    * @param wholeJob whether it stands on top of the sheet
+   * @param raising whether it is about the act of raising, and over once the vehicle is up
    */
   public record Caution(
       Located<String> name,
@@ -118,6 +119,7 @@ public record Catalogue(
       List<Located<String>> protect,
       Located<String> source,
       boolean wholeJob,
+      boolean raising,
       Span at) {
     public Caution {
       when = List.copyOf(when);
@@ -139,6 +141,7 @@ public record Catalogue(
           own.protect.isEmpty() ? protect : own.protect,
           own.source,
           own.wholeJob,
+          own.raising || raising,
           own.at);
     }
   }

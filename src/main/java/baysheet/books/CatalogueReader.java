@@ -251,6 +251,7 @@ public final class CatalogueReader {
         Words.once(map.listOrOne("protect", PROTECTION), map.problems());
     Optional<Located<String>> source = map.required("source", ValueReaders.text());
     boolean wholeJob = map.yesNo("whole-job", false);
+    boolean raising = map.yesNo("raising", false);
     return map.build(
         () ->
             name ->
@@ -264,6 +265,7 @@ public final class CatalogueReader {
                     protect,
                     source.get(),
                     wholeJob,
+                    raising,
                     map.at()));
   }
 

@@ -250,6 +250,7 @@ public final class SheetRecord {
         .put("on", language.text(support.on()))
         .put("axleLoad", support.load())
         .put("perStand", support.each())
+        .put("cargo", support.cargo())
         .put("rated", support.rated())
         .put("points", language.statements(support.points()));
   }

@@ -18,6 +18,8 @@ public sealed interface Statement {
 
   /** What needs no data. */
   enum Plain implements Statement {
+    SOAK_ON_LIFT,
+    SOAK_FROM_OUTSIDE,
     NO_OIL_ON_LININGS,
     CLEAN_THREADS,
     TORQUE_NOT_GUESSED,

@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param on what it rests on
  * @param load on the raised axle, or of the whole vehicle on a lift
  * @param each the share of one stand; absent on a lift
+ * @param cargo what the job says is on board, in the load; absent where it says nothing
  * @param rated what one stand, or the lift, may carry
  * @param points where it is supported
  */
@@ -19,6 +20,7 @@ public record Support(
     Statement on,
     Quantity load,
     Optional<Quantity> each,
+    Optional<Quantity> cargo,
     Quantity rated,
     List<Statement> points) {
   public Support {

@@ -40,11 +40,16 @@ final class StageCautionCheck {
 
   private void caution(CautionLine caution) {
     List<Integer> here = caution.steps().stream().filter(own::containsKey).toList();
+    boolean raising = resolved.catalogue().cautions().get(caution.name()).raising();
     boolean always =
-        caution.wholeJob() || holdsSinceBefore(caution) || (here.isEmpty() && isMetAgain(caution));
+        raising
+            ? !here.isEmpty() || raisesHere()
+            : caution.wholeJob()
+                || holdsSinceBefore(caution)
+                || (here.isEmpty() && isMetAgain(caution));
     List<CautionLine> found =
         stage.cautions().stream().filter(it -> it.letter().equals(caution.letter())).toList();
-    boolean due = !here.isEmpty() || (always && !isOver(caution));
+    boolean due = !here.isEmpty() || (always && (raising || !isOver(caution)));
     if (found.size() != (due ? 1 : 0)) {
       fault(caution, "stands here " + found.size() + " times");
     } else if (due) {
@@ -56,6 +61,17 @@ final class StageCautionCheck {
         fault(caution, "does not stand above its first step");
       }
     }
+  }
+
+  /** Whether a step of this stage brings the vehicle up, or on to blocks and off them. */
+  private boolean raisesHere() {
+    return own.values().stream()
+        .anyMatch(
+            step ->
+                step.source() instanceof StepSource.Blocks
+                    || step.undo().stream().anyMatch(it -> resolved.thing(it).isOf("support"))
+                    || step.source() instanceof StepSource.HeightChange change
+                        && change.from().compareTo(change.to()) < 0);
   }
 
   /** Whether it was met on an earlier stage and still holds. */

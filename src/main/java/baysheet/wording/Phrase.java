@@ -56,11 +56,14 @@ enum Phrase {
   FREE_STANDS(
       "Raise the vehicle with the jack until its axle stands are free",
       "Raise the vehicle with the jack until its jack stands are free"),
-  TAKE_STANDS("Remove the axle stands", "Remove the jack stands"),
+  TAKE_STANDS(
+      "From the side with only hands under it, remove the axle stands",
+      "From the side with only hands under it, remove the jack stands"),
   JACK_UP("Raise the vehicle with the jack"),
   SET_STANDS(
-      "Set the axle stands square under the support points",
-      "Set the jack stands square under the support points"),
+      "From the side with only hands under it, set the axle stands square under the support points",
+      "From the side with only hands under it, set the jack stands square under the support"
+          + " points"),
   ONTO_STANDS("Lower the vehicle onto its axle stands", "Lower the vehicle onto its jack stands"),
   PUSH_SIDE("Push the vehicle firmly from the side and check that it does not move"),
   PUSH_ENDS("Push the vehicle firmly at both ends and check that it does not move"),
@@ -79,6 +82,10 @@ enum Phrase {
   NO_OIL_ON_LININGS(
       "Apply no penetrating oil to brake discs, drums and linings",
       "Apply no penetrating oil to brake rotors, drums and linings"),
+  SOAK_ON_LIFT("Apply it from outside, or with the vehicle on the lift locks"),
+  SOAK_FROM_OUTSIDE(
+      "Apply it from outside only, and to the rest once the vehicle is on its axle stands",
+      "Apply it from outside only, and to the rest once the vehicle is on its jack stands"),
   CLEAN_THREADS(
       "Before refitting, clean the oil off the threads",
       "Before reinstallation, clean the oil off the threads"),
@@ -152,7 +159,8 @@ enum Phrase {
   OPEN_NOW("Open or drained: %s"),
   WRITTEN_ON("Figures are written in at %s: keep those sheets with the vehicle"),
   NOTHING_OFF("Nothing is removed"),
-  NOT_FINISHED("The job is not finished: nobody drives the vehicle"),
+  NOT_FINISHED(
+      "The job is not finished: nobody drives the vehicle before the checks on sheet\u00a0%s"),
   TAKEN_OVER("initials of the person who takes over and found the vehicle in this state"),
   CONTINUES("Continues sheet %s of %s. Check %s before you go on"),
   TICKED_TO(
@@ -198,14 +206,17 @@ enum Phrase {
   ONCE_MORE("go round once more"),
   HEIGHT_OF("at the height measured in step\u00a0%s"),
   WITH("with %s"),
-  STAND_CARRIES(
-      "load on each stand %s of %s, by kerb mass", "load on each stand %s of %s, by curb mass"),
-  LIFT_CARRIES(
-      "load on the lift %s of %s, by kerb mass", "load on the lift %s of %s, by curb mass"),
+  STAND_CARRIES("load on each stand %s of %s, %s"),
+  LIFT_CARRIES("load on the lift %s of %s, %s"),
+  UNLOADED("vehicle unloaded"),
+  LOADED("with %s on board"),
   SIDE_BY_SIDE("Steps\u00a0%s\u2013%s on one side first, then on the other"),
   RAISE("Raise"),
   LOWER("Lower"),
   WHEELS_CLEAR("Wheels just clear"),
+  ONTO_BLOCKS("Onto solid blocks"),
+  ON_BLOCKS("On solid blocks"),
+  OFF_BLOCKS("Off the solid blocks"),
   EVENING_BEFORE("The evening before"),
   BEFORE_LIFTING("Before lifting"),
   RAISED("While raised"),

@@ -41,7 +41,7 @@ public final class StageWords {
 
   private List<String> left(VehicleState state, Stage stage) {
     List<String> sentences = new ArrayList<>(state(state, stage));
-    sentences.add(Phrases.sentence(language.own(Phrase.NOT_FINISHED)));
+    sentences.add(Phrases.sentence(language.own(Phrase.NOT_FINISHED, stage.of())));
     return sentences;
   }
 

@@ -259,7 +259,12 @@ public final class StepSentences {
     List<String> words = new ArrayList<>(language.statements(support.points()));
     Quantity load = support.each().orElse(support.load());
     Phrase carries = support.each().isPresent() ? Phrase.STAND_CARRIES : Phrase.LIFT_CARRIES;
-    words.add(language.own(carries, load.print(), support.rated().print()));
+    String by =
+        support
+            .cargo()
+            .map(cargo -> language.own(Phrase.LOADED, cargo.print()))
+            .orElseGet(() -> language.own(Phrase.UNLOADED));
+    words.add(language.own(carries, load.print(), support.rated().print(), by));
     return words;
   }
 

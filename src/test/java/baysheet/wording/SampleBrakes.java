@@ -74,6 +74,7 @@ final class SampleBrakes {
                 new Statement.Written("two axle stands"),
                 kilograms("858"),
                 Optional.of(kilograms("429")),
+                Optional.empty(),
                 kilograms("2000"),
                 SampleLines.written("the flat behind the front seam notch"))),
         new TimeNeeded(70, 95, 150, 12, 0),

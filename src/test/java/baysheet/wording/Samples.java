@@ -125,6 +125,7 @@ public final class Samples {
                 new Statement.Written("two-post lift, bay 1"),
                 kilograms("1480"),
                 Optional.empty(),
+                Optional.empty(),
                 kilograms("3200"),
                 SampleLines.written("sill seam, four marked points"))),
         new TimeNeeded(25, 31, 38, 0, 0),

@@ -1,5 +1,6 @@
 package baysheet.plan.content;
 
+import baysheet.books.Bay;
 import baysheet.books.Catalogue;
 import baysheet.books.Moment;
 import baysheet.books.Place;
@@ -123,15 +124,19 @@ public final class DayBeforePreparation {
     if (!seizes()) {
       return List.of();
     }
-    return soak(stuck(Bound.OfBook.class), stuck(Bound.OfCatalogue.class));
+    return soak(
+        stuck(Bound.OfBook.class),
+        stuck(Bound.OfCatalogue.class),
+        resolved.bay().equipment() == Bay.Equipment.LIFT);
   }
 
   /**
    * Threads are soaked brushed clean, parts in their seats. What is left on a thread would change
-   * what its torque does, and on a lining the brake.
+   * what its torque does, and on a lining the brake. Nobody lies under a vehicle for it that stands
+   * on the floor, or on a jack.
    */
   private static List<Statement> soak(
-      List<Statement.Things> fasteners, List<Statement.Things> parts) {
+      List<Statement.Things> fasteners, List<Statement.Things> parts, boolean lift) {
     List<Statement> soak = new ArrayList<>();
     if (!fasteners.isEmpty()) {
       soak.add(new Statement.SoakThreads(fasteners));
@@ -140,6 +145,7 @@ public final class DayBeforePreparation {
       soak.add(new Statement.SoakSeats(parts));
     }
     if (!soak.isEmpty()) {
+      soak.add(lift ? Statement.Plain.SOAK_ON_LIFT : Statement.Plain.SOAK_FROM_OUTSIDE);
       soak.add(Statement.Plain.NO_OIL_ON_LININGS);
     }
     if (!fasteners.isEmpty()) {

@@ -2,8 +2,6 @@ package baysheet.plan.content;
 
 import baysheet.books.Bay;
 import baysheet.books.Fastener;
-import baysheet.books.Height;
-import baysheet.books.Moment;
 import baysheet.books.Place;
 import baysheet.books.Procedure;
 import baysheet.books.SpecBook;
@@ -18,7 +16,6 @@ import baysheet.sheet.CautionLine;
 import baysheet.sheet.Detail;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.Statement;
-import baysheet.sheet.StepSource;
 import baysheet.sheet.Support;
 import baysheet.sheet.Teaching;
 import baysheet.sheet.TorqueLine;
@@ -75,10 +72,10 @@ public final class StepBuilder {
   public List<Sheet.Section> sections() {
     List<Sheet.Section> sections = new ArrayList<>();
     List<Sheet.SheetStep> open = new ArrayList<>();
-    List<Heading> headings = lines.stream().map(this::heading).toList();
+    List<StepHeading> headings = StepHeading.of(resolved, lines);
     for (int i = 0; i < lines.size(); i++) {
       open.add(step(i));
-      Heading heading = headings.get(i);
+      StepHeading heading = headings.get(i);
       if (i + 1 == lines.size() || !heading.equals(headings.get(i + 1))) {
         sections.add(
             new Sheet.Section(
@@ -87,69 +84,6 @@ public final class StepBuilder {
       }
     }
     return sections;
-  }
-
-  /** Before the vehicle goes up, while it moves and once it is down a heading names no place. */
-  private record Heading(Sheet.Title title, List<Place> places) {
-    static Heading of(Sheet.Title title) {
-      return new Heading(title, List.of());
-    }
-  }
-
-  private Heading heading(PlacedStep line) {
-    if (line.step().source() instanceof StepSource.HeightChange change) {
-      return Heading.of(title(change.to()));
-    }
-    if (line.step().source() instanceof StepSource.Chocks chocks) {
-      boolean raised = line.moment() == Moment.RAISED;
-      return Heading.of(
-          !raised ? title(line.moment()) : chocks.set() ? Sheet.Title.LOWER : Sheet.Title.RAISE);
-    }
-    // What makes sure that the vehicle stands firmly is still raising it.
-    if (Lifting.holds(resolved, line.undo()) || Lifting.isRaising(resolved, line.step())) {
-      return Heading.of(Sheet.Title.RAISE);
-    }
-    if (Lifting.holds(resolved, line.doUp()) || Lifting.isLowering(resolved, line.step())) {
-      return Heading.of(Sheet.Title.LOWER);
-    }
-    boolean down =
-        line.moment().compareTo(Moment.ON_THE_GROUND) > 0
-            || (line.step().moment().equals(Optional.of(Moment.ON_THE_GROUND))
-                && line.places().equals(List.of(Place.VEHICLE)));
-    Sheet.Phase phase = line.step().phase();
-    if (phase == Sheet.Phase.CHECK && line.height() == Height.WHEELS_CLEAR) {
-      return Heading.of(Sheet.Title.WHEELS_CLEAR);
-    }
-    if (line.moment() == Moment.BEFORE_LIFTING || down || phase == Sheet.Phase.FINAL) {
-      return Heading.of(title(line.moment()));
-    }
-    return new Heading(
-        switch (phase) {
-          case OPEN -> Sheet.Title.REMOVAL;
-          case CLOSE, CHECK -> Sheet.Title.REFITTING;
-          default -> Sheet.Title.WORK;
-        },
-        line.places());
-  }
-
-  private static Sheet.Title title(Moment moment) {
-    return switch (moment) {
-      case BEFORE_LIFTING -> Sheet.Title.BEFORE_LIFTING;
-      case RAISED -> Sheet.Title.BEFORE_LOWERING;
-      case BEFORE_MOVING -> Sheet.Title.BEFORE_MOVING;
-      case ROAD_TEST -> Sheet.Title.ROAD_TEST;
-      case HAND_OVER -> Sheet.Title.HAND_OVER;
-      case RE_CHECK -> Sheet.Title.RE_CHECK;
-      default -> Sheet.Title.ON_THE_GROUND;
-    };
-  }
-
-  private static Sheet.Title title(Height to) {
-    return switch (to) {
-      case GROUND -> Sheet.Title.LOWER;
-      case WHEELS_CLEAR -> Sheet.Title.WHEELS_CLEAR;
-      case WORKING, STANDS -> Sheet.Title.RAISE;
-    };
   }
 
   /** Where steps on both sides begin that are gone through on one side before the other. */

@@ -99,10 +99,7 @@ public final class SupportCheck {
   }
 
   private Support lift(Quantity kerbMass) {
-    Quantity whole = kerbMass;
-    for (Located<Quantity> load : resolved.job().load().values()) {
-      whole = whole.plus(load.value());
-    }
+    Quantity whole = cargo().map(kerbMass::plus).orElse(kerbMass);
     Quantity rated = resolved.bay().rated().value();
     over(Sentences.LIFT, whole, rated, resolved.bay().rated().at());
     return new Support(
@@ -110,8 +107,14 @@ public final class SupportCheck {
         new Statement.Lift(resolved.bay().description().value()),
         shown(whole),
         Optional.empty(),
+        cargo().map(this::shown),
         rating(rated),
         points(List.of(Place.FRONT, Place.REAR)));
+  }
+
+  /** All that the job says is on board. */
+  private Optional<Quantity> cargo() {
+    return resolved.job().load().values().stream().map(Located::value).reduce(Quantity::plus);
   }
 
   private Optional<Support> stands(Quantity kerbMass, Place axle, int atOnce) {
@@ -134,6 +137,7 @@ public final class SupportCheck {
             new Statement.Stands(2),
             shown(load.get()),
             Optional.of(shown(each)),
+            cargo().map(this::shown),
             rating(rated),
             jackedAt(axle)));
   }

@@ -34,6 +34,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntUnaryOperator;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** The sheet of one stage in the making. */
 final class OneStage {
@@ -103,6 +104,9 @@ final class OneStage {
   /** What holds since an earlier stage stands on top, for all of this one. */
   private Optional<CautionLine> caution(CautionLine caution) {
     List<Integer> steps = own(caution.steps());
+    if (job.resolved.catalogue().cautions().get(caution.name()).raising()) {
+      return Optional.of(caution.at(steps, true)).filter(it -> !steps.isEmpty() || raises());
+    }
     boolean begun = caution.steps().stream().anyMatch(n -> n <= from);
     boolean since =
         begun
@@ -141,6 +145,18 @@ final class OneStage {
         && !isUp()
         && own(caution.steps()).isEmpty()
         && own.stream().noneMatch(line -> line.step().source() instanceof StepSource.Blocks);
+  }
+
+  /**
+   * Whether the vehicle is brought up here, from the floor, from wheels just clear or by blocks.
+   */
+  private boolean raises() {
+    return own.stream().anyMatch(line -> line.step().source() instanceof StepSource.Blocks)
+        || IntStream.range(from, to)
+            .anyMatch(
+                i ->
+                    job.progress().get(i + 1).height().compareTo(job.progress().get(i).height())
+                        > 0);
   }
 
   private boolean isUp() {
