@@ -248,10 +248,16 @@ final class HeightCheck {
     }
   }
 
-  /** What is warned of where the vehicle is raised stands at each part, too. */
+  /**
+   * What is warned of where the vehicle is raised stands at each part, or at each on the way up.
+   */
   private void lettered(Sheet.SheetStep step) {
+    boolean down =
+        step.source() instanceof StepSource.HeightChange change
+            && change.to().ordinal() < change.from().ordinal();
     for (CautionLine caution : sheet.cautions()) {
-      boolean ofRaising = raisingLetters.contains(caution.letter());
+      boolean over = down && resolved.catalogue().cautions().get(caution.name()).raising();
+      boolean ofRaising = raisingLetters.contains(caution.letter()) && !over;
       if (ofRaising && !step.letters().all().contains(caution.letter())) {
         fault(step, "moves the vehicle without the letter of caution " + caution.name());
       }

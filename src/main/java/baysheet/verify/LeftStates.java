@@ -55,6 +55,10 @@ final class LeftStates {
         && (blocks.part() == StepSource.BlocksPart.TAKE_OUT
             || blocks.part() == StepSource.BlocksPart.TAKE_OUT_AXLE)) {
       chocks(false, blocks.where());
+    } else if (step.source() instanceof StepSource.Blocks blocks
+        && blocks.part().isOfBrake()
+        && blocks.part() != StepSource.BlocksPart.LET_ROLL) {
+      left.keySet().removeIf(item -> isOf(item.item(), "parking-brake"));
     }
   }
 
@@ -67,7 +71,7 @@ final class LeftStates {
   /** Chocks that are set leave wheels chocked, until they, or the blocks they stand on, go. */
   private void chocks(boolean set, Place where) {
     for (Map.Entry<String, Catalogue.Item> item : resolved.catalogue().items().entrySet()) {
-      if (item.getValue().kinds().stream().anyMatch(kind -> kind.value().equals("chocks"))) {
+      if (isOf(item.getKey(), "chocks")) {
         left.keySet()
             .removeIf(
                 it ->
@@ -78,6 +82,11 @@ final class LeftStates {
         }
       }
     }
+  }
+
+  private boolean isOf(String item, String kind) {
+    return resolved.catalogue().items().get(item).kinds().stream()
+        .anyMatch(it -> it.value().equals(kind));
   }
 
   /** The items whose state a check ends. */

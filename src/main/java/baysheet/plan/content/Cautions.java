@@ -80,7 +80,7 @@ public final class Cautions {
     Set<Integer> named = new TreeSet<>(triggers.lines(caution.when()));
     named.addAll(hazards.getOrDefault(name, Set.of()));
     named.addAll(firstsOfRaising(named));
-    named.addAll(namedAgain(named));
+    named.addAll(namedAgain(named, caution.raising()));
     // What the evening's work brings has no line of the sequence to stand above.
     boolean vehicle = triggers.vehicle(caution.when()) || eveningHazards.contains(name);
     if (named.isEmpty() && !vehicle) {
@@ -111,13 +111,16 @@ public final class Cautions {
     return firsts;
   }
 
-  /** What is warned of where the vehicle is raised is so at each change of its height. */
-  private Set<Integer> namedAgain(Set<Integer> named) {
+  /**
+   * What is warned of where the vehicle is raised is so at each change of its height, or each up.
+   */
+  private Set<Integer> namedAgain(Set<Integer> named, boolean upOnly) {
     boolean raising =
         named.stream().anyMatch(index -> Lifting.raises(resolved, lines.get(index).step()));
     Set<Integer> again = new TreeSet<>();
     for (int i = 0; i < lines.size() && raising; i++) {
-      if (lines.get(i).step().source() instanceof StepSource.HeightChange) {
+      if (lines.get(i).step().source() instanceof StepSource.HeightChange change
+          && (!upOnly || change.from().compareTo(change.to()) < 0)) {
         again.add(i);
       }
     }

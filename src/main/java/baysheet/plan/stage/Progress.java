@@ -131,6 +131,10 @@ final class Progress {
     }
     if (line.step().source() instanceof StepSource.Blocks blocks) {
       onBlocks = isBetweenBlocksSteps(blocks, index);
+      if (blocks.part() == StepSource.BlocksPart.APPLY_BRAKE
+          || blocks.part() == StepSource.BlocksPart.HOLD_STILL) {
+        left.removeIf(item -> isOf(resolved.catalogue().items().get(item.item()), "parking-brake"));
+      }
       if (blocks.part() == StepSource.BlocksPart.TAKE_OUT_AXLE
           || blocks.part() == StepSource.BlocksPart.TAKE_OUT) {
         chocks(false, blocks.where());
@@ -142,7 +146,7 @@ final class Progress {
   /** Chocks are set at wheels or taken away, on whatever name the catalogue has for them. */
   private void chocks(boolean set, Place where) {
     for (Catalogue.Item item : resolved.catalogue().items().values()) {
-      if (item.kinds().stream().anyMatch(kind -> kind.value().equals("chocks"))) {
+      if (isOf(item, "chocks")) {
         String name = item.name().value();
         if (set) {
           left.add(new ItemAt(name, where));
@@ -152,6 +156,10 @@ final class Progress {
         }
       }
     }
+  }
+
+  private static boolean isOf(Catalogue.Item item, String kind) {
+    return item.kinds().stream().anyMatch(it -> it.value().equals(kind));
   }
 
   private void remove(String name) {

@@ -174,6 +174,17 @@ class SupportCheckTest {
   }
 
   @Test
+  void allThatIsOnBoardIsSaidBesideTheLoad() {
+    assertEquals(Optional.empty(), cargo(shop()));
+    assertEquals(Optional.of("450 kg"), cargo(loaded(shop(), "front: 50 kg, rear: 400 kg")));
+  }
+
+  private static Optional<String> cargo(ShopTexts shop) {
+    Sheet sheet = Planner.plan(shop.resolved(JOB), new Problems()).orElseThrow();
+    return sheet.support().get(0).cargo().map(it -> it.print().replace('\u00a0', ' '));
+  }
+
+  @Test
   void aLiftCarriesTheWholeCarAndItsLoad() {
     assertEquals("whole on two-post lift: 1500 kg of 1500 kg", carried(onLift(shop())));
     assertEquals(
