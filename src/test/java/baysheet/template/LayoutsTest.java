@@ -195,15 +195,16 @@ class LayoutsTest {
             "origins",
             "second-lines",
             "minutes",
-            "check-reasons",
             "hints",
+            "check-reasons",
             "good",
             "reasons",
             "hold-reasons",
             "seen"),
         form.groups().stream().map(Form.Group::name).toList());
     String dropped = DroppedWords.of(form.body());
-    for (String kept : List.of("108\u00a0N·m", "Hold point", "DANGER", "WARNING", "signature")) {
+    for (String kept :
+        List.of("108\u00a0N·m", "Hold point", "DANGER", "WARNING", "signature", "If seized")) {
       assertTrue(!dropped.contains(kept), kept + " in " + dropped);
     }
   }
