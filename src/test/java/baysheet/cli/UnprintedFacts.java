@@ -274,6 +274,11 @@ final class UnprintedFacts {
               "a step that is only done in another kind of bay"),
           whereLeftOut(
               "procedures/",
+              "(open|work|close)\\.[0-9]+\\.only-in",
+              (job, fact) -> job.now.lacks(fact),
+              "the job's bay is one of those in which the step is done"),
+          whereLeftOut(
+              "procedures/",
               "only-at",
               (job, fact) -> job.now.lacks(fact),
               "the job's place is one of those allowed"),
