@@ -60,14 +60,15 @@ public final class JobReader {
   }
 
   /**
-   * The same, and reports what each work that is not written right could mean.
+   * The same. Work that can be done at one place only needs no place; what each work that is not
+   * written right could mean is reported.
    *
    * @param procedures those of the shop
    */
   public static Optional<Job> read(
       Node node, String fileName, Collection<Procedure> procedures, Problems problems) {
     Problems found = new Problems();
-    Optional<Job> job = read(node, fileName, found);
+    Optional<Job> job = read(WorkPlaces.placed(node, procedures), fileName, found);
     Map<String, Place.Kind> kinds = new LinkedHashMap<>();
     procedures.forEach(it -> kinds.put(it.name().value(), it.at().value()));
     WorkPlaces.advise(found, node, kinds, problems);

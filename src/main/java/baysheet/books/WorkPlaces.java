@@ -1,5 +1,6 @@
 package baysheet.books;
 
+import baysheet.report.Located;
 import baysheet.report.Nearest;
 import baysheet.report.Problem;
 import baysheet.report.ProblemCode;
@@ -9,6 +10,8 @@ import baysheet.yaml.Mapping;
 import baysheet.yaml.Node;
 import baysheet.yaml.Scalar;
 import baysheet.yaml.Sequence;
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -36,6 +39,49 @@ public final class WorkPlaces {
       case ENGINE -> "engine";
       case VEHICLE -> "vehicle";
     };
+  }
+
+  /** The place of a procedure that can be done at one place only; two wheels are two. */
+  private static Optional<Place> only(Procedure procedure) {
+    return switch (procedure.at().value()) {
+      case ENGINE -> Optional.of(Place.ENGINE);
+      case VEHICLE -> Optional.of(Place.VEHICLE);
+      case WHEEL, AXLE, SIDE ->
+          procedure
+              .applicability()
+              .onlyAt()
+              .map(Located::value)
+              .filter(place -> place.kind() == procedure.at().value());
+    };
+  }
+
+  /** A job's file in which work that can be done at one place only has it. */
+  static Node placed(Node job, Collection<Procedure> procedures) {
+    Map<String, String> full = new HashMap<>();
+    for (Procedure procedure : procedures) {
+      String name = procedure.name().value();
+      only(procedure).ifPresent(place -> full.put(name, name + " at " + place.word()));
+    }
+    return job instanceof Mapping mapping
+        ? new Mapping(
+            mapping.entries().stream()
+                .map(
+                    it ->
+                        it.key().text().equals("work")
+                            ? new Entry(it.key(), placed(it.value(), full))
+                            : it)
+                .toList(),
+            mapping.at())
+        : job;
+  }
+
+  private static Node placed(Node work, Map<String, String> full) {
+    if (work instanceof Sequence list) {
+      return new Sequence(list.items().stream().map(it -> placed(it, full)).toList(), list.at());
+    }
+    return work instanceof Scalar name && full.containsKey(name.text())
+        ? new Scalar(full.get(name.text()), name.quoted(), name.at())
+        : work;
   }
 
   /**

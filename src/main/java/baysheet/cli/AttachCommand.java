@@ -50,7 +50,7 @@ final class AttachCommand extends LedgerCommand {
   private final OptionSpec how =
       option(
           "--how",
-          "HOW",
+          "append|embed|reference",
           String.class,
           "append: the signed page behind the invoice's pages (default); embed: sheet and record as"
               + " attached files; reference: XML for an electronic invoice.");

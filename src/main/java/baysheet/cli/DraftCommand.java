@@ -1,5 +1,6 @@
 package baysheet.cli;
 
+import baysheet.books.CatalogueReader;
 import baysheet.books.FastenerTable;
 import baysheet.books.Job;
 import baysheet.books.JobReader;
@@ -8,6 +9,7 @@ import baysheet.books.Procedure;
 import baysheet.books.ShopFolder;
 import baysheet.files.BookDraft;
 import baysheet.files.DayFolders;
+import baysheet.files.ProgramFiles;
 import baysheet.files.ShopFolders;
 import baysheet.files.WorkAt;
 import baysheet.files.YamlFiles;
@@ -29,6 +31,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -54,6 +57,7 @@ final class DraftCommand extends Command {
               .arity("1..*")
               .type(List.class)
               .auxiliaryTypes(String.class)
+              .completionCandidates(DraftCommand::shippedProcedures)
               .description(
                   "Work that the book is to be ready for, such as discs-and-pads@front. Without a"
                       + " place: wherever the vehicle allows it.")
@@ -78,6 +82,7 @@ final class DraftCommand extends Command {
               .splitRegex(",")
               .type(List.class)
               .auxiliaryTypes(String.class)
+              .completionCandidates(DraftCommand::builtInTraits)
               .description("What the vehicle of a new book has; baysheet names traits lists them.")
               .build());
 
@@ -88,6 +93,21 @@ final class DraftCommand extends Command {
         console,
         "draft",
         "Add to a spec book each fastener that work needs and the book lacks, to be filled in.");
+  }
+
+  /** Looked up for completion only: a shop's own are not known where it is written. */
+  private static Iterator<String> shippedProcedures() {
+    return ProgramFiles.names("/baysheet/start/procedures").stream()
+        .map(file -> file.replaceFirst("\\.yaml$", ""))
+        .iterator();
+  }
+
+  private static Iterator<String> builtInTraits() {
+    return CatalogueReader.merge(ShopFolders.builtInCatalogue())
+        .vocabulary()
+        .traits()
+        .keySet()
+        .iterator();
   }
 
   @Override

@@ -14,13 +14,17 @@ import picocli.CommandLine.Model.PositionalParamSpec;
 final class HelpCommand extends Command {
 
   private final PositionalParamSpec topic =
-      at(
-          0,
-          "CODE|COMMAND",
-          "0..1",
-          String.class,
-          "The code of a problem, such as unknown-key; or a command. Without it: the list of"
-              + " commands.");
+      add(
+          Options.at(
+                  0,
+                  "CODE|COMMAND",
+                  "0..1",
+                  String.class,
+                  "The code of a problem, such as unknown-key; or a command. Without it: the list"
+                      + " of commands.")
+              .toBuilder()
+              .completionCandidates(() -> known().iterator())
+              .build());
 
   HelpCommand(Console console) {
     super(console, "help", "Explain a problem by its code, or show the help of a command.");

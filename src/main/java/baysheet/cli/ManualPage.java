@@ -29,7 +29,11 @@ final class ManualPage {
               "The folder of the Java to use. Without it, the one in PATH is used.",
               "XDG_CACHE_HOME",
               "Below it, in baysheet, is the class-data archive that shortens the start. The"
-                  + " default is .cache in the home folder. The archive can be deleted at any time.",
+                  + " default is .cache in the home folder. The archive can be deleted at any"
+                  + " time.",
+              ShopChoice.VARIABLE,
+              "The shop folder for the commands whose --shop says so: if none is named, and neither"
+                  + " this folder, nor one above it, nor jobs is one.",
               "NO_COLOR",
               "If it is set, nothing is printed in bold.",
               Console.TRACE,

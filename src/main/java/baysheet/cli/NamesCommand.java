@@ -30,11 +30,17 @@ final class NamesCommand extends Command {
           "FROM", "from");
 
   private final PositionalParamSpec sorts =
-      rest(
-          "SORT",
-          "0..*",
-          String.class,
-          "Which names: " + String.join(", ", NameSort.words()) + ". Without any: all of them.");
+      add(
+          Options.rest(
+                  "SORT",
+                  "0..*",
+                  String.class,
+                  "Which names: "
+                      + String.join(", ", NameSort.words())
+                      + ". Without any: all of them.")
+              .toBuilder()
+              .completionCandidates(NameSort.words())
+              .build());
 
   private final OptionSpec shop =
       option(

@@ -25,10 +25,13 @@ final class Options {
   /**
    * An option with one value.
    *
-   * @param label what stands for the value in the help
+   * @param label what stands for the value in the help, or the values with a line between two
    */
   static OptionSpec one(String name, String label, Class<?> type, String description) {
-    return OptionSpec.builder(name).paramLabel(label).type(type).description(description).build();
+    OptionSpec.Builder option =
+        OptionSpec.builder(name).paramLabel(label).type(type).description(description);
+    return (label.contains("|") ? option.completionCandidates(List.of(label.split("\\|"))) : option)
+        .build();
   }
 
   /**

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 import picocli.AutoComplete;
 import picocli.CommandLine;
+import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 
@@ -67,21 +68,34 @@ final class PackageFiles {
       }
       for (CommandSpec command : commands) {
         command.options().forEach(option -> lines.append(line(command, option)));
+        command.positionalParameters().stream()
+            .filter(it -> it.completionCandidates() != null)
+            .forEach(
+                it -> lines.append(start(command)).append(" -f").append(words(it)).append('\n'));
       }
       return lines.toString();
     }
 
     private static String line(CommandSpec command, OptionSpec option) {
-      StringBuilder line = new StringBuilder(PROGRAM);
-      line.append(" -n ").append(quoted("__fish_seen_subcommand_from " + command.name()));
+      StringBuilder line = new StringBuilder(start(command));
       Stream.of(option.names())
           .forEach(
               name ->
                   line.append(name.startsWith("--") ? " -l " : " -s ")
                       .append(name.replaceFirst("^-+", "")));
       line.append(option.arity().max() == 0 ? "" : " -r");
+      line.append(option.completionCandidates() == null ? "" : " -f" + words(option));
       String description = String.join(" ", option.description()).replace("%%", "%");
       return line.append(" -d ").append(quoted(description)).append('\n').toString();
+    }
+
+    private static String start(CommandSpec command) {
+      return PROGRAM + " -n " + quoted("__fish_seen_subcommand_from " + command.name());
+    }
+
+    /** What can stand there. */
+    private static String words(ArgSpec argument) {
+      return " -a " + quoted(String.join(" ", argument.completionCandidates()));
     }
 
     /** In fish, only the quote itself and a backslash have a meaning between single quotes. */

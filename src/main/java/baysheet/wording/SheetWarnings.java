@@ -1,18 +1,25 @@
 package baysheet.wording;
 
 import baysheet.books.Fastener;
+import baysheet.books.Procedure;
+import baysheet.books.ToolNames;
+import baysheet.report.Located;
 import baysheet.report.Problem;
 import baysheet.report.ProblemCode;
 import baysheet.report.Span;
 import baysheet.resolve.Bound;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
+import baysheet.resolve.Task;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.Statement;
 import baysheet.sheet.TorqueLine;
+import baysheet.torque.Head;
 import baysheet.torque.Plausibility;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Everything that a sheet will warn of, as problems, while there is time to do something about it.
@@ -39,8 +46,7 @@ public final class SheetWarnings {
 
   /** At the torque itself, in whichever file it stands, so that many jobs report it once. */
   private void line(TorqueLine line) {
-    ItemAt item = new ItemAt(line.fastener(), line.places().get(0));
-    Fastener fastener = ((Bound.OfBook) resolved.thing(item)).values();
+    Fastener fastener = fastener(line);
     Span at = fastener.tightening().at();
     if (line.kind() == TorqueLine.Kind.UNKNOWN) {
       warnings.add(
@@ -89,7 +95,7 @@ public final class SheetWarnings {
   private void borrowed() {
     for (Sheet.ToolLine tool : sheet.tools()) {
       if (!tool.owned()) {
-        borrow("the shop has no " + tool.name() + ": borrow it");
+        borrow("the shop has no " + tool.name() + ": borrow it", asking(tool.name()));
       }
     }
     for (Sheet.SocketLine socket : sheet.sockets()) {
@@ -99,12 +105,52 @@ public final class SheetWarnings {
         borrow(
             socket.orAdapter().isPresent()
                 ? "borrow a " + text
-                : "the shop has no " + text + ": borrow it");
+                : "the shop has no " + text + ": borrow it",
+            heads(socket.head()).findFirst());
       }
     }
   }
 
-  private void borrow(String what) {
-    warnings.add(Problem.of(ProblemCode.TO_BORROW, resolved.job().number().at(), plain(what)));
+  /** Whether it has to be borrowed is a matter of the day, so the job is named as well. */
+  private void borrow(String what, Optional<Span> asking) {
+    Problem problem = Problem.of(ProblemCode.TO_BORROW, resolved.job().number().at(), plain(what));
+    warnings.add(asking.map(at -> problem.seeAlso("asked for by", at)).orElse(problem));
+  }
+
+  /** The procedure that uses a tool, or the head that a crow-foot of the book is for. */
+  private Optional<Span> asking(String tool) {
+    Stream<Located<Procedure.Use>> uses =
+        resolved.tasks().values().stream()
+            .map(Task::procedure)
+            .flatMap(
+                it ->
+                    Stream.concat(it.uses().stream(), it.steps().flatMap(s -> s.uses().stream())));
+    return Stream.concat(
+            uses.filter(use -> use.value().name().equals(tool)).map(Located::at),
+            fasteners()
+                .filter(it -> it.reach().isPresent() && it.written().head().isPresent())
+                .filter(it -> ToolNames.crowFoot(head(it).value(), it.reach().get()).equals(tool))
+                .map(it -> head(it).at()))
+        .findFirst();
+  }
+
+  private Stream<Span> heads(Head head) {
+    return fasteners()
+        .flatMap(it -> it.written().head().stream())
+        .filter(it -> it.value().equals(head))
+        .map(Located::at);
+  }
+
+  private static Located<Head> head(Fastener fastener) {
+    return fastener.written().head().orElseThrow();
+  }
+
+  private Stream<Fastener> fasteners() {
+    return sheet.torque().stream().map(this::fastener);
+  }
+
+  private Fastener fastener(TorqueLine line) {
+    ItemAt item = new ItemAt(line.fastener(), line.places().get(0));
+    return ((Bound.OfBook) resolved.thing(item)).values();
   }
 }

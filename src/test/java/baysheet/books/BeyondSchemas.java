@@ -15,6 +15,7 @@ record BeyondSchemas(String code, String what, String because) {
   static final List<BeyondSchemas> ALL =
       List.of(
           of("name-differs", "", "a schema does not know the name of the file"),
+          of("missing-place", "", "a schema does not know where a procedure can be done"),
           of("duplicate-key", "", "the editor itself tells a key that is written twice"),
           of("names-itself", "", "it compares two values"),
           of("same-person", "", "it compares two values"),

@@ -138,7 +138,6 @@ class JobReaderTest {
       delimiter = '|',
       value = {
         "oil service | oil-service at engine | ",
-        "oil-service | oil-service at engine | ",
         "Oil Service at engine | oil-service at engine | ",
         "oil-servise | oil-service at engine | ",
         "oil-service at the engine | oil-service at engine | ",
@@ -163,6 +162,32 @@ class JobReaderTest {
     } else {
       assertEquals(Optional.of(expected), problem.expected());
     }
+  }
+
+  /** A bush of the rear axle is at one place, a caliper of the front axle at two. */
+  @Test
+  void workThatIsPossibleAtOnePlaceOnlyNeedsNone() {
+    List<Procedure> procedures =
+        List.of(
+            done("oil-service", "engine"),
+            done("rear-beam", "axle\nonly-at: rear"),
+            done("front-caliper", "wheel\nonly-at: front"));
+    String job = "job: 7\nvehicle: {book: b}\nbay: 1\nby: T1\nwork: ";
+    Problems problems = new Problems();
+    Job read =
+        JobReader.read(
+                Shelf.parse(job + "[oil-service, rear-beam]\n", problems).orElseThrow(),
+                "7",
+                procedures,
+                problems)
+            .orElseThrow();
+    assertEquals(List.of(), problems.all());
+    assertEquals(
+        List.of(new Job.Work("oil-service", Place.ENGINE), new Job.Work("rear-beam", Place.REAR)),
+        read.work().stream().map(Located::value).toList());
+    JobReader.read(
+        Shelf.parse(job + "front-caliper\n", problems).orElseThrow(), "7", procedures, problems);
+    assertEquals("missing-place", problems.all().get(0).code().word());
   }
 
   private static Procedure done(String name, String at) {

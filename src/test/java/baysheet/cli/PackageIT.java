@@ -136,6 +136,13 @@ class PackageIT {
     "he, help",
     "sheets --re, --record",
     "close --b, --by",
+    "sheets --paper L, Letter",
+    "attach 2402 --how e, embed",
+    "draft book --for discs-and-p, discs-and-pads",
+    "draft book --traits hydraulic-b, hydraulic-brakes",
+    "names tra, traits",
+    "help not-a-na, not-a-name",
+    "help she, sheets",
   })
   void bashCompletesCommandsAndOptions(String typed, String completed) {
     assertEquals(completed, complete(typed).strip());
@@ -165,16 +172,24 @@ class PackageIT {
                 + (words.size() - 1)
                 + "; COMP_LINE='"
                 + String.join(" ", words)
-                + "'; COMP_POINT=${#COMP_LINE}; f=$(complete -p baysheet | sed 's/.*-F \\([^ ]*\\).*/\\1/');"
-                + " $f baysheet \"${COMP_WORDS[COMP_CWORD]}\" \"${COMP_WORDS[COMP_CWORD-1]}\" 2>/dev/null;"
-                + " printf '%s\\n' \"${COMPREPLY[@]}\"");
+                + "'; COMP_POINT=${#COMP_LINE}; f=$(complete -p baysheet | sed 's/.*-F \\([^"
+                + " ]*\\).*/\\1/'); $f baysheet \"${COMP_WORDS[COMP_CWORD]}\""
+                + " \"${COMP_WORDS[COMP_CWORD-1]}\" 2>/dev/null; printf '%s\\n"
+                + "' \"${COMPREPLY[@]}\"");
     assertEquals(0, ran.exit(), ran.err());
     return ran.out();
   }
 
   /** Where fish is installed. */
   @ParameterizedTest
-  @CsvSource({"sh, sheets", "sheets --re, --record", "close --b, --by"})
+  @CsvSource({
+    "sh, sheets",
+    "sheets --re, --record",
+    "close --b, --by",
+    "sheets --paper L, Letter",
+    "names tra, traits",
+    "help not-a-na, not-a-name",
+  })
   void fishCompletesCommandsAndOptions(String typed, String completed) {
     InstalledPackage.Ran ran =
         installed.shell(
@@ -197,6 +212,7 @@ class PackageIT {
     Map<String, CommandLine> commands =
         Main.commandLine("", silent, LocalDate::now).getSubcommands();
     assertTrue(commands.size() > 10);
+    assertTrue(page.contains("BAYSHEET_SHOP"), page);
     commands.forEach(
         (name, command) -> {
           assertTrue(page.contains(".SS \"baysheet " + name + "\"\n"), name);
@@ -220,7 +236,8 @@ class PackageIT {
     InstalledPackage.Ran ran =
         installed.shell(
             Map.of("LC_ALL", "C.UTF-8"),
-            "if command -v groff >/dev/null; then groff -man -Tutf8 -Kutf8 -ww -z here/man/man1/baysheet.1; fi");
+            "if command -v groff >/dev/null; then groff -man -Tutf8 -Kutf8 -ww -z"
+                + " here/man/man1/baysheet.1; fi");
     assertEquals(new InstalledPackage.Ran(0, "", ""), ran);
   }
 }
