@@ -172,7 +172,7 @@ final class DayCommand extends Command {
       DayWords words = new DayWords(report, folder.shop());
       console.say(date + "  " + words.hours());
       console.print(DayTable.of(words.jobs()));
-      words.risks().forEach(line -> console.say("At risk: " + line));
+      words.risks().forEach(it -> console.say("At risk: " + it.what() + " " + it.why()));
       words.gone().forEach(console::say);
       for (DayText.LinesText list : words.evening()) {
         list.lines().forEach(it -> console.say(list.heading() + ": " + it.job() + " " + it.text()));

@@ -105,7 +105,10 @@ public record DayChart(
 
     /** So that the hours do not run into one another. */
     private int step() {
-      return (to - from) / HOUR <= 14 ? HOUR : 2 * HOUR;
+      int hours = (to - from) / HOUR;
+      // After midnight the day stands beside the hour, which takes twice the room.
+      int most = to > DayWords.DAY ? 10 : 14;
+      return HOUR * Math.max(1, (hours + most - 1) / most);
     }
 
     private void row(String bay, int y) {
@@ -151,9 +154,12 @@ public record DayChart(
         String work = shortened(title, room - SMALL);
         String sheet = part.sheet();
         String stage = job.parts().size() == 1 ? sheet : sheet.substring(sheet.lastIndexOf('-'));
-        fitting(middle, y + FIRST_LINE, room, true, sheet + ", " + people, sheet, stage);
+        String both = sheet + ", " + people;
+        fitting(middle, y + FIRST_LINE, room, true, both, sheet, stage);
         boolean telling = work.equals(title) || work.length() >= TELLING;
-        fitting(middle, y + SECOND_LINE, room, false, telling ? work : people);
+        if (telling || !fits(both, room)) {
+          fitting(middle, y + SECOND_LINE, room, false, telling ? work : people);
+        }
       }
       for (int i = 1; i < job.parts().size(); i++) {
         int from = job.parts().get(i - 1).to();
@@ -197,9 +203,13 @@ public record DayChart(
     /** The first of some texts that has room; what has none is left to the table below. */
     private void fitting(int x, int y, int room, boolean bold, String... texts) {
       Stream.of(texts)
-          .filter(text -> width(text) + 2 <= room)
+          .filter(text -> fits(text, room))
           .findFirst()
           .ifPresent(text -> words.add(new Word(x, y, SMALL, text, bold)));
+    }
+
+    private static boolean fits(String text, int room) {
+      return width(text) + 2 <= room;
     }
 
     private static int width(String text) {

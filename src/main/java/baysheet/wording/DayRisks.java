@@ -18,34 +18,37 @@ record DayRisks(GarageDay day) {
   private static final double SAFE = 0.9;
 
   /** Promises that do not hold or may not, and what goes on after closing. */
-  List<String> all() {
-    List<String> risks = new ArrayList<>();
+  List<DayText.RiskText> all() {
+    List<DayText.RiskText> risks = new ArrayList<>();
     int closes = day.open().closes().toSecondOfDay() / 60;
     for (Placed job : day.jobs()) {
-      String number = named(job);
-      String ready = "expected ready at " + DayWords.clock(job.to());
-      if (job.late() > 0) {
-        risks.add(
-            "%s will not be ready by %s: %s; it %s."
-                .formatted(
-                    number, DayWords.clock(job.promised().orElseThrow()), ready, reason(job)));
-      } else if (job.promised().isPresent() && job.chance() < SAFE) {
-        risks.add(
-            "%s is at risk: promised for %s, %s; it %s. The promise holds with a probability of %s."
-                .formatted(
-                    number,
-                    DayWords.clock(job.promised().get()),
-                    ready,
-                    reason(job),
-                    DayWords.percent(job.chance())));
-      } else if (job.to() > closes) {
-        risks.add(
-            "%s is not finished at closing time, %s: %s; it %s. %s"
-                .formatted(
-                    number, DayWords.clock(closes), ready, reason(job), overnight(job, closes)));
-      }
+      Optional<String> what = what(job, closes);
+      what.ifPresent(it -> risks.add(new DayText.RiskText(it, reason(job))));
     }
     return risks;
+  }
+
+  private static Optional<String> what(Placed job, int closes) {
+    String number = named(job);
+    String ready = "expected ready at " + DayWords.clock(job.to());
+    if (job.late() > 0) {
+      return Optional.of(
+          "%s will not be ready by %s: %s."
+              .formatted(number, DayWords.clock(job.promised().orElseThrow()), ready));
+    } else if (job.promised().isPresent() && job.chance() < SAFE) {
+      return Optional.of(
+          "%s is at risk: promised for %s, %s; the promise holds with a probability of %s."
+              .formatted(
+                  number,
+                  DayWords.clock(job.promised().get()),
+                  ready,
+                  DayWords.percent(job.chance())));
+    } else if (job.to() > closes) {
+      return Optional.of(
+          "%s is not finished at closing time, %s: %s. %s"
+              .formatted(number, DayWords.clock(closes), ready, overnight(job, closes)));
+    }
+    return Optional.empty();
   }
 
   /** Whoever telephones needs the car and the customer. */
@@ -90,21 +93,20 @@ record DayRisks(GarageDay day) {
               .filter(wait -> wait.part() == part)
               .map(wait -> held(job.job(), wait))
               .toList();
-      String starts = "starts at " + DayWords.clock(job.parts().get(i).from());
+      String starts =
+          (i == 0 ? "It" : "its sheet " + job.parts().get(i).sheet())
+              + " starts at "
+              + DayWords.clock(job.parts().get(i).from());
       if (!waits.isEmpty()) {
-        reasons.add(
-            (i == 0 ? "" : "its sheet " + job.parts().get(i).sheet() + " ")
-                + starts
-                + " because "
-                + String.join(", and ", waits));
+        reasons.add(starts + " because " + String.join(", and ", waits));
       } else if (i == 0) {
-        reasons.add(starts + (isOnArrival(job) ? ", when the vehicle arrives," : ""));
+        reasons.add(starts + (isOnArrival(job) ? ", when the vehicle arrives" : ""));
       }
     }
-    return "%s%s needs %s%smin of work"
+    return "%s%s needs %s%smin of work."
         .formatted(
             String.join("; ", reasons),
-            job.waits().isEmpty() ? " and" : "; it",
+            !job.waits().isEmpty() ? "; it" : isOnArrival(job) ? ", and" : " and",
             job.job().sheet().time().mean(),
             Phrases.NBSP);
   }

@@ -8,7 +8,7 @@ import java.util.List;
  * What the layout of a day gets: every word ready to print, in reading order.
  *
  * @param hours the working hours and breaks, and whether somebody gave them
- * @param risks promises that do not hold or may not, each with the reason
+ * @param risks promises that do not hold or may not
  * @param shared tools that several jobs use, with the times
  * @param gone what is no longer on this day, and what is not planned
  */
@@ -21,7 +21,7 @@ public record DayText(
     String hours,
     DayChart chart,
     List<JobText> jobs,
-    List<String> risks,
+    List<RiskText> risks,
     List<String> shared,
     EveningText evening,
     List<String> gone) {
@@ -36,6 +36,9 @@ public record DayText(
   public static DayText of(DayReport report, Shop shop, Shop.Paper paper) {
     return new DayWords(report, shop).text(paper);
   }
+
+  /** A promise or a closing time that is at risk, and why. */
+  public record RiskText(String what, String why) {}
 
   /**
    * A job of the timetable.

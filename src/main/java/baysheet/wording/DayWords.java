@@ -28,7 +28,7 @@ import java.util.stream.Collectors;
 
 /** Turns a day into the words of its page and of the terminal. */
 public final class DayWords {
-  private static final int DAY = 24 * 60;
+  static final int DAY = 24 * 60;
 
   private final DayReport report;
   private final GarageDay day;
@@ -167,7 +167,7 @@ public final class DayWords {
   }
 
   /** Promises that do not hold or may not, and what goes on after closing. */
-  public List<String> risks() {
+  public List<DayText.RiskText> risks() {
     return new DayRisks(day).all();
   }
 

@@ -141,7 +141,7 @@ class DayCommandTest {
             .filter(it -> it.startsWith("At risk: 2409 "))
             .findFirst()
             .orElseThrow();
-    assertTrue(risk.contains("; it starts at 15:00, when the vehicle arrives, and needs "), risk);
+    assertTrue(risk.contains(" It starts at 15:00, when the vehicle arrives, and needs "), risk);
     assertTrue(risk.endsWith("min of work."), risk);
   }
 
@@ -195,7 +195,7 @@ class DayCommandTest {
     assertEquals(splitter(goesFirst).path("to"), splitter(waits).path("from"));
     day(HARD)
         .says(
-            "it starts at %s because it needs the ball joint splitter at %s, which is in use by %s"
+            "It starts at %s because it needs the ball joint splitter at %s, which is in use by %s"
                 .formatted(
                     waits.path("from").asText(),
                     splitter(goesFirst).path("to").asText(),
