@@ -16,14 +16,15 @@ enum Phrase {
   TAKE_CHOCKS("From the side, remove every wheel chock from under the vehicle"),
   RAISE_FOR_BLOCKS(
       "With nobody in or under it, raise the vehicle until solid blocks go under its wheels"),
-  PUT_UNDER("From the side, push a rated, solid block level under each wheel, all of one height"),
+  PUT_UNDER(
+      "From the side, push a solid, rated block, long enough for chocks, level under each wheel, all equal"),
   LOWER_ONTO(
       "With nobody in or under it, lower the vehicle onto the blocks until every lift pad is"
           + " clear"),
   TAKE_CHOCKS_OF_AXLE("Remove the chocks of the %s wheels"),
   RAISE_AXLE("With nobody in or under it, raise the %s axle with the jack%s for solid blocks"),
   PUT_UNDER_AXLE(
-      "From the side, push a rated, solid block level under each %s wheel, all of one height"),
+      "From the side, push a solid, rated block, long enough for chocks, level under each %s wheel, both equal"),
   LOWER_AXLE_ONTO("With nobody in or under it, lower the %s wheels onto the blocks"),
   CHOCK("From outside, chock one wheel in front and behind"),
   CHOCK_AXLE("Chock both %s wheels in front and behind"),
@@ -56,14 +57,11 @@ enum Phrase {
   FREE_STANDS(
       "Raise the vehicle with the jack until its axle stands are free",
       "Raise the vehicle with the jack until its jack stands are free"),
-  TAKE_STANDS(
-      "From the side with only hands under it, remove the axle stands",
-      "From the side with only hands under it, remove the jack stands"),
+  TAKE_STANDS("From the side, remove the axle stands", "From the side, remove the jack stands"),
   JACK_UP("Raise the vehicle with the jack"),
   SET_STANDS(
-      "From the side with only hands under it, set the axle stands square under the support points",
-      "From the side with only hands under it, set the jack stands square under the support"
-          + " points"),
+      "From the side, set the axle stands square under the support points",
+      "From the side, set the jack stands square under the support points"),
   ONTO_STANDS("Lower the vehicle onto its axle stands", "Lower the vehicle onto its jack stands"),
   PUSH_SIDE("Push the vehicle firmly from the side and check that it does not move"),
   PUSH_ENDS("Push the vehicle firmly at both ends and check that it does not move"),
@@ -235,7 +233,7 @@ enum Phrase {
   SHOP_BAND("shop: the shop's own band, where the book gives none"),
   OF_THIS_JOB("value of this job: %s"),
   BOOK_SAYS("the book itself says %s"),
-  NOT_TO_USE("do not use the value given for this job: %s"),
+  NOT_TO_USE("do not use the figure from: %s"),
   NOR_OF_BOOK("do not use the %s of the book without asking"),
   RENEW("RENEW", "REPLACE"),
   RE_USE("re-use"),

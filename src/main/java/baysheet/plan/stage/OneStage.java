@@ -1,14 +1,11 @@
 package baysheet.plan.stage;
 
-import baysheet.books.Catalogue;
 import baysheet.books.Place;
-import baysheet.books.Trigger;
 import baysheet.plan.content.Headings;
 import baysheet.plan.content.TimeEstimate;
 import baysheet.plan.content.ToolList;
 import baysheet.plan.content.TorqueTable.Selected;
 import baysheet.plan.graph.PlacedStep;
-import baysheet.plan.graph.TriggerMatcher;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Task;
 import baysheet.resolve.TaskId;
@@ -21,7 +18,6 @@ import baysheet.sheet.Sheet;
 import baysheet.sheet.Sheet.SheetStep;
 import baysheet.sheet.Stage;
 import baysheet.sheet.Statement;
-import baysheet.sheet.StepSource;
 import baysheet.sheet.Support;
 import baysheet.sheet.TorqueLine;
 import java.util.ArrayList;
@@ -34,7 +30,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntUnaryOperator;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 
 /** The sheet of one stage in the making. */
 final class OneStage {
@@ -48,7 +43,7 @@ final class OneStage {
   private final List<TorqueLine> installed = new ArrayList<>();
 
   private final List<CheckLine> checks = new ArrayList<>();
-  private final List<CautionLine> cautions = new ArrayList<>();
+  private final List<CautionLine> cautions;
 
   OneStage(StageSheets job, int from, int to) {
     this.job = job;
@@ -59,7 +54,7 @@ final class OneStage {
     for (int i = 0; i < job.whole.checks().size(); i++) {
       check(i);
     }
-    job.whole.cautions().forEach(caution -> caution(caution).ifPresent(cautions::add));
+    this.cautions = new StageCautions(job, from, to).all();
   }
 
   private boolean isOwn(int line) {
@@ -99,74 +94,6 @@ final class OneStage {
     } else if (check.steps().isEmpty() && isOwn(job.dueAt.get(index))) {
       checks.add(check);
     }
-  }
-
-  /** What holds since an earlier stage stands on top, for all of this one. */
-  private Optional<CautionLine> caution(CautionLine caution) {
-    List<Integer> steps = own(caution.steps());
-    if (job.resolved.catalogue().cautions().get(caution.name()).raising()) {
-      return Optional.of(caution.at(steps, true)).filter(it -> !steps.isEmpty() || raises());
-    }
-    boolean begun = caution.steps().stream().anyMatch(n -> n <= from);
-    boolean since =
-        begun
-            && (caution.onTop()
-                || (isUp() && isOfRaising(caution))
-                || (steps.isEmpty() && isMetAgain(caution)));
-    boolean absent = steps.isEmpty() && !since && !caution.wholeJob();
-    if (absent || isOver(caution)) {
-      return Optional.empty();
-    }
-    return Optional.of(caution.at(steps, since || caution.wholeJob()));
-  }
-
-  /**
-   * Whether work goes on here that an earlier stage was warned of: with a tool of its procedure, or
-   * on what came off there and goes on here. What only damages things is not said again.
-   */
-  private boolean isMetAgain(CautionLine caution) {
-    List<Trigger> when = job.resolved.catalogue().cautions().get(caution.name()).when();
-    Set<ItemAt> warned = new HashSet<>();
-    caution.steps().forEach(n -> warned.addAll(job.lines.get(n - 1).undo()));
-    warned.removeIf(
-        item ->
-            when.stream()
-                .flatMap(trigger -> trigger.names(Trigger.Condition.KIND).stream())
-                .noneMatch(job.resolved.thing(item)::isOf));
-    boolean refitted =
-        own.stream().anyMatch(line -> line.doUp().stream().anyMatch(warned::contains));
-    return caution.signal() != Catalogue.Signal.NOTICE
-        && (refitted || !new TriggerMatcher(job.resolved, own).lines(when).isEmpty());
-  }
-
-  /** Of raising, and the vehicle is down for good. */
-  private boolean isOver(CautionLine caution) {
-    return isOfRaising(caution)
-        && !isUp()
-        && own(caution.steps()).isEmpty()
-        && own.stream().noneMatch(line -> line.step().source() instanceof StepSource.Blocks);
-  }
-
-  /**
-   * Whether the vehicle is brought up here, from the floor, from wheels just clear or by blocks.
-   */
-  private boolean raises() {
-    return own.stream().anyMatch(line -> line.step().source() instanceof StepSource.Blocks)
-        || IntStream.range(from, to)
-            .anyMatch(
-                i ->
-                    job.progress().get(i + 1).height().compareTo(job.progress().get(i).height())
-                        > 0);
-  }
-
-  private boolean isUp() {
-    return !job.progress().get(from).raised().isEmpty();
-  }
-
-  private boolean isOfRaising(CautionLine caution) {
-    return caution.steps().stream()
-        .filter(n -> n <= from)
-        .anyMatch(n -> !job.progress().get(n).raised().equals(job.progress().get(n - 1).raised()));
   }
 
   /**
