@@ -169,7 +169,8 @@ class DemoOnPaperTest {
   @Test
   void aBleedScrewIsTorquedAtItsBrakeBeforeTheNextIsOpened() {
     Sheet hoses = sheet("2409");
-    int bleeding = first(hoses, step -> Printed.text(step).contains("open this bleed screw only while a helper"));
+    int bleeding =
+        first(hoses, step -> Printed.text(step).contains("bleed screw only while a helper"));
     Sheet.SheetStep closing = hoses.steps().get(bleeding);
     assertTrue(closing.doUp().toString().contains("bleed-screw"), closing.toString());
     assertEquals(1, closing.torque().size());
