@@ -195,7 +195,7 @@ class WrenchSelectionTest {
     JsonTree record = record();
     assertRound(line(record, "wheel-nut").list("rounds").get(0), "B4", "53 N·m");
     assertEquals(List.of("1/2 in", "3/8 in, borrow"), laidOut(record, "hex 19 mm"));
-    garage.run("check", garage.root.toString()).says("the shop has no hex 19 mm socket, 3/8 in");
+    garage.run("check", garage.root.toString()).says("borrow a hex 19 mm socket, 3/8 in");
   }
 
   /** A square that takes the socket comes before one in the middle of its scale. */
