@@ -87,6 +87,11 @@ final class UnprintedFacts {
               (job, fact) -> true,
               "where the times of a state come from; the times themselves show"),
           rule("20", "arrives", "for the timetable of the day"),
+          whereLeftOut(
+              "20",
+              "stages",
+              (job, fact) -> job.now.lacks(fact),
+              "as many sheets as the job takes without it"),
 
           // --- the shop ---
           rule("shop.yaml", "(hours|breaks)(\\..*)?", "for the timetable of the day"),
