@@ -17,14 +17,14 @@ enum Phrase {
   RAISE_FOR_BLOCKS(
       "With nobody in or under it, raise the vehicle until solid blocks go under its wheels"),
   PUT_UNDER(
-      "From the side, push a solid, rated block, long enough for chocks, level under each wheel, all equal"),
+      "From the side, push a rated, solid block level under each wheel, all of one height"),
   LOWER_ONTO(
       "With nobody in or under it, lower the vehicle onto the blocks until every lift pad is"
           + " clear"),
   TAKE_CHOCKS_OF_AXLE("Remove the chocks of the %s wheels"),
   RAISE_AXLE("With nobody in or under it, raise the %s axle with the jack%s for solid blocks"),
   PUT_UNDER_AXLE(
-      "From the side, push a solid, rated block, long enough for chocks, level under each %s wheel, both equal"),
+      "From the side, push a rated, solid block level under each %s wheel, all of one height"),
   LOWER_AXLE_ONTO("With nobody in or under it, lower the %s wheels onto the blocks"),
   CHOCK("From outside, chock one wheel in front and behind"),
   CHOCK_AXLE("Chock both %s wheels in front and behind"),
