@@ -141,7 +141,7 @@ enum Phrase {
   AT_WHEELS_CLEAR("The vehicle is on the lift with its wheels just clear of the floor"),
   AT_WORKING("The vehicle is on the lift locks"),
   AT_STANDS("The vehicle is on axle stands", "The vehicle is on jack stands"),
-  AT_BLOCKS("The vehicle stands on solid blocks under its wheels"),
+  AT_BLOCKS("The vehicle stands on solid blocks under its wheels, in neutral"),
   RAISED_AT("%s, raised at the %s"),
   HELD_NOW("In place and not to be removed yet: %s"),
   OFF_NOW("Removed, opened or disconnected: %s"),
