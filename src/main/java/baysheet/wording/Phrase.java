@@ -16,8 +16,7 @@ enum Phrase {
   TAKE_CHOCKS("From the side, remove every wheel chock from under the vehicle"),
   RAISE_FOR_BLOCKS(
       "With nobody in or under it, raise the vehicle until solid blocks go under its wheels"),
-  PUT_UNDER(
-      "From the side, push a rated, solid block level under each wheel, all of one height"),
+  PUT_UNDER("From the side, push a rated, solid block level under each wheel, all of one height"),
   LOWER_ONTO(
       "With nobody in or under it, lower the vehicle onto the blocks until every lift pad is"
           + " clear"),

@@ -140,7 +140,8 @@ class WorksOnPaperTest {
     System.out.println(what + ": " + counts);
     notPrinted.forEach(System.out::println);
     assertEquals(List.of(), notPrinted);
-    assertTrue(counts.getOrDefault(Result.ONE_PAGE, 0) > 0 && counts.get(Result.STAGES) > 0);
+    int printed = counts.getOrDefault(Result.ONE_PAGE, 0) + counts.getOrDefault(Result.STAGES, 0);
+    assertTrue(printed >= 100, printed + " printed");
   }
 
   private Result result(String book, List<String> works, String bay) throws IOException {
