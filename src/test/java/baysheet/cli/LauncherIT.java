@@ -128,7 +128,7 @@ class LauncherIT {
     age(other, 61);
     InstalledPackage.Ran ran = installed.baysheet(environment, SHEETS);
     assertEquals(0, ran.exit());
-    assertEquals("", ran.err(), "only a terminal is told");
+    assertEquals("", ran.err(), "progress is shown on a terminal only");
     assertFalse(Files.exists(old));
     assertFalse(Files.exists(killed.getParent()));
     Files.delete(other);
