@@ -87,13 +87,13 @@ public final class FastenerTable {
   /** The rows; what is wrong is a problem at the cell. */
   public static List<Row> read(Source source, Problems problems) {
     Optional<List<List<Scalar>>> cells = CsvFile.rows(source, problems);
-    if (cells.isPresent() && cells.get().isEmpty()) {
+    if (cells.isPresent() && cells.get().size() < 2) {
       problems.add(
           Problem.of(ProblemCode.EMPTY_FILE, source.whole(), "the table has no rows")
               .expecting("a heading for each column, and a row for each fastener"));
     }
     return cells
-        .filter(all -> !all.isEmpty())
+        .filter(all -> all.size() > 1)
         .map(all -> new FastenerTable(problems).rows(all))
         .orElse(List.of());
   }

@@ -15,7 +15,7 @@ public final class QuantityText {
   private static final String SPACE = "[\\s\\u00A0\\u202F\\u2009]*+";
   private static final String FIGURE = "(?:[0-9]++[-\\s])?+[0-9]++/[0-9]++|[0-9]++(?:\\.[0-9]++)?+";
   private static final Pattern QUANTITY =
-      Pattern.compile("([+\\-−–]?)" + SPACE + "(" + FIGURE + ")" + SPACE + "(.*)");
+      Pattern.compile("([+\\-−–]?)" + SPACE + "(" + FIGURE + ")" + SPACE + "(.*)", Pattern.DOTALL);
 
   /** As many as the odometer of a lorry has, with three decimals. */
   private static final int MOST_DIGITS = 12;

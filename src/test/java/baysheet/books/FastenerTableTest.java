@@ -79,6 +79,7 @@ class FastenerTableTest {
     "'fastener,place\n\"wheel-nut,wheels\n', '2:1 unclosed-quote'",
     "'fastener,place\nwheel-nut\n', '2:1 empty-value'",
     "'', '1:1 empty-file'",
+    "'fastener,place,torque\n', '1:1 empty-file'",
   })
   void aFaultyCellIsNamedByRowAndColumn(String text, String where) {
     List<FastenerTable.Row> rows = rows(text);

@@ -20,15 +20,16 @@ import org.junit.jupiter.api.io.TempDir;
 
 /**
  * Processes that are killed at random moments while they replace sheets leave every file whole, and
- * the next run leaves no trace of them. {@code -Dkills=200} kills more.
+ * the next run leaves no trace of them. {@code -Dkills=200 -Dkilled.jobs=200} kills more of a
+ * longer run.
  */
 class KilledRunsTest {
   private static final int KILLS = Integer.getInteger("kills", 3);
   private static final long SEED = Long.getLong("kills.seed", 1);
-  private static final int JOBS = 12;
+  private static final int JOBS = Integer.getInteger("killed.jobs", 12);
 
   /** From the first sheet on, about as long as the others take. */
-  private static final int LONGEST_MILLIS = 1_500;
+  private static final int LONGEST_MILLIS = 125 * JOBS;
 
   @TempDir private Path folder;
 

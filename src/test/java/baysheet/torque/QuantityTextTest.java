@@ -171,6 +171,8 @@ class QuantityTextTest {
         "N·m|TORQUE|does not begin with a figure",
         "about 110 N·m|TORQUE|does not begin with a figure",
         "1e3 N·m|TORQUE|unknown unit",
+        "'1,200\n kg'|MASS|unknown unit",
+        "'about\n110 N·m'|TORQUE|does not begin with a figure",
         "1.1.0 N·m|TORQUE|has two points",
         "3/8 N·m|TORQUE|has a fraction",
         "3/7 in|LENGTH|not a common fraction of an inch",
