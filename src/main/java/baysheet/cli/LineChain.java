@@ -71,7 +71,8 @@ final class LineChain {
     }
     rows.row("plausible", fastener.plausibility().sentence());
     acrossFlats();
-    line.warnings()
+    line.origin()
+        .warnings()
         .forEach(it -> rows.row(it.code().severity().word(), Language.BRITISH.source(it.text())));
     return rows.print();
   }
@@ -119,9 +120,9 @@ final class LineChain {
     rows.row("written", value + ", at " + fastener.tightening().at());
     rows.row(
         "thread",
-        line.thread().orElse("not stated")
+        line.hardware().thread().orElse("not stated")
             + ", class "
-            + line.strength().orElse("not stated")
+            + line.hardware().strength().orElse("not stated")
             + ", torque for a thread "
             + fastener.threads().phrase());
   }
@@ -170,10 +171,12 @@ final class LineChain {
   }
 
   private void passes() {
-    if (!line.rounds().isEmpty()) {
+    if (!line.method().rounds().isEmpty()) {
       String rounds =
-          line.rounds().stream().map(this::round).collect(Collectors.joining(", then "));
-      rows.row("passes", rounds + (line.passes().checkRound() ? ", then one round to check" : ""));
+          line.method().rounds().stream().map(this::round).collect(Collectors.joining(", then "));
+      rows.row(
+          "passes",
+          rounds + (line.method().passes().checkRound() ? ", then one round to check" : ""));
       selection.rounds().forEach(this::early);
     }
   }

@@ -85,7 +85,8 @@ record InvoiceRecord(Sheet sheet, Language language) {
   private List<Recheck> rechecks() {
     Map<Quantity, List<Integer>> rows = new TreeMap<>();
     for (TorqueLine line : sheet.torque()) {
-      line.recheck()
+      line.visits()
+          .recheck()
           .ifPresent(after -> rows.computeIfAbsent(after, key -> new ArrayList<>()).add(line.n()));
     }
     return rows.entrySet().stream().map(it -> new Recheck(it.getKey(), it.getValue())).toList();

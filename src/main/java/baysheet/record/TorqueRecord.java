@@ -22,34 +22,36 @@ final class TorqueRecord {
         .put("words", language.text(line.words()))
         .put("places", line.places())
         .put("count", line.count())
-        .put("thread", line.thread())
-        .put("class", line.strength())
-        .put("head", line.head().map(Head::print))
-        .put("socket", line.socket().map(TorqueRecord::socket))
+        .put("thread", line.hardware().thread())
+        .put("class", line.hardware().strength())
+        .put("head", line.hardware().head().map(Head::print))
+        .put("socket", line.hardware().socket().map(TorqueRecord::socket))
         .put("kind", line.kind().name().toLowerCase(Locale.ROOT))
-        .list("stages", line.stages(), stage -> stage(stage, line.inDoubt()))
-        .put("passes", line.passes().percents())
-        .list("rounds", line.rounds(), round -> round(round, line.inDoubt()))
-        .put("checkRound", line.passes().checkRound())
-        .put("order", line.order())
-        .put("drawing", line.drawing().map(TorqueRecord::drawing))
-        .put("threads", line.threads().word())
-        .put("reuse", reuse(line.reuse()))
-        .put("lock", line.lock().map(language::lock))
+        .list("stages", line.method().stages(), stage -> stage(stage, line.inDoubt()))
+        .put("passes", line.method().passes().percents())
+        .list("rounds", line.method().rounds(), round -> round(round, line.inDoubt()))
+        .put("checkRound", line.method().passes().checkRound())
+        .put("order", line.method().order())
+        .put("drawing", line.method().drawing().map(TorqueRecord::drawing))
+        .put("threads", line.refitting().threads().word())
+        .put("reuse", reuse(line.refitting().reuse()))
+        .put("lock", line.refitting().lock().map(language::lock))
         .putAll(remarks(line))
-        .put("rideHeight", line.rideHeight())
-        .put("moment", line.rideHeight() ? "ride-height" : line.moment().word())
-        .put("twoVisits", line.twoVisits())
-        .put("recheck", line.recheck())
-        .put("source", line.source())
-        .put("overridden", line.overridden())
-        .put("replaced", line.replaced())
-        .list("warnings", line.warnings(), this::warning);
+        .put("rideHeight", line.visits().rideHeight())
+        .put("moment", line.visits().rideHeight() ? "ride-height" : line.visits().moment().word())
+        .put("twoVisits", line.visits().two())
+        .put("recheck", line.visits().recheck())
+        .put("source", line.origin().source())
+        .put("overridden", line.origin().overridden())
+        .put("replaced", line.origin().replaced())
+        .list("warnings", line.origin().warnings(), this::warning);
   }
 
   private JsonObject remarks(TorqueLine line) {
     JsonObject json = new JsonObject();
-    line.remarks().forEach(it -> json.put(it.key().recorded(), language.text(it.text())));
+    line.refitting()
+        .remarks()
+        .forEach(it -> json.put(it.key().recorded(), language.text(it.text())));
     return json;
   }
 

@@ -26,18 +26,6 @@ import java.util.stream.Stream;
  * @param words what the sheet calls it
  * @param count at one place
  * @param kind whether there is a figure
- * @param stages what is done to each fastener, in order; empty unless {@code kind} is PUBLISHED
- * @param passes the rounds in which the set is tightened
- * @param rounds what those come to on a wrench; empty where there is only one
- * @param order positions in the order of tightening; empty for fewer than three or where none is
- *     known
- * @param drawing letter of the drawing that shows the order, where there is one
- * @param threads what is on the thread
- * @param lock how it is secured
- * @param moment when the final torque is given
- * @param twoVisits whether it is only made snug when it goes on
- * @param overridden whether the job replaced the book's value
- * @param replaced the torque of the book itself, as printed, where the job gives another
  */
 public record TorqueLine(
     int n,
@@ -45,89 +33,108 @@ public record TorqueLine(
     String words,
     List<Place> places,
     int count,
-    Optional<String> thread,
-    Optional<String> strength,
-    Optional<Head> head,
-    Optional<SocketNeed> socket,
     Kind kind,
-    List<StageLine> stages,
-    TighteningPasses passes,
-    List<Round> rounds,
-    List<Integer> order,
-    Optional<OrderDrawing> drawing,
-    Treatment threads,
-    Reuse reuse,
-    Optional<Fastener.Lock> lock,
-    List<Remark> remarks,
-    Moment moment,
-    boolean rideHeight,
-    boolean twoVisits,
-    Optional<Quantity> recheck,
-    String source,
-    boolean overridden,
-    Optional<String> replaced,
-    List<Warning> warnings) {
+    Hardware hardware,
+    Method method,
+    Refitting refitting,
+    Visits visits,
+    Origin origin) {
 
   public TorqueLine {
     places = List.copyOf(places);
-    stages = List.copyOf(stages);
-    rounds = List.copyOf(rounds);
-    order = List.copyOf(order);
-    remarks = List.copyOf(remarks);
-    warnings = List.copyOf(warnings);
   }
 
   /** The same line for some of its places. */
   public TorqueLine at(List<Place> some) {
     return new TorqueLine(
-        n,
-        fastener,
-        words,
-        some,
-        count,
-        thread,
-        strength,
-        head,
-        socket,
-        kind,
-        stages,
-        passes,
-        rounds,
-        order,
-        drawing,
-        threads,
-        reuse,
-        lock,
-        remarks,
-        moment,
-        rideHeight,
-        twoVisits,
-        recheck,
-        source,
-        overridden,
-        replaced,
-        warnings);
+        n, fastener, words, some, count, kind, hardware, method, refitting, visits, origin);
   }
 
   /** Whether something has to be put on the thread; not on one that goes on dry or as it comes. */
   public boolean isTreated() {
-    return threads.product().isPresent();
+    return refitting.threads().product().isPresent();
   }
 
   /** Names of the wrenches that are set for it, in any of its rounds. */
   public Set<String> wrenches() {
     Stream<Optional<String>> full =
-        stages.stream()
+        method.stages().stream()
             .filter(StageLine.Torque.class::isInstance)
             .map(stage -> ((StageLine.Torque) stage).wrench());
-    return Stream.concat(full, rounds.stream().map(Round::wrench))
+    return Stream.concat(full, method.rounds().stream().map(Round::wrench))
         .flatMap(Optional::stream)
         .collect(Collectors.toUnmodifiableSet());
   }
 
   /** Whether somebody else has to look at the figure before it is used. */
   public boolean inDoubt() {
-    return warnings.stream().anyMatch(warning -> warning.code() == ProblemCode.DOES_NOT_FIT);
+    return origin.warnings().stream()
+        .anyMatch(warning -> warning.code() == ProblemCode.DOES_NOT_FIT);
+  }
+
+  /** What the fastener is, and what turns it. */
+  public record Hardware(
+      Optional<String> thread,
+      Optional<String> strength,
+      Optional<Head> head,
+      Optional<SocketNeed> socket) {}
+
+  /**
+   * How the set is tightened.
+   *
+   * @param stages what is done to each fastener, in order; empty unless the kind is PUBLISHED
+   * @param passes the rounds in which the set is tightened
+   * @param rounds what those come to on a wrench; empty where there is only one
+   * @param order positions in the order of tightening; empty for fewer than three or where none is
+   *     known
+   * @param drawing letter of the drawing that shows the order, where there is one
+   */
+  public record Method(
+      List<StageLine> stages,
+      TighteningPasses passes,
+      List<Round> rounds,
+      List<Integer> order,
+      Optional<OrderDrawing> drawing) {
+    public Method {
+      stages = List.copyOf(stages);
+      rounds = List.copyOf(rounds);
+      order = List.copyOf(order);
+    }
+  }
+
+  /**
+   * How it goes on again.
+   *
+   * @param threads what is on the thread
+   * @param lock how it is secured
+   */
+  public record Refitting(
+      Treatment threads, Reuse reuse, Optional<Fastener.Lock> lock, List<Remark> remarks) {
+    public Refitting {
+      remarks = List.copyOf(remarks);
+    }
+  }
+
+  /**
+   * When it is tightened.
+   *
+   * @param moment when the final torque is given
+   * @param two whether it is only made snug when it goes on
+   */
+  public record Visits(
+      Moment moment, boolean rideHeight, boolean two, Optional<Quantity> recheck) {}
+
+  /**
+   * Where its figure comes from.
+   *
+   * @param overridden whether the job replaced the book's value
+   * @param replaced the torque of the book itself, as printed, where the job gives another
+   */
+  public record Origin(
+      String source, boolean overridden, Optional<String> replaced, List<Warning> warnings) {
+    public Origin {
+      warnings = List.copyOf(warnings);
+    }
   }
 
   /** Whether new fasteners go on. */

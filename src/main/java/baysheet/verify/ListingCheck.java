@@ -64,10 +64,10 @@ final class ListingCheck {
   /** No line is idle, and one of two visits gets its figure on the ground. */
   private void reached(TorqueLine line) {
     List<Sheet.SheetStep> visits = printed.naming(line);
-    if (visits.size() < (line.twoVisits() ? 2 : 1)) {
+    if (visits.size() < (line.visits().two() ? 2 : 1)) {
       faults.add("torque line " + line.n() + " is reached by " + visits.size() + " steps");
     }
-    if (line.twoVisits() && visits.stream().noneMatch(ListingCheck::isLate)) {
+    if (line.visits().two() && visits.stream().noneMatch(ListingCheck::isLate)) {
       faults.add("torque line " + line.n() + " never gets its final torque on the ground");
     }
   }

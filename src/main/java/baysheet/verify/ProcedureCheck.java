@@ -233,7 +233,7 @@ final class ProcedureCheck {
   private void freshFasteners() {
     Map<String, Integer> wanted = new LinkedHashMap<>();
     for (TorqueLine line : sheet.torque()) {
-      if (line.reuse() == TorqueLine.Reuse.NEW) {
+      if (line.refitting().reuse() == TorqueLine.Reuse.NEW) {
         wanted.merge(line.words(), line.count() * line.places().size(), Integer::sum);
       }
     }

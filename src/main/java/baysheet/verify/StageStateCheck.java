@@ -252,7 +252,7 @@ final class StageStateCheck {
       if (step.disturb().contains(item) || step.undo().contains(item)) {
         done = false;
       } else if (Visits.isOne(step, line, place)) {
-        done = !line.twoVisits() || step.phase() == Sheet.Phase.FINAL;
+        done = !line.visits().two() || step.phase() == Sheet.Phase.FINAL;
       }
     }
     return done;

@@ -121,13 +121,15 @@ final class ToolListCheck {
   private void line(TorqueLine line) {
     String what = "torque line " + line.n();
     needs("paint pen", what);
-    if (line.rideHeight()) {
+    if (line.visits().rideHeight()) {
       needs("solid wheel blocks", what);
       needs("wheel chocks", what);
     }
     crowFoot(line).ifPresent(tool -> needs(tool, what));
-    line.rounds().forEach(round -> round.wrench().ifPresent(wrench -> joined(line, wrench)));
-    for (TorqueLine.StageLine stage : line.stages()) {
+    line.method()
+        .rounds()
+        .forEach(round -> round.wrench().ifPresent(wrench -> joined(line, wrench)));
+    for (TorqueLine.StageLine stage : line.method().stages()) {
       if (stage instanceof TorqueLine.StageLine.Torque torque) {
         torque.wrench().ifPresent(wrench -> joined(line, wrench));
       } else {
@@ -141,12 +143,14 @@ final class ToolListCheck {
     Fastener fastener = ((Bound.OfBook) resolved.thing(item)).values();
     return fastener
         .reach()
-        .filter(reach -> line.head().isPresent())
+        .filter(reach -> line.hardware().head().isPresent())
         .map(
             reach ->
                 "%s %s, reach %s"
                     .formatted(
-                        reach.tool().print(), line.head().get().print(), reach.length().print()))
+                        reach.tool().print(),
+                        line.hardware().head().get().print(),
+                        reach.length().print()))
         .map(ToolListCheck::typed);
   }
 
@@ -161,13 +165,15 @@ final class ToolListCheck {
             .filter(known -> known.name().equals(wrench))
             .map(Wrench::drive)
             .findFirst();
-    if (square.isEmpty() || line.socket().isEmpty()) {
+    if (square.isEmpty() || line.hardware().socket().isEmpty()) {
       return;
     }
-    Set<Drive> squares = new HashSet<>(Set.of(line.socket().get().drive()));
+    Set<Drive> squares = new HashSet<>(Set.of(line.hardware().socket().get().drive()));
     sheet.sockets().stream()
-        .filter(socket -> line.head().equals(Optional.of(socket.head())))
-        .filter(socket -> socket.insert().isPresent() == line.socket().get().insert().isPresent())
+        .filter(socket -> line.hardware().head().equals(Optional.of(socket.head())))
+        .filter(
+            socket ->
+                socket.insert().isPresent() == line.hardware().socket().get().insert().isPresent())
         .forEach(socket -> squares.add(socket.drive()));
     boolean goesOn =
         squares.contains(square.get())

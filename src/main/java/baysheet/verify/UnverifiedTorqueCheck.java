@@ -75,10 +75,11 @@ final class UnverifiedTorqueCheck {
 
   private static boolean isSet(TorqueLine line) {
     Stream<Optional<Quantity>> stages =
-        line.stages().stream()
+        line.method().stages().stream()
             .filter(TorqueLine.StageLine.Torque.class::isInstance)
             .map(stage -> ((TorqueLine.StageLine.Torque) stage).setting());
-    Stream<Optional<Quantity>> rounds = line.rounds().stream().map(TorqueLine.Round::setting);
+    Stream<Optional<Quantity>> rounds =
+        line.method().rounds().stream().map(TorqueLine.Round::setting);
     return Stream.concat(stages, rounds).anyMatch(Optional::isPresent);
   }
 
@@ -89,7 +90,7 @@ final class UnverifiedTorqueCheck {
 
   /** Making a set snug, which is tightened later, needs no figure. */
   private static boolean unasked(Sheet.SheetStep step, TorqueLine line) {
-    boolean tightens = !line.twoVisits() || step.phase() == Sheet.Phase.FINAL;
+    boolean tightens = !line.visits().two() || step.phase() == Sheet.Phase.FINAL;
     return tightens && !step.hold();
   }
 }

@@ -142,12 +142,12 @@ final class CheckWords {
     }
     return Stream.concat(stage.stream().flatMap(it -> it.elsewhere().stream()), lines.stream())
         .sorted(Comparator.comparing(TorqueLine::n))
-        .filter(line -> line.recheck().isPresent())
+        .filter(line -> line.visits().recheck().isPresent())
         .map(
             line ->
                 new RecheckText(
                     language.text(line.words()),
-                    line.recheck().get().print(),
+                    line.visits().recheck().get().print(),
                     new BoxText(
                         "recheck." + line.n() + ".due",
                         "",

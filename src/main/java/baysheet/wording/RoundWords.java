@@ -13,15 +13,15 @@ final class RoundWords {
 
   /** {@code rounds: 50 % (W3: 55 N·m), 100 %, check round}; nothing for a single one. */
   static String of(TorqueLine line, Language language) {
-    if (line.rounds().isEmpty()) {
+    if (line.method().rounds().isEmpty()) {
       return "";
     }
     String rounds =
-        line.rounds().stream()
+        line.method().rounds().stream()
             .map(round -> line.inDoubt() ? share(round) : round(round))
             .collect(Collectors.joining(", "));
     return language.own(Phrase.ROUNDS, rounds)
-        + (line.passes().checkRound()
+        + (line.method().passes().checkRound()
             ? language.own(Phrase.THEN) + language.own(Phrase.ONCE_MORE)
             : "");
   }

@@ -55,7 +55,8 @@ final class SequenceDrawing {
   static List<DrawingText> all(List<TorqueLine> lines) {
     Map<String, List<TorqueLine>> byLetter = new LinkedHashMap<>();
     for (TorqueLine line : lines) {
-      line.drawing()
+      line.method()
+          .drawing()
           .map(OrderDrawing::letter)
           .ifPresent(
               letter -> byLetter.computeIfAbsent(letter, any -> new ArrayList<>()).add(line));
@@ -71,8 +72,8 @@ final class SequenceDrawing {
 
   private static DrawingText of(String letter, List<TorqueLine> lines) {
     TorqueLine first = lines.get(0);
-    OrderDrawing drawing = first.drawing().orElseThrow();
-    List<Integer> order = first.order();
+    OrderDrawing drawing = first.method().drawing().orElseThrow();
+    List<Integer> order = first.method().order();
     Scale scale = scale(drawing, first.count());
     boolean drawn = scale.isDrawn() && order.size() <= MOST_DRAWN && isKnown(drawing);
     return new DrawingText(

@@ -56,7 +56,7 @@ public final class SheetWarnings {
                   plain(subject(line) + ": no book gives the torque"))
               .expecting("a torque with its source; else it is asked for before work begins"));
     }
-    for (TorqueLine.Warning warning : line.warnings()) {
+    for (TorqueLine.Warning warning : line.origin().warnings()) {
       warnings.add(
           switch (warning.code()) {
             case WRENCH -> ofTheDay(line, warning, at);

@@ -177,10 +177,11 @@ public final class StepSentences {
       return List.of(removed(line, named), held(line));
     } else if (detail instanceof Detail.Slackened slackened) {
       TorqueLine line = torque.get(slackened.line());
-      return List.of(line.head().map(head -> times(line) + head.print()).orElse(""), held(line));
+      return List.of(
+          line.hardware().head().map(head -> times(line) + head.print()).orElse(""), held(line));
     } else if (detail instanceof Detail.Installed installed) {
       TorqueLine line = torque.get(installed.line());
-      return List.of(installed(line), line.twoVisits() ? snugOnly(line) : tightened(line, true));
+      return List.of(installed(line), line.visits().two() ? snugOnly(line) : tightened(line, true));
     } else if (detail instanceof Detail.Tightened tightened) {
       return List.of(tightened(torque.get(tightened.line()), false));
     } else if (detail instanceof Detail.AtHeightOf height) {
@@ -201,7 +202,7 @@ public final class StepSentences {
 
   /** With what to hold it, where the note of the book begins with that. */
   private String held(TorqueLine line) {
-    return line.remarks().stream()
+    return line.refitting().remarks().stream()
         .filter(it -> it.key().equals(Remark.NOTE) && it.text().startsWith(HOLD))
         .map(language::remark)
         .collect(Collectors.joining());
@@ -211,8 +212,8 @@ public final class StepSentences {
   private String removed(TorqueLine line, boolean named) {
     List<String> words = new ArrayList<>();
     String name = named ? Phrases.capital(language.text(line.words())) + NO_BREAK : "";
-    line.head().ifPresent(head -> words.add(name + times(line) + head.print()));
-    if (line.reuse() == TorqueLine.Reuse.NEW) {
+    line.hardware().head().ifPresent(head -> words.add(name + times(line) + head.print()));
+    if (line.refitting().reuse() == TorqueLine.Reuse.NEW) {
       words.add(language.own(Phrase.DISCARD));
     }
     return String.join(", ", words);
@@ -221,11 +222,11 @@ public final class StepSentences {
   /** Whether new, and what to put on the thread. */
   private String installed(TorqueLine line) {
     List<String> words = new ArrayList<>();
-    if (line.reuse() == TorqueLine.Reuse.NEW) {
+    if (line.refitting().reuse() == TorqueLine.Reuse.NEW) {
       words.add(times(line) + language.own(Phrase.NEW));
     }
     if (line.isTreated()) {
-      words.add(language.text(line.threads().phrase()));
+      words.add(language.text(line.refitting().threads().phrase()));
     }
     return String.join(", ", words);
   }
@@ -246,7 +247,7 @@ public final class StepSentences {
    */
   private String tightened(TorqueLine line, boolean torque) {
     return wrenches.figure(line, torque)
-        + line.lock().map(lock -> ", " + language.lock(lock)).orElse("");
+        + line.refitting().lock().map(lock -> ", " + language.lock(lock)).orElse("");
   }
 
   private static String fluid(Detail.Fluid fluid) {

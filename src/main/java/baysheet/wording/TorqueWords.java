@@ -45,13 +45,14 @@ final class TorqueWords {
   }
 
   private Phrase onTheGround() {
-    return lines.stream().anyMatch(TorqueLine::rideHeight)
+    return lines.stream().anyMatch(line -> line.visits().rideHeight())
         ? Phrase.ROWS_ON_THE_GROUND
         : Phrase.ON_THE_GROUND;
   }
 
   private static boolean isRaised(TorqueLine line) {
-    return !line.rideHeight() && line.moment().compareTo(Moment.ON_THE_GROUND) < 0;
+    return !line.visits().rideHeight()
+        && line.visits().moment().compareTo(Moment.ON_THE_GROUND) < 0;
   }
 
   private Optional<TorqueBlock> block(Phrase heading, Predicate<TorqueLine> belongs) {
@@ -73,7 +74,9 @@ final class TorqueWords {
 
   private String shopBand() {
     boolean any =
-        lines.stream().flatMap(line -> line.stages().stream()).anyMatch(BandWords::isShops);
+        lines.stream()
+            .flatMap(line -> line.method().stages().stream())
+            .anyMatch(BandWords::isShops);
     return any ? language.own(Phrase.SHOP_BAND) : "";
   }
 
@@ -91,12 +94,13 @@ final class TorqueWords {
         RoundWords.of(line, language),
         threads(line),
         reuse(line),
-        line.lock().map(language::lock).orElse(""),
-        line.drawing().map(TorqueLine.OrderDrawing::letter).orElse(""),
-        line.remarks().stream()
+        line.refitting().lock().map(language::lock).orElse(""),
+        line.method().drawing().map(TorqueLine.OrderDrawing::letter).orElse(""),
+        line.refitting().remarks().stream()
             .map(it -> new RemarkText(it.key().word(), language.remark(it)))
             .toList(),
-        line.recheck()
+        line.visits()
+            .recheck()
             .map(distance -> language.own(Phrase.RE_CHECK_AFTER, distance.print()))
             .orElse(""),
         unit(line).symbol(),
@@ -108,23 +112,25 @@ final class TorqueWords {
         notes(line),
         borrow(line),
         line.inDoubt(),
-        line.rideHeight(),
+        line.visits().rideHeight(),
         override(line));
   }
 
   /** Where the job's own value comes from, and what the book says, for whoever has to decide. */
   private String override(TorqueLine line) {
-    if (!line.overridden()) {
+    if (!line.origin().overridden()) {
       return "";
     }
     if (line.inDoubt()) {
-      String given = language.own(Phrase.NOT_TO_USE, line.source());
-      return line.replaced()
+      String given = language.own(Phrase.NOT_TO_USE, line.origin().source());
+      return line.origin()
+          .replaced()
           .map(torque -> given + "; " + language.own(Phrase.NOR_OF_BOOK, torque))
           .orElse(given);
     }
-    String own = language.own(Phrase.OF_THIS_JOB, line.source());
-    return line.replaced()
+    String own = language.own(Phrase.OF_THIS_JOB, line.origin().source());
+    return line.origin()
+        .replaced()
         .map(torque -> own + "; " + language.own(Phrase.BOOK_SAYS, torque))
         .orElse(own);
   }
@@ -132,7 +138,7 @@ final class TorqueWords {
   /** A torque is written down; a turn is only seen to be done, so each has a box of its own. */
   private static List<TurnText> turns(TorqueLine line, String what) {
     List<TurnText> turns = new ArrayList<>();
-    for (StageLine stage : line.stages()) {
+    for (StageLine stage : line.method().stages()) {
       if (stage instanceof StageLine.Angle angle) {
         String name = "turn." + line.n() + "." + (turns.size() + 1);
         String text = "+" + angle.angle().print();
@@ -144,7 +150,7 @@ final class TorqueWords {
   }
 
   private static List<BoxText> snug(TorqueLine line, String n, String what) {
-    if (!line.twoVisits()) {
+    if (!line.visits().two()) {
       return List.of();
     }
     return PlaceWords.boxes(n, "snug while raised, " + what, line.places()).stream()
@@ -154,9 +160,10 @@ final class TorqueWords {
 
   /** {@code 2 × M12×1.75 · 10.9}, as much of it as the book states; the head stands after it. */
   private static String set(TorqueLine line) {
-    String thread = line.thread().map(TorqueWords::thread).orElse("");
-    String strength = line.strength().map(text -> DOT + text).orElse("");
-    String size = thread + strength + line.head().map(head -> DOT + head.print()).orElse("");
+    String thread = line.hardware().thread().map(TorqueWords::thread).orElse("");
+    String strength = line.hardware().strength().map(text -> DOT + text).orElse("");
+    String size =
+        thread + strength + line.hardware().head().map(head -> DOT + head.print()).orElse("");
     String first = size.startsWith(DOT) ? size.substring(DOT.length()) : size;
     return line.count() + Phrases.NBSP + "×" + Phrases.NBSP + first + socket(line);
   }
@@ -167,7 +174,8 @@ final class TorqueWords {
   }
 
   private static String socket(TorqueLine line) {
-    return line.socket()
+    return line.hardware()
+        .socket()
         .map(
             socket ->
                 ", "
@@ -179,7 +187,7 @@ final class TorqueWords {
   /** Further turns stand beside the torque they follow; a torque begins a line of its own. */
   private List<StageText> stages(TorqueLine line) {
     List<StageText> texts = new ArrayList<>();
-    for (StageLine stage : line.stages()) {
+    for (StageLine stage : line.method().stages()) {
       if (stage instanceof StageLine.Angle angle && !texts.isEmpty()) {
         texts.add(turned(texts.remove(texts.size() - 1), angle));
       } else {
@@ -253,7 +261,8 @@ final class TorqueWords {
 
   /** With a crow-foot between, the wrench reads another figure than the fastener has. */
   private Stream<String> readings(TorqueLine line) {
-    return line.socket().flatMap(TorqueLine.SocketNeed::insert).isEmpty() || line.inDoubt()
+    return line.hardware().socket().flatMap(TorqueLine.SocketNeed::insert).isEmpty()
+            || line.inDoubt()
         ? Stream.of()
         : torques(line)
             .filter(torque -> torque.setting().isPresent())
@@ -267,7 +276,7 @@ final class TorqueWords {
   }
 
   private Stream<String> said(TorqueLine line, boolean notes) {
-    return line.warnings().stream()
+    return line.origin().warnings().stream()
         .filter(it -> (it.code().severity() == ProblemCode.Severity.NOTE) == notes)
         .map(TorqueLine.Warning::text)
         .map(language::source);
@@ -286,17 +295,17 @@ final class TorqueWords {
   }
 
   private static Stream<StageLine.Torque> torques(TorqueLine line) {
-    return line.stages().stream()
+    return line.method().stages().stream()
         .filter(StageLine.Torque.class::isInstance)
         .map(StageLine.Torque.class::cast);
   }
 
   private String threads(TorqueLine line) {
-    return language.text(line.threads().print());
+    return language.text(line.refitting().threads().print());
   }
 
   private String reuse(TorqueLine line) {
-    return switch (line.reuse()) {
+    return switch (line.refitting().reuse()) {
       case NEW -> language.own(Phrase.RENEW);
       case AGAIN -> language.own(Phrase.RE_USE);
       case NOT_STATED -> language.own(Phrase.RE_USE_NOT_STATED);

@@ -32,13 +32,14 @@ final class WrenchSentences {
     } else if (line.kind() == TorqueLine.Kind.SNUG) {
       return language.own(Phrase.SNUG, number(line));
     }
-    List<String> actions = line.rounds().isEmpty() ? stages(line) : rounds(line);
+    List<String> actions = line.method().rounds().isEmpty() ? stages(line) : rounds(line);
     if (actions.contains(NO_SETTING)) {
       return language.own(Phrase.BORROW_FIRST, number(line), torques(line));
     }
     String settings = String.join(language.own(Phrase.THEN), actions);
     String row =
-        line.drawing()
+        line.method()
+            .drawing()
             .map(order -> language.own(Phrase.ROW_IN, number(line), order.letter(), settings))
             .orElseGet(() -> language.own(Phrase.ROW, number(line), settings));
     return torque ? language.own(Phrase.TORQUE, row) : row;
@@ -47,7 +48,7 @@ final class WrenchSentences {
   /** What the borrowed wrench is to reach. */
   private String torques(TorqueLine line) {
     List<String> actions = new ArrayList<>();
-    for (TorqueLine.StageLine stage : line.stages()) {
+    for (TorqueLine.StageLine stage : line.method().stages()) {
       if (stage instanceof TorqueLine.StageLine.Torque torque) {
         actions.add(language.own(Phrase.NEXT_SET, torque.target().print()));
       } else if (stage instanceof TorqueLine.StageLine.Angle angle) {
@@ -62,7 +63,7 @@ final class WrenchSentences {
   private List<String> stages(TorqueLine line) {
     List<String> actions = new ArrayList<>();
     String wrench = "";
-    for (TorqueLine.StageLine stage : line.stages()) {
+    for (TorqueLine.StageLine stage : line.method().stages()) {
       if (stage instanceof TorqueLine.StageLine.Torque torque) {
         String next = torque.wrench().orElse("");
         actions.add(set(wrench, next, torque.setting()));
@@ -80,7 +81,7 @@ final class WrenchSentences {
   private List<String> rounds(TorqueLine line) {
     List<String> actions = new ArrayList<>();
     String wrench = "";
-    for (TorqueLine.Round round : line.rounds()) {
+    for (TorqueLine.Round round : line.method().rounds()) {
       String next =
           round.wrench().orElse("") + round.with().map(with -> " with " + with).orElse("");
       // An early round that no wrench reaches is made by hand: only the last needs one.
@@ -91,10 +92,10 @@ final class WrenchSentences {
               : set(wrench, next, round.setting()));
       wrench = next;
     }
-    if (line.passes().checkRound()) {
+    if (line.method().passes().checkRound()) {
       actions.add(language.own(Phrase.ONCE_MORE));
     }
-    line.stages().stream()
+    line.method().stages().stream()
         .filter(TorqueLine.StageLine.Angle.class::isInstance)
         .forEach(
             stage ->
@@ -105,7 +106,7 @@ final class WrenchSentences {
   }
 
   private static boolean isLast(TorqueLine line, TorqueLine.Round round) {
-    return line.rounds().indexOf(round) == line.rounds().size() - 1;
+    return line.method().rounds().indexOf(round) == line.method().rounds().size() - 1;
   }
 
   /** The wrench is named where it changes. */

@@ -163,9 +163,9 @@ class AmericanSheetsTest {
                                         + line.fastener()
                                         + place
                                         + line.count()
-                                        + line.head()
-                                        + line.stages()
-                                        + line.threads())));
+                                        + line.hardware().head()
+                                        + line.method().stages()
+                                        + line.refitting().threads())));
   }
 
   @Test

@@ -178,7 +178,7 @@ class DemoSheetsTest {
     // A figure in doubt is only said in the reason why it is.
     return sheet.torque().stream()
         .filter(line -> !line.inDoubt())
-        .flatMap(line -> line.stages().stream())
+        .flatMap(line -> line.method().stages().stream())
         .filter(TorqueLine.StageLine.Torque.class::isInstance)
         .map(TorqueLine.StageLine.Torque.class::cast);
   }

@@ -110,7 +110,7 @@ class ToolSpellsTest {
       assertTrue(
           rows.stream()
               .map(n -> plan.sheet().torque().get(n - 1))
-              .flatMap(row -> row.stages().stream())
+              .flatMap(row -> row.method().stages().stream())
               .anyMatch(stage -> stage.print().contains("°")),
           spell.toString());
     }

@@ -40,22 +40,24 @@ final class UnneededTools {
 
   private static Stream<String> wrenches(TorqueLine line) {
     Stream<Optional<String>> stages =
-        line.stages().stream()
+        line.method().stages().stream()
             .map(
                 stage ->
                     stage instanceof TorqueLine.StageLine.Torque torque
                         ? torque.wrench()
                         : Optional.empty());
-    return Stream.concat(stages, line.rounds().stream().map(TorqueLine.Round::wrench))
+    return Stream.concat(stages, line.method().rounds().stream().map(TorqueLine.Round::wrench))
         .flatMap(Optional::stream);
   }
 
   /** Whether no row turns a head of its sizes with its square. */
   boolean isSocketNotTaken(WrittenFact fact) {
     return before.result().torque().stream()
-        .filter(line -> line.socket().isPresent())
-        .filter(line -> line.socket().orElseThrow().drive().print().equals(value(fact, "drive")))
-        .noneMatch(line -> holds(fact, line.head().map(Head::print).orElse("")));
+        .filter(line -> line.hardware().socket().isPresent())
+        .filter(
+            line ->
+                line.hardware().socket().orElseThrow().drive().print().equals(value(fact, "drive")))
+        .noneMatch(line -> holds(fact, line.hardware().head().map(Head::print).orElse("")));
   }
 
   /** Whether the socket, or the size that alone was changed, is for this head. */

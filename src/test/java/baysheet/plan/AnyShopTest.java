@@ -262,7 +262,10 @@ class AnyShopTest {
     sheet.ifPresent(
         made -> {
           List<Integer> finals =
-              made.torque().stream().filter(TorqueLine::twoVisits).map(TorqueLine::n).toList();
+              made.torque().stream()
+                  .filter(line -> line.visits().two())
+                  .map(TorqueLine::n)
+                  .toList();
           for (int n : finals) {
             Sheet.SheetStep last =
                 made.steps().stream()

@@ -137,7 +137,7 @@ class DemoLogicTest {
       Sheet sheet = sheet(job);
       Set<Integer> rows =
           sheet.torque().stream()
-              .filter(TorqueLine::rideHeight)
+              .filter(line -> line.visits().rideHeight())
               .map(TorqueLine::n)
               .collect(Collectors.toSet());
       assertTrue(!rows.isEmpty(), job);

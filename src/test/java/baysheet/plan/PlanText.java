@@ -60,20 +60,20 @@ public final class PlanText {
   }
 
   private static String torque(Sheet sheet, TorqueLine line) {
-    List<String> stages = line.stages().stream().map(Object::toString).toList();
+    List<String> stages = line.method().stages().stream().map(Object::toString).toList();
     return "torque %d: %s %s %d %s %s %s %s %s %s %s"
         .formatted(
             line.n(),
             line.fastener(),
             line.places(),
             line.count(),
-            line.head().map(Head::print).orElse("-"),
+            line.hardware().head().map(Head::print).orElse("-"),
             line.kind(),
             stages,
-            line.moment(),
-            line.twoVisits() ? "two visits" : "",
-            line.reuse().name().toLowerCase(Locale.ROOT).replace('_', ' '),
-            line.warnings().stream()
+            line.visits().moment(),
+            line.visits().two() ? "two visits" : "",
+            line.refitting().reuse().name().toLowerCase(Locale.ROOT).replace('_', ' '),
+            line.origin().warnings().stream()
                 .map(
                     it ->
                         "Warning[code="

@@ -100,7 +100,7 @@ public final class AlteredSheets {
     boolean doubted =
         sheet.torque().stream()
             .filter(line -> step.torque().contains(line.n()) && line.inDoubt())
-            .anyMatch(line -> !line.twoVisits() || step.phase() == Sheet.Phase.FINAL);
+            .anyMatch(line -> !line.visits().two() || step.phase() == Sheet.Phase.FINAL);
     if (doubted) {
       List<Sheet.SheetStep> changed = new ArrayList<>(steps);
       changed.set(index, Altered.with(step, "hold", false));

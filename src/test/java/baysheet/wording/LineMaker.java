@@ -172,27 +172,12 @@ public final class LineMaker {
         words,
         places,
         count,
-        thread,
-        strength,
-        head,
-        socket,
         kind,
-        stages,
-        passes,
-        rounds(),
-        order,
-        drawing,
-        threads,
-        reuse,
-        lock,
-        remarks,
-        moment,
-        rideHeight,
-        twoVisits,
-        recheck,
-        "Larkfell works data sheet 4, 2016",
-        overridden,
-        Optional.empty(),
-        warnings);
+        new TorqueLine.Hardware(thread, strength, head, socket),
+        new TorqueLine.Method(stages, passes, rounds(), order, drawing),
+        new TorqueLine.Refitting(threads, reuse, lock, remarks),
+        new TorqueLine.Visits(moment, rideHeight, twoVisits, recheck),
+        new TorqueLine.Origin(
+            "Larkfell works data sheet 4, 2016", overridden, Optional.empty(), warnings));
   }
 }

@@ -85,7 +85,7 @@ class SequenceDrawingTest {
     Sheet brakes = Samples.brakes();
     Sheet half = Samples.with(brakes, brakes.sections().subList(0, 2), List.of(line));
     Page page = page(half);
-    assertEquals(line.order(), listed(page));
+    assertEquals(line.method().order(), listed(page));
     assertEquals(0, labels(page).size());
   }
 
@@ -93,7 +93,7 @@ class SequenceDrawingTest {
     Page page = page(line);
     List<Item.Glyphs> labels = labels(page);
     if (labels.isEmpty()) {
-      assertEquals(line.order(), listed(page), line.drawing().toString());
+      assertEquals(line.method().order(), listed(page), line.method().drawing().toString());
       return;
     }
     assertTrue(labels.stream().allMatch(label -> label.size() >= LEAST_FIGURE));
@@ -101,10 +101,10 @@ class SequenceDrawingTest {
     assertEquals(
         turns.stream().sorted().toList(),
         labels.stream().map(Item.Glyphs::text).sorted().toList(),
-        line.drawing().toString());
+        line.method().drawing().toString());
     for (PositionText position : drawing(line).positions()) {
       int at = drawing(line).positions().indexOf(position) + 1;
-      assertEquals(at, line.order().get(Integer.parseInt(position.turn()) - 1));
+      assertEquals(at, line.method().order().get(Integer.parseInt(position.turn()) - 1));
     }
   }
 

@@ -257,7 +257,7 @@ public final class Checks {
     List<CheckLine> known = new ArrayList<>();
     List<CheckLine> unknown = new ArrayList<>();
     for (TorqueLine line : torque) {
-      if (line.recheck().isPresent()) {
+      if (line.visits().recheck().isPresent()) {
         known.add(recheck(line, Optional.empty()));
       } else if (names(line, withWheel)) {
         unknown.add(recheck(line, Optional.of(DISTANCE)));
@@ -299,7 +299,7 @@ public final class Checks {
     return new CheckLine(
         "recheck-" + line.fastener(),
         Moment.RE_CHECK,
-        new Statement.Recheck(Statement.Row.of(line), line.recheck()),
+        new Statement.Recheck(Statement.Row.of(line), line.visits().recheck()),
         line.places(),
         steps,
         List.of(),
@@ -308,6 +308,6 @@ public final class Checks {
         needs,
         Optional.empty(),
         Optional.empty(),
-        new Statement.Written(line.source()));
+        new Statement.Written(line.origin().source()));
   }
 }

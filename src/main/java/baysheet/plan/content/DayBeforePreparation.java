@@ -106,12 +106,12 @@ public final class DayBeforePreparation {
   private static Statement wrenchFor(TorqueLine line) {
     return new Statement.WrenchFor(
         Statement.Row.of(line),
-        line.stages().stream().map(TorqueLine.StageLine::print).toList(),
-        line.socket().map(TorqueLine.SocketNeed::drive));
+        line.method().stages().stream().map(TorqueLine.StageLine::print).toList(),
+        line.hardware().socket().map(TorqueLine.SocketNeed::drive));
   }
 
   private static boolean lacksWrench(TorqueLine line) {
-    for (TorqueLine.StageLine stage : line.stages()) {
+    for (TorqueLine.StageLine stage : line.method().stages()) {
       if (stage instanceof TorqueLine.StageLine.Torque torque && torque.wrench().isEmpty()) {
         return true;
       }

@@ -133,7 +133,7 @@ public final class Headings {
   /** The sources of all torque lines, and who last compared each book with its source. */
   public static List<Statement> sources(Resolved resolved, List<TorqueLine> torque) {
     Set<Statement> sources = new LinkedHashSet<>();
-    torque.forEach(line -> sources.add(new Statement.Written(line.source())));
+    torque.forEach(line -> sources.add(new Statement.Written(line.origin().source())));
     resolved
         .book()
         .own()

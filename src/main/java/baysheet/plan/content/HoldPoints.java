@@ -64,7 +64,7 @@ public final class HoldPoints {
   boolean doubts(int index) {
     PlacedStep line = lines.get(index);
     return doubtful.stream()
-        .anyMatch(row -> names(row, row.twoVisits() ? line.tighten() : line.doUp()));
+        .anyMatch(row -> names(row, row.visits().two() ? line.tighten() : line.doUp()));
   }
 
   private static boolean names(TorqueLine row, List<ItemAt> items) {

@@ -118,7 +118,7 @@ public final class ToolList {
     Set<String> names = new LinkedHashSet<>();
     for (TorqueTable.Selected selected : torque) {
       TorqueLine line = selected.line();
-      for (TorqueLine.StageLine stage : line.stages()) {
+      for (TorqueLine.StageLine stage : line.method().stages()) {
         if (stage instanceof TorqueLine.StageLine.Angle) {
           names.add(ToolNames.ANGLE_GAUGE);
         }
@@ -136,7 +136,7 @@ public final class ToolList {
     if (!torque.isEmpty()) {
       uses.add(new Procedure.Use(ToolNames.PAINT_PEN, false));
     }
-    if (torque.stream().anyMatch(selected -> selected.line().rideHeight())) {
+    if (torque.stream().anyMatch(selected -> selected.line().visits().rideHeight())) {
       ToolNames.UNDER_WHEELS.forEach(name -> uses.add(new Procedure.Use(name, false)));
     }
     return uses;
@@ -234,7 +234,7 @@ public final class ToolList {
   public List<Statement> consumables(List<TorqueLine> torque, Set<String> filled) {
     Set<Statement> products = new LinkedHashSet<>();
     for (TorqueLine line : torque) {
-      line.threads().product().map(Statement.Written::new).ifPresent(products::add);
+      line.refitting().threads().product().map(Statement.Written::new).ifPresent(products::add);
     }
     Set<String> fluids = new LinkedHashSet<>();
     for (PlannedStep step : steps) {

@@ -98,12 +98,14 @@ public final class ToolSpells {
   private void ofTightening(TorqueTable.Selected selected) {
     List<String> tools = new ArrayList<>(selected.selection().adapters());
     TorqueLine row = selected.line();
-    if (row.stages().stream().anyMatch(TorqueLine.StageLine.Angle.class::isInstance)) {
+    if (row.method().stages().stream().anyMatch(TorqueLine.StageLine.Angle.class::isInstance)) {
       tools.add(ToolNames.ANGLE_GAUGE);
     }
-    row.socket()
+    row.hardware()
+        .socket()
         .flatMap(TorqueLine.SocketNeed::insert)
-        .ifPresent(reach -> tools.add(ToolNames.crowFoot(row.head().orElseThrow(), reach)));
+        .ifPresent(
+            reach -> tools.add(ToolNames.crowFoot(row.hardware().head().orElseThrow(), reach)));
     for (int i = 0; i < lines.size() && !tools.isEmpty(); i++) {
       for (PlannedStep step : lines.get(i).all()) {
         if (Stream.concat(step.doUp().stream(), step.tighten().stream())

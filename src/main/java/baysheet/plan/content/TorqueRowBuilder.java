@@ -72,28 +72,33 @@ final class TorqueRowBuilder {
         capital(thing.in(resolved.shop().terms())),
         places,
         fastener.count().value(),
-        fastener.written().thread().map(thread -> thread.value().designation()),
-        fastener.written().strength().map(strength -> strength.value().label()),
-        fastener.written().head().map(Located::value),
-        sockets.of(items),
         kind(),
-        stages,
-        WrenchSelector.passes(fastener),
-        rounds(),
-        SequenceLetters.positions(fastener),
-        letters.drawing(fastener),
-        fastener.threads(),
-        reuse(),
-        fastener.written().lock().map(Located::value),
-        fastener.written().remarks(),
-        moment,
-        twoVisits && fastener.moment() == Fastener.Moment.RIDE_HEIGHT,
-        twoVisits,
-        fastener.written().recheck().map(Located::value),
-        thing.source(),
-        thing.overridden(),
-        thing.replaced().map(Tightening::print),
-        warnings(stages));
+        new TorqueLine.Hardware(
+            fastener.written().thread().map(thread -> thread.value().designation()),
+            fastener.written().strength().map(strength -> strength.value().label()),
+            fastener.written().head().map(Located::value),
+            sockets.of(items)),
+        new TorqueLine.Method(
+            stages,
+            WrenchSelector.passes(fastener),
+            rounds(),
+            SequenceLetters.positions(fastener),
+            letters.drawing(fastener)),
+        new TorqueLine.Refitting(
+            fastener.threads(),
+            reuse(),
+            fastener.written().lock().map(Located::value),
+            fastener.written().remarks()),
+        new TorqueLine.Visits(
+            moment,
+            twoVisits && fastener.moment() == Fastener.Moment.RIDE_HEIGHT,
+            twoVisits,
+            fastener.written().recheck().map(Located::value)),
+        new TorqueLine.Origin(
+            thing.source(),
+            thing.overridden(),
+            thing.replaced().map(Tightening::print),
+            warnings(stages)));
   }
 
   private TorqueLine.Kind kind() {

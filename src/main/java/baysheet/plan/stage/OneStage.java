@@ -284,7 +284,7 @@ final class OneStage {
     }
     if (to == job.lines.size()) {
       job.whole.torque().stream()
-          .filter(line -> line.recheck().isPresent())
+          .filter(line -> line.visits().recheck().isPresent())
           .forEach(line -> named.add(line.n()));
     }
     table.forEach(line -> named.remove(line.n()));
