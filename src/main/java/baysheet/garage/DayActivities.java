@@ -147,7 +147,7 @@ final class DayActivities {
 
   /** Whoever does the steps that need a certificate leaves other work for them. */
   private static void qualified(DayJob job, StepTimes times, List<Use> uses) {
-    for (QualifiedWork work : job.sheet().qualified()) {
+    for (QualifiedWork work : job.sheet().safety().qualified()) {
       String person = work.by().person();
       boolean isHere =
           person.equals(job.job().by().value())
@@ -163,7 +163,7 @@ final class DayActivities {
   /** Stands carry the vehicle from the first step that raises it to the last that lowers it. */
   private void stands(DayJob job, StepTimes times, List<Use> uses) {
     if (!capacity.containsKey(Resource.STANDS.id())
-        || job.sheet().support().stream().noneMatch(it -> it.each().isPresent())) {
+        || job.sheet().safety().support().stream().noneMatch(it -> it.each().isPresent())) {
       return;
     }
     int first = 0;

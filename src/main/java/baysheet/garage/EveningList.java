@@ -87,7 +87,8 @@ public record EveningList(
 
   private static List<Part> parts(List<DayJob> jobs) {
     List<Part> parts = new ArrayList<>();
-    jobs.forEach(job -> job.sheet().parts().forEach(line -> parts.add(new Part(job, line))));
+    jobs.forEach(
+        job -> job.sheet().equipment().parts().forEach(line -> parts.add(new Part(job, line))));
     return parts;
   }
 }

@@ -83,7 +83,7 @@ final class HoldLooks {
                 }
               });
     }
-    job.sheet().qualified().stream()
+    job.sheet().safety().qualified().stream()
         .filter(concerned)
         .forEach(
             work ->

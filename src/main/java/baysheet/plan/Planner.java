@@ -174,20 +174,22 @@ public final class Planner {
     Sheet sheet =
         new Sheet(
             Headings.of(resolved),
-            QualificationCheck.of(
-                resolved, lines, new HoldPoints(resolved, lines, torque), checks, problems),
-            cautions,
+            new Sheet.Safety(
+                QualificationCheck.of(
+                    resolved, lines, new HoldPoints(resolved, lines, torque), checks, problems),
+                cautions,
+                support),
             evening.all(),
             new StepBuilder(resolved, lines, torque, cautions, support).sections(),
             torque,
-            Headings.wrenches(resolved, torque),
-            sockets,
-            tools,
-            layOut.parts(),
-            layOut.consumables(torque, Set.of()),
+            new Sheet.Equipment(
+                Headings.wrenches(resolved, torque),
+                sockets,
+                tools,
+                layOut.parts(),
+                layOut.consumables(torque, Set.of())),
             layOut.tally(),
             checks.stream().filter(check -> check.moment() != Moment.EVENING_BEFORE).toList(),
-            support,
             new TimeEstimate(resolved).of(lines, graph.saved()),
             resolved.job().notes().map(notes -> notes.value()),
             Headings.sources(resolved, torque),

@@ -54,7 +54,7 @@ record HeadingRecord(Sheet sheet, Language language) {
                 .toList(),
             HeadingRecord::person)
         .put("customer", sheet.heading().request().customer())
-        .list("qualified", sheet.qualified(), this::qualified);
+        .list("qualified", sheet.safety().qualified(), this::qualified);
   }
 
   private static JsonObject person(Heading.Person person) {

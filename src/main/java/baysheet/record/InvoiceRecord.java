@@ -26,7 +26,7 @@ record InvoiceRecord(Sheet sheet, Language language) {
                 .map(Statement.Work.class::cast)
                 .toList(),
             this::work)
-        .list("supplies", sheet.consumables(), this::supply)
+        .list("supplies", sheet.equipment().consumables(), this::supply)
         .list("open", open(), this::open)
         .put("recheck", rechecks.stream().findFirst().map(this::recheck))
         .list("rechecks", rechecks, this::recheck)
@@ -35,7 +35,7 @@ record InvoiceRecord(Sheet sheet, Language language) {
 
   private JsonObject work(Statement.Work work) {
     List<PartLine> parts =
-        sheet.parts().stream()
+        sheet.equipment().parts().stream()
             .filter(part -> part.byProcedure().containsKey(work.procedure()))
             .toList();
     return new JsonObject()

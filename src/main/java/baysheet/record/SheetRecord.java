@@ -100,16 +100,16 @@ public final class SheetRecord {
         .list("sections", sheet.sections(), this::section)
         .list("steps", sheet.steps(), this::step)
         .list("torque", sheet.torque(), torque::of)
-        .list("wrenches", sheet.wrenches(), SheetRecord::wrench)
-        .list("sockets", sheet.sockets(), this::socket)
-        .list("tools", sheet.tools(), this::tool)
-        .list("parts", sheet.parts(), this::part)
-        .put("consumables", language.statements(sheet.consumables()))
+        .list("wrenches", sheet.equipment().wrenches(), SheetRecord::wrench)
+        .list("sockets", sheet.equipment().sockets(), this::socket)
+        .list("tools", sheet.equipment().tools(), this::tool)
+        .list("parts", sheet.equipment().parts(), this::part)
+        .put("consumables", language.statements(sheet.equipment().consumables()))
         .list("tally", sheet.tally(), it -> tally(language, it))
-        .list("cautions", sheet.cautions(), this::caution)
+        .list("cautions", sheet.safety().cautions(), this::caution)
         .list("checks", sheet.checks(), this::check)
         .put("support", heaviest().map(this::support))
-        .list("supports", sheet.support(), this::support)
+        .list("supports", sheet.safety().support(), this::support)
         .put("time", time(sheet.time()))
         .put("evening", language.statements(sheet.evening()))
         .put("sources", language.sources(sheet.sources()));
@@ -240,7 +240,7 @@ public final class SheetRecord {
 
   /** The support that carries most for its rating stands alone, where one figure is wanted. */
   private Optional<Support> heaviest() {
-    return sheet.support().stream()
+    return sheet.safety().support().stream()
         .reduce((one, other) -> other.load().isAbove(one.load()) ? other : one);
   }
 

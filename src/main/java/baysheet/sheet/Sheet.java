@@ -17,55 +17,34 @@ import java.util.Optional;
  * What one page says, in reading order. Everything on the paper and in the record comes from here.
  *
  * @param heading what identifies the job
- * @param qualified steps that need a certificate, with who has it
- * @param cautions every caution, lettered in the order in which they are first met
  * @param evening what has to be done the evening before
  * @param sections the sequence
  * @param torque the torque table in tightening order
- * @param sockets what to lay out
- * @param tools special tools first
- * @param parts new parts, single-use fasteners among them
- * @param consumables what is used up
  * @param tally everything undone that has no torque line
  * @param checks by moment
- * @param support what carries the vehicle, one for each raising; none where it stays on its wheels
  * @param notes the job's own notes
  * @param sources where the printed values come from, each once
  * @param stage which sheet of the job this is, where the job is divided among several
  */
 public record Sheet(
     Heading heading,
-    List<QualifiedWork> qualified,
-    List<CautionLine> cautions,
+    Safety safety,
     List<Statement> evening,
     List<Section> sections,
     List<TorqueLine> torque,
-    List<WrenchLine> wrenches,
-    List<SocketLine> sockets,
-    List<ToolLine> tools,
-    List<PartLine> parts,
-    List<Statement> consumables,
+    Equipment equipment,
     List<TallyLine> tally,
     List<CheckLine> checks,
-    List<Support> support,
     TimeNeeded time,
     Optional<String> notes,
     List<Statement> sources,
     Optional<Stage> stage) {
   public Sheet {
-    qualified = List.copyOf(qualified);
-    cautions = List.copyOf(cautions);
     evening = List.copyOf(evening);
     sections = List.copyOf(sections);
     torque = List.copyOf(torque);
-    wrenches = List.copyOf(wrenches);
-    sockets = List.copyOf(sockets);
-    tools = List.copyOf(tools);
-    parts = List.copyOf(parts);
-    consumables = List.copyOf(consumables);
     tally = List.copyOf(tally);
     checks = List.copyOf(checks);
-    support = List.copyOf(support);
     sources = List.copyOf(sources);
   }
 
@@ -86,29 +65,53 @@ public record Sheet(
 
   private Sheet with(Heading other) {
     return new Sheet(
-        other,
-        qualified,
-        cautions,
-        evening,
-        sections,
-        torque,
-        wrenches,
-        sockets,
-        tools,
-        parts,
-        consumables,
-        tally,
-        checks,
-        support,
-        time,
-        notes,
-        sources,
+        other, safety, evening, sections, torque, equipment, tally, checks, time, notes, sources,
         stage);
   }
 
   /** Names the sheet among all of the shop, and its files: {@code 2417}, or {@code 2417-2}. */
   public String name() {
     return heading.job() + stage.map(it -> "-" + it.n()).orElse("");
+  }
+
+  /**
+   * What keeps people from harm.
+   *
+   * @param qualified steps that need a certificate, with who has it
+   * @param cautions every caution, lettered in the order in which they are first met
+   * @param support what carries the vehicle, one for each raising; none where it stays on its
+   *     wheels
+   */
+  public record Safety(
+      List<QualifiedWork> qualified, List<CautionLine> cautions, List<Support> support) {
+    public Safety {
+      qualified = List.copyOf(qualified);
+      cautions = List.copyOf(cautions);
+      support = List.copyOf(support);
+    }
+  }
+
+  /**
+   * What to lay out.
+   *
+   * @param wrenches the torque wrenches that the table names
+   * @param tools special tools first
+   * @param parts new parts, single-use fasteners among them
+   * @param consumables what is used up
+   */
+  public record Equipment(
+      List<WrenchLine> wrenches,
+      List<SocketLine> sockets,
+      List<ToolLine> tools,
+      List<PartLine> parts,
+      List<Statement> consumables) {
+    public Equipment {
+      wrenches = List.copyOf(wrenches);
+      sockets = List.copyOf(sockets);
+      tools = List.copyOf(tools);
+      parts = List.copyOf(parts);
+      consumables = List.copyOf(consumables);
+    }
   }
 
   /** All steps, in order. */

@@ -255,7 +255,7 @@ final class HeightCheck {
     boolean down =
         step.source() instanceof StepSource.HeightChange change
             && change.to().ordinal() < change.from().ordinal();
-    for (CautionLine caution : sheet.cautions()) {
+    for (CautionLine caution : sheet.safety().cautions()) {
       boolean over = down && resolved.catalogue().cautions().get(caution.name()).raising();
       boolean ofRaising = raisingLetters.contains(caution.letter()) && !over;
       if (ofRaising && !step.letters().all().contains(caution.letter())) {

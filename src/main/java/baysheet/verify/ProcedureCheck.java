@@ -221,7 +221,7 @@ final class ProcedureCheck {
         (name, count) -> {
           // A part that is a fastener of the book is counted there.
           boolean listed =
-              sheet.parts().stream()
+              sheet.equipment().parts().stream()
                   .filter(part -> part.part().equals(name))
                   .anyMatch(part -> part.fastener() || part.count() == count);
           if (!listed) {
@@ -240,7 +240,7 @@ final class ProcedureCheck {
     wanted.forEach(
         (words, count) -> {
           boolean listed =
-              sheet.parts().stream()
+              sheet.equipment().parts().stream()
                   .filter(part -> part.fastener() && part.part().equalsIgnoreCase(words))
                   .anyMatch(part -> part.count() == count);
           if (!listed) {

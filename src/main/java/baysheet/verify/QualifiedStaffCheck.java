@@ -54,7 +54,7 @@ final class QualifiedStaffCheck {
         step(step, name);
       }
     }
-    sheet.qualified().stream()
+    sheet.safety().qualified().stream()
         .filter(work -> work.qualification().equals(name))
         .forEach(work -> sheet.checks().forEach(check -> held(check, work)));
   }
@@ -88,7 +88,7 @@ final class QualifiedStaffCheck {
 
   private void step(Sheet.SheetStep step, String qualification) {
     Optional<QualifiedWork> work =
-        sheet.qualified().stream()
+        sheet.safety().qualified().stream()
             .filter(it -> it.qualification().equals(qualification))
             .filter(it -> it.steps().contains(step.n()))
             .findFirst();

@@ -34,7 +34,7 @@ final class SheetIndex {
         byLine.computeIfAbsent(line, key -> new ArrayList<>()).add(step);
       }
     }
-    sheet.cautions().forEach(line -> cautions.putIfAbsent(line.name(), line));
+    sheet.safety().cautions().forEach(line -> cautions.putIfAbsent(line.name(), line));
   }
 
   /** All steps, in order. */

@@ -34,7 +34,7 @@ final class StageCautionCheck {
 
   static List<String> faults(Sheet whole, Sheet stage, Resolved resolved) {
     StageCautionCheck check = new StageCautionCheck(whole, stage, resolved);
-    whole.cautions().forEach(check::caution);
+    whole.safety().cautions().forEach(check::caution);
     return check.faults;
   }
 
@@ -48,7 +48,9 @@ final class StageCautionCheck {
                 || holdsSinceBefore(caution)
                 || (here.isEmpty() && isMetAgain(caution));
     List<CautionLine> found =
-        stage.cautions().stream().filter(it -> it.letter().equals(caution.letter())).toList();
+        stage.safety().cautions().stream()
+            .filter(it -> it.letter().equals(caution.letter()))
+            .toList();
     boolean due = !here.isEmpty() || (always && (raising || !isOver(caution)));
     if (found.size() != (due ? 1 : 0)) {
       fault(caution, "stands here " + found.size() + " times");

@@ -98,15 +98,17 @@ public final class StageVerifier {
   private void union() {
     whole.torque().forEach(this::row);
     whole.checks().forEach(this::check);
-    whole.qualified().forEach(this::qualified);
+    whole.safety().qualified().forEach(this::qualified);
     once("removed item", Sheet::tally);
     once("work of the evening before", Sheet::evening);
-    covered("tool", sheet -> sheet.tools().stream().map(Sheet.ToolLine::name));
-    covered("consumable", sheet -> sheet.consumables().stream());
+    covered("tool", sheet -> sheet.equipment().tools().stream().map(Sheet.ToolLine::name));
+    covered("consumable", sheet -> sheet.equipment().consumables().stream());
     covered("source", sheet -> sheet.sources().stream());
-    covered("caution", sheet -> sheet.cautions().stream().map(CautionLine::name));
-    covered("support", sheet -> sheet.support().stream().map(Support::raised));
-    covered("socket", sheet -> sheet.sockets().stream().map(it -> it.drive() + " " + it.head()));
+    covered("caution", sheet -> sheet.safety().cautions().stream().map(CautionLine::name));
+    covered("support", sheet -> sheet.safety().support().stream().map(Support::raised));
+    covered(
+        "socket",
+        sheet -> sheet.equipment().sockets().stream().map(it -> it.drive() + " " + it.head()));
     if (!parts(List.of(whole)).equals(parts(stages))) {
       faults.add(
           "the stages have other new parts: " + parts(stages) + ", not " + parts(List.of(whole)));
@@ -116,7 +118,10 @@ public final class StageVerifier {
   private static Map<String, Integer> parts(List<Sheet> sheets) {
     Map<String, Integer> counts = new TreeMap<>();
     for (Sheet sheet : sheets) {
-      sheet.parts().forEach(part -> counts.merge(part.part(), part.count(), Integer::sum));
+      sheet
+          .equipment()
+          .parts()
+          .forEach(part -> counts.merge(part.part(), part.count(), Integer::sum));
     }
     return counts;
   }
@@ -241,7 +246,7 @@ public final class StageVerifier {
     Set<Integer> holds = new HashSet<>();
     Set<Statement> checks = new HashSet<>();
     for (Sheet stage : stages) {
-      for (QualifiedWork own : stage.qualified()) {
+      for (QualifiedWork own : stage.safety().qualified()) {
         if (own.qualification().equals(work.qualification())) {
           boolean same = own.by().equals(work.by()) && own.second().equals(work.second());
           boolean here =

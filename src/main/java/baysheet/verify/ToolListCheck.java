@@ -39,7 +39,7 @@ final class ToolListCheck {
     this.sheet = sheet;
     this.printed = printed;
     this.resolved = resolved;
-    sheet.tools().forEach(tool -> tools.put(tool.name(), tool));
+    sheet.equipment().tools().forEach(tool -> tools.put(tool.name(), tool));
   }
 
   static List<String> faults(Sheet sheet, SheetIndex printed, Resolved resolved) {
@@ -169,7 +169,7 @@ final class ToolListCheck {
       return;
     }
     Set<Drive> squares = new HashSet<>(Set.of(line.hardware().socket().get().drive()));
-    sheet.sockets().stream()
+    sheet.equipment().sockets().stream()
         .filter(socket -> line.hardware().head().equals(Optional.of(socket.head())))
         .filter(
             socket ->

@@ -93,12 +93,12 @@ public final class SheetWarnings {
   }
 
   private void borrowed() {
-    for (Sheet.ToolLine tool : sheet.tools()) {
+    for (Sheet.ToolLine tool : sheet.equipment().tools()) {
       if (!tool.owned()) {
         borrow("the shop has no " + tool.name() + ": borrow it", asking(tool.name()));
       }
     }
-    for (Sheet.SocketLine socket : sheet.sockets()) {
+    for (Sheet.SocketLine socket : sheet.equipment().sockets()) {
       // Inserts are special tools, reported above.
       if (!socket.owned() && socket.insert().isEmpty()) {
         String text = language.text(new Statement.Socket(socket));

@@ -57,7 +57,7 @@ final class SheetWords {
     this.code = code;
     this.heading = sheet.heading();
     this.language = Language.of(heading);
-    this.cautions = new CautionWords(sheet.cautions(), language);
+    this.cautions = new CautionWords(sheet.safety().cautions(), language);
   }
 
   static SheetText of(Sheet sheet, String id, String code) {
@@ -76,21 +76,23 @@ final class SheetWords {
         head(),
         cautions.onTop(),
         cautions.also(),
-        sheet.qualified().stream().map(work -> QualifiedWords.sentence(work, language)).toList(),
+        sheet.safety().qualified().stream()
+            .map(work -> QualifiedWords.sentence(work, language))
+            .toList(),
         cautions.waived(),
         cautions.protect(),
         language.statements(sheet.evening()).stream().map(Phrases::sentence).toList(),
         sheet.steps().size(),
         sheet.sections().stream().map(steps::section).toList(),
         new TorqueWords(sheet.torque(), heading.style().torqueUnits().get(0), language).table(),
-        sheet.wrenches().stream().map(this::wrench).toList(),
+        sheet.equipment().wrenches().stream().map(this::wrench).toList(),
         sockets(),
-        sheet.tools().stream()
+        sheet.equipment().tools().stream()
             .filter(tool -> !standsForSocket(tool))
             .map(tool -> new ToolText(language.text(tool.name()), !tool.owned(), tool.ifStuck()))
             .toList(),
         parts(),
-        language.statements(sheet.consumables()),
+        language.statements(sheet.equipment().consumables()),
         tally(),
         checks.byMoment(),
         checks.openItems(),
@@ -216,7 +218,7 @@ final class SheetWords {
 
   /** What stands in a socket's place stands in the list of sockets. */
   private boolean standsForSocket(ToolLine tool) {
-    return sheet.sockets().stream()
+    return sheet.equipment().sockets().stream()
         .anyMatch(
             socket ->
                 socket
@@ -231,7 +233,7 @@ final class SheetWords {
     List<DriveText> drives = new ArrayList<>();
     for (Drive drive : Drive.values()) {
       List<SocketText> own =
-          sheet.sockets().stream()
+          sheet.equipment().sockets().stream()
               .filter(socket -> socket.drive() == drive)
               .map(SheetWords::socket)
               .toList();
@@ -246,7 +248,7 @@ final class SheetWords {
   private List<PartText> parts() {
     List<PartText> parts = new ArrayList<>();
     String before = "";
-    for (PartLine part : sheet.parts()) {
+    for (PartLine part : sheet.equipment().parts()) {
       String where = sided(part.places()) ? PlaceWords.words(part.places()) : "";
       String label = where.equals(before) ? "" : where.isEmpty() ? "other" : where;
       String words = language.text(part.part());

@@ -109,7 +109,8 @@ class CoverageTest {
     Set<String> names = folder.catalogue().cautions().keySet();
     assertTrue(names.size() > 70, names.toString());
     assertEquals(
-        Set.of(), missing(names, sheet -> sheet.cautions().stream().map(CautionLine::name)));
+        Set.of(),
+        missing(names, sheet -> sheet.safety().cautions().stream().map(CautionLine::name)));
   }
 
   @Test

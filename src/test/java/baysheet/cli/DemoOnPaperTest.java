@@ -213,7 +213,8 @@ class DemoOnPaperTest {
     List<String> warned =
         ALL.stream()
             .map(MadeSheet::sheet)
-            .filter(it -> it.cautions().stream().anyMatch(c -> c.name().equals("lift-pads")))
+            .filter(
+                it -> it.safety().cautions().stream().anyMatch(c -> c.name().equals("lift-pads")))
             .map(Sheet::name)
             .toList();
     assertTrue(warned.containsAll(List.of("2403-1", "2404-2", "2409-2", "2412-3", "2413-2")));
@@ -252,7 +253,7 @@ class DemoOnPaperTest {
   void aCrowFootIsTurnedByTheWrenchOfItsSquare() {
     for (String job : List.of("2406", "2410")) {
       Sheet.SocketLine crowFoot =
-          sheet(job).sockets().stream()
+          sheet(job).equipment().sockets().stream()
               .filter(it -> it.insert().isPresent())
               .findFirst()
               .orElseThrow();
@@ -263,7 +264,7 @@ class DemoOnPaperTest {
 
   @Test
   void whatOnlyWaysOutAskForSaysSo() {
-    List<Sheet.ToolLine> tools = sheet("2406").tools();
+    List<Sheet.ToolLine> tools = sheet("2406").equipment().tools();
     Map<String, Boolean> stuck =
         tools.stream().collect(Collectors.toMap(Sheet.ToolLine::name, Sheet.ToolLine::ifStuck));
     assertEquals(true, stuck.get("nut splitter"));
@@ -391,7 +392,8 @@ class DemoOnPaperTest {
                         step ->
                             Printed.details(sheet(job), step).stream()
                                 .anyMatch(
-                                    Printed.texts(sheet(job), sheet(job).consumables())::contains)),
+                                    Printed.texts(sheet(job), sheet(job).equipment().consumables())
+                                        ::contains)),
                 job));
   }
 
@@ -402,7 +404,7 @@ class DemoOnPaperTest {
     for (MadeSheet made : ALL) {
       boolean gone = made.fit().dropped().contains("hints");
       boolean any =
-          made.sheet().tools().stream().anyMatch(Sheet.ToolLine::ifStuck)
+          made.sheet().equipment().tools().stream().anyMatch(Sheet.ToolLine::ifStuck)
               || made.sheet().steps().stream().anyMatch(it -> !it.teaching().ifStuck().isEmpty());
       String words = Paper.of(Day.pdf(WRITER, made)).text();
       assertEquals(any && !gone, words.contains("If seized: "), made.sheet().name());
@@ -416,7 +418,7 @@ class DemoOnPaperTest {
   }
 
   private static List<String> tools(Sheet sheet) {
-    return sheet.tools().stream().map(Sheet.ToolLine::name).toList();
+    return sheet.equipment().tools().stream().map(Sheet.ToolLine::name).toList();
   }
 
   /** At each step of a kind the letter of a caution. */
@@ -430,7 +432,7 @@ class DemoOnPaperTest {
   }
 
   private static CautionLine caution(Sheet sheet, String name) {
-    return sheet.cautions().stream()
+    return sheet.safety().cautions().stream()
         .filter(line -> line.name().equals(name))
         .findFirst()
         .orElseThrow();

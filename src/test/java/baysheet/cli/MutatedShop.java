@@ -90,7 +90,7 @@ final class MutatedShop {
     /** The names of the tools that they lay out. */
     Set<String> tools() {
       return sheets()
-          .flatMap(it -> it.tools().stream())
+          .flatMap(it -> it.equipment().tools().stream())
           .map(Sheet.ToolLine::name)
           .collect(Collectors.toSet());
     }

@@ -208,7 +208,7 @@ class OtherNamesTest {
 
   private static List<String> said(Sheet sheet) {
     List<String> said = new ArrayList<>();
-    for (CautionLine caution : sheet.cautions()) {
+    for (CautionLine caution : sheet.safety().cautions()) {
       said.add("caution " + caution.name() + " at " + caution.steps().size() + " steps");
     }
     for (CheckLine check : sheet.checks()) {

@@ -60,7 +60,8 @@ class ParkingBrakeWorkTest {
     Sheet.SheetStep mode = step(sheet, "parking-brake-released");
     assertEquals(Moment.BEFORE_LIFTING, mode.moment());
     assertTrue(
-        sheet.cautions().stream().anyMatch(it -> it.name().equals("electric-parking-brake")));
+        sheet.safety().cautions().stream()
+            .anyMatch(it -> it.name().equals("electric-parking-brake")));
     assertTrue(has(sheet, "electric-parking-brake-back", Moment.BEFORE_MOVING));
     assertTrue(has(sheet, "parking-brake-holds", Moment.ROAD_TEST));
     assertFalse(has(sheet, "parking-brake-travel", Moment.BEFORE_MOVING));

@@ -74,7 +74,8 @@ class ReadAtTheWingTest {
       List<Sheet> sheets =
           ALL.stream().map(MadeSheet::sheet).filter(it -> it.heading().job().equals(job)).toList();
       for (Sheet sheet : sheets) {
-        boolean listed = sheet.parts().stream().anyMatch(it -> it.part().equals("brake disc"));
+        boolean listed =
+            sheet.equipment().parts().stream().anyMatch(it -> it.part().equals("brake disc"));
         boolean fitted =
             sheet.steps().stream()
                 .flatMap(step -> step.doUp().stream())

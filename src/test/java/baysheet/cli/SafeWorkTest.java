@@ -99,7 +99,7 @@ class SafeWorkTest {
     for (String check : List.of("pedal-holds", "pedal-engine-running", "brake-lamp")) {
       assertTrue(has(sheet, check, Moment.BEFORE_MOVING), check);
     }
-    assertTrue(sheet.cautions().stream().anyMatch(it -> it.name().equals("exhaust-gas")));
+    assertTrue(sheet.safety().cautions().stream().anyMatch(it -> it.name().equals("exhaust-gas")));
   }
 
   /** A jack under an arm can lift the car off what carries it. */
@@ -133,7 +133,7 @@ class SafeWorkTest {
   void theStepThatJacksAnArmHasTheLetter(String job) {
     Sheet sheet = sheet(SHOP, job);
     CautionLine caution =
-        sheet.cautions().stream()
+        sheet.safety().cautions().stream()
             .filter(it -> it.name().equals("jacked-part"))
             .findFirst()
             .orElseThrow();
@@ -183,7 +183,7 @@ class SafeWorkTest {
         .forEach(
             (name, step) -> {
               CautionLine caution =
-                  sheet.cautions().stream()
+                  sheet.safety().cautions().stream()
                       .filter(it -> it.name().equals(name))
                       .findFirst()
                       .orElseThrow();

@@ -44,7 +44,7 @@ final class ShopOfTheJob {
     return before
         .result()
         .sheets()
-        .flatMap(it -> it.support().stream())
+        .flatMap(it -> it.safety().support().stream())
         .allMatch(it -> rated.filter(kg -> kg.compareTo(it.load()) >= 0).isPresent());
   }
 
@@ -54,7 +54,7 @@ final class ShopOfTheJob {
         before
             .result()
             .sheets()
-            .flatMap(it -> it.qualified().stream())
+            .flatMap(it -> it.safety().qualified().stream())
             .map(QualifiedWork::qualification)
             .collect(Collectors.toSet());
     return shop.facts(shop.file(fact)).stream()

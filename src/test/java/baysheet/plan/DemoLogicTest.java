@@ -63,7 +63,7 @@ class DemoLogicTest {
   void lettersFollowTheOrderInWhichCautionsAreMet() {
     for (Map.Entry<String, TracedPlan> plan : PLANS.entrySet()) {
       int last = 0;
-      for (CautionLine caution : plan.getValue().sheet().cautions()) {
+      for (CautionLine caution : plan.getValue().sheet().safety().cautions()) {
         if (!caution.wholeJob()) {
           int first = caution.steps().get(0);
           assertTrue(first >= last, plan.getKey() + " " + caution.letter());
@@ -155,7 +155,9 @@ class DemoLogicTest {
       for (SheetStep step : measured) {
         assertTrue(step.n() < torqued.n() && step.entries().size() == 2, job);
       }
-      assertTrue(sheet.tools().stream().anyMatch(tool -> tool.name().equals("tape measure")), job);
+      assertTrue(
+          sheet.equipment().tools().stream().anyMatch(tool -> tool.name().equals("tape measure")),
+          job);
     }
   }
 
@@ -174,7 +176,7 @@ class DemoLogicTest {
   void whoeverStakesACollarIsWarnedOfSplinters() {
     Sheet sheet = sheet("2403");
     String letter =
-        sheet.cautions().stream()
+        sheet.safety().cautions().stream()
             .filter(caution -> caution.name().equals("hammer-chips"))
             .findFirst()
             .orElseThrow()
@@ -209,8 +211,8 @@ class DemoLogicTest {
       for (Sheet stage : Division.of(plan.stages(), 3, (it, room) -> true).stages()) {
         boolean stuck =
             stage.steps().stream().anyMatch(step -> !step.teaching().ifStuck().isEmpty());
-        boolean tools = stage.tools().stream().anyMatch(Sheet.ToolLine::ifStuck);
-        assertTrue(stuck || !tools, stage.name() + " " + stage.tools());
+        boolean tools = stage.equipment().tools().stream().anyMatch(Sheet.ToolLine::ifStuck);
+        assertTrue(stuck || !tools, stage.name() + " " + stage.equipment().tools());
         without += stuck ? 0 : 1;
       }
     }

@@ -21,15 +21,15 @@ public final class PlanText {
     Printed.evening(sheet).forEach(line -> text.append("evening: ").append(line).append('\n'));
     text.append(sequence(sheet));
     sheet.torque().forEach(line -> text.append(torque(sheet, line)).append('\n'));
-    sheet.sockets().forEach(line -> text.append("socket: ").append(line).append('\n'));
-    sheet.tools().forEach(line -> text.append("tool: ").append(line).append('\n'));
-    sheet.parts().forEach(line -> text.append("part: ").append(line).append('\n'));
-    Printed.texts(sheet, sheet.consumables())
+    sheet.equipment().sockets().forEach(line -> text.append("socket: ").append(line).append('\n'));
+    sheet.equipment().tools().forEach(line -> text.append("tool: ").append(line).append('\n'));
+    sheet.equipment().parts().forEach(line -> text.append("part: ").append(line).append('\n'));
+    Printed.texts(sheet, sheet.equipment().consumables())
         .forEach(line -> text.append("consumable: ").append(line).append('\n'));
     sheet.tally().forEach(line -> text.append("tally: ").append(line).append('\n'));
-    sheet.cautions().forEach(line -> text.append(caution(line)).append('\n'));
+    sheet.safety().cautions().forEach(line -> text.append(caution(line)).append('\n'));
     sheet.checks().forEach(line -> text.append(check(sheet, line)).append('\n'));
-    sheet.support().forEach(line -> text.append("support: ").append(line).append('\n'));
+    sheet.safety().support().forEach(line -> text.append("support: ").append(line).append('\n'));
     text.append("time: ").append(sheet.time()).append('\n');
     return text.toString();
   }

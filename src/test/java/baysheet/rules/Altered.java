@@ -18,9 +18,29 @@ public final class Altered {
     }
   }
 
-  /** The same record with another value for a component. */
+  /** The same of a component in a component: {@code equipment.tools}. */
+  public static Object get(Record record, String path) {
+    Object value = record;
+    for (String name : path.split("\\.")) {
+      Record within = (Record) value;
+      value =
+          Arrays.stream(within.getClass().getRecordComponents())
+              .filter(it -> it.getName().equals(name))
+              .map(it -> get(within, it))
+              .findFirst()
+              .orElseThrow(
+                  () -> new IllegalArgumentException(within.getClass() + " has no " + name));
+    }
+    return value;
+  }
+
+  /** The same record with another value for a component, or for one in a component. */
   @SuppressWarnings("unchecked")
-  public static <T extends Record> T with(T record, String component, Object value) {
+  public static <T extends Record> T with(T record, String path, Object other) {
+    int dot = path.indexOf('.');
+    String component = dot < 0 ? path : path.substring(0, dot);
+    Object value =
+        dot < 0 ? other : with((Record) get(record, component), path.substring(dot + 1), other);
     RecordComponent[] components = record.getClass().getRecordComponents();
     Object[] values = new Object[components.length];
     boolean found = false;

@@ -28,11 +28,9 @@ class RecordSizeTest {
               Map.entry("Procedure", 17),
               Map.entry("SpecBook", 16),
               Map.entry("FastenerText", 18),
-              Map.entry("Sheet", 18),
               Map.entry("Job", 22),
               Map.entry("Step", 24),
               Map.entry("TorqueLineText", 24),
-              Map.entry("TorqueLine", 27),
               Map.entry("SheetText", 27)));
 
   @Test

@@ -193,26 +193,28 @@ public final class AlteredSheets {
 
   private void lines() {
     each(sheet.torque(), "torque line", "torque");
-    each(sheet.parts(), "part", "parts");
+    each(sheet.equipment().parts(), "part", "equipment.parts");
     each(sheet.tally(), "tally row", "tally");
-    each(sheet.tools(), "tool", "tools");
-    for (Sheet.ToolLine tool : sheet.tools()) {
+    each(sheet.equipment().tools(), "tool", "equipment.tools");
+    for (Sheet.ToolLine tool : sheet.equipment().tools()) {
       if (!tool.ifStuck()) {
         all.put(
             tool.name() + " if stuck only",
             Altered.with(
-                sheet, "tools", Lists.replaced(sheet.tools(), tool, AlteredSheets::ifStuck)));
+                sheet,
+                "equipment.tools",
+                Lists.replaced(sheet.equipment().tools(), tool, AlteredSheets::ifStuck)));
       }
     }
     List<CautionLine> grave =
-        sheet.cautions().stream()
+        sheet.safety().cautions().stream()
             .filter(line -> line.signal().compareTo(Catalogue.Signal.WARNING) <= 0)
             .toList();
     for (CautionLine line : grave) {
       if (!line.steps().isEmpty()) {
         all.put(
             "without caution " + line.name(),
-            Altered.with(sheet, "cautions", Lists.less(sheet.cautions(), line)));
+            Altered.with(sheet, "safety.cautions", Lists.less(sheet.safety().cautions(), line)));
       }
     }
   }

@@ -88,18 +88,18 @@ class StageVerifierTest {
       for (String part :
           List.of(
               "sections",
-              "qualified",
-              "cautions",
+              "safety.qualified",
+              "safety.cautions",
               "evening",
               "torque",
-              "tools",
-              "parts",
-              "consumables",
+              "equipment.tools",
+              "equipment.parts",
+              "equipment.consumables",
               "tally",
               "checks",
               "sources",
-              "support")) {
-        List<?> all = (List<?>) value(stage, part);
+              "safety.support")) {
+        List<?> all = (List<?>) Altered.get(stage, part);
         for (int k = 0; k < all.size(); k++) {
           List<Object> fewer = new ArrayList<>(all);
           fewer.remove(k);
@@ -124,24 +124,19 @@ class StageVerifierTest {
 
   private static List<String> lastCautions(String number) {
     Divided job = JOBS.stream().filter(it -> it.name().contains(number)).findFirst().orElseThrow();
-    return job.stages().get(job.stages().size() - 1).cautions().stream()
+    return job.stages().get(job.stages().size() - 1).safety().cautions().stream()
         .map(CautionLine::name)
         .toList();
   }
 
   /** What several stages need may stand on another one as well; then it is a question of tools. */
   private static boolean isElsewhere(Divided job, String part, Object line) {
-    return List.of("tools", "consumables", "sources", "support").contains(part)
-        && job.stages().stream().filter(it -> ((List<?>) value(it, part)).contains(line)).count()
+    return List.of("equipment.tools", "equipment.consumables", "sources", "safety.support")
+            .contains(part)
+        && job.stages().stream()
+                .filter(it -> ((List<?>) Altered.get(it, part)).contains(line))
+                .count()
             > 1;
-  }
-
-  private static Object value(Sheet sheet, String part) {
-    return List.of(Sheet.class.getRecordComponents()).stream()
-        .filter(it -> it.getName().equals(part))
-        .map(it -> Altered.get(sheet, it))
-        .findFirst()
-        .orElseThrow();
   }
 
   @ParameterizedTest

@@ -40,27 +40,44 @@ final class SampleBrakes {
             "2401",
             "Discs and pads, front",
             Optional.of(new Heading.Person("A1", "N. Tepperly", Shop.Grade.APPRENTICE))),
-        List.of(),
-        cautions(),
+        new Sheet.Safety(
+            List.of(),
+            cautions(),
+            List.of(
+                new Support(
+                    "front",
+                    new Statement.Written("two axle stands"),
+                    kilograms("858"),
+                    Optional.of(kilograms("429")),
+                    Optional.empty(),
+                    kilograms("2000"),
+                    SampleLines.written("the flat behind the front seam notch")))),
         SampleLines.written(
             "Soak the carrier bolts and disc screws, front left and right, with penetrating fluid"),
         SampleBrakeSteps.sections(),
         torqueLines(),
-        List.of(new Sheet.WrenchLine("W3", LocalDate.of(2026, 1, 15), LocalDate.of(2027, 1, 15))),
-        sockets(),
-        List.of(
-            new Sheet.ToolLine("piston press", true, true, false),
-            new Sheet.ToolLine("hub puller", true, false, false),
-            new Sheet.ToolLine("wire brush", false, true, false),
-            new Sheet.ToolLine("micrometer", false, true, false)),
-        List.of(
-            new PartLine("brake disc", 2, BOTH, false, Optional.empty(), Map.of("sample-work", 1)),
-            new PartLine("brake pad", 4, BOTH, false, Optional.empty(), Map.of("sample-work", 1)),
-            new PartLine("pad clip", 8, BOTH, false, Optional.empty(), Map.of("sample-work", 1)),
-            new PartLine("carrier bolt", 4, BOTH, true, Optional.empty(), Map.of("sample-work", 1)),
-            new PartLine("drive nut", 2, BOTH, true, Optional.empty(), Map.of("sample-work", 1))),
-        SampleLines.written(
-            "brake cleaner", "brake grease", "locking compound", "penetrating fluid"),
+        new Sheet.Equipment(
+            List.of(
+                new Sheet.WrenchLine("W3", LocalDate.of(2026, 1, 15), LocalDate.of(2027, 1, 15))),
+            sockets(),
+            List.of(
+                new Sheet.ToolLine("piston press", true, true, false),
+                new Sheet.ToolLine("hub puller", true, false, false),
+                new Sheet.ToolLine("wire brush", false, true, false),
+                new Sheet.ToolLine("micrometer", false, true, false)),
+            List.of(
+                new PartLine(
+                    "brake disc", 2, BOTH, false, Optional.empty(), Map.of("sample-work", 1)),
+                new PartLine(
+                    "brake pad", 4, BOTH, false, Optional.empty(), Map.of("sample-work", 1)),
+                new PartLine(
+                    "pad clip", 8, BOTH, false, Optional.empty(), Map.of("sample-work", 1)),
+                new PartLine(
+                    "carrier bolt", 4, BOTH, true, Optional.empty(), Map.of("sample-work", 1)),
+                new PartLine(
+                    "drive nut", 2, BOTH, true, Optional.empty(), Map.of("sample-work", 1))),
+            SampleLines.written(
+                "brake cleaner", "brake grease", "locking compound", "penetrating fluid")),
         List.of(
             new Sheet.TallyLine("wheel-speed-sensor", "wheel speed sensor plug", BOTH, 1, 7, 20),
             new Sheet.TallyLine("brake-pads", "brake pads", BOTH, 2, 9, 18),
@@ -68,15 +85,6 @@ final class SampleBrakes {
             new Sheet.TallyLine("caliper-carrier", "caliper carrier", BOTH, 1, 10, 16),
             new Sheet.TallyLine("undertray", "undertray", CAR, 1, 3, 21)),
         checks(),
-        List.of(
-            new Support(
-                "front",
-                new Statement.Written("two axle stands"),
-                kilograms("858"),
-                Optional.of(kilograms("429")),
-                Optional.empty(),
-                kilograms("2000"),
-                SampleLines.written("the flat behind the front seam notch"))),
         new TimeNeeded(70, 95, 150, 12, 0),
         Optional.of("Steering wheel shakes when braking from speed"),
         SampleLines.written(

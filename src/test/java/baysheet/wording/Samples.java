@@ -53,23 +53,33 @@ public final class Samples {
   public static Sheet oilService(String title) {
     return new Sheet(
         heading("2404", title, Optional.empty()),
-        List.of(),
-        List.of(
-            caution(
-                "A",
-                "WARNING",
-                "Lift a hand's breadth, push the car hard, then go up and lower on to the locks",
-                "the car slides off pads that sit badly",
-                "people under or beside it are crushed",
-                List.of("safety footwear (M008)")),
-            caution(
-                "B",
-                "CAUTION",
-                "Wear gloves and keep the arm out of the stream",
-                "hot oil runs down the sleeve",
-                "burned skin",
-                List.of("gloves (M009)"),
-                4)),
+        new Sheet.Safety(
+            List.of(),
+            List.of(
+                caution(
+                    "A",
+                    "WARNING",
+                    "Lift a hand's breadth, push the car hard, then go up and lower on to the locks",
+                    "the car slides off pads that sit badly",
+                    "people under or beside it are crushed",
+                    List.of("safety footwear (M008)")),
+                caution(
+                    "B",
+                    "CAUTION",
+                    "Wear gloves and keep the arm out of the stream",
+                    "hot oil runs down the sleeve",
+                    "burned skin",
+                    List.of("gloves (M009)"),
+                    4)),
+            List.of(
+                new Support(
+                    "whole",
+                    new Statement.Written("two-post lift, bay 1"),
+                    kilograms("1480"),
+                    Optional.empty(),
+                    Optional.empty(),
+                    kilograms("3200"),
+                    SampleLines.written("sill seam, four marked points")))),
         List.of(),
         List.of(
             section(
@@ -100,34 +110,27 @@ public final class Samples {
                 .stages(torque("25", "18", "W2"))
                 .reuse(Reuse.NEW)
                 .build()),
-        List.of(new Sheet.WrenchLine("W2", LocalDate.of(2026, 1, 15), LocalDate.of(2027, 1, 15))),
-        List.of(SampleLines.socket("3/8 in", "hex 17 mm", false, 1, 4, true)),
-        List.of(new Sheet.ToolLine("drain tray 8\u00a0L", false, true, false)),
-        List.of(
-            new PartLine(
-                "sump plug with washer",
-                1,
-                ENGINE,
-                true,
-                Optional.empty(),
-                Map.of("sample-work", 1)),
-            new PartLine(
-                "oil filter", 1, ENGINE, false, Optional.empty(), Map.of("sample-work", 1))),
-        SampleLines.written("engine oil 5W-30, 4.2\u00a0L", "rags"),
+        new Sheet.Equipment(
+            List.of(
+                new Sheet.WrenchLine("W2", LocalDate.of(2026, 1, 15), LocalDate.of(2027, 1, 15))),
+            List.of(SampleLines.socket("3/8 in", "hex 17 mm", false, 1, 4, true)),
+            List.of(new Sheet.ToolLine("drain tray 8\u00a0L", false, true, false)),
+            List.of(
+                new PartLine(
+                    "sump plug with washer",
+                    1,
+                    ENGINE,
+                    true,
+                    Optional.empty(),
+                    Map.of("sample-work", 1)),
+                new PartLine(
+                    "oil filter", 1, ENGINE, false, Optional.empty(), Map.of("sample-work", 1))),
+            SampleLines.written("engine oil 5W-30, 4.2\u00a0L", "rags")),
         List.of(new Sheet.TallyLine("undertray-flap", "undertray flap", ENGINE, 1, 3, 7)),
         List.of(
             check(Moment.BEFORE_LOWERING, "Wipe round plug and filter; both stay dry", 5, 6),
             check(Moment.BEFORE_MOVING, "Run the engine one minute; lamp out, no drip", 4),
             check(Moment.HAND_OVER, "Set the service display back and hang the oil tag")),
-        List.of(
-            new Support(
-                "whole",
-                new Statement.Written("two-post lift, bay 1"),
-                kilograms("1480"),
-                Optional.empty(),
-                Optional.empty(),
-                kilograms("3200"),
-                SampleLines.written("sill seam, four marked points"))),
         new TimeNeeded(25, 31, 38, 0, 0),
         Optional.empty(),
         SampleLines.written("Larkfell works data sheet 2, 2016"),
@@ -179,26 +182,20 @@ public final class Samples {
 
   /** The same sheet with another sequence and another torque table. */
   public static Sheet with(Sheet sheet, List<Section> sections, List<TorqueLine> torque) {
-    return with(sheet, sections, torque, sheet.cautions());
+    return with(sheet, sections, torque, sheet.safety().cautions());
   }
 
   public static Sheet with(
       Sheet sheet, List<Section> sections, List<TorqueLine> torque, List<CautionLine> cautions) {
     return new Sheet(
         sheet.heading(),
-        sheet.qualified(),
-        cautions,
+        new Sheet.Safety(sheet.safety().qualified(), cautions, sheet.safety().support()),
         sheet.evening(),
         sections,
         torque,
-        sheet.wrenches(),
-        sheet.sockets(),
-        sheet.tools(),
-        sheet.parts(),
-        sheet.consumables(),
+        sheet.equipment(),
         sheet.tally(),
         sheet.checks(),
-        sheet.support(),
         sheet.time(),
         sheet.notes(),
         sheet.sources(),

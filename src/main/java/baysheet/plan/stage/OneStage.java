@@ -108,19 +108,18 @@ final class OneStage {
     }
     return new Sheet(
         job.whole.heading(),
-        qualified(),
-        cautions,
+        new Sheet.Safety(qualified(), cautions, support()),
         from == 0 ? job.whole.evening() : List.of(),
         sections(),
         table,
-        Headings.wrenches(job.resolved, table),
-        job.sockets.between(from, to),
-        layOut.tools(rows, due),
-        parts(layOut),
-        layOut.consumables(union(table, installed), job.filled),
+        new Sheet.Equipment(
+            Headings.wrenches(job.resolved, table),
+            job.sockets.between(from, to),
+            layOut.tools(rows, due),
+            parts(layOut),
+            layOut.consumables(union(table, installed), job.filled)),
         job.whole.tally().stream().filter(line -> isOwn(line.on() - 1)).toList(),
         checks,
-        support(),
         new TimeEstimate(job.resolved).of(own, 0),
         job.whole.notes(),
         Headings.sources(job.resolved, table),
@@ -155,7 +154,7 @@ final class OneStage {
   /** A single-use fastener that a procedure lists as well goes on where it is tightened. */
   private List<PartLine> parts(ToolList layOut) {
     Set<String> fasteners =
-        job.whole.parts().stream()
+        job.whole.equipment().parts().stream()
             .filter(PartLine::fastener)
             .map(PartLine::part)
             .collect(Collectors.toSet());
@@ -166,7 +165,7 @@ final class OneStage {
 
   private List<QualifiedWork> qualified() {
     List<Statement> texts = checks.stream().map(CheckLine::text).toList();
-    return job.whole.qualified().stream()
+    return job.whole.safety().qualified().stream()
         .map(
             work ->
                 new QualifiedWork(
@@ -187,9 +186,9 @@ final class OneStage {
         .subList(from, to + 1)
         .forEach(at -> at.raised().forEach(place -> raised.add(place.word())));
     List<Support> these =
-        job.whole.support().stream().filter(one -> raised.contains(one.raised())).toList();
+        job.whole.safety().support().stream().filter(one -> raised.contains(one.raised())).toList();
     // A vehicle that is raised as a whole has a support for each axle, or one of its own name.
-    return raised.isEmpty() || !these.isEmpty() ? these : job.whole.support();
+    return raised.isEmpty() || !these.isEmpty() ? these : job.whole.safety().support();
   }
 
   private List<Sheet.Section> sections() {

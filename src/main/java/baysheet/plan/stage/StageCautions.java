@@ -28,7 +28,9 @@ final class StageCautions {
   }
 
   List<CautionLine> all() {
-    return job.whole.cautions().stream().flatMap(caution -> here(caution).stream()).toList();
+    return job.whole.safety().cautions().stream()
+        .flatMap(caution -> here(caution).stream())
+        .toList();
   }
 
   private List<Integer> own(List<Integer> steps) {

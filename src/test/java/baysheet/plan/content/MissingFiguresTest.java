@@ -112,7 +112,8 @@ class MissingFiguresTest {
         List.of(), entries(whole).stream().filter(it -> it.startsWith("coolant")).toList());
     assertTrue(Printed.evening(whole).stream().noneMatch(it -> it.contains("the book gives none")));
     assertTrue(
-        Printed.texts(whole, whole.consumables()).contains("coolant blue concentrate, 6.1\u00a0L"));
+        Printed.texts(whole, whole.equipment().consumables())
+            .contains("coolant blue concentrate, 6.1\u00a0L"));
   }
 
   @Test

@@ -89,8 +89,8 @@ class QualificationTest {
     Problems problems = new Problems();
     Sheet sheet =
         sheet(shop, problems).orElseThrow(() -> new AssertionError(problems.all().toString()));
-    assertEquals(1, sheet.qualified().size());
-    return sheet.qualified().get(0);
+    assertEquals(1, sheet.safety().qualified().size());
+    return sheet.safety().qualified().get(0);
   }
 
   private static Problem problem(ShopTexts shop) {
@@ -210,7 +210,7 @@ class QualificationTest {
     Resolved resolved = shop().resolve(JOB, problems).orElseThrow();
     Sheet sheet = Planner.plan(resolved, problems).orElseThrow();
     assertEquals(List.of(), PlanVerifier.faults(sheet, resolved));
-    QualifiedWork work = sheet.qualified().get(0);
+    QualifiedWork work = sheet.safety().qualified().get(0);
     List<QualifiedWork> byHolder =
         List.of(
             // Somebody without a certificate, somebody with another number, a step left out, and
@@ -292,7 +292,7 @@ class QualificationTest {
     Problems problems = new Problems();
     Resolved resolved = held("").resolve(JOB, problems).orElseThrow();
     Sheet sheet = Planner.plan(resolved, problems).orElseThrow();
-    QualifiedWork work = sheet.qualified().get(0);
+    QualifiedWork work = sheet.safety().qualified().get(0);
     for (QualifiedWork wrong :
         List.of(checked(work, List.of(), work.second()), checked(work, work.checks(), List.of()))) {
       assertTrue(!faults(sheet, resolved, wrong).isEmpty(), wrong::toString);
@@ -317,6 +317,6 @@ class QualificationTest {
   }
 
   private static List<String> faults(Sheet sheet, Resolved resolved, QualifiedWork wrong) {
-    return PlanVerifier.faults(Altered.with(sheet, "qualified", List.of(wrong)), resolved);
+    return PlanVerifier.faults(Altered.with(sheet, "safety.qualified", List.of(wrong)), resolved);
   }
 }

@@ -96,7 +96,7 @@ class SupportCheckTest {
     Optional<Sheet> sheet = Planner.plan(shop.resolved(JOB), problems);
     assertTrue(!problems.hasErrors(), problems.all().toString());
     Sheet made = sheet.orElseThrow();
-    return made.support().stream()
+    return made.safety().support().stream()
         .map(one -> carried(made, one))
         .collect(Collectors.joining("; "))
         .replace('\u00a0', ' ');
@@ -181,7 +181,7 @@ class SupportCheckTest {
 
   private static Optional<String> cargo(ShopTexts shop) {
     Sheet sheet = Planner.plan(shop.resolved(JOB), new Problems()).orElseThrow();
-    return sheet.support().get(0).cargo().map(it -> it.print().replace('\u00a0', ' '));
+    return sheet.safety().support().get(0).cargo().map(it -> it.print().replace('\u00a0', ' '));
   }
 
   @Test
