@@ -18,6 +18,15 @@ public sealed interface StepSource {
 
   Sheet.Phase phase();
 
+  /** Whether the planner has the parking brake applied with it. */
+  default boolean appliesBrake() {
+    return this instanceof HeightChange change
+        ? change.part() == HeightPart.BRAKE
+        : this instanceof Blocks blocks
+            && blocks.part().isOfBrake()
+            && blocks.part() != BlocksPart.LET_ROLL;
+  }
+
   /**
    * A step as a procedure writes it.
    *
@@ -289,6 +298,8 @@ public sealed interface StepSource {
     PADS,
     /** The arms that carry the pads cannot move out. */
     ARM_LOCKS,
+    /** The parking brake holds the vehicle from the moment its wheels touch the floor. */
+    BRAKE,
     /** The lift is raised until its locks let go. */
     FREE_LOCKS,
     /** A jack takes the vehicle off its stands. */

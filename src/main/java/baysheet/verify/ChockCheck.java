@@ -43,6 +43,12 @@ final class ChockCheck {
   /** Chocks at some wheel, nobody says which. */
   private boolean somewhere;
 
+  /** Parts of a parking brake that do not hold: off, slackened, or a motor in service mode. */
+  private final Set<ItemAt> slack = new HashSet<>();
+
+  private boolean braked;
+  private Height height = Height.GROUND;
+
   /** What must be chocked by the next step; the vehicle where any wheel will do. */
   private Set<Place> due = Set.of();
 
@@ -80,9 +86,30 @@ final class ChockCheck {
     if (step.source() instanceof StepSource.Blocks blocks) {
       blocks(step, blocks);
     }
+    brake(step);
     come(step, lowered(step));
     off.addAll(step.undo());
     off.removeAll(step.doUp());
+    height = step.height();
+  }
+
+  /** A vehicle whose wheels are just clear is not lowered unbraked where its brake holds. */
+  private void brake(Sheet.SheetStep step) {
+    step.undo().stream().filter(it -> resolved.thing(it).isOf("parking-brake")).forEach(slack::add);
+    step.disturb().stream()
+        .filter(it -> resolved.thing(it).isOf("electric-parking-brake"))
+        .forEach(slack::add);
+    slack.removeAll(step.doUp());
+    if (step.source().id().endsWith("/brake")) {
+      braked = true;
+      if (!slack.isEmpty()) {
+        fault(step, "applies a parking brake that does not hold: " + slack);
+      }
+    }
+    boolean lands = lift && height == Height.WHEELS_CLEAR && !supports(step.doUp()).isEmpty();
+    if (lands && !braked && slack.isEmpty()) {
+      fault(step, "lowers wheels that no parking brake holds");
+    }
   }
 
   private boolean isMet() {

@@ -201,7 +201,9 @@ final class HeightCheck {
     }
     // Directly ahead of the step with which a procedure lowers the vehicle.
     boolean alone = begins && change.part() == HeightPart.FREE_LOCKS && lift;
-    if (!alone) {
+    // It moves nothing; when it is due is for ChockCheck.
+    boolean brakes = begins && change.part() == HeightPart.BRAKE;
+    if (!alone && !brakes) {
       part(step, change, begins);
     }
     tried = change.part() == HeightPart.PUSH;

@@ -23,6 +23,10 @@ import java.util.stream.Stream;
 
 /** What catalogues say of how steps and checks leave the vehicle, played back to some step. */
 final class LeftStates {
+  /** Steps behind which no parking brake is released. */
+  private static final Set<String> BRAKED =
+      Set.of("height/wheels-clear/ground/brake", "blocks/apply-brake", "blocks/hold-still");
+
   private final Resolved resolved;
   private final Map<ItemAt, String> left = new HashMap<>();
 
@@ -55,9 +59,7 @@ final class LeftStates {
         && (blocks.part() == StepSource.BlocksPart.TAKE_OUT
             || blocks.part() == StepSource.BlocksPart.TAKE_OUT_AXLE)) {
       chocks(false, blocks.where());
-    } else if (step.source() instanceof StepSource.Blocks blocks
-        && blocks.part().isOfBrake()
-        && blocks.part() != StepSource.BlocksPart.LET_ROLL) {
+    } else if (BRAKED.contains(step.source().id())) {
       left.keySet().removeIf(item -> isOf(item.item(), "parking-brake"));
     }
   }

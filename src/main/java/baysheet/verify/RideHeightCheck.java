@@ -141,7 +141,10 @@ final class RideHeightCheck {
         sheet.steps().stream()
             .flatMap(step -> step.disturb().stream())
             .anyMatch(item -> resolved.thing(item).isOf("electric-parking-brake"));
+    boolean braked =
+        sheet.steps().stream().anyMatch(it -> it.source().id().endsWith("/ground/brake"));
     return all.stream()
+        .filter(part -> !braked || !part.equals("apply-brake"))
         .filter(part -> !armless || !part.startsWith("arm-locks"))
         .filter(
             part -> !service || !List.of("apply-brake", "let-roll", "hold-still").contains(part))

@@ -25,7 +25,7 @@ enum Phrase {
   PUT_UNDER_AXLE(
       "From the side, push a rated, solid block level under each %s wheel, all of one height"),
   LOWER_AXLE_ONTO("With nobody in or under it, lower the %s wheels onto the blocks"),
-  CHOCK("From outside, chock one wheel in front and behind"),
+  CHOCK("From the side, chock one wheel in front and behind at once"),
   CHOCK_AXLE("Chock both %s wheels in front and behind"),
   CHOCK_ON_BLOCKS(
       "Chock every wheel on its block in front and behind, 30 mm from the tyre",
@@ -44,11 +44,12 @@ enum Phrase {
           + " blocks"),
   NEXT_LOCKS("With nobody in or under it, raise the lift until it rests on its next locks"),
   TAKE_OUT("From the side, pull out the chocks and the blocks"),
-  LOWER_TO_FLOOR("With nobody in or under it, lower the vehicle to the floor"),
+  LOWER_TO_FLOOR("With nobody in or near it, lower the vehicle to the floor"),
   RAISE_AXLE_OFF("With nobody in or under it, raise the %s axle clear of its blocks with the jack"),
   TAKE_OUT_AXLE("From the side, pull out the chocks and blocks of the %s wheels"),
   LOWER_AXLE_TO_FLOOR("With nobody in or under it, lower the %s axle to the floor"),
-  LOOK_ROUND("Check that nobody is inside or under the vehicle and nothing is in its way"),
+  LOOK_ROUND(
+      "Check that nobody is inside, under, in front of or behind the vehicle and nothing is in its way"),
   PADS_UNDER(
       "Check that every lift pad is flat and centred under its lift point",
       "Check that every lift pad is flat and centered under its lift point"),

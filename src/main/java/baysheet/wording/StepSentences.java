@@ -85,6 +85,7 @@ public final class StepSentences {
       case LOOK -> Phrase.LOOK_ROUND;
       case PADS -> Phrase.PADS_UNDER;
       case ARM_LOCKS -> Phrase.ARM_LOCKS;
+      case BRAKE -> Phrase.HOLD_STILL;
       case FREE_LOCKS -> Phrase.FREE_LOCKS;
       case FREE_STANDS -> Phrase.FREE_STANDS;
       case TAKE_STANDS -> Phrase.TAKE_STANDS;

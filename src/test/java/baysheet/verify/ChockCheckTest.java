@@ -3,11 +3,13 @@ package baysheet.verify;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import baysheet.books.Height;
 import baysheet.plan.CaseFolders;
 import baysheet.plan.Planner;
 import baysheet.plan.SmallShop;
 import baysheet.report.Problems;
 import baysheet.resolve.Resolved;
+import baysheet.rules.Altered;
 import baysheet.sheet.CheckLine;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.StepSource;
@@ -84,11 +86,67 @@ class ChockCheckTest {
     assertEquals(
         List.of(
             "Hoist it",
-            "From outside, chock one wheel in front and behind",
+            "From the side, chock one wheel in front and behind at once",
             "From the side, remove every wheel chock from under the vehicle",
             "Refit the vehicle on its wheels",
-            "From outside, chock one wheel in front and behind"),
+            "From the side, chock one wheel in front and behind at once"),
         moves(SHOP.job("hoist", "run at vehicle")));
+  }
+
+  /** A shop with a brake of two parts, and a work that ends with its wheels just clear. */
+  private static SmallShop braked(String opening, String closing) {
+    return SHOP.with(
+            "catalogue/brake.yaml",
+            "items:\n"
+                + "  lever: {name: lever, kinds: [parking-brake]}\n"
+                + "  cable: {name: cable, kinds: [parking-brake]}\n"
+                + "  motor: {name: motor, kinds: [electric-parking-brake]}\n")
+        .procedure(
+            "spin",
+            "at: vehicle\nbehind: [raise]\n"
+                + "open: [{do: Open it, undo: one, height: working}, "
+                + opening
+                + "]\nclose:\n"
+                + "  - {do: Spin it, do-up: one, height: wheels-clear}\n"
+                + closing)
+        .job("hoist", "spin at vehicle");
+  }
+
+  private static List<String> lowering(SmallShop shop) {
+    List<String> ids = shop.sheet().steps().stream().map(step -> step.source().id()).toList();
+    return ids.subList(ids.indexOf("spin/close/1") + 1, ids.size());
+  }
+
+  /** It is in neutral, or its brake was released, and chocks lie only once it is down. */
+  @Test
+  void theParkingBrakeHoldsALiftedVehicleBeforeItsWheelsTouch() {
+    SmallShop shop = braked("{do: Release it, disturb: lever}", "");
+    List<String> down = lowering(shop);
+    int brake = down.indexOf("height/wheels-clear/ground/brake");
+    assertTrue(brake >= 0 && brake < down.indexOf("hoisted/open/1/back/feet"), down.toString());
+    int at = shop.at("From outside the vehicle, apply the parking brake");
+    assertFault(shop, steps -> steps.remove(at), "lowers wheels that no parking brake holds");
+  }
+
+  @Test
+  void aParkingBrakeThatDoesNotHoldIsNotTrusted() {
+    String hook = "  - {do: Hook it, do-up: cable, moment: on-the-ground}\n";
+    for (SmallShop shop :
+        List.of(
+            braked("{do: Unhook it, undo: cable}", hook),
+            braked("{do: Park it, disturb: motor}", ""))) {
+      assertTrue(lowering(shop).stream().noneMatch(id -> id.endsWith("/brake")));
+      assertFault(
+          shop,
+          steps -> {
+            StepSource brake =
+                new StepSource.HeightChange(
+                    Height.WHEELS_CLEAR, Height.GROUND, StepSource.HeightPart.BRAKE);
+            int clear = shop.at("Lower the vehicle until its wheels are just clear");
+            steps.add(clear + 1, Altered.with(steps.get(clear), "source", brake));
+          },
+          "applies a parking brake that does not hold");
+    }
   }
 
   /** What a garage's own raising procedure chocks is not chocked a second time. */

@@ -3,12 +3,15 @@ package baysheet.plan.graph;
 import baysheet.books.Bay;
 import baysheet.books.Height;
 import baysheet.books.Place;
+import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.TaskId;
 import baysheet.sheet.StepSource;
 import baysheet.sheet.StepSource.HeightPart;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /** Puts a step of its own where the vehicle must be brought to another height. */
@@ -20,6 +23,8 @@ public final class HeightSteps {
     List<PlacedStep> all = new ArrayList<>();
     Height height = Height.GROUND;
     PlannedStep raising = null;
+    Set<ItemAt> slack = new HashSet<>();
+    boolean braked = false;
     for (PlacedStep line : lines) {
       raising = Lifting.raises(resolved, line.step()) ? line.step() : raising;
       for (Height next : HeightPath.between(height, before(resolved, line, height))) {
@@ -28,15 +33,41 @@ public final class HeightSteps {
         }
         height = next;
       }
+      boolean lands = height == Height.WHEELS_CLEAR && Lifting.isLowering(resolved, line.step());
+      if (lands && slack.isEmpty() && !braked) {
+        all.add(
+            change(
+                raising,
+                new StepSource.HeightChange(height, Height.GROUND, HeightPart.BRAKE),
+                line));
+        braked = true;
+      }
       if (height == Height.WORKING && Lifting.lowers(resolved, line.step())) {
         StepSource.HeightChange free =
             new StepSource.HeightChange(height, Height.GROUND, HeightPart.FREE_LOCKS);
         all.add(change(raising, free, line));
       }
       height = line.height();
-      all.add(line);
+      if (!braked || !isBrakeApplied(line)) {
+        all.add(line);
+      }
+      Stream.concat(line.undo().stream(), line.disturb().stream())
+          .filter(item -> isSlack(resolved, line, item))
+          .forEach(slack::add);
+      slack.removeAll(line.doUp());
     }
     return all;
+  }
+
+  /** Whether a parking brake does not hold behind a line: off, slackened, or in service mode. */
+  private static boolean isSlack(Resolved resolved, PlacedStep line, ItemAt item) {
+    return resolved.thing(item).isOf("electric-parking-brake")
+        || (line.undo().contains(item) && resolved.thing(item).isOf("parking-brake"));
+  }
+
+  private static boolean isBrakeApplied(PlacedStep line) {
+    return line.step().source() instanceof StepSource.Blocks blocks
+        && blocks.part() == StepSource.BlocksPart.APPLY_BRAKE;
   }
 
   /** Whether nothing was done since the vehicle was tried with its wheels just clear. */

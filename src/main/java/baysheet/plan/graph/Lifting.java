@@ -6,6 +6,7 @@ import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.TaskId;
 import baysheet.sheet.Sheet;
+import baysheet.sheet.StepSource;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -30,9 +31,12 @@ public final class Lifting {
     return step.phase() == Sheet.Phase.OPEN && moves(resolved, step);
   }
 
-  /** Whether a step belongs to lowering, from the look round to what is done once it is down. */
+  /** Whether a step belongs to lowering, from the brake to what is done once it is down. */
   public static boolean isLowering(Resolved resolved, PlannedStep step) {
-    return step.phase() == Sheet.Phase.CLOSE && moves(resolved, step);
+    boolean brakes =
+        step.source() instanceof StepSource.HeightChange change
+            && change.part() == StepSource.HeightPart.BRAKE;
+    return brakes || (step.phase() == Sheet.Phase.CLOSE && moves(resolved, step));
   }
 
   private static boolean moves(Resolved resolved, PlannedStep step) {

@@ -129,12 +129,11 @@ final class Progress {
       open.addAll(MissingFigures.opened(resolved, step));
       MissingFigures.filled(resolved, step).forEach(open::remove);
     }
+    if (line.step().source().appliesBrake()) {
+      left.removeIf(item -> isOf(resolved.catalogue().items().get(item.item()), "parking-brake"));
+    }
     if (line.step().source() instanceof StepSource.Blocks blocks) {
       onBlocks = isBetweenBlocksSteps(blocks, index);
-      if (blocks.part() == StepSource.BlocksPart.APPLY_BRAKE
-          || blocks.part() == StepSource.BlocksPart.HOLD_STILL) {
-        left.removeIf(item -> isOf(resolved.catalogue().items().get(item.item()), "parking-brake"));
-      }
       if (blocks.part() == StepSource.BlocksPart.TAKE_OUT_AXLE
           || blocks.part() == StepSource.BlocksPart.TAKE_OUT) {
         chocks(false, blocks.where());
