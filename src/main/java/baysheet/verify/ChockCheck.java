@@ -46,7 +46,16 @@ final class ChockCheck {
   /** Parts of a parking brake that do not hold: off, slackened, or a motor in service mode. */
   private final Set<ItemAt> slack = new HashSet<>();
 
-  private boolean braked;
+  /** Procedures that raised it. */
+  private final Set<String> raising = new HashSet<>();
+
+  private boolean lowering;
+
+  /**
+   * How long the parking brake is applied: 0 not yet, 1 by the step before, 2 by an earlier one.
+   */
+  private int braked;
+
   private Height height = Height.GROUND;
 
   /** What must be chocked by the next step; the vehicle where any wheel will do. */
@@ -100,16 +109,25 @@ final class ChockCheck {
         .filter(it -> resolved.thing(it).isOf("electric-parking-brake"))
         .forEach(slack::add);
     slack.removeAll(step.doUp());
-    if (step.source().id().endsWith("/brake")) {
-      braked = true;
-      if (!slack.isEmpty()) {
-        fault(step, "applies a parking brake that does not hold: " + slack);
-      }
-    }
-    boolean lands = lift && height == Height.WHEELS_CLEAR && !supports(step.doUp()).isEmpty();
-    if (lands && !braked && slack.isEmpty()) {
+    boolean brakes = step.source().id().endsWith("/brake");
+    boolean lowers =
+        step.source().phase() == Sheet.Phase.CLOSE && raising.contains(step.procedure());
+    if (brakes && !slack.isEmpty()) {
+      fault(step, "applies a parking brake that does not hold: " + slack);
+    } else if (braked == 1 && !lowers) {
+      fault(step, "comes between the parking brake and lowering");
+    } else if (lowers
+        && !lowering
+        && height == Height.WHEELS_CLEAR
+        && slack.isEmpty()
+        && braked == 0) {
       fault(step, "lowers wheels that no parking brake holds");
     }
+    if (!supports(step.undo()).isEmpty()) {
+      raising.add(step.procedure());
+    }
+    braked = brakes ? 1 : Math.min(2, braked * 2);
+    lowering = lowers;
   }
 
   private boolean isMet() {
