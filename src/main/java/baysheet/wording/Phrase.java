@@ -16,14 +16,15 @@ enum Phrase {
   TAKE_CHOCKS("From the side, remove every wheel chock from under the vehicle"),
   RAISE_FOR_BLOCKS(
       "With nobody in or under it, raise the vehicle until solid blocks go under its wheels"),
-  PUT_UNDER("From the side, push a rated, solid block level under each wheel, all of one height"),
+  PUT_UNDER(
+      "From the side, push a rated, solid block level under each wheel, all of one height, with room for chocks"),
   LOWER_ONTO(
       "With nobody in or under it, lower the vehicle onto the blocks until every lift pad is"
           + " clear"),
   TAKE_CHOCKS_OF_AXLE("Remove the chocks of the %s wheels"),
   RAISE_AXLE("With nobody in or under it, raise the %s axle with the jack%s for solid blocks"),
   PUT_UNDER_AXLE(
-      "From the side, push a rated, solid block level under each %s wheel, all of one height"),
+      "From the side, push rated, solid blocks of one height, with room for chocks, level under both %s wheels"),
   LOWER_AXLE_ONTO("With nobody in or under it, lower the %s wheels onto the blocks"),
   CHOCK("From the side, chock one wheel in front and behind at once"),
   CHOCK_AXLE("Chock both %s wheels in front and behind"),
@@ -138,7 +139,9 @@ enum Phrase {
   PLUS_UNTIMED("%s, plus untimed %s"),
   STAGE("stage\u00a0%s of\u00a0%s"),
   AT_GROUND("The vehicle stands on its wheels"),
-  AT_WHEELS_CLEAR("The vehicle is on the lift with its wheels just clear of the floor"),
+  AT_WHEELS_CLEAR(
+      "The vehicle is on the lift with its wheels just clear, and on axle stands too for the break",
+      "The vehicle is on the lift with its wheels just clear, and on jack stands too for the break"),
   AT_WORKING("The vehicle is on the lift locks"),
   AT_STANDS("The vehicle is on axle stands", "The vehicle is on jack stands"),
   AT_BLOCKS("The vehicle stands on solid blocks under its wheels, in neutral"),

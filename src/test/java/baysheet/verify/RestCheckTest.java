@@ -3,6 +3,7 @@ package baysheet.verify;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import baysheet.books.Height;
 import baysheet.plan.Planner;
 import baysheet.plan.SmallShop;
 import baysheet.plan.stage.Division;
@@ -11,6 +12,7 @@ import baysheet.resolve.Resolved;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.StepSource;
 import baysheet.sheet.StepSource.BlocksPart;
+import baysheet.wording.Printed;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
@@ -82,6 +84,46 @@ class RestCheckTest {
     }
   }
 
+  /** No lock of a lift is so low. */
+  @Test
+  void withItsWheelsJustClearItRestsOnlyWhereNothingElseWillDo() {
+    Resolved resolved = low();
+    Sheet whole = planned(resolved);
+    int look = 1 + texts(whole).indexOf("Look");
+    // No page of nine steps reaches from the work at working height to that height again.
+    for (int page = look; page < whole.steps().size(); page++) {
+      List<Sheet> stages = divided(resolved, page).stages();
+      assertEquals(page <= 9, stages.stream().anyMatch(RestCheckTest::endsLow), page + " steps");
+    }
+  }
+
+  private static Resolved low() {
+    return SmallShop.empty()
+        .procedure(
+            "low",
+            "at: vehicle\nbehind: [raise]\n"
+                + "open: [{do: Open it, undo: one, height: working},"
+                + " {do: Prop it, disturb: stay, height: wheels-clear}]\n"
+                + "work: [{do: Look, height: wheels-clear}, {do: Touch, height: wheels-clear}]")
+        .job("hoist", "low at vehicle")
+        .resolved();
+  }
+
+  private static List<String> texts(Sheet sheet) {
+    return sheet.steps().stream().map(Printed::text).toList();
+  }
+
+  private static boolean endsLow(Sheet stage) {
+    return stage.steps().get(stage.steps().size() - 1).height() == Height.WHEELS_CLEAR;
+  }
+
+  private static Division.Divided divided(Resolved resolved, int page) {
+    return Division.of(
+        Planner.traced(resolved, new Problems()).orElseThrow().stages(),
+        1,
+        (sheet, room) -> sheet.steps().size() <= page);
+  }
+
   /** The longest stretch of a ride-height job is from lowering to the end. */
   @Test
   void aJobIsDividedOnItsBlocksWhereNothingElseWillDo() {
@@ -96,11 +138,7 @@ class RestCheckTest {
             .min(Integer::compare)
             .orElseThrow();
     int page = Math.max(firstOff - onTo, whole.steps().size() - firstOff + 1) + 6;
-    Division.Divided divided =
-        Division.of(
-            Planner.traced(resolved, new Problems()).orElseThrow().stages(),
-            1,
-            (sheet, room) -> sheet.steps().size() <= page);
+    Division.Divided divided = divided(resolved, page);
     assertTrue(
         divided.stages().stream()
             .flatMap(it -> it.stage().orElseThrow().leaving().stream())

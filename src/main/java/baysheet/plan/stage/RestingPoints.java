@@ -57,10 +57,10 @@ final class RestingPoints {
     JACKED,
     /** It stands on solid blocks, every wheel is chocked and nothing on it is loose. */
     ON_BLOCKS,
-    /** The wheels are just clear of the floor, lower than any lock of the lift. */
-    LOW,
     /** On blocks some fasteners, named on both sheets, still wait for their final torque. */
-    WAITING_ON_BLOCKS
+    WAITING_ON_BLOCKS,
+    /** The wheels are just clear, lower than any lock: for the break axle stands go under it. */
+    LOW
   }
 
   private RestingPoints(
