@@ -104,6 +104,10 @@ final class RideHeightCheck {
     if (!around) {
       faults.add("blocks do not go under, and out, around ride height");
     }
+    tightened.stream()
+        .map(i -> printed.steps().get(i))
+        .filter(step -> !step.hold())
+        .forEach(step -> faults.add("nobody looks at step " + step.n() + " while it is reached"));
     measured(sheet, resolved, first, faults);
     return faults;
   }

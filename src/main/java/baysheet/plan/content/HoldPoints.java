@@ -1,6 +1,7 @@
 package baysheet.plan.content;
 
 import baysheet.plan.graph.Lifting;
+import baysheet.plan.graph.PhaseAssigner;
 import baysheet.plan.graph.PlacedStep;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
@@ -57,6 +58,7 @@ public final class HoldPoints {
   boolean at(int index) {
     return lines.get(index).step().hold()
         || doubts(index)
+        || PhaseAssigner.isAtRideHeight(resolved, lines.get(index))
         || (resolved.with().isPresent() && forApprentice(index));
   }
 

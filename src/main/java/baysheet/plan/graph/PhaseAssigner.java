@@ -173,7 +173,7 @@ public final class PhaseAssigner {
     List<PlacedStep> all = new ArrayList<>();
     boolean up = false;
     for (PlacedStep line : finals) {
-      if (!up && isAtRideHeight(line)) {
+      if (!up && isAtRideHeight(resolved, line)) {
         all.addAll(blocks(line.step(), true));
         all.addAll(measuredAgain(finals));
         up = true;
@@ -191,7 +191,8 @@ public final class PhaseAssigner {
   private List<PlacedStep> measuredAgain(List<PlacedStep> finals) {
     Map<Place, PlacedStep> again = new TreeMap<>();
     for (PlacedStep line : finals) {
-      for (PlannedStep step : isAtRideHeight(line) ? line.all() : List.<PlannedStep>of()) {
+      for (PlannedStep step :
+          isAtRideHeight(resolved, line) ? line.all() : List.<PlannedStep>of()) {
         order.stream()
             .filter(it -> it.place() == step.place())
             .filter(it -> it.entries().stream().anyMatch(PlannedStep::isHeight))
@@ -221,7 +222,8 @@ public final class PhaseAssigner {
     return Stream.concat(all, step.uses().stream()).toList();
   }
 
-  private boolean isAtRideHeight(PlacedStep line) {
+  /** Whether a line gives something its final torque at ride height. */
+  public static boolean isAtRideHeight(Resolved resolved, PlacedStep line) {
     return line.tighten().stream()
         .anyMatch(
             item ->
