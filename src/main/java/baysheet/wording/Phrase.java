@@ -24,7 +24,7 @@ enum Phrase {
   TAKE_CHOCKS_OF_AXLE("Remove the chocks of the %s wheels"),
   RAISE_AXLE("With nobody in or under it, raise the %s axle with the jack%s for solid blocks"),
   PUT_UNDER_AXLE(
-      "From the side, push rated, solid blocks of one height, with room for chocks, level under both %s wheels"),
+      "From the side, push rated, solid blocks, all of one height with room for chocks, level under both %s wheels"),
   LOWER_AXLE_ONTO("With nobody in or under it, lower the %s wheels onto the blocks"),
   CHOCK("From the side, chock one wheel in front and behind at once"),
   CHOCK_AXLE("Chock both %s wheels in front and behind"),
