@@ -180,7 +180,7 @@ public final class Division {
 
     Optional<List<Sheet>> run(int least) {
       for (int repeat = 0; repeat < MOST_REPEATS; repeat++) {
-        Optional<List<Integer>> cuts = fewest().flatMap(longest -> best(longest, least));
+        Optional<List<Integer>> cuts = best(least).or(() -> more(least));
         if (cuts.isEmpty()) {
           return Optional.empty();
         }
@@ -223,14 +223,19 @@ public final class Division {
       return cuts.size() - 1 > MOST ? Optional.empty() : Optional.of(cuts);
     }
 
-    /** The best boundaries, both ends among them. */
-    private Optional<List<Integer>> best(List<Integer> longest, int least) {
-      int stages = Math.max(longest.size() - 1, least);
-      return new BestCuts(bounds, stages, shortOnes, this::fits)
-          .find(() -> asked > MOST_ASKED)
-          .or(
-              () ->
-                  Optional.of(longest).filter(it -> asked > MOST_ASKED && stages == it.size() - 1));
+    /** The best boundaries of so many stages, both ends among them. */
+    private Optional<List<Integer>> best(int stages) {
+      return new BestCuts(bounds, stages, shortOnes, this::fits).find(() -> asked > MOST_ASKED);
+    }
+
+    /** The same of the fewest stages that will do, where those that are wanted will not. */
+    private Optional<List<Integer>> more(int least) {
+      return fewest()
+          .filter(longest -> longest.size() > least)
+          .flatMap(
+              longest ->
+                  best(longest.size() - 1)
+                      .or(() -> Optional.of(longest).filter(it -> asked > MOST_ASKED)));
     }
   }
 
