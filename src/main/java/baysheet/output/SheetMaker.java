@@ -95,9 +95,7 @@ public final class SheetMaker {
    * problems with errors were added.
    */
   public List<Sheet> stages(Resolved resolved, TracedPlan plan, Path file, Problems problems) {
-    return pages(file, Revision.FIRST, problems).of(plan.stages(), resolved.job().stages()).stream()
-        .map(MadeSheet::sheet)
-        .toList();
+    return pages(file, Revision.FIRST, problems).sheets(plan.stages(), resolved.job().stages());
   }
 
   private List<MadeSheet> made(

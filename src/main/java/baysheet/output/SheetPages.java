@@ -22,7 +22,6 @@ import baysheet.sheet.Sheet;
 import baysheet.template.Layouts;
 import baysheet.wording.SheetText;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -44,17 +43,11 @@ public record SheetPages(
   List<MadeSheet> of(StageSheets stages, Optional<Located<Integer>> wanted) {
     Sheet whole = onPaper(stages.whole());
     SheetId id = SheetId.of(whole);
-    Optional<Form> form = form(whole, id, problems);
+    Optional<Form> form = printable(whole, id);
     if (form.isEmpty()) {
       return List.of();
     }
-    List<MissingGlyph> missing = MissingGlyph.in(form.get(), fonts);
-    if (!missing.isEmpty()) {
-      report().missingGlyphs(missing, problems);
-      return List.of();
-    }
-    int least = wanted.map(Located::value).orElse(1);
-    if (least == 1) {
+    if (least(wanted) == 1) {
       PageFit fit = PageFit.fit(form.get(), fonts);
       if (fit instanceof PageFit.Fitted fitted) {
         return List.of(made(whole, id, fitted));
@@ -63,31 +56,55 @@ public record SheetPages(
         return List.of();
       }
     }
-    Divided divided = Division.of(stages, least, this::fits);
+    return divided(stages, wanted).stream().flatMap(stage -> made(stage).stream()).toList();
+  }
+
+  /** The sheets of a job, whose pages nobody wants; none when problems with errors were added. */
+  List<Sheet> sheets(StageSheets stages, Optional<Located<Integer>> wanted) {
+    if (least(wanted) == 1) {
+      return of(stages, wanted).stream().map(MadeSheet::sheet).toList();
+    }
+    Sheet whole = onPaper(stages.whole());
+    return printable(whole, SheetId.asWide(whole))
+        .map(form -> divided(stages, wanted))
+        .orElse(List.of());
+  }
+
+  private static int least(Optional<Located<Integer>> wanted) {
+    return wanted.map(Located::value).orElse(1);
+  }
+
+  /** The form of the whole job, all of whose characters can be printed. */
+  private Optional<Form> printable(Sheet whole, SheetId id) {
+    Optional<Form> form = form(whole, id, problems);
+    List<MissingGlyph> missing = form.map(it -> MissingGlyph.in(it, fonts)).orElse(List.of());
+    if (!missing.isEmpty()) {
+      report().missingGlyphs(missing, problems);
+    }
+    return form.filter(it -> missing.isEmpty());
+  }
+
+  private List<Sheet> divided(StageSheets stages, Optional<Located<Integer>> wanted) {
+    Divided divided = Division.of(stages, least(wanted), this::fits);
     if (divided.stages().isEmpty()) {
       report().undivided(divided.tooLong(), problems);
     }
     wanted
         .filter(it -> !divided.stages().isEmpty() && divided.stages().size() < it.value())
         .ifPresent(it -> problems.add(fewer(it, divided.stages().size())));
-    List<MadeSheet> made = new ArrayList<>();
-    divided.stages().forEach(stage -> add(made, onPaper(stage)));
-    return made;
+    List<Sheet> sheets = divided.stages().stream().map(this::onPaper).toList();
+    sheets.forEach(sheet -> nameTaken(sheet).ifPresent(problems::add));
+    return sheets;
   }
 
-  private void add(List<MadeSheet> made, Sheet sheet) {
-    nameTaken(sheet).ifPresent(problems::add);
+  private Optional<MadeSheet> made(Sheet sheet) {
     SheetId id = SheetId.of(sheet);
-    form(sheet, id, problems)
-        .map(form -> PageFit.fit(form, fonts))
-        .ifPresent(
-            fit -> {
-              if (fit instanceof PageFit.Fitted fitted) {
-                made.add(made(sheet, id, fitted));
-              } else {
-                report().unfit(fit, problems);
-              }
-            });
+    Optional<PageFit> fit = form(sheet, id, problems).map(form -> PageFit.fit(form, fonts));
+    if (fit.isPresent() && fit.get() instanceof PageFit.Fitted fitted) {
+      return Optional.of(made(sheet, id, fitted));
+    }
+    fit.ifPresent(it -> report().unfit(it, problems));
+    return Optional.empty();
   }
 
   private Sheet onPaper(Sheet sheet) {
