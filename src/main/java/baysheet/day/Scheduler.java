@@ -16,14 +16,16 @@ public final class Scheduler {
   /** Seeds the sampling. Any number will do; it must only stay the same. */
   private static final long SEED = 20_260_302L;
 
-  private final DayPlan plan;
+  private final SerialSchedule forward;
+  private final SerialSchedule backward;
   private final int[] latestFinish;
   private Timetable best;
 
   private Scheduler(DayPlan plan) {
-    this.plan = plan;
+    this.forward = new SerialSchedule(plan);
+    this.backward = new SerialSchedule(reversed(plan));
     this.latestFinish = latestFinish(plan);
-    this.best = improved(SerialSchedule.of(plan, soonestFirst(), false), false);
+    this.best = improved(forward.of(soonestFirst(), false), false);
   }
 
   /**
@@ -48,7 +50,7 @@ public final class Scheduler {
   }
 
   private void offer(double[] priority, boolean mayPause) {
-    Timetable other = improved(SerialSchedule.of(plan, priority, mayPause), mayPause);
+    Timetable other = improved(forward.of(priority, mayPause), mayPause);
     // An equal one as well, so that the search does not stay at one place.
     if (other.score().compareTo(best.score()) <= 0) {
       best = other;
@@ -144,13 +146,13 @@ public final class Scheduler {
     for (int i = 0; i < latestFirst.length; i++) {
       latestFirst[i] = timetable.end(i);
     }
-    Timetable late = SerialSchedule.of(reversed(plan), latestFirst, mayPause);
+    Timetable late = backward.of(latestFirst, mayPause);
     double[] earliestFirst = new double[latestFinish.length];
     for (int i = 0; i < earliestFirst.length; i++) {
       // In the reversed plan what ends last starts first.
       earliestFirst[i] = late.end(i);
     }
-    return SerialSchedule.of(plan, earliestFirst, mayPause);
+    return forward.of(earliestFirst, mayPause);
   }
 
   /** The same plan seen from its end. Earliest starts do not count there. */

@@ -2,6 +2,7 @@ package baysheet.day;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,25 +18,32 @@ final class SerialSchedule {
 
   private final DayPlan plan;
   private final Map<String, Integer> positions;
-  private final Map<String, int[]> used = new HashMap<>();
-  private final boolean mayPause;
-  private final int[] starts;
-  private final List<List<Integer>> pauses;
-  private final List<List<String>> chosen;
+  private final Map<String, Profile> profiles = new HashMap<>();
 
-  private SerialSchedule(DayPlan plan, boolean mayPause) {
+  /** What each activity needs, in the order of its uses. */
+  private final List<List<Need>> needs = new ArrayList<>();
+
+  private final int[] starts;
+  private final List<List<Integer>> pauses = new ArrayList<>();
+  private final List<List<String>> chosen = new ArrayList<>();
+  private boolean mayPause;
+
+  SerialSchedule(DayPlan plan) {
     this.plan = plan;
-    this.mayPause = mayPause;
     this.positions = plan.positions();
     this.starts = new int[plan.activities().size()];
-    Arrays.fill(starts, -1);
-    this.pauses = new ArrayList<>();
-    this.chosen = new ArrayList<>();
-    for (int i = 0; i < starts.length; i++) {
+    plan.capacity().forEach((id, units) -> profiles.put(id, new Profile(id, units)));
+    for (Activity activity : plan.activities()) {
+      needs.add(activity.uses().stream().map(use -> need(activity, use)).toList());
       pauses.add(List.of());
       chosen.add(List.of());
     }
-    plan.capacity().keySet().forEach(resource -> used.put(resource, new int[256]));
+  }
+
+  private Need need(Activity activity, Activity.Use use) {
+    List<Profile> anyOf = use.anyOf().stream().map(profiles::get).toList();
+    boolean first = activity.rests().stream().allMatch(rest -> use.from() < rest);
+    return new Need(anyOf, use.from(), use.to(), activity.part(use), first);
   }
 
   /**
@@ -43,15 +51,16 @@ final class SerialSchedule {
    *
    * @param priority the higher of two activities that may both be placed comes first; of equals the
    *     one that is written first
-   * @param mayPause whether activities pause at their rests where they would have to wait
+   * @param pausing whether activities pause at their rests where they would have to wait
    */
-  static Timetable of(DayPlan plan, double[] priority, boolean mayPause) {
-    SerialSchedule schedule = new SerialSchedule(plan, mayPause);
+  Timetable of(double[] priority, boolean pausing) {
+    mayPause = pausing;
+    Arrays.fill(starts, -1);
+    profiles.values().forEach(Profile::clear);
     for (int placed = 0; placed < priority.length; placed++) {
-      schedule.place(schedule.next(priority));
+      place(next(priority));
     }
-    return new Timetable(
-        plan, Arrays.stream(schedule.starts).boxed().toList(), schedule.pauses, schedule.chosen);
+    return new Timetable(plan, Arrays.stream(starts).boxed().toList(), pauses, chosen);
   }
 
   private int next(double[] priority) {
@@ -84,9 +93,8 @@ final class SerialSchedule {
     }
     int last = start + LONGEST_WAIT;
     while (true) {
-      Placing placing = new Placing(activity, start, pauses(activity, start));
-      int free = soonestFree(placing);
-      if (free == start && take(placing, List.of())) {
+      int free = soonestFree(position, start);
+      if (free == start && take(new Placing(position, activity, start, pauses(position, start)))) {
         break;
       }
       start = Math.max(free, start + 1);
@@ -97,32 +105,54 @@ final class SerialSchedule {
     }
   }
 
+  /**
+   * A use of an activity.
+   *
+   * @param part of the activity, as {@link Activity#part} counts them
+   * @param first whether it begins before the activity can pause
+   */
+  private record Need(List<Profile> anyOf, int from, int to, int part, boolean first) {
+    /** The first start of work without a pause at which it has a resource. */
+    int soonestFree(int start) {
+      int first = Integer.MAX_VALUE;
+      for (Profile resource : anyOf) {
+        int full = resource.lastFull(start + from, start + to);
+        if (full < 0) {
+          return start;
+        }
+        first = Math.min(first, full + 1 - from);
+      }
+      return first;
+    }
+  }
+
   /** An activity at a start that is tried. */
-  private record Placing(Activity activity, int start, List<Integer> pauses) {
-    int from(Activity.Use use) {
-      return start + activity.elapsed(pauses, use.from(), true);
+  private record Placing(int position, Activity activity, int start, List<Integer> pauses) {
+    int from(Need need) {
+      return start + activity.elapsed(pauses, need.from(), true);
     }
 
-    int to(Activity.Use use) {
-      return start + activity.elapsed(pauses, use.to(), false);
+    int to(Need need) {
+      return start + activity.elapsed(pauses, need.to(), false);
     }
   }
 
   /** How long the activity pauses at each rest so that its next part finds what it needs. */
-  private List<Integer> pauses(Activity activity, int start) {
-    if (!mayPause || activity.rests().isEmpty()) {
+  private List<Integer> pauses(int position, int start) {
+    int rests = plan.activities().get(position).rests().size();
+    if (!mayPause || rests == 0) {
       return List.of();
     }
     List<Integer> found = new ArrayList<>();
     int shift = start;
-    for (int part = 1; part <= activity.rests().size(); part++) {
+    for (int part = 1; part <= rests; part++) {
       int begin = shift;
       int last = -1;
       while (last < shift && shift - begin < LONGEST_WAIT) {
         last = shift;
-        for (Activity.Use use : activity.uses()) {
-          if (activity.part(use) == part) {
-            shift = Math.max(shift, soonestFree(use, shift));
+        for (Need need : needs.get(position)) {
+          if (need.part() == part) {
+            shift = Math.max(shift, need.soonestFree(shift));
           }
         }
       }
@@ -131,78 +161,98 @@ final class SerialSchedule {
     return found;
   }
 
-  /** The first start at which every use, looked at alone, has a resource. */
-  private int soonestFree(Placing placing) {
-    int soonest = placing.start();
-    for (Activity.Use use : placing.activity().uses()) {
-      int part = placing.activity().part(use);
-      if (placing.pauses().isEmpty() || part == 0) {
-        soonest = Math.max(soonest, soonestFree(use, placing.start()));
-      } else if (part < 0
-          && use.anyOf().stream()
-              .allMatch(it -> lastFullMinute(it, placing.from(use), placing.to(use)) >= 0)) {
-        soonest = Math.max(soonest, placing.start() + 1);
+  /**
+   * The first start at which every use, looked at alone, has a resource for as long as it takes
+   * without a pause. What begins after a rest can wait there.
+   */
+  private int soonestFree(int position, int start) {
+    int soonest = start;
+    for (Need need : needs.get(position)) {
+      if (!mayPause || need.first()) {
+        soonest = Math.max(soonest, need.soonestFree(start));
       }
     }
     return soonest;
   }
 
-  /** The first start of work without a pause at which a use has a resource. */
-  private int soonestFree(Activity.Use use, int start) {
-    int first = Integer.MAX_VALUE;
-    for (String resource : use.anyOf()) {
-      int full = lastFullMinute(resource, start + use.from(), start + use.to());
-      first = Math.min(first, full < 0 ? start : full + 1 - use.from());
+  /** Takes a resource for each use; takes none where not all are free. */
+  private boolean take(Placing placing) {
+    List<Need> all = needs.get(placing.position());
+    for (Need need : all) {
+      if (need.part() < 0 && isNoneFree(need, placing.from(need), placing.to(need))) {
+        return false;
+      }
     }
-    return first;
+    return take(placing, new String[all.size()], 0);
   }
 
-  /** Takes a resource for each use from the given one on; takes none where not all are free. */
-  private boolean take(Placing placing, List<String> taken) {
-    if (taken.size() == placing.activity().uses().size()) {
-      int position = positions.get(placing.activity().id());
+  private static boolean isNoneFree(Need need, int from, int to) {
+    for (Profile resource : need.anyOf()) {
+      if (resource.lastFull(from, to) < 0) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** The same from the given use on. */
+  private boolean take(Placing placing, String[] taken, int use) {
+    int position = placing.position();
+    if (use == taken.length) {
       starts[position] = placing.start();
       pauses.set(position, placing.pauses());
-      chosen.set(position, taken);
+      chosen.set(position, List.of(taken));
       return true;
     }
-    Activity.Use use = placing.activity().uses().get(taken.size());
-    int from = placing.from(use);
-    int to = placing.to(use);
-    for (String resource : use.anyOf()) {
-      if (lastFullMinute(resource, from, to) < 0) {
-        book(resource, from, to, 1);
-        List<String> more = new ArrayList<>(taken);
-        more.add(resource);
-        if (take(placing, more)) {
+    Need need = needs.get(position).get(use);
+    int from = placing.from(need);
+    int to = placing.to(need);
+    for (Profile resource : need.anyOf()) {
+      if (resource.lastFull(from, to) < 0) {
+        resource.book(from, to, 1);
+        taken[use] = resource.id;
+        if (take(placing, taken, use + 1)) {
           return true;
         }
-        book(resource, from, to, -1);
+        resource.book(from, to, -1);
       }
     }
     return false;
   }
 
-  /** The last minute of a stretch at which no unit is left; −1 where there is none. */
-  private int lastFullMinute(String resource, int from, int to) {
-    int[] profile = used.get(resource);
-    int capacity = plan.capacity().get(resource);
-    for (int minute = Math.min(to, profile.length) - 1; minute >= from; minute--) {
-      if (profile[minute] >= capacity) {
-        return minute;
-      }
-    }
-    return -1;
-  }
+  /** How many units of a resource are in use at each minute. */
+  private static final class Profile {
+    private final String id;
+    private final int capacity;
+    private int[] used = new int[256];
 
-  private void book(String resource, int from, int to, int units) {
-    int[] profile = used.get(resource);
-    if (to > profile.length) {
-      profile = Arrays.copyOf(profile, Math.max(to, 2 * profile.length));
-      used.put(resource, profile);
+    /** The minutes at which no unit is left. */
+    private final BitSet full = new BitSet();
+
+    Profile(String id, int capacity) {
+      this.id = id;
+      this.capacity = capacity;
     }
-    for (int minute = from; minute < to; minute++) {
-      profile[minute] += units;
+
+    void clear() {
+      Arrays.fill(used, 0);
+      full.clear();
+    }
+
+    /** The last minute of a stretch at which no unit is left; −1 where there is none. */
+    int lastFull(int from, int to) {
+      int minute = full.previousSetBit(to - 1);
+      return minute < from ? -1 : minute;
+    }
+
+    void book(int from, int to, int units) {
+      if (to > used.length) {
+        used = Arrays.copyOf(used, Math.max(to, 2 * used.length));
+      }
+      for (int minute = from; minute < to; minute++) {
+        used[minute] += units;
+        full.set(minute, used[minute] >= capacity);
+      }
     }
   }
 }
