@@ -109,7 +109,7 @@ mkdir "%new%" 2>nul || goto done
 rem Two versions that are used side by side keep their archives, so only age decides. Java makes its
 rem archives read-only, which "del" passes over without /f. One that is in use stays.
 forfiles /p "%cache%" /m *.jsa /d -60 /c "cmd /c del /f /q @path" >nul 2>&1
-"%java%" "-XX:ArchiveClassesAtExit=%new%\jsa" %options% -jar "%jar%" sheets "%home%\jobs\2026-03-02\2402.yaml" -o "%new%\out" >nul 2>&1
+"%java%" "-XX:ArchiveClassesAtExit=%new%\jsa" %options% -cp "%jar%" baysheet.cli.FirstRuns "%home%\jobs\2026-03-02" "%home%\jobs\2026-03-03" "%new%\out" >nul 2>&1
 if not exist "%new%\jsa" type nul >"%new%\jsa"
 move /y "%new%\jsa" "%archive%" >nul 2>&1
 rmdir /s /q "%new%" 2>nul

@@ -108,7 +108,11 @@ class LauncherIT {
   @Test
   void theFirstSheetsMakeAnArchiveWhichLaterRunsUse() throws IOException {
     assertEquals(1, archives(usedHome).size(), archives(usedHome).toString());
-    assertTrue(Files.size(archives(usedHome).get(0)) > 1_000_000);
+    String archive = Files.readString(archives(usedHome).get(0), StandardCharsets.ISO_8859_1);
+    assertTrue(archive.length() > 1_000_000);
+    // Of both commands that a garage waits for.
+    assertTrue(archive.contains("baysheet/cli/SheetsCommand"));
+    assertTrue(archive.contains("baysheet/cli/DayCommand"));
     assertTrue(archives(usedHome).get(0).toString().endsWith(".jsa"));
     environment.put("HOME", usedHome.toString());
     environment.put("JAVA_HOME", watched("17.0.1").toString());
