@@ -147,7 +147,7 @@ public final class ScanFile {
     try {
       reader.setInput(in, false, true);
       int count = reader.getNumImages(true);
-      pages.count(count);
+      count(count);
       for (int i = 0; i < count; i++) {
         int index = i;
         page(
@@ -167,7 +167,7 @@ public final class ScanFile {
         Loader.loadPDF(file.toFile(), IOUtils.createTempFileOnlyStreamCache())) {
       PDFRenderer renderer = new PDFRenderer(document);
       renderer.setSubsamplingAllowed(true);
-      pages.count(document.getNumberOfPages());
+      count(document.getNumberOfPages());
       for (int i = 0; i < document.getNumberOfPages(); i++) {
         int index = i;
         FilledForm form = FilledForm.of(document, document.getPage(index));
@@ -179,6 +179,13 @@ public final class ScanFile {
                 : (number, picture) -> pages.form(number, picture, form));
       }
     }
+  }
+
+  private void count(int count) throws IOException {
+    if (count < 1) {
+      throw new Unfit("it has no page");
+    }
+    pages.count(count);
   }
 
   /** A picture that may fail to be read. */

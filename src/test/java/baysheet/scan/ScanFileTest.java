@@ -247,6 +247,20 @@ class ScanFileTest {
     assertTrue(Read.of(folder.resolve("absent.pdf")).unread.get(0).contains("cannot be read: "));
   }
 
+  @Test
+  void aFileWithoutPagesIsSaid() throws IOException {
+    Path pdf = folder.resolve("empty.pdf");
+    try (PDDocument document = new PDDocument()) {
+      document.save(pdf.toFile());
+    }
+    Path gif = folder.resolve("empty.gif");
+    Files.writeString(gif, "GIF89a\1\0\1\0\0\0\0;", StandardCharsets.ISO_8859_1);
+    for (Path file : List.of(pdf, gif)) {
+      assertEquals(
+          List.of("0 the file cannot be read: it has no page"), Read.of(file).unread, file + "");
+    }
+  }
+
   /** Reading a pipe waits for a writer that may never come. */
   @Test
   @DisabledOnOs(OS.WINDOWS)
