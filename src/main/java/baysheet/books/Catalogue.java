@@ -61,6 +61,7 @@ public record Catalogue(
    * @param back wording for putting it back
    * @param fluid what a circuit is filled with, as spec books call it
    * @param left how a step that touches it leaves the vehicle until it is put back
+   * @param usual how a fastener is tightened where no book says it
    */
   public record Item(
       Located<String> name,
@@ -70,6 +71,7 @@ public record Catalogue(
       Optional<Located<String>> back,
       Optional<Located<String>> fluid,
       Optional<Located<String>> left,
+      Optional<Located<FastenerText>> usual,
       Span at) {
     public Item {
       kinds = List.copyOf(kinds);
@@ -86,6 +88,7 @@ public record Catalogue(
           own.back.or(() -> back),
           own.fluid.or(() -> fluid),
           own.left.or(() -> left),
+          own.usual.or(() -> usual),
           own.at);
     }
   }

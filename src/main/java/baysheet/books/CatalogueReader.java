@@ -234,11 +234,12 @@ public final class CatalogueReader {
     Optional<Located<String>> back = map.optional("back", ValueReaders.text());
     Optional<Located<String>> fluid = map.optional("fluid", ValueReaders.name());
     Optional<Located<String>> left = map.optional("left", ValueReaders.text());
+    Optional<Located<FastenerText>> usual = map.optional("usual", FastenerReader.USUAL);
     return map.build(
         () ->
             name ->
                 new Catalogue.Item(
-                    name, british.get(), american, kinds, back, fluid, left, map.at()));
+                    name, british.get(), american, kinds, back, fluid, left, usual, map.at()));
   }
 
   private static Optional<Words.Unnamed<Catalogue.Caution>> caution(MapReader map) {

@@ -33,6 +33,18 @@ final class FastenerReader {
   static final ValueReader<FastenerText> PARTIAL =
       ValueReaders.record("a fastener", map -> read(map, false));
 
+  /** What is usual of a fastener: only how it is tightened, never a figure. */
+  static final ValueReader<FastenerText> USUAL =
+      ValueReaders.record(
+          "what is usual",
+          map -> {
+            Optional<Located<Fastener.Order>> order = map.optional("order", FastenerReader.ORDER);
+            Optional<Located<Fastener.Moment>> moment = map.optional("final", FastenerReader.FINAL);
+            FastenerText text = FastenerText.usual(order, moment, map.at());
+            FastenerCheck.check(text, map.problems());
+            return map.build(() -> text);
+          });
+
   /** The largest set on a car, of sump screws, is some thirty; beyond this a digit was doubled. */
   private static final int MOST_FASTENERS = 99;
 
@@ -82,7 +94,7 @@ final class FastenerReader {
     return new FastenerText(
         figure(map, FastenerText.COUNT, COUNT, whole, unknown),
         figure(map, FastenerText.THREAD, Figures.thread(), false, unknown),
-        map.optional("class", Figures.strength()),
+        figure(map, FastenerText.CLASS, Figures.strength(), false, unknown),
         figure(map, FastenerText.HEAD, Figures.head(), false, unknown),
         whole ? map.required("torque", TORQUE) : map.optional("torque", TORQUE),
         map.optional("order", ORDER),

@@ -13,6 +13,7 @@ import baysheet.torque.Treatment;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -31,7 +32,7 @@ import java.util.stream.Stream;
  * @param reach an adapter between wrench and fastener
  * @param deep whether only a deep socket reaches it
  * @param source where this value comes from; otherwise the book's source stands
- * @param unknown the keys with {@code unknown} in place of a count, a thread or a head
+ * @param unknown the keys with {@code unknown} in place of a count, a thread, a class or a head
  */
 public record FastenerText(
     Optional<Located<Integer>> count,
@@ -54,11 +55,42 @@ public record FastenerText(
     Span at) {
   static final String COUNT = "count";
   static final String THREAD = "thread";
+  static final String CLASS = "class";
   static final String HEAD = "head";
 
   public FastenerText {
     remarks = List.copyOf(remarks);
     unknown = List.copyOf(unknown);
+  }
+
+  /** What is usual of a fastener of this name, wherever a book says nothing else. */
+  static FastenerText usual(
+      Optional<Located<Fastener.Order>> order, Optional<Located<Fastener.Moment>> moment, Span at) {
+    return new FastenerText(
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        order,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        moment,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        List.of(),
+        Optional.empty(),
+        List.of(),
+        at);
+  }
+
+  /** Whether what is usual says something that is not written. */
+  public boolean lacks(FastenerText usual) {
+    return (order.isEmpty() && usual.order.isPresent())
+        || (moment.isEmpty() && usual.moment.isPresent());
   }
 
   /**
@@ -69,7 +101,7 @@ public record FastenerText(
     return new FastenerText(
         over(COUNT, count, base.count),
         over(THREAD, thread, base.thread),
-        strength.or(base::strength),
+        over(CLASS, strength, base.strength),
         over(HEAD, head, base.head),
         tightening.or(base::tightening),
         order.or(base::order),
@@ -103,6 +135,7 @@ public record FastenerText(
         switch (key) {
           case COUNT -> count;
           case THREAD -> thread;
+          case CLASS -> strength;
           case HEAD -> head;
           default -> throw new IllegalArgumentException(key);
         };
@@ -120,7 +153,7 @@ public record FastenerText(
 
   /** The keys that are unknown and without which no sheet can be made. */
   public Stream<Located<String>> missing() {
-    return unknown.stream().filter(it -> !it.value().equals(THREAD));
+    return unknown.stream().filter(it -> !Set.of(THREAD, CLASS).contains(it.value()));
   }
 
   /** The whole fastener; empty when the count or the torque is nowhere written. */

@@ -35,7 +35,7 @@ public record BookDraft(Source text, SpecBook book, Map<String, List<String>> ad
   private static final int LONGEST_COMMENT = 100;
 
   private static final String UNKNOWN =
-      "{count: unknown, thread: unknown, head: unknown, torque: unknown}";
+      "{count: unknown, thread: unknown, class: unknown, head: unknown, torque: unknown}";
 
   /** What YAML reads as it stands, between the commas of a map in braces. */
   private static final Pattern PLAIN = Pattern.compile("[\\p{L}0-9+°][\\p{L}0-9 .+±°·/-]*(?<! )");

@@ -135,6 +135,14 @@ final class FastenerRule {
     chain.addAll(merged.chain());
     // Each file was checked alone; a count and an order may come from two.
     FastenerCheck.check(text, problems);
+    Optional<Catalogue.Item> entry = Optional.ofNullable(catalogue.items().get(item.item()));
+    FastenerText written = text;
+    Optional<Located<FastenerText>> usual =
+        entry.flatMap(Catalogue.Item::usual).filter(it -> written.lacks(it.value()));
+    if (usual.isPresent()) {
+      text = written.over(usual.get().value());
+      chain.add(new Located<>("usual for " + item.item(), usual.get().at()));
+    }
     List<Located<String>> missing = text.missing().toList();
     missing.forEach(key -> problems.add(unknown(item.item(), key)));
     if (!missing.isEmpty()) {
@@ -148,7 +156,7 @@ final class FastenerRule {
     return Optional.of(
         new Bound.OfBook(
             item,
-            Optional.ofNullable(catalogue.items().get(item.item())),
+            entry,
             whole.get(),
             override.isPresent(),
             replaced(override, merged),

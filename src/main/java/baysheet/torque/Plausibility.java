@@ -54,8 +54,11 @@ public sealed interface Plausibility permits Plausibility.NotCompared, Plausibil
 
     @Override
     public boolean isDoubtful() {
-      return percent(torque, span.high()) > MOST_PERCENT
-          || percent(torque, span.low()) < LEAST_PERCENT;
+      return isTooMuch() || percent(torque, span.low()) < LEAST_PERCENT;
+    }
+
+    boolean isTooMuch() {
+      return percent(torque, span.high()) > MOST_PERCENT;
     }
 
     @Override

@@ -11,6 +11,11 @@ import java.util.OptionalDouble;
  * silence does not mean that a value is right.
  */
 public final class TorquePlausibility {
+  /** What is too much for this is too much for a fastener whose class no book gives. */
+  private static final StrengthClass STRONGEST =
+      new StrengthClass(
+          "12.9 (the strongest; the book gives none)", StrengthClass.Strength.KNOWN.get("12.9"));
+
   private TorquePlausibility() {}
 
   /** What was compared, or why nothing was, for a thread treated as the book says. */
@@ -45,22 +50,25 @@ public final class TorquePlausibility {
       return new Plausibility.NotCompared(
           "not compared: a fastener tightened in stages or by angle may go beyond its proof load");
     }
-    if (thread.isEmpty() || strength.isEmpty()) {
-      return new Plausibility.NotCompared("not compared: the book gives no thread or no class");
+    if (thread.isEmpty()) {
+      return new Plausibility.NotCompared("not compared: the book gives no thread");
     }
-    OptionalDouble proof = strength.get().proofLoadN(thread.get());
-    return proof.isEmpty()
-        ? new Plausibility.NotCompared(
-            "not compared: class "
-                + strength.get().label()
-                + " is not made as "
-                + thread.get().designation())
-        : new Plausibility.Compared(
+    StrengthClass known = strength.orElse(STRONGEST);
+    OptionalDouble proof = known.proofLoadN(thread.get());
+    if (proof.isEmpty()) {
+      return new Plausibility.NotCompared(
+          "not compared: class " + known.label() + " is not made as " + thread.get().designation());
+    }
+    Plausibility.Compared compared =
+        new Plausibility.Compared(
             stages.plainTorque().get().nominal(),
             thread.get(),
-            strength.get(),
+            known,
             proof.getAsDouble(),
             span,
             usual);
+    return strength.isPresent() || compared.isTooMuch()
+        ? compared
+        : new Plausibility.NotCompared("not compared: the book gives no class");
   }
 }

@@ -90,7 +90,7 @@ class CatalogueReaderTest {
     Catalogue both = CatalogueReader.merge(List.of(WHOLE, shop));
     assertEquals("piston", both.items().get("brake-piston").british().value());
     assertEquals(
-        List.of("brake-pads", "brake-piston", "brake-hydraulics", "towbar"),
+        List.of("brake-pads", "wheel-nut", "brake-piston", "brake-hydraulics", "towbar"),
         List.copyOf(both.items().keySet()));
     assertEquals(WHOLE.cautions(), both.cautions());
     assertEquals(WHOLE.rules(), both.rules());

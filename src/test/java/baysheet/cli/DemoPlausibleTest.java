@@ -30,7 +30,8 @@ class DemoPlausibleTest {
   private static final String NO_TORQUE = "not compared: the book gives no torque";
   private static final String BY_ANGLE =
       "not compared: a fastener tightened in stages or by angle may go beyond its proof load";
-  private static final String NO_CLASS = "not compared: the book gives no thread or no class";
+  private static final String NO_THREAD = "not compared: the book gives no thread";
+  private static final String NO_CLASS = "not compared: the book gives no class";
 
   @Test
   void noTorqueOfTheBooksIsInDoubt() {
@@ -74,9 +75,9 @@ class DemoPlausibleTest {
                     + " engine-mount-bolt head-bolt strut-lower-bolt"),
             // Hollow, of plastic, or a nut for one shaft: none is made to a strength class.
             NO_CLASS,
-            names(
-                "bleed-screw brake-line-union drive-nut gearbox-drain-plug oil-filter-cap"
-                    + " spark-plug"),
+            names("bleed-screw brake-line-union drive-nut gearbox-drain-plug spark-plug"),
+            NO_THREAD,
+            names("oil-filter-cap"),
             // Snug, or a figure that this garage has not found yet.
             NO_TORQUE,
             names("cable-guide-bolt damper-upper-bolt undertray-screw")));

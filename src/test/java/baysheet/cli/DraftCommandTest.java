@@ -55,7 +55,7 @@ class DraftCommandTest {
     run.says("front-wheels: carrier-bolt\n");
     String added =
         "    # carrier: Take out the two carrier bolts\r\n"
-            + "    carrier-bolt: {count: unknown, thread: unknown, head: unknown, torque:"
+            + "    carrier-bolt: {count: unknown, thread: unknown, class: unknown, head: unknown, torque:"
             + " unknown}\r\n";
     assertEquals(before + added, text(BOOK));
     assertEquals(Exit.DONE, draft("hollin-wren-2014", "--for", "carrier@front-left").exit());
@@ -168,7 +168,7 @@ class DraftCommandTest {
     procedures().says("at front: unknown count of carrier-bolt, head of carrier-bolt\n");
     garage.change(
         BOOK,
-        "carrier-bolt: {count: unknown, thread: unknown, head: unknown",
+        "carrier-bolt: {count: unknown, thread: unknown, class: unknown, head: unknown",
         "carrier-bolt: {count: 2, head: hex 17 mm");
     procedures().says("at front: unknown torque of carrier-bolt\n");
     garage.change(BOOK, "hex 17 mm, torque: unknown", "hex 17 mm, torque: 99 N·m");

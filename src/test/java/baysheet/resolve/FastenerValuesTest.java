@@ -3,6 +3,7 @@ package baysheet.resolve;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import baysheet.books.Fastener;
 import baysheet.books.Place;
 import baysheet.books.Remark;
 import baysheet.report.Problem;
@@ -74,6 +75,39 @@ class FastenerValuesTest {
     assertEquals("95 N·m", torque(bolt(right, Place.FRONT_RIGHT)));
     ShopTexts rear = shop.replacing(Bench.JOB, "front-left", "rear-left");
     assertEquals("80 N·m", torque(bolt(rear, Place.REAR_LEFT)));
+  }
+
+  private static ShopTexts usually(String usual) {
+    return Bench.shop()
+        .replacing(
+            "catalogue/own.yaml",
+            "items:\n",
+            "items:\n  arm-bolt: {name: arm bolt, kinds: [fastener], usual: {" + usual + "}}\n");
+  }
+
+  /** What a book does not say is as usual for a fastener of that name; what it says stands. */
+  @Test
+  void whatIsUsualHoldsWhereTheBookSaysNothing() {
+    ShopTexts shop = usually("order: circle, final: on-the-ground");
+    Bound.OfBook bolt = bolt(shop);
+    assertEquals(Fastener.Moment.ON_THE_GROUND, bolt.values().moment());
+    assertTrue(bolt.values().written().order().isPresent());
+    assertEquals("95 N·m", torque(bolt));
+    assertTrue(chain(bolt).endsWith("usual for arm-bolt catalogue/own.yaml:2:56"), chain(bolt));
+    ShopTexts written = shop.replacing(BOOK, "torque: 95 N·m", "torque: 95 N·m, final: at-once");
+    assertEquals(Fastener.Moment.AT_ONCE, bolt(written).values().moment());
+    ShopTexts override = override(shop, "arm-bolt at front-left: {final: ride-height, source: x}");
+    assertEquals(Fastener.Moment.RIDE_HEIGHT, bolt(override).values().moment());
+    ShopTexts both = written.replacing(BOOK, "final: at-once", "final: at-once, order: [2, 1]");
+    assertTrue(!chain(bolt(both)).contains("usual"), chain(bolt(both)));
+  }
+
+  /** A wheel with one nut in the middle has no sequence. */
+  @Test
+  void aUsualOrderIsNoFaultWhereThereIsOne() {
+    ShopTexts shop =
+        usually("order: circle").replacing(BOOK, "{count: 2, torque: 95", "{count: 1, torque: 95");
+    assertEquals("95 N·m", torque(bolt(shop)));
   }
 
   @Test

@@ -49,6 +49,31 @@ class TorquePlausibilityTest {
     assertNotDoubted(torque + " N·m", thread, strength);
   }
 
+  // Whatever its class, no published torque is too much for a fastener of which no book gives one.
+  @ParameterizedTest
+  @CsvFileSource(
+      resources = {"/published/vdi-2230-fine.csv", "/published/vdi-2230-coarse.csv"},
+      useHeadersInDisplayName = true)
+  void torquesOfVdi2230AreNotDoubtedWithoutTheirClass(
+      String thread, double friction, String strength, String load, String torque) {
+    assertFalse(withoutClass(torque + " N·m", thread).isDoubtful());
+  }
+
+  // ISO 898-1, table 5: an M6 of class 12.9 has a proof load of 19.5 kN. By hand, with VDI 2230's
+  // formula and a friction of 0.24, about 36 N·m reach it.
+  @ParameterizedTest
+  @CsvSource({"90 N·m, M6", "90 lbf·ft, M8", "9 kgf·m, M6"})
+  void whatNoClassWouldBearIsDoubted(String torque, String thread) {
+    Plausibility plausibility = withoutClass(torque, thread);
+    assertTrue(plausibility.isDoubtful());
+    assertTrue(plausibility.sentence().contains("the book gives none"), plausibility.sentence());
+  }
+
+  private static Plausibility withoutClass(String torque, String thread) {
+    return TorquePlausibility.of(
+        tightening(torque), Optional.of(thread(thread)), Optional.empty(), Treatment.NOT_STATED);
+  }
+
   @ParameterizedTest
   @CsvFileSource(resources = "/published/stainless-torques.csv", useHeadersInDisplayName = true)
   void torquesOfADriveMakerAreNotDoubted(String thread, String strength, String torque) {
@@ -262,8 +287,8 @@ class TorquePlausibilityTest {
         "M10|8.8|unknown|the book gives no torque",
         "M10|8.8|300 N·m;+60°|in stages or by angle",
         "M10|8.8|300 N·m;400 N·m|in stages or by angle",
-        "|8.8|300 N·m|gives no thread or no class",
-        "M10||300 N·m|gives no thread or no class",
+        "|8.8|300 N·m|gives no thread",
+        "M10||60 N·m|gives no class",
         "M18|9.8|3000 N·m|class 9.8 is not made as M18"
       })
   void whatIsLeftOutSaysWhy(String thread, String strength, String stages, String words) {
