@@ -290,6 +290,7 @@ final class DraftCommand extends Command {
     console.say(
         "replace each unknown that you can look up; baysheet procedures --vehicle "
             + draft.book().vehicle().value()
+            + Options.<Path>given(shop).map(it -> " --shop \"" + it + '"').orElse("")
             + " says what is still missing");
   }
 
@@ -313,7 +314,14 @@ final class DraftCommand extends Command {
       vehicle: NAME
       name: NAME    # what the sheet prints
       source: not stated yet    # where the figures come from; printed on every sheet
-      # Add kerb-mass, front-share and supports: stands and lifts are checked with them.
+      # Take the # away from what you fill in. Stands and lifts are checked with the masses.
+      # kerb-mass: 1300 kg
+      # front-share: 60 %    # how much of it stands on the front axle
+      # supports: {front: where stands and lift pads go, rear: where they go}
+      # jacking: {front: where a jack lifts, rear: where a jack lifts}
+      # fluids: {engine-oil: {capacity: 4.2 L, grade: 5W-30}}
+      # checked: {by: initials, on: 2026-01-31}    # who compared the book with its source, and when
+      # Further keys of a fastener, as in a finished book: order, threads, reuse, final, recheck, lock, note.
       traits: [TRAITS]    # what the vehicle has; baysheet names traits lists them
       """
           .replace("NAME", name)

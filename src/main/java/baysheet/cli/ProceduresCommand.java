@@ -21,12 +21,20 @@ import baysheet.resolve.Needs;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
 
 /** The command that lists the procedures, and for which of them a spec book is ready. */
 final class ProceduresCommand extends Command {
+  private final PositionalParamSpec words =
+      rest(
+          "WORD",
+          "0..*",
+          String.class,
+          "Only procedures whose name or title has all these words, such as brake.");
 
   private final OptionSpec vehicle =
       option(
@@ -61,16 +69,32 @@ final class ProceduresCommand extends Command {
     Optional<SpecBook> book = Options.<String>given(vehicle).map(name -> book(name, folder));
     List<ProcedureList.Line> lines =
         folder.procedures().values().stream()
+            .filter(this::isWanted)
             .sorted(Comparator.comparing(it -> it.name().value()))
             .map(it -> line(it, book, folder))
             .toList();
+    if (lines.isEmpty() && !folder.procedures().isEmpty()) {
+      throw wrong("no procedure has " + String.join(" and ", Options.all(words)) + " in its title")
+          .expecting("other words; without any, all procedures are listed");
+    }
     console.print(
         Options.isGiven(json)
             ? ProcedureList.print(lines)
             : ProcedureTable.of(lines, book.isPresent()));
   }
 
+  private boolean isWanted(Procedure procedure) {
+    String text =
+        (procedure.name().value() + " " + procedure.title().value()).toLowerCase(Locale.ROOT);
+    return Options.<String>all(words).stream()
+        .allMatch(word -> text.contains(word.toLowerCase(Locale.ROOT)));
+  }
+
   private SpecBook book(String name, ShopFolder folder) {
+    if (folder.faulty().books().contains(name)) {
+      throw wrong("the spec book \"" + name + "\" has errors")
+          .expecting("a book without errors; baysheet check names them");
+    }
     return Optional.ofNullable(folder.books().get(name))
         .orElseThrow(
             () ->
@@ -94,7 +118,8 @@ final class ProceduresCommand extends Command {
   }
 
   private static String words(Applicability.Need need) {
-    return String.join(" or ", need.anyOf()) + need.at().map(at -> " at " + at).orElse("");
+    return String.join(" or ", need.anyOf())
+        + need.at().map(at -> " (where the work is at the " + at + ")").orElse("");
   }
 
   private static List<String> fasteners(Procedure procedure, ShopFolder folder) {

@@ -1,5 +1,6 @@
 package baysheet.plan;
 
+import baysheet.books.Job;
 import baysheet.books.Moment;
 import baysheet.plan.content.Cautions;
 import baysheet.plan.content.CheckpointInserter;
@@ -28,6 +29,7 @@ import baysheet.plan.graph.RaisingOrder;
 import baysheet.plan.graph.StepGraph;
 import baysheet.plan.graph.StepSequence;
 import baysheet.plan.stage.StageSheets;
+import baysheet.report.Located;
 import baysheet.report.Problem;
 import baysheet.report.Problems;
 import baysheet.resolve.Resolved;
@@ -122,7 +124,8 @@ public final class Planner {
             .map(step -> step.task().toString())
             .distinct()
             .toList();
-    return Sentences.bothEndsUp(raising, resolved.job().work().get(0).at())
+    List<Located<Job.Work>> work = resolved.job().work();
+    return Sentences.bothEndsUp(raising, work.size(), work.get(0).at())
         .seeAlso("bay", resolved.bay().name().at());
   }
 

@@ -21,14 +21,16 @@ final class Sentences {
         .expecting(LESS_WORK);
   }
 
-  static Problem bothEndsUp(List<String> raising, Span at) {
+  static Problem bothEndsUp(List<String> raising, int works, Span at) {
     return Problem.of(
             ProblemCode.BOTH_ENDS_UP,
             at,
             "the works of this job need "
                 + String.join(" and ", raising)
                 + " at the same time, and no wheel can be chocked")
-        .expecting("a bay with a lift, or a job file of its own for the work at each end");
+        .expecting(
+            "a bay with a lift"
+                + (works > 1 ? ", or a job file of its own for the work at each end" : ""));
   }
 
   static Problem orderNotProven(Span at) {

@@ -47,6 +47,7 @@ public enum ProblemCode {
   EMPTY_TRIGGER,
   EMPTY_VALUE,
   FEWER_STAGES(Severity.WARNING),
+  FIGURE_MISSING(Severity.WARNING),
   HEIGHT_OUT_OF_REACH,
   HIGH_TORQUE(Severity.NOTE),
   IGNORED_FILE(Severity.WARNING),

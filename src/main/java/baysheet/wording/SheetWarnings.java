@@ -11,6 +11,7 @@ import baysheet.resolve.Bound;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
+import baysheet.sheet.MissingFigure;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.Statement;
 import baysheet.sheet.TorqueLine;
@@ -40,6 +41,7 @@ public final class SheetWarnings {
   public static List<Problem> of(Resolved resolved, Sheet sheet) {
     SheetWarnings all = new SheetWarnings(resolved, sheet);
     sheet.torque().forEach(all::line);
+    sheet.evening().forEach(all::missing);
     all.borrowed();
     return List.copyOf(all.warnings);
   }
@@ -64,6 +66,23 @@ public final class SheetWarnings {
                 doubtful(line, (Plausibility.Compared) fastener.plausibility(), at);
             default -> Problem.of(warning.code(), at, about(line, language.source(warning.text())));
           });
+    }
+  }
+
+  /** At the book's name: that is where it would be written. */
+  private void missing(Statement evening) {
+    if (evening instanceof Statement.FindFigure find) {
+      String figure = plain(new Statements(language).figure(find.figure()));
+      warnings.add(
+          Problem.of(
+                  ProblemCode.FIGURE_MISSING,
+                  resolved.book().own().vehicle().at(),
+                  "the book does not give the " + figure)
+              .expecting(
+                  (find.figure() instanceof MissingFigure.Point point
+                          ? point.jacking() ? "the key jacking" : "the key supports"
+                          : "the key fluids")
+                      + "; else it is asked for before work begins"));
     }
   }
 

@@ -163,7 +163,8 @@ final class Statements {
     return plural(lower(language.text(row.words())), row.count());
   }
 
-  private String figure(MissingFigure figure) {
+  /** What it is called. */
+  String figure(MissingFigure figure) {
     if (figure instanceof MissingFigure.OfFluid fluid) {
       return language.text(Phrases.spaced(fluid.fluid()))
           + " "

@@ -99,7 +99,9 @@ final class Sentences {
   /** A dash that a word processor made of a hyphen looks like one, so it is named. */
   static ParseOutcome<String> notAName(String text) {
     boolean dash = !DASH.matcher(text).replaceAll("-").equals(text);
-    String plain = JOINT.matcher(text.strip().toLowerCase(Locale.ROOT)).replaceAll("-");
+    // A name with a place, as in "drum-brakes at rear": only the name stands here.
+    String bare = text.strip().replaceFirst(" at [a-z-]+$", "");
+    String plain = JOINT.matcher(bare.toLowerCase(Locale.ROOT)).replaceAll("-");
     return new ParseOutcome.Bad<>(
         ProblemCode.NOT_A_NAME,
         quoted(text)

@@ -184,6 +184,24 @@ class DraftCommandTest {
   }
 
   @Test
+  void theListCanBeAskedForByWords() {
+    Garage.Run run = garage.run("procedures", "BAR", "roll", "--shop", garage.root.toString());
+    run.says("link  Anti-roll bar link\n");
+    assertFalse(run.out().contains("carrier"), run.out());
+    Garage.Run none = garage.run("procedures", "gearbox", "--shop", garage.root.toString());
+    assertEquals(Exit.USAGE, none.exit());
+    none.says("no procedure has gearbox in its title");
+  }
+
+  @Test
+  void aBookWithErrorsIsNotSaidToBeMissing() {
+    garage.change(BOOK, "kerb-mass: 1100 kg", "kerb-mass: 1100");
+    Garage.Run run =
+        garage.run("procedures", "--vehicle", "hollin-wren-2014", "--shop", garage.root.toString());
+    run.says("the spec book \"hollin-wren-2014\" has errors");
+  }
+
+  @Test
   void theListIsAlsoGivenAsJson() {
     Garage.Run run =
         garage.run(

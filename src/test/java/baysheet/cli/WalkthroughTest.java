@@ -69,7 +69,7 @@ class WalkthroughTest {
     assertEquals(
         List.of(
             "start my-garage",
-            "procedures --shop my-garage",
+            "procedures brake --shop my-garage",
             "draft my-garage/vehicles/our-van-2016.yaml --traits"
                 + " hydraulic-brakes,abs,airbags,front-wheel-drive --for discs-and-pads@front",
             "fill in my-garage/vehicles/our-van-2016.yaml",

@@ -105,6 +105,7 @@ class ValueReadersTest {
     "Front, is not a name, front",
     "front left, is not a name, front-left",
     "front_left, is not a name, front-left",
+    "drum-brakes at rear, is not a name, drum-brakes",
     // A hyphen that may not end a line (U+2011), a hyphen (U+2010), an en dash and a minus sign.
     "front\u2011left, has a dash that is not the hyphen of the keyboard, front-left",
     "front\u2010left, has a dash that is not the hyphen of the keyboard, front-left",
