@@ -4,6 +4,7 @@ import baysheet.record.PlacedBoxes;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.util.Arrays;
+import java.util.List;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.rendering.ImageType;
@@ -89,8 +90,26 @@ record BlankPage(int width, int rows, boolean[] ink, boolean[] near, double heig
           Math.max(0, left), Math.max(0, top), Math.min(width, right), Math.min(height, bottom));
     }
 
+    /** The same, from the corner of another one. */
+    Area from(Area other) {
+      return new Area(left - other.left, top - other.top, right - other.left, bottom - other.top);
+    }
+
+    boolean meets(Area other) {
+      return left < other.right && other.left < right && top < other.bottom && other.top < bottom;
+    }
+
     boolean holds(int x, int y) {
       return x >= left && x < right && y >= top && y < bottom;
+    }
+
+    static boolean anyHolds(List<Area> areas, int x, int y) {
+      for (Area area : areas) {
+        if (area.holds(x, y)) {
+          return true;
+        }
+      }
+      return false;
     }
 
     int width() {

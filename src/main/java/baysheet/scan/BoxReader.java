@@ -33,8 +33,14 @@ final class BoxReader {
   /** What must be inside of a stroke that is much longer than it must be, as a part of that. */
   private static final double OVERRUN = 0.6;
 
+  /** The same of the long arm of a tick that no other box can claim. */
+  private static final double ARM = 0.4;
+
   /** A thin stroke breaks where it is pale: of its length, the longest piece is this at least. */
   private static final double BROKEN = 0.6;
+
+  /** Of a tick whose bottom lies under the border, both arms together. */
+  private static final double LEAST_ARMS = 2;
 
   /** A box that is nearly solid was blotted out, or lies under a stain. */
   private static final double SOLID = 0.85;
@@ -57,6 +63,11 @@ final class BoxReader {
   /** Enough for a stroke of the same pen as others that are sure. */
   private static final double LIKELY = -1.5;
 
+  /** Enough where there are many such others. */
+  private static final double POSSIBLE = -4.5;
+
+  private static final int MANY = 8;
+
   /** How many others there must be; one or two may have met a smudge. */
   private static final int SAME = 3;
 
@@ -77,6 +88,7 @@ final class BoxReader {
   private final Ink ink;
   private final BlankPage blank;
   private final boolean smooth;
+  private List<Area> all = List.of();
 
   /**
    * @param smooth whether the ink was smoothed, which makes a torn smudge look like a stroke: there
@@ -101,10 +113,10 @@ final class BoxReader {
 
   /** Reads the boxes of the page, in their order. */
   List<BoxReading> read(List<PlacedBoxes.Box> boxes) {
+    all = boxes.stream().map(box -> blank.area(box.place())).toList();
     List<Found> found = boxes.stream().map(this::find).toList();
     List<Piece> sure =
         found.stream()
-            .filter(Found::isTick)
             .flatMap(it -> it.drawn().stream().filter(piece -> isSure(it, piece)))
             .toList();
     return found.stream().map(it -> decide(it, sure)).toList();
@@ -138,14 +150,16 @@ final class BoxReader {
     int[] shift = shift(edge.grown(PRINT_AROUND).within(blank.width(), blank.rows()));
     boolean[] hidden = hidden(region);
     boolean[] written = written(region, shift, hidden);
-    Area inside =
-        new Area(
-            edge.left() - region.left(),
-            edge.top() - region.top(),
-            edge.right() - region.left(),
-            edge.bottom() - region.top());
-    int[] labels = Strokes.labels(region.width(), region.height(), written, hidden, inside);
-    return new Pieces(scanned, region, inside, labels, shift);
+    Area inside = edge.from(region);
+    List<Area> others =
+        all.stream()
+            .filter(it -> !it.equals(edge) && it.meets(region))
+            .map(it -> it.from(region))
+            .toList();
+    List<Area> boxes = new ArrayList<>(others);
+    boxes.add(inside);
+    int[] labels = Strokes.labels(region.width(), region.height(), written, hidden, boxes);
+    return new Pieces(scanned, region, inside, others, labels, shift);
   }
 
   /** How far print lies off its place here: where most of it meets ink. */
@@ -218,7 +232,7 @@ final class BoxReader {
     List<Piece> drawn = new ArrayList<>();
     boolean any = false;
     for (Piece piece : pieces.measured()) {
-      boolean home = pieces.isAtHome(piece);
+      boolean home = pieces.isAtHome(piece, true);
       any |= piece.extent() >= (home ? SPECK : 2 * SPECK);
       if (home
           && piece.extent() >= SPECK
@@ -235,7 +249,7 @@ final class BoxReader {
   /** The decision, in one place. */
   private BoxReading decide(Found found, List<Piece> sure) {
     PlacedBoxes.Box box = found.box();
-    boolean meant = found.isTick() ? isTicked(found, sure) : isWritten(found);
+    boolean meant = found.isTick() ? isTicked(found, sure) : isWritten(found, sure);
     boolean marked = meant && found.share() < SOLID;
     State state = marked ? State.MARKED : found.any() ? State.DOUBTFUL : State.EMPTY;
     double share = Math.round(found.share() * 1000) / 1000.0;
@@ -256,45 +270,59 @@ final class BoxReader {
         .anyMatch(
             left ->
                 pieces.stream()
-                    .filter(it -> left.extent() + it.extent() >= leastStroke("tick") / BROKEN)
+                    .filter(it -> left.extent() + it.extent() >= LEAST_ARMS)
                     .anyMatch(it -> found.pieces().areArms(left, it)));
   }
 
   private static boolean isSure(Found found, Piece piece) {
-    return found.evidence(piece) >= SURE && !found.pieces().isPale(piece);
+    return found.evidence(piece) >= (found.isTick() ? SURE : SURE_ALONE)
+        && !found.pieces().isPale(piece)
+        && found.pieces().isAtHome(piece, false);
   }
 
   private boolean isOfAPen(Found found, Piece piece, List<Piece> sure) {
     double evidence = found.evidence(piece);
-    boolean alone = !smooth && !found.pieces().isPale(piece);
+    boolean alone =
+        !smooth && !found.pieces().isPale(piece) && found.pieces().isAtHome(piece, false);
     // A sure stroke is itself among them.
-    int same = isSure(found, piece) ? SAME + 1 : SAME;
+    int same = (evidence >= LIKELY ? SAME : MANY) + (isSure(found, piece) ? 1 : 0);
     return alone && evidence >= (scanned.twoTone() ? SURE_ALONE : NOT_AGAINST)
-        || evidence >= LIKELY
+        || evidence >= POSSIBLE
             && sure.stream().filter(it -> isOfOnePen(piece, it)).limit(same).count() == same;
+  }
+
+  private static boolean isAsWide(Piece one, Piece other) {
+    return Math.abs(Math.log(one.width() / other.width())) <= WIDTHS;
   }
 
   private static boolean isOfOnePen(Piece one, Piece other) {
     double turned = Math.abs(one.angle() - other.angle());
     boolean bent = !one.isStraight() && !other.isStraight();
-    return Math.abs(Math.log(one.width() / other.width())) <= WIDTHS
-        && (bent || Math.min(turned, 180 - turned) <= DEGREES);
+    return isAsWide(one, other) && (bent || Math.min(turned, 180 - turned) <= DEGREES);
   }
 
   /** Figures, letters and names: they bend, so one straight line is a streak of dirt. */
-  private boolean isWritten(Found found) {
+  private boolean isWritten(Found found, List<Piece> sure) {
     List<Piece> strokes = found.drawn();
     boolean several = found.box().kind().equals("value") && strokes.size() > 1;
-    boolean bent = several || strokes.stream().anyMatch(it -> !it.isStraight());
-    return bent && isLongEnough(found, strokes) && (!scanned.twoTone() || isScript(found));
+    boolean bent = several || strokes.stream().anyMatch(it -> !it.isFlat());
+    return bent && isLongEnough(found, strokes) && (!scanned.twoTone() || isScript(found, sure));
   }
 
   /** Whether its strokes are longer and smoother than a smudge's. */
-  private static boolean isScript(Found found) {
+  private static boolean isScript(Found found, List<Piece> sure) {
     double slender = found.drawn().stream().mapToDouble(Piece::smoothSlender).sum();
-    double least = found.box().kind().equals("signature") ? SIGNATURE : SCRIPT;
+    boolean signs = found.box().kind().equals("signature");
+    boolean known = !signs && found.drawn().stream().allMatch(it -> isKnown(it, sure));
+    double least = signs ? SIGNATURE : known ? SCRIPT / 2 : SCRIPT;
     return slender >= least
-        && found.drawn().stream().anyMatch(it -> found.evidence(it) >= LEAST_OF_SCRIPT);
+        && found.drawn().stream()
+            .anyMatch(it -> found.evidence(it) >= (known ? LIKELY : LEAST_OF_SCRIPT));
+  }
+
+  /** Whether many other strokes of the page are as wide, as those of a thick pen are. */
+  private static boolean isKnown(Piece piece, List<Piece> sure) {
+    return sure.stream().filter(it -> it != piece && isAsWide(piece, it)).count() >= MANY;
   }
 
   private static boolean isLongEnough(Found found, List<Piece> strokes) {
@@ -303,9 +331,14 @@ final class BoxReader {
     double all = 0;
     for (Piece piece : strokes) {
       double whole = piece.wholeExtent();
-      boolean own = whole >= 3 * least || whole >= 2 * least && found.pieces().spans(piece);
+      boolean arm = piece.isAlone() && Arms.isLong(piece);
+      boolean own =
+          whole >= 3 * least
+              || whole >= 2 * least && found.pieces().spans(piece)
+              || whole >= 1.5 * least && arm;
       double extent = piece.extent();
-      extent = own && extent >= OVERRUN * least ? Math.max(extent, least) : extent;
+      boolean far = extent >= (arm ? ARM : OVERRUN) * least;
+      extent = own && far ? Math.max(extent, least) : extent;
       longest = Math.max(longest, extent);
       all += extent;
     }

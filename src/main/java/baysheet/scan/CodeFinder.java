@@ -20,8 +20,8 @@ import java.util.regex.Pattern;
 
 /**
  * Looks for the code of a sheet: in the corners first, where other print disturbs least and a try
- * costs little, then on the whole page; at twice the size for coarse scans. The reader itself finds
- * a code however it is turned.
+ * costs little, then on the whole page; enlarged for coarse scans. The reader itself finds a code
+ * however it is turned.
  */
 final class CodeFinder {
   private static final Map<DecodeHintType, Object> HINTS =
@@ -35,6 +35,9 @@ final class CodeFinder {
   private static final double CORNER_WIDTH = 0.22;
 
   private static final double CORNER_HEIGHT = 0.16;
+
+  /** In black and white at 150 dpi, a code with ragged edges is found at four times its size. */
+  private static final int LARGEST = 4;
 
   /** As sheets have it: a format character and fifteen of base 32. */
   private static final Pattern OWN = Pattern.compile("[A-Z][A-Z2-7]{15}");
@@ -51,9 +54,9 @@ final class CodeFinder {
   /** The code of a sheet, or else any other that is on the page. */
   static Optional<Found> find(Grey page) {
     List<Found> others = new ArrayList<>();
-    for (boolean twice : new boolean[] {false, true}) {
+    for (int scale = 1; scale <= LARGEST; scale *= 2) {
       for (int corner = 0; corner < 4; corner++) {
-        Optional<Found> own = own(inCorner(page, corner, twice), others);
+        Optional<Found> own = own(inCorner(page, corner, scale), others);
         if (own.isPresent()) {
           return own;
         }
@@ -70,14 +73,18 @@ final class CodeFinder {
     return found.filter(it -> OWN.matcher(it.text()).matches());
   }
 
-  private static Optional<Found> inCorner(Grey page, int corner, boolean twice) {
+  private static Optional<Found> inCorner(Grey page, int corner, int scale) {
     boolean upright = page.height() >= page.width();
     int wide = (int) (page.width() * (upright ? CORNER_WIDTH : CORNER_HEIGHT));
     int high = (int) (page.height() * (upright ? CORNER_HEIGHT : CORNER_WIDTH));
     int left = corner % 2 == 0 ? page.width() - wide : 0;
     int top = corner < 2 ? 0 : page.height() - high;
     Grey part = page.crop(left, top, wide, high);
-    return read(twice ? part.doubled() : part, left, top, twice ? 2 : 1);
+    Grey large = part;
+    for (int doubled = 1; doubled < scale; doubled *= 2) {
+      large = large.doubled();
+    }
+    return read(large, left, top, scale);
   }
 
   /** Where a small page lies somewhere on the glass; halves overlap by more than a code. */

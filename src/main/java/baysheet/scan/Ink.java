@@ -21,8 +21,11 @@ record Ink(boolean[] dark, byte[] means) {
   /** 2.5 mm to either side: wider than any stroke, narrower than shades of folds and stains. */
   private static final int HALF = 5 * BlankPage.PIXELS / 2;
 
-  /** Of a smoothed line, what is dark: one as wide as a pixel keeps three eighths of itself. */
-  private static final double ENOUGH = 0.25;
+  /**
+   * Of a smoothed line, what is dark: one as wide as a pixel keeps three eighths of itself, and
+   * half of that where every second dot is missing.
+   */
+  private static final double ENOUGH = 0.18;
 
   static Ink of(Grey page) {
     int width = page.width();
@@ -39,11 +42,16 @@ record Ink(boolean[] dark, byte[] means) {
         int right = Math.min(width, x + HALF + 1);
         double count = (double) (right - left) * (bottom - top);
         double mean = sums.sum(left, top, right, bottom) / count;
-        double square = squares.sum(left, top, right, bottom) * 256.0 / count;
-        double deviation = Math.sqrt(Math.max(0, square - mean * mean));
         int at = y * width + x;
-        dark[at] = (page.pixels()[at] & 0xff) < mean * (1 + K * (deviation / R - 1));
         means[at] = (byte) mean;
+        int shade = page.pixels()[at] & 0xff;
+        // Whatever the deviation, the limit lies between these two, and most paper is brighter.
+        dark[at] = shade < mean * (1 - K);
+        if (!dark[at] && shade < mean) {
+          double square = squares.sum(left, top, right, bottom) * 256.0 / count;
+          double deviation = Math.sqrt(Math.max(0, square - mean * mean));
+          dark[at] = shade < mean * (1 + K * (deviation / R - 1));
+        }
       }
     }
     return new Ink(dark, means);

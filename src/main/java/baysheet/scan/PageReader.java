@@ -21,7 +21,10 @@ public final class PageReader {
   /** Reads a page; one that cannot be read says why. */
   public PageReading read(Grey picture) {
     Grey clean = Streaks.without(picture);
-    Optional<CodeFinder.Found> code = CodeFinder.find(clean);
+    // A streak through the code is taken out of its black squares too.
+    Optional<CodeFinder.Found> code =
+        CodeFinder.find(clean)
+            .or(() -> clean == picture ? Optional.empty() : CodeFinder.find(picture));
     if (code.isEmpty()) {
       return PageReading.unread("no code of a sheet was found", Optional.empty());
     }

@@ -33,15 +33,6 @@ final class Piece {
 
   private static final double LEAST_THIN_CONTRAST = 0.3;
 
-  /** The border and what was taken away beside it hide this, in pixels. */
-  private static final int CUT = BlankPage.PIXELS;
-
-  /** How steep the arms of a tick are, in degrees: the left one falls, the right one rises. */
-  private static final double LEFT_ARM = 50;
-
-  private static final double RIGHT_ARM = 30;
-  private static final double MOST_STEEP = 80;
-
   private static final double MM = 1.0 / BlankPage.PIXELS;
 
   /** Depths are in thirds of a pixel. */
@@ -52,6 +43,12 @@ final class Piece {
 
   /** Of its own darkness, what a stroke's surroundings have at most: a smudge fades slowly. */
   private static final double SOFT = 0.4;
+
+  /** What the ring of a cup of 60 mm strays from its chord, by the square of the chord's length. */
+  private static final double RING = 0.29 / 8 / 30;
+
+  /** Of the way from end to end, the length of a line that does not turn. */
+  private static final double ONE_WAY = 1.1;
 
   /** Of a box, what a stroke takes of it one way and the other when it is meant for it. */
   private static final double FROM_SIDE_TO_SIDE = 0.65;
@@ -75,6 +72,7 @@ final class Piece {
   private int wholeRight;
   private int wholeBottom;
   private int inside;
+  private int elsewhere;
   private long besideShades;
   private int besides;
   private int central;
@@ -105,6 +103,16 @@ final class Piece {
     wholeTop = Math.min(wholeTop, y);
     wholeRight = Math.max(wholeRight, x + 1);
     wholeBottom = Math.max(wholeBottom, y + 1);
+  }
+
+  /** Adds a pixel in another box. */
+  void elsewhere() {
+    elsewhere++;
+  }
+
+  /** Whether no other box can claim it: those hold a quarter of it at most. */
+  boolean isAlone() {
+    return elsewhere * 4 <= inside;
   }
 
   /** Adds a pixel in the box. */
@@ -228,10 +236,12 @@ final class Piece {
         && (depth * THIRD <= DEEPEST_BY_WIDTH * thickness() || spans(box) || isLong());
   }
 
-  private boolean isOfAPen(int white) {
+  /** The same of a short piece. */
+  boolean isOfAPen(int white) {
     return width() <= WIDEST
         && (depth * THIRD <= DEEPEST && !isSoft(white) || isLong())
-        && contrast(white) >= (thickness() <= THIN ? LEAST_THIN_CONTRAST : LEAST_CONTRAST);
+        && contrast(white)
+            >= (Math.max(thickness(), width()) <= THIN ? LEAST_THIN_CONTRAST : LEAST_CONTRAST);
   }
 
   /** Letters of a name run into one another, and paper between them is never bare. */
@@ -241,26 +251,17 @@ final class Piece {
 
   /** Whether it could as well be a piece of a fold or of the ring of a cup. */
   boolean isPale(int white) {
-    return isStraight() && contrast(white) < LEAST_CONTRAST;
+    return isFlat() && contrast(white) < LEAST_CONTRAST;
   }
 
-  /**
-   * Whether this and another piece are the arms of a tick, to the left and to the right, of which
-   * the bottom lies under the lower border of the box.
-   */
-  boolean isLeftOf(Piece right, int white, BlankPage.Area box) {
-    double steep = angle();
-    return isOfAPen(white)
-        && right.isOfAPen(white)
-        && !isPale(white)
-        && !right.isPale(white)
-        && isStraight()
-        && right.isStraight()
-        && Math.min(bottom, right.bottom) >= box.bottom() - CUT
-        && moments.x() < right.moments.x()
-        && (steep >= LEFT_ARM || steep <= -MOST_STEEP)
-        && right.angle() >= -MOST_STEEP
-        && right.angle() <= -RIGHT_ARM;
+  /** The middle of what lies in the box. */
+  Point middleInside() {
+    return new Point(moments.x(), moments.y());
+  }
+
+  /** The lowest of what lies in the box, in pixels. */
+  int bottom() {
+    return bottom;
   }
 
   /** Neither a stain, which is wider, nor the ring of a cup, which is straight within a box. */
@@ -309,7 +310,17 @@ final class Piece {
   }
 
   boolean isStraight() {
-    return Math.sqrt(moments.spread(false)) * MM <= 0.29 * thickness() + STRAIGHT;
+    return strays(0);
+  }
+
+  /** Whether it is straight, or bends as little as the ring of a cup. */
+  boolean isFlat() {
+    return isStraight()
+        || slender() * width() <= ONE_WAY * wholeExtent() && strays(RING * extent() * extent());
+  }
+
+  private boolean strays(double most) {
+    return Math.sqrt(moments.spread(false)) * MM <= 0.29 * thickness() + STRAIGHT + most;
   }
 
   /** The direction of what lies in the box, -90 to 90 degrees. */

@@ -24,7 +24,7 @@ final class Pieces {
   private static final int BESIDE = 5;
 
   /** Of the shorter edge of a box, what a neighbour's overrun never reaches. */
-  private static final double THROUGH = 0.65;
+  private static final double THROUGH = 0.55;
 
   /** How far the end of a neighbour's tick reaches into a box for words or a figure: 4 mm. */
   private static final int LONGEST_OVERRUN = 4 * BlankPage.PIXELS;
@@ -64,6 +64,7 @@ final class Pieces {
   private final boolean twoTone;
   private final Area region;
   private final Area inside;
+  private final List<Area> others;
   private final int[] labels;
   private final int[] shift;
   private final int white;
@@ -72,16 +73,18 @@ final class Pieces {
   /**
    * @param region around the box
    * @param inside the box within the region
+   * @param others the other boxes there
    * @param labels the number of each pixel's piece; 0 for none
    * @param shift how far print lies off its place
    */
-  Pieces(Scanned scanned, Area region, Area inside, int[] labels, int[] shift) {
+  Pieces(Scanned scanned, Area region, Area inside, List<Area> others, int[] labels, int[] shift) {
     page = scanned.page();
     ink = scanned.ink();
     blank = scanned.blank();
     twoTone = scanned.twoTone();
     this.region = region;
     this.inside = inside;
+    this.others = others;
     this.labels = labels;
     this.shift = shift;
     white = scanned.white(region);
@@ -115,6 +118,9 @@ final class Pieces {
           Piece piece = all.computeIfAbsent(label, number -> new Piece());
           boolean isEdge = isEdge(x, y, label);
           piece.met(x, y, side(x, y), depths[y * region.width() + x]);
+          if (Area.anyHolds(others, x, y)) {
+            piece.elsewhere();
+          }
           if (inside.grown(BESIDE_BOX).holds(x, y)) {
             piece.about(x, y, isEdge);
             if (neighbours(x, y) <= HAIR) {
@@ -238,7 +244,7 @@ final class Pieces {
    * ticks of neighbours run into one another, it goes through the box from end to end. What comes
    * from afar on one side and goes far on the other is a fold, a streak or the ring of a cup.
    */
-  boolean isAtHome(Piece piece) {
+  boolean isAtHome(Piece piece, boolean loose) {
     if (piece.isStraight() && goesOn(piece, 1, DARK) && goesOn(piece, -1, DARK)) {
       return false;
     }
@@ -250,7 +256,8 @@ final class Pieces {
     boolean ends =
         !twoTone
             || !piece.isStraight()
-            || !(goesOn(piece, 1, HALF_WAY) || goesOn(piece, -1, HALF_WAY));
+            || !goesOn(piece, 1, HALF_WAY) && !goesOn(piece, -1, HALF_WAY)
+            || loose && !(goesOn(piece, 1, HALF_WAY) && goesOn(piece, -1, HALF_WAY));
     boolean dark = piece.isBentAndThin() || piece.contrast(white) >= DARK_INK;
     return near && !piece.crosses() || (through || piece.spans(inside)) && ends && dark;
   }
@@ -277,7 +284,7 @@ final class Pieces {
 
   /** Whether two pieces are the arms of a tick that goes under the lower border. */
   boolean areArms(Piece left, Piece right) {
-    return left.isLeftOf(right, white, inside);
+    return Arms.are(left, right, white, inside);
   }
 
   double evidence(Piece piece) {

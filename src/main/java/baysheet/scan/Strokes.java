@@ -1,6 +1,7 @@
 package baysheet.scan;
 
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * The connected pieces of ink around a box, after what is printed was taken away. Pieces on either
@@ -32,15 +33,15 @@ final class Strokes {
    * Numbers the pieces.
    *
    * @param hidden where print would hide ink
-   * @param inside the box within the region
+   * @param boxes within the region
    * @return for each pixel the number of its piece, from 1, or 0 where there is no ink; two pieces
    *     that go on across the border have one number
    */
   static int[] labels(
-      int width, int height, boolean[] ink, boolean[] hidden, BlankPage.Area inside) {
+      int width, int height, boolean[] ink, boolean[] hidden, List<BlankPage.Area> boxes) {
     Strokes strokes = new Strokes(width, height, ink, hidden);
     int[] parents = strokes.number();
-    strokes.bridge(inside, parents);
+    boxes.forEach(box -> strokes.bridge(box, parents));
     for (int at = 0; at < ink.length; at++) {
       strokes.labels[at] = root(parents, strokes.labels[at]);
     }

@@ -59,7 +59,7 @@ class SimulatedScansTest {
   private final List<String> wrong = Collections.synchronizedList(new ArrayList<>());
   private final Count clean = new Count();
   private final Count dirty = new Count();
-  private int unread;
+  private final List<String> unread = Collections.synchronizedList(new ArrayList<>());
 
   @Test
   void emptyBoxIsNeverCalledMarkedAndFewAreDoubtful() throws IOException {
@@ -70,20 +70,15 @@ class SimulatedScansTest {
         .parallel()
         .forEach(number -> look(number, simulator.scan(number), reader));
     String report =
-        "%d pages, %d unread; clean: %s; dirty: %s".formatted(SCANS, unread, clean, dirty);
+        "%d pages; clean: %s; dirty: %s; unread: %s".formatted(SCANS, clean, dirty, unread);
     System.out.println(report);
     assertEquals(List.of(), wrong, report);
-    assertTrue(unread * 50 <= SCANS, report);
+    assertTrue(unread.size() * 100 <= SCANS, report);
     int written = clean.written + dirty.written;
-    // The goals are 0.99 and 0.02: of one page in a hundred or two a fine pale pen breaks up into
-    // dots
-    // in black and white, which takes all its boxes; punched holes take boxes with them, and a
-    // short
-    // thick dash in black and white may as well be a smudge. Pages 1000 to 1299 had 0.982, 0.008
-    // and
-    // 0.016.
-    assertTrue(clean.writtenMarked + dirty.writtenMarked >= 0.97 * written, report);
-    assertTrue(clean.doubtful() < 0.03 && dirty.doubtful() < 0.03, report);
+    // One page that a fine pale pen left hardly a trace on, in black and white, takes 0.01 of a
+    // hundred pages. Pages 2000 to 2299 had 0.993, 0.003 and 0.009.
+    assertTrue(clean.writtenMarked + dirty.writtenMarked >= 0.98 * written, report);
+    assertTrue(clean.doubtful() < 0.02 && dirty.doubtful() < 0.03, report);
   }
 
   /** A finger in grease leaves prints about the boxes, black on a black-and-white scan. */
@@ -95,7 +90,7 @@ class SimulatedScansTest {
     IntStream.range(FIRST, FIRST + SOILED)
         .parallel()
         .forEach(number -> look(number, simulator.soiled(number), reader));
-    System.out.println(SOILED + " soiled pages, " + unread + " unread; " + dirty);
+    System.out.println(SOILED + " soiled pages; " + dirty + "; unread: " + unread);
     assertEquals(List.of(), wrong);
     assertTrue(dirty.emptyDoubtful > SOILED, "the smudges were seen: " + dirty);
   }
@@ -107,8 +102,10 @@ class SimulatedScansTest {
         || reading.sheet().isPresent() && !reading.sheet().get().equals(scan.sheet())) {
       wrong.add("another sheet, " + where);
     }
+    if (reading.result() != PageReading.Result.READ) {
+      unread.add(where + ": " + reading.reason());
+    }
     synchronized (this) {
-      unread += reading.result() == PageReading.Result.READ ? 0 : 1;
       for (BoxReading box : reading.boxes()) {
         count(box, scan.marked().contains(box.name()), scan.dirty() ? dirty : clean, where);
       }

@@ -169,6 +169,21 @@ class BoxReaderTest {
     assertNotEquals(State.MARKED, read(blackAndWhite, others), "one of the two alone");
   }
 
+  /** Most of a tick lies about its box; what shows inside is shorter than the shortest tick. */
+  @Test
+  void longArmThroughACornerIsMarked() {
+    line(0.35, 1.2, 4.3, 3.6, 0.9);
+    assertEquals(State.MARKED, read(false));
+  }
+
+  /** The end of it is in the next box, so either could be meant. */
+  @Test
+  void longArmBetweenTwoBoxesIsNoTick() {
+    box("tick", 7.5, TICK);
+    line(0.35, 6.0, 3.0, 9.0, 0.6);
+    assertNotEquals(State.MARKED, read(false, 1));
+  }
+
   /** Strokes of neighbours that come in from both sides lean the other way. */
   @ParameterizedTest
   @ValueSource(booleans = {false, true})
@@ -300,6 +315,20 @@ class BoxReaderTest {
     line(0.25, 4.2, -8, 4.8, 16);
     assertNotEquals(State.MARKED, read(false));
     assertNotEquals(State.MARKED, read(true));
+  }
+
+  /** Within a wide box it bends, but far less than words do. */
+  @ParameterizedTest
+  @CsvSource({"160, false", "160, true", "40, false"})
+  void ringOfACupIsNoWriting(int level, boolean blackAndWhite) {
+    box("line", 28, 6);
+    ink = level;
+    double radius = 38;
+    shapes.add(
+        (x, y) ->
+            Math.abs(x - LEFT - 14) < 10
+                && Math.abs(Math.hypot(x - LEFT - 14, y - TOP - radius - 2) - radius) < 0.17);
+    assertNotEquals(State.MARKED, read(blackAndWhite));
   }
 
   @ParameterizedTest
