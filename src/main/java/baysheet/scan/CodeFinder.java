@@ -36,8 +36,16 @@ final class CodeFinder {
 
   private static final double CORNER_HEIGHT = 0.16;
 
-  /** In black and white at 150 dpi, a code with ragged edges is found at four times its size. */
+  /**
+   * In black and white at 150 dpi the edges of a code are ragged. At this many times its size a
+   * module has twelve pixels, and an average over half of that leaves them straight.
+   */
   private static final int LARGEST = 4;
+
+  /** As it is, twice and four times as large, and smoothed. */
+  private static final int ATTEMPTS = 4;
+
+  private static final int ROUGH = 3;
 
   /** As sheets have it: a format character and fifteen of base 32. */
   private static final Pattern OWN = Pattern.compile("[A-Z][A-Z2-7]{15}");
@@ -54,9 +62,9 @@ final class CodeFinder {
   /** The code of a sheet, or else any other that is on the page. */
   static Optional<Found> find(Grey page) {
     List<Found> others = new ArrayList<>();
-    for (int scale = 1; scale <= LARGEST; scale *= 2) {
+    for (int attempt = 0; attempt < ATTEMPTS; attempt++) {
       for (int corner = 0; corner < 4; corner++) {
-        Optional<Found> own = own(inCorner(page, corner, scale), others);
+        Optional<Found> own = own(inCorner(page, corner, attempt), others);
         if (own.isPresent()) {
           return own;
         }
@@ -73,7 +81,7 @@ final class CodeFinder {
     return found.filter(it -> OWN.matcher(it.text()).matches());
   }
 
-  private static Optional<Found> inCorner(Grey page, int corner, int scale) {
+  private static Optional<Found> inCorner(Grey page, int corner, int attempt) {
     boolean upright = page.height() >= page.width();
     int wide = (int) (page.width() * (upright ? CORNER_WIDTH : CORNER_HEIGHT));
     int high = (int) (page.height() * (upright ? CORNER_HEIGHT : CORNER_WIDTH));
@@ -81,10 +89,13 @@ final class CodeFinder {
     int top = corner < 2 ? 0 : page.height() - high;
     Grey part = page.crop(left, top, wide, high);
     Grey large = part;
-    for (int doubled = 1; doubled < scale; doubled *= 2) {
+    int scale = 1;
+    while (scale < LARGEST && scale < 1 << attempt) {
       large = large.doubled();
+      scale *= 2;
     }
-    return read(large, left, top, scale);
+    boolean last = attempt == ATTEMPTS - 1;
+    return read(last ? large.averaged(ROUGH) : large, left, top, scale);
   }
 
   /** Where a small page lies somewhere on the glass; halves overlap by more than a code. */

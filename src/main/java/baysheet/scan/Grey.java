@@ -162,6 +162,23 @@ public record Grey(int width, int height, byte[] pixels) {
     return new Grey(wide, 2 * height, twice);
   }
 
+  /** Each pixel with those around it, as far as that many to either side. */
+  Grey averaged(int half) {
+    Sums sums = new Sums(this);
+    byte[] averages = new byte[pixels.length];
+    for (int y = 0; y < height; y++) {
+      int top = Math.max(0, y - half);
+      int bottom = Math.min(height, y + half + 1);
+      for (int x = 0; x < width; x++) {
+        int left = Math.max(0, x - half);
+        int right = Math.min(width, x + half + 1);
+        long count = (long) (right - left) * (bottom - top);
+        averages[y * width + x] = (byte) (sums.sum(left, top, right, bottom) / count);
+      }
+    }
+    return new Grey(width, height, averages);
+  }
+
   /** The brightness at a point between pixel centres; outside the picture it is white. */
   double between(double x, double y) {
     int left = (int) Math.floor(x);

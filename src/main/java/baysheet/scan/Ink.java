@@ -62,29 +62,12 @@ record Ink(boolean[] dark, byte[] means) {
    * black around it, so that dots run together and hairs fall off.
    */
   Ink smooth(Grey page) {
-    byte[] shades = averaged(averaged(page)).pixels();
+    byte[] shades = page.averaged(1).averaged(1).pixels();
     boolean[] smooth = new boolean[shades.length];
     for (int i = 0; i < shades.length; i++) {
       smooth[i] = (shades[i] & 0xff) < 255 * (1 - ENOUGH);
     }
     return new Ink(smooth, means);
-  }
-
-  /** Each pixel with the eight around it. */
-  private static Grey averaged(Grey page) {
-    Sums sums = new Sums(page);
-    byte[] averages = new byte[page.pixels().length];
-    for (int y = 0; y < page.height(); y++) {
-      int top = Math.max(0, y - 1);
-      int bottom = Math.min(page.height(), y + 2);
-      for (int x = 0; x < page.width(); x++) {
-        int left = Math.max(0, x - 1);
-        int right = Math.min(page.width(), x + 2);
-        long count = (long) (right - left) * (bottom - top);
-        averages[y * page.width() + x] = (byte) (sums.sum(left, top, right, bottom) / count);
-      }
-    }
-    return new Grey(page.width(), page.height(), averages);
   }
 
   /** Squares in units of 256, so that they are bytes again; the deviation needs no more. */
