@@ -218,12 +218,7 @@ final class TorqueWords {
       String setting = torque.setting().map(Quantity::print).orElse("");
       boolean once = setting.isEmpty() || setting.equals(target);
       // A second unit of another figure than the wrench is set to would be set by mistake.
-      String second =
-          torque
-              .second()
-              .map(Quantity::print)
-              .filter(other -> once || other.equals(setting))
-              .orElse("");
+      String second = torque.second().filter(any -> once).map(Quantity::print).orElse("");
       return new StageText(
           target,
           BandWords.of(torque),
