@@ -117,7 +117,7 @@ class DemoOnPaperTest {
   }
 
   private static boolean losesWaysOut(MadeSheet made) {
-    return made.fit().dropped().contains("hints");
+    return made.fit().dropped().contains("if-seized");
   }
 
   /**
@@ -135,7 +135,7 @@ class DemoOnPaperTest {
   @Test
   void limitsStayWhateverElseLeaves() {
     List<MadeSheet> full =
-        ALL.stream().filter(made -> made.fit().dropped().contains("good")).toList();
+        ALL.stream().filter(made -> made.fit().dropped().contains("ok-if")).toList();
     assertFalse(full.isEmpty());
     for (MadeSheet made : full) {
       String page = words(made.page());
@@ -402,7 +402,7 @@ class DemoOnPaperTest {
   void toolsOfWaysOutLeaveThePageWithThem() {
     int left = 0;
     for (MadeSheet made : ALL) {
-      boolean gone = made.fit().dropped().contains("hints");
+      boolean gone = made.fit().dropped().contains("if-seized");
       boolean any =
           made.sheet().equipment().tools().stream().anyMatch(Sheet.ToolLine::ifStuck)
               || made.sheet().steps().stream().anyMatch(it -> !it.teaching().ifStuck().isEmpty());
