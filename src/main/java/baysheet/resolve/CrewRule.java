@@ -11,6 +11,7 @@ import baysheet.report.Problems;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** Who does the job and in which bay: names that the shop file must know. */
 final class CrewRule {
@@ -23,13 +24,12 @@ final class CrewRule {
   }
 
   Optional<Bay> bay(Job job) {
-    return find(ProblemCode.UNKNOWN_BAY, "bay", job.bay(), shop.bays());
+    return find(ProblemCode.UNKNOWN_BAY, "bay", job.bay(), shop.bays(), Bay::name);
   }
 
   /** Who answers for the job; an apprentice cannot. */
   Optional<Shop.Person> by(Job job) {
-    Optional<Shop.Person> person =
-        find(ProblemCode.UNKNOWN_PERSON, "person", job.by(), shop.people());
+    Optional<Shop.Person> person = person(job.by());
     if (person.filter(p -> p.grade() == Shop.Grade.APPRENTICE).isPresent()) {
       problems.add(
           Problem.of(
@@ -42,14 +42,12 @@ final class CrewRule {
   }
 
   Optional<Shop.Person> with(Job job) {
-    return job.with()
-        .flatMap(with -> find(ProblemCode.UNKNOWN_PERSON, "person", with, shop.people()));
+    return job.with().flatMap(with -> person(with));
   }
 
   /** Who looks at the hold points; an apprentice releases nothing. */
   Optional<Shop.Person> second(Job job) {
-    Optional<Shop.Person> person =
-        job.second().flatMap(it -> find(ProblemCode.UNKNOWN_PERSON, "person", it, shop.people()));
+    Optional<Shop.Person> person = job.second().flatMap(it -> person(it));
     if (person.filter(p -> p.grade() == Shop.Grade.APPRENTICE).isPresent()) {
       problems.add(
           Problem.of(
@@ -66,28 +64,38 @@ final class CrewRule {
     Map<String, Shop.Person> qualified = new LinkedHashMap<>();
     job.qualified()
         .forEach(
-            (name, it) ->
-                find(ProblemCode.UNKNOWN_PERSON, "person", it.person(), shop.people())
-                    .ifPresent(person -> qualified.put(name, person)));
+            (name, it) -> person(it.person()).ifPresent(person -> qualified.put(name, person)));
     return qualified;
   }
 
   /** Whoever waives a caution answers for it and must be known. */
   void waivers(Job job) {
-    job.waive()
-        .values()
-        .forEach(who -> find(ProblemCode.UNKNOWN_PERSON, "person", who, shop.people()));
+    job.waive().values().forEach(who -> person(who));
+  }
+
+  private Optional<Shop.Person> person(Located<String> name) {
+    return find(ProblemCode.UNKNOWN_PERSON, "person", name, shop.people(), Shop.Person::id);
   }
 
   private <T> Optional<T> find(
-      ProblemCode code, String what, Located<String> name, Map<String, T> known) {
+      ProblemCode code,
+      String what,
+      Located<String> name,
+      Map<String, T> known,
+      Function<T, Located<String>> entry) {
     T value = known.get(name.value());
     if (value == null) {
       problems.add(
           Problem.of(code, name.at(), "the shop has no " + what + " \"" + name.value() + "\"")
               .expecting("one of " + String.join(", ", known.keySet()))
               .near(Nearest.of(name.value(), known.keySet()))
-              .seeAlso("shop", shop.at()));
+              .seeAlso(
+                  "shop",
+                  known.values().stream()
+                      .map(entry)
+                      .map(Located::at)
+                      .findFirst()
+                      .orElse(shop.at())));
     }
     return Optional.ofNullable(value);
   }
