@@ -181,6 +181,7 @@ public final class Planner {
                 QualificationCheck.of(
                     resolved, lines, new HoldPoints(resolved, lines, torque), checks, problems),
                 cautions,
+                Cautions.protect(cautions),
                 support),
             evening.all(),
             new StepBuilder(resolved, lines, torque, cautions, support).sections(),

@@ -107,6 +107,7 @@ public final class SheetRecord {
         .put("consumables", language.statements(sheet.equipment().consumables()))
         .list("tally", sheet.tally(), it -> tally(language, it))
         .list("cautions", sheet.safety().cautions(), this::caution)
+        .put("protect", sheet.safety().protect())
         .list("checks", sheet.checks(), this::check)
         .put("support", heaviest().map(this::support))
         .list("supports", sheet.safety().support(), this::support)

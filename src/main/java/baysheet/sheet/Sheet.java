@@ -79,12 +79,17 @@ public record Sheet(
    *
    * @param qualified steps that need a certificate, with who has it
    * @param cautions every caution, lettered in the order in which they are first met
+   * @param protect what to wear for the job, on whichever sheet of it: ISO 7010 numbers
    * @param support what carries the vehicle, one for each raising; none where it stays on its
    *     wheels
    */
   public record Safety(
-      List<QualifiedWork> qualified, List<CautionLine> cautions, List<Support> support) {
+      List<QualifiedWork> qualified,
+      List<CautionLine> cautions,
+      List<String> protect,
+      List<Support> support) {
     public Safety {
+      protect = List.copyOf(protect);
       qualified = List.copyOf(qualified);
       cautions = List.copyOf(cautions);
       support = List.copyOf(support);

@@ -61,11 +61,22 @@ final class ConsequenceCheck {
     ConsequenceCheck followed = new ConsequenceCheck(sheet, printed, resolved, bringing);
     resolved.catalogue().cautions().values().forEach(followed::warned);
     followed.hazards();
+    followed.protection();
     resolved.catalogue().rules().values().forEach(followed::checked);
     resolved.tasks().values().forEach(followed::ownChecks);
     sheet.torque().forEach(followed::lookedAtAgain);
     sheet.checks().stream().filter(check -> check.steps().isEmpty()).forEach(followed::inTime);
     return followed.faults;
+  }
+
+  /** Whoever works from any sheet of the job wears what its cautions ask for. */
+  private void protection() {
+    for (CautionLine caution : sheet.safety().cautions()) {
+      if (caution.waivedBy().isEmpty()
+          && !sheet.safety().protect().containsAll(caution.protect())) {
+        faults.add("caution " + caution.name() + " asks for what nobody is told to wear");
+      }
+    }
   }
 
   private void warned(Catalogue.Caution caution) {

@@ -70,14 +70,16 @@ final class RideHeightCheck {
           "settle",
           "hold-still",
           "close-up");
+
+  /** The chocks that stay are those of the wheels that do not steer. */
   private static final List<String> JACKED_OFF =
       List.of(
-          "raise-axle-off/front",
-          "take-out-axle/front",
-          "lower-axle-to-floor/front",
           "raise-axle-off/rear",
           "take-out-axle/rear",
-          "lower-axle-to-floor/rear");
+          "lower-axle-to-floor/rear",
+          "raise-axle-off/front",
+          "take-out-axle/front",
+          "lower-axle-to-floor/front");
 
   private RideHeightCheck() {}
 

@@ -109,6 +109,9 @@ public final class StageVerifier {
     covered(
         "socket",
         sheet -> sheet.equipment().sockets().stream().map(it -> it.drive() + " " + it.head()));
+    if (stages.stream().anyMatch(it -> !it.safety().protect().equals(whole.safety().protect()))) {
+      faults.add("a stage does not say what to wear for the job");
+    }
     if (!parts(List.of(whole)).equals(parts(stages))) {
       faults.add(
           "the stages have other new parts: " + parts(stages) + ", not " + parts(List.of(whole)));

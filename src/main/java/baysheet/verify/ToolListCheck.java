@@ -99,6 +99,11 @@ final class ToolListCheck {
       rule.step().ifPresent(check -> needs(check.uses(), what));
     } else if (step.source() instanceof StepSource.Chocks chocks && chocks.set()) {
       needs("wheel chocks", what);
+    } else if (step.source() instanceof StepSource.Blocks blocks && blocks.part().isOfAxle()) {
+      resolved.tasks().values().stream()
+          .filter(task -> task.id().procedure().equals(step.procedure()))
+          .findFirst()
+          .ifPresent(task -> needs(task.procedure().uses(), what));
     } else if (step.phase().isWork()) {
       Task task = resolved.tasks().get(new TaskId(step.procedure(), step.places().get(0)));
       WrittenSteps.of(step, Map.of(step.procedure(), task.procedure()))

@@ -2,6 +2,7 @@ package baysheet.wording;
 
 import baysheet.books.Catalogue;
 import baysheet.sheet.CautionLine;
+import baysheet.sheet.Sheet;
 import baysheet.wording.SheetText.CautionText;
 import java.util.List;
 import java.util.Map;
@@ -16,13 +17,15 @@ final class CautionWords {
 
   private final Map<String, CautionLine> byLetter;
   private final List<CautionLine> all;
+  private final List<String> protect;
   private final Language language;
 
-  CautionWords(List<CautionLine> cautions, Language language) {
+  CautionWords(Sheet.Safety safety, Language language) {
     this.language = language;
-    this.all = cautions;
+    this.all = safety.cautions();
+    this.protect = safety.protect();
     this.byLetter =
-        cautions.stream().collect(Collectors.toMap(CautionLine::letter, Function.identity()));
+        all.stream().collect(Collectors.toMap(CautionLine::letter, Function.identity()));
   }
 
   List<CautionText> onTop() {
@@ -68,17 +71,13 @@ final class CautionWords {
         .toList();
   }
 
-  /** What to wear, each piece once, in the sequence in which it is first wanted. */
+  /** What to wear for the job. */
   List<String> protect() {
-    return all.stream()
-        .filter(caution -> caution.waivedBy().isEmpty())
-        .flatMap(caution -> worn(caution).stream())
-        .distinct()
-        .toList();
+    return worn(protect);
   }
 
-  private List<String> worn(CautionLine caution) {
-    return caution.protect().stream()
+  private List<String> worn(List<String> numbers) {
+    return numbers.stream()
         .filter(ProtectiveEquipment::isWorn)
         .map(number -> language.text(ProtectiveEquipment.words(number)))
         .toList();
@@ -103,7 +102,7 @@ final class CautionWords {
         caution.signal().name(),
         command,
         why,
-        String.join(", ", worn(caution)),
+        String.join(", ", worn(caution.protect())),
         Phrases.counted("step", caution.steps()),
         from(caution),
         caution.source(),

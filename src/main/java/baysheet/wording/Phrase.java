@@ -26,7 +26,7 @@ enum Phrase {
   PUT_UNDER_AXLE(
       "From the side, push rated, solid blocks, all of one height with room for chocks, level under both %s wheels"),
   LOWER_AXLE_ONTO("With nobody in or under it, lower the %s wheels onto the blocks"),
-  CHOCK("From the side, chock one wheel in front and behind at once"),
+  CHOCK("From the side, chock one rear wheel in front and behind at once"),
   CHOCK_AXLE("Chock both %s wheels in front and behind"),
   CHOCK_ON_BLOCKS(
       "Chock every wheel on its block in front and behind, 30 mm from the tyre",
@@ -37,15 +37,16 @@ enum Phrase {
   NEUTRAL("From outside the vehicle, select neutral"),
   LET_ROLL("From outside the vehicle, release the parking brake"),
   MEASURE("Measure the height at the %s a second time, as before the work"),
-  SETTLE("Push the vehicle down several times at each end until it settles"),
+  SETTLE("From the side, push each end down several times until the vehicle settles"),
   HOLD_STILL("From outside the vehicle, apply the parking brake"),
   CLOSE_UP("Push every chock against its tyre", "Push every chock against its tire"),
   RAISE_OFF(
       "With nobody in or under it, raise the vehicle until its wheels are just clear of the"
           + " blocks"),
-  NEXT_LOCKS("With nobody in or under it, raise the lift until it rests on its next locks"),
+  NEXT_LOCKS("With nobody in or under it, set the lift on its next locks, every lock engaged"),
   TAKE_OUT("From the side, pull out the chocks and the blocks"),
-  LOWER_TO_FLOOR("With nobody in or near it, lower the vehicle to the floor"),
+  LOWER_TO_FLOOR(
+      "With nobody in or under it and no tool in its way, lower the vehicle to the floor"),
   RAISE_AXLE_OFF("With nobody in or under it, raise the %s axle clear of its blocks with the jack"),
   TAKE_OUT_AXLE("From the side, pull out the chocks and blocks of the %s wheels"),
   LOWER_AXLE_TO_FLOOR("With nobody in or under it, lower the %s axle to the floor"),

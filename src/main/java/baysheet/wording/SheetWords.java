@@ -57,7 +57,7 @@ final class SheetWords {
     this.code = code;
     this.heading = sheet.heading();
     this.language = Language.of(heading);
-    this.cautions = new CautionWords(sheet.safety().cautions(), language);
+    this.cautions = new CautionWords(sheet.safety(), language);
   }
 
   static SheetText of(Sheet sheet, String id, String code) {

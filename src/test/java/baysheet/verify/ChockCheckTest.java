@@ -86,10 +86,10 @@ class ChockCheckTest {
     assertEquals(
         List.of(
             "Hoist it",
-            "From the side, chock one wheel in front and behind at once",
+            "From the side, chock one rear wheel in front and behind at once",
             "From the side, remove every wheel chock from under the vehicle",
             "Refit the vehicle on its wheels",
-            "From the side, chock one wheel in front and behind at once"),
+            "From the side, chock one rear wheel in front and behind at once"),
         moves(SHOP.job("hoist", "run at vehicle")));
   }
 

@@ -40,8 +40,7 @@ final class SampleBrakes {
             "2401",
             "Discs and pads, front",
             Optional.of(new Heading.Person("A1", "N. Tepperly", Shop.Grade.APPRENTICE))),
-        new Sheet.Safety(
-            List.of(),
+        Samples.safety(
             cautions(),
             List.of(
                 new Support(

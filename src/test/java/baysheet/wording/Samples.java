@@ -8,6 +8,7 @@ import baysheet.books.Glossary;
 import baysheet.books.Moment;
 import baysheet.books.Place;
 import baysheet.books.Shop;
+import baysheet.plan.content.Cautions;
 import baysheet.sheet.CautionLine;
 import baysheet.sheet.Heading;
 import baysheet.sheet.PartLine;
@@ -53,8 +54,7 @@ public final class Samples {
   public static Sheet oilService(String title) {
     return new Sheet(
         heading("2404", title, Optional.empty()),
-        new Sheet.Safety(
-            List.of(),
+        safety(
             List.of(
                 caution(
                     "A",
@@ -180,6 +180,10 @@ public final class Samples {
     return (n > 11 ? line.atRideHeight() : line).build();
   }
 
+  static Sheet.Safety safety(List<CautionLine> cautions, List<Support> support) {
+    return new Sheet.Safety(List.of(), cautions, Cautions.protect(cautions), support);
+  }
+
   /** The same sheet with another sequence and another torque table. */
   public static Sheet with(Sheet sheet, List<Section> sections, List<TorqueLine> torque) {
     return with(sheet, sections, torque, sheet.safety().cautions());
@@ -189,7 +193,11 @@ public final class Samples {
       Sheet sheet, List<Section> sections, List<TorqueLine> torque, List<CautionLine> cautions) {
     return new Sheet(
         sheet.heading(),
-        new Sheet.Safety(sheet.safety().qualified(), cautions, sheet.safety().support()),
+        new Sheet.Safety(
+            sheet.safety().qualified(),
+            cautions,
+            sheet.safety().protect(),
+            sheet.safety().support()),
         sheet.evening(),
         sections,
         torque,

@@ -158,6 +158,15 @@ public final class Cautions {
     return found.stream().filter(one -> one.caution().signal() == signal && !one.onTop()).toList();
   }
 
+  /** What to wear, each piece once, in the sequence in which it is first wanted. */
+  public static List<String> protect(List<CautionLine> cautions) {
+    return cautions.stream()
+        .filter(caution -> caution.waivedBy().isEmpty())
+        .flatMap(caution -> caution.protect().stream())
+        .distinct()
+        .toList();
+  }
+
   private Optional<String> waivedBy(Found found) {
     return Optional.ofNullable(resolved.job().waive().get(found.caution().name().value()))
         .map(Located::value);

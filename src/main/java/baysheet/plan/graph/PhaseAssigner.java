@@ -217,9 +217,7 @@ public final class PhaseAssigner {
   }
 
   private List<Procedure.Use> tools(PlannedStep step) {
-    Stream<Procedure.Use> all =
-        resolved.tasks().get(step.task()).procedure().uses().stream().map(Located::value);
-    return Stream.concat(all, step.uses().stream()).toList();
+    return Stream.concat(usesOf(step), step.uses().stream()).toList();
   }
 
   /** Whether a line gives something its final torque at ride height. */
@@ -231,7 +229,10 @@ public final class PhaseAssigner {
                     && fastener.values().moment() == Fastener.Moment.RIDE_HEIGHT);
   }
 
-  /** A step for each part; with a jack one axle after the other, the one that stayed down too. */
+  /**
+   * A step for each part; with a jack one axle after the other, the one that stayed down too. Off
+   * the blocks the front axle comes last, so that chocks are left at the wheels that do not steer.
+   */
   private List<PlacedStep> blocks(PlannedStep at, boolean on) {
     List<StepSource.BlocksPart> parts =
         new ArrayList<>(StepSource.BlocksPart.parts(on, resolved.bay()));
@@ -241,7 +242,7 @@ public final class PhaseAssigner {
     if (parts.remove(StepSource.BlocksPart.APPLY_BRAKE)) {
       steps.add(blocks(at, StepSource.BlocksPart.APPLY_BRAKE, Place.VEHICLE));
     }
-    for (Place axle : List.of(Place.FRONT, Place.REAR)) {
+    for (Place axle : on ? List.of(Place.FRONT, Place.REAR) : List.of(Place.REAR, Place.FRONT)) {
       parts.stream()
           .filter(StepSource.BlocksPart::isOfAxle)
           .forEach(part -> steps.add(blocks(at, part, axle)));
@@ -263,15 +264,22 @@ public final class PhaseAssigner {
         resolved.book().jacking(where).filter(point -> raised).map(Located::value);
     TaskId whole = new TaskId(at.task().procedure(), Place.VEHICLE);
     StepSource.Blocks source = new StepSource.Blocks(part, where, jacking);
-    PlannedStep step = PlannedStep.blocks(whole, source, at.origin()).using(tools(part));
+    Stream<Procedure.Use> jack = part.isOfAxle() ? usesOf(at) : Stream.empty();
+    List<Procedure.Use> tools = Stream.concat(tools(part), jack).toList();
+    PlannedStep step = PlannedStep.blocks(whole, source, at.origin()).using(tools);
     return PlacedStep.onTheGround(step, Moment.ON_THE_GROUND);
   }
 
-  private static List<Procedure.Use> tools(StepSource.BlocksPart part) {
+  private static Stream<Procedure.Use> tools(StepSource.BlocksPart part) {
     return switch (part) {
-      case PUT_UNDER, PUT_UNDER_AXLE, LOWER_AXLE_ONTO -> List.of(BLOCKS);
-      default -> List.of();
+      case PUT_UNDER, PUT_UNDER_AXLE, LOWER_AXLE_ONTO -> Stream.of(BLOCKS);
+      default -> Stream.empty();
     };
+  }
+
+  /** What the procedure of a step uses throughout. */
+  private Stream<Procedure.Use> usesOf(PlannedStep step) {
+    return resolved.tasks().get(step.task()).procedure().uses().stream().map(Located::value);
   }
 
   private List<Waiting> waits(PlannedStep step, Moment moment) {

@@ -108,7 +108,7 @@ final class OneStage {
     }
     return new Sheet(
         job.whole.heading(),
-        new Sheet.Safety(qualified(), cautions, support()),
+        new Sheet.Safety(qualified(), cautions, job.whole.safety().protect(), support()),
         from == 0 ? job.whole.evening() : List.of(),
         sections(),
         table,
