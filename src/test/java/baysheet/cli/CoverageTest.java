@@ -57,7 +57,7 @@ class CoverageTest {
           "105", "120", "122", "202", "221", "223", "224", "2402", "2403", "2408", "2409", "2411",
           "2412", "2413");
 
-  /** Timing belt; a demo job that says four, and one that rests on its blocks. */
+  /** Timing belt; a demo job that says four. */
   private static final Set<String> FOUR_SHEETS = Set.of("118", "2401");
 
   /** Clutch and cylinder head. */
