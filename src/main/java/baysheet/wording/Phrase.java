@@ -110,7 +110,8 @@ enum Phrase {
   JACKING_POINT("jacking point, %s"),
   HEIGHT_NOW("height now, mm"),
   LARGEST_DIFFERENCE("largest difference by the maker, mm"),
-  SAME_HEIGHT("both heights differ by no more than the largest difference"),
+  SAME_HEIGHT(
+      "this height and the one before the work differ by no more than the largest difference"),
   NO_WRENCH("no wrench, borrow"),
   UNCALIBRATED("%s; borrow a wrench"),
   LAPSED("calibration overdue: %s"),
