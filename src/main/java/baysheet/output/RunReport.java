@@ -28,6 +28,7 @@ public final class RunReport {
   private int jobs;
   private int written;
   private int refused;
+  private int begun;
 
   RunReport(Console console, Voice voice) {
     this.console = console;
@@ -77,6 +78,11 @@ public final class RunReport {
     if (voice != Voice.LINES && jobs >= LONG) {
       console.progress(written + " of " + jobs + " jobs");
     }
+  }
+
+  /** Of one job only the first sheets could be written. */
+  void begun() {
+    begun++;
   }
 
   /** One job gets no sheet, and that of an earlier run is withdrawn. */
@@ -160,10 +166,16 @@ public final class RunReport {
 
   /** Sheets of an earlier run that could not be replaced. */
   private String left() {
-    if (written + refused == jobs) {
-      return "";
-    }
-    return "; " + (written + refused == 0 ? "all" : "the others") + " were left as they were";
+    int done = written + refused + begun;
+    String some =
+        switch (begun) {
+          case 0 -> "";
+          case 1 -> "; of 1 job only the first sheets were";
+          default -> "; of " + begun + " jobs only the first sheets were";
+        };
+    return done == jobs
+        ? some
+        : some + "; " + (done == 0 ? "all" : "the others") + " were left as they were";
   }
 
   /** The tool itself failed; what is in the error is for those who mend it. */

@@ -7,6 +7,7 @@ import baysheet.files.ShopFolders;
 import baysheet.files.YamlFiles;
 import baysheet.json.JsonObject;
 import baysheet.ledger.Disk;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -158,7 +159,7 @@ public final class Sheets {
     List<JsonObject> data = new ArrayList<>();
     outcome.drawn().forEach(issues::issue);
     for (Issues.Drawn drawn : outcome.drawn()) {
-      DayOutput.Written written = day.write(drawn, output.record(), output.again());
+      DayOutput.Written written = write(drawn, day, !lines.isEmpty());
       lines.add(SummaryLine.of(drawn, written));
       data.add(SummaryLine.data(drawn, written));
       if (output.fillable()) {
@@ -169,5 +170,17 @@ public final class Sheets {
     }
     day.done(outcome.job(), outcome.made());
     report.written(lines, data);
+  }
+
+  /** A disk that is full in the middle of a job leaves some of its sheets. */
+  private DayOutput.Written write(Issues.Drawn drawn, DayOutput day, boolean begun) {
+    try {
+      return day.write(drawn, output.record(), output.again());
+    } catch (UncheckedIOException e) {
+      if (begun) {
+        report.begun();
+      }
+      throw e;
+    }
   }
 }

@@ -219,6 +219,18 @@ class InterruptedWritingTest {
     assertTrue(failures >= 6, "only " + failures + " operations were seen");
   }
 
+  @Test
+  void aJobOfWhichOnlySomeSheetsWereWrittenIsSaid() {
+    garage.change("2026-04-07/501.yaml", "job: 501", "job: 501\nstages: 2");
+    Path out = folder.resolve("some");
+    FailingDisk disk =
+        new FailingDisk(1, true, HALF, file -> file.getFileName().toString().contains("501-2.pdf"));
+    Garage.Run run = run(out, disk, true, Garage.DAY);
+    assertEquals(Exit.FILES, run.exit(), run.err());
+    run.says("of 1 job only the first sheets were");
+    assertTrue(Files.exists(out.resolve(DAY + "501-1.pdf")));
+  }
+
   /** Without it, a power cut could leave the new name with an empty file. */
   @Test
   void everyFileIsForcedToTheDeviceBeforeItIsMovedToItsPlace() {
