@@ -72,11 +72,17 @@ record ListMeasurer(Measurer measurer) {
     boolean grows = over * MUCH_HIGHER < leading;
     int lines = grows ? 1 : (int) ((label.height() + leading - 1) / leading);
     Inset inset = new Inset(from, lines, grows ? over : 0);
-    List<Measured> body = new ArrayList<>(List.of(measurer.text(begun, width, inset)));
+    Measured text = measurer.text(begun, width, inset);
+    long lowest = lines * leading + inset.below() - label.height();
+    long y = Math.max(0, Math.min(lowest, text.middle() - label.middle()));
+    List<Measured> body = new ArrayList<>(List.of(text));
+    if (!rest.isEmpty()) {
+      // Whatever follows takes the whole width, and so begins below the label.
+      body.add(
+          new Measured.Group(width, Math.max(0, y + label.height() - text.height()), List.of()));
+    }
     rest.forEach(box -> body.add(measurer.measure(box, width)));
     Measured stack = new Tagged(Tag.of(Type.LBODY), Measurer.stack(body, 0, width));
-    long lowest = lines * leading + inset.below() - label.height();
-    long y = Math.max(0, Math.min(lowest, stack.middle() - label.middle()));
     long height = Math.max(stack.height(), y + label.height());
     return new Measured.Group(
         width, height, List.of(new Placed(label, 0, y), new Placed(stack, 0, 0)));

@@ -42,7 +42,7 @@ class SheetCostTest {
   private static final int MOST_MEASUREMENTS = 8;
 
   /** More than for one division a job: a job that rests on its blocks is first tried without. */
-  private static final int MOST_ASKED = 310;
+  private static final int MOST_ASKED = 450;
 
   private final Fonts fonts = Fonts.builtIn();
   private final ShopFolders folders = new ShopFolders(fonts);

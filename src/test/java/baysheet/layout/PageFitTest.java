@@ -173,8 +173,20 @@ class PageFitTest {
     assertEquals(12_210, two.get(3).baseline() - two.get(2).baseline());
   }
 
+  /** What follows a single line takes the whole width, and so begins below the label. */
+  @Test
+  void whatFollowsASingleLineBeginsBelowItsLabel() {
+    Box label = heading(Text.Role.PARAGRAPH, 2000, "1");
+    List<Item.Glyphs> found = under(label, column(text("one"), text("two")));
+    assertEquals(25_512, found.get(2).x());
+    assertTrue(found.get(2).baseline() - found.get(1).baseline() > 20_000, found.toString());
+  }
+
   private static List<Item.Glyphs> under(Box label) {
-    Box body = text("twelve words and more that go on for a second line and a third");
+    return under(label, text("twelve words and more that go on for a second line and a third"));
+  }
+
+  private static List<Item.Glyphs> under(Box label, Box body) {
     Items items =
         new Items(List.of(new Items.Entry(label, body)), NATURAL, pt(2), pt(0), true, HERE);
     Page page = fitted(form(row(0, cell(new Width.Fixed(pt(120)), items)))).page();
