@@ -101,7 +101,11 @@ final class ToolListCheck {
       needs("wheel chocks", what);
     } else if (step.source() instanceof StepSource.Blocks blocks && blocks.part().isOfAxle()) {
       resolved.tasks().values().stream()
-          .filter(task -> task.id().procedure().equals(step.procedure()))
+          .filter(
+              task ->
+                  task.open().stream()
+                      .flatMap(one -> one.undo().stream())
+                      .anyMatch(item -> resolved.thing(item).isOf("support")))
           .findFirst()
           .ifPresent(task -> needs(task.procedure().uses(), what));
     } else if (step.phase().isWork()) {

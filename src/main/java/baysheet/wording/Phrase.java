@@ -33,11 +33,13 @@ enum Phrase {
       "Chock every wheel on its block in front and behind, 30 mm from the tire"),
   CHOCK_AXLE_ON_BLOCKS("Chock both %s wheels on their blocks, in front and behind"),
   LEAVE_ROOM(
-      "Pull every chock 30 mm away from its tyre", "Pull every chock 30 mm away from its tire"),
+      "With nobody else at the vehicle, pull every chock 30 mm away from its tyre",
+      "With nobody else at the vehicle, pull every chock 30 mm away from its tire"),
   NEUTRAL("From outside the vehicle, select neutral"),
   LET_ROLL("From outside the vehicle, release the parking brake"),
   MEASURE("Measure the height at the %s a second time, as before the work"),
-  SETTLE("From the side, push each end down several times until the vehicle settles"),
+  SETTLE(
+      "From the side, push each end down several times until the vehicle settles and no block moves"),
   HOLD_STILL("From outside the vehicle, apply the parking brake"),
   CLOSE_UP("Push every chock against its tyre", "Push every chock against its tire"),
   RAISE_OFF(
@@ -142,11 +144,12 @@ enum Phrase {
   STAGE("stage\u00a0%s of\u00a0%s"),
   AT_GROUND("The vehicle stands on its wheels"),
   AT_WHEELS_CLEAR(
-      "The vehicle is on the lift with its wheels just clear, and on axle stands too for the break",
-      "The vehicle is on the lift with its wheels just clear, and on jack stands too for the break"),
+      "The vehicle is on the lift with its wheels just clear, not on its locks: for a break, set axle stands, and remove them before work goes on",
+      "The vehicle is on the lift with its wheels just clear, not on its locks: for a break, set jack stands, and remove them before work goes on"),
   AT_WORKING("The vehicle is on the lift locks"),
   AT_STANDS("The vehicle is on axle stands", "The vehicle is on jack stands"),
-  AT_BLOCKS("The vehicle stands on solid blocks under its wheels, in neutral"),
+  AT_BLOCKS(
+      "The vehicle stands on solid blocks under its wheels, in neutral, held by chocks and any parking brake in use"),
   RAISED_AT("%s, raised at the %s"),
   HELD_NOW("In place and not to be removed yet: %s"),
   OFF_NOW("Removed, opened or disconnected: %s"),

@@ -112,6 +112,11 @@ final class Garage {
   }
 
   /** Everything that was written for people, by name; the ledger has tests of its own. */
+  /** The same garage with another folder for its sheets, beside this one's. */
+  Garage into(String other) {
+    return new Garage(root, out.resolveSibling(other));
+  }
+
   Map<String, byte[]> written() {
     Map<String, byte[]> written = new TreeMap<>();
     for (Path file : Files.isDirectory(out) ? files(out) : List.<Path>of()) {

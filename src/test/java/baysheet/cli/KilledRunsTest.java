@@ -28,6 +28,9 @@ class KilledRunsTest {
   private static final long SEED = Long.getLong("kills.seed", 1);
   private static final int JOBS = Integer.getInteger("killed.jobs", 12);
 
+  /** A sheet has revisions from A to Z. */
+  private static final int LETTERS = 20;
+
   /** From the first sheet on, about as long as the others take. */
   private static final int LONGEST_MILLIS = 125 * JOBS;
 
@@ -37,31 +40,34 @@ class KilledRunsTest {
   void everyFileIsWholeAndTheNextRunLeavesNoTrace() throws Exception {
     Garage garage = Garage.in(folder);
     String job = Files.readString(garage.job("501"));
-    for (int i = 0; i < JOBS; i++) {
-      int number = 700 + i;
-      garage.write(Garage.DAY + "/" + number + ".yaml", job.replace("job: 501", "job: " + number));
-    }
-    assertEquals(Exit.DONE, garage.sheets("--record").exit());
-    Set<String> names = new TreeSet<>(garage.written().keySet());
     Random random = new Random(SEED);
-    for (int kill = 0; kill < KILLS; kill++) {
-      String complaint = kill + " knocks are heard";
-      for (int i = 0; i < JOBS; i++) {
-        int number = 700 + i;
-        garage.write(
-            Garage.DAY + "/" + number + ".yaml",
-            job.replace("job: 501", "job: " + number) + "\ncomplaint: " + complaint + "\n");
-      }
-      killed(garage, random.nextInt(LONGEST_MILLIS));
-      for (Map.Entry<String, byte[]> file : garage.written().entrySet()) {
-        if (!file.getKey().endsWith(".lock")) {
-          assertWhole(file.getKey(), file.getValue());
+    for (int kill = 0; kill < KILLS; kill += LETTERS) {
+      Garage fresh = garage.into("out" + kill);
+      write(fresh, job, "a first knock");
+      assertEquals(Exit.DONE, fresh.sheets("--record").exit());
+      Set<String> names = new TreeSet<>(fresh.written().keySet());
+      for (int i = kill; i < Math.min(KILLS, kill + LETTERS); i++) {
+        write(fresh, job, i + " knocks are heard");
+        killed(fresh, random.nextInt(LONGEST_MILLIS));
+        for (Map.Entry<String, byte[]> file : fresh.written().entrySet()) {
+          if (!file.getKey().endsWith(".lock")) {
+            assertWhole(file.getKey(), file.getValue());
+          }
         }
       }
+      Garage.Run last = fresh.sheets("--record");
+      assertEquals(Exit.DONE, last.exit(), last.err());
+      assertEquals(names, fresh.written().keySet());
     }
-    Garage.Run last = garage.sheets("--record");
-    assertEquals(Exit.DONE, last.exit(), last.err());
-    assertEquals(names, garage.written().keySet());
+  }
+
+  private static void write(Garage garage, String job, String complaint) {
+    for (int i = 0; i < JOBS; i++) {
+      int number = 700 + i;
+      garage.write(
+          Garage.DAY + "/" + number + ".yaml",
+          job.replace("job: 501", "job: " + number) + "\ncomplaint: " + complaint + "\n");
+    }
   }
 
   private void killed(Garage garage, int millis) throws IOException, InterruptedException {

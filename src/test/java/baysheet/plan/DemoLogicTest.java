@@ -51,11 +51,11 @@ class DemoLogicTest {
     List<String> checks = sheet("2409").checks().stream().map(CheckLine::name).toList();
     inOrder(
         checks,
+        "brake-fluid-level",
+        "brake-cap-tight",
         "engine-started",
         "pedal-engine-running",
         "engine-stopped-on-the-ground",
-        "brake-fluid-level",
-        "brake-cap-tight",
         "brake-tag-off");
   }
 

@@ -264,7 +264,11 @@ public final class PhaseAssigner {
         resolved.book().jacking(where).filter(point -> raised).map(Located::value);
     TaskId whole = new TaskId(at.task().procedure(), Place.VEHICLE);
     StepSource.Blocks source = new StepSource.Blocks(part, where, jacking);
-    Stream<Procedure.Use> jack = part.isOfAxle() ? usesOf(at) : Stream.empty();
+    Stream<Procedure.Use> jack =
+        order.stream()
+            .filter(step -> part.isOfAxle() && Lifting.raises(resolved, step))
+            .limit(1)
+            .flatMap(this::usesOf);
     List<Procedure.Use> tools = Stream.concat(tools(part), jack).toList();
     PlannedStep step = PlannedStep.blocks(whole, source, at.origin()).using(tools);
     return PlacedStep.onTheGround(step, Moment.ON_THE_GROUND);
