@@ -46,7 +46,7 @@ final class BesideRuns {
 
   private void prepare() throws IOException, InterruptedException {
     Workshop workshop = new Workshop(Demo.SHOP);
-    var sheet = workshop.plan(workshop.resolve(Demo.LONG.job()));
+    var sheet = workshop.plan(workshop.resolve(Demo.ONE_PAGE.job()));
     DrawnPage page = DrawnPage.of(workshop.fit(workshop.fill(sheet)).page());
     try (ObjectOutputStream out =
         new ObjectOutputStream(Files.newOutputStream(folder.resolve("page")))) {
@@ -55,7 +55,7 @@ final class BesideRuns {
     Path shop = folder.resolve("shop");
     Folders.copy(Demo.SHOP, shop);
     Path day = Files.createDirectory(shop.resolve("2026-05-04"));
-    String job = Files.readString(Demo.LONG.job());
+    String job = Files.readString(Demo.ONE_PAGE.job());
     for (int i = 0; i < MANY; i++) {
       int number = 10_000 + i;
       Files.writeString(
@@ -67,11 +67,11 @@ final class BesideRuns {
           List.of("tar", "xzf", archive.toString(), "-C", folder.toString(), "--strip-components=1"),
           Map.of());
     }
-    installed("sheets", Demo.LONG.job().toString(), "-o", folder.resolve("first").toString());
+    installed("sheets", Demo.ONE_PAGE.job().toString(), "-o", folder.resolve("first").toString());
   }
 
   private void round() throws IOException, InterruptedException {
-    String job = Demo.LONG.job().toString();
+    String job = Demo.ONE_PAGE.job().toString();
     String day = folder.resolve("shop/2026-05-04").toString();
     for (String way : List.of(FLOOR, INSTEAD)) {
       add(way, 0, own(way, 1).seconds());
@@ -135,10 +135,10 @@ final class BesideRuns {
     }
     if (way.equals(INSTEAD)) {
       Instead instead = new Instead(Demo.SHOP);
-      return () -> instead.write(Demo.LONG.job());
+      return () -> instead.write(Demo.ONE_PAGE.job());
     }
     Workshop workshop = new Workshop(Demo.SHOP);
-    return () -> workshop.sheets(Demo.LONG.job()).get(0);
+    return () -> workshop.sheets(Demo.ONE_PAGE.job()).get(0);
   }
 
   private void add(String way, int what, double figure) {
@@ -148,7 +148,7 @@ final class BesideRuns {
   private Table table() {
     Table table =
         new Table(
-            "One page of the long job beside other ways, median (least to most) of three rounds",
+            "The demo job of one page beside other ways, median (least to most) of three rounds",
             "way", "cold s", "x floor", "sheets/s of " + MANY, "x floor", "warm ms", "x floor");
     figures.forEach(
         (way, all) -> {

@@ -17,7 +17,7 @@ final class ColdRuns {
     Path folder = Files.createTempDirectory("baysheet-cold");
     Path archive = folder.resolve("baysheet.jsa");
     List<String> one =
-        List.of("sheets", Demo.MIDDLE.job().toString(), "-o", folder.resolve("out").toString());
+        List.of("sheets", Demo.ONE_PAGE.job().toString(), "-o", folder.resolve("out").toString());
     Tool.archive(archive, one);
     List<List<String>> ways =
         List.of(

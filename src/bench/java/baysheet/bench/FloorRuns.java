@@ -17,7 +17,7 @@ import java.util.Map;
 import java.util.concurrent.Callable;
 
 /**
- * The long demo job, and the floor, in turns in one process: each turn gives the ratio of every
+ * The demo job of one page, and the floor, in turns in one process: each turn gives the ratio of every
  * stage and of the whole chain to the floor of the same turn. Neighbours on the machine and changes
  * of its clock touch both, so the ratio stays where the times do not. Times are those that the
  * thread computed, without the waiting; the compiler and the garbage collection, which have threads
@@ -42,7 +42,7 @@ final class FloorRuns {
   private Object made;
 
   private FloorRuns() throws IOException {
-    Path job = Demo.LONG.job();
+    Path job = Demo.ONE_PAGE.job();
     Workshop workshop = new Workshop(Demo.SHOP);
     Resolved resolved = workshop.resolve(job);
     Sheet sheet = workshop.plan(resolved);

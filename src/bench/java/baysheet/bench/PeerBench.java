@@ -33,7 +33,7 @@ public class PeerBench {
   @Setup
   public void make() throws IOException {
     workshop = new Workshop(Demo.SHOP);
-    sheet = workshop.plan(workshop.resolve(Demo.MIDDLE.job()));
+    sheet = workshop.plan(workshop.resolve(Demo.ONE_PAGE.job()));
     form = workshop.fill(sheet);
     fitted = workshop.fit(form);
     record = workshop.record(sheet, fitted);
@@ -59,7 +59,7 @@ public class PeerBench {
   /** This tool, from the job file to PDF bytes. */
   @Benchmark
   public List<byte[]> baysheetFromJobFile() {
-    return workshop.sheets(Demo.MIDDLE.job());
+    return workshop.sheets(Demo.ONE_PAGE.job());
   }
 
   /** HTML and CSS. */
