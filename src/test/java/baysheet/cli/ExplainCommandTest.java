@@ -88,9 +88,9 @@ class ExplainCommandTest {
     String told = told("explain", garage.job("503").toString(), "3");
     assertReported(told, "line 3: Wheel nut (wheel-nut), front-right");
     assertReported(
-        told, "found vehicles/hollin-wren-2014.yaml:11:5 spec book hollin-wren-2014, wheels");
+        told, "found vehicles/hollin-wren-2014.yaml:12:5 spec book hollin-wren-2014, wheels");
     assertReported(told, "source Hollin workshop tables, 2015");
-    assertReported(told, "written 105 N·m, at vehicles/hollin-wren-2014.yaml:11:82");
+    assertReported(told, "written 105 N·m, at vehicles/hollin-wren-2014.yaml:12:82");
     // 105 / 1.3558179483314004 = 77.444
     assertReported(told, "converted 77.44 lbf·ft, printed as 77 lbf·ft");
     assertReported(told, "band 99.75 N·m to 110.25 N·m: 5 % either way, the shop's");
@@ -111,7 +111,7 @@ class ExplainCommandTest {
     String told = told("explain", garage.job("503").toString(), "1");
     assertReported(told, "found 2026-04-07/503.yaml:9:3 override of job 503 (wins)");
     assertReported(
-        told, "vehicles/hollin-wren-2014.yaml:16:5 spec book hollin-wren-2014, front-wheels");
+        told, "vehicles/hollin-wren-2014.yaml:17:5 spec book hollin-wren-2014, front-wheels");
     assertReported(told, "source Hollin bulletin 4 of 2019, by the job's override");
     assertReported(told, "written 46 N·m, at 2026-04-07/503.yaml:9:43");
   }
@@ -129,7 +129,7 @@ class ExplainCommandTest {
   void aWiderGroupThatWasPassedOverIsNamed() {
     String told = told("explain", garage.job("503").toString(), "2");
     assertReported(told, "front-wheels (wins)");
-    assertReported(told, "passed over vehicles/hollin-wren-2014.yaml:13:5 wheels, a wider group");
+    assertReported(told, "passed over vehicles/hollin-wren-2014.yaml:14:5 wheels, a wider group");
   }
 
   @Test
@@ -138,7 +138,7 @@ class ExplainCommandTest {
     assertReported(
         told,
         "found vehicles/hollin-wren-van-2016.yaml:9:5 spec book hollin-wren-van-2016, wheels (wins)"
-            + " vehicles/hollin-wren-2014.yaml:11:5 spec book hollin-wren-2014, wheels");
+            + " vehicles/hollin-wren-2014.yaml:12:5 spec book hollin-wren-2014, wheels");
     assertReported(told, "source Hollin workshop tables for vans, 2017");
   }
 

@@ -50,7 +50,7 @@ class LoweringCheckTest {
   @Test
   void theVehicleIsHeldBeforeItsWheelsAreTorqued() {
     List<Sheet.SheetStep> steps = SHOP.sheet().steps();
-    assertEquals(at(steps, "Let it down") + 1, at(steps, "From the side, chock one wheel"));
+    assertEquals(at(steps, "Let it down") + 1, at(steps, "From the side, chock one rear wheel"));
     assertEquals(at(steps, "Let it down") + 2, at(steps, "Hold it"));
     assertEquals(at(steps, "Hold it") + 1, at(steps, "Torque the roller nut"));
   }
