@@ -144,8 +144,7 @@ enum Phrase {
   STAGE("stage\u00a0%s of\u00a0%s"),
   AT_GROUND("The vehicle stands on its wheels"),
   AT_WHEELS_CLEAR(
-      "The vehicle is on the lift with its wheels just clear, not on its locks: for a break, set axle stands, and remove them before work goes on",
-      "The vehicle is on the lift with its wheels just clear, not on its locks: for a break, set jack stands, and remove them before work goes on"),
+      "The vehicle is on the lift with its wheels just clear, not on its locks: for a break, raise it onto the next locks"),
   AT_WORKING("The vehicle is on the lift locks"),
   AT_STANDS("The vehicle is on axle stands", "The vehicle is on jack stands"),
   AT_BLOCKS(
