@@ -56,7 +56,7 @@ class OrderOfWorkTest {
           """
           2026-03-02/2406.yaml | Press the ball joint out of the clamp       | Tighten the new nut on the joint pin
           2026-03-02/2403.yaml | Tighten the hub bolts                       | Remove the strap from the drive shaft
-          2026-03-02/2403.yaml | Clean old threadlock out of the caliper     | Refit the brake disc flat
+          2026-03-02/2403.yaml | Clean old threadlock out of the threads     | Refit the brake disc flat
           2026-03-02/2401.yaml | Clean old threadlock out of the threads     | Fit the new brake pads
           2026-03-03/2408.yaml | Clean old threadlock out of the threads     | Fit the new brake pads
           2026-03-03/2410.yaml | Turn the track rod end level                | Tighten the lock nut
