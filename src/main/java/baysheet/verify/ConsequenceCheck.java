@@ -74,7 +74,10 @@ final class ConsequenceCheck {
     for (CautionLine caution : sheet.safety().cautions()) {
       if (caution.waivedBy().isEmpty()
           && !sheet.safety().protect().containsAll(caution.protect())) {
-        faults.add("caution " + caution.name() + " asks for what nobody is told to wear");
+        faults.add(
+            "caution "
+                + caution.name()
+                + " needs protective equipment that the sheet does not list");
       }
     }
   }

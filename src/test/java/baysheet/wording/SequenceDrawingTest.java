@@ -1,6 +1,7 @@
 package baysheet.wording;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -44,6 +45,30 @@ class SequenceDrawingTest {
     shapes.add(List.of(1, 9, 1));
     shapes.add(Collections.nCopies(8, 8));
     return shapes.stream().filter(rows -> rows.stream().allMatch(row -> row > 0));
+  }
+
+  @Test
+  void orderDrawingNumbersEachPositionWithItsTurn() {
+    // Five on a circle, from the top: the wheel star 1-3-5-2-4, common practice, no source.
+    DrawingText drawing = Samples.text(Samples.brakes()).torque().drawings().get(0);
+    assertEquals(
+        List.of("1", "4", "2", "5", "3"),
+        drawing.positions().stream().map(PositionText::turn).toList());
+    assertTrue(drawing.positions().get(0).first());
+    assertFalse(drawing.positions().get(1).first());
+  }
+
+  @Test
+  void rowsOfTheDrawingLieSideBySideInsideIt() {
+    TorqueLine line = bolt(10).rows("B", 5, 5).build();
+    Sheet brakes = Samples.brakes();
+    Sheet sheet = Samples.with(brakes, brakes.sections(), List.of(line));
+    DrawingText drawing = Samples.text(sheet).torque().drawings().get(0);
+    assertEquals(10, drawing.positions().size());
+    assertTrue(
+        drawing.positions().stream()
+            .allMatch(p -> p.x() >= drawing.radius() && p.x() <= 1000 - drawing.radius()));
+    assertTrue(drawing.height() < 600, "two rows of five are flat: " + drawing.height());
   }
 
   @ParameterizedTest

@@ -1,7 +1,6 @@
 package baysheet.wording;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import baysheet.books.Glossary;
@@ -292,28 +291,6 @@ class SheetTextTest {
         metric.arrives(),
         true,
         metric.trouble());
-  }
-
-  @Test
-  void orderDrawingNumbersEachPositionWithItsTurn() {
-    // Five on a circle, from the top: the wheel star 1-3-5-2-4, common practice, no source.
-    TorqueTableText.DrawingText drawing = Samples.text(Samples.brakes()).torque().drawings().get(0);
-    assertEquals(
-        List.of("1", "4", "2", "5", "3"),
-        drawing.positions().stream().map(TorqueTableText.PositionText::turn).toList());
-    assertTrue(drawing.positions().get(0).first());
-    assertFalse(drawing.positions().get(1).first());
-  }
-
-  @Test
-  void rowsOfTheDrawingLieSideBySideInsideIt() {
-    TorqueLine line = new LineMaker(1, "head bolt", BOTH, 10).rows("B", 5, 5).build();
-    TorqueTableText.DrawingText drawing = table(line).drawings().get(0);
-    assertEquals(10, drawing.positions().size());
-    assertTrue(
-        drawing.positions().stream()
-            .allMatch(p -> p.x() >= drawing.radius() && p.x() <= 1000 - drawing.radius()));
-    assertTrue(drawing.height() < 600, "two rows of five are flat: " + drawing.height());
   }
 
   @Test
