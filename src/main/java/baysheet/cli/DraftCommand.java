@@ -290,8 +290,16 @@ final class DraftCommand extends Command {
     console.say(
         "replace each unknown that you can look up; baysheet procedures --vehicle "
             + draft.book().vehicle().value()
-            + Options.<Path>given(shop).map(it -> " --shop \"" + it + '"').orElse("")
+            + shopOption(file)
             + " says what is still missing");
+  }
+
+  /** What a command must add to find the shop of a book from where this one runs. */
+  private String shopOption(Path book) {
+    Path root = Options.<Path>given(shop).orElse(book.getParent().getParent());
+    boolean found =
+        ShopFolders.here().map(DayFolders::whole).equals(Optional.of(DayFolders.whole(root)));
+    return found ? "" : " --shop \"" + YamlFiles.shown(root) + '"';
   }
 
   private static boolean hasMark(Path file) {

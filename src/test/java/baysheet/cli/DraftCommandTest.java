@@ -63,6 +63,13 @@ class DraftCommandTest {
   }
 
   @Test
+  void theNextCommandNamesTheShopThatIsElsewhere() {
+    String book = garage.root.resolve(BOOK).toString();
+    Garage.Run run = garage.run("draft", book, "--for", "carrier@front");
+    run.says("baysheet procedures --vehicle hollin-wren-2014 --shop \"SHOP\" says");
+  }
+
+  @Test
   void aBookIsNotWrittenElsewhereThanItsPathSays() {
     Garage.Run run =
         garage.run(

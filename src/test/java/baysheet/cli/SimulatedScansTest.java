@@ -27,12 +27,15 @@ import org.junit.jupiter.api.Test;
 
 /**
  * Made-up scans of the demo sheets, read. {@code -Dscans=2000} for more than the fixed hundred;
- * {@code -Dscans.first=100} for others.
+ * {@code -Dscans.first=100} for others; {@code -Dscans.training} for those on which limits may be
+ * set.
  */
 class SimulatedScansTest {
   private static final int SCANS = Integer.getInteger("scans", 100);
-  private static final int SOILED = Math.max(10, SCANS / 5);
+  private static final int SOILED = Integer.getInteger("scans.soiled", Math.max(10, SCANS / 5));
   private static final int FIRST = Integer.getInteger("scans.first", 0);
+  private static final long HALF =
+      System.getProperty("scans.training") == null ? Simulator.REPORTING : Simulator.TRAINING;
 
   /** What came of the boxes of clean or of dirty pages. */
   private static final class Count {
@@ -64,7 +67,7 @@ class SimulatedScansTest {
   @Test
   void emptyBoxIsNeverCalledMarkedAndFewAreDoubtful() throws IOException {
     Map<String, Issued> issued = issued();
-    Simulator simulator = new Simulator(List.copyOf(issued.values()), Simulator.REPORTING);
+    Simulator simulator = new Simulator(List.copyOf(issued.values()), HALF);
     PageReader reader = new PageReader(code -> Optional.ofNullable(issued.get(code)));
     IntStream.range(FIRST, FIRST + SCANS)
         .parallel()
@@ -85,7 +88,7 @@ class SimulatedScansTest {
   @Test
   void smudgesAboutEmptyBoxesMarkNone() throws IOException {
     Map<String, Issued> issued = issued();
-    Simulator simulator = new Simulator(List.copyOf(issued.values()), Simulator.REPORTING);
+    Simulator simulator = new Simulator(List.copyOf(issued.values()), HALF);
     PageReader reader = new PageReader(code -> Optional.ofNullable(issued.get(code)));
     IntStream.range(FIRST, FIRST + SOILED)
         .parallel()
