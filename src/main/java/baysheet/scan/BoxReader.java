@@ -60,6 +60,9 @@ final class BoxReader {
    */
   private static final double NOT_AGAINST = -2;
 
+  /** The same of ink as pale as a smudge can be; a short one is as sharp as a stroke. */
+  private static final double NOT_AGAINST_PALE = 0;
+
   /** Enough for a stroke of the same pen as others that are sure. */
   private static final double LIKELY = -1.5;
 
@@ -286,7 +289,8 @@ final class BoxReader {
         !smooth && !found.pieces().isPale(piece) && found.pieces().isAtHome(piece, false);
     // A sure stroke is itself among them.
     int same = (evidence >= LIKELY ? SAME : MANY) + (isSure(found, piece) ? 1 : 0);
-    return alone && evidence >= (scanned.twoTone() ? SURE_ALONE : NOT_AGAINST)
+    double grey = found.pieces().isDark(piece) ? NOT_AGAINST : NOT_AGAINST_PALE;
+    return alone && evidence >= (scanned.twoTone() ? SURE_ALONE : grey)
         || evidence >= POSSIBLE
             && sure.stream().filter(it -> isOfOnePen(piece, it)).limit(same).count() == same;
   }
