@@ -36,7 +36,7 @@ final class Pieces {
   private static final double DARK_INK = 0.42;
 
   /**
-   * The darkest smudge that looked like a stroke otherwise had 0.35 on 500 soiled pages of the
+   * The darkest smudge that looked like a stroke otherwise had 0.40 on 450 soiled pages of the
    * training half; strokes of a pen with less than this are few.
    */
   private static final double DARKER_THAN_A_SMUDGE = 0.5;
