@@ -155,6 +155,7 @@ public record Catalogue(
    * @param when what brings it; any one is enough
    * @param check what to check
    * @param moment when it is due
+   * @param rows whether the sheet names the torque rows of the fasteners that bring it
    * @param hold whether a second person must look
    * @param needs a figure that only the vehicle's data can give: printed as an empty box
    * @param keepsOpen what somebody else must do before the sheet is closed: alignment …
@@ -168,6 +169,7 @@ public record Catalogue(
       List<Trigger> when,
       Located<String> check,
       Located<Moment> moment,
+      boolean rows,
       boolean hold,
       Optional<Located<String>> needs,
       Optional<Located<String>> keepsOpen,

@@ -22,6 +22,7 @@ final class RuleReader {
     Optional<List<Trigger>> when = TriggerReader.required(map);
     Optional<Located<String>> check = map.required("check", ValueReaders.text());
     Optional<Located<Moment>> moment = map.required("moment", Words.moment());
+    boolean rows = map.yesNo("rows", false);
     boolean hold = map.yesNo("hold", false);
     Optional<Located<String>> needs = map.optional("needs", ValueReaders.text());
     Optional<Located<String>> keepsOpen = map.optional("keeps-open", ValueReaders.text());
@@ -40,6 +41,7 @@ final class RuleReader {
                     when.get(),
                     check.get(),
                     moment.get(),
+                    rows,
                     hold,
                     needs,
                     keepsOpen,

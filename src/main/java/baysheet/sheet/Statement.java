@@ -16,6 +16,13 @@ public sealed interface Statement {
   /** As it stands in a file, or as the mechanics put it. */
   record Written(String text) implements Statement {}
 
+  /** As it stands in a file, with the rows of the table that it is about, by their numbers. */
+  record OfRows(String text, List<Integer> rows) implements Statement {
+    public OfRows {
+      rows = List.copyOf(rows);
+    }
+  }
+
   /** What needs no data. */
   enum Plain implements Statement {
     SOAK_ON_LIFT,

@@ -198,6 +198,8 @@ public sealed interface StepSource {
     RAISE_AXLE,
     PUT_UNDER_AXLE,
     LOWER_AXLE_ONTO,
+    /** Only under load the wheels stand where they stay. */
+    TYRES_ON,
     LEAVE_ROOM,
     NEUTRAL,
     LET_ROLL,
@@ -245,7 +247,7 @@ public sealed interface StepSource {
     /** Whether a bay has it: the suspension settles in any, other parts belong to lift or jack. */
     private boolean isIn(Bay bay) {
       return switch (this) {
-        case APPLY_BRAKE, NEUTRAL, LET_ROLL, SETTLE, HOLD_STILL, CLOSE_UP -> true;
+        case APPLY_BRAKE, TYRES_ON, NEUTRAL, LET_ROLL, SETTLE, HOLD_STILL, CLOSE_UP -> true;
         case MEASURE -> false;
         case ARM_LOCKS, ARM_LOCKS_TO_LEAVE -> bay.hasArms();
         default -> (bay.equipment() == Bay.Equipment.JACK) == (isOfAxle() || this == LEAVE_ROOM);

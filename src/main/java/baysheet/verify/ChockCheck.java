@@ -21,14 +21,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * Whether chocks hold the vehicle at every moment at which wheels carry it once a job raises it,
  * whatever procedure raises it: no parking brake is trusted, for it acts on one axle, which may be
- * up, and may be what is repaired. Whether chocks are out of the way where wheels come down and
- * blocks go in. Shares no code with the planner.
+ * up, and may be what is repaired; only until a lift takes the vehicle it will do. Whether chocks
+ * are out of the way where wheels come down and blocks go in. Shares no code with the planner.
  */
 final class ChockCheck {
+  private static final String BRAKED_FIRST = "height/ground/ground/brake";
+
   private static final List<Place> AXLES = List.of(Place.FRONT, Place.REAR);
 
   private final Resolved resolved;
@@ -71,6 +74,7 @@ final class ChockCheck {
     boolean raises =
         sheet.steps().stream().anyMatch(step -> !check.supports(step.undo()).isEmpty());
     if (raises) {
+      check.wheelsUnbraked(sheet);
       sheet.steps().forEach(check::play);
       if (!check.isMet()) {
         check.faults.add("the vehicle is left on its wheels, and no chock holds it");
@@ -91,6 +95,7 @@ final class ChockCheck {
         && !isHeld(carrying)) {
       fault(step, "pulls at a vehicle that no chock holds");
     }
+    leave(step);
     rise(step, lifted(step));
     if (step.source() instanceof StepSource.Blocks blocks) {
       blocks(step, blocks);
@@ -100,6 +105,41 @@ final class ChockCheck {
     off.addAll(step.undo());
     off.removeAll(step.doUp());
     height = step.height();
+  }
+
+  /** Where a lift is to take the vehicle, something holds it while its pads are set. */
+  private void leave(Sheet.SheetStep step) {
+    boolean raises =
+        step.source().phase() == Sheet.Phase.OPEN
+            && height == Height.GROUND
+            && !resolvedSupports(step).isEmpty();
+    if (lift && raises && !carrying.isEmpty() && braked == 0 && !isHeld(carrying)) {
+      fault(step, "begins to raise a vehicle that neither its parking brake nor a chock holds");
+    }
+  }
+
+  /** What the vehicle stands on that the procedure of a step takes away. */
+  private List<ItemAt> resolvedSupports(Sheet.SheetStep step) {
+    return task(step).stream()
+        .flatMap(task -> task.open().stream())
+        .flatMap(it -> supports(it.undo()).stream())
+        .toList();
+  }
+
+  /** The planner applies no brake where a wheel that it holds comes off and is to turn. */
+  private void wheelsUnbraked(Sheet sheet) {
+    boolean front = resolved.book().traits().contains("front-parking-brake");
+    Place axle = front ? Place.FRONT : Place.REAR;
+    boolean braked =
+        sheet.steps().stream().anyMatch(step -> step.source().id().equals(BRAKED_FIRST));
+    sheet.steps().stream()
+        .filter(step -> braked)
+        .filter(
+            step ->
+                step.undo().stream()
+                    .filter(item -> resolved.thing(item).isOf("wheel"))
+                    .anyMatch(item -> item.place().axle().equals(Optional.of(axle))))
+        .forEach(step -> fault(step, "removes a wheel that the parking brake holds"));
   }
 
   /** A vehicle whose wheels are just clear is not lowered unbraked where its brake holds. */
@@ -112,6 +152,13 @@ final class ChockCheck {
     boolean brakes = step.source().id().endsWith("/brake");
     boolean lowers =
         step.source().phase() == Sheet.Phase.CLOSE && raising.contains(step.procedure());
+    boolean frees = Stream.of(step.undo(), step.slacken(), step.disturb()).anyMatch(this::isBrake);
+    if (frees) {
+      braked = 0;
+    } else if (step.source().id().equals(BRAKED_FIRST) || LeftStates.brakes(step, resolved)) {
+      braked = 2;
+      return;
+    }
     if (brakes && !slack.isEmpty()) {
       fault(step, "applies a parking brake that does not hold: " + slack);
     } else if (braked == 1 && !lowers) {
@@ -128,6 +175,12 @@ final class ChockCheck {
     }
     braked = brakes ? 1 : Math.min(2, braked * 2);
     lowering = lowers;
+  }
+
+  private boolean isBrake(List<ItemAt> items) {
+    return items.stream()
+        .map(resolved::thing)
+        .anyMatch(it -> it.isOf("parking-brake") || it.isOf("electric-parking-brake"));
   }
 
   private boolean isMet() {
@@ -171,9 +224,7 @@ final class ChockCheck {
     step.disturb().stream()
         .filter(item -> resolved.thing(item).isOf("chocks"))
         .forEach(item -> places.add(item.place().axle().orElse(Place.VEHICLE)));
-    Optional<Task> task =
-        Optional.ofNullable(
-            resolved.tasks().get(new TaskId(step.procedure(), step.places().get(0))));
+    Optional<Task> task = task(step);
     if (places.isEmpty() && task.flatMap(it -> written(step, it)).filter(this::uses).isPresent()) {
       places.add(Place.VEHICLE);
     }
@@ -184,6 +235,11 @@ final class ChockCheck {
     return places.isEmpty() || raised.isEmpty()
         ? places
         : Set.of(raised.get() == Place.FRONT ? Place.REAR : Place.FRONT);
+  }
+
+  private Optional<Task> task(Sheet.SheetStep step) {
+    TaskId id = new TaskId(step.procedure(), step.places().get(0));
+    return Optional.ofNullable(resolved.tasks().get(id));
   }
 
   private static Optional<Step> written(Sheet.SheetStep step, Task task) {

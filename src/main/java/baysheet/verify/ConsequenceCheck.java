@@ -3,6 +3,7 @@ package baysheet.verify;
 import baysheet.books.Catalogue;
 import baysheet.books.Moment;
 import baysheet.books.Procedure;
+import baysheet.books.Trigger;
 import baysheet.report.Located;
 import baysheet.resolve.Bound;
 import baysheet.resolve.BoundStep;
@@ -195,6 +196,9 @@ final class ConsequenceCheck {
     List<Sheet.SheetStep> because =
         printed.steps().stream().filter(step -> check.because().contains(step.n())).toList();
     Optional<Moment> written = written(check);
+    if (written.isEmpty() && resolved.catalogue().rules().containsKey(check.name())) {
+      faults.add("check \"" + check.name() + "\" says something else than its rule and its rows");
+    }
     boolean excused =
         because.stream().anyMatch(step -> step.moment() == check.moment())
             || (!everRaised && check.moment() == Moment.ON_THE_GROUND);
@@ -212,9 +216,29 @@ final class ConsequenceCheck {
 
   private Optional<Moment> written(CheckLine check) {
     return Optional.ofNullable(resolved.catalogue().rules().get(check.name()))
-        .filter(rule -> new Statement.Written(rule.check().value()).equals(check.text()))
+        .filter(rule -> says(check, rule))
         .map(rule -> rule.moment().value())
         .or(() -> Optional.ofNullable(ownChecks.get(check.text())));
+  }
+
+  /** Whether a check is in the words of its rule, and names each row that it is about. */
+  private boolean says(CheckLine check, Catalogue.Rule rule) {
+    List<Integer> rows =
+        sheet.torque().stream()
+            .filter(line -> rule.rows() && isNamed(rule, line))
+            .map(TorqueLine::n)
+            .toList();
+    String words = rule.check().value();
+    Statement due =
+        rows.isEmpty() ? new Statement.Written(words) : new Statement.OfRows(words, rows);
+    return due.equals(check.text());
+  }
+
+  private boolean isNamed(Catalogue.Rule rule, TorqueLine line) {
+    ItemAt fastener = new ItemAt(line.fastener(), line.places().get(0));
+    return rule.when().stream()
+        .flatMap(trigger -> trigger.names(Trigger.Condition.KIND).stream())
+        .anyMatch(resolved.thing(fastener)::isOf);
   }
 
   /** Somebody who only follows the sequence comes to each check in time. */

@@ -195,7 +195,9 @@ final class HeightCheck {
       fault(step, "begins at " + change.from().word() + ", and the vehicle is at " + now.word());
     }
     noJack(step);
-    lettered(step);
+    if (change.from() != change.to()) {
+      lettered(step);
+    }
     if (change.part() == HeightPart.FREE_LOCKS) {
       offItsLocks = true;
     }

@@ -48,6 +48,18 @@ final class LeftStates {
     return all;
   }
 
+  /** Whether a step of a procedure, or a check, says that it applies a parking brake. */
+  static boolean brakes(SheetStep step, Resolved resolved) {
+    LeftStates states = new LeftStates(resolved);
+    Set<String> names = new HashSet<>(states.closed(step));
+    if (step.source() instanceof StepSource.Written) {
+      states.ended(step).forEach(item -> names.add(item.item()));
+    }
+    return names.stream()
+        .anyMatch(
+            it -> states.isOf(it, "parking-brake") || states.isOf(it, "electric-parking-brake"));
+  }
+
   private void play(SheetStep step) {
     Stream.concat(step.disturb().stream(), step.undo().stream()).forEach(this::leave);
     step.doUp().forEach(left::remove);

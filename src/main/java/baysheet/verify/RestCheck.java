@@ -46,6 +46,9 @@ final class RestCheck {
     if (before.source() instanceof StepSource.Checkpoint) {
       why.add("the checks before it belong to the next step");
     }
+    if (isBleeding(before, whole.steps().get(after))) {
+      why.add("a circuit is being bled, or an engine run");
+    }
     StepSource next = whole.steps().get(after).source();
     boolean moves = next instanceof StepSource.HeightChange;
     if (next instanceof StepSource.Chocks) {
@@ -63,6 +66,24 @@ final class RestCheck {
     }
     dangling().ifPresent(it -> why.add("nothing holds " + it));
     return why;
+  }
+
+  /** Between two checks that are steps, or around a bleed screw that a procedure opens in place. */
+  private boolean isBleeding(SheetStep before, SheetStep next) {
+    if (before.source() instanceof StepSource.Check) {
+      return next.source() instanceof StepSource.Check;
+    }
+    return isOfOneChain(before, next)
+        && whole.steps().stream()
+            .filter(step -> isOfOneChain(step, next))
+            .flatMap(step -> step.disturb().stream())
+            .anyMatch(item -> resolved.thing(item).isOf("bleed-screw"));
+  }
+
+  private static boolean isOfOneChain(SheetStep one, SheetStep other) {
+    return one.procedure().equals(other.procedure())
+        && one.places().equals(other.places())
+        && one.source().phase() == other.source().phase();
   }
 
   /** A part that is still on without its fasteners, or on again before they are. */

@@ -4,6 +4,8 @@ import baysheet.books.Moment;
 import baysheet.sheet.CheckLine;
 import baysheet.sheet.DueChecks;
 import baysheet.sheet.Heading;
+import baysheet.sheet.QualifiedWork;
+import baysheet.sheet.Sheet;
 import baysheet.sheet.Sheet.SheetStep;
 import baysheet.sheet.Stage;
 import baysheet.sheet.Statement;
@@ -24,18 +26,19 @@ import java.util.stream.Stream;
 /** Checks by moment, and what stays open after them. */
 final class CheckWords {
   private final List<CheckLine> checks;
+  private final List<QualifiedWork> qualified;
   private final DueChecks due;
   private final Language language;
 
   /** Of rows of other sheets the number of that sheet. */
   private final Map<Integer, Integer> sheets;
 
-  CheckWords(
-      List<CheckLine> checks, List<SheetStep> steps, Optional<Stage> stage, Language language) {
+  CheckWords(Sheet sheet, Language language) {
     this.language = language;
-    this.sheets = stage.map(Stage::sheets).orElse(Map.of());
-    this.checks = checks;
-    this.due = new DueChecks(checks, steps);
+    this.sheets = sheet.stage().map(Stage::sheets).orElse(Map.of());
+    this.checks = sheet.checks();
+    this.qualified = sheet.safety().qualified();
+    this.due = new DueChecks(checks, sheet.steps());
   }
 
   /** The checks that a step of the sequence leads to. */
@@ -67,13 +70,18 @@ final class CheckWords {
   }
 
   private String text(Statement check) {
-    if (check instanceof Statement.TorqueRecorded recorded
-        && sheets.containsKey(recorded.row().n())) {
-      int row = recorded.row().n();
-      String where = language.own(Phrase.ROW_OF_SHEET, row, sheets.get(row));
-      return new Statements(language).torqueRecorded(recorded.row(), where);
+    if (check instanceof Statement.TorqueRecorded recorded) {
+      return new Statements(language).torqueRecorded(recorded.row(), where(recorded.row().n()));
+    } else if (check instanceof Statement.OfRows of) {
+      return new Statements(language).ofRows(of, this::where);
     }
     return language.text(check);
+  }
+
+  private String where(int row) {
+    return sheets.containsKey(row)
+        ? language.own(Phrase.ROW_OF_SHEET, row, sheets.get(row))
+        : String.valueOf(row);
   }
 
   private CheckText check(String number, int n, CheckLine check) {
@@ -85,6 +93,7 @@ final class CheckWords {
         check.hold()
             ? List.of(new BoxText(name + ".hold", "", "initials of the second person, check " + n))
             : List.of(),
+        QualifiedWords.looker(qualified, work -> work.checks().contains(check.text())),
         Phrases.counted("step", check.because()),
         check.reason().map(language::text).map(String::strip).orElse(""),
         check.needs().map(Statement::writtenIn).map(language::text).orElse(""),

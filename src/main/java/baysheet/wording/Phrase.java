@@ -17,14 +17,16 @@ enum Phrase {
   RAISE_FOR_BLOCKS(
       "With nobody in or under it, raise the vehicle until solid blocks go under its wheels"),
   PUT_UNDER(
-      "From the side, push a rated, solid block level under each wheel, all of one height, with room for chocks"),
+      "From the side, push rated, solid blocks of one height centrally under all wheels, with room"
+          + " for chocks"),
   LOWER_ONTO(
       "With nobody in or under it, lower the vehicle onto the blocks until every lift pad is"
           + " clear"),
   TAKE_CHOCKS_OF_AXLE("Remove the chocks of the %s wheels"),
   RAISE_AXLE("With nobody in or under it, raise the %s axle with the jack%s for solid blocks"),
   PUT_UNDER_AXLE(
-      "From the side, push rated, solid blocks, all of one height with room for chocks, level under both %s wheels"),
+      "From the side, push rated, solid blocks of one height centrally under both %s wheels, with"
+          + " room for chocks"),
   LOWER_AXLE_ONTO("With nobody in or under it, lower the %s wheels onto the blocks"),
   CHOCK("From the side, chock one rear wheel in front and behind at once"),
   CHOCK_AXLE("Chock both %s wheels in front and behind"),
@@ -32,6 +34,9 @@ enum Phrase {
       "Chock every wheel on its block in front and behind, 30 mm from the tyre",
       "Chock every wheel on its block in front and behind, 30 mm from the tire"),
   CHOCK_AXLE_ON_BLOCKS("Chock both %s wheels on their blocks, in front and behind"),
+  TYRES_ON(
+      "From the side, check that every tyre stands whole on its block and no block tilts",
+      "From the side, check that every tire stands whole on its block and no block tilts"),
   LEAVE_ROOM(
       "With nobody else at the vehicle, pull every chock 30 mm away from its tyre",
       "With nobody else at the vehicle, pull every chock 30 mm away from its tire"),
@@ -40,6 +45,7 @@ enum Phrase {
   MEASURE("Measure the height at the %s a second time, as before the work"),
   SETTLE(
       "From the side, push each end down several times until the vehicle settles and no block moves"),
+  APPLY_BRAKE("Apply the parking brake"),
   HOLD_STILL("From outside the vehicle, apply the parking brake"),
   CLOSE_UP("Push every chock against its tyre", "Push every chock against its tire"),
   RAISE_OFF(
@@ -49,7 +55,8 @@ enum Phrase {
   TAKE_OUT("From the side, pull out the chocks and the blocks"),
   LOWER_TO_FLOOR(
       "With nobody in or under it and no tool in its way, lower the vehicle to the floor"),
-  RAISE_AXLE_OFF("With nobody in or under it, raise the %s axle clear of its blocks with the jack"),
+  RAISE_AXLE_OFF(
+      "With nobody in or under it, raise the %s axle clear of its blocks with the jack%s"),
   TAKE_OUT_AXLE("From the side, pull out the chocks and blocks of the %s wheels"),
   LOWER_AXLE_TO_FLOOR("With nobody in or under it, lower the %s axle to the floor"),
   LOOK_ROUND(
@@ -58,6 +65,9 @@ enum Phrase {
       "Check that every lift pad is flat and centred under its lift point",
       "Check that every lift pad is flat and centered under its lift point"),
   FREE_LOCKS("Raise the lift until its locks are free, and release them"),
+  FREE_LOCKS_ALONE(
+      "With nobody in or under the vehicle, raise the lift until its locks are free, and release"
+          + " them"),
   FREE_STANDS(
       "Raise the vehicle with the jack until its axle stands are free",
       "Raise the vehicle with the jack until its jack stands are free"),
@@ -144,7 +154,11 @@ enum Phrase {
   STAGE("stage\u00a0%s of\u00a0%s"),
   AT_GROUND("The vehicle stands on its wheels"),
   AT_WHEELS_CLEAR(
-      "The vehicle is on the lift with its wheels just clear, not on its locks: for a break, raise it onto the next locks"),
+      "The vehicle is on the lift with its wheels just clear: set it on the next locks before you"
+          + " leave it"),
+  FOUND_AT_WHEELS_CLEAR(
+      "The vehicle is on the first lift locks above the floor: lower it until its wheels are just"
+          + " clear before you go on"),
   AT_WORKING("The vehicle is on the lift locks"),
   AT_STANDS("The vehicle is on axle stands", "The vehicle is on jack stands"),
   AT_BLOCKS(

@@ -1,6 +1,8 @@
 package baysheet.wording;
 
 import baysheet.sheet.QualifiedWork;
+import java.util.List;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /** Who may do the steps that need a certificate, in words. */
@@ -32,6 +34,16 @@ final class QualifiedWords {
         ? "Second person at these checks"
         : "Hold point%s%s%s"
             .formatted(holds == 1 ? "" : "s", Phrases.NBSP, Phrases.ranges(work.holds()));
+  }
+
+  /** Who looks at certain held work that a certificate is needed for; nothing of any other. */
+  static String looker(List<QualifiedWork> works, Predicate<QualifiedWork> certain) {
+    return works.stream()
+        .filter(certain)
+        .flatMap(work -> work.second().stream())
+        .map(it -> "%s (%s)".formatted(it.name(), it.person()))
+        .distinct()
+        .collect(Collectors.joining(" or "));
   }
 
   private static String second(QualifiedWork work) {

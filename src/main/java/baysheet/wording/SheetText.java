@@ -159,6 +159,7 @@ public record SheetText(
    * @param torque the torque lines it tightens, {@code 3, 4}
    * @param due the checks that it leads to; they stand below it and nowhere else
    * @param hold the box for a second person's initials; none where work goes on
+   * @param looker who alone may give them; nothing where any second person may
    */
   public record StepText(
       String n,
@@ -175,7 +176,8 @@ public record SheetText(
       String good,
       List<String> ifStuck,
       List<EntryText> entries,
-      List<BoxText> hold) {
+      List<BoxText> hold,
+      String looker) {
     public StepText {
       ticks = List.copyOf(ticks);
       above = List.copyOf(above);
@@ -265,6 +267,7 @@ public record SheetText(
    * A check.
    *
    * @param n its number below the step that leads to it; nothing where none does
+   * @param looker who alone may look where it is held; nothing where any second person may
    * @param because the steps that brought it: {@code steps 4, 7}, or nothing
    * @param needs a figure that is written in, with where it comes from, or nothing
    */
@@ -273,6 +276,7 @@ public record SheetText(
       String text,
       List<BoxText> ticks,
       List<BoxText> hold,
+      String looker,
       String because,
       String reason,
       String needs,

@@ -65,13 +65,13 @@ final class SheetWords {
   }
 
   private SheetText text() {
-    CheckWords checks = new CheckWords(sheet.checks(), sheet.steps(), sheet.stage(), language);
+    CheckWords checks = new CheckWords(sheet, language);
     StepWords steps = new StepWords(sheet, cautions, checks);
     return new SheetText(
         heading.style().paper().word(),
         language.tag(),
         "Bay sheet " + sheet.name() + ", " + language.title(heading),
-        new StageWords(language).text(sheet.stage()),
+        new StageWords(language, sheet.safety().support()).text(sheet.stage()),
         heading.crew().with().isPresent(),
         head(),
         cautions.onTop(),

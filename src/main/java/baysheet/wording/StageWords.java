@@ -1,10 +1,13 @@
 package baysheet.wording;
 
+import baysheet.books.Height;
 import baysheet.books.Place;
 import baysheet.sheet.Heading;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.Stage;
 import baysheet.sheet.Stage.VehicleState;
+import baysheet.sheet.Statement;
+import baysheet.sheet.Support;
 import baysheet.wording.SheetText.BoxText;
 import baysheet.wording.SheetText.EntryText;
 import baysheet.wording.SheetText.StageText;
@@ -17,8 +20,16 @@ import java.util.stream.Collectors;
 public final class StageWords {
   private final Language language;
 
-  StageWords(Language language) {
+  /** Where a jack takes the vehicle off its stands. */
+  private final List<Statement> jacking;
+
+  StageWords(Language language, List<Support> supports) {
     this.language = language;
+    this.jacking =
+        supports.stream()
+            .flatMap(support -> support.points().stream())
+            .filter(Statement.JackUnder.class::isInstance)
+            .toList();
   }
 
   StageText text(Optional<Stage> stage) {
@@ -33,21 +44,26 @@ public final class StageWords {
         language.own(Phrase.STAGE, stage.n(), stage.of()),
         stage.isFirst(),
         stage.isLast(),
-        stage.arrival().map(it -> state(it, stage)).orElse(List.of()),
+        stage.arrival().map(it -> state(it, stage, true)).orElse(List.of()),
         stage.arrival().map(this::figures).orElse(List.of()),
         stage.isFirst() ? List.of() : List.of(new BoxText("arrival", "", says)),
         stage.leaving().map(it -> left(it, stage)).orElse(List.of()));
   }
 
   private List<String> left(VehicleState state, Stage stage) {
-    List<String> sentences = new ArrayList<>(state(state, stage));
+    List<String> sentences = new ArrayList<>(state(state, stage, false));
     sentences.add(Phrases.sentence(language.own(Phrase.NOT_FINISHED, stage.of())));
     return sentences;
   }
 
-  private List<String> state(VehicleState state, Stage stage) {
+  private List<String> state(VehicleState state, Stage stage, boolean found) {
     List<String> sentences = new ArrayList<>();
-    sentences.add(standing(state.standing()));
+    Height height = state.standing().height();
+    boolean low = found && height == Height.WHEELS_CLEAR;
+    sentences.add(low ? language.own(Phrase.FOUND_AT_WHEELS_CLEAR) : standing(state.standing()));
+    if (found && height == Height.STANDS) {
+      sentences.addAll(language.statements(jacking));
+    }
     add(sentences, Phrase.HELD_NOW, state.held().stream().map(this::held).toList(), "; ");
     if (state.off().isEmpty() && state.fasteners().isEmpty()) {
       sentences.add(language.own(Phrase.NOTHING_OFF));

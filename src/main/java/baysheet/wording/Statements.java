@@ -10,6 +10,7 @@ import baysheet.torque.Quantity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.IntFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -65,7 +66,9 @@ final class Statements {
 
   /** What is checked and written in. */
   private String figures(Statement it) {
-    if (it instanceof Statement.TorqueRecorded recorded) {
+    if (it instanceof Statement.OfRows of) {
+      return ofRows(of, String::valueOf);
+    } else if (it instanceof Statement.TorqueRecorded recorded) {
       return torqueRecorded(recorded.row(), String.valueOf(recorded.row().n()));
     } else if (it instanceof Statement.FigureRecorded recorded) {
       return language.own(Phrase.FIGURE_RECORDED, figure(recorded.figure()));
@@ -122,6 +125,16 @@ final class Statements {
   String torqueRecorded(Statement.Row row, String where) {
     String words = language.own(Phrase.STATE_ROW, fasteners(row), where);
     return language.own(Phrase.TORQUE_RECORDED, words);
+  }
+
+  /**
+   * What somebody wrote, with the rows that it is about.
+   *
+   * @param where the number of a row, and of its sheet where that is another one
+   */
+  String ofRows(Statement.OfRows of, IntFunction<String> where) {
+    String rows = of.rows().stream().map(where::apply).collect(Collectors.joining("; "));
+    return language.own(Phrase.STATE_ROW, language.text(of.text()), rows);
   }
 
   private String checked(Statement.Checked checked) {

@@ -85,8 +85,8 @@ public final class StepSentences {
       case LOOK -> Phrase.LOOK_ROUND;
       case PADS -> Phrase.PADS_UNDER;
       case ARM_LOCKS -> Phrase.ARM_LOCKS;
-      case BRAKE -> Phrase.HOLD_STILL;
-      case FREE_LOCKS -> Phrase.FREE_LOCKS;
+      case BRAKE -> change.from() == Height.GROUND ? Phrase.APPLY_BRAKE : Phrase.HOLD_STILL;
+      case FREE_LOCKS -> change.to() == Height.GROUND ? Phrase.FREE_LOCKS_ALONE : Phrase.FREE_LOCKS;
       case FREE_STANDS -> Phrase.FREE_STANDS;
       case TAKE_STANDS -> Phrase.TAKE_STANDS;
       case JACK -> Phrase.JACK_UP;
@@ -126,7 +126,7 @@ public final class StepSentences {
           case SET_LIFT_PADS, SET_LIFT_PADS_TO_LEAVE -> Phrase.SET_LIFT_PADS;
           case ARM_LOCKS, ARM_LOCKS_TO_LEAVE -> Phrase.ARM_LOCKS;
           case LOCKS -> Phrase.ONTO_LOCKS;
-          case FREE_LOCKS, FREE_LOCKS_TO_LEAVE -> Phrase.FREE_LOCKS;
+          case FREE_LOCKS, FREE_LOCKS_TO_LEAVE -> Phrase.FREE_LOCKS_ALONE;
           case RAISE_CLEAR -> Phrase.UP_TO_WHEELS_CLEAR;
           case PUSH, PUSH_OFF -> Phrase.PUSH_ENDS;
           case RAISE -> Phrase.RAISE_FOR_BLOCKS;

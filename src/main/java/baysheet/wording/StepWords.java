@@ -1,15 +1,18 @@
 package baysheet.wording;
 
 import baysheet.books.Place;
+import baysheet.sheet.QualifiedWork;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.Sheet.Phase;
 import baysheet.sheet.Sheet.Section;
 import baysheet.sheet.Sheet.SheetStep;
+import baysheet.sheet.StepSource;
 import baysheet.wording.SheetText.BoxText;
 import baysheet.wording.SheetText.EntryText;
 import baysheet.wording.SheetText.SectionText;
 import baysheet.wording.SheetText.StepText;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 
@@ -19,12 +22,16 @@ final class StepWords {
   private final StepSentences sentences;
   private final CautionWords cautions;
   private final CheckWords checks;
+  private final List<QualifiedWork> qualified;
+  private final List<StepSource> sources;
 
   StepWords(Sheet sheet, CautionWords cautions, CheckWords checks) {
     this.language = Language.of(sheet.heading());
     this.sentences = new StepSentences(sheet);
     this.cautions = cautions;
     this.checks = checks;
+    this.qualified = sheet.safety().qualified();
+    this.sources = sheet.steps().stream().map(SheetStep::source).toList();
   }
 
   SectionText section(Section section) {
@@ -54,7 +61,8 @@ final class StepWords {
         good.filter(it -> !torques).orElse(""),
         language.texts(step.teaching().ifStuck()),
         entries(step),
-        hold(step));
+        hold(step),
+        QualifiedWords.looker(qualified, work -> work.holds().contains(step.n())));
   }
 
   /**
@@ -71,10 +79,15 @@ final class StepWords {
 
   /**
    * Steps of several places may share a heading that names none: before the vehicle goes up, or
-   * once it is down. A final torque has its place in the table.
+   * once it is down. A final torque has its place in the table, and says it where another step of
+   * the sheet torques the same elsewhere.
    */
-  private static String place(SheetStep step, Section section) {
-    boolean own = step.phase() != Phase.FINAL && !step.places().equals(List.of(Place.VEHICLE));
+  private String place(SheetStep step, Section section) {
+    boolean alike =
+        step.source() instanceof StepSource.FinalTorque
+            && Collections.frequency(sources, step.source()) > 1;
+    boolean own =
+        (alike || step.phase() != Phase.FINAL) && !step.places().equals(List.of(Place.VEHICLE));
     // A check with the wheels clear is of all wheels, whichever of them brings it.
     boolean all = step.phase() == Phase.CHECK && section.title() == Sheet.Title.WHEELS_CLEAR;
     return !section.places().isEmpty() || !own || all

@@ -70,6 +70,7 @@ class CatalogueReaderTest {
     assertEquals("Pump the pedal until it is firm", firm.check().value());
     assertEquals(List.of("brake-piston"), firm.when().get(0).names(Condition.DISTURB));
     assertEquals(Moment.BEFORE_MOVING, firm.moment().value());
+    assertTrue(firm.rows());
     assertTrue(firm.hold());
     assertEquals(Optional.of("how often to pump"), firm.needs().map(Located::value));
     assertEquals(Optional.of("wheel alignment"), firm.keepsOpen().map(Located::value));

@@ -3,6 +3,7 @@ package baysheet.plan;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import baysheet.books.Catalogue;
 import baysheet.plan.stage.Division;
 import baysheet.report.Problems;
 import baysheet.sheet.CautionLine;
@@ -59,18 +60,19 @@ class DemoLogicTest {
         "brake-tag-off");
   }
 
+  /** Dangers head the sheet, so their letters come first; L and R are the sides of the vehicle. */
   @Test
   void lettersFollowTheOrderInWhichCautionsAreMet() {
     for (Map.Entry<String, TracedPlan> plan : PLANS.entrySet()) {
-      int last = 0;
+      int last = -2;
       for (CautionLine caution : plan.getValue().sheet().safety().cautions()) {
-        if (!caution.wholeJob()) {
-          int first = caution.steps().get(0);
-          assertTrue(first >= last, plan.getKey() + " " + caution.letter());
-          last = first;
-        } else {
-          assertEquals(0, last, plan.getKey() + " " + caution.letter());
-        }
+        int met =
+            caution.signal() == Catalogue.Signal.DANGER
+                ? -2
+                : caution.wholeJob() ? -1 : caution.steps().get(0);
+        assertTrue(met >= last, plan.getKey() + " " + caution.letter());
+        assertTrue(!caution.letter().matches(".*[ILOR].*"), plan.getKey() + caution.letter());
+        last = met;
       }
     }
   }

@@ -59,7 +59,8 @@ public final class AlteredSheets {
     }
     unasked(index);
     otherIdentity(index);
-    if (step.source() instanceof StepSource.HeightChange change) {
+    // The brake that is applied first of all changes no height.
+    if (step.source() instanceof StepSource.HeightChange change && change.from() != change.to()) {
       asHighAsBefore(index);
       movedBy(index, -1);
       movedBy(index, 1);

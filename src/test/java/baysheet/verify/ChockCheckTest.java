@@ -149,6 +149,48 @@ class ChockCheckTest {
     }
   }
 
+  private static List<String> ids(SmallShop shop) {
+    return shop.sheet().steps().stream().map(step -> step.source().id()).toList();
+  }
+
+  /** Nobody releases it before the wheels are down, so it is not applied a second time. */
+  @Test
+  void theParkingBrakeHoldsAVehicleUntilALiftTakesIt() {
+    SmallShop shop = braked("{do: Turn it}", "");
+    assertEquals("height/ground/ground/brake", ids(shop).get(0));
+    assertTrue(lowering(shop).stream().noneMatch(id -> id.endsWith("/brake")));
+    assertFault(shop, steps -> steps.remove(0), "neither its parking brake nor a chock holds");
+  }
+
+  /** Its own step for that is enough. */
+  @Test
+  void aProcedureThatAppliesTheParkingBrakeIsTrusted() {
+    String applied = "{do: Apply it, ends: lever, moment: before-lifting}";
+    SmallShop shop = braked(applied, "");
+    assertEquals(List.of("spin/open/2", "hoisted/open/1"), ids(shop).subList(0, 2));
+    assertFault(shop, steps -> steps.remove(0), "neither its parking brake nor a chock holds");
+  }
+
+  /** A brake that is released or at work, or wheels of it that must turn: chocks elsewhere. */
+  @Test
+  void chocksHoldAVehicleWhoseParkingBrakeCannot() {
+    for (SmallShop shop :
+        List.of(
+            braked("{do: Release it, disturb: lever}", ""),
+            braked("{do: Park it, disturb: motor}", ""),
+            SHOP.job("hoist", "deep at rear-left"))) {
+      assertEquals("chocks/set/front", ids(shop).get(0));
+      assertFault(shop, steps -> steps.remove(0), "neither its parking brake nor a chock holds");
+    }
+    SmallShop front = SHOP.job("hoist", "deep at front-left");
+    assertEquals("height/ground/ground/brake", ids(front).get(0));
+    SmallShop rear = SHOP.job("hoist", "deep at rear-left");
+    assertFault(
+        rear,
+        steps -> steps.set(0, front.sheet().steps().get(0)),
+        "removes a wheel that the parking brake holds");
+  }
+
   /** What a garage's own raising procedure chocks is not chocked a second time. */
   @Test
   void ownChocksAreTheProceduresOwn() {
@@ -237,7 +279,7 @@ class ChockCheckTest {
     for (String bay : List.of("floor", "hoist")) {
       assertFault(
           SHOP.job(bay, "bush at rear-left"),
-          steps -> steps.remove(chocks(steps, false, 0)),
+          steps -> steps.remove(chocks(steps, false, bay.equals("hoist") ? 1 : 0)),
           "puts a block where a chock stands");
     }
   }

@@ -113,6 +113,7 @@ class BuiltInSentencesTest {
       EnumSet.of(
           Phrase.AT_GROUND,
           Phrase.AT_WHEELS_CLEAR,
+          Phrase.FOUND_AT_WHEELS_CLEAR,
           Phrase.AT_WORKING,
           Phrase.AT_STANDS,
           Phrase.AT_BLOCKS,
@@ -139,6 +140,7 @@ class BuiltInSentencesTest {
       EnumSet.of(
           Phrase.SET_LIFT_PADS,
           Phrase.FREE_LOCKS,
+          Phrase.FREE_LOCKS_ALONE,
           Phrase.PUSH_SIDE,
           Phrase.PUSH_ENDS,
           Phrase.ONTO_LOCKS);

@@ -25,10 +25,16 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 
-/** The cautions of a job, lettered: first those on top, then as the sequence comes to them. */
+/**
+ * The cautions of a job, lettered: dangers first, then what is of the whole job, then as the
+ * sequence comes to them.
+ */
 public final class Cautions {
   // More than this and none is read. Common practice, no source.
   private static final int ABOUT = 5;
+
+  /** Without those that read as another sign, and without the sides L and R. */
+  private static final String LETTERS = "ABCDEFGHJKMNPQSTUVWXYZ";
 
   private final Resolved resolved;
   private final List<PlacedStep> lines;
@@ -42,9 +48,11 @@ public final class Cautions {
   /** A caution that this job brings. */
   private record Found(
       Catalogue.Caution caution, List<Integer> lines, boolean onTop, boolean wholeJob) {
-    /** Where the sheet comes to it: what is of the whole job stands on top of the first sheet. */
+    /** Where the sheet comes to it: a danger and what is of the whole job stand on top. */
     int metAt() {
-      return wholeJob || lines.isEmpty() ? -1 : lines.get(0);
+      return caution.signal() == Signal.DANGER
+          ? -2
+          : wholeJob || lines.isEmpty() ? -1 : lines.get(0);
     }
   }
 
@@ -120,6 +128,7 @@ public final class Cautions {
     Set<Integer> again = new TreeSet<>();
     for (int i = 0; i < lines.size() && raising; i++) {
       if (lines.get(i).step().source() instanceof StepSource.HeightChange change
+          && change.from() != change.to()
           && (!upOnly || change.from().compareTo(change.to()) < 0)) {
         again.add(i);
       }
@@ -189,7 +198,8 @@ public final class Cautions {
 
   /** A to Z, then AA, AB … */
   static String letter(int index) {
-    String last = String.valueOf((char) ('A' + index % 26));
-    return index < 26 ? last : letter(index / 26 - 1) + last;
+    int count = LETTERS.length();
+    String last = String.valueOf(LETTERS.charAt(index % count));
+    return index < count ? last : letter(index / count - 1) + last;
   }
 }

@@ -5,6 +5,7 @@ import baysheet.books.Fastener;
 import baysheet.books.Moment;
 import baysheet.books.Place;
 import baysheet.books.Procedure;
+import baysheet.books.Trigger;
 import baysheet.plan.graph.Lifting;
 import baysheet.plan.graph.PlacedStep;
 import baysheet.plan.graph.PlannedStep;
@@ -117,7 +118,7 @@ public final class Checks {
         steps.isEmpty()
             ? due(rule.moment().value(), brought)
             : lines.get(steps.get(0) - 1).moment(),
-        new Statement.Written(rule.check().value()),
+        text(rule),
         List.copyOf(places),
         because,
         steps,
@@ -127,6 +128,24 @@ public final class Checks {
         rule.keepsOpen().map(Located::value),
         rule.releasedBy().map(Located::value),
         new Statement.Written(rule.source().value()));
+  }
+
+  private Statement text(Catalogue.Rule rule) {
+    List<String> kinds =
+        rule.when().stream().flatMap(it -> it.names(Trigger.Condition.KIND).stream()).toList();
+    List<Integer> rows =
+        torque.stream()
+            .filter(line -> rule.rows() && isOfAny(line, kinds))
+            .map(TorqueLine::n)
+            .toList();
+    return rows.isEmpty()
+        ? new Statement.Written(rule.check().value())
+        : new Statement.OfRows(rule.check().value(), rows);
+  }
+
+  private boolean isOfAny(TorqueLine line, List<String> kinds) {
+    Bound fastener = resolved.thing(new ItemAt(line.fastener(), line.places().get(0)));
+    return kinds.stream().anyMatch(fastener::isOf);
   }
 
   /**

@@ -61,7 +61,8 @@ record StepHeading(Sheet.Title title, List<Place> places) {
 
     private StepHeading heading(PlacedStep line) {
       if (line.step().source() instanceof StepSource.HeightChange change) {
-        return StepHeading.of(title(change.to()));
+        boolean stays = change.from() == change.to();
+        return StepHeading.of(stays ? title(line.moment()) : title(change.to()));
       }
       if (line.step().source() instanceof StepSource.Chocks chocks) {
         boolean raised = line.moment() == Moment.RAISED;

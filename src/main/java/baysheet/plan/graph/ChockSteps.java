@@ -23,8 +23,8 @@ import java.util.Set;
  * Puts a step of its own where chocks are set or taken away. Once a job raises the vehicle, chocks
  * hold it wherever wheels carry it: those of the axle that stays down before a jack raises the
  * other, one wheel when a lift has come down, every wheel on its block. None lies where wheels come
- * down or blocks go in. A parking brake never counts: it acts on one axle, which may be the one
- * that is up, and may be what is repaired.
+ * down or blocks go in. A parking brake counts only until a lift takes the vehicle off its wheels:
+ * it acts on one axle, which may be the one that a jack raises, and may be what is repaired.
  */
 public final class ChockSteps {
   /** Of items that are chocks under wheels. */
@@ -42,6 +42,7 @@ public final class ChockSteps {
   private final Set<Place> chocked = EnumSet.noneOf(Place.class);
 
   private PlannedStep raising;
+  private boolean braked;
 
   private ChockSteps(Resolved resolved) {
     this.resolved = resolved;
@@ -70,6 +71,8 @@ public final class ChockSteps {
       clear();
     }
     all.add(line);
+    braked |= ParkingBrake.isApplied(resolved, line);
+    braked &= !ParkingBrake.isFreed(resolved, line);
     chocked.addAll(set(line));
     line.ends().stream()
         .filter(item -> resolved.thing(item).isOf(CHOCKS))
@@ -81,7 +84,10 @@ public final class ChockSteps {
     land(line, landing, heldNext);
   }
 
-  /** Before a jack raises an axle the other one is chocked; only then do its own chocks go. */
+  /**
+   * Before a jack raises an axle the other one is chocked; only then do its own chocks go. A lift
+   * raises what its parking brake holds, or chocks at the axle on which that does not act.
+   */
   private void rise(PlacedStep line, Set<Place> leaving) {
     if (jack) {
       Set<Place> staying = EnumSet.copyOf(standing);
@@ -100,6 +106,10 @@ public final class ChockSteps {
           }
         }
       }
+    } else if (Lifting.raises(resolved, line.step()) && !braked && !isHeld(standing)) {
+      Place other = ParkingBrake.axle(resolved) == Place.REAR ? Place.FRONT : Place.REAR;
+      StepSource.Chocks set = new StepSource.Chocks(true, other, false);
+      add(beginningOfRaising(line), Moment.BEFORE_LIFTING, set);
     }
     if (isOffBlocks(line)) {
       // They stand on the blocks and come out with them.

@@ -2,6 +2,7 @@ package baysheet.plan.graph;
 
 import baysheet.books.Bay;
 import baysheet.books.Height;
+import baysheet.books.Moment;
 import baysheet.books.Place;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
@@ -25,11 +26,17 @@ public final class HeightSteps {
     PlannedStep raising = null;
     Set<ItemAt> slack = new HashSet<>();
     boolean braked = false;
+    boolean first = isBrakedFirst(resolved, lines);
     for (PlacedStep line : lines) {
+      if (first && line.step().entries().stream().noneMatch(PlannedStep::isHeight)) {
+        all.add(braking(resolved, lines));
+        braked = true;
+        first = false;
+      }
       raising = Lifting.raises(resolved, line.step()) ? line.step() : raising;
       for (Height next : HeightPath.between(height, before(resolved, line, height))) {
         for (HeightPart part : parts(resolved.bay(), height, next, isTried(all))) {
-          all.add(change(raising, new StepSource.HeightChange(height, next, part), line));
+          all.add(change(raising, new StepSource.HeightChange(height, next, part), line.moment()));
         }
         height = next;
       }
@@ -39,24 +46,50 @@ public final class HeightSteps {
             change(
                 raising,
                 new StepSource.HeightChange(height, Height.GROUND, HeightPart.BRAKE),
-                line));
+                line.moment()));
         braked = true;
       }
       if (height == Height.WORKING && Lifting.lowers(resolved, line.step())) {
         StepSource.HeightChange free =
             new StepSource.HeightChange(height, Height.GROUND, HeightPart.FREE_LOCKS);
-        all.add(change(raising, free, line));
+        all.add(change(raising, free, line.moment()));
       }
       height = line.height();
       if (!braked || !isBrakeApplied(line)) {
         all.add(line);
       }
+      braked |= ParkingBrake.isApplied(resolved, line);
+      braked &= !ParkingBrake.isFreed(resolved, line);
       Stream.concat(line.undo().stream(), line.disturb().stream())
           .filter(item -> isSlack(resolved, line, item))
           .forEach(slack::add);
       slack.removeAll(line.doUp());
     }
     return all;
+  }
+
+  /**
+   * Whether the parking brake holds the vehicle before it leaves the floor on a lift. It is applied
+   * first of all, before a battery is off that works it; only a height is measured before.
+   */
+  private static boolean isBrakedFirst(Resolved resolved, List<PlacedStep> lines) {
+    return resolved.bay().equipment() == Bay.Equipment.LIFT
+        && lines.stream().anyMatch(line -> Lifting.raises(resolved, line.step()))
+        && ParkingBrake.staysApplied(resolved, lines)
+        && lines.stream()
+            .takeWhile(line -> !Lifting.raises(resolved, line.step()))
+            .noneMatch(line -> ParkingBrake.isApplied(resolved, line));
+  }
+
+  private static PlacedStep braking(Resolved resolved, List<PlacedStep> lines) {
+    StepSource.HeightChange brake =
+        new StepSource.HeightChange(Height.GROUND, Height.GROUND, HeightPart.BRAKE);
+    return lines.stream()
+        .map(PlacedStep::step)
+        .filter(step -> Lifting.raises(resolved, step))
+        .findFirst()
+        .map(raising -> change(raising, brake, Moment.BEFORE_LIFTING))
+        .orElseThrow();
   }
 
   /** Whether a parking brake does not hold behind a line: off, slackened, or in service mode. */
@@ -123,13 +156,12 @@ public final class HeightSteps {
   }
 
   /** It carries the name of what raised the vehicle, for it does the same. */
-  private static PlacedStep change(
-      PlannedStep raising, StepSource.HeightChange change, PlacedStep at) {
+  private static PlacedStep change(PlannedStep raising, StepSource.HeightChange change, Moment at) {
     TaskId whole = new TaskId(raising.task().procedure(), Place.VEHICLE);
     PlannedStep step = PlannedStep.move(whole, change, raising.origin());
     // Before it goes on up, the vehicle is pushed while its wheels are just clear.
     boolean before = change.part() == HeightPart.PUSH && change.to() == Height.WORKING;
     boolean there = change.part().compareTo(HeightPart.MOVE) >= 0 && !before;
-    return PlacedStep.single(step, at.moment(), there ? change.to() : change.from());
+    return PlacedStep.single(step, at, there ? change.to() : change.from());
   }
 }

@@ -35,7 +35,8 @@ public final class Lifting {
   public static boolean isLowering(Resolved resolved, PlannedStep step) {
     boolean brakes =
         step.source() instanceof StepSource.HeightChange change
-            && change.part() == StepSource.HeightPart.BRAKE;
+            && change.part() == StepSource.HeightPart.BRAKE
+            && change.from() != change.to();
     return brakes || (step.phase() == Sheet.Phase.CLOSE && moves(resolved, step));
   }
 

@@ -259,7 +259,8 @@ public final class PhaseAssigner {
   }
 
   private PlacedStep blocks(PlannedStep at, StepSource.BlocksPart part, Place where) {
-    boolean raised = part == StepSource.BlocksPart.RAISE_AXLE;
+    boolean raised =
+        part == StepSource.BlocksPart.RAISE_AXLE || part == StepSource.BlocksPart.RAISE_AXLE_OFF;
     Optional<String> jacking =
         resolved.book().jacking(where).filter(point -> raised).map(Located::value);
     TaskId whole = new TaskId(at.task().procedure(), Place.VEHICLE);

@@ -3,6 +3,7 @@ package baysheet.plan.stage;
 import baysheet.books.Height;
 import baysheet.books.Moment;
 import baysheet.plan.graph.PlacedStep;
+import baysheet.plan.graph.PlannedStep;
 import baysheet.plan.stage.Progress.Snapshot;
 import baysheet.resolve.Bound;
 import baysheet.resolve.ItemAt;
@@ -59,7 +60,9 @@ final class RestingPoints {
     ON_BLOCKS,
     /** On blocks some fasteners, named on both sheets, still wait for their final torque. */
     WAITING_ON_BLOCKS,
-    /** The wheels are just clear, lower than any lock: for the break axle stands go under it. */
+    /**
+     * The wheels are just clear, lower than any lock: for the break it goes onto the next locks.
+     */
     LOW
   }
 
@@ -97,7 +100,7 @@ final class RestingPoints {
     boolean waiting = !state.loose().isEmpty();
     // On its wheels it could be driven.
     boolean couldGo = waiting && state.height() == Height.GROUND && !state.onBlocks();
-    if (couldGo || isMoving(after) || isUnheld(after)) {
+    if (couldGo || isMoving(after) || isUnheld(after) || isBleeding(after)) {
       return Optional.empty();
     }
     if (state.onBlocks()) {
@@ -144,6 +147,23 @@ final class RestingPoints {
     }
     return (areFasteners(before.get().undo()) && hasParts(next.get().undo()))
         || (hasParts(before.get().doUp()) && areFasteners(next.get().doUp()));
+  }
+
+  /**
+   * Whether a circuit is being bled, or an engine run: between checks that follow one another, or
+   * among the steps with which a procedure opens a bleed screw that stays in place.
+   */
+  private boolean isBleeding(int after) {
+    PlannedStep before = lines.get(after - 1).step();
+    PlannedStep next = lines.get(after).step();
+    boolean checks = before.phase() == Sheet.Phase.CHECK && next.phase() == Sheet.Phase.CHECK;
+    return checks
+        || (before.phase() == next.phase()
+            && before.task().equals(next.task())
+            && lines.stream()
+                .map(PlacedStep::step)
+                .filter(step -> step.task().equals(next.task()) && step.phase() == next.phase())
+                .anyMatch(step -> !resolved.ofKind("bleed-screw", step.disturb()).isEmpty()));
   }
 
   /** The steps that take something off or put something on. */
