@@ -114,7 +114,10 @@ final class TriggerIndex {
     }
   }
 
-  /** What no procedure writes: blocks and chocks go under wheels, heights are measured again. */
+  /**
+   * What no procedure writes: blocks and chocks go under wheels, heights are measured again, checks
+   * have their tools.
+   */
   private Names ofPlanner(Sheet.SheetStep step) {
     List<String> used = new ArrayList<>();
     if (step.source() instanceof StepSource.Blocks blocks) {
@@ -127,11 +130,15 @@ final class TriggerIndex {
       }
     } else if (step.source() instanceof StepSource.Chocks chocks && chocks.set()) {
       used.add("wheel chocks");
+    } else if (step.source() instanceof StepSource.Check check) {
+      Optional.ofNullable(resolved.catalogue().rules().get(check.rule()))
+          .flatMap(rule -> rule.step())
+          .ifPresent(asked -> used.addAll(uses(asked.uses())));
     }
     Names names = Names.nothing();
     if (!used.isEmpty()) {
       names.add(Condition.USES, used);
-      names.add(Condition.AT, List.of(Place.VEHICLE.word()));
+      names.add(Condition.AT, places(step));
       names.impact.add(false);
     }
     return names;

@@ -60,8 +60,11 @@ class CoverageTest {
   /** Timing belt; a demo job that says four. */
   private static final Set<String> FOUR_SHEETS = Set.of("118", "2401");
 
-  /** Clutch and cylinder head. */
-  private static final Set<String> SIX_SHEETS = Set.of("106", "107");
+  /** Cylinder head. */
+  private static final Set<String> SIX_SHEETS = Set.of("107");
+
+  /** Clutch, with both drive shafts, starter and intake. */
+  private static final Set<String> SEVEN_SHEETS = Set.of("106");
 
   @TempDir private static Path root;
   private static ShopFolder folder;
@@ -165,6 +168,8 @@ class CoverageTest {
       bySheets.computeIfAbsent(made.size(), size -> new TreeSet<>()).add(YamlFiles.name(job));
     }
     bySheets.remove(1);
-    assertEquals(Map.of(2, TWO_SHEETS, 3, THREE_SHEETS, 4, FOUR_SHEETS, 6, SIX_SHEETS), bySheets);
+    assertEquals(
+        Map.of(2, TWO_SHEETS, 3, THREE_SHEETS, 4, FOUR_SHEETS, 6, SIX_SHEETS, 7, SEVEN_SHEETS),
+        bySheets);
   }
 }

@@ -75,7 +75,9 @@ class DemoPlausibleTest {
                     + " engine-mount-bolt head-bolt strut-lower-bolt"),
             // Hollow, of plastic, or a nut for one shaft: none is made to a strength class.
             NO_CLASS,
-            names("bleed-screw brake-line-union drive-nut gearbox-drain-plug spark-plug"),
+            names(
+                "bleed-screw brake-line-union drive-nut gearbox-drain-plug gearbox-filler-plug"
+                    + " spark-plug"),
             NO_THREAD,
             names("oil-filter-cap"),
             // Snug, or a figure that this garage has not found yet.

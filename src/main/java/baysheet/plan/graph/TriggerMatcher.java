@@ -10,7 +10,6 @@ import baysheet.resolve.BoundStep;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.TaskId;
-import baysheet.sheet.Sheet;
 import baysheet.sheet.Statement;
 import java.util.BitSet;
 import java.util.Collection;
@@ -59,11 +58,11 @@ public final class TriggerMatcher {
     }
     for (int i = 0; i < lines.size(); i++) {
       // A check, a gate or a final torque does nothing that the steps before it have not done;
-      // what the planner itself sets up, it sets up with something.
+      // what it is done with counts, as for what the planner itself sets up.
       PlannedStep step = lines.get(i).step();
       if (step.phase().isWork()) {
         add(i, lines.get(i));
-      } else if (step.phase() != Sheet.Phase.CHECK && !step.uses().isEmpty()) {
+      } else if (!step.uses().isEmpty()) {
         work.set(i);
         withoutImpact.set(i);
         uses(i, step);
