@@ -62,7 +62,7 @@ final class CribReader {
     Optional<Located<Quantity>> accuracy =
         map.required("accuracy", Figures.quantity(QuantityKey.WRENCH_ACCURACY));
     Optional<Located<Quantity>> length =
-        map.required("length", Figures.quantity(QuantityKey.WRENCH_LENGTH));
+        map.optional("length", Figures.quantity(QuantityKey.WRENCH_LENGTH));
     Optional<Located<LocalDate>> calibrated = map.required("calibrated", ValueReaders.date());
     return map.build(
             () ->
@@ -73,7 +73,7 @@ final class CribReader {
                     to.get().value(),
                     step.get().value(),
                     accuracy.get().value().value(),
-                    length.get().value(),
+                    length.map(Located::value),
                     calibrated.get().value()))
         .flatMap(
             read -> Figures.orReport(ProblemCode.BAD_WRENCH, read, name.get().at(), map.problems()))

@@ -32,7 +32,7 @@ import java.util.stream.Stream;
  * @param reach an adapter between wrench and fastener
  * @param deep whether only a deep socket reaches it
  * @param source where this value comes from; otherwise the book's source stands
- * @param unknown the keys with {@code unknown} in place of a count, a thread, a class or a head
+ * @param unknown the keys with {@code unknown} in place of what they say
  */
 public record FastenerText(
     Optional<Located<Integer>> count,
@@ -57,6 +57,8 @@ public record FastenerText(
   static final String THREAD = "thread";
   static final String CLASS = "class";
   static final String HEAD = "head";
+  static final String THREADS = "threads";
+  static final String REUSE = "reuse";
 
   public FastenerText {
     remarks = List.copyOf(remarks);
@@ -106,8 +108,8 @@ public record FastenerText(
         tightening.or(base::tightening),
         order.or(base::order),
         passes.or(base::passes),
-        threads.or(base::threads),
-        reuse.or(base::reuse),
+        over(THREADS, threads, base.threads),
+        over(REUSE, reuse, base.reuse),
         lock.or(base::lock),
         moment.or(base::moment),
         recheck.or(base::recheck),
@@ -137,6 +139,8 @@ public record FastenerText(
           case THREAD -> thread;
           case CLASS -> strength;
           case HEAD -> head;
+          case THREADS -> threads;
+          case REUSE -> reuse;
           default -> throw new IllegalArgumentException(key);
         };
     return figure.isPresent() || isUnknown(key);
@@ -153,7 +157,7 @@ public record FastenerText(
 
   /** The keys that are unknown and without which no sheet can be made. */
   public Stream<Located<String>> missing() {
-    return unknown.stream().filter(it -> !Set.of(THREAD, CLASS).contains(it.value()));
+    return unknown.stream().filter(it -> Set.of(COUNT, HEAD).contains(it.value()));
   }
 
   /** The whole fastener; empty when the count or the torque is nowhere written. */

@@ -52,6 +52,27 @@ public record SpecBook(
     seen = List.copyOf(seen);
   }
 
+  /** The same vehicle with other traits. */
+  public SpecBook withTraits(List<Located<String>> others) {
+    return new SpecBook(
+        vehicle,
+        title,
+        years,
+        like,
+        source,
+        checked,
+        mass,
+        others,
+        withoutTraits,
+        supports,
+        jacking,
+        fluids,
+        fasteners,
+        partNumbers,
+        seen,
+        at);
+  }
+
   /** How heavy the vehicle is, and two ways to say how much of it stands on the front axle. */
   public record Mass(
       Optional<Located<Quantity>> kerb,

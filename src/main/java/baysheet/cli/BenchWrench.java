@@ -63,7 +63,7 @@ final class BenchWrench {
             most,
             torque(typed, step),
             accuracy(typed).percent(),
-            lengthOf(typed),
+            Optional.of(lengthOf(typed)),
             day));
   }
 

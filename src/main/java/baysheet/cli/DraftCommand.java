@@ -4,24 +4,21 @@ import baysheet.books.CatalogueReader;
 import baysheet.books.FastenerTable;
 import baysheet.books.Job;
 import baysheet.books.JobReader;
-import baysheet.books.Place;
-import baysheet.books.Procedure;
 import baysheet.books.ShopFolder;
 import baysheet.files.BookDraft;
 import baysheet.files.DayFolders;
 import baysheet.files.ProgramFiles;
 import baysheet.files.ShopFolders;
-import baysheet.files.WorkAt;
 import baysheet.files.YamlFiles;
 import baysheet.layout.Fonts;
 import baysheet.ledger.Disk;
 import baysheet.output.Console;
+import baysheet.output.DecidingTraits;
 import baysheet.output.Exit;
 import baysheet.output.OutFiles;
 import baysheet.report.Located;
 import baysheet.report.Problems;
 import baysheet.report.Source;
-import baysheet.report.Span;
 import baysheet.resolve.Needs;
 import baysheet.yaml.SourceFile;
 import java.io.IOException;
@@ -30,10 +27,15 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.Iterator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
@@ -88,11 +90,14 @@ final class DraftCommand extends Command {
 
   private final OptionSpec shop = shop();
 
-  DraftCommand(Console console) {
+  private final Supplier<LocalDate> today;
+
+  DraftCommand(Console console, Supplier<LocalDate> today) {
     super(
         console,
         "draft",
         "Add to a spec book each fastener that work needs and the book lacks, to be filled in.");
+    this.today = today;
   }
 
   /** Looked up for completion only: a shop's own are not known where it is written. */
@@ -189,19 +194,18 @@ final class DraftCommand extends Command {
     Optional<Source> text =
         exists
             ? SourceFile.read(file, YamlFiles.shown(file), problems)
-            : Optional.of(
-                new Source(
-                    YamlFiles.shown(file),
-                    NewBook.text(YamlFiles.name(file), Options.all(traits))));
+            : Optional.of(newBook(file, Map.of()));
     if (exists && !Options.all(traits).isEmpty()) {
       throw wrong("--traits is for a new book, and " + file + " is there already");
     }
-    Optional<BookDraft> draft =
-        text.flatMap(it -> BookDraft.of(it, problems)).flatMap(it -> it.with(rows, problems));
-    Optional<BookDraft> whole =
-        draft.flatMap(it -> with(works(job, it, folder), it, folder, problems));
-    if (!problems.hasErrors() && whole.isPresent()) {
-      write(file, exists, whole.get());
+    Optional<BookDraft> draft = text.flatMap(it -> draft(it, rows, job, folder, problems));
+    if (!problems.hasErrors() && draft.isPresent()) {
+      Map<String, String> deciding = deciding(job, draft.get(), folder);
+      // A new book has them in its lines, which moves those below; so it is drafted anew.
+      Optional<BookDraft> whole =
+          exists ? draft : draft(newBook(file, deciding), rows, job, folder, problems);
+      write(file, exists, whole.orElseThrow());
+      ask(exists, deciding.keySet());
       rows.stream()
           .filter(
               row ->
@@ -214,6 +218,49 @@ final class DraftCommand extends Command {
                           + row.fastener().value()
                           + " under "
                           + row.group().value()));
+    }
+  }
+
+  private Source newBook(Path file, Map<String, String> deciding) {
+    return new Source(
+        YamlFiles.shown(file), NewBook.text(YamlFiles.name(file), Options.all(traits), deciding));
+  }
+
+  private Optional<BookDraft> draft(
+      Source text,
+      List<FastenerTable.Row> rows,
+      Optional<Job> job,
+      ShopFolder folder,
+      Problems problems) {
+    return BookDraft.of(text, problems)
+        .flatMap(it -> it.with(rows, problems))
+        .flatMap(it -> with(works(job, it, folder), it, folder, problems));
+  }
+
+  /** The traits by which the work goes, with their meanings: those that the book does not name. */
+  private Map<String, String> deciding(Optional<Job> job, BookDraft draft, ShopFolder folder) {
+    List<Job.Work> works = works(job, draft, folder).stream().map(Located::value).toList();
+    Map<String, String> deciding = new LinkedHashMap<>();
+    if (!works.isEmpty()) {
+      DecidingTraits.of(
+              draft.assumed(), works, job.map(it -> it.bay().value()), folder, today.get())
+          .stream()
+          .filter(trait -> !draft.names(trait))
+          .forEach(
+              trait ->
+                  deciding.put(trait, folder.catalogue().vocabulary().traits().get(trait).value()));
+    }
+    return deciding;
+  }
+
+  /** A new book asks in its own lines. */
+  private void ask(boolean exists, Set<String> deciding) {
+    if (!deciding.isEmpty()) {
+      String where =
+          exists
+              ? "this work also goes by traits that the book does not name; add what the vehicle has: "
+              : "say under traits which of these the vehicle has: ";
+      console.say(where + String.join(", ", deciding));
     }
   }
 
@@ -235,43 +282,9 @@ final class DraftCommand extends Command {
 
   private List<Located<Job.Work>> works(Optional<Job> job, BookDraft draft, ShopFolder folder) {
     Stream<Located<Job.Work>> typed =
-        Options.<String>all(work).stream().flatMap(it -> works(it, draft, folder));
+        Options.<String>all(work).stream()
+            .flatMap(it -> new TypedWork(it, this::wrong).at(draft, folder));
     return Stream.concat(job.stream().flatMap(it -> it.work().stream()), typed).distinct().toList();
-  }
-
-  private Stream<Located<Job.Work>> works(String typed, BookDraft draft, ShopFolder folder) {
-    String name = typed.replaceFirst("@.*", "");
-    Procedure procedure =
-        Optional.ofNullable(folder.procedures().get(name))
-            .orElseThrow(
-                () ->
-                    wrong("there is no procedure \"" + name + '"')
-                        .near(
-                            name,
-                            folder.procedures().keySet(),
-                            "a name that baysheet procedures lists"));
-    Span here = new Source("--for " + typed, "").whole();
-    if (typed.contains("@")) {
-      String place = typed.substring(typed.indexOf('@') + 1);
-      return Stream.of(new Located<>(new Job.Work(name, place(place)), here));
-    }
-    List<Located<Job.Work>> all =
-        WorkAt.places(procedure).stream()
-            .map(place -> new Located<>(new Job.Work(name, place), here))
-            .toList();
-    List<Located<Job.Work>> suitable =
-        all.stream()
-            .filter(it -> draft.needs(List.of(it), folder).stream().anyMatch(Needs::possible))
-            .toList();
-    return (suitable.isEmpty() ? all : suitable).stream();
-  }
-
-  private Place place(String word) {
-    return Place.of(word)
-        .orElseThrow(
-            () ->
-                wrong('"' + word + "\" is not a place on a vehicle")
-                    .near(word, Stream.of(Place.values()).map(Place::word).toList()));
   }
 
   private void write(Path file, boolean exists, BookDraft draft) {
@@ -287,11 +300,16 @@ final class DraftCommand extends Command {
     draft
         .added()
         .forEach((group, names) -> console.say("  " + group + ": " + String.join(", ", names)));
-    console.say(
-        "replace each unknown that you can look up; baysheet procedures --vehicle "
-            + draft.book().vehicle().value()
-            + shopOption(file)
-            + " says what is still missing");
+    String next =
+        Options.<Path>given(jobFile)
+            .map(it -> "then run baysheet check " + YamlFiles.shown(it))
+            .orElseGet(
+                () ->
+                    "baysheet procedures --vehicle "
+                        + draft.book().vehicle().value()
+                        + shopOption(file)
+                        + " says what is still missing");
+    console.say("type over each unknown that you can look up; " + next);
   }
 
   /** What a command must add to find the shop of a book from where this one runs. */
@@ -308,32 +326,6 @@ final class DraftCommand extends Command {
       return Arrays.equals(mark, in.readNBytes(mark.length));
     } catch (IOException e) {
       throw new UncheckedIOException("cannot read " + file, e);
-    }
-  }
-
-  /** The text with which a new spec book begins. */
-  static final class NewBook {
-    private NewBook() {}
-
-    static String text(String name, List<String> traits) {
-      return """
-      # unknown stands for a figure to look up. If the vehicle has none of a fastener, delete its line and
-      # write its name under absent in the same place, as in absent: [disc-screw].
-      vehicle: NAME
-      name: NAME    # what the sheet prints
-      source: not stated yet    # where the figures come from; printed on every sheet
-      # Take the # away from what you fill in. Stands and lifts are checked with the masses.
-      # kerb-mass: 1300 kg
-      # front-share: 60 %    # how much of it stands on the front axle
-      # supports: {front: where stands and lift pads go, rear: where they go}
-      # jacking: {front: where a jack lifts, rear: where a jack lifts}
-      # fluids: {engine-oil: {capacity: 4.2 L, grade: 5W-30}}
-      # checked: {by: initials, on: 2026-01-31}    # who compared the book with its source, and when
-      # Further keys of a fastener, as in a finished book: order, threads, reuse, final, recheck, lock, note.
-      traits: [TRAITS]    # what the vehicle has; baysheet names traits lists them
-      """
-          .replace("NAME", name)
-          .replace("TRAITS", String.join(", ", traits));
     }
   }
 }

@@ -144,7 +144,7 @@ public final class Main {
       case "start" -> new StartCommand(console, today);
       case "names" -> new NamesCommand(console);
       case "procedures" -> new ProceduresCommand(console);
-      case "draft" -> new DraftCommand(console);
+      case "draft" -> new DraftCommand(console, today);
       case "collect" -> new CollectCommand(console, today);
       case "close" -> new CloseCommand(console, today);
       case "attach" -> new AttachCommand(console, today);

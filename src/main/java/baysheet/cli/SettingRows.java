@@ -112,7 +112,7 @@ final class SettingRows {
 
   private static String worked(Quantity target, Reach reach, Setting setting) {
     Unit unit = target.unit();
-    String hand = plain(setting.wrench().length().to(Unit.MILLIMETRE).value());
+    String hand = plain(setting.wrench().length().orElseThrow().to(Unit.MILLIMETRE).value());
     String beyond = plain(reach.length().to(Unit.MILLIMETRE).value());
     // What is set and what arrives stand in the proportion of the levers, so it gives S exactly.
     BigDecimal share =

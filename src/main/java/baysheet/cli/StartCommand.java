@@ -75,9 +75,13 @@ final class StartCommand extends Command {
     }
     NewFolder.write(folder, NewShop.files(day));
     console.say("made " + folder + ": a shop folder with an example vehicle and an example job");
-    console.say("put your own garage into " + folder.resolve(ShopFolders.SHOP_FILE) + ", then");
+    Path jobs = folder.resolve(day.toString());
+    console.say(
+        "put your garage into " + folder.resolve(ShopFolders.SHOP_FILE) + " as far as LATER,");
+    console.say("write your first job to " + jobs.resolve("1002.yaml") + " like the example, then");
+    console.say("  baysheet draft --job " + jobs.resolve("1002.yaml"));
     console.say("  baysheet check " + folder);
-    console.say("  baysheet sheets " + folder.resolve(day.toString()));
+    console.say("  baysheet sheets " + jobs);
   }
 
   private void schemas(Path folder) {

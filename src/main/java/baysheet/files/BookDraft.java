@@ -34,11 +34,25 @@ public record BookDraft(Source text, SpecBook book, Map<String, List<String>> ad
   /** A comment keeps to the line. */
   private static final int LONGEST_COMMENT = 100;
 
-  private static final String UNKNOWN =
-      "{count: unknown, thread: unknown, class: unknown, head: unknown, torque: unknown}";
+  /** Keys of a fastener, those first without which there is no sheet, with what can be typed. */
+  private static final Map<String, String> KEYS = keys();
+
+  private static final Pattern NEEDED = Pattern.compile("(?m)\\b(count|head): unknown\\b");
 
   /** What YAML reads as it stands, between the commas of a map in braces. */
   private static final Pattern PLAIN = Pattern.compile("[\\p{L}0-9+°][\\p{L}0-9 .+±°·/-]*(?<! )");
+
+  private static Map<String, String> keys() {
+    Map<String, String> keys = new LinkedHashMap<>();
+    keys.put("count", "how many; of those at wheels, how many at one wheel");
+    keys.put("head", "hex 17 mm, six-lobe T30, hexagon key 6 mm, external six-lobe E12");
+    keys.put("torque", "95 N·m, 95 ± 5 N·m, 90..100 N·m, [30 N·m, +60°], or snug");
+    keys.put("threads", "dry, oiled, locking-compound, anti-seize, grease, sealant, as-delivered");
+    keys.put("reuse", "yes, or no for a new one each time");
+    keys.put("thread", "M12x1.5; with thread and class, a torque that cannot be right is found");
+    keys.put("class", "on the head: 8.8, 10.9; of a nut: 8, 10");
+    return keys;
+  }
 
   /** The book as it is; empty, with problems, where it cannot be read. */
   public static Optional<BookDraft> of(Source text, Problems problems) {
@@ -84,7 +98,9 @@ public record BookDraft(Source text, SpecBook book, Map<String, List<String>> ad
       String name = gap.fastener().value();
       if (seen.add(gap.group() + " " + name.replaceAll(" at .*", ""))) {
         add(lines, gap.group(), comment(gap.procedure() + ": " + step.apply(gap)));
-        add(lines, gap.group(), name + ": " + UNKNOWN);
+        add(lines, gap.group(), name + ":");
+        boolean first = seen.size() == 1;
+        KEYS.forEach((key, words) -> add(lines, gap.group(), unknown(key, first ? words : "")));
         add(names, gap.group(), name);
       }
     }
@@ -111,6 +127,37 @@ public record BookDraft(Source text, SpecBook book, Map<String, List<String>> ad
         of(text, problems)
             .orElseThrow(() -> new IllegalStateException(problems.all() + " in\n" + text.text()));
     return new BookDraft(text, draft.book(), added);
+  }
+
+  /** One key on a line, to be typed over; the words say what can be typed. */
+  private static String unknown(String key, String words) {
+    String line = "  " + key + ": unknown";
+    return words.isEmpty() ? line : line + " ".repeat(22 - line.length()) + "# " + words;
+  }
+
+  /** Whether a trait stands somewhere in the text, be it in a comment: then it was asked for. */
+  public boolean names(String trait) {
+    return Pattern.compile("(?<![\\w-])" + Pattern.quote(trait) + "(?![\\w-])")
+        .matcher(text.text())
+        .find();
+  }
+
+  /**
+   * The book with any count, head and masses where it does not say them, so that it can be planned.
+   */
+  public SpecBook assumed() {
+    String whole =
+        NEEDED
+            .matcher(text.text())
+            .replaceAll(
+                key -> key.group(1) + (key.group(1).equals("count") ? ": 1" : ": hex 13 mm"));
+    SpecBook.Mass mass = book.mass();
+    String masses =
+        (mass.kerb().isPresent() ? "" : "kerb-mass: 1000 kg\n")
+            + (mass.frontShare().or(mass::behindFront).isPresent() ? "" : "front-share: 50 %\n");
+    return of(new Source(text.name(), masses + whole), new Problems())
+        .map(BookDraft::book)
+        .orElse(book);
   }
 
   /** What works need of it, in each bay. */

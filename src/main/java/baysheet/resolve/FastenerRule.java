@@ -144,8 +144,8 @@ final class FastenerRule {
       chain.add(new Located<>("usual for " + item.item(), usual.get().at()));
     }
     List<Located<String>> missing = text.missing().toList();
-    missing.forEach(key -> problems.add(unknown(item.item(), key)));
     if (!missing.isEmpty()) {
+      problems.add(unknown(item.item(), missing));
       return Optional.empty();
     }
     Optional<Fastener> whole = text.complete(merged.name());
@@ -174,17 +174,26 @@ final class FastenerRule {
   }
 
   /** A count or a head decides what a sheet lists, and cannot be left open as a torque can. */
-  private Problem unknown(String name, Located<String> key) {
-    unknown.add(key.value() + " of " + name);
-    boolean count = key.value().equals("count");
+  private Problem unknown(String name, List<Located<String>> keys) {
+    boolean one = keys.size() == 1;
+    List<String> what = new ArrayList<>();
+    List<String> expected = new ArrayList<>();
+    for (Located<String> key : keys) {
+      unknown.add(key.value() + " of " + name);
+      what.add("the " + key.value());
+      String words =
+          key.value().equals("count")
+              ? "how many there are at one place, as counted on the vehicle or in its data"
+              : "the size and form of the head, such as hex 17 mm or six-lobe T30";
+      expected.add(one ? words : "in line " + key.at().line() + ", " + words);
+    }
     return Problem.of(
             ProblemCode.UNKNOWN_FIGURE,
-            key.at(),
-            "the %s of %s is unknown, and the work needs it".formatted(key.value(), name))
-        .expecting(
-            count
-                ? "how many there are at one place, as counted on the vehicle or in its data"
-                : "the size and form of the head, such as hex 17 mm or six-lobe T30");
+            keys.get(0).at(),
+            "%s of %s %s unknown, and the work needs %s"
+                .formatted(
+                    String.join(" and ", what), name, one ? "is" : "are", one ? "it" : "them"))
+        .expecting(String.join("; ", expected));
   }
 
   /** What an entry lacks that every fastener needs. */

@@ -17,7 +17,7 @@ import java.util.stream.Stream;
  * @param step from mark to mark
  * @param accuracyPercent permissible deviation either way, in percent of the setting (ISO 6789: 4,
  *     or 6 up to 10 N·m)
- * @param length from the square to the middle of the hand
+ * @param length from the square to the middle of the hand; it only counts with an extension
  * @param calibrated day of the last calibration
  */
 public record Wrench(
@@ -27,7 +27,7 @@ public record Wrench(
     Quantity to,
     Quantity step,
     BigDecimal accuracyPercent,
-    Quantity length,
+    Optional<Quantity> length,
     LocalDate calibrated) {
   private static final BigDecimal HUNDRED = new BigDecimal(100);
 
@@ -49,7 +49,7 @@ public record Wrench(
       Quantity to,
       Quantity step,
       BigDecimal accuracyPercent,
-      Quantity length,
+      Optional<Quantity> length,
       LocalDate calibrated) {
     return fault(from, to, step, accuracyPercent, length)
         .<ParseResult<Wrench>>map(misread -> misread)
@@ -106,7 +106,7 @@ public record Wrench(
   }
 
   private static Optional<ParseFailure<Wrench>> fault(
-      Quantity from, Quantity to, Quantity step, BigDecimal accuracy, Quantity length) {
+      Quantity from, Quantity to, Quantity step, BigDecimal accuracy, Optional<Quantity> length) {
     if (Stream.of(from, to, step).anyMatch(it -> it.unit().dimension() != Dimension.TORQUE)) {
       return misread("from, to and step are not all torques", "torques such as 20 N·m");
     }
@@ -124,9 +124,10 @@ public record Wrench(
     if (accuracy.signum() <= 0 || accuracy.compareTo(HUNDRED) >= 0) {
       return misread("an accuracy of " + accuracy.toPlainString() + " % is none", "such as 4 %");
     }
-    return length.unit().dimension() == Dimension.LENGTH && length.value().signum() > 0
-        ? Optional.empty()
-        : misread("a length of " + length.print() + " is none", "from square to hand: 370 mm");
+    return length
+        .filter(it -> it.unit().dimension() != Dimension.LENGTH || it.value().signum() <= 0)
+        .flatMap(
+            it -> misread("a length of " + it.print() + " is none", "from square to hand: 370 mm"));
   }
 
   private static Optional<ParseFailure<Wrench>> misread(String what, String expected) {

@@ -131,10 +131,14 @@ public record WrenchChoice(Optional<Setting> setting, List<Candidate> candidates
   /** The torque that is to arrive at the nut, and through what. */
   private record Task(Quantity target, Band band, Optional<Reach> reach) {
     Trial tryOn(Wrench wrench, SocketFit fit, Optional<String> lapsed) {
+      if (reach.isPresent() && wrench.length().isEmpty()) {
+        return Trial.refused(
+            wrench, "its length is not known, and the extension changes its setting");
+      }
       WrenchExtension lever =
           reach
-              .map(it -> WrenchExtension.with(wrench.length(), it))
-              .orElseGet(() -> WrenchExtension.bare(wrench.length()));
+              .map(it -> WrenchExtension.with(wrench.length().orElseThrow(), it))
+              .orElse(WrenchExtension.BARE);
       if (!lever.turnsTheNut()) {
         return Trial.refused(wrench, "the extension points back past the hand");
       }

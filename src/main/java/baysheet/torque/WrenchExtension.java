@@ -14,10 +14,7 @@ import java.math.BigDecimal;
  */
 record WrenchExtension(BigDecimal wrenchLength, BigDecimal reachLength) {
   /** The lever of a wrench with nothing on its square. */
-  static WrenchExtension bare(Quantity length) {
-    BigDecimal millimetres = length.to(Unit.MILLIMETRE).value();
-    return new WrenchExtension(millimetres, millimetres);
-  }
+  static final WrenchExtension BARE = new WrenchExtension(BigDecimal.ONE, BigDecimal.ONE);
 
   /** The lever of a wrench with an extension on its square. */
   static WrenchExtension with(Quantity length, Reach reach) {

@@ -61,7 +61,7 @@ class ShopReaderTest {
             Quantity.of("100", Unit.NEWTON_METRE),
             Quantity.of("0.5", Unit.NEWTON_METRE),
             new BigDecimal(4),
-            Quantity.of("370", Unit.MILLIMETRE),
+            Optional.of(Quantity.of("370", Unit.MILLIMETRE)),
             LocalDate.of(2025, 9, 14)),
         first.value());
     assertEquals("shop.yaml:10:7", first.at().toString());

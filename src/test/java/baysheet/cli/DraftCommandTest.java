@@ -8,6 +8,7 @@ import baysheet.output.Exit;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -55,11 +56,12 @@ class DraftCommandTest {
     run.says("front-wheels: carrier-bolt\n");
     String added =
         "    # carrier: Take out the two carrier bolts\r\n"
-            + "    carrier-bolt: {count: unknown, thread: unknown, class: unknown, head: unknown, torque:"
-            + " unknown}\r\n";
-    assertEquals(before + added, text(BOOK));
+            + "    carrier-bolt:\r\n      count: unknown      # how many;";
+    String drafted = text(BOOK);
+    assertTrue(drafted.startsWith(before + added), drafted);
+    assertEquals(7, drafted.substring(before.length()).split(": unknown").length - 1);
     assertEquals(Exit.DONE, draft("hollin-wren-2014", "--for", "carrier@front-left").exit());
-    assertEquals(before + added, text(BOOK));
+    assertEquals(drafted, text(BOOK));
   }
 
   @Test
@@ -89,9 +91,12 @@ class DraftCommandTest {
     assertEquals(Exit.DONE, run.exit(), run.err());
     assertTrue(text(BOOK).contains("  rear-wheels:\n    # carrier: Take out"), text(BOOK));
     Garage.Run check = garage.run("check", garage.root.resolve("2026-04-07/501.yaml").toString());
-    check.says("the count of carrier-bolt is unknown, and the work needs it");
-    check.says("the head of carrier-bolt is unknown, and the work needs it");
-    check.says("2 errors in 1 file");
+    check.says("the count and the head of carrier-bolt are unknown, and the work needs them");
+    List<String> lines = text(BOOK).lines().toList();
+    int head = lines.indexOf("    carrier-bolt:") + 3;
+    assertTrue(lines.get(head - 1).startsWith("      head: unknown"), text(BOOK));
+    check.says("in line " + head + ", the size and form of the head");
+    check.says("1 error in 1 file");
   }
 
   @Test
@@ -106,6 +111,30 @@ class DraftCommandTest {
     assertEquals(Exit.DONE, draft("new-van", "--for", "carrier", "link@front").exit());
     assertEquals(text, text("vehicles/new-van.yaml"));
     assertEquals(Exit.USAGE, draft("new-van", "--traits", "abs", "--for", "carrier").exit());
+  }
+
+  /** Of the link's work, only how the vehicle is raised depends on what it has. */
+  @Test
+  void onlyTraitsThatChangeTheWorkAreAskedFor() throws IOException {
+    Garage.Run run = draft("new-van", "--traits", "abs", "--for", "link@front");
+    run.says("say under traits which of these the vehicle has: ");
+    String text = text("vehicles/new-van.yaml");
+    assertTrue(text.contains("\n#   air-suspension "), text);
+    assertTrue(text.contains("\ntraits: [abs]\n"), text);
+    for (String other : List.of("xenon-lamps", "diesel", "drum-brakes")) {
+      assertFalse(text.contains(other), text);
+    }
+    assertFalse(draft("new-van", "--for", "carrier@front").out().contains("traits"), text);
+  }
+
+  /** A book without the question gets it when it is drafted for other work. */
+  @Test
+  void aBookThatIsThereIsAskedInTheReport() {
+    String asked = "this work also goes by traits that the book does not name";
+    draft("hollin-wren-2014", "--for", "carrier@front").says(asked);
+    garage.change(BOOK, "traits: [", "traits: [air-suspension, front-parking-brake, ");
+    Garage.Run run = draft("hollin-wren-2014", "--for", "carrier@rear");
+    assertFalse(run.out().contains("air-suspension"), run.out());
   }
 
   @Test
@@ -175,10 +204,10 @@ class DraftCommandTest {
     procedures().says("at front: unknown count of carrier-bolt, head of carrier-bolt\n");
     garage.change(
         BOOK,
-        "carrier-bolt: {count: unknown, thread: unknown, class: unknown, head: unknown",
-        "carrier-bolt: {count: 2, head: hex 17 mm");
+        "count: unknown      # how many; of those at wheels, how many at one wheel\n      head: unknown ",
+        "count: 2\n      head: hex 17 mm");
     procedures().says("at front: unknown torque of carrier-bolt\n");
-    garage.change(BOOK, "hex 17 mm, torque: unknown", "hex 17 mm, torque: 99 N·m");
+    garage.change(BOOK, "torque: unknown", "torque: 99 N·m");
     procedures().says("carrier  Carrier\n    at front: ready\n    at rear: missing carrier-bolt\n");
     assertFalse(procedures().out().contains("unknown"));
   }

@@ -162,7 +162,7 @@ class DraftedBooksTest {
   void anEmptyBookIsDraftedToo() {
     Source text =
         new Source(
-            "new", DraftCommand.NewBook.text("new", List.of("hydraulic-brakes", "abs", "petrol")));
+            "new", NewBook.text("new", List.of("hydraulic-brakes", "abs", "petrol"), Map.of()));
     BookDraft book = BookDraft.of(text, new Problems()).orElseThrow();
     for (Procedure procedure : folder.procedures().values()) {
       List<Located<Job.Work>> works = works(procedure, book);

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class SettingTest {
@@ -18,7 +19,7 @@ class SettingTest {
           torque("200 N·m"),
           torque("1 N·m"),
           new BigDecimal("4"),
-          Written.length("370 mm"),
+          Optional.of(Written.length("370 mm")),
           LocalDate.of(2026, 1, 1));
 
   private static Setting at(String mark, String arrives) {

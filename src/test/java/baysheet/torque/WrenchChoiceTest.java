@@ -117,6 +117,27 @@ class WrenchChoiceTest {
     assertEquals("the extension points back past the hand", choice.candidates().get(0).why());
   }
 
+  /** Bare, its scale says what arrives; with an extension nobody can say what to set. */
+  @Test
+  void aWrenchOfUnknownLengthIsSetOnlyWithoutAnExtension() {
+    Wrench wrench =
+        new Wrench(
+            "W3",
+            LARGE.drive(),
+            LARGE.from(),
+            LARGE.to(),
+            LARGE.step(),
+            LARGE.accuracyPercent(),
+            Optional.empty(),
+            LARGE.calibrated());
+    assertEquals("110", set(choose("110 N·m", List.of(wrench))).setting().figure());
+    WrenchChoice choice = choose("110 N·m", Optional.of(reach("60 mm", "0°")), List.of(wrench));
+    assertEquals(WrenchChoice.Outcome.NONE_IN_RANGE, choice.outcome());
+    assertEquals(
+        "its length is not known, and the extension changes its setting",
+        choice.candidates().get(0).why());
+  }
+
   // Rule 1: 4 % of 60 stays inside ± 5 %, 6 % does not, though W9 is better placed otherwise.
   @Test
   void aDeviationInsideTheBandComesFirst() {
@@ -288,7 +309,7 @@ class WrenchChoiceTest {
   private static void assertHalfAStep(Quantity target, Reach reach, Setting setting) {
     Wrench wrench = setting.wrench();
     assertTrue(wrench.holds(setting.setting()));
-    double hand = wrench.length().in(Unit.MILLIMETRE);
+    double hand = wrench.length().orElseThrow().in(Unit.MILLIMETRE);
     double angle = Math.toRadians(reach.angle().in(Unit.DEGREE));
     double ratio = (hand + reach.length().in(Unit.MILLIMETRE) * Math.cos(angle)) / hand;
     double halfStep = wrench.step().in(Unit.NEWTON_METRE) / 2 * ratio;

@@ -65,8 +65,7 @@ class WrenchExtensionTest {
 
   @Test
   void aBareWrenchDeliversWhatItSays() {
-    assertEquals(
-        torque("110 N·m"), WrenchExtension.bare(length("370 mm")).setting(torque("110 N·m")));
+    assertEquals(torque("110 N·m"), WrenchExtension.BARE.setting(torque("110 N·m")));
   }
 
   @Test

@@ -31,7 +31,7 @@ class WrenchTest {
         torque(to),
         torque(step),
         new BigDecimal(accuracy),
-        length("370 mm"),
+        Optional.of(length("370 mm")),
         calibrated);
   }
 
@@ -110,7 +110,7 @@ class WrenchTest {
                 torque(to),
                 torque(step),
                 accuracy,
-                length(length),
+                Optional.of(length(length)),
                 DAY));
     assertTrue(misread.what().contains(words), misread.what());
   }
@@ -122,10 +122,20 @@ class WrenchTest {
     BigDecimal four = new BigDecimal("4");
     assertEquals(
         "from, to and step are not all torques",
-        fault(Wrench.read("W", Drive.HALF, torque, length, torque, four, length, DAY)).what());
+        fault(Wrench.read("W", Drive.HALF, torque, length, torque, four, Optional.of(length), DAY))
+            .what());
     assertEquals(
         "a length of 20\u00A0N·m is none",
-        fault(Wrench.read("W", Drive.HALF, torque, torque("90 N·m"), torque, four, torque, DAY))
+        fault(
+                Wrench.read(
+                    "W",
+                    Drive.HALF,
+                    torque,
+                    torque("90 N·m"),
+                    torque,
+                    four,
+                    Optional.of(torque),
+                    DAY))
             .what());
   }
 
@@ -135,8 +145,9 @@ class WrenchTest {
     Quantity some = torque("20 N·m");
     Quantity length = length("370 mm");
     BigDecimal four = new BigDecimal("4");
-    fault(Wrench.read("W", Drive.HALF, none, some, some, four, length, DAY));
-    fault(Wrench.read("W", Drive.HALF, some, torque("90 N·m"), none, four, length, DAY));
+    fault(Wrench.read("W", Drive.HALF, none, some, some, four, Optional.of(length), DAY));
+    fault(
+        Wrench.read("W", Drive.HALF, some, torque("90 N·m"), none, four, Optional.of(length), DAY));
   }
 
   @Test

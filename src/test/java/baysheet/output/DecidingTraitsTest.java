@@ -1,0 +1,69 @@
+package baysheet.output;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import baysheet.books.Job;
+import baysheet.books.Place;
+import baysheet.books.ShopFolder;
+import baysheet.books.SpecBook;
+import baysheet.files.ShopFolders;
+import baysheet.layout.Fonts;
+import baysheet.report.Problems;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+class DecidingTraitsTest {
+  private static final LocalDate DAY = LocalDate.parse("2026-03-02");
+  private static ShopFolder folder;
+  private static SpecBook book;
+
+  @BeforeAll
+  static void read() {
+    folder = new ShopFolders(Fonts.builtIn()).read(Path.of("jobs"), new Problems()).orElseThrow();
+    book = folder.books().get("larkfell-pipit-2015").withTraits(List.of());
+  }
+
+  private static List<String> of(String bay, Job.Work... works) {
+    return DecidingTraits.of(book, List.of(works), Optional.of(bay), folder, DAY);
+  }
+
+  private static String bay(String kind) {
+    return folder.shop().bays().values().stream()
+        .filter(it -> it.isOf(kind))
+        .findFirst()
+        .orElseThrow()
+        .name()
+        .value();
+  }
+
+  /** Every one of those brings a caution, a step or another wording, and each other one nothing. */
+  @Test
+  void aTraitThatBringsACautionOrAStepDecides() {
+    List<String> traits = of(bay("lift"), new Job.Work("lower-arm", Place.FRONT_LEFT));
+    assertTrue(traits.containsAll(List.of("air-suspension", "heavy-wheels")), traits.toString());
+    for (String other : List.of("xenon-lamps", "petrol", "tpms", "drum-brakes", "gas-fuel")) {
+      assertTrue(!traits.contains(other), traits.toString());
+    }
+  }
+
+  /** The parking brake at the other end holds the vehicle, so it matters on a jack. */
+  @Test
+  void theBayDecidesToo() {
+    Job.Work link = new Job.Work("anti-roll-bar-link", Place.FRONT_LEFT);
+    assertTrue(of(bay("jack"), link).contains("front-parking-brake"));
+    assertTrue(!of(bay("lift"), link).contains("front-parking-brake"));
+  }
+
+  /** With nothing to compare with, each may matter. */
+  @Test
+  void whereThereIsNoSheetAllAreAskedFor() {
+    assertEquals(
+        List.copyOf(folder.catalogue().vocabulary().traits().keySet()),
+        of(bay("lift"), new Job.Work("electric-coolant-pump", Place.ENGINE)));
+  }
+}
