@@ -7,8 +7,9 @@ rem folder may hold spaces, ampersands, carets and parentheses. Delayed expansio
 rem would take exclamation marks out of them.
 setlocal EnableExtensions DisableDelayedExpansion
 
-rem The full name of the folder, without "bin\..", is also part of the archive's name below.
-for %%h in ("%~dp0..") do set "home=%%~fh"
+rem Of a file that was called by a name in quotes, and found on the path, %%~dp0 is the current folder;
+rem but not in a label that is called.
+call :place
 set "jar=%home%\lib\baysheet.jar"
 set "install=install Java 17 or later, or set JAVA_HOME to the folder of one"
 if not exist "%jar%" (
@@ -116,3 +117,7 @@ rmdir /s /q "%new%" 2>nul
 
 :done
 exit /b %status%
+
+:place
+rem The full name of the folder, without "bin\..", is also part of the archive's name above.
+for %%h in ("%~dp0..") do set "home=%%~fh"

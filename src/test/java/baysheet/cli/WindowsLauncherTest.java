@@ -95,10 +95,26 @@ class WindowsLauncherTest {
   @Test
   void eachLabelThatIsGoneToIsThere() {
     for (String line : lines) {
-      var target = Pattern.compile("\\bgoto (\\w+)").matcher(line);
+      var target = Pattern.compile("\\b(?:goto |call :)(\\w+)").matcher(line);
       while (target.find()) {
         assertTrue(lines.contains(":" + target.group(1)), line);
       }
+    }
+  }
+
+  /**
+   * Called as {@code "baysheet"}, in quotes and found on the path, cmd takes the current folder for
+   * the place of the file, but never in a label that is called.
+   */
+  @Test
+  void thePlaceOfTheFileIsAskedForInACalledLabel() {
+    int label = lines.indexOf(":place");
+    assertTrue(lines.indexOf("call :place") < label && label < lines.size(), "label " + label);
+    assertEquals(
+        "exit /b %status%",
+        lines.subList(0, label).stream().filter(it -> !it.isEmpty()).reduce("", (all, it) -> it));
+    for (int i = 0; i < lines.size(); i++) {
+      assertTrue(i > label || !lines.get(i).contains("~dp0"), lines.get(i));
     }
   }
 
