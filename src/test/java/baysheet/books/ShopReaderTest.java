@@ -73,7 +73,7 @@ class ShopReaderTest {
     Wrench second = WHOLE.crib().wrenches().get(1).value();
     assertEquals(Drive.HALF, second.drive());
     assertEquals(Unit.POUND_FORCE_FOOT, second.unit());
-    assertEquals(Quantity.of("20", Unit.INCH), second.length());
+    assertEquals(Quantity.of("20", Unit.INCH), second.length().orElseThrow());
   }
 
   @Test
