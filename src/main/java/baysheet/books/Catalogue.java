@@ -156,11 +156,8 @@ public record Catalogue(
    * @param check what to check
    * @param moment when it is due
    * @param rows whether the sheet names the torque rows of the fasteners that bring it
-   * @param hold whether a second person must look
    * @param needs a figure that only the vehicle's data can give: printed as an empty box
-   * @param keepsOpen what somebody else must do before the sheet is closed: alignment …
    * @param uses tools it needs, where it is no step
-   * @param releasedBy who releases the vehicle where any second person will not do
    * @param left how it leaves the vehicle until that is about to move
    * @param step how it stands in the sequence, where it is a step of its own
    */
@@ -170,11 +167,9 @@ public record Catalogue(
       Located<String> check,
       Located<Moment> moment,
       boolean rows,
-      boolean hold,
       Optional<Located<String>> needs,
-      Optional<Located<String>> keepsOpen,
+      Others others,
       List<Located<Procedure.Use>> uses,
-      Optional<Located<String>> releasedBy,
       Optional<Located<String>> because,
       Located<String> source,
       Optional<Located<String>> left,
@@ -185,6 +180,16 @@ public record Catalogue(
       uses = List.copyOf(uses);
     }
   }
+
+  /**
+   * What others have to do with a check.
+   *
+   * @param hold whether a second person must look
+   * @param keepOpen what somebody else must do before the sheet is closed: alignment …
+   * @param release who releases the vehicle where any second person will not do
+   */
+  public record Others(
+      boolean hold, Optional<Located<String>> keepOpen, Optional<Located<String>> release) {}
 
   /**
    * Where a check that is a numbered step stands in the sequence: once everything is back on that

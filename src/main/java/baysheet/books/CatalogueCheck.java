@@ -74,11 +74,13 @@ public final class CatalogueCheck {
   }
 
   private static void notWeaker(Catalogue.Rule own, Catalogue.Rule builtIn, Problems problems) {
-    if (builtIn.hold() && !own.hold()) {
+    if (builtIn.others().hold() && !own.others().hold()) {
       problems.add(CatalogueSentences.weakerHold(own.name()));
     }
-    dropped("keeps-open", own.name(), own.keepsOpen(), builtIn.keepsOpen(), problems);
-    dropped("released-by", own.name(), own.releasedBy(), builtIn.releasedBy(), problems);
+    dropped(
+        "keeps-open", own.name(), own.others().keepOpen(), builtIn.others().keepOpen(), problems);
+    dropped(
+        "released-by", own.name(), own.others().release(), builtIn.others().release(), problems);
   }
 
   private static void dropped(

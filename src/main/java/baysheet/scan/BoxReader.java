@@ -60,8 +60,11 @@ final class BoxReader {
    */
   private static final double NOT_AGAINST = -2;
 
-  /** The same of ink as pale as a smudge can be; a short one is as sharp as a stroke. */
+  /** The same of pale ink: a short smudge is as sharp as a stroke. */
   private static final double NOT_AGAINST_PALE = 0;
+
+  /** Of 450 soiled pages the darkest smudge that looked like a stroke otherwise had 0.40. */
+  private static final double DARK = 0.5;
 
   /** Enough for a stroke of the same pen as others that are sure. */
   private static final double LIKELY = -1.5;
@@ -181,17 +184,13 @@ final class BoxReader {
     for (int dy = -SHIFT; dy <= SHIFT; dy++) {
       for (int dx = -SHIFT; dx <= SHIFT; dx++) {
         int met = met(print, count, dx, dy);
-        if (met > most || met == most && nearer(dx, dy, best)) {
+        if (met > most || met == most && Math.hypot(dx, dy) < Math.hypot(best[0], best[1])) {
           most = met;
           best = new int[] {dx, dy};
         }
       }
     }
     return best;
-  }
-
-  private static boolean nearer(int dx, int dy, int[] than) {
-    return dx * dx + dy * dy < than[0] * than[0] + than[1] * than[1];
   }
 
   private int met(int[] print, int count, int dx, int dy) {
@@ -289,7 +288,7 @@ final class BoxReader {
         !smooth && !found.pieces().isPale(piece) && found.pieces().isAtHome(piece, false);
     // A sure stroke is itself among them.
     int same = (evidence >= LIKELY ? SAME : MANY) + (isSure(found, piece) ? 1 : 0);
-    double grey = found.pieces().isDark(piece) ? NOT_AGAINST : NOT_AGAINST_PALE;
+    double grey = found.pieces().contrast(piece) >= DARK ? NOT_AGAINST : NOT_AGAINST_PALE;
     return alone && evidence >= (scanned.twoTone() ? SURE_ALONE : grey)
         || evidence >= POSSIBLE
             && sure.stream().filter(it -> isOfOnePen(piece, it)).limit(same).count() == same;

@@ -35,12 +35,6 @@ final class Pieces {
   /** How much darker than paper ink must be where a stain could go through as well. */
   private static final double DARK_INK = 0.42;
 
-  /**
-   * The darkest smudge that looked like a stroke otherwise had 0.40 on 450 soiled pages of the
-   * training half; strokes of a pen with less than this are few.
-   */
-  private static final double DARKER_THAN_A_SMUDGE = 0.5;
-
   /** How far beyond a box a line must go on to be no stroke of a pen, in pixels: 8 mm. */
   private static final int FAR = 8 * BlankPage.PIXELS;
 
@@ -288,9 +282,8 @@ final class Pieces {
     return piece.isPale(white);
   }
 
-  /** Whether it is darker than a smudge can be. */
-  boolean isDark(Piece piece) {
-    return piece.contrast(white) >= DARKER_THAN_A_SMUDGE;
+  double contrast(Piece piece) {
+    return piece.contrast(white);
   }
 
   /** Whether two pieces are the arms of a tick that goes under the lower border. */

@@ -107,7 +107,7 @@ final class CheckOrderRule {
 
   private void says(Sheet.SheetStep check, Catalogue.Rule rule) {
     if (!check.source().equals(new StepSource.Check(rule.name().value(), rule.check().value()))
-        || check.hold() != rule.hold()
+        || check.hold() != rule.others().hold()
         || !check.entries().containsAll(asked(rule))) {
       faults.add("step " + check.n() + " does not say what check " + rule.name().value() + " asks");
     }

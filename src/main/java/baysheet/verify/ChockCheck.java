@@ -110,20 +110,13 @@ final class ChockCheck {
   /** Where a lift is to take the vehicle, something holds it while its pads are set. */
   private void leave(Sheet.SheetStep step) {
     boolean raises =
-        step.source().phase() == Sheet.Phase.OPEN
-            && height == Height.GROUND
-            && !resolvedSupports(step).isEmpty();
-    if (lift && raises && !carrying.isEmpty() && braked == 0 && !isHeld(carrying)) {
+        task(step).stream()
+            .flatMap(task -> task.open().stream())
+            .anyMatch(it -> !supports(it.undo()).isEmpty());
+    boolean begins = step.source().phase() == Sheet.Phase.OPEN && height == Height.GROUND;
+    if (lift && raises && begins && !carrying.isEmpty() && braked == 0 && !isHeld(carrying)) {
       fault(step, "begins to raise a vehicle that neither its parking brake nor a chock holds");
     }
-  }
-
-  /** What the vehicle stands on that the procedure of a step takes away. */
-  private List<ItemAt> resolvedSupports(Sheet.SheetStep step) {
-    return task(step).stream()
-        .flatMap(task -> task.open().stream())
-        .flatMap(it -> supports(it.undo()).stream())
-        .toList();
   }
 
   /** The planner applies no brake where a wheel that it holds comes off and is to turn. */

@@ -13,6 +13,7 @@ import baysheet.sheet.TorqueLine;
 import baysheet.wording.SheetText.BoxText;
 import baysheet.wording.SheetText.CheckText;
 import baysheet.wording.SheetText.ChecksText;
+import baysheet.wording.SheetText.HoldText;
 import baysheet.wording.SheetText.OpenItemText;
 import baysheet.wording.SheetText.RecheckText;
 import java.util.ArrayList;
@@ -90,10 +91,12 @@ final class CheckWords {
         number,
         Phrases.sentence(text(check.text())),
         List.of(new BoxText(name, "", "check " + n + " done")),
-        check.hold()
-            ? List.of(new BoxText(name + ".hold", "", "initials of the second person, check " + n))
-            : List.of(),
-        QualifiedWords.looker(qualified, work -> work.checks().contains(check.text())),
+        new HoldText(
+            check.hold()
+                ? List.of(
+                    new BoxText(name + ".hold", "", "initials of the second person, check " + n))
+                : List.of(),
+            QualifiedWords.looker(qualified, work -> work.checks().contains(check.text()))),
         Phrases.counted("step", check.because()),
         check.reason().map(language::text).map(String::strip).orElse(""),
         check.needs().map(Statement::writtenIn).map(language::text).orElse(""),

@@ -148,6 +148,18 @@ public record SheetText(
   public record BoxText(String name, String label, String says) {}
 
   /**
+   * Who looks at what is held.
+   *
+   * @param boxes for their initials; none where nothing is held
+   * @param by who alone may give them; nothing where any second person may
+   */
+  public record HoldText(List<BoxText> boxes, String by) {
+    public HoldText {
+      boxes = List.copyOf(boxes);
+    }
+  }
+
+  /**
    * A numbered line of the sequence.
    *
    * @param place where, if neither its heading nor its boxes say so
@@ -159,7 +171,6 @@ public record SheetText(
    * @param torque the torque lines it tightens, {@code 3, 4}
    * @param due the checks that it leads to; they stand below it and nowhere else
    * @param hold the box for a second person's initials; none where work goes on
-   * @param looker who alone may give them; nothing where any second person may
    */
   public record StepText(
       String n,
@@ -176,8 +187,7 @@ public record SheetText(
       String good,
       List<String> ifStuck,
       List<EntryText> entries,
-      List<BoxText> hold,
-      String looker) {
+      HoldText hold) {
     public StepText {
       ticks = List.copyOf(ticks);
       above = List.copyOf(above);
@@ -185,7 +195,6 @@ public record SheetText(
       due = List.copyOf(due);
       ifStuck = List.copyOf(ifStuck);
       entries = List.copyOf(entries);
-      hold = List.copyOf(hold);
     }
   }
 
@@ -267,7 +276,6 @@ public record SheetText(
    * A check.
    *
    * @param n its number below the step that leads to it; nothing where none does
-   * @param looker who alone may look where it is held; nothing where any second person may
    * @param because the steps that brought it: {@code steps 4, 7}, or nothing
    * @param needs a figure that is written in, with where it comes from, or nothing
    */
@@ -275,15 +283,13 @@ public record SheetText(
       String n,
       String text,
       List<BoxText> ticks,
-      List<BoxText> hold,
-      String looker,
+      HoldText hold,
       String because,
       String reason,
       String needs,
       List<BoxText> figure) {
     public CheckText {
       ticks = List.copyOf(ticks);
-      hold = List.copyOf(hold);
       figure = List.copyOf(figure);
     }
   }

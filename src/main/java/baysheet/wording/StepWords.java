@@ -9,6 +9,7 @@ import baysheet.sheet.Sheet.SheetStep;
 import baysheet.sheet.StepSource;
 import baysheet.wording.SheetText.BoxText;
 import baysheet.wording.SheetText.EntryText;
+import baysheet.wording.SheetText.HoldText;
 import baysheet.wording.SheetText.SectionText;
 import baysheet.wording.SheetText.StepText;
 import java.util.ArrayList;
@@ -61,8 +62,7 @@ final class StepWords {
         good.filter(it -> !torques).orElse(""),
         language.texts(step.teaching().ifStuck()),
         entries(step),
-        hold(step),
-        QualifiedWords.looker(qualified, work -> work.holds().contains(step.n())));
+        hold(step));
   }
 
   /**
@@ -122,14 +122,16 @@ final class StepWords {
     return List.copyOf(entries);
   }
 
-  private static List<BoxText> hold(SheetStep step) {
+  private HoldText hold(SheetStep step) {
+    if (!step.hold()) {
+      return new HoldText(List.of(), "");
+    }
     String name = "hold." + step.n();
     String says = "initials of the second person who looked at step " + step.n();
-    if (!step.hold()) {
-      return List.of();
-    }
-    return step.places().size() == 1
-        ? List.of(new BoxText(name, "", says))
-        : PlaceWords.boxes(name, says, step.places());
+    return new HoldText(
+        step.places().size() == 1
+            ? List.of(new BoxText(name, "", says))
+            : PlaceWords.boxes(name, says, step.places()),
+        QualifiedWords.looker(qualified, work -> work.holds().contains(step.n())));
   }
 }

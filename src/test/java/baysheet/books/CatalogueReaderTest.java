@@ -71,10 +71,10 @@ class CatalogueReaderTest {
     assertEquals(List.of("brake-piston"), firm.when().get(0).names(Condition.DISTURB));
     assertEquals(Moment.BEFORE_MOVING, firm.moment().value());
     assertTrue(firm.rows());
-    assertTrue(firm.hold());
+    assertTrue(firm.others().hold());
     assertEquals(Optional.of("how often to pump"), firm.needs().map(Located::value));
-    assertEquals(Optional.of("wheel alignment"), firm.keepsOpen().map(Located::value));
-    assertEquals(Optional.of("the foreman"), firm.releasedBy().map(Located::value));
+    assertEquals(Optional.of("wheel alignment"), firm.others().keepOpen().map(Located::value));
+    assertEquals(Optional.of("the foreman"), firm.others().release().map(Located::value));
     assertEquals(Optional.of("the pads stand off"), firm.because().map(Located::value));
   }
 
@@ -165,7 +165,7 @@ class CatalogueReaderTest {
   void nothingIsHeldOnlyWhenItIsSaid() {
     Catalogue calm =
         read("consequences: {c: {when: {trait: abs}, check: c, moment: raised, source: s}}");
-    assertFalse(calm.rules().get("c").hold());
+    assertFalse(calm.rules().get("c").others().hold());
   }
 
   private static List<String> checked(Catalogue catalogue, List<SpecBook> books) {

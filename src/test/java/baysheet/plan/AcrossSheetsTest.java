@@ -140,13 +140,18 @@ class AcrossSheetsTest {
   void whereACertificateIsNeededAHoldPointNamesWhoHasIt() {
     Sheet sheet = stages("2413", 1, 1000).get(0);
     List<String> lookers =
-        steps(sheet).filter(it -> !it.hold().isEmpty()).map(SheetText.StepText::looker).toList();
+        steps(sheet)
+            .map(SheetText.StepText::hold)
+            .filter(it -> !it.boxes().isEmpty())
+            .map(SheetText.HoldText::by)
+            .toList();
     assertEquals(List.of("B. Harstane (T2)"), lookers);
     List<String> checkers =
         Samples.text(sheet).checks().stream()
             .flatMap(it -> it.checks().stream())
-            .filter(it -> !it.hold().isEmpty())
-            .map(SheetText.CheckText::looker)
+            .map(SheetText.CheckText::hold)
+            .filter(it -> !it.boxes().isEmpty())
+            .map(SheetText.HoldText::by)
             .toList();
     assertEquals(List.of("B. Harstane (T2)", ""), checkers);
   }

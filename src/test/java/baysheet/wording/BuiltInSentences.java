@@ -58,8 +58,8 @@ final class BuiltInSentences {
     instruction(from, Optional.of(rule.check()));
     clause(from, rule.because());
     clause(from, rule.needs());
-    clause(from, rule.keepsOpen());
-    clause(from, rule.releasedBy());
+    clause(from, rule.others().keepOpen());
+    clause(from, rule.others().release());
     rule.uses().forEach(use -> add(from, Use.CLAUSE, use.value().name()));
     rule.step()
         .ifPresent(it -> it.uses().forEach(use -> add(from, Use.CLAUSE, use.value().name())));

@@ -331,7 +331,7 @@ class SheetTextTest {
     assertEquals(
         List.of("Before the vehicle moves"),
         checks.stream().filter(SheetText.ChecksText::gate).map(c -> c.heading()).toList());
-    assertEquals("check.3.hold", checks.get(1).checks().get(0).hold().get(0).name());
+    assertEquals("check.3.hold", checks.get(1).checks().get(0).hold().boxes().get(0).name());
   }
 
   @Test

@@ -123,10 +123,10 @@ public final class Checks {
         because,
         steps,
         rule.because().map(Located::value).map(Statement.Written::new),
-        rule.hold(),
+        rule.others().hold(),
         rule.needs().map(Located::value),
-        rule.keepsOpen().map(Located::value),
-        rule.releasedBy().map(Located::value),
+        rule.others().keepOpen().map(Located::value),
+        rule.others().release().map(Located::value),
         new Statement.Written(rule.source().value()));
   }
 

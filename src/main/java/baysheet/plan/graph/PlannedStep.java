@@ -174,7 +174,7 @@ public record PlannedStep(
         Touched.on(List.of(), List.of()),
         Demands.of(values(step.uses()), step.takes().map(Located::value)),
         new Teaching(rule.because().map(Located::value), Optional.empty(), List.of()),
-        rule.hold(),
+        rule.others().hold(),
         Optional.empty(),
         Set.copyOf(values(step.heights())),
         rule.needs().map(needs -> Statement.writtenIn(needs.value())).stream().toList(),
