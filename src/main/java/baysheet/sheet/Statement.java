@@ -16,6 +16,11 @@ public sealed interface Statement {
   /** As it stands in a file, or as the mechanics put it. */
   record Written(String text) implements Statement {}
 
+  /** Whether it stands so in a file, with rows of the table or without. */
+  default boolean isWritten(String text) {
+    return equals(new Written(text)) || this instanceof OfRows of && of.text().equals(text);
+  }
+
   /** As it stands in a file, with the rows of the table that it is about, by their numbers. */
   record OfRows(String text, List<Integer> rows) implements Statement {
     public OfRows {

@@ -116,11 +116,11 @@ final class ToolListCheck {
   }
 
   private void check(Catalogue.Rule rule) {
-    Statement text = new Statement.Written(rule.check().value());
+    String text = rule.check().value();
     boolean due =
-        sheet.evening().contains(text)
+        sheet.evening().contains(new Statement.Written(text))
             || sheet.checks().stream()
-                .anyMatch(it -> it.name().equals(rule.name().value()) && it.text().equals(text));
+                .anyMatch(it -> it.name().equals(rule.name().value()) && it.text().isWritten(text));
     if (due) {
       needs(rule.uses(), "check " + rule.name().value());
     }
@@ -130,6 +130,10 @@ final class ToolListCheck {
   private void line(TorqueLine line) {
     String what = "torque line " + line.n();
     needs("paint pen", what);
+    line.refitting().remarks().stream()
+        .map(remark -> remark.text().split("[,;.(]")[0])
+        .filter(note -> note.startsWith("hold ") && note.contains(": "))
+        .forEach(note -> needs(note.substring(note.indexOf(": ") + 2).strip(), what));
     if (line.visits().rideHeight()) {
       needs("solid wheel blocks", what);
       needs("wheel chocks", what);

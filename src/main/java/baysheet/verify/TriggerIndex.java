@@ -59,15 +59,9 @@ final class TriggerIndex {
       }
     }
     for (Sheet.SheetStep step : printed.steps()) {
-      if (step.phase().isWork()) {
-        Names names = names(step);
-        done.add(new Done(step, names));
-        all.add(names);
-      } else {
-        Names names = ofPlanner(step);
-        done.add(new Done(step, names));
-        all.add(names);
-      }
+      Names names = step.phase().isWork() ? names(step) : ofPlanner(step);
+      done.add(new Done(step, names));
+      all.add(names);
     }
   }
 

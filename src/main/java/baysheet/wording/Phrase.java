@@ -44,7 +44,10 @@ enum Phrase {
   LET_ROLL("From outside the vehicle, release the parking brake"),
   MEASURE("Measure the height at the %s a second time, as before the work"),
   SETTLE(
-      "From the side, push each end down several times until the vehicle settles and no block moves"),
+      "From the side, push each end down several times until it settles, every tyre whole on its"
+          + " block",
+      "From the side, push each end down several times until it settles, every tire whole on its"
+          + " block"),
   APPLY_BRAKE("Apply the parking brake"),
   HOLD_STILL("From outside the vehicle, apply the parking brake"),
   CLOSE_UP("Push every chock against its tyre", "Push every chock against its tire"),
@@ -140,7 +143,7 @@ enum Phrase {
   AS_RECORDED("%s as recorded"),
   ON_LIFT("%s lift"),
   ON_STANDS("%s stands"),
-  JACK_UNDER("jack under: %s"),
+  JACK_UNDER("jacking point: %s"),
   STANDS_UNDER("axle stands under: %s", "jack stands under: %s"),
   WORK_AT("%s, %s"),
   OF_PROCEDURE("procedure %s"),

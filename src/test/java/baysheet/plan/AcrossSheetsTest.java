@@ -11,6 +11,7 @@ import baysheet.sheet.CheckLine;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.Sheet.Phase;
 import baysheet.sheet.Statement;
+import baysheet.sheet.TorqueLine;
 import baysheet.verify.PlanVerifier;
 import baysheet.wording.Samples;
 import baysheet.wording.SheetText;
@@ -68,6 +69,22 @@ class AcrossSheetsTest {
     assertTrue(tried > 20, tried + " ends");
   }
 
+  /** A nut that turns with its bolt is not torqued: what holds it lies ready on that sheet. */
+  @Test
+  void whatHoldsTheOtherEndLiesReadyWhereARowIsTorqued() {
+    int held = 0;
+    for (Sheet sheet : stages("2401", 1, 25)) {
+      List<String> tools = sheet.equipment().tools().stream().map(Sheet.ToolLine::name).toList();
+      for (TorqueLine line : sheet.torque()) {
+        if (line.fastener().equals("caliper-guide-bolt")) {
+          assertTrue(tools.contains("15 mm spanner"), tools.toString());
+          held++;
+        }
+      }
+    }
+    assertTrue(held > 0, "no sheet torques them");
+  }
+
   /** The lift goes onto its locks for the break, and off them before the work goes on. */
   @Test
   void aVehicleWithItsWheelsJustClearIsLeftOnTheLocks() {
@@ -91,7 +108,7 @@ class AcrossSheetsTest {
     for (Sheet stage : stages("2411", 3, 100)) {
       List<String> found = Samples.text(stage).stage().arrival();
       boolean first = stage.stage().orElseThrow().isFirst();
-      assertEquals(!first, found.contains("Jack under: middle of the axle."), found.toString());
+      assertEquals(!first, found.contains("Jacking point: middle of the axle."), found.toString());
     }
   }
 
@@ -110,7 +127,7 @@ class AcrossSheetsTest {
 
   @Test
   void aCheckNamesTheRowAndTheSheetOfWhatItIsAbout() {
-    String begins = "Before the vehicle leaves the aligner";
+    String begins = "Before the vehicle leaves the aligner, torque";
     Sheet whole = stages("2410", 1, 100).get(0);
     assertTrue(
         check(whole, begins).endsWith("as their row says (row\u00a02)."), check(whole, begins));

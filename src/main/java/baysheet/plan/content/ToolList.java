@@ -102,7 +102,7 @@ public final class ToolList {
     List<Procedure.Use> uses = new ArrayList<>();
     for (CheckLine check : checks) {
       Catalogue.Rule rule = rules.get(check.name());
-      if (rule != null && new Statement.Written(rule.check().value()).equals(check.text())) {
+      if (rule != null && check.text().isWritten(rule.check().value())) {
         rule.uses().forEach(use -> uses.add(use.value()));
       }
     }
@@ -112,7 +112,7 @@ public final class ToolList {
   /**
    * A pen for the witness marks; an angle gauge where there is an angle; a crow-foot where the book
    * allows for its length; an adapter where wrench and socket differ in square; what the wheels
-   * stand on at ride height.
+   * stand on at ride height; with what the other end is held.
    */
   private List<Procedure.Use> forTightening(List<TorqueTable.Selected> torque) {
     Set<String> names = new LinkedHashSet<>();
@@ -133,6 +133,10 @@ public final class ToolList {
     }
     List<Procedure.Use> uses = new ArrayList<>();
     names.forEach(name -> uses.add(new Procedure.Use(name, true)));
+    torque.stream()
+        .flatMap(selected -> selected.line().refitting().remarks().stream())
+        .flatMap(remark -> remark.holder().stream())
+        .forEach(tool -> uses.add(new Procedure.Use(tool, false)));
     if (!torque.isEmpty()) {
       uses.add(new Procedure.Use(ToolNames.PAINT_PEN, false));
     }
