@@ -3,13 +3,19 @@ package baysheet.resolve;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import baysheet.books.Catalogue;
+import baysheet.books.CatalogueReader;
 import baysheet.books.Fastener;
 import baysheet.books.Place;
 import baysheet.books.Remark;
+import baysheet.files.ShopFolders;
+import baysheet.report.Located;
 import baysheet.report.Problem;
 import baysheet.report.Problems;
 import baysheet.torque.Tightening;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
@@ -254,5 +260,19 @@ class FastenerValuesTest {
     override("arm-bold at front-left: {torque: 108 N·m, source: note 17}")
         .resolve(Bench.JOB, problems);
     assertEquals(List.of("arm-bolt"), problems.all().get(0).nearest().stream().toList());
+  }
+
+  /** Bushes that are clamped while the suspension hangs are twisted at ride height and tear. */
+  @Test
+  void boltsThroughBushesWaitForRideHeightWhereABookDoesNotSay() {
+    Map<String, Catalogue.Item> items =
+        CatalogueReader.merge(ShopFolders.builtInCatalogue()).items();
+    for (String bolt :
+        List.of("arm-front-bolt", "arm-rear-bolt", "damper-lower-bolt", "axle-bush-bolt")) {
+      assertEquals(
+          Optional.of(Fastener.Moment.RIDE_HEIGHT),
+          items.get(bolt).usual().flatMap(it -> it.value().moment()).map(Located::value),
+          bolt);
+    }
   }
 }
