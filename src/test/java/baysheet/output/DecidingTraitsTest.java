@@ -51,12 +51,15 @@ class DecidingTraitsTest {
     }
   }
 
-  /** The parking brake at the other end holds the vehicle, so it matters on a jack. */
+  /**
+   * A jack raises one end, and a parking brake at that end holds nothing. A lift takes all wheels
+   * off the floor at once.
+   */
   @Test
   void theBayDecidesToo() {
-    Job.Work link = new Job.Work("anti-roll-bar-link", Place.FRONT_LEFT);
-    assertTrue(of(bay("jack"), link).contains("front-parking-brake"));
-    assertTrue(!of(bay("lift"), link).contains("front-parking-brake"));
+    Job.Work oil = new Job.Work("oil-service", Place.ENGINE);
+    assertTrue(of(bay("jack"), oil).contains("front-parking-brake"));
+    assertTrue(!of(bay("lift"), oil).contains("front-parking-brake"));
   }
 
   /** With nothing to compare with, each may matter. */
