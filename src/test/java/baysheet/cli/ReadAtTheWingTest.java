@@ -123,8 +123,8 @@ class ReadAtTheWingTest {
 
   @Test
   void checksBelowAStepHaveNumbersOfTheirOwn() {
-    SheetText.StepText first = steps(texts("2404")).findFirst().orElseThrow();
-    List<String> numbers = first.due().stream().map(SheetText.CheckText::n).toList();
-    assertEquals(List.of("1.1", "1.2", "1.3", "1.4", "1.5"), numbers);
+    SheetText.StepText second = steps(texts("2404")).skip(1).findFirst().orElseThrow();
+    List<String> numbers = second.due().stream().map(SheetText.CheckText::n).toList();
+    assertEquals(List.of("2.1", "2.2", "2.3", "2.4", "2.5"), numbers);
   }
 }
