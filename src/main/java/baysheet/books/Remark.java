@@ -13,7 +13,8 @@ public record Remark(Key key, String text) {
   /** For the technician; it says by itself what it is about. */
   public static final Key NOTE = new Key("note", "note", "", "");
 
-  private static final Pattern HOLDER = Pattern.compile("^hold [^:]+: ([^,;.(]+)");
+  private static final Pattern HOLDER =
+      Pattern.compile("^hold [^:]+: (.+?)(?:,(?!\\d)|[;(]|\\.(?!\\d)|$)");
 
   /** All there are, in the order in which a row prints them. */
   static final List<Key> KEYS = List.of(NOTE);

@@ -131,7 +131,7 @@ final class ToolListCheck {
     String what = "torque line " + line.n();
     needs("paint pen", what);
     line.refitting().remarks().stream()
-        .map(remark -> remark.text().split("[,;.(]")[0])
+        .map(remark -> remark.text().split("[;(]|[,.](?!\\d)")[0])
         .filter(note -> note.startsWith("hold ") && note.contains(": "))
         .forEach(note -> needs(note.substring(note.indexOf(": ") + 2).strip(), what));
     if (line.visits().rideHeight()) {

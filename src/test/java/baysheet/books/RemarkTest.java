@@ -14,6 +14,7 @@ class RemarkTest {
       value = {
         "hold nut: 21 mm spanner | 21 mm spanner",
         "hold rod: 7 mm key, from above | 7 mm key",
+        "hold rod: 12.5 mm spanner. Keep it level. | 12.5 mm spanner",
         "hold the pin still | nothing",
         "threads seize: 6 mm key | nothing"
       })
