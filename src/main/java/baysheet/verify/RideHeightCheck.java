@@ -21,6 +21,7 @@ import java.util.function.IntPredicate;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Whether the vehicle goes up on blocks before anything is tightened at ride height, and comes off
@@ -149,14 +150,32 @@ final class RideHeightCheck {
         sheet.steps().stream()
             .flatMap(step -> step.disturb().stream())
             .anyMatch(item -> resolved.thing(item).isOf("electric-parking-brake"));
-    boolean braked =
-        sheet.steps().stream().anyMatch(it -> it.source().id().endsWith("/ground/brake"));
+    boolean braked = isBraked(sheet, resolved);
     return all.stream()
         .filter(part -> !braked || !part.equals("apply-brake"))
         .filter(part -> !armless || !part.startsWith("arm-locks"))
         .filter(
             part -> !service || !List.of("apply-brake", "let-roll", "hold-still").contains(part))
         .toList();
+  }
+
+  /** Whether the parking brake is applied before blocks, and no step has freed it since. */
+  private static boolean isBraked(Sheet sheet, Resolved resolved) {
+    boolean braked = false;
+    for (Sheet.SheetStep step : sheet.steps()) {
+      if (step.source() instanceof StepSource.Blocks) {
+        return braked;
+      }
+      boolean brakes =
+          step.source().id().endsWith("/ground/brake") || LeftStates.brakes(step, resolved);
+      boolean frees =
+          Stream.of(step.undo(), step.slacken(), step.disturb())
+              .flatMap(List::stream)
+              .map(resolved::thing)
+              .anyMatch(it -> it.isOf("parking-brake") || it.isOf("electric-parking-brake"));
+      braked = (braked || brakes) && !frees;
+    }
+    return braked;
   }
 
   /** What is done with blocks among some steps, by name and in order. */

@@ -52,6 +52,17 @@ class ParkingBrakeWorkTest {
             .toList());
   }
 
+  /** An engine that ran on the ground had the brake applied; it still holds before the blocks. */
+  @ParameterizedTest
+  @CsvSource({"damper at rear", "axle-bush at rear-left"})
+  void aBrakeThatIsAppliedIsNotAppliedAnewBeforeTheVehicleGoesOnBlocks(String work) {
+    Sheet sheet = sheet("larkfell-pipit-2015", "1", "[oil-service at engine, " + work + "]");
+    List<String> ids = sheet.steps().stream().map(it -> it.source().id()).toList();
+    assertTrue(ids.contains("blocks/lower-onto"), ids.toString());
+    assertTrue(ids.contains("check/engine-run-brake"), ids.toString());
+    assertFalse(ids.contains("blocks/apply-brake"), ids.toString());
+  }
+
   /** Service mode first, its caution, and its end before the car moves. */
   @ParameterizedTest
   @CsvSource({"rear-discs-electric at rear", "hub-unit-undriven at rear-left"})
