@@ -98,6 +98,9 @@ public record BookDraft(Source text, SpecBook book, Map<String, List<String>> ad
       String name = gap.fastener().value();
       if (seen.add(gap.group() + " " + name.replaceAll(" at .*", ""))) {
         add(lines, gap.group(), comment(gap.procedure() + ": " + step.apply(gap)));
+        gap.whole()
+            .map("# without it, delete these lines and write: absent: [%s]"::formatted)
+            .ifPresent(line -> add(lines, gap.group(), line));
         add(lines, gap.group(), name + ":");
         boolean first = seen.size() == 1;
         KEYS.forEach((key, words) -> add(lines, gap.group(), unknown(key, first ? words : "")));

@@ -31,6 +31,7 @@ final class ItemRule {
 
   private final EffectiveBook book;
   private final Catalogue catalogue;
+  private final Map<String, Procedure> procedures;
   private final KnownNames known;
   private final FastenerRule fasteners;
   private final Problems problems;
@@ -41,6 +42,7 @@ final class ItemRule {
   ItemRule(EffectiveBook book, ShopFolder folder, FastenerRule fasteners, Problems problems) {
     this.book = book;
     this.catalogue = folder.catalogue();
+    this.procedures = folder.procedures();
     this.known = folder.names();
     this.fasteners = fasteners;
     this.problems = problems;
@@ -239,7 +241,7 @@ final class ItemRule {
    */
   private Found around(Located<String> written, Place place, Asking asking) {
     String name = written.value();
-    if (book.absent(name, place).isPresent()) {
+    if (isAbsent(name, place)) {
       return new Found.Absent(british(name));
     }
     Optional<Place> home = fasteners.home(name, place);
@@ -251,6 +253,15 @@ final class ItemRule {
       return new Found.Nothing();
     }
     return fastener(new ItemAt(name, place), written);
+  }
+
+  /** What the vehicle does not have needs no fastener of its kind: no tray, no screws of it. */
+  private boolean isAbsent(String name, Place place) {
+    Catalogue.Item item = catalogue.items().get(name);
+    return book.absent(name, place).isPresent()
+        || item != null
+            && isFastener(item)
+            && item.kinds().stream().anyMatch(it -> book.absent(it.value(), place).isPresent());
   }
 
   private String british(String name) {
@@ -274,12 +285,31 @@ final class ItemRule {
       return new Found.Nothing();
     }
     if (item == null || isFastener(item)) {
-      missing.report(written, place, asking);
+      Procedure procedure = procedures.get(asking.task().procedure());
+      Optional<Catalogue.Item> fastener = Optional.ofNullable(item);
+      missing.report(written, place, fastener.flatMap(it -> whole(it, procedure)), asking);
       return new Found.Nothing();
     }
     ItemAt here = new ItemAt(name, place);
     things.putIfAbsent(here, new Bound.OfCatalogue(here, item));
     return new Found.Item(here);
+  }
+
+  /** The item of the fastener's kind of which alone its procedure is: the tray of a screw. */
+  private Optional<Catalogue.Item> whole(Catalogue.Item fastener, Procedure procedure) {
+    return fastener.kinds().stream()
+        .map(Located::value)
+        .filter(kind -> !kind.equals(fastener.name().value()) && procedure.takesOff(kind))
+        .filter(kind -> procedure.steps().allMatch(step -> isAbout(kind, step)))
+        .flatMap(kind -> Stream.ofNullable(catalogue.items().get(kind)))
+        .findFirst();
+  }
+
+  private boolean isAbout(String kind, Step step) {
+    return step.items()
+        .map(it -> catalogue.items().get(it.value()))
+        .allMatch(
+            item -> item != null && item.kinds().stream().anyMatch(it -> it.value().equals(kind)));
   }
 
   /** The catalogue words a fastener, but only a book can say how it is tightened. */

@@ -1,5 +1,6 @@
 package baysheet.resolve;
 
+import baysheet.books.Catalogue;
 import baysheet.books.KnownNames;
 import baysheet.books.Place;
 import baysheet.books.ReferenceSort;
@@ -11,6 +12,7 @@ import baysheet.report.Problems;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -32,12 +34,25 @@ final class MissingFasteners {
     this.problems = problems;
   }
 
-  /** What a book lacks is one gap to fill, however many steps and sides ask for it. */
-  void report(Located<String> written, Place place, ItemRule.Asking asking) {
+  /**
+   * What a book lacks is one gap to fill, however many steps and sides ask for it.
+   *
+   * @param whole what it belongs to, which the vehicle may not have either
+   */
+  void report(
+      Located<String> written,
+      Place place,
+      Optional<Catalogue.Item> whole,
+      ItemRule.Asking asking) {
     String name = written.value();
     if (reported.add(List.of(name, place.axle().orElse(place).word())) && !isMisspelt(name)) {
-      problems.add(missing(written, place, asking));
-      gaps.add(new Needs.Gap(written, group(place), asking.task().procedure()));
+      problems.add(missing(written, place, whole, asking));
+      gaps.add(
+          new Needs.Gap(
+              written,
+              group(place),
+              asking.task().procedure(),
+              whole.map(item -> item.name().value())));
     }
   }
 
@@ -89,7 +104,11 @@ final class MissingFasteners {
    * The gap is in the book and shows in the job, so it is reported there, with the line that would
    * close it. Figures are left out: nobody should paste one that was made up here.
    */
-  private Problem missing(Located<String> written, Place place, ItemRule.Asking asking) {
+  private Problem missing(
+      Located<String> written,
+      Place place,
+      Optional<Catalogue.Item> whole,
+      ItemRule.Asking asking) {
     String name = written.value();
     String group = group(place);
     Problem problem =
@@ -103,8 +122,8 @@ final class MissingFasteners {
                         words(place),
                         asking.task().procedure()))
             .expecting(
-                "absent: [%s] in the book if this vehicle has none, otherwise under %s the line below"
-                    .formatted(name, group))
+                "absent: [%s] in the book if this vehicle has none%s, otherwise under %s the line below"
+                    .formatted(name, whole.map(MissingFasteners::without).orElse(""), group))
             .writing(name + ": {count: …, thread: …, head: …, torque: unknown}")
             .near(Nearest.slip(name, around(place)))
             .seeAlso("the step", written.at());
@@ -116,6 +135,11 @@ final class MissingFasteners {
                     "the book has one under " + other.getKey().group(),
                     other.getValue().name().at()))
         .orElse(problem.seeAlso("the book", book.own().vehicle().at()));
+  }
+
+  private static String without(Catalogue.Item whole) {
+    return ", absent: [%s] if it has no %s"
+        .formatted(whole.name().value(), whole.british().value());
   }
 
   /** The fasteners that the book has around a place. */

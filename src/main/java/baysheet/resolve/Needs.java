@@ -40,8 +40,10 @@ public record Needs(List<Gap> gaps, Set<String> unknown, boolean possible, List<
    *
    * @param fastener its name, where a step of the procedure has it
    * @param group under which group of a book it usually stands
+   * @param whole the item that it belongs to, which the vehicle may not have either
    */
-  public record Gap(Located<String> fastener, String group, String procedure) {
+  public record Gap(
+      Located<String> fastener, String group, String procedure, Optional<String> whole) {
     /** The sentence of the step that names it; the title where no step but a part does. */
     public String step(ShopFolder folder) {
       Procedure own = folder.procedures().get(procedure);

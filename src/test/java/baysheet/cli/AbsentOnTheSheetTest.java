@@ -13,6 +13,8 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What the book says that a vehicle does not have stands nowhere on its sheet. */
 class AbsentOnTheSheetTest {
@@ -52,22 +54,36 @@ class AbsentOnTheSheetTest {
         steps(made).stream().noneMatch(step -> Printed.text(step).contains("locating screw")));
   }
 
-  /** An access of which nothing is left: what was behind it is reached all the same. */
-  @Test
-  void aTrayThatThereIsNotIsNeitherTakenOffNorLookedAt() {
+  /**
+   * An access of which nothing is left: what was behind it is reached all the same. No book needs
+   * to say that there are no screws where there is no tray.
+   */
+  @ParameterizedTest
+  @ValueSource(strings = {"[undertray]", "[undertray, undertray-screw]"})
+  void aTrayThatThereIsNotIsNeitherTakenOffNorLookedAt(String absent) {
     CopyOfTheDemo demo = CopyOfTheDemo.in(folder);
     List<MadeSheet> before = demo.made("2404");
     assertTrue(named(before, "undertray"));
     assertTrue(checks(before).contains("panels-tight"));
     String book = "vehicles/" + before.get(0).sheet().heading().vehicle().book() + ".yaml";
-    demo.replacing(
-        book, "    undertray-screw:", "    absent: [undertray, undertray-screw]\n    # was:");
+    demo.replacing(book, "    undertray-screw:", "    absent: " + absent + "\n    # was:");
     List<MadeSheet> made = demo.made("2404");
     assertFalse(named(made, "undertray"));
     assertFalse(named(made, "undertray-screw"));
     assertFalse(checks(made).contains("panels-tight"));
     assertTrue(steps(made).stream().noneMatch(step -> step.procedure().equals("undertray")));
     assertTrue(named(made, "on-its-wheels"), "it is raised all the same");
+  }
+
+  /** A tray that is held by clips has no screws and comes off all the same. */
+  @Test
+  void aTrayWithoutScrewsIsTakenOff() {
+    CopyOfTheDemo demo = CopyOfTheDemo.in(folder);
+    demo.replacing(
+        "vehicles/larkfell-pipit-2015.yaml",
+        "    undertray-screw:",
+        "    absent: [undertray-screw]\n    # was:");
+    assertTrue(named(demo.made("2404"), "undertray"));
   }
 
   private static List<String> checks(List<MadeSheet> made) {

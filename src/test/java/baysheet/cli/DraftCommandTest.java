@@ -64,6 +64,25 @@ class DraftCommandTest {
     assertEquals(drafted, text(BOOK));
   }
 
+  /** A work that is about one item and its screws says how a vehicle without both is written. */
+  @Test
+  void whatTheVehicleMayNotHaveAtAllIsSaid() throws IOException {
+    garage.write(
+        "procedures/tray.yaml",
+        """
+        procedure: tray
+        title: Tray
+        at: vehicle
+        open:
+          - {do: Remove the screws of the tray, undo: undertray-screw}
+          - {do: Remove the tray, undo: undertray}
+        """);
+    Garage.Run run = draft("hollin-wren-2014", "--for", "tray");
+    assertEquals(Exit.DONE, run.exit(), run.err());
+    String comment = "    # without it, delete these lines and write: absent: [undertray]\n";
+    assertTrue(text(BOOK).contains(comment + "    undertray-screw:\n"), text(BOOK));
+  }
+
   @Test
   void theNextCommandNamesTheShopThatIsElsewhere() {
     String book = garage.root.resolve(BOOK).toString();
