@@ -14,86 +14,104 @@ import java.util.Optional;
 /**
  * One day's work on one vehicle.
  *
- * @param number what the job is called; also the name of its sheet
+ * @param number what the job is called; also the name of its sheets
  * @param date the day; where absent the day folder's name is the date
- * @param revision letter of the sheet
- * @param complaint what is wrong, in the customer's words
  * @param bay name of the bay
- * @param by who does it
- * @param with an apprentice who takes part
- * @param second who looks at the hold points
- * @param qualified who does the work that needs a qualification, where that is not {@code by}
- * @param state how the vehicle is: rusty …
- * @param load what stays in the vehicle, by axle
  * @param work what is asked for, in the order written
- * @param overrides values that replace the book's for this job
- * @param waive cautions left out, with who answers for it
- * @param stages among how many sheets it is to be divided at least
- * @param arrives when the vehicle comes in
- * @param readyBy when it is promised
- * @param carried from which sheet the work goes on
  */
 public record Job(
     Located<String> number,
     Optional<Located<LocalDate>> date,
-    Located<String> revision,
-    Optional<Located<String>> customer,
-    Optional<Located<String>> complaint,
+    Request request,
     Vehicle vehicle,
+    Condition condition,
     Located<String> bay,
-    Located<String> by,
-    Optional<Located<String>> with,
-    Optional<Located<String>> second,
-    Map<String, Qualified> qualified,
-    List<Located<String>> state,
-    Map<Place, Located<Quantity>> load,
+    Crew crew,
     List<Located<Work>> work,
-    List<Replacement> overrides,
-    Map<String, Located<String>> waive,
+    Exceptions exceptions,
     Optional<Located<String>> notes,
-    Optional<Located<Integer>> stages,
-    Optional<Located<LocalTime>> arrives,
-    Optional<Located<LocalTime>> readyBy,
-    Optional<Carried> carried,
+    Sheets sheets,
     Span at) {
   /** More sheets are no job of a day or two, and their numbers have one figure. */
   public static final int MOST_STAGES = 9;
 
   public Job {
-    qualified = Collections.unmodifiableMap(new LinkedHashMap<>(qualified));
-    state = List.copyOf(state);
-    load = Collections.unmodifiableMap(new LinkedHashMap<>(load));
     work = List.copyOf(work);
-    overrides = List.copyOf(overrides);
-    waive = Collections.unmodifiableMap(new LinkedHashMap<>(waive));
   }
 
   /** The same job with another letter for its sheet. */
   public Job revised(String letter) {
+    Sheets other = new Sheets(sheets.revision.map(it -> letter), sheets.stages, sheets.carried);
     return new Job(
-        number,
-        date,
-        revision.map(before -> letter),
-        customer,
-        complaint,
-        vehicle,
-        bay,
-        by,
-        with,
-        second,
-        qualified,
-        state,
-        load,
-        work,
-        overrides,
-        waive,
-        notes,
-        stages,
-        arrives,
-        readyBy,
-        carried,
-        at);
+        number, date, request, vehicle, condition, bay, crew, work, exceptions, notes, other, at);
   }
+
+  /**
+   * What the customer wants, and when.
+   *
+   * @param complaint what is wrong, in the customer's words
+   * @param arrives when the vehicle comes in
+   * @param readyBy when it is promised
+   */
+  public record Request(
+      Optional<Located<String>> customer,
+      Optional<Located<String>> complaint,
+      Optional<Located<LocalTime>> arrives,
+      Optional<Located<LocalTime>> readyBy) {}
+
+  /**
+   * How the vehicle comes in.
+   *
+   * @param state rusty …
+   * @param load what stays in it, by axle
+   */
+  public record Condition(List<Located<String>> state, Map<Place, Located<Quantity>> load) {
+    public Condition {
+      state = List.copyOf(state);
+      load = Collections.unmodifiableMap(new LinkedHashMap<>(load));
+    }
+  }
+
+  /**
+   * Who works on it.
+   *
+   * @param by who answers for it
+   * @param with an apprentice who takes part
+   * @param second who looks at the hold points
+   * @param qualified who does the work that needs a qualification, where that is not {@code by}
+   */
+  public record Crew(
+      Located<String> by,
+      Optional<Located<String>> with,
+      Optional<Located<String>> second,
+      Map<String, Qualified> qualified) {
+    public Crew {
+      qualified = Collections.unmodifiableMap(new LinkedHashMap<>(qualified));
+    }
+  }
+
+  /**
+   * What does not hold for this job.
+   *
+   * @param overrides values that replace the book's
+   * @param waive cautions left out, with who answers for it
+   */
+  public record Exceptions(List<Replacement> overrides, Map<String, Located<String>> waive) {
+    public Exceptions {
+      overrides = List.copyOf(overrides);
+      waive = Collections.unmodifiableMap(new LinkedHashMap<>(waive));
+    }
+  }
+
+  /**
+   * Which sheets are made of it.
+   *
+   * @param revision their letter
+   * @param stages among how many the work is to be divided at least
+   * @param carried from which sheet the work goes on
+   */
+  public record Sheets(
+      Located<String> revision, Optional<Located<Integer>> stages, Optional<Carried> carried) {}
 
   /**
    * The vehicle on which it is done.

@@ -47,8 +47,8 @@ public final class JobReader {
   /** The job; empty when a problem was added that leaves none. */
   public static Optional<Job> read(Node node, Problems problems) {
     Optional<Job> job = JOB.read(workOf(node), problems).map(Located::value);
-    job.ifPresent(it -> twoPeople(it, problems));
-    job.ifPresent(it -> promise(it, problems));
+    job.ifPresent(it -> twoPeople(it.crew(), problems));
+    job.ifPresent(it -> promise(it.request(), problems));
     return job;
   }
 
@@ -91,17 +91,18 @@ public final class JobReader {
   }
 
   /** An apprentice is looked after, and the work looked at, by somebody else. */
-  private static void twoPeople(Job job, Problems problems) {
-    Stream.of(job.with(), job.second())
+  private static void twoPeople(Job.Crew crew, Problems problems) {
+    Stream.of(crew.with(), crew.second())
         .flatMap(Optional::stream)
-        .filter(other -> other.value().equals(job.by().value()))
-        .forEach(other -> problems.add(Sentences.alone(other, job.by())));
+        .filter(other -> other.value().equals(crew.by().value()))
+        .forEach(other -> problems.add(Sentences.alone(other, crew.by())));
   }
 
-  private static void promise(Job job, Problems problems) {
-    job.readyBy()
+  private static void promise(Job.Request asked, Problems problems) {
+    asked
+        .readyBy()
         .filter(
-            ready -> job.arrives().filter(it -> !it.value().isBefore(ready.value())).isPresent())
+            ready -> asked.arrives().filter(it -> !it.value().isBefore(ready.value())).isPresent())
         .ifPresent(ready -> problems.add(Sentences.readyBeforeArrival(ready.at())));
   }
 
@@ -118,25 +119,31 @@ public final class JobReader {
         new Job(
             Words.needed(map, "job", Words.id(), ""),
             map.optional("date", ValueReaders.date()),
-            revision(map),
-            map.optional("customer", ValueReaders.text()),
-            map.optional("complaint", ValueReaders.text()),
+            new Job.Request(
+                map.optional("customer", ValueReaders.text()),
+                map.optional("complaint", ValueReaders.text()),
+                map.optional("arrives", ClockReader.time()),
+                map.optional("ready-by", ClockReader.time())),
             vehicle(map),
+            new Job.Condition(
+                Words.once(map.listOrOne("state", ValueReaders.name()), map.problems()),
+                Words.located(
+                    map.entries("load", PlaceText::axle, Figures.quantity(QuantityKey.LOAD)))),
             Words.needed(map, "bay", Words.id(), ""),
-            Words.needed(map, "by", Words.id(), ""),
-            map.optional("with", Words.id()),
-            map.optional("second", Words.id()),
-            qualified(map),
-            Words.once(map.listOrOne("state", ValueReaders.name()), map.problems()),
-            Words.located(map.entries("load", PlaceText::axle, Figures.quantity(QuantityKey.LOAD))),
+            new Job.Crew(
+                Words.needed(map, "by", Words.id(), ""),
+                map.optional("with", Words.id()),
+                map.optional("second", Words.id()),
+                qualified(map)),
             Words.once(Words.needed(map, WORK, JobReader::work, List.of()).value(), map.problems()),
-            overrides(map),
-            Words.located(map.entries("waive", ValueReaders::nameOf, Words.id())),
+            new Job.Exceptions(
+                overrides(map),
+                Words.located(map.entries("waive", ValueReaders::nameOf, Words.id()))),
             map.optional("notes", ValueReaders.text()),
-            map.optional("stages", ValueReaders.wholeNumber(1, Job.MOST_STAGES)),
-            map.optional("arrives", ClockReader.time()),
-            map.optional("ready-by", ClockReader.time()),
-            map.optional("carried", CARRIED).map(Located::value),
+            new Job.Sheets(
+                revision(map),
+                map.optional("stages", ValueReaders.wholeNumber(1, Job.MOST_STAGES)),
+                map.optional("carried", CARRIED).map(Located::value)),
             map.at());
     return map.build(() -> job);
   }

@@ -102,7 +102,7 @@ final class DayReader {
    */
   private DayJob job(Resolved resolved, TracedPlan plan, Path file, Problems problems) {
     List<DayJob.Rest> rests = List.of();
-    if (resolved.job().stages().isPresent()) {
+    if (resolved.job().sheets().stages().isPresent()) {
       List<Sheet> sheets = maker.stages(resolved, plan, file, problems);
       rests = sheets.stream().limit(Math.max(1, sheets.size()) - 1).map(DayJob::rest).toList();
     }

@@ -45,7 +45,7 @@ record DayWarnings(Shop shop, LocalDate date, List<DayJob> jobs) {
   private Problem late(GarageDay.Placed job) {
     return Problem.of(
             ProblemCode.LATE_PROMISE,
-            job.job().job().readyBy().orElseThrow().at(),
+            job.job().job().request().readyBy().orElseThrow().at(),
             "job %s is promised for %s and is expected to be ready at %s"
                 .formatted(
                     job.job().number(),

@@ -85,7 +85,7 @@ final class DayActivities {
         job.number(),
         times.total(),
         Math.max(0, needed.high() - needed.mean()) / 2.0,
-        job.job().arrives().map(it -> hours.toWorking(minute(it.value()))).orElse(0),
+        job.job().request().arrives().map(it -> hours.toWorking(minute(it.value()))).orElse(0),
         promised(job),
         Optional.of(new Resource(Kind.BAY, job.job().bay().value()).id()),
         inStages(apart(uses(job, times)), times.rests(job), times),
@@ -94,17 +94,17 @@ final class DayActivities {
   }
 
   private OptionalInt promised(DayJob job) {
-    return job.job().readyBy().isEmpty()
-        ? OptionalInt.empty()
-        : OptionalInt.of(hours.toWorking(minute(job.job().readyBy().get().value())));
+    return job.job().request().readyBy().stream()
+        .mapToInt(ready -> hours.toWorking(minute(ready.value())))
+        .findFirst();
   }
 
   private List<Use> uses(DayJob job, StepTimes times) {
     List<Use> uses = new ArrayList<>();
     int total = times.total();
     uses.add(use(Kind.BAY, job.job().bay().value(), 0, total));
-    uses.add(use(Kind.PERSON, job.job().by().value(), 0, total));
-    job.job().with().ifPresent(it -> uses.add(use(Kind.PERSON, it.value(), 0, total)));
+    uses.add(use(Kind.PERSON, job.job().crew().by().value(), 0, total));
+    job.job().crew().with().ifPresent(it -> uses.add(use(Kind.PERSON, it.value(), 0, total)));
     qualified(job, times, uses);
     for (HoldLooks.Look look : new HoldLooks(shop, job, times).all()) {
       List<String> ids =
@@ -150,8 +150,8 @@ final class DayActivities {
     for (QualifiedWork work : job.sheet().safety().qualified()) {
       String person = work.by().person();
       boolean isHere =
-          person.equals(job.job().by().value())
-              || job.job().with().filter(it -> it.value().equals(person)).isPresent();
+          person.equals(job.job().crew().by().value())
+              || job.job().crew().with().filter(it -> it.value().equals(person)).isPresent();
       if (!isHere && !work.steps().isEmpty()) {
         int first = work.steps().stream().min(Integer::compare).get();
         int last = work.steps().stream().max(Integer::compare).get();

@@ -93,7 +93,7 @@ public record GarageDay(
     }
 
     public Optional<Integer> promised() {
-      return job.job().readyBy().map(it -> DayActivities.minute(it.value()));
+      return job.job().request().readyBy().map(it -> DayActivities.minute(it.value()));
     }
   }
 

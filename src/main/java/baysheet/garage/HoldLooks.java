@@ -1,5 +1,6 @@
 package baysheet.garage;
 
+import baysheet.books.Job;
 import baysheet.books.Moment;
 import baysheet.books.Shop;
 import baysheet.sheet.CheckLine;
@@ -72,13 +73,14 @@ final class HoldLooks {
   /** Who may look: the one that the job names, or any technician but the one who works. */
   private List<String> certified(Predicate<QualifiedWork> concerned) {
     Set<String> people = new LinkedHashSet<>();
-    if (job.job().second().isPresent()) {
-      people.add(job.job().second().get().value());
+    Job.Crew crew = job.job().crew();
+    if (crew.second().isPresent()) {
+      people.add(crew.second().get().value());
     } else {
       shop.people()
           .forEach(
               (id, person) -> {
-                if (person.grade() == Shop.Grade.TECHNICIAN && !id.equals(job.job().by().value())) {
+                if (person.grade() == Shop.Grade.TECHNICIAN && !id.equals(crew.by().value())) {
                   people.add(id);
                 }
               });

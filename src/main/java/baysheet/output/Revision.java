@@ -34,7 +34,7 @@ public record Revision(
 
   /** The job with the letter of this revision. */
   Job of(Job job) {
-    return job.revision().value().compareTo(least) < 0 ? job.revised(least) : job;
+    return job.sheets().revision().value().compareTo(least) < 0 ? job.revised(least) : job;
   }
 
   /**

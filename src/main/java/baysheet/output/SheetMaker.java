@@ -95,7 +95,8 @@ public final class SheetMaker {
    * problems with errors were added.
    */
   public List<Sheet> stages(Resolved resolved, TracedPlan plan, Path file, Problems problems) {
-    return pages(file, Revision.FIRST, problems).sheets(plan.stages(), resolved.job().stages());
+    return pages(file, Revision.FIRST, problems)
+        .sheets(plan.stages(), resolved.job().sheets().stages());
   }
 
   private List<MadeSheet> made(
@@ -104,7 +105,8 @@ public final class SheetMaker {
     if (allWarnings) {
       plan.ifPresent(it -> SheetWarnings.of(resolved, it.sheet()).forEach(problems::add));
     }
-    return plan.map(it -> pages(file, revision, problems).of(it.stages(), resolved.job().stages()))
+    return plan.map(
+            it -> pages(file, revision, problems).of(it.stages(), resolved.job().sheets().stages()))
         .orElse(List.of());
   }
 

@@ -150,6 +150,7 @@ public final class Planner {
     List<String> brought = cautions.stream().map(CautionLine::name).sorted().toList();
     resolved
         .job()
+        .exceptions()
         .waive()
         .forEach(
             (name, who) -> {

@@ -8,6 +8,7 @@ import baysheet.report.Nearest;
 import baysheet.report.Problem;
 import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
+import baysheet.report.Span;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -28,41 +29,42 @@ final class CrewRule {
   }
 
   /** Who answers for the job; an apprentice cannot. */
-  Optional<Shop.Person> by(Job job) {
-    Optional<Shop.Person> person = person(job.by());
-    if (person.filter(p -> p.grade() == Shop.Grade.APPRENTICE).isPresent()) {
-      problems.add(
-          Problem.of(
-                  ProblemCode.APPRENTICE_ALONE,
-                  job.by().at(),
-                  job.by().value() + " is an apprentice and cannot be responsible for a job")
-              .expecting("a technician under by: and the apprentice under with:"));
-    }
+  Optional<Shop.Person> by(Job.Crew crew) {
+    Optional<Shop.Person> person = person(crew.by());
+    technician(
+        person,
+        crew.by().at(),
+        " is an apprentice and cannot be responsible for a job",
+        "a technician under by: and the apprentice under with:");
     return person;
   }
 
-  Optional<Shop.Person> with(Job job) {
-    return job.with().flatMap(with -> person(with));
+  Optional<Shop.Person> with(Job.Crew crew) {
+    return crew.with().flatMap(this::person);
   }
 
   /** Who looks at the hold points; an apprentice releases nothing. */
-  Optional<Shop.Person> second(Job job) {
-    Optional<Shop.Person> person = job.second().flatMap(it -> person(it));
-    if (person.filter(p -> p.grade() == Shop.Grade.APPRENTICE).isPresent()) {
-      problems.add(
-          Problem.of(
-                  ProblemCode.APPRENTICE_ALONE,
-                  job.second().orElseThrow().at(),
-                  person.get().id().value() + " is an apprentice and cannot look at hold points")
-              .expecting("a technician under second:"));
-    }
+  Optional<Shop.Person> second(Job.Crew crew) {
+    Optional<Shop.Person> person = crew.second().flatMap(this::person);
+    technician(
+        person,
+        crew.second().orElse(crew.by()).at(),
+        " is an apprentice and cannot look at hold points",
+        "a technician under second:");
     return person;
   }
 
+  private void technician(Optional<Shop.Person> person, Span at, String cannot, String expected) {
+    person
+        .filter(it -> it.grade() == Shop.Grade.APPRENTICE)
+        .map(it -> Problem.of(ProblemCode.APPRENTICE_ALONE, at, it.id().value() + cannot))
+        .ifPresent(it -> problems.add(it.expecting(expected)));
+  }
+
   /** Who does the work that needs a qualification, by its name. */
-  Map<String, Shop.Person> qualified(Job job) {
+  Map<String, Shop.Person> qualified(Job.Crew crew) {
     Map<String, Shop.Person> qualified = new LinkedHashMap<>();
-    job.qualified()
+    crew.qualified()
         .forEach(
             (name, it) -> person(it.person()).ifPresent(person -> qualified.put(name, person)));
     return qualified;
@@ -70,7 +72,7 @@ final class CrewRule {
 
   /** Whoever waives a caution answers for it and must be known. */
   void waivers(Job job) {
-    job.waive().values().forEach(who -> person(who));
+    job.exceptions().waive().values().forEach(this::person);
   }
 
   private Optional<Shop.Person> person(Located<String> name) {

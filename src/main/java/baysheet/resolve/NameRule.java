@@ -24,11 +24,12 @@ final class NameRule {
   }
 
   void check(Job job) {
-    all(ReferenceSort.STATE, job.state());
+    all(ReferenceSort.STATE, job.condition().state());
     all(
         ReferenceSort.QUALIFICATION,
-        job.qualified().values().stream().map(Job.Qualified::qualification).toList());
-    job.waive()
+        job.crew().qualified().values().stream().map(Job.Qualified::qualification).toList());
+    job.exceptions()
+        .waive()
         .forEach(
             (name, who) ->
                 known.check(ReferenceSort.CAUTION, new Located<>(name, who.at()), problems));

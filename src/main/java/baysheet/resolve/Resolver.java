@@ -44,10 +44,10 @@ public final class Resolver {
       Job job, ShopFolder folder, LocalDate date, Problems problems) {
     CrewRule crew = new CrewRule(folder.shop(), problems);
     Optional<Bay> bay = crew.bay(job);
-    Optional<Shop.Person> by = crew.by(job);
-    Optional<Shop.Person> with = crew.with(job);
-    Optional<Shop.Person> second = crew.second(job);
-    Map<String, Shop.Person> qualified = crew.qualified(job);
+    Optional<Shop.Person> by = crew.by(job.crew());
+    Optional<Shop.Person> with = crew.with(job.crew());
+    Optional<Shop.Person> second = crew.second(job.crew());
+    Map<String, Shop.Person> qualified = crew.qualified(job.crew());
     crew.waivers(job);
     NameRule names = new NameRule(folder.names(), problems);
     names.check(job);
@@ -80,7 +80,7 @@ public final class Resolver {
   private static ItemRule items(Job job, ShopFolder folder, EffectiveBook book, Problems problems) {
     String number = job.number().value();
     FastenerRule fasteners =
-        new FastenerRule(book, job.overrides(), number, folder.catalogue(), problems);
+        new FastenerRule(book, job.exceptions().overrides(), number, folder.catalogue(), problems);
     return new ItemRule(book, folder, fasteners, problems);
   }
 
@@ -240,7 +240,7 @@ public final class Resolver {
 
   /** An override that changes nothing on the sheet is a mistake about the name or the place. */
   private static void overrides(Job job, Set<ItemAt> named, EffectiveBook book, Problems problems) {
-    for (Job.Replacement change : job.overrides()) {
+    for (Job.Replacement change : job.exceptions().overrides()) {
       boolean used =
           named.stream()
               .anyMatch(

@@ -95,7 +95,7 @@ final class ConsequenceCheck {
   }
 
   private void lettered(CautionLine line, Sheet.SheetStep step) {
-    boolean waived = resolved.job().waive().containsKey(line.name());
+    boolean waived = resolved.job().exceptions().waive().containsKey(line.name());
     if (waived != line.waivedBy().isPresent()) {
       faults.add("caution " + line.name() + " is waived by nobody, or by somebody unsaid");
     }
@@ -121,7 +121,7 @@ final class ConsequenceCheck {
         faults.add("caution " + hazard.value() + " is missing, and " + at + " names it");
       }
       List<Sheet.SheetStep> steps = printed.written(at, task.id());
-      boolean waived = resolved.job().waive().containsKey(hazard.value());
+      boolean waived = resolved.job().exceptions().waive().containsKey(hazard.value());
       line.filter(
               caution ->
                   !waived

@@ -50,7 +50,7 @@ final class TriggerIndex {
   TriggerIndex(SheetIndex printed, Resolved resolved) {
     this.resolved = resolved;
     traits = resolved.book().traits();
-    resolved.job().state().forEach(state -> states.add(state.value()));
+    resolved.job().condition().state().forEach(state -> states.add(state.value()));
     Set<String> named = new HashSet<>();
     printed.steps().forEach(step -> named.add(step.procedure()));
     for (Task task : resolved.tasks().values()) {

@@ -148,8 +148,8 @@ public record DayChart(
         int room = x(part.to()) - x(part.from());
         int middle = (x(part.from()) + x(part.to())) / 2;
         String people =
-            job.job().job().by().value()
-                + job.job().job().with().map(it -> " + " + it.value()).orElse("");
+            job.job().job().crew().by().value()
+                + job.job().job().crew().with().map(it -> " + " + it.value()).orElse("");
         String title = language.title(job.job().sheet().heading());
         String work = shortened(title, room - SMALL);
         String sheet = part.sheet();

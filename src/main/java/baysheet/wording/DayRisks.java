@@ -114,6 +114,7 @@ record DayRisks(GarageDay day) {
   private static boolean isOnArrival(Placed job) {
     return job.job()
         .job()
+        .request()
         .arrives()
         .filter(it -> it.value().toSecondOfDay() / 60 == job.from())
         .isPresent();

@@ -25,27 +25,29 @@ class JobReaderTest {
   void theJobIsReadAsWritten() {
     assertEquals("2417", WHOLE.number().value());
     assertEquals(Optional.of(LocalDate.of(2026, 3, 2)), WHOLE.date().map(Located::value));
-    assertEquals("B", WHOLE.revision().value());
-    assertEquals(Optional.of("G. Olmarsh"), WHOLE.customer().map(Located::value));
+    assertEquals("B", WHOLE.sheets().revision().value());
+    assertEquals(Optional.of("G. Olmarsh"), WHOLE.request().customer().map(Located::value));
     assertEquals(
-        Optional.of("It pulls to the left when I brake."), WHOLE.complaint().map(Located::value));
+        Optional.of("It pulls to the left when I brake."),
+        WHOLE.request().complaint().map(Located::value));
     assertEquals("test-book", WHOLE.vehicle().book().value());
     assertEquals(Optional.of("ZZ9AA1B2C3D456789"), WHOLE.vehicle().vin().map(Located::value));
     assertEquals(
         Quantity.of("81240", Unit.KILOMETRE), WHOLE.vehicle().odometer().orElseThrow().value());
     assertEquals("1", WHOLE.bay().value());
-    assertEquals("T1", WHOLE.by().value());
-    assertEquals(Optional.of("A1"), WHOLE.with().map(Located::value));
-    assertEquals("rusty", WHOLE.state().get(0).value());
-    assertEquals(Quantity.of("120", Unit.KILOGRAM), WHOLE.load().get(Place.REAR).value());
-    assertEquals("T1", WHOLE.waive().get("brake-dust").value());
-    assertEquals(Optional.of(LocalTime.of(8, 15)), WHOLE.arrives().map(Located::value));
-    assertEquals(Optional.of(LocalTime.of(16, 30)), WHOLE.readyBy().map(Located::value));
+    assertEquals("T1", WHOLE.crew().by().value());
+    assertEquals(Optional.of("A1"), WHOLE.crew().with().map(Located::value));
+    assertEquals("rusty", WHOLE.condition().state().get(0).value());
+    assertEquals(
+        Quantity.of("120", Unit.KILOGRAM), WHOLE.condition().load().get(Place.REAR).value());
+    assertEquals("T1", WHOLE.exceptions().waive().get("brake-dust").value());
+    assertEquals(Optional.of(LocalTime.of(8, 15)), WHOLE.request().arrives().map(Located::value));
+    assertEquals(Optional.of(LocalTime.of(16, 30)), WHOLE.request().readyBy().map(Located::value));
   }
 
   @Test
   void whereAJobComesFromIsRead() {
-    Job.Carried from = WHOLE.carried().orElseThrow();
+    Job.Carried from = WHOLE.sheets().carried().orElseThrow();
     assertEquals(LocalDate.of(2026, 2, 27), from.from().value());
     assertEquals("2417-A-0d313a", from.sheet().value());
     assertEquals(Optional.of(12), from.step().map(Located::value));
@@ -70,7 +72,7 @@ class JobReaderTest {
 
   @Test
   void anOverrideReplacesOnlyWhatItSays() {
-    Job.Replacement bolt = WHOLE.overrides().get(0);
+    Job.Replacement bolt = WHOLE.exceptions().overrides().get(0);
     assertEquals("arm-bolt", bolt.item().value());
     assertEquals(Place.FRONT_LEFT, bolt.place());
     assertEquals("bulletin 17 of 2024", bolt.source().value());
@@ -87,7 +89,7 @@ class JobReaderTest {
         read("job: 7\nvehicle: {book: b}\nbay: 1\nby: T1\nwork: damper at rear\n", problems)
             .orElseThrow();
     assertEquals(List.of(), problems.all());
-    assertEquals("A", job.revision().value());
+    assertEquals("A", job.sheets().revision().value());
     assertEquals(List.of(new Job.Work("damper", Place.REAR)), List.of(job.work().get(0).value()));
     assertEquals(Optional.empty(), job.date());
   }

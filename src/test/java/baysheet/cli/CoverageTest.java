@@ -145,7 +145,7 @@ class CoverageTest {
     for (Path job : DayFolders.all(root)) {
       maker()
           .resolve(job, folder, new Problems())
-          .ifPresent(it -> it.job().state().forEach(state -> used.add(state.value())));
+          .ifPresent(it -> it.job().condition().state().forEach(state -> used.add(state.value())));
     }
     assertEquals(new TreeSet<>(folder.catalogue().states().keySet()), used);
   }

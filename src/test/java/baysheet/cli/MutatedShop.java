@@ -1,6 +1,5 @@
 package baysheet.cli;
 
-import baysheet.books.Job;
 import baysheet.books.ShopFolder;
 import baysheet.books.SpecBook;
 import baysheet.files.DayFolders;
@@ -145,7 +144,7 @@ final class MutatedShop {
         fastener.chain().forEach(link -> keys.add(link.at().toString()));
       }
     }
-    Optional<Located<String>> with = Optional.of(resolved.job()).flatMap(Job::with);
+    Optional<Located<String>> with = Optional.of(resolved.job()).flatMap(it -> it.crew().with());
     Set<String> asked =
         resolved.tasks().values().stream()
             .filter(Task::asked)

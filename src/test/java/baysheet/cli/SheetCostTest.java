@@ -78,7 +78,7 @@ class SheetCostTest {
     for (Path job : jobs()) {
       Resolved resolved = maker.resolve(job, shop, new Problems()).orElseThrow();
       TracedPlan plan = Planner.traced(resolved, new Problems()).orElseThrow();
-      int least = resolved.job().stages().map(Located::value).orElse(1);
+      int least = resolved.job().sheets().stages().map(Located::value).orElse(1);
       SheetPages pages =
           new SheetPages(
               Layouts.builtIn(),

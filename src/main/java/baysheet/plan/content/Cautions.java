@@ -177,7 +177,8 @@ public final class Cautions {
   }
 
   private Optional<String> waivedBy(Found found) {
-    return Optional.ofNullable(resolved.job().waive().get(found.caution().name().value()))
+    return Optional.ofNullable(
+            resolved.job().exceptions().waive().get(found.caution().name().value()))
         .map(Located::value);
   }
 

@@ -155,7 +155,7 @@ public final class DayBeforePreparation {
   }
 
   private boolean seizes() {
-    for (Located<String> name : resolved.job().state()) {
+    for (Located<String> name : resolved.job().condition().state()) {
       Catalogue.State state = resolved.catalogue().states().get(name.value());
       if (state.likelyFactor().compareTo(BigDecimal.ONE) > 0) {
         return true;

@@ -29,16 +29,17 @@ public final class Headings {
 
   public static Heading of(Resolved resolved) {
     Job job = resolved.job();
+    Job.Request asked = job.request();
     Shop shop = resolved.shop();
     return new Heading(
         shop.name().value(),
         job.number().value(),
         resolved.date(),
-        job.revision().value(),
+        job.sheets().revision().value(),
         new Heading.Request(
-            job.customer().map(Located::value),
-            job.complaint().map(Located::value),
-            job.readyBy().map(Located::value)),
+            asked.customer().map(Located::value),
+            asked.complaint().map(Located::value),
+            asked.readyBy().map(Located::value)),
         vehicle(resolved),
         new Heading.Bay(
             resolved.bay().name().value(),
@@ -54,7 +55,8 @@ public final class Headings {
             resolved.catalogue().glossary(),
             shop.torqueUnits(),
             shop.distance()),
-        new Heading.Before(job.carried().map(Headings::carried), Optional.empty(), seen(resolved)));
+        new Heading.Before(
+            job.sheets().carried().map(Headings::carried), Optional.empty(), seen(resolved)));
   }
 
   private static Heading.Vehicle vehicle(Resolved resolved) {
@@ -66,7 +68,7 @@ public final class Headings {
         job.vehicle().plate().map(Located::value),
         job.vehicle().vin().map(Located::value),
         job.vehicle().odometer().map(Located::value),
-        job.state().stream().map(Located::value).toList());
+        job.condition().state().stream().map(Located::value).toList());
   }
 
   /** What the book says of vehicles of this kind, up to the day before the job. */

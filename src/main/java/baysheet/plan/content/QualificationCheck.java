@@ -145,7 +145,7 @@ public final class QualificationCheck {
     String name = it.name().value();
     if (resolved.second().isPresent()) {
       Shop.Person second = resolved.second().get();
-      Span at = resolved.job().second().orElseThrow().at();
+      Span at = resolved.job().crew().second().orElseThrow().at();
       Optional<QualifiedWork.Holder> holder =
           second.id().value().equals(doing.id().value()) ? Optional.empty() : holder(second, name);
       if (holder.isEmpty()) {
@@ -173,8 +173,8 @@ public final class QualificationCheck {
 
   /** Where the job says who does it. */
   private Span whoDoes(String qualification) {
-    Job.Qualified named = resolved.job().qualified().get(qualification);
-    return named == null ? resolved.job().by().at() : named.person().at();
+    Job.Qualified named = resolved.job().crew().qualified().get(qualification);
+    return named == null ? resolved.job().crew().by().at() : named.person().at();
   }
 
   private Problem notQualified(
@@ -201,7 +201,7 @@ public final class QualificationCheck {
 
   /** A name that changes nothing is a mistake about the work or the qualification. */
   private void unused() {
-    for (Job.Qualified it : resolved.job().qualified().values()) {
+    for (Job.Qualified it : resolved.job().crew().qualified().values()) {
       Located<String> name = it.qualification();
       if (!needed.contains(name.value())) {
         problems.add(Sentences.qualifiedUnused(name));

@@ -114,7 +114,9 @@ public final class SupportCheck {
 
   /** All that the job says is on board. */
   private Optional<Quantity> cargo() {
-    return resolved.job().load().values().stream().map(Located::value).reduce(Quantity::plus);
+    return resolved.job().condition().load().values().stream()
+        .map(Located::value)
+        .reduce(Quantity::plus);
   }
 
   private Optional<Support> stands(Quantity kerbMass, Place axle, int atOnce) {
@@ -158,7 +160,7 @@ public final class SupportCheck {
   /** The share of the kerb mass on the axle, with what the job says is loaded on it. */
   private Optional<Quantity> axleLoad(Quantity kerbMass, Place axle) {
     Optional<Quantity> own = share(kerbMass, axle);
-    Located<Quantity> load = resolved.job().load().get(axle);
+    Located<Quantity> load = resolved.job().condition().load().get(axle);
     return own.map(mass -> load == null ? mass : mass.plus(load.value()));
   }
 

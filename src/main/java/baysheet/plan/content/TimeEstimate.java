@@ -65,7 +65,7 @@ public final class TimeEstimate {
 
   private double factor(Step.Seizes seizes) {
     double factor = 1;
-    for (Located<String> name : resolved.job().state()) {
+    for (Located<String> name : resolved.job().condition().state()) {
       Catalogue.State state = resolved.catalogue().states().get(name.value());
       factor *=
           switch (seizes) {

@@ -50,7 +50,7 @@ public final class TriggerMatcher {
   public TriggerMatcher(Resolved resolved, List<PlacedStep> lines) {
     this.resolved = resolved;
     this.traits = resolved.book().traits();
-    resolved.job().state().forEach(state -> states.add(state.value()));
+    resolved.job().condition().state().forEach(state -> states.add(state.value()));
     resolved.tasks().values().forEach(task -> renewed.addAll(task.renewed()));
     for (Condition condition : Condition.values()) {
       done.put(condition, new Named());
