@@ -146,9 +146,9 @@ public final class KnownNames {
     procedure.behind().forEach(access -> roles.add(access.value().procedure()));
     procedure
         .steps()
-        .flatMap(Step::items)
+        .flatMap(it -> it.touched().items())
         .forEach(it -> names.get(ReferenceSort.FASTENER).add(it.value()));
-    procedure.steps().flatMap(Step::items).forEach(it -> asked.add(it.value()));
+    procedure.steps().flatMap(it -> it.touched().items()).forEach(it -> asked.add(it.value()));
   }
 
   /** The names of a sort, in alphabetical order. */
@@ -243,7 +243,10 @@ public final class KnownNames {
         .flatMap(part -> part.renews().stream())
         .forEach(it -> open.remove(Step.withoutPlace(it.value())));
     Set<String> off = new TreeSet<>();
-    procedure.steps().flatMap(step -> step.undo().stream()).forEach(it -> off.add(it.value()));
+    procedure
+        .steps()
+        .flatMap(step -> step.touched().undo().stream())
+        .forEach(it -> off.add(it.value()));
     for (Procedure.Part part : procedure.parts()) {
       String words = part.name().value().toLowerCase(Locale.ROOT);
       List<String> items = new ArrayList<>(open.keySet());

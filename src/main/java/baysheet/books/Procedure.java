@@ -69,7 +69,9 @@ public record Procedure(
 
   /** Whether one of its steps takes an item off. */
   public boolean takesOff(String item) {
-    return steps().flatMap(step -> step.undo().stream()).anyMatch(it -> it.value().equals(item));
+    return steps()
+        .flatMap(step -> step.touched().undo().stream())
+        .anyMatch(it -> it.value().equals(item));
   }
 
   /** Every step, block after block. */

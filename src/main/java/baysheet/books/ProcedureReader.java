@@ -130,14 +130,15 @@ public final class ProcedureReader {
    * otherwise is an error: a state between two sheets would be wrong.
    */
   private static void slackenedOrRemoved(Step step, Problems problems) {
+    Step.Touched touched = step.touched();
     String text = step.text().value();
-    if (step.slacken().isEmpty() && SLACKENS.matcher(text).find()) {
-      step.undo().forEach(it -> problems.add(Sentences.slackenedOrRemoved(it, false)));
-    } else if (step.undo().isEmpty() && REMOVES.matcher(text).find()) {
-      step.slacken().forEach(it -> problems.add(Sentences.slackenedOrRemoved(it, true)));
+    if (touched.slacken().isEmpty() && SLACKENS.matcher(text).find()) {
+      touched.undo().forEach(it -> problems.add(Sentences.slackenedOrRemoved(it, false)));
+    } else if (touched.undo().isEmpty() && REMOVES.matcher(text).find()) {
+      touched.slacken().forEach(it -> problems.add(Sentences.slackenedOrRemoved(it, true)));
     }
-    Set<String> off = step.undo().stream().map(Located::value).collect(Collectors.toSet());
-    step.slacken().stream()
+    Set<String> off = touched.undo().stream().map(Located::value).collect(Collectors.toSet());
+    touched.slacken().stream()
         .filter(it -> off.contains(it.value()))
         .forEach(it -> problems.add(Sentences.undoneAndSlackened(it)));
   }
@@ -147,9 +148,11 @@ public final class ProcedureReader {
    */
   private static void backIsUsed(Procedure procedure, Problems problems) {
     Map<String, Step> putBack = new HashMap<>();
-    procedure.close().forEach(step -> step.doUp().forEach(it -> putBack.put(it.value(), step)));
+    procedure
+        .close()
+        .forEach(step -> step.touched().doUp().forEach(it -> putBack.put(it.value(), step)));
     Stream.concat(procedure.open().stream(), procedure.work().stream())
-        .filter(step -> step.back().isPresent() && step.disturb().isEmpty())
+        .filter(step -> step.back().isPresent() && step.touched().disturb().isEmpty())
         .filter(step -> opened(step).findAny().isPresent())
         .filter(step -> opened(step).allMatch(it -> putBack.containsKey(it.value())))
         .filter(step -> procedure.close().stream().noneMatch(closing -> saysTheSame(step, closing)))
@@ -162,7 +165,7 @@ public final class ProcedureReader {
   }
 
   private static Stream<Located<String>> opened(Step step) {
-    return Stream.concat(step.undo().stream(), step.slacken().stream());
+    return Stream.concat(step.touched().undo().stream(), step.touched().slacken().stream());
   }
 
   private static void notItself(

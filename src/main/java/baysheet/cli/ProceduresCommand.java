@@ -125,7 +125,8 @@ final class ProceduresCommand extends Command {
   private static List<String> fasteners(Procedure procedure, ShopFolder folder) {
     Stream<String> renewed =
         procedure.parts().stream().flatMap(it -> it.renews().stream()).map(Located::value);
-    return Stream.concat(procedure.steps().flatMap(it -> it.items()).map(Located::value), renewed)
+    return Stream.concat(
+            procedure.steps().flatMap(it -> it.touched().items()).map(Located::value), renewed)
         .distinct()
         .filter(it -> isFastener(it, folder))
         .toList();

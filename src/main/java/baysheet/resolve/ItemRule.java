@@ -96,11 +96,12 @@ final class ItemRule {
 
   private Optional<BoundStep> bind(Procedure procedure, Step step, Asking asking) {
     Set<String> absent = new LinkedHashSet<>();
-    List<ItemAt> undone = items(step.undo(), asking, absent);
-    List<ItemAt> put = items(step.doUp(), asking, absent);
-    List<ItemAt> disturbed = items(step.disturb(), asking, absent);
+    Step.Touched named = step.touched();
+    List<ItemAt> undone = items(named.undo(), asking, absent);
+    List<ItemAt> put = items(named.doUp(), asking, absent);
+    List<ItemAt> disturbed = items(named.disturb(), asking, absent);
     Map<Boolean, List<Located<String>>> slackened =
-        step.slacken().stream()
+        named.slacken().stream()
             .collect(Collectors.partitioningBy(it -> procedure.takesOff(it.value())));
     List<ItemAt> first = items(slackened.get(true), asking, absent);
     List<ItemAt> only = items(slackened.get(false), asking, absent);
@@ -111,8 +112,8 @@ final class ItemRule {
             joined(first, only),
             put,
             joined(disturbed, first),
-            joined(items(step.ends(), asking, absent), items(step.takesAway(), asking, absent)),
-            applied(step.apply(), asking, absent),
+            joined(items(named.ends(), asking, absent), items(named.takesAway(), asking, absent)),
+            applied(named.apply(), asking, absent),
             List.copyOf(absent));
     if (absent.isEmpty() || hasItems(bound)) {
       return Optional.of(bound);
@@ -141,7 +142,7 @@ final class ItemRule {
 
   /** Whether it does what would be missed, whatever the vehicle has. */
   private static boolean doesMore(Step step) {
-    return !step.openCircuit().isEmpty() || !step.measure().isEmpty() || step.hold();
+    return !step.touched().circuits().isEmpty() || !step.measure().isEmpty() || step.hold();
   }
 
   private Problem withoutItem(Step step, Set<String> absent, Asking asking) {
@@ -306,7 +307,8 @@ final class ItemRule {
   }
 
   private boolean isAbout(String kind, Step step) {
-    return step.items()
+    return step.touched()
+        .items()
         .map(it -> catalogue.items().get(it.value()))
         .allMatch(
             item -> item != null && item.kinds().stream().anyMatch(it -> it.value().equals(kind)));

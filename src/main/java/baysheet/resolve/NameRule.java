@@ -91,16 +91,17 @@ final class NameRule {
   }
 
   private void check(Step step) {
-    step.items().forEach(this::item);
-    step.onlyIn()
+    step.touched().items().forEach(this::item);
+    step.when()
+        .onlyIn()
         .forEach(
             bay ->
                 known.check(
                     ReferenceSort.BAY, bay.map(it -> it.toLowerCase(Locale.ROOT)), problems));
-    all(ReferenceSort.CAUTION, step.hazards());
-    all(ReferenceSort.CIRCUIT, step.openCircuit());
-    step.uses().forEach(use -> known.tool(use, problems));
-    step.apply().forEach(it -> known.product(it.map(Step.Apply::product), problems));
+    all(ReferenceSort.CAUTION, step.demands().hazards());
+    all(ReferenceSort.CIRCUIT, step.touched().circuits());
+    step.demands().uses().forEach(use -> known.tool(use, problems));
+    step.touched().apply().forEach(it -> known.product(it.map(Step.Apply::product), problems));
     step.measure().forEach(figure -> known.measure(figure, problems));
   }
 

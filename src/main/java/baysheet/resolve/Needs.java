@@ -48,7 +48,7 @@ public record Needs(List<Gap> gaps, Set<String> unknown, boolean possible, List<
     public String step(ShopFolder folder) {
       Procedure own = folder.procedures().get(procedure);
       return own.steps()
-          .filter(step -> step.items().anyMatch(it -> it.at().equals(fastener.at())))
+          .filter(step -> step.touched().items().anyMatch(it -> it.at().equals(fastener.at())))
           .findFirst()
           .map(step -> step.text().value())
           .orElse(own.title().value());

@@ -164,8 +164,9 @@ public final class Resolver {
   }
 
   private static boolean isNeeded(BoundStep step, Set<ItemAt> left, Bay bay) {
-    boolean isThere = step.step().takesAway().isEmpty() || !Collections.disjoint(step.ends(), left);
-    return isThere && step.step().isFor(bay);
+    boolean isThere =
+        step.step().touched().takesAway().isEmpty() || !Collections.disjoint(step.ends(), left);
+    return isThere && step.step().when().isFor(bay);
   }
 
   private static Problem nothingToDo(ItemRule.Asking asking) {

@@ -332,6 +332,7 @@ final class CheckOrderRule {
 
   private static boolean isLate(BoundStep step) {
     return step.step()
+        .when()
         .moment()
         .filter(moment -> moment.value().compareTo(Moment.ON_THE_GROUND) >= 0)
         .isPresent();

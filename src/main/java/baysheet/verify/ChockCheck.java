@@ -240,7 +240,7 @@ final class ChockCheck {
   }
 
   private boolean uses(Step step) {
-    return step.uses().stream()
+    return step.demands().uses().stream()
         .map(use -> use.value())
         .filter(use -> !use.ifStuck())
         .map(Procedure.Use::name)

@@ -115,7 +115,7 @@ final class ConsequenceCheck {
 
   private void hazards(Task task, Sheet.Phase chain, BoundStep bound) {
     StepSource.WrittenAt at = StepSource.WrittenAt.of(task.procedure(), chain, bound.step());
-    for (Located<String> hazard : bound.step().hazards()) {
+    for (Located<String> hazard : bound.step().demands().hazards()) {
       Optional<CautionLine> line = printed.caution(hazard.value());
       if (line.isEmpty()) {
         faults.add("caution " + hazard.value() + " is missing, and " + at + " names it");

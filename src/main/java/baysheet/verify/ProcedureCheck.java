@@ -67,7 +67,7 @@ final class ProcedureCheck {
         continue;
       }
       int n = found.get().n();
-      if (step.step().moment().isEmpty()) {
+      if (step.step().when().moment().isEmpty()) {
         if (n < last) {
           faults.add("step " + n + " comes before step " + last + ", which is written first");
         }
@@ -152,12 +152,13 @@ final class ProcedureCheck {
             .map(BoundStep::step)
             .toList();
     for (Step step : task.procedure().steps().toList()) {
-      if (!step.onlyIn().isEmpty() && step.isFor(resolved.bay()) != bound.contains(step)) {
+      if (!step.when().onlyIn().isEmpty()
+          && step.when().isFor(resolved.bay()) != bound.contains(step)) {
         faults.add("\"" + step.text().value() + "\" is for another lift, or missing");
       }
-      for (Located<String> item : step.takesAway()) {
+      for (Located<String> item : step.touched().takesAway()) {
         printed.steps().stream()
-            .filter(it -> !bound.contains(step) && step.isFor(resolved.bay()))
+            .filter(it -> !bound.contains(step) && step.when().isFor(resolved.bay()))
             .filter(it -> leaves(it, Step.withoutPlace(item.value())))
             .forEach(
                 it ->
@@ -188,7 +189,7 @@ final class ProcedureCheck {
     boolean doesMore =
         (step.undo().isEmpty() && step.doUp().isEmpty())
             || !step.disturb().isEmpty()
-            || !step.step().openCircuit().isEmpty()
+            || !step.step().touched().circuits().isEmpty()
             || !step.apply().isEmpty();
     String text = step.step().text().value();
     if (evening ? !sheet.evening().contains(new Statement.Written(text)) : doesMore) {
@@ -197,7 +198,7 @@ final class ProcedureCheck {
   }
 
   private static Optional<Moment> moment(Step step) {
-    return step.moment().map(Located::value);
+    return step.when().moment().map(Located::value);
   }
 
   /** What is only disturbed has no item to go back on: its `back` has to be there as a step. */

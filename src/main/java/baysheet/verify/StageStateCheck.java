@@ -100,7 +100,7 @@ final class StageStateCheck {
       Task task = resolved.tasks().get(new TaskId(step.procedure(), place));
       if (task != null) {
         WrittenSteps.of(step, Map.of(step.procedure(), task.procedure()))
-            .ifPresent(it -> it.apply().forEach(on -> filled.add(on.value().product())));
+            .ifPresent(it -> it.touched().apply().forEach(on -> filled.add(on.value().product())));
       }
     }
     return filled;

@@ -71,7 +71,7 @@ final class ToolListCheck {
         stepsOf(task)
             .flatMap(
                 step -> WrittenSteps.of(step, Map.of(step.procedure(), task.procedure())).stream())
-            .anyMatch(step -> !step.ifStuck().isEmpty());
+            .anyMatch(step -> !step.teaching().ifStuck().isEmpty());
     return task.procedure().uses().stream().filter(use -> stuck || !use.value().ifStuck()).toList();
   }
 
@@ -111,7 +111,7 @@ final class ToolListCheck {
     } else if (step.phase().isWork()) {
       Task task = resolved.tasks().get(new TaskId(step.procedure(), step.places().get(0)));
       WrittenSteps.of(step, Map.of(step.procedure(), task.procedure()))
-          .ifPresent(written -> needs(written.uses(), what));
+          .ifPresent(written -> needs(written.demands().uses(), what));
     }
   }
 

@@ -155,7 +155,7 @@ final class TriggerIndex {
     names.add(Condition.PROCEDURE, List.of(step.procedure()));
     names.add(Condition.SERVES, roles(step.procedure()));
     names.add(Condition.AT, places(step));
-    written.forEach(one -> names.impact.add(one.impact()));
+    written.forEach(one -> names.impact.add(one.demands().impact()));
     return names;
   }
 
@@ -250,7 +250,7 @@ final class TriggerIndex {
   /** Whether a step is written for a moment after the vehicle is down. */
   boolean waits(Sheet.SheetStep step) {
     return WrittenSteps.of(step, procedures).stream()
-        .flatMap(one -> one.moment().stream())
+        .flatMap(one -> one.when().moment().stream())
         .anyMatch(moment -> moment.value().compareTo(Moment.ON_THE_GROUND) >= 0);
   }
 
@@ -302,7 +302,8 @@ final class TriggerIndex {
   private List<String> products(List<Step> steps) {
     List<String> products = new ArrayList<>();
     for (Step step : steps) {
-      step.apply()
+      step.touched()
+          .apply()
           .forEach(
               apply ->
                   products.addAll(
@@ -319,7 +320,7 @@ final class TriggerIndex {
 
   private List<String> tools(List<Step> steps) {
     List<String> tools = new ArrayList<>();
-    steps.forEach(step -> tools.addAll(uses(step.uses())));
+    steps.forEach(step -> tools.addAll(uses(step.demands().uses())));
     return tools;
   }
 

@@ -143,7 +143,8 @@ public final class SheetWarnings {
             .map(Task::procedure)
             .flatMap(
                 it ->
-                    Stream.concat(it.uses().stream(), it.steps().flatMap(s -> s.uses().stream())));
+                    Stream.concat(
+                        it.uses().stream(), it.steps().flatMap(s -> s.demands().uses().stream())));
     return Stream.concat(
             uses.filter(use -> use.value().name().equals(tool)).map(Located::at),
             fasteners()

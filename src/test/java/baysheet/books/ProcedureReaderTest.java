@@ -43,20 +43,21 @@ class ProcedureReaderTest {
   void aStepIsReadAsWritten() {
     Step step = WHOLE.open().get(0);
     assertEquals("Take out the pinch bolt", step.text().value());
-    assertEquals(List.of("pinch-bolt", "anti-roll-bar at axle"), values(step.undo()));
-    assertEquals(List.of("ball-joint"), values(step.disturb()));
-    assertEquals(List.of("brake-hydraulics"), values(step.openCircuit()));
-    assertEquals(List.of(new Procedure.Use("long lever bar", false)), values(step.uses()));
-    assertEquals(List.of("spring-load"), values(step.hazards()));
-    assertEquals(Optional.of(new ThreePoint(3, 6, 20)), step.takes().map(Located::value));
-    assertTrue(step.impact());
-    assertEquals(Step.Seizes.LIKELY, step.seizes());
-    assertEquals(List.of("Soak it", "Turn it to and fro"), values(step.ifStuck()));
-    assertEquals(Optional.of("the clamp rusts"), step.because().map(Located::value));
-    assertEquals(Optional.of("the bolt turns by hand"), step.good().map(Located::value));
+    assertEquals(List.of("pinch-bolt", "anti-roll-bar at axle"), values(step.touched().undo()));
+    assertEquals(List.of("ball-joint"), values(step.touched().disturb()));
+    assertEquals(List.of("brake-hydraulics"), values(step.touched().circuits()));
+    assertEquals(
+        List.of(new Procedure.Use("long lever bar", false)), values(step.demands().uses()));
+    assertEquals(List.of("spring-load"), values(step.demands().hazards()));
+    assertEquals(Optional.of(new ThreePoint(3, 6, 20)), step.demands().takes().map(Located::value));
+    assertTrue(step.demands().impact());
+    assertEquals(Step.Seizes.LIKELY, step.demands().seizes());
+    assertEquals(List.of("Soak it", "Turn it to and fro"), values(step.teaching().ifStuck()));
+    assertEquals(Optional.of("the clamp rusts"), step.teaching().because().map(Located::value));
+    assertEquals(Optional.of("the bolt turns by hand"), step.teaching().good().map(Located::value));
     assertTrue(step.hold());
     assertEquals(Optional.of("Fit a new pinch bolt"), step.back().map(Located::value));
-    assertEquals(Optional.of(Moment.RAISED), step.moment().map(Located::value));
+    assertEquals(Optional.of(Moment.RAISED), step.when().moment().map(Located::value));
     assertEquals("test-arm.yaml:17:5", step.at().toString());
   }
 
@@ -64,22 +65,22 @@ class ProcedureReaderTest {
   void aProductMayNameWhatItGoesOn() {
     assertEquals(
         List.of(new Step.Apply("brake grease", Optional.of("caliper-guide-pin"))),
-        values(WHOLE.work().get(0).apply()));
+        values(WHOLE.work().get(0).touched().apply()));
     assertEquals(
         List.of(new Step.Apply("brake cleaner", Optional.empty())),
-        values(WHOLE.work().get(1).apply()));
+        values(WHOLE.work().get(1).touched().apply()));
   }
 
   @Test
   void aStepOfFewWordsHasNothingElse() {
     Step step = WHOLE.close().get(0);
-    assertEquals(List.of("arm at front-left"), values(step.doUp()));
-    assertEquals(Step.Seizes.POSSIBLE, step.seizes());
-    assertEquals(Optional.of(ThreePoint.certain(5)), step.takes().map(Located::value));
-    assertFalse(step.impact());
+    assertEquals(List.of("arm at front-left"), values(step.touched().doUp()));
+    assertEquals(Step.Seizes.POSSIBLE, step.demands().seizes());
+    assertEquals(Optional.of(ThreePoint.certain(5)), step.demands().takes().map(Located::value));
+    assertFalse(step.demands().impact());
     assertFalse(step.hold());
-    assertEquals(Step.Seizes.NEVER, WHOLE.work().get(0).seizes());
-    assertEquals(Optional.empty(), WHOLE.work().get(0).takes());
+    assertEquals(Step.Seizes.NEVER, WHOLE.work().get(0).demands().seizes());
+    assertEquals(Optional.empty(), WHOLE.work().get(0).demands().takes());
   }
 
   @Test
@@ -101,7 +102,8 @@ class ProcedureReaderTest {
             .orElseThrow()
             .value();
     assertEquals(
-        List.of(new Step.Apply("silicone", Optional.of("cone-seat"))), values(step.apply()));
+        List.of(new Step.Apply("silicone", Optional.of("cone-seat"))),
+        values(step.touched().apply()));
   }
 
   private static <T> List<T> values(List<Located<T>> list) {

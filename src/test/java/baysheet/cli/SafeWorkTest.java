@@ -110,11 +110,11 @@ class SafeWorkTest {
       for (Step step : steps(procedure)) {
         boolean jacks =
             JACKS.matcher(step.text().value()).find()
-                || step.uses().stream()
+                || step.demands().uses().stream()
                     .anyMatch(it -> it.value().name().matches("supporting jack.*|pole jack"));
         boolean warned =
-            step.hazards().stream().anyMatch(it -> it.value().equals("jacked-part"))
-                || step.disturb().stream().anyMatch(it -> isJacked(it.value()));
+            step.demands().hazards().stream().anyMatch(it -> it.value().equals("jacked-part"))
+                || step.touched().disturb().stream().anyMatch(it -> isJacked(it.value()));
         if (jacks && !warned) {
           without.add(procedure.name().value() + ": " + step.text().value());
         }

@@ -28,7 +28,6 @@ class RecordSizeTest {
               Map.entry("Procedure", 17),
               Map.entry("SpecBook", 16),
               Map.entry("FastenerText", 18),
-              Map.entry("Step", 24),
               Map.entry("TorqueLineText", 24),
               Map.entry("SheetText", 27)));
 

@@ -80,11 +80,11 @@ final class BuiltInSentences {
   private void step(String from, Step step) {
     instruction(from, Optional.of(step.text()));
     instruction(from, step.back());
-    step.ifStuck().forEach(it -> instruction(from, Optional.of(it)));
-    clause(from, step.because());
-    clause(from, step.good());
+    step.teaching().ifStuck().forEach(it -> instruction(from, Optional.of(it)));
+    clause(from, step.teaching().because());
+    clause(from, step.teaching().good());
     step.measure().forEach(it -> clause(from, Optional.of(it)));
-    step.uses().forEach(use -> add(from, Use.CLAUSE, use.value().name()));
+    step.demands().uses().forEach(use -> add(from, Use.CLAUSE, use.value().name()));
   }
 
   private void instruction(String from, Optional<Located<String>> text) {

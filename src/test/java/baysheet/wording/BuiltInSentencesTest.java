@@ -253,10 +253,10 @@ class BuiltInSentencesTest {
         .forEach(back -> faults.addAll(otherThanTightened("items", back)));
     for (Procedure procedure : FOLDER.procedures().values()) {
       for (Step step : steps(procedure)) {
-        if (step.doUp().stream().anyMatch(item -> isFastener(item.value()))) {
+        if (step.touched().doUp().stream().anyMatch(item -> isFastener(item.value()))) {
           faults.addAll(otherThanTightened(procedure.name().value(), step.text()));
         }
-        if (step.undo().stream().anyMatch(item -> isFastener(item.value()))) {
+        if (step.touched().undo().stream().anyMatch(item -> isFastener(item.value()))) {
           step.back()
               .ifPresent(back -> faults.addAll(otherThanTightened(procedure.name().value(), back)));
         }

@@ -114,7 +114,7 @@ final class ClosingSteps {
    * times. Common practice, no source.
    */
   private static Optional<ThreePoint> again(BoundStep step) {
-    return step.step().takes().map(takes -> ThreePoint.certain(takes.value().low()));
+    return step.step().demands().takes().map(takes -> ThreePoint.certain(takes.value().low()));
   }
 
   private StepSource putBack(BoundStep step, ItemAt item) {

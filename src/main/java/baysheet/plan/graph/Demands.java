@@ -2,6 +2,7 @@ package baysheet.plan.graph;
 
 import baysheet.books.Procedure;
 import baysheet.books.Step;
+import baysheet.report.Located;
 import baysheet.torque.ThreePoint;
 import java.util.List;
 import java.util.Optional;
@@ -20,6 +21,15 @@ public record Demands(
   public Demands {
     uses = List.copyOf(uses);
     hazards = List.copyOf(hazards);
+  }
+
+  static Demands written(Step.Demands step) {
+    return new Demands(
+        PlannedStep.values(step.uses()),
+        PlannedStep.values(step.hazards()),
+        step.takes().map(Located::value),
+        step.impact(),
+        step.seizes());
   }
 
   /** Nothing but tools and time. */

@@ -77,19 +77,14 @@ public record PlannedStep(
         step.at(),
         false,
         touched(bound),
-        new Demands(
-            values(step.uses()),
-            values(step.hazards()),
-            step.takes().map(Located::value),
-            step.impact(),
-            step.seizes()),
+        Demands.written(step.demands()),
         new Teaching(
-            step.because().map(Located::value),
-            step.good().map(Located::value).map(Statement.Written::new),
-            values(step.ifStuck())),
+            step.teaching().because().map(Located::value),
+            step.teaching().good().map(Located::value).map(Statement.Written::new),
+            values(step.teaching().ifStuck())),
         step.hold(),
-        step.moment().map(Located::value),
-        Set.copyOf(values(step.heights())),
+        step.when().moment().map(Located::value),
+        Set.copyOf(values(step.when().heights())),
         values(step.measure()).stream().<Statement>map(Statement.Written::new).toList(),
         bound.absent().stream().<Detail>map(Detail.Absent::new).toList());
   }
@@ -102,7 +97,7 @@ public record PlannedStep(
         bound.disturb(),
         bound.ends(),
         List.of(),
-        values(bound.step().openCircuit()),
+        values(bound.step().touched().circuits()),
         bound.apply());
   }
 
@@ -123,7 +118,7 @@ public record PlannedStep(
 
   /** A stop at which the checks before it are ticked. */
   public static PlannedStep checkpoint(TaskId task, StepSource.Checkpoint source, Span origin) {
-    return bare(task, source, origin, Touched.on(List.of(), List.of()), TRYING);
+    return bare(task, source, origin, Touched.NOTHING, TRYING);
   }
 
   /** A part of bringing the vehicle onto blocks, or off them. */
@@ -144,7 +139,7 @@ public record PlannedStep(
               MOVING;
           default -> TRYING;
         };
-    return bare(task, source, origin, Touched.on(List.of(), List.of()), minutes);
+    return bare(task, source, origin, Touched.NOTHING, minutes);
   }
 
   /** A step that brings the vehicle to another height. */
@@ -153,13 +148,13 @@ public record PlannedStep(
         task,
         change,
         origin,
-        Touched.on(List.of(), List.of()),
+        Touched.NOTHING,
         change.part() == StepSource.HeightPart.MOVE ? MOVING : TRYING);
   }
 
   /** Chocks that are set or taken away. */
   static PlannedStep chocks(TaskId task, StepSource.Chocks source, Span origin) {
-    PlannedStep step = bare(task, source, origin, Touched.on(List.of(), List.of()), TRYING);
+    PlannedStep step = bare(task, source, origin, Touched.NOTHING, TRYING);
     Procedure.Use chocks = new Procedure.Use(ToolNames.WHEEL_CHOCKS, false);
     return source.set() ? step.using(List.of(chocks)) : step;
   }
@@ -171,7 +166,7 @@ public record PlannedStep(
         new StepSource.Check(rule.name().value(), rule.check().value()),
         rule.at(),
         false,
-        Touched.on(List.of(), List.of()),
+        Touched.NOTHING,
         Demands.of(values(step.uses()), step.takes().map(Located::value)),
         new Teaching(rule.because().map(Located::value), Optional.empty(), List.of()),
         rule.others().hold(),
@@ -198,7 +193,7 @@ public record PlannedStep(
         List.of());
   }
 
-  private static <T> List<T> values(List<Located<T>> written) {
+  static <T> List<T> values(List<Located<T>> written) {
     return written.isEmpty() ? List.of() : written.stream().map(Located::value).toList();
   }
 

@@ -32,6 +32,8 @@ public record Touched(
     apply = List.copyOf(apply);
   }
 
+  static final Touched NOTHING = on(List.of(), List.of());
+
   /** Nothing but items that go on and fasteners that get their final torque. */
   static Touched on(List<ItemAt> doUp, List<ItemAt> tighten) {
     return new Touched(
