@@ -141,14 +141,22 @@ public final class KnownNames {
 
   private void add(Procedure procedure) {
     names.get(ReferenceSort.PROCEDURE).add(procedure.name().value());
-    procedure.parts().forEach(part -> names.get(ReferenceSort.PART).add(part.name().value()));
-    procedure.serves().ifPresent(role -> names.get(ReferenceSort.ROLE).add(role.value()));
-    procedure.behind().forEach(access -> roles.add(access.value().procedure()));
     procedure
+        .needs()
+        .parts()
+        .forEach(part -> names.get(ReferenceSort.PART).add(part.name().value()));
+    procedure.serves().ifPresent(role -> names.get(ReferenceSort.ROLE).add(role.value()));
+    procedure.order().behind().forEach(access -> roles.add(access.value().procedure()));
+    procedure
+        .blocks()
         .steps()
         .flatMap(it -> it.touched().items())
         .forEach(it -> names.get(ReferenceSort.FASTENER).add(it.value()));
-    procedure.steps().flatMap(it -> it.touched().items()).forEach(it -> asked.add(it.value()));
+    procedure
+        .blocks()
+        .steps()
+        .flatMap(it -> it.touched().items())
+        .forEach(it -> asked.add(it.value()));
   }
 
   /** The names of a sort, in alphabetical order. */
@@ -239,15 +247,16 @@ public final class KnownNames {
    */
   public void renewal(Procedure procedure, Problems problems) {
     Map<String, String> open = new TreeMap<>(renewable);
-    procedure.parts().stream()
+    procedure.needs().parts().stream()
         .flatMap(part -> part.renews().stream())
         .forEach(it -> open.remove(Step.withoutPlace(it.value())));
     Set<String> off = new TreeSet<>();
     procedure
+        .blocks()
         .steps()
         .flatMap(step -> step.touched().undo().stream())
         .forEach(it -> off.add(it.value()));
-    for (Procedure.Part part : procedure.parts()) {
+    for (Procedure.Part part : procedure.needs().parts()) {
       String words = part.name().value().toLowerCase(Locale.ROOT);
       List<String> items = new ArrayList<>(open.keySet());
       items.removeIf(

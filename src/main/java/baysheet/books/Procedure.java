@@ -13,42 +13,69 @@ import java.util.stream.Stream;
  * @param at the kind of place at which it is done
  * @param serves the access that this procedure provides under another name, where the bay decides
  *     which of several does
- * @param needs the bay equipment without which it does not serve
- * @param qualifications what whoever does any of it must be certified for
  * @param applicability which vehicles and places it is for
- * @param behind access: opened before and closed after this one
- * @param after procedures that this one follows where both are in a job
- * @param before procedures that this one precedes where both are in a job
  */
 public record Procedure(
     Located<String> name,
     Located<String> title,
     Located<Place.Kind> at,
     Optional<Located<String>> serves,
-    Optional<Located<Bay.Equipment>> needs,
     Applicability applicability,
-    List<Located<String>> qualifications,
-    List<Located<Access>> behind,
-    List<Located<String>> after,
-    List<Located<String>> before,
-    List<Located<Use>> uses,
-    List<Part> parts,
-    List<Step> open,
-    List<Step> work,
-    List<Step> close,
+    Needs needs,
+    Order order,
+    Blocks blocks,
     List<Check> checks,
     Span span) {
   public Procedure {
-    qualifications = List.copyOf(qualifications);
-    behind = List.copyOf(behind);
-    after = List.copyOf(after);
-    before = List.copyOf(before);
-    uses = List.copyOf(uses);
-    parts = List.copyOf(parts);
-    open = List.copyOf(open);
-    work = List.copyOf(work);
-    close = List.copyOf(close);
     checks = List.copyOf(checks);
+  }
+
+  /**
+   * What must be there for it.
+   *
+   * @param equipment of the bay, without which it does not serve
+   * @param qualifications what whoever does any of it must be certified for
+   */
+  public record Needs(
+      Optional<Located<Bay.Equipment>> equipment,
+      List<Located<String>> qualifications,
+      List<Located<Use>> uses,
+      List<Part> parts) {
+    public Needs {
+      qualifications = List.copyOf(qualifications);
+      uses = List.copyOf(uses);
+      parts = List.copyOf(parts);
+    }
+  }
+
+  /**
+   * How it goes with others.
+   *
+   * @param behind access: opened before and closed after this one
+   * @param after procedures that this one follows where both are in a job
+   * @param before procedures that this one precedes where both are in a job
+   */
+  public record Order(
+      List<Located<Access>> behind, List<Located<String>> after, List<Located<String>> before) {
+    public Order {
+      behind = List.copyOf(behind);
+      after = List.copyOf(after);
+      before = List.copyOf(before);
+    }
+  }
+
+  /** Its steps; those that close are only what mirrored ones do not say. */
+  public record Blocks(List<Step> open, List<Step> work, List<Step> close) {
+    public Blocks {
+      open = List.copyOf(open);
+      work = List.copyOf(work);
+      close = List.copyOf(close);
+    }
+
+    /** Every step, block after block. */
+    public Stream<Step> steps() {
+      return Stream.of(open, work, close).flatMap(List::stream);
+    }
   }
 
   /** A procedure to open first, at a place of its own where that does not follow by itself. */
@@ -69,14 +96,10 @@ public record Procedure(
 
   /** Whether one of its steps takes an item off. */
   public boolean takesOff(String item) {
-    return steps()
+    return blocks
+        .steps()
         .flatMap(step -> step.touched().undo().stream())
         .anyMatch(it -> it.value().equals(item));
-  }
-
-  /** Every step, block after block. */
-  public Stream<Step> steps() {
-    return Stream.of(open, work, close).flatMap(List::stream);
   }
 
   /**

@@ -65,17 +65,20 @@ public final class ProcedureReader {
             Words.needed(map, "title", ValueReaders.text(), ""),
             Words.needed(map, "at", KIND, Place.Kind.VEHICLE),
             map.optional("serves", ValueReaders.name()),
-            map.optional("needs", EQUIPMENT),
             ApplicabilityReader.read(map),
-            once(map, "qualification", ValueReaders.name()),
-            once(map, "behind", ACCESS),
-            once(map, "after", ValueReaders.name()),
-            once(map, "before", ValueReaders.name()),
-            once(map, "uses", StepReader.USE),
-            values(map, "parts", PART),
-            values(map, "open", StepReader.STEP),
-            values(map, "work", StepReader.STEP),
-            values(map, "close", StepReader.STEP),
+            new Procedure.Needs(
+                map.optional("needs", EQUIPMENT),
+                once(map, "qualification", ValueReaders.name()),
+                once(map, "uses", StepReader.USE),
+                values(map, "parts", PART)),
+            new Procedure.Order(
+                once(map, "behind", ACCESS),
+                once(map, "after", ValueReaders.name()),
+                once(map, "before", ValueReaders.name())),
+            new Procedure.Blocks(
+                values(map, "open", StepReader.STEP),
+                values(map, "work", StepReader.STEP),
+                values(map, "close", StepReader.STEP)),
             values(map, "checks", CHECK),
             map.at());
     return map.build(() -> procedure);
@@ -107,15 +110,15 @@ public final class ProcedureReader {
 
   private static void check(Procedure procedure, Problems problems) {
     backIsUsed(procedure, problems);
-    procedure.steps().forEach(step -> slackenedOrRemoved(step, problems));
-    if (Stream.of(procedure.open(), procedure.work(), procedure.close()).allMatch(List::isEmpty)) {
+    procedure.blocks().steps().forEach(step -> slackenedOrRemoved(step, problems));
+    if (procedure.blocks().steps().findAny().isEmpty()) {
       problems.add(Sentences.noSteps(procedure.name().at()));
     }
     Stream<Located<String>> behind =
-        procedure.behind().stream().map(access -> access.map(Procedure.Access::procedure));
+        procedure.order().behind().stream().map(access -> access.map(Procedure.Access::procedure));
     notItself(procedure, "behind", behind, problems);
-    notItself(procedure, "after", procedure.after().stream(), problems);
-    notItself(procedure, "before", procedure.before().stream(), problems);
+    notItself(procedure, "after", procedure.order().after().stream(), problems);
+    notItself(procedure, "before", procedure.order().before().stream(), problems);
     Stream<Located<String>> instead =
         procedure.applicability().notWith().stream().flatMap(it -> it.procedure().stream());
     notItself(procedure, "not-with", instead, problems);
@@ -149,13 +152,17 @@ public final class ProcedureReader {
   private static void backIsUsed(Procedure procedure, Problems problems) {
     Map<String, Step> putBack = new HashMap<>();
     procedure
+        .blocks()
         .close()
         .forEach(step -> step.touched().doUp().forEach(it -> putBack.put(it.value(), step)));
-    Stream.concat(procedure.open().stream(), procedure.work().stream())
+    Stream.concat(procedure.blocks().open().stream(), procedure.blocks().work().stream())
         .filter(step -> step.back().isPresent() && step.touched().disturb().isEmpty())
         .filter(step -> opened(step).findAny().isPresent())
         .filter(step -> opened(step).allMatch(it -> putBack.containsKey(it.value())))
-        .filter(step -> procedure.close().stream().noneMatch(closing -> saysTheSame(step, closing)))
+        .filter(
+            step ->
+                procedure.blocks().close().stream()
+                    .noneMatch(closing -> saysTheSame(step, closing)))
         .forEach(
             step ->
                 problems.add(

@@ -19,26 +19,16 @@ import java.util.Optional;
  *
  * @param name what sheets print
  * @param paper default size of paper
- * @param torqueUnits the first is shown big, the second small
- * @param distance unit of odometers and distances
- * @param mass unit of masses
  * @param terms which words the sheets use
- * @param band accepted band where a book gives none, in percent
- * @param calibrationMonths a wrench older than this is not used
- * @param drives working limits that replace the built-in ones
  * @param hours when the garage works
  * @param out the folder of the sheets, seen from the shop folder
  */
 public record Shop(
     Located<String> name,
     Paper paper,
-    List<Unit> torqueUnits,
-    Unit distance,
-    Unit mass,
+    Units units,
     Terms terms,
-    Quantity band,
-    int calibrationMonths,
-    Map<Drive, Quantity> drives,
+    WrenchUse wrenchUse,
     Crib crib,
     Map<String, Bay> bays,
     Map<String, Person> people,
@@ -46,10 +36,35 @@ public record Shop(
     Optional<Located<String>> out,
     Span at) {
   public Shop {
-    torqueUnits = List.copyOf(torqueUnits);
-    drives = Collections.unmodifiableMap(new LinkedHashMap<>(drives));
     bays = Collections.unmodifiableMap(new LinkedHashMap<>(bays));
     people = Collections.unmodifiableMap(new LinkedHashMap<>(people));
+  }
+
+  /**
+   * The units in which sheets print.
+   *
+   * @param torque the first is shown big, the second small
+   * @param distance of odometers and distances
+   */
+  public record Units(List<Unit> torque, Unit distance, Unit mass) {
+    static final Units USUAL = new Units(List.of(Unit.NEWTON_METRE), Unit.KILOMETRE, Unit.KILOGRAM);
+
+    public Units {
+      torque = List.copyOf(torque);
+    }
+  }
+
+  /**
+   * How far wrenches and squares are trusted.
+   *
+   * @param band accepted band where a book gives none, in percent
+   * @param calibrationMonths a wrench older than this is not used
+   * @param drives working limits that replace the built-in ones
+   */
+  public record WrenchUse(Quantity band, int calibrationMonths, Map<Drive, Quantity> drives) {
+    public WrenchUse {
+      drives = Collections.unmodifiableMap(new LinkedHashMap<>(drives));
+    }
   }
 
   /** A size of paper. */

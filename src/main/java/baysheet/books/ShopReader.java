@@ -33,7 +33,7 @@ public final class ShopReader {
   private static final int LONGEST_INTERVAL = 60;
 
   private static final ValueReader<Shop> SHOP = ValueReaders.record("a shop", ShopReader::shop);
-  static final ValueReader<Units> UNITS = ValueReaders.record("the units", ShopReader::units);
+  static final ValueReader<Shop.Units> UNITS = ValueReaders.record("the units", ShopReader::units);
   private static final ValueReader<Words.Unnamed<Bay>> BAY =
       ValueReaders.record("a bay", ShopReader::bay);
   private static final ValueReader<Words.Unnamed<Shop.Person>> PERSON =
@@ -55,18 +55,16 @@ public final class ShopReader {
   }
 
   private static Optional<Shop> shop(MapReader map) {
-    Units units = map.optional("units", UNITS).map(Located::value).orElse(Units.USUAL);
     Shop shop =
         new Shop(
             Words.needed(map, "shop", ValueReaders.text(), ""),
             or(map.optional("paper", PAPER), Shop.Paper.A4),
-            units.torque,
-            units.distance,
-            units.mass,
+            or(map.optional("units", UNITS), Shop.Units.USUAL),
             or(map.optional("terms", TERMS), Shop.Terms.BRITISH),
-            or(map.optional("band", Figures.quantity(QuantityKey.BAND)), USUAL_BAND),
-            or(map.optional("calibration-interval", INTERVAL), USUAL_INTERVAL),
-            drives(map),
+            new Shop.WrenchUse(
+                or(map.optional("band", Figures.quantity(QuantityKey.BAND)), USUAL_BAND),
+                or(map.optional("calibration-interval", INTERVAL), USUAL_INTERVAL),
+                drives(map)),
             Words.needed(map, "crib", CribReader.CRIB, NO_TOOLS).value(),
             atLeastOne(map, "bays", BAY, "at least one bay"),
             atLeastOne(map, "people", PERSON, "at least one person"),
@@ -85,12 +83,7 @@ public final class ShopReader {
     return Words.oneOf(List.of(values), word);
   }
 
-  /** The units in which sheets print. */
-  record Units(List<Unit> torque, Unit distance, Unit mass) {
-    static final Units USUAL = new Units(List.of(Unit.NEWTON_METRE), Unit.KILOMETRE, Unit.KILOGRAM);
-  }
-
-  private static Optional<Units> units(MapReader map) {
+  private static Optional<Shop.Units> units(MapReader map) {
     Optional<List<Unit>> torque =
         map.optional("torque", ValueReaders.listOrOne(Figures.unit(Dimension.TORQUE)))
             .flatMap(list -> oneOrTwo(list, map.problems()));
@@ -98,10 +91,10 @@ public final class ShopReader {
     Optional<Located<Unit>> mass = map.optional("mass", Figures.unit(Dimension.MASS));
     return map.build(
         () ->
-            new Units(
-                torque.orElse(Units.USUAL.torque),
-                or(distance, Units.USUAL.distance),
-                or(mass, Units.USUAL.mass)));
+            new Shop.Units(
+                torque.orElse(Shop.Units.USUAL.torque()),
+                or(distance, Shop.Units.USUAL.distance()),
+                or(mass, Shop.Units.USUAL.mass())));
   }
 
   private static Optional<List<Unit>> oneOrTwo(

@@ -210,7 +210,10 @@ final class CheckCommand extends Command {
     List<String> shipped = ProgramFiles.names(SHIPPED);
     folder.procedures().values().stream()
         .filter(it -> shipped.contains(it.name().value() + ".yaml") && keepsItsTitle(it))
-        .flatMap(it -> Stream.of(it.open(), it.work(), it.close()).flatMap(List::stream))
+        .flatMap(
+            it ->
+                Stream.of(it.blocks().open(), it.blocks().work(), it.blocks().close())
+                    .flatMap(List::stream))
         .map(Step::text)
         .filter(text -> !folder.catalogue().beginsWithVerb(text.value()))
         .forEach(text -> problems.add(noVerb(text.at())));

@@ -200,7 +200,7 @@ final class CloseCommand extends LedgerCommand {
       return Optional.of("the shop has no wrench " + name);
     }
     LocalDate calibrated = wrench.get().calibrated();
-    boolean lapsed = wrench.get().due(garage.calibrationMonths()).isBefore(day);
+    boolean lapsed = wrench.get().due(garage.wrenchUse().calibrationMonths()).isBefore(day);
     if (!planned && calibrated.isAfter(day)) {
       return Optional.of(name + " was calibrated on " + calibrated + ", after the job");
     }

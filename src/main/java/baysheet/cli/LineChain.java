@@ -147,7 +147,7 @@ final class LineChain {
 
   private void torque(Target target, Optional<WrenchChoice> choice) {
     Shop shop = resolved.shop();
-    Band band = target.bandOr(shop.band());
+    Band band = target.bandOr(shop.wrenchUse().band());
     SettingRows shown = new SettingRows(rows);
     if (choice.isEmpty()) {
       // In no other unit, for none is printed: a figure in doubt must not lie ready to be set.
@@ -155,7 +155,7 @@ final class LineChain {
       shown.doubtful();
       return;
     }
-    shown.converted(target, band, shop.torqueUnits());
+    shown.converted(target, band, shop.units().torque());
     shown.band(target, band, WHOSE_BAND);
     shown.reach(target.nominal(), fastener.reach(), choice.get());
     shown.wrenches(choice.get());

@@ -124,9 +124,10 @@ final class ProceduresCommand extends Command {
 
   private static List<String> fasteners(Procedure procedure, ShopFolder folder) {
     Stream<String> renewed =
-        procedure.parts().stream().flatMap(it -> it.renews().stream()).map(Located::value);
+        procedure.needs().parts().stream().flatMap(it -> it.renews().stream()).map(Located::value);
     return Stream.concat(
-            procedure.steps().flatMap(it -> it.touched().items()).map(Located::value), renewed)
+            procedure.blocks().steps().flatMap(it -> it.touched().items()).map(Located::value),
+            renewed)
         .distinct()
         .filter(it -> isFastener(it, folder))
         .toList();

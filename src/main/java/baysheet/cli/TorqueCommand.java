@@ -95,7 +95,7 @@ final class TorqueCommand extends Command {
     Optional<Reach> extension = options.reach(typed);
     LocalDate when = options.day(typed).orElseGet(today);
     List<Wrench> wrenches = wrenches(typed, shop, when);
-    int months = shop.map(Shop::calibrationMonths).orElse(USUAL_MONTHS);
+    int months = shop.map(it -> it.wrenchUse().calibrationMonths()).orElse(USUAL_MONTHS);
     Optional<SocketRack> rack = rack(typed, stages, shop);
     // A figure in doubt is asked about: nothing lies ready to be set.
     Optional<Chooser> chooser =
@@ -190,7 +190,7 @@ final class TorqueCommand extends Command {
     if (given.isPresent()) {
       return new Accepted(target.bandOr(given.get()), BandSource.OPTION);
     }
-    return shop.map(it -> new Accepted(target.bandOr(it.band()), BandSource.SHOP))
+    return shop.map(it -> new Accepted(target.bandOr(it.wrenchUse().band()), BandSource.SHOP))
         .orElseGet(() -> new Accepted(target.bandOr(USUAL_BAND), BandSource.DEFAULT));
   }
 

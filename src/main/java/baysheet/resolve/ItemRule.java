@@ -301,7 +301,7 @@ final class ItemRule {
     return fastener.kinds().stream()
         .map(Located::value)
         .filter(kind -> !kind.equals(fastener.name().value()) && procedure.takesOff(kind))
-        .filter(kind -> procedure.steps().allMatch(step -> isAbout(kind, step)))
+        .filter(kind -> procedure.blocks().steps().allMatch(step -> isAbout(kind, step)))
         .flatMap(kind -> Stream.ofNullable(catalogue.items().get(kind)))
         .findFirst();
   }

@@ -54,16 +54,19 @@ final class NameRule {
   }
 
   void check(Procedure procedure) {
-    procedure.behind().forEach(access -> procedure(access.map(Procedure.Access::procedure)));
+    procedure
+        .order()
+        .behind()
+        .forEach(access -> procedure(access.map(Procedure.Access::procedure)));
     procedure.serves().ifPresent(role -> known.role(role, problems));
-    procedure.after().forEach(this::procedure);
-    procedure.before().forEach(this::procedure);
-    procedure.uses().forEach(use -> known.tool(use, problems));
-    procedure.parts().stream().flatMap(part -> part.renews().stream()).forEach(this::item);
+    procedure.order().after().forEach(this::procedure);
+    procedure.order().before().forEach(this::procedure);
+    procedure.needs().uses().forEach(use -> known.tool(use, problems));
+    procedure.needs().parts().stream().flatMap(part -> part.renews().stream()).forEach(this::item);
     known.renewal(procedure, problems);
     applicability(procedure.applicability());
-    all(ReferenceSort.QUALIFICATION, procedure.qualifications());
-    procedure.steps().forEach(this::check);
+    all(ReferenceSort.QUALIFICATION, procedure.needs().qualifications());
+    procedure.blocks().steps().forEach(this::check);
   }
 
   private void procedure(Located<String> name) {

@@ -47,7 +47,8 @@ public record Needs(List<Gap> gaps, Set<String> unknown, boolean possible, List<
     /** The sentence of the step that names it; the title where no step but a part does. */
     public String step(ShopFolder folder) {
       Procedure own = folder.procedures().get(procedure);
-      return own.steps()
+      return own.blocks()
+          .steps()
           .filter(step -> step.touched().items().anyMatch(it -> it.at().equals(fastener.at())))
           .findFirst()
           .map(step -> step.text().value())
@@ -88,10 +89,10 @@ public record Needs(List<Gap> gaps, Set<String> unknown, boolean possible, List<
     for (TaskId id : access.closure(access.asked(works)).keySet()) {
       Procedure procedure = folder.procedures().get(id.procedure());
       ItemRule.Asking asking = new ItemRule.Asking(id, access.origin(id).at());
-      items.bind(procedure, procedure.open(), asking);
-      items.bind(procedure, procedure.work(), asking);
-      items.bind(procedure, procedure.close(), asking);
-      items.renewed(items.parts(procedure.parts(), asking), asking);
+      items.bind(procedure, procedure.blocks().open(), asking);
+      items.bind(procedure, procedure.blocks().work(), asking);
+      items.bind(procedure, procedure.blocks().close(), asking);
+      items.renewed(items.parts(procedure.needs().parts(), asking), asking);
     }
   }
 

@@ -193,11 +193,11 @@ public final class Resolver {
         asked,
         access,
         after,
-        items.bind(procedure, procedure.open(), asking),
-        items.bind(procedure, procedure.work(), asking),
-        items.bind(procedure, procedure.close(), asking),
-        items.parts(procedure.parts(), asking),
-        items.renewed(procedure.parts(), asking));
+        items.bind(procedure, procedure.blocks().open(), asking),
+        items.bind(procedure, procedure.blocks().work(), asking),
+        items.bind(procedure, procedure.blocks().close(), asking),
+        items.parts(procedure.needs().parts(), asking),
+        items.renewed(procedure.needs().parts(), asking));
   }
 
   /** Tasks that must be finished before this one: by its own word or by theirs. */
@@ -206,8 +206,8 @@ public final class Resolver {
     for (TaskId other : access.keySet()) {
       Procedure own = folder.procedures().get(id.procedure());
       Procedure its = folder.procedures().get(other.procedure());
-      boolean follows = names(own.after(), its);
-      boolean precedes = names(its.before(), own);
+      boolean follows = names(own.order().after(), its);
+      boolean precedes = names(its.order().before(), own);
       if (!other.equals(id)
           && (follows || precedes)
           && !liesBehind(id, other, access)

@@ -53,9 +53,9 @@ public sealed interface StepSource {
 
     private static List<Step> chain(Procedure procedure, Sheet.Phase chain) {
       return switch (chain) {
-        case OPEN -> procedure.open();
-        case WORK -> procedure.work();
-        case CLOSE -> procedure.close();
+        case OPEN -> procedure.blocks().open();
+        case WORK -> procedure.blocks().work();
+        case CLOSE -> procedure.blocks().close();
         case CHECK, FINAL, HEIGHT -> throw new IllegalArgumentException(chain + " is no chain");
       };
     }

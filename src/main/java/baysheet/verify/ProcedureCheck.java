@@ -151,7 +151,7 @@ final class ProcedureCheck {
             .flatMap(List::stream)
             .map(BoundStep::step)
             .toList();
-    for (Step step : task.procedure().steps().toList()) {
+    for (Step step : task.procedure().blocks().steps().toList()) {
       if (!step.when().onlyIn().isEmpty()
           && step.when().isFor(resolved.bay()) != bound.contains(step)) {
         faults.add("\"" + step.text().value() + "\" is for another lift, or missing");

@@ -78,7 +78,7 @@ final class QualifiedStaffCheck {
     for (Task task : resolved.tasks().values()) {
       boolean own = task.id().procedure().equals(step.procedure());
       if (own
-          && task.procedure().qualifications().stream()
+          && task.procedure().needs().qualifications().stream()
               .anyMatch(asked -> asked.value().equals(qualification))) {
         return true;
       }

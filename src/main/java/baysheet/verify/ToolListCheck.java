@@ -72,7 +72,9 @@ final class ToolListCheck {
             .flatMap(
                 step -> WrittenSteps.of(step, Map.of(step.procedure(), task.procedure())).stream())
             .anyMatch(step -> !step.teaching().ifStuck().isEmpty());
-    return task.procedure().uses().stream().filter(use -> stuck || !use.value().ifStuck()).toList();
+    return task.procedure().needs().uses().stream()
+        .filter(use -> stuck || !use.value().ifStuck())
+        .toList();
   }
 
   private void needs(List<Located<Procedure.Use>> uses, String what) {
@@ -107,7 +109,7 @@ final class ToolListCheck {
                       .flatMap(one -> one.undo().stream())
                       .anyMatch(item -> resolved.thing(item).isOf("support")))
           .findFirst()
-          .ifPresent(task -> needs(task.procedure().uses(), what));
+          .ifPresent(task -> needs(task.procedure().needs().uses(), what));
     } else if (step.phase().isWork()) {
       Task task = resolved.tasks().get(new TaskId(step.procedure(), step.places().get(0)));
       WrittenSteps.of(step, Map.of(step.procedure(), task.procedure()))

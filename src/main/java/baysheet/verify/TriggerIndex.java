@@ -117,7 +117,7 @@ final class TriggerIndex {
     if (step.source() instanceof StepSource.Blocks blocks) {
       switch (blocks.part()) {
         case PUT_UNDER, PUT_UNDER_AXLE, LOWER_AXLE_ONTO -> used.add("solid wheel blocks");
-        case MEASURE -> used.addAll(uses(procedures.get(step.procedure()).uses()));
+        case MEASURE -> used.addAll(uses(procedures.get(step.procedure()).needs().uses()));
         default -> {
           // Nothing is used that a caution asks for.
         }
@@ -296,7 +296,7 @@ final class TriggerIndex {
     String name = procedure.name().value();
     return meets(trigger.names(Condition.PROCEDURE), List.of(name))
         && meets(trigger.names(Condition.SERVES), roles(name))
-        && meets(trigger.names(Condition.USES), uses(procedure.uses()));
+        && meets(trigger.names(Condition.USES), uses(procedure.needs().uses()));
   }
 
   private List<String> products(List<Step> steps) {

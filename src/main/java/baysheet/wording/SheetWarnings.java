@@ -144,7 +144,8 @@ public final class SheetWarnings {
             .flatMap(
                 it ->
                     Stream.concat(
-                        it.uses().stream(), it.steps().flatMap(s -> s.demands().uses().stream())));
+                        it.needs().uses().stream(),
+                        it.blocks().steps().flatMap(s -> s.demands().uses().stream())));
     return Stream.concat(
             uses.filter(use -> use.value().name().equals(tool)).map(Located::at),
             fasteners()

@@ -21,27 +21,27 @@ class ProcedureReaderTest {
     assertEquals("Arm of the tests", WHOLE.title().value());
     assertEquals(Place.Kind.WHEEL, WHOLE.at().value());
     assertEquals(Optional.of("arm-access"), WHOLE.serves().map(Located::value));
-    assertEquals(Optional.of(Bay.Equipment.LIFT), WHOLE.needs().map(Located::value));
+    assertEquals(Optional.of(Bay.Equipment.LIFT), WHOLE.needs().equipment().map(Located::value));
     assertEquals(
         List.of(
             new Procedure.Access("wheel-off", Optional.empty()),
             new Procedure.Access("raise", Optional.of(Place.FRONT))),
-        values(WHOLE.behind()));
-    assertEquals(List.of("undertray"), values(WHOLE.after()));
-    assertEquals(List.of("brake-fluid"), values(WHOLE.before()));
+        values(WHOLE.order().behind()));
+    assertEquals(List.of("undertray"), values(WHOLE.order().after()));
+    assertEquals(List.of("brake-fluid"), values(WHOLE.order().before()));
     assertEquals(
         List.of(
             new Procedure.Use("wire brush", false),
             new Procedure.Use("ball joint splitter", true),
             new Procedure.Use("drill", false, true)),
-        values(WHOLE.uses()));
-    assertEquals("arm", WHOLE.parts().get(0).name().value());
-    assertEquals(1, WHOLE.parts().get(0).count().value());
+        values(WHOLE.needs().uses()));
+    assertEquals("arm", WHOLE.needs().parts().get(0).name().value());
+    assertEquals(1, WHOLE.needs().parts().get(0).count().value());
   }
 
   @Test
   void aStepIsReadAsWritten() {
-    Step step = WHOLE.open().get(0);
+    Step step = WHOLE.blocks().open().get(0);
     assertEquals("Take out the pinch bolt", step.text().value());
     assertEquals(List.of("pinch-bolt", "anti-roll-bar at axle"), values(step.touched().undo()));
     assertEquals(List.of("ball-joint"), values(step.touched().disturb()));
@@ -65,22 +65,22 @@ class ProcedureReaderTest {
   void aProductMayNameWhatItGoesOn() {
     assertEquals(
         List.of(new Step.Apply("brake grease", Optional.of("caliper-guide-pin"))),
-        values(WHOLE.work().get(0).touched().apply()));
+        values(WHOLE.blocks().work().get(0).touched().apply()));
     assertEquals(
         List.of(new Step.Apply("brake cleaner", Optional.empty())),
-        values(WHOLE.work().get(1).touched().apply()));
+        values(WHOLE.blocks().work().get(1).touched().apply()));
   }
 
   @Test
   void aStepOfFewWordsHasNothingElse() {
-    Step step = WHOLE.close().get(0);
+    Step step = WHOLE.blocks().close().get(0);
     assertEquals(List.of("arm at front-left"), values(step.touched().doUp()));
     assertEquals(Step.Seizes.POSSIBLE, step.demands().seizes());
     assertEquals(Optional.of(ThreePoint.certain(5)), step.demands().takes().map(Located::value));
     assertFalse(step.demands().impact());
     assertFalse(step.hold());
-    assertEquals(Step.Seizes.NEVER, WHOLE.work().get(0).demands().seizes());
-    assertEquals(Optional.empty(), WHOLE.work().get(0).demands().takes());
+    assertEquals(Step.Seizes.NEVER, WHOLE.blocks().work().get(0).demands().seizes());
+    assertEquals(Optional.empty(), WHOLE.blocks().work().get(0).demands().takes());
   }
 
   @Test

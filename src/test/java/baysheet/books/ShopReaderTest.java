@@ -40,14 +40,15 @@ class ShopReaderTest {
   void theGarageIsReadAsWritten() {
     assertEquals("Garage of the Tests", WHOLE.name().value());
     assertEquals(Shop.Paper.LETTER, WHOLE.paper());
-    assertEquals(List.of(Unit.POUND_FORCE_FOOT, Unit.NEWTON_METRE), WHOLE.torqueUnits());
-    assertEquals(Unit.MILE, WHOLE.distance());
-    assertEquals(Unit.POUND, WHOLE.mass());
+    assertEquals(List.of(Unit.POUND_FORCE_FOOT, Unit.NEWTON_METRE), WHOLE.units().torque());
+    assertEquals(Unit.MILE, WHOLE.units().distance());
+    assertEquals(Unit.POUND, WHOLE.units().mass());
     assertEquals(Shop.Terms.AMERICAN, WHOLE.terms());
-    assertEquals(Quantity.of("4", Unit.PERCENT), WHOLE.band());
-    assertEquals(6, WHOLE.calibrationMonths());
-    assertEquals(List.of(Drive.QUARTER, Drive.HALF), List.copyOf(WHOLE.drives().keySet()));
-    assertEquals(Quantity.of("300", Unit.NEWTON_METRE), WHOLE.drives().get(Drive.HALF));
+    assertEquals(Quantity.of("4", Unit.PERCENT), WHOLE.wrenchUse().band());
+    assertEquals(6, WHOLE.wrenchUse().calibrationMonths());
+    assertEquals(
+        List.of(Drive.QUARTER, Drive.HALF), List.copyOf(WHOLE.wrenchUse().drives().keySet()));
+    assertEquals(Quantity.of("300", Unit.NEWTON_METRE), WHOLE.wrenchUse().drives().get(Drive.HALF));
   }
 
   @Test
@@ -136,12 +137,12 @@ class ShopReaderTest {
             .flatMap(node -> ShopReader.read(node, problems));
     assertEquals(List.of(), problems.all());
     assertEquals(Shop.Paper.A4, shop.orElseThrow().paper());
-    assertEquals(List.of(Unit.NEWTON_METRE), shop.get().torqueUnits());
-    assertEquals(Unit.KILOMETRE, shop.get().distance());
-    assertEquals(Unit.KILOGRAM, shop.get().mass());
+    assertEquals(List.of(Unit.NEWTON_METRE), shop.get().units().torque());
+    assertEquals(Unit.KILOMETRE, shop.get().units().distance());
+    assertEquals(Unit.KILOGRAM, shop.get().units().mass());
     assertEquals(Shop.Terms.BRITISH, shop.get().terms());
-    assertEquals(Quantity.of("5", Unit.PERCENT), shop.get().band());
-    assertEquals(12, shop.get().calibrationMonths());
+    assertEquals(Quantity.of("5", Unit.PERCENT), shop.get().wrenchUse().band());
+    assertEquals(12, shop.get().wrenchUse().calibrationMonths());
     assertEquals(Optional.empty(), shop.get().crib().stands());
   }
 

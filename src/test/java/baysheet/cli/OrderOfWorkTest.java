@@ -72,7 +72,7 @@ class OrderOfWorkTest {
     List<String> late = new ArrayList<>();
     for (Procedure procedure : FOLDER.procedures().values()) {
       boolean on = false;
-      for (Step step : procedure.close()) {
+      for (Step step : procedure.blocks().close()) {
         on |=
             step.touched().doUp().stream()
                 .anyMatch(it -> it.value().matches("brake-(disc|drum|pads|shoes)|caliper.*"));

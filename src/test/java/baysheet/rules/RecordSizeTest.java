@@ -23,9 +23,7 @@ class RecordSizeTest {
       new TreeMap<>(
           Map.ofEntries(
               Map.entry("Rule", 13),
-              Map.entry("Shop", 15),
               Map.entry("StepText", 15),
-              Map.entry("Procedure", 17),
               Map.entry("SpecBook", 16),
               Map.entry("FastenerText", 18),
               Map.entry("TorqueLineText", 24),

@@ -67,9 +67,9 @@ final class BuiltInSentences {
 
   private void procedure(String from, Procedure procedure) {
     clause(from, Optional.of(procedure.title()));
-    procedure.uses().forEach(use -> add(from, Use.CLAUSE, use.value().name()));
-    procedure.parts().forEach(part -> add(from, Use.CLAUSE, part.name().value()));
-    List.of(procedure.open(), procedure.work(), procedure.close())
+    procedure.needs().uses().forEach(use -> add(from, Use.CLAUSE, use.value().name()));
+    procedure.needs().parts().forEach(part -> add(from, Use.CLAUSE, part.name().value()));
+    List.of(procedure.blocks().open(), procedure.blocks().work(), procedure.blocks().close())
         .forEach(steps -> steps.forEach(step -> step(from, step)));
     for (Procedure.Check check : procedure.checks()) {
       instruction(from, Optional.of(check.text()));

@@ -266,7 +266,8 @@ class BuiltInSentencesTest {
   }
 
   private static List<Step> steps(Procedure procedure) {
-    return Stream.of(procedure.open(), procedure.work(), procedure.close())
+    return Stream.of(
+            procedure.blocks().open(), procedure.blocks().work(), procedure.blocks().close())
         .flatMap(List::stream)
         .toList();
   }

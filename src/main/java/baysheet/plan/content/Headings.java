@@ -53,8 +53,8 @@ public final class Headings {
             shop.paper(),
             shop.terms(),
             resolved.catalogue().glossary(),
-            shop.torqueUnits(),
-            shop.distance()),
+            shop.units().torque(),
+            shop.units().distance()),
         new Heading.Before(
             job.sheets().carried().map(Headings::carried), Optional.empty(), seen(resolved)));
   }
@@ -128,7 +128,7 @@ public final class Headings {
                 new Sheet.WrenchLine(
                     wrench.name(),
                     wrench.calibrated(),
-                    wrench.due(resolved.shop().calibrationMonths())))
+                    wrench.due(resolved.shop().wrenchUse().calibrationMonths())))
         .toList();
   }
 

@@ -103,7 +103,7 @@ public final class QualificationCheck {
     return check.because().isEmpty()
         ? resolved.tasks().values().stream()
             .filter(task -> task.id().procedure().equals(check.name()))
-            .flatMap(task -> task.procedure().qualifications().stream())
+            .flatMap(task -> task.procedure().needs().qualifications().stream())
             .anyMatch(asked -> asked.value().equals(qualification))
         : check.because().stream().allMatch(n -> steps.contains(n - 1));
   }
@@ -126,7 +126,8 @@ public final class QualificationCheck {
 
   private boolean asks(PlacedStep line, String qualification) {
     return line.all().stream()
-        .flatMap(step -> resolved.tasks().get(step.task()).procedure().qualifications().stream())
+        .flatMap(
+            step -> resolved.tasks().get(step.task()).procedure().needs().qualifications().stream())
         .anyMatch(asked -> asked.value().equals(qualification));
   }
 

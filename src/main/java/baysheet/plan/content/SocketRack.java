@@ -152,7 +152,7 @@ public final class SocketRack {
         force,
         withImpact,
         fitting.stream().filter(which).toList(),
-        shop.drives());
+        shop.wrenchUse().drives());
   }
 
   /**

@@ -204,7 +204,7 @@ public final class SupportCheck {
   }
 
   private Quantity whole(Quantity mass, RoundingMode rounding) {
-    Unit unit = resolved.shop().mass();
+    Unit unit = resolved.shop().units().mass();
     return new Quantity(mass.to(unit).value().setScale(0, rounding), unit);
   }
 

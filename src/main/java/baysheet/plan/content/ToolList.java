@@ -67,7 +67,7 @@ public final class ToolList {
     Set<Procedure.Use> uses = new LinkedHashSet<>(forTightening(torque));
     for (Task task : using) {
       boolean canBeStuck = canBeStuck(task);
-      task.procedure().uses().stream()
+      task.procedure().needs().uses().stream()
           .map(Located::value)
           .filter(use -> canBeStuck || !use.ifStuck())
           .forEach(uses::add);

@@ -123,7 +123,7 @@ public final class ToolSpells {
 
   private void ofProcedures() {
     for (Task task : resolved.tasks().values()) {
-      for (Located<Procedure.Use> use : task.procedure().uses()) {
+      for (Located<Procedure.Use> use : task.procedure().needs().uses()) {
         Use of = new Use(use.value().name(), task.id());
         if (use.value().special() && !use.value().ifStuck() && !spells.containsKey(of)) {
           for (int i = 0; i < lines.size(); i++) {

@@ -132,7 +132,7 @@ final class TorqueRowBuilder {
 
   private TorqueLine.StageLine stage(Stage stage, Iterator<WrenchChoice> choices) {
     if (stage instanceof Stage.Torque torque) {
-      Band band = torque.target().bandOr(resolved.shop().band());
+      Band band = torque.target().bandOr(resolved.shop().wrenchUse().band());
       return plausibility.isDoubtful()
           ? unset(torque.target(), band)
           : torque(torque.target(), band, choices.next());
@@ -190,7 +190,7 @@ final class TorqueRowBuilder {
 
   /** The first of the shop's two units in which the figure looks different from the book's. */
   private Optional<Quantity> second(Quantity target, Band band) {
-    return resolved.shop().torqueUnits().stream()
+    return resolved.shop().units().torque().stream()
         .filter(unit -> Rounding.isOther(target, unit))
         .findFirst()
         .map(unit -> Rounding.converted(target, unit, band));
@@ -217,7 +217,8 @@ final class TorqueRowBuilder {
                     wrench -> wrench.calibrated().isAfter(resolved.date()),
                     Collectors.mapping(
                         wrench ->
-                            Statement.Calibrated.of(wrench, resolved.shop().calibrationMonths()),
+                            Statement.Calibrated.of(
+                                wrench, resolved.shop().wrenchUse().calibrationMonths()),
                         Collectors.toList())));
     return new Statement.Uncalibrated(later.get(false), later.get(true));
   }

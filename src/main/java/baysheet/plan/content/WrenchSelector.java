@@ -123,7 +123,7 @@ public final class WrenchSelector {
     }
 
     private WrenchChoice stage(Target target) {
-      Band band = target.bandOr(resolved.shop().band());
+      Band band = target.bandOr(resolved.shop().wrenchUse().band());
       return choose(target.nominal(), band, crib);
     }
 
@@ -135,7 +135,7 @@ public final class WrenchSelector {
           wrenches,
           wrench -> rack.fit(wrench, torque),
           resolved.date(),
-          resolved.shop().calibrationMonths());
+          resolved.shop().wrenchUse().calibrationMonths());
     }
 
     /** Rounds of a set; none where it is tightened in one go, in stages, or without a figure. */

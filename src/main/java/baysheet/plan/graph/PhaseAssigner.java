@@ -284,7 +284,8 @@ public final class PhaseAssigner {
 
   /** What the procedure of a step uses throughout. */
   private Stream<Procedure.Use> usesOf(PlannedStep step) {
-    return resolved.tasks().get(step.task()).procedure().uses().stream().map(Located::value);
+    return resolved.tasks().get(step.task()).procedure().needs().uses().stream()
+        .map(Located::value);
   }
 
   private List<Waiting> waits(PlannedStep step, Moment moment) {

@@ -183,7 +183,7 @@ public final class TriggerMatcher {
     if (first) {
       firsts.get(Condition.PROCEDURE).add(name, line);
       procedure.serves().ifPresent(it -> firsts.get(Condition.SERVES).add(it.value(), line));
-      procedure.uses().forEach(use -> tool(use.value().name(), line));
+      procedure.needs().uses().forEach(use -> tool(use.value().name(), line));
     }
     add(Condition.PROCEDURE, name, line);
     procedure.serves().ifPresent(role -> add(Condition.SERVES, role.value(), line));
