@@ -170,8 +170,7 @@ public record Catalogue(
       Optional<Located<String>> needs,
       Others others,
       List<Located<Procedure.Use>> uses,
-      Optional<Located<String>> because,
-      Located<String> source,
+      Grounds grounds,
       Optional<Located<String>> left,
       Optional<CheckStep> step,
       Span at) {
@@ -180,6 +179,9 @@ public record Catalogue(
       uses = List.copyOf(uses);
     }
   }
+
+  /** Why a check is due, and who says so. */
+  public record Grounds(Optional<Located<String>> because, Located<String> source) {}
 
   /**
    * What others have to do with a check.

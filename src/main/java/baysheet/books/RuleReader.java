@@ -45,8 +45,7 @@ final class RuleReader {
                     needs,
                     new Catalogue.Others(hold, keepsOpen, releasedBy),
                     uses,
-                    because,
-                    source.get(),
+                    new Catalogue.Grounds(because, source.get()),
                     left,
                     step.map(Located::value),
                     map.at()));

@@ -14,38 +14,25 @@ import java.util.Optional;
  * What the garage knows of one vehicle, or of a range of years of one.
  *
  * @param vehicle the book's name, same as its file
- * @param title what a sheet prints; the book named by {@code like} gives it where absent
  * @param like the book from which everything is taken that stands not here
- * @param source where the values come from
- * @param withoutTraits traits of the book named by {@code like} that this vehicle does not have
- * @param supports support points by axle
- * @param jacking where a jack lifts, by axle
  * @param fasteners groups in file order
  * @param partNumbers what parts and fasteners are ordered by, by their names
  * @param seen what was found on vehicles of this kind
  */
 public record SpecBook(
     Located<String> vehicle,
-    Optional<Located<String>> title,
-    Optional<Located<String>> years,
+    Model model,
     Optional<Located<String>> like,
-    Optional<Located<String>> source,
-    Optional<Checked> checked,
+    Origin origin,
     Mass mass,
-    List<Located<String>> traits,
-    List<Located<String>> withoutTraits,
-    Map<Place, Located<String>> supports,
-    Map<Place, Located<String>> jacking,
+    Traits traits,
+    Points points,
     Map<String, Fluid> fluids,
     List<Group> fasteners,
     Map<String, PartNumber> partNumbers,
     List<Seen> seen,
     Span at) {
   public SpecBook {
-    traits = List.copyOf(traits);
-    withoutTraits = List.copyOf(withoutTraits);
-    supports = Collections.unmodifiableMap(new LinkedHashMap<>(supports));
-    jacking = Collections.unmodifiableMap(new LinkedHashMap<>(jacking));
     fluids = Collections.unmodifiableMap(new LinkedHashMap<>(fluids));
     fasteners = List.copyOf(fasteners);
     partNumbers = Collections.unmodifiableMap(new LinkedHashMap<>(partNumbers));
@@ -53,24 +40,56 @@ public record SpecBook(
   }
 
   /** The same vehicle with other traits. */
-  public SpecBook withTraits(List<Located<String>> others) {
+  public SpecBook withTraits(List<Located<String>> own) {
+    Traits others = new Traits(own, traits.without);
     return new SpecBook(
         vehicle,
-        title,
-        years,
+        model,
         like,
-        source,
-        checked,
+        origin,
         mass,
         others,
-        withoutTraits,
-        supports,
-        jacking,
+        points,
         fluids,
         fasteners,
         partNumbers,
         seen,
         at);
+  }
+
+  /**
+   * Which vehicles it is about.
+   *
+   * @param title what a sheet prints; the book named by {@code like} gives it where absent
+   */
+  public record Model(Optional<Located<String>> title, Optional<Located<String>> years) {}
+
+  /** Where its values come from, and who compared them with that. */
+  public record Origin(Optional<Located<String>> source, Optional<Checked> checked) {}
+
+  /**
+   * What such a vehicle has.
+   *
+   * @param without traits of the book named by {@code like} that this vehicle does not have
+   */
+  public record Traits(List<Located<String>> own, List<Located<String>> without) {
+    public Traits {
+      own = List.copyOf(own);
+      without = List.copyOf(without);
+    }
+  }
+
+  /**
+   * Where it is held, by axle.
+   *
+   * @param supports support points
+   * @param jacking where a jack lifts
+   */
+  public record Points(Map<Place, Located<String>> supports, Map<Place, Located<String>> jacking) {
+    public Points {
+      supports = Collections.unmodifiableMap(new LinkedHashMap<>(supports));
+      jacking = Collections.unmodifiableMap(new LinkedHashMap<>(jacking));
+    }
   }
 
   /** How heavy the vehicle is, and two ways to say how much of it stands on the front axle. */

@@ -50,24 +50,20 @@ public final class SpecBookReader {
   /** Where another book is named, everything may be left out that it has. */
   private static Optional<SpecBook> book(MapReader map) {
     boolean whole = !map.has("like");
-    List<Located<String>> traits =
-        Words.once(map.list("traits", ValueReaders.name()), map.problems());
-    List<Located<String>> without =
-        Words.once(map.listOrOne("without-traits", ValueReaders.name()), map.problems());
-    notBoth(without, traits, map.problems());
     SpecBook book =
         new SpecBook(
             Words.needed(map, "vehicle", ValueReaders.name(), ""),
-            text(map, "name", whole),
-            map.optional("years", ValueReaders.value(SpecBookReader::years)),
+            new SpecBook.Model(
+                text(map, "name", whole),
+                map.optional("years", ValueReaders.value(SpecBookReader::years))),
             map.optional("like", ValueReaders.name()),
-            text(map, "source", whole),
-            map.optional("checked", CHECKED).map(Located::value),
+            new SpecBook.Origin(
+                text(map, "source", whole), map.optional("checked", CHECKED).map(Located::value)),
             mass(map),
-            traits,
-            without,
-            Words.located(map.entries("supports", PlaceText::axle, ValueReaders.text())),
-            Words.located(map.entries("jacking", PlaceText::axle, ValueReaders.text())),
+            traits(map),
+            new SpecBook.Points(
+                Words.located(map.entries("supports", PlaceText::axle, ValueReaders.text())),
+                Words.located(map.entries("jacking", PlaceText::axle, ValueReaders.text()))),
             Words.named(map.entries("fluids", ValueReaders::nameOf, FLUID)),
             fasteners(map, whole),
             partNumbers(map),
@@ -76,13 +72,16 @@ public final class SpecBookReader {
     return map.build(() -> book);
   }
 
-  private static void notBoth(
-      List<Located<String>> without, List<Located<String>> traits, Problems problems) {
+  private static SpecBook.Traits traits(MapReader map) {
+    List<Located<String>> own = Words.once(map.list("traits", ValueReaders.name()), map.problems());
+    List<Located<String>> without =
+        Words.once(map.listOrOne("without-traits", ValueReaders.name()), map.problems());
     for (Located<String> name : without) {
-      traits.stream()
+      own.stream()
           .filter(trait -> trait.value().equals(name.value()))
-          .forEach(trait -> problems.add(Sentences.absentAndGiven(name, trait)));
+          .forEach(trait -> map.problems().add(Sentences.absentAndGiven(name, trait)));
     }
+    return new SpecBook.Traits(own, without);
   }
 
   private static Optional<Located<String>> text(MapReader map, String key, boolean needed) {

@@ -67,7 +67,7 @@ public final class DecidingTraits {
 
   /** One may decide only beside another, so those that decide are tried with the rest as well. */
   private List<String> deciding(List<Job> jobs) {
-    List<String> listed = book.traits().stream().map(Located::value).toList();
+    List<String> listed = book.traits().own().stream().map(Located::value).toList();
     List<String> others =
         folder.catalogue().vocabulary().traits().keySet().stream()
             .filter(trait -> !listed.contains(trait))
@@ -137,7 +137,8 @@ public final class DecidingTraits {
 
   private Outcome outcome(Job job, Set<String> more) {
     List<Located<String>> traits =
-        Stream.concat(book.traits().stream(), more.stream().map(it -> new Located<>(it, book.at())))
+        Stream.concat(
+                book.traits().own().stream(), more.stream().map(it -> new Located<>(it, book.at())))
             .toList();
     Map<String, SpecBook> books = new HashMap<>(folder.books());
     books.put(book.vehicle().value(), book.withTraits(traits));

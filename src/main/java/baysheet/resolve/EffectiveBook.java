@@ -59,7 +59,7 @@ public record EffectiveBook(
 
   /** What a sheet prints. */
   public String title() {
-    return first(book -> book.title().map(Located::value)).orElse(own().vehicle().value());
+    return first(book -> book.model().title().map(Located::value)).orElse(own().vehicle().value());
   }
 
   /** What a part or a fastener is ordered by. */
@@ -69,7 +69,7 @@ public record EffectiveBook(
   }
 
   public Optional<String> years() {
-    return first(book -> book.years().map(Located::value));
+    return first(book -> book.model().years().map(Located::value));
   }
 
   public Optional<Located<Quantity>> kerbMass() {
@@ -95,12 +95,12 @@ public record EffectiveBook(
 
   /** The support point of an axle. */
   public Optional<Located<String>> support(Place axle) {
-    return first(book -> Optional.ofNullable(book.supports().get(axle)));
+    return first(book -> Optional.ofNullable(book.points().supports().get(axle)));
   }
 
   /** Where a jack lifts an axle. */
   public Optional<Located<String>> jacking(Place axle) {
-    return first(book -> Optional.ofNullable(book.jacking().get(axle)));
+    return first(book -> Optional.ofNullable(book.points().jacking().get(axle)));
   }
 
   /** How much of a fluid goes in, and of what kind; a book may change one of the two. */
@@ -118,8 +118,8 @@ public record EffectiveBook(
   static Set<String> traits(List<SpecBook> books) {
     Set<String> traits = new LinkedHashSet<>();
     for (int level = books.size() - 1; level >= 0; level--) {
-      books.get(level).withoutTraits().forEach(trait -> traits.remove(trait.value()));
-      books.get(level).traits().forEach(trait -> traits.add(trait.value()));
+      books.get(level).traits().without().forEach(trait -> traits.remove(trait.value()));
+      books.get(level).traits().own().forEach(trait -> traits.add(trait.value()));
     }
     return traits;
   }

@@ -212,7 +212,7 @@ final class FastenerRule {
         merged
             .text()
             .source()
-            .or(() -> merged.source().source())
+            .or(() -> merged.source().origin().source())
             .map(Located::value)
             .orElse("not stated");
     return override

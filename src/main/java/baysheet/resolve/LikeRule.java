@@ -58,7 +58,7 @@ final class LikeRule {
   /** A trait that no book below has would be taken away for nothing: it may be misspelt. */
   private static void takenAway(List<SpecBook> stack, int level, Problems problems) {
     Set<String> below = EffectiveBook.traits(stack.subList(level + 1, stack.size()));
-    for (Located<String> trait : stack.get(level).withoutTraits()) {
+    for (Located<String> trait : stack.get(level).traits().without()) {
       if (!below.contains(trait.value())) {
         problems.add(
             Problem.of(

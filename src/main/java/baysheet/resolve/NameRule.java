@@ -36,11 +36,13 @@ final class NameRule {
   }
 
   void check(SpecBook book) {
-    all(ReferenceSort.TRAIT, book.traits());
+    all(ReferenceSort.TRAIT, book.traits().own());
     book.fluids()
         .values()
         .forEach(fluid -> known.check(ReferenceSort.FLUID, fluid.name(), problems));
-    book.checked().ifPresent(checked -> known.check(ReferenceSort.PERSON, checked.by(), problems));
+    book.origin()
+        .checked()
+        .ifPresent(checked -> known.check(ReferenceSort.PERSON, checked.by(), problems));
     book.fasteners().stream()
         .flatMap(group -> group.fasteners().values().stream())
         .forEach(fastener -> known.fastener(fastener.name(), problems));

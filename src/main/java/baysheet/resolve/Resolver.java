@@ -86,7 +86,8 @@ public final class Resolver {
 
   /** The sheet prints the date, and nobody can have checked the book on a day to come. */
   private static void checkedLater(SpecBook book, LocalDate date, Problems problems) {
-    book.checked()
+    book.origin()
+        .checked()
         .map(SpecBook.Checked::on)
         .filter(on -> on.value().isAfter(date))
         .ifPresent(

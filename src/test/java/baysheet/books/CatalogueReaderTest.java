@@ -75,7 +75,7 @@ class CatalogueReaderTest {
     assertEquals(Optional.of("how often to pump"), firm.needs().map(Located::value));
     assertEquals(Optional.of("wheel alignment"), firm.others().keepOpen().map(Located::value));
     assertEquals(Optional.of("the foreman"), firm.others().release().map(Located::value));
-    assertEquals(Optional.of("the pads stand off"), firm.because().map(Located::value));
+    assertEquals(Optional.of("the pads stand off"), firm.grounds().because().map(Located::value));
   }
 
   @Test

@@ -28,18 +28,19 @@ class SpecBookReaderTest {
   @Test
   void theVehicleIsReadAsWritten() {
     assertEquals("test-book", WHOLE.vehicle().value());
-    assertEquals(Optional.of("Book of the tests"), WHOLE.title().map(Located::value));
-    assertEquals(Optional.of("2015..2019"), WHOLE.years().map(Located::value));
-    assertEquals(Optional.of("sheet 4 of 2016"), WHOLE.source().map(Located::value));
-    assertEquals("T1", WHOLE.checked().orElseThrow().by().value());
-    assertEquals(LocalDate.of(2026, 1, 12), WHOLE.checked().orElseThrow().on().value());
+    assertEquals(Optional.of("Book of the tests"), WHOLE.model().title().map(Located::value));
+    assertEquals(Optional.of("2015..2019"), WHOLE.model().years().map(Located::value));
+    assertEquals(Optional.of("sheet 4 of 2016"), WHOLE.origin().source().map(Located::value));
+    assertEquals("T1", WHOLE.origin().checked().orElseThrow().by().value());
+    assertEquals(LocalDate.of(2026, 1, 12), WHOLE.origin().checked().orElseThrow().on().value());
     assertEquals(Quantity.of("1480", Unit.KILOGRAM), WHOLE.mass().kerb().orElseThrow().value());
     assertEquals(Quantity.of("58", Unit.PERCENT), WHOLE.mass().frontShare().orElseThrow().value());
     assertEquals(
         Quantity.of("2600", Unit.MILLIMETRE), WHOLE.mass().wheelbase().orElseThrow().value());
     assertEquals(
-        List.of("abs", "front-wheel-drive"), WHOLE.traits().stream().map(Located::value).toList());
-    assertEquals("the flat ahead of the notch", WHOLE.supports().get(Place.REAR).value());
+        List.of("abs", "front-wheel-drive"),
+        WHOLE.traits().own().stream().map(Located::value).toList());
+    assertEquals("the flat ahead of the notch", WHOLE.points().supports().get(Place.REAR).value());
     SpecBook.Fluid oil = WHOLE.fluids().get("engine-oil");
     assertEquals("engine-oil", oil.name().value());
     assertEquals(Quantity.of("4.2", Unit.LITRE), oil.capacity().orElseThrow().value());
@@ -154,7 +155,7 @@ class SpecBookReaderTest {
         SpecBookReader.read(Shelf.whole("like-book.yaml"), "like-book", new Problems())
             .orElseThrow();
     assertEquals(Optional.of("test-book"), like.like().map(Located::value));
-    assertEquals(Optional.empty(), like.title());
+    assertEquals(Optional.empty(), like.model().title());
     assertEquals(
         Quantity.of("1050", Unit.MILLIMETRE), like.mass().behindFront().orElseThrow().value());
     SpecBook.Entry nut = like.fasteners().get(0).fasteners().get("wheel-nut");

@@ -56,7 +56,7 @@ final class BuiltInSentences {
 
   private void rule(String from, Catalogue.Rule rule) {
     instruction(from, Optional.of(rule.check()));
-    clause(from, rule.because());
+    clause(from, rule.grounds().because());
     clause(from, rule.needs());
     clause(from, rule.others().keepOpen());
     clause(from, rule.others().release());

@@ -122,12 +122,12 @@ public final class Checks {
         List.copyOf(places),
         because,
         steps,
-        rule.because().map(Located::value).map(Statement.Written::new),
+        rule.grounds().because().map(Located::value).map(Statement.Written::new),
         rule.others().hold(),
         rule.needs().map(Located::value),
         rule.others().keepOpen().map(Located::value),
         rule.others().release().map(Located::value),
-        new Statement.Written(rule.source().value()));
+        new Statement.Written(rule.grounds().source().value()));
   }
 
   private Statement text(Catalogue.Rule rule) {

@@ -139,6 +139,7 @@ public final class Headings {
     resolved
         .book()
         .own()
+        .origin()
         .source()
         .ifPresent(source -> sources.add(new Statement.Written(source.value())));
     List<SpecBook> books = resolved.book().books();
@@ -146,7 +147,8 @@ public final class Headings {
       // The check of one book says nothing about another whose figures it takes over.
       Optional<String> name =
           books.size() == 1 ? Optional.empty() : Optional.of(book.vehicle().value());
-      book.checked()
+      book.origin()
+          .checked()
           .ifPresent(
               it -> sources.add(new Statement.Checked(name, it.by().value(), it.on().value())));
     }

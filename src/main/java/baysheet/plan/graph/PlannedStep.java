@@ -168,7 +168,7 @@ public record PlannedStep(
         false,
         Touched.NOTHING,
         Demands.of(values(step.uses()), step.takes().map(Located::value)),
-        new Teaching(rule.because().map(Located::value), Optional.empty(), List.of()),
+        new Teaching(rule.grounds().because().map(Located::value), Optional.empty(), List.of()),
         rule.others().hold(),
         Optional.empty(),
         Set.copyOf(values(step.heights())),
