@@ -25,36 +25,36 @@ public record Fastener(
     FastenerText written) {
   /** What the torque was published for. */
   public Treatment threads() {
-    return written.threads().map(Located::value).orElse(Treatment.NOT_STATED);
+    return written.pieces().threads().map(Located::value).orElse(Treatment.NOT_STATED);
   }
 
   /** When the final torque is given. */
   public Moment moment() {
-    return written.moment().map(Located::value).orElse(Moment.AT_ONCE);
+    return written.method().moment().map(Located::value).orElse(Moment.AT_ONCE);
   }
 
   /** An adapter between wrench and fastener. */
   public Optional<Reach> reach() {
-    return written.reach().map(Located::value);
+    return written.method().reach().map(Located::value);
   }
 
   /** Whether only a deep socket reaches it. */
   public boolean deep() {
-    return written.deep().map(Located::value).orElse(false);
+    return written.method().deep().map(Located::value).orElse(false);
   }
 
   /** Whether the torque can belong to the thread and class. */
   public Plausibility plausibility() {
     return TorquePlausibility.of(
         tightening.value(),
-        written.thread().map(Located::value),
-        written.strength().map(Located::value),
+        written.pieces().thread().map(Located::value),
+        written.pieces().strength().map(Located::value),
         threads());
   }
 
   /** Whether a new one goes on each time. */
   public boolean isSingleUse() {
-    return written.reuse().filter(it -> !it.value()).isPresent();
+    return written.pieces().reuse().filter(it -> !it.value()).isPresent();
   }
 
   /** Whether no book gives a torque for it. */

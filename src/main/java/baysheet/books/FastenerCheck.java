@@ -18,8 +18,9 @@ public final class FastenerCheck {
 
   /** Reports every value that contradicts another one of the same fastener. */
   public static void check(FastenerText text, Problems problems) {
-    text.order().ifPresent(order -> order(order, text.count(), problems));
-    text.passes()
+    text.method().order().ifPresent(order -> order(order, text.pieces().count(), problems));
+    text.method()
+        .passes()
         .ifPresent(passes -> text.tightening().ifPresent(it -> passes(passes.at(), it, problems)));
   }
 

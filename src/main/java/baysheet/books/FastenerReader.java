@@ -38,9 +38,17 @@ final class FastenerReader {
       ValueReaders.record(
           "what is usual",
           map -> {
-            Optional<Located<Fastener.Order>> order = map.optional("order", FastenerReader.ORDER);
-            Optional<Located<Fastener.Moment>> moment = map.optional("final", FastenerReader.FINAL);
-            FastenerText text = FastenerText.usual(order, moment, map.at());
+            FastenerText text =
+                new FastenerText(
+                    FastenerText.Pieces.NOTHING,
+                    Optional.empty(),
+                    FastenerText.Method.of(
+                        map.optional("order", FastenerReader.ORDER),
+                        map.optional("final", FastenerReader.FINAL),
+                        Optional.empty()),
+                    List.of(),
+                    Optional.empty(),
+                    map.at());
             FastenerCheck.check(text, map.problems());
             return map.build(() -> text);
           });
@@ -90,26 +98,32 @@ final class FastenerReader {
 
   /** Reads what is known and leaves the rest to the caller, who may have keys of its own. */
   static FastenerText text(MapReader map, boolean whole) {
-    List<Located<String>> unknown = new ArrayList<>();
     return new FastenerText(
-        figure(map, FastenerText.COUNT, COUNT, whole, unknown),
-        figure(map, FastenerText.THREAD, Figures.thread(), false, unknown),
-        figure(map, FastenerText.CLASS, Figures.strength(), false, unknown),
-        figure(map, FastenerText.HEAD, Figures.head(), false, unknown),
+        pieces(map, whole),
         whole ? map.required("torque", TORQUE) : map.optional("torque", TORQUE),
-        map.optional("order", ORDER),
-        map.optional("passes", PASSES),
-        figure(map, FastenerText.THREADS, THREADS, false, unknown),
-        figure(map, FastenerText.REUSE, ValueReaders.yesNo(), false, unknown),
-        map.optional("lock", LOCK),
-        map.optional("final", FINAL),
-        map.optional("recheck", Figures.quantity(QuantityKey.RECHECK)),
-        map.optional("reach", REACH),
-        map.optional("deep", ValueReaders.yesNo()),
+        new FastenerText.Method(
+            map.optional("order", ORDER),
+            map.optional("passes", PASSES),
+            map.optional("lock", LOCK),
+            map.optional("final", FINAL),
+            map.optional("recheck", Figures.quantity(QuantityKey.RECHECK)),
+            map.optional("reach", REACH),
+            map.optional("deep", ValueReaders.yesNo())),
         Remark.read(map),
         map.optional("source", ValueReaders.text()),
-        unknown,
         map.at());
+  }
+
+  private static FastenerText.Pieces pieces(MapReader map, boolean whole) {
+    List<Located<String>> unknown = new ArrayList<>();
+    return new FastenerText.Pieces(
+        figure(map, FastenerText.Pieces.COUNT, COUNT, whole, unknown),
+        figure(map, FastenerText.Pieces.THREAD, Figures.thread(), false, unknown),
+        figure(map, FastenerText.Pieces.CLASS, Figures.strength(), false, unknown),
+        figure(map, FastenerText.Pieces.HEAD, Figures.head(), false, unknown),
+        figure(map, FastenerText.Pieces.THREADS, THREADS, false, unknown),
+        figure(map, FastenerText.Pieces.REUSE, ValueReaders.yesNo(), false, unknown),
+        unknown);
   }
 
   /** A figure; where {@code unknown} stands for it, the key is added to the list. */

@@ -42,7 +42,8 @@ public final class FastenerTable {
    * The keys of a fastener that fit into a cell; those without which it is not known come first.
    */
   private static final List<String> NEEDED =
-      List.of(FastenerText.COUNT, FastenerText.THREAD, FastenerText.HEAD, TORQUE);
+      List.of(
+          FastenerText.Pieces.COUNT, FastenerText.Pieces.THREAD, FastenerText.Pieces.HEAD, TORQUE);
 
   private static final List<String> KEYS =
       Stream.of(

@@ -218,9 +218,11 @@ final class LineChain {
 
   /** Makers differ, so another size than the standard's is no fault: it is only mentioned. */
   private void acrossFlats() {
-    if (fastener.written().thread().isPresent() && fastener.written().head().isPresent()) {
+    if (fastener.written().pieces().thread().isPresent()
+        && fastener.written().pieces().head().isPresent()) {
       AcrossFlats.note(
-              fastener.written().thread().get().value(), fastener.written().head().get().value())
+              fastener.written().pieces().thread().get().value(),
+              fastener.written().pieces().head().get().value())
           .ifPresent(note -> rows.row("head", note));
     }
   }

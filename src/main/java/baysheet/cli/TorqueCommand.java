@@ -135,23 +135,21 @@ final class TorqueCommand extends Command {
   private Fastener fastener(OptionParser typed, Tightening.Stages stages, Head head) {
     Span here = new Source("the command line", "").whole();
     return new FastenerText(
-            Optional.of(new Located<>(1, here)),
-            options.thread(typed).map(it -> new Located<>(it, here)),
-            options.strength(typed).map(it -> new Located<>(it, here)),
-            Optional.of(new Located<>(head, here)),
+            new FastenerText.Pieces(
+                Optional.of(new Located<>(1, here)),
+                options.thread(typed).map(it -> new Located<>(it, here)),
+                options.strength(typed).map(it -> new Located<>(it, here)),
+                Optional.of(new Located<>(head, here)),
+                Optional.of(new Located<>(options.treatment(typed), here)),
+                Optional.empty(),
+                List.of()),
             Optional.of(new Located<>(stages, here)),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.of(new Located<>(options.treatment(typed), here)),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            options.reach(typed).map(it -> new Located<>(it, here)),
-            Optional.empty(),
+            FastenerText.Method.of(
+                Optional.empty(),
+                Optional.empty(),
+                options.reach(typed).map(it -> new Located<>(it, here))),
             List.of(),
             Optional.empty(),
-            List.of(),
             here)
         .complete(new Located<>("fastener", here))
         .orElseThrow();

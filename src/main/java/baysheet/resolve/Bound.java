@@ -99,6 +99,7 @@ public sealed interface Bound {
     private boolean isPinned() {
       return values
           .written()
+          .method()
           .lock()
           .filter(it -> it.value() == Fastener.Lock.SPLIT_PIN)
           .isPresent();

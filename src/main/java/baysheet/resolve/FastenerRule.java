@@ -143,7 +143,7 @@ final class FastenerRule {
       text = written.over(usual.get().value());
       chain.add(new Located<>("usual for " + item.item(), usual.get().at()));
     }
-    List<Located<String>> missing = text.missing().toList();
+    List<Located<String>> missing = text.pieces().missing().toList();
     if (!missing.isEmpty()) {
       problems.add(unknown(item.item(), missing));
       return Optional.empty();
@@ -198,7 +198,7 @@ final class FastenerRule {
 
   /** What an entry lacks that every fastener needs. */
   static Problem incomplete(String what, EffectiveBook.Merged merged) {
-    String lacks = merged.text().count().isEmpty() ? "count" : "torque";
+    String lacks = merged.text().pieces().count().isEmpty() ? "count" : "torque";
     return Problem.of(ProblemCode.MISSING_KEY, merged.name().at(), what + " has no " + lacks)
         .expecting("the key " + lacks + ", here or in the book under like:");
   }

@@ -32,7 +32,7 @@ public final class FolderCheck {
   }
 
   private static void whole(EffectiveBook.Key key, EffectiveBook.Merged merged, Problems problems) {
-    if (merged.text().complete(merged.name()).isEmpty() && !merged.text().isUncounted()) {
+    if (merged.text().complete(merged.name()).isEmpty() && !merged.text().pieces().isUncounted()) {
       problems.add(FastenerRule.incomplete(key.name() + " under " + key.group(), merged));
     }
     FastenerCheck.check(merged.text(), problems);

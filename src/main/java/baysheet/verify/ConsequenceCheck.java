@@ -167,7 +167,7 @@ final class ConsequenceCheck {
     ItemAt item = new ItemAt(line.fastener(), line.places().get(0));
     boolean due =
         resolved.thing(item) instanceof Bound.OfBook book
-            && book.values().written().recheck().isPresent();
+            && book.values().written().method().recheck().isPresent();
     boolean there =
         sheet.checks().stream()
             .filter(check -> check.moment() == Moment.RE_CHECK)

@@ -149,7 +149,7 @@ public final class SheetWarnings {
     return Stream.concat(
             uses.filter(use -> use.value().name().equals(tool)).map(Located::at),
             fasteners()
-                .filter(it -> it.reach().isPresent() && it.written().head().isPresent())
+                .filter(it -> it.reach().isPresent() && it.written().pieces().head().isPresent())
                 .filter(it -> ToolNames.crowFoot(head(it).value(), it.reach().get()).equals(tool))
                 .map(it -> head(it).at()))
         .findFirst();
@@ -157,13 +157,13 @@ public final class SheetWarnings {
 
   private Stream<Span> heads(Head head) {
     return fasteners()
-        .flatMap(it -> it.written().head().stream())
+        .flatMap(it -> it.written().pieces().head().stream())
         .filter(it -> it.value().equals(head))
         .map(Located::at);
   }
 
   private static Located<Head> head(Fastener fastener) {
-    return fastener.written().head().orElseThrow();
+    return fastener.written().pieces().head().orElseThrow();
   }
 
   private Stream<Fastener> fasteners() {

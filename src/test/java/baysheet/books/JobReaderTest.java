@@ -78,7 +78,7 @@ class JobReaderTest {
     assertEquals("bulletin 17 of 2024", bolt.source().value());
     Tightening.Stages torque = (Tightening.Stages) bolt.values().tightening().orElseThrow().value();
     assertEquals(Quantity.of("108", Unit.NEWTON_METRE), torque.torques().get(0).nominal());
-    assertEquals(Optional.empty(), bolt.values().count());
+    assertEquals(Optional.empty(), bolt.values().pieces().count());
     assertEquals("2417.yaml:18:3", bolt.at().toString());
   }
 

@@ -61,42 +61,45 @@ class SpecBookReaderTest {
   void aWheelNutIsReadAsWritten() {
     Fastener nut = fastener(0, "wheel-nut");
     assertEquals(5, nut.count().value());
-    assertEquals("M12x1.5", nut.written().thread().orElseThrow().value().designation());
-    assertEquals("10", nut.written().strength().orElseThrow().value().label());
-    assertEquals(new Head(Head.Form.HEX, "19 mm"), nut.written().head().orElseThrow().value());
+    assertEquals("M12x1.5", nut.written().pieces().thread().orElseThrow().value().designation());
+    assertEquals("10", nut.written().pieces().strength().orElseThrow().value().label());
+    assertEquals(
+        new Head(Head.Form.HEX, "19 mm"), nut.written().pieces().head().orElseThrow().value());
     assertEquals(
         Optional.of(Target.plain(Quantity.of("110", Unit.NEWTON_METRE))),
         stages(nut).plainTorque());
-    assertEquals(new Fastener.Order.Circle(), nut.written().order().orElseThrow().value());
+    assertEquals(new Fastener.Order.Circle(), nut.written().method().order().orElseThrow().value());
     assertEquals(
         List.of(new BigDecimal(50), new BigDecimal(100)),
-        nut.written().passes().orElseThrow().value().percents());
+        nut.written().method().passes().orElseThrow().value().percents());
     assertEquals(Treatment.DRY, nut.threads());
     assertEquals(Fastener.Moment.ON_THE_GROUND, nut.moment());
-    assertEquals(Quantity.of("80", Unit.KILOMETRE), nut.written().recheck().orElseThrow().value());
+    assertEquals(
+        Quantity.of("80", Unit.KILOMETRE), nut.written().method().recheck().orElseThrow().value());
     assertEquals("test-book.yaml:16:16", nut.written().at().toString());
   }
 
   @Test
   void whatTheBookDoesNotSayIsNotGuessed() {
     Fastener nut = fastener(0, "wheel-nut");
-    assertEquals(Optional.empty(), nut.written().reuse());
-    assertEquals(Optional.empty(), nut.written().lock());
+    assertEquals(Optional.empty(), nut.written().pieces().reuse());
+    assertEquals(Optional.empty(), nut.written().method().lock());
     assertEquals(Optional.empty(), nut.written().source());
     Fastener plug = fastener(2, "plug");
     assertEquals(new Tightening.Unknown(), plug.tightening().value());
     assertEquals(Treatment.NOT_STATED, plug.threads());
-    assertEquals(Optional.empty(), plug.written().thread());
+    assertEquals(Optional.empty(), plug.written().pieces().thread());
     assertEquals(Fastener.Moment.AT_ONCE, plug.moment());
   }
 
   @Test
   void aStakedNutIsReadAsWritten() {
     Fastener nut = fastener(1, "drive-nut");
-    assertTrue(nut.written().thread().orElseThrow().value().leftHand());
+    assertTrue(nut.written().pieces().thread().orElseThrow().value().leftHand());
     assertEquals(Quantity.of("165", Unit.POUND_FORCE_FOOT), stages(nut).torques().get(0).nominal());
-    assertEquals(Optional.of(false), nut.written().reuse().map(Located::value));
-    assertEquals(Optional.of(Fastener.Lock.STAKE), nut.written().lock().map(Located::value));
+    assertEquals(Optional.of(false), nut.written().pieces().reuse().map(Located::value));
+    assertEquals(
+        Optional.of(Fastener.Lock.STAKE), nut.written().method().lock().map(Located::value));
     assertTrue(nut.deep());
     assertEquals(List.of(new Remark(Remark.NOTE, "hold the disc")), nut.written().remarks());
   }
@@ -108,7 +111,7 @@ class SpecBookReaderTest {
     assertEquals(Quantity.of("90", Unit.NEWTON_METRE), band.low());
     assertEquals(Quantity.of("100", Unit.NEWTON_METRE), band.high());
     assertEquals(Treatment.LOCKING_COMPOUND, bolt.threads());
-    assertEquals(Optional.of(true), bolt.written().reuse().map(Located::value));
+    assertEquals(Optional.of(true), bolt.written().pieces().reuse().map(Located::value));
     assertEquals(Fastener.Moment.RIDE_HEIGHT, bolt.moment());
     assertEquals(
         Optional.of(
@@ -132,21 +135,21 @@ class SpecBookReaderTest {
   void ordersAreRowsOrPositions() {
     assertEquals(
         new Fastener.Order.Rows(List.of(5, 5)),
-        fastener(2, "head-bolt").written().order().orElseThrow().value());
+        fastener(2, "head-bolt").written().method().order().orElseThrow().value());
     assertEquals(
         new Fastener.Order.Given(List.of(2, 1, 3)),
-        fastener(2, "cover-screw").written().order().orElseThrow().value());
+        fastener(2, "cover-screw").written().method().order().orElseThrow().value());
   }
 
   @Test
   void onePassIsTheWholeTorque() {
     assertEquals(
         List.of(new BigDecimal(100)),
-        fastener(2, "pump-bolt").written().passes().orElseThrow().value().percents());
+        fastener(2, "pump-bolt").written().method().passes().orElseThrow().value().percents());
     assertEquals(new Tightening.Snug(), fastener(2, "cover-screw").tightening().value());
     assertEquals(
         Optional.of(Fastener.Lock.LOCK_WIRE),
-        fastener(2, "pump-bolt").written().lock().map(Located::value));
+        fastener(2, "pump-bolt").written().method().lock().map(Located::value));
   }
 
   @Test
@@ -159,7 +162,7 @@ class SpecBookReaderTest {
     assertEquals(
         Quantity.of("1050", Unit.MILLIMETRE), like.mass().behindFront().orElseThrow().value());
     SpecBook.Entry nut = like.fasteners().get(0).fasteners().get("wheel-nut");
-    assertEquals(Optional.empty(), nut.text().count());
+    assertEquals(Optional.empty(), nut.text().pieces().count());
     assertEquals(Optional.empty(), nut.text().complete(nut.name()));
     Fastener whole = nut.text().over(text(0, "wheel-nut")).complete(nut.name()).orElseThrow();
     assertEquals(5, whole.count().value());

@@ -126,8 +126,8 @@ class DemoPlausibleTest {
   private static Plausibility compared(FastenerText text) {
     return TorquePlausibility.of(
         text.tightening().orElseThrow().value(),
-        text.thread().map(Located::value),
-        text.strength().map(Located::value),
-        text.threads().map(Located::value).orElse(Treatment.NOT_STATED));
+        text.pieces().thread().map(Located::value),
+        text.pieces().strength().map(Located::value),
+        text.pieces().threads().map(Located::value).orElse(Treatment.NOT_STATED));
   }
 }

@@ -97,7 +97,7 @@ class FastenerValuesTest {
     ShopTexts shop = usually("order: circle, final: on-the-ground");
     Bound.OfBook bolt = bolt(shop);
     assertEquals(Fastener.Moment.ON_THE_GROUND, bolt.values().moment());
-    assertTrue(bolt.values().written().order().isPresent());
+    assertTrue(bolt.values().written().method().order().isPresent());
     assertEquals("95 N·m", torque(bolt));
     assertTrue(chain(bolt).endsWith("usual for arm-bolt catalogue/own.yaml:2:56"), chain(bolt));
     ShopTexts written = shop.replacing(BOOK, "torque: 95 N·m", "torque: 95 N·m, final: at-once");
@@ -271,7 +271,7 @@ class FastenerValuesTest {
         List.of("arm-front-bolt", "arm-rear-bolt", "damper-lower-bolt", "axle-bush-bolt")) {
       assertEquals(
           Optional.of(Fastener.Moment.RIDE_HEIGHT),
-          items.get(bolt).usual().flatMap(it -> it.value().moment()).map(Located::value),
+          items.get(bolt).usual().flatMap(it -> it.value().method().moment()).map(Located::value),
           bolt);
     }
   }

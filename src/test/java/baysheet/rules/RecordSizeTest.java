@@ -23,7 +23,6 @@ class RecordSizeTest {
       new TreeMap<>(
           Map.ofEntries(
               Map.entry("StepText", 15),
-              Map.entry("FastenerText", 18),
               Map.entry("TorqueLineText", 24),
               Map.entry("SheetText", 27)));
 

@@ -24,7 +24,8 @@ final class SequenceLetters {
   /** The positions in the order in which they are tightened; empty where none is given. */
   static List<Integer> positions(Fastener fastener) {
     int count = fastener.count().value();
-    Optional<Fastener.Order> order = fastener.written().order().map(written -> written.value());
+    Optional<Fastener.Order> order =
+        fastener.written().method().order().map(written -> written.value());
     if (order.isEmpty() || count < 2) {
       return List.of();
     }
@@ -57,7 +58,7 @@ final class SequenceLetters {
   }
 
   private static Arrangement arrangement(Fastener fastener) {
-    Fastener.Order order = fastener.written().order().orElseThrow().value();
+    Fastener.Order order = fastener.written().method().order().orElseThrow().value();
     if (order instanceof Fastener.Order.Rows) {
       return Arrangement.ROWS;
     }
@@ -70,6 +71,7 @@ final class SequenceLetters {
     List<Integer> rows = new ArrayList<>();
     fastener
         .written()
+        .method()
         .order()
         .map(written -> written.value())
         .filter(Fastener.Order.Rows.class::isInstance)

@@ -90,7 +90,7 @@ public final class SocketNeeds {
   }
 
   private static Kind kind(Fastener fastener, WrenchSelection selection, SocketChoice socket) {
-    Head head = fastener.written().head().map(Located::value).orElseThrow();
+    Head head = fastener.written().pieces().head().map(Located::value).orElseThrow();
     boolean deep = fastener.deep() && selection.reach().isEmpty();
     return new Kind(head, socket, deep, selection.reach());
   }

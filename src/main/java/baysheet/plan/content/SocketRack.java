@@ -38,7 +38,7 @@ public final class SocketRack {
   SocketRack(Shop shop, Fastener fastener, boolean seized, boolean impact) {
     this.shop = shop;
     this.fastener = fastener;
-    this.head = fastener.written().head().map(Located::value);
+    this.head = fastener.written().pieces().head().map(Located::value);
     this.force = seized || impact;
     this.impact = impact;
     this.fitting = fitting();

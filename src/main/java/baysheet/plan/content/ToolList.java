@@ -124,10 +124,11 @@ public final class ToolList {
         }
       }
       Fastener fastener = fastener(line);
-      if (fastener.written().head().isPresent() && fastener.reach().isPresent()) {
+      if (fastener.written().pieces().head().isPresent() && fastener.reach().isPresent()) {
         // It stands between wrench and nut, by the nut's size and the length the book gives.
         names.add(
-            ToolNames.crowFoot(fastener.written().head().get().value(), fastener.reach().get()));
+            ToolNames.crowFoot(
+                fastener.written().pieces().head().get().value(), fastener.reach().get()));
       }
       names.addAll(selected.selection().adapters());
     }

@@ -74,9 +74,9 @@ final class TorqueRowBuilder {
         fastener.count().value(),
         kind(),
         new TorqueLine.Hardware(
-            fastener.written().thread().map(thread -> thread.value().designation()),
-            fastener.written().strength().map(strength -> strength.value().label()),
-            fastener.written().head().map(Located::value),
+            fastener.written().pieces().thread().map(thread -> thread.value().designation()),
+            fastener.written().pieces().strength().map(strength -> strength.value().label()),
+            fastener.written().pieces().head().map(Located::value),
             sockets.of(items)),
         new TorqueLine.Method(
             stages,
@@ -87,13 +87,13 @@ final class TorqueRowBuilder {
         new TorqueLine.Refitting(
             fastener.threads(),
             reuse(),
-            fastener.written().lock().map(Located::value),
+            fastener.written().method().lock().map(Located::value),
             fastener.written().remarks()),
         new TorqueLine.Visits(
             moment,
             twoVisits && fastener.moment() == Fastener.Moment.RIDE_HEIGHT,
             twoVisits,
-            fastener.written().recheck().map(Located::value)),
+            fastener.written().method().recheck().map(Located::value)),
         new TorqueLine.Origin(
             thing.source(),
             thing.overridden(),
@@ -114,6 +114,7 @@ final class TorqueRowBuilder {
   private TorqueLine.Reuse reuse() {
     return fastener
         .written()
+        .pieces()
         .reuse()
         .map(reuse -> reuse.value() ? TorqueLine.Reuse.AGAIN : TorqueLine.Reuse.NEW)
         .orElse(TorqueLine.Reuse.NOT_STATED);
@@ -278,8 +279,8 @@ final class TorqueRowBuilder {
                 Friction.warning(
                     fastener.threads(),
                     it,
-                    fastener.written().thread().map(Located::value),
-                    fastener.written().strength().map(Located::value)))
+                    fastener.written().pieces().thread().map(Located::value),
+                    fastener.written().pieces().strength().map(Located::value)))
         .map(Statement.Written::new);
   }
 }

@@ -64,9 +64,10 @@ public final class WrenchSelector {
 
   /** The rounds in which a set is tightened: the book's own, or the usual ones. */
   static TighteningPasses passes(Fastener fastener) {
-    boolean ordered = fastener.written().order().isPresent();
+    boolean ordered = fastener.written().method().order().isPresent();
     return fastener
         .written()
+        .method()
         .passes()
         .map(Located::value)
         .orElseGet(
@@ -102,7 +103,7 @@ public final class WrenchSelector {
       List<WrenchChoice> stages = doubtful ? List.of() : torques.stream().map(this::stage).toList();
       Optional<Setting> last = last(stages);
       Optional<SocketChoice> socket =
-          fastener.written().head().map(head -> rack.socket(last.map(Setting::wrench)));
+          fastener.written().pieces().head().map(head -> rack.socket(last.map(Setting::wrench)));
       for (int i = 0; i < stages.size(); i++) {
         Quantity torque = torques.get(i).nominal();
         stages.get(i).setting().ifPresent(set -> joined(set.wrench(), torque, socket));
