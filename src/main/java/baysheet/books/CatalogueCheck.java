@@ -21,11 +21,6 @@ public final class CatalogueCheck {
     this.problems = problems;
   }
 
-  /** Reports every name of the catalogue that nothing has; the whole of it is the shop's own. */
-  public static void check(ShopFolder folder, Problems problems) {
-    check(folder, Set.of(), problems);
-  }
-
   /**
    * Reports every name of the catalogue that nothing has.
    *

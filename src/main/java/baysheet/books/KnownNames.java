@@ -141,22 +141,15 @@ public final class KnownNames {
 
   private void add(Procedure procedure) {
     names.get(ReferenceSort.PROCEDURE).add(procedure.name().value());
-    procedure
-        .needs()
-        .parts()
-        .forEach(part -> names.get(ReferenceSort.PART).add(part.name().value()));
+    for (Procedure.Part part : procedure.needs().parts()) {
+      names.get(ReferenceSort.PART).add(part.name().value());
+    }
     procedure.serves().ifPresent(role -> names.get(ReferenceSort.ROLE).add(role.value()));
-    procedure.order().behind().forEach(access -> roles.add(access.value().procedure()));
-    procedure
-        .blocks()
-        .steps()
-        .flatMap(it -> it.touched().items())
-        .forEach(it -> names.get(ReferenceSort.FASTENER).add(it.value()));
-    procedure
-        .blocks()
-        .steps()
-        .flatMap(it -> it.touched().items())
-        .forEach(it -> asked.add(it.value()));
+    procedure.behind().forEach(access -> roles.add(access.value().procedure()));
+    for (Step step : procedure.blocks().steps().toList()) {
+      step.touched().items().map(Located::value).forEach(asked::add);
+      step.touched().items().map(Located::value).forEach(names.get(ReferenceSort.FASTENER)::add);
+    }
   }
 
   /** The names of a sort, in alphabetical order. */
@@ -251,11 +244,9 @@ public final class KnownNames {
         .flatMap(part -> part.renews().stream())
         .forEach(it -> open.remove(Step.withoutPlace(it.value())));
     Set<String> off = new TreeSet<>();
-    procedure
-        .blocks()
-        .steps()
-        .flatMap(step -> step.touched().undo().stream())
-        .forEach(it -> off.add(it.value()));
+    for (Step step : procedure.blocks().steps().toList()) {
+      step.touched().undo().forEach(it -> off.add(it.value()));
+    }
     for (Procedure.Part part : procedure.needs().parts()) {
       String words = part.name().value().toLowerCase(Locale.ROOT);
       List<String> items = new ArrayList<>(open.keySet());

@@ -119,6 +119,11 @@ public enum Place {
     return OUTWARD.get(this);
   }
 
+  /** Whether one of the two is part of the other: work at one can concern the other. */
+  public boolean meets(Place other) {
+    return outward().contains(other) || other.outward().contains(this);
+  }
+
   private List<Place> widening() {
     Stream<Place> around = Stream.of(axle(), side()).flatMap(Optional::stream);
     return Stream.concat(Stream.concat(Stream.of(this), around), Stream.of(VEHICLE))

@@ -14,6 +14,9 @@ import java.util.stream.Stream;
  * @param serves the access that this procedure provides under another name, where the bay decides
  *     which of several does
  * @param applicability which vehicles and places it is for
+ * @param behind access: opened before and closed after this one
+ * @param after procedures that this one follows where both are in a job
+ * @param before procedures that this one precedes where both are in a job
  */
 public record Procedure(
     Located<String> name,
@@ -22,11 +25,16 @@ public record Procedure(
     Optional<Located<String>> serves,
     Applicability applicability,
     Needs needs,
-    Order order,
+    List<Located<Access>> behind,
+    List<Located<String>> after,
+    List<Located<String>> before,
     Blocks blocks,
     List<Check> checks,
     Span span) {
   public Procedure {
+    behind = List.copyOf(behind);
+    after = List.copyOf(after);
+    before = List.copyOf(before);
     checks = List.copyOf(checks);
   }
 
@@ -45,22 +53,6 @@ public record Procedure(
       qualifications = List.copyOf(qualifications);
       uses = List.copyOf(uses);
       parts = List.copyOf(parts);
-    }
-  }
-
-  /**
-   * How it goes with others.
-   *
-   * @param behind access: opened before and closed after this one
-   * @param after procedures that this one follows where both are in a job
-   * @param before procedures that this one precedes where both are in a job
-   */
-  public record Order(
-      List<Located<Access>> behind, List<Located<String>> after, List<Located<String>> before) {
-    public Order {
-      behind = List.copyOf(behind);
-      after = List.copyOf(after);
-      before = List.copyOf(before);
     }
   }
 

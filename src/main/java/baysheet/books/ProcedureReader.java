@@ -71,10 +71,9 @@ public final class ProcedureReader {
                 once(map, "qualification", ValueReaders.name()),
                 once(map, "uses", StepReader.USE),
                 values(map, "parts", PART)),
-            new Procedure.Order(
-                once(map, "behind", ACCESS),
-                once(map, "after", ValueReaders.name()),
-                once(map, "before", ValueReaders.name())),
+            once(map, "behind", ACCESS),
+            once(map, "after", ValueReaders.name()),
+            once(map, "before", ValueReaders.name()),
             new Procedure.Blocks(
                 values(map, "open", StepReader.STEP),
                 values(map, "work", StepReader.STEP),
@@ -115,10 +114,10 @@ public final class ProcedureReader {
       problems.add(Sentences.noSteps(procedure.name().at()));
     }
     Stream<Located<String>> behind =
-        procedure.order().behind().stream().map(access -> access.map(Procedure.Access::procedure));
+        procedure.behind().stream().map(access -> access.map(Procedure.Access::procedure));
     notItself(procedure, "behind", behind, problems);
-    notItself(procedure, "after", procedure.order().after().stream(), problems);
-    notItself(procedure, "before", procedure.order().before().stream(), problems);
+    notItself(procedure, "after", procedure.after().stream(), problems);
+    notItself(procedure, "before", procedure.before().stream(), problems);
     Stream<Located<String>> instead =
         procedure.applicability().notWith().stream().flatMap(it -> it.procedure().stream());
     notItself(procedure, "not-with", instead, problems);

@@ -236,17 +236,14 @@ final class Sentences {
 
   static Problem slackenedOrRemoved(Located<String> item, boolean slackens) {
     String what = quoted(Step.withoutPlace(item.value()));
-    return slackens
-        ? Problem.of(
-                ProblemCode.SLACKENED_OR_REMOVED,
-                item.at(),
-                "the sentence removes " + what + ", and slacken says that it stays in its place")
-            .expecting("undo: for what comes off, slacken: for what stays in its place")
-        : Problem.of(
-                ProblemCode.SLACKENED_OR_REMOVED,
-                item.at(),
-                "the sentence slackens " + what + ", and undo says that it comes off")
-            .expecting("slacken: for what stays in its place, undo: for what comes off");
+    String said =
+        slackens
+            ? "removes " + what + ", and slacken says that it stays in its place"
+            : "slackens " + what + ", and undo says that it comes off";
+    String off = "undo: for what comes off";
+    String stays = "slacken: for what stays in its place";
+    return Problem.of(ProblemCode.SLACKENED_OR_REMOVED, item.at(), "the sentence " + said)
+        .expecting(slackens ? off + ", " + stays : stays + ", " + off);
   }
 
   static Problem undoneAndSlackened(Located<String> item) {

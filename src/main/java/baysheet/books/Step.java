@@ -13,6 +13,9 @@ import java.util.stream.Stream;
  * @param text one verb-first sentence
  * @param hold whether work stops here until a second person has looked
  * @param back the wording for putting back what this step took off
+ * @param moment when it is done, where the block alone does not say
+ * @param heights at which heights of the vehicle it can be done; none where kind and place say it
+ * @param onlyIn kinds of lift, one of which the bay must have; any bay where it names none
  * @param measure figures that are taken here and written down, a line for each
  */
 public record Step(
@@ -22,10 +25,14 @@ public record Step(
     Teaching teaching,
     boolean hold,
     Optional<Located<String>> back,
-    When when,
+    Optional<Located<Moment>> moment,
+    List<Located<Height>> heights,
+    List<Located<String>> onlyIn,
     List<Located<String>> measure,
     Span at) {
   public Step {
+    heights = List.copyOf(heights);
+    onlyIn = List.copyOf(onlyIn);
     measure = List.copyOf(measure);
   }
 
@@ -108,26 +115,9 @@ public record Step(
     }
   }
 
-  /**
-   * When it can be done.
-   *
-   * @param moment where the block alone does not say
-   * @param heights of the vehicle; none where kind and place say it
-   * @param onlyIn kinds of lift, one of which the bay must have; any bay where it names none
-   */
-  public record When(
-      Optional<Located<Moment>> moment,
-      List<Located<Height>> heights,
-      List<Located<String>> onlyIn) {
-    public When {
-      heights = List.copyOf(heights);
-      onlyIn = List.copyOf(onlyIn);
-    }
-
-    /** Whether it is done in a bay. */
-    public boolean isFor(Bay bay) {
-      return onlyIn.isEmpty() || onlyIn.stream().anyMatch(it -> bay.isOf(it.value()));
-    }
+  /** Whether it is done in a bay. */
+  public boolean isFor(Bay bay) {
+    return onlyIn.isEmpty() || onlyIn.stream().anyMatch(it -> bay.isOf(it.value()));
   }
 
   /** Whether it only turns back an item, without its place. */

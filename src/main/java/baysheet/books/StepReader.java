@@ -54,10 +54,9 @@ final class StepReader {
                 map.listOrOne("if-stuck", ValueReaders.text())),
             map.yesNo("hold", false),
             map.optional("back", ValueReaders.text()),
-            new Step.When(
-                map.optional("moment", Words.moment()),
-                Words.once(map.listOrOne("height", Words.height()), map.problems()),
-                Words.once(map.listOrOne("only-in", ValueReaders.text()), map.problems())),
+            map.optional("moment", Words.moment()),
+            Words.once(map.listOrOne("height", Words.height()), map.problems()),
+            Words.once(map.listOrOne("only-in", ValueReaders.text()), map.problems()),
             map.listOrOne("measure", ValueReaders.text()),
             map.at());
     return map.build(() -> step);

@@ -87,10 +87,6 @@ public record FolderListing(List<Path> files, List<Path> unread, boolean listed)
   }
 
   /** What a path that is no readable regular file is; empty where it is one. */
-  static Optional<Problem> unfit(Path file) {
-    return unfit(file, Files::isReadable);
-  }
-
   private static Optional<Problem> unfit(Path file, Predicate<Path> readable) {
     if (!Files.isRegularFile(file)) {
       return Optional.of(

@@ -103,7 +103,7 @@ final class AccessRule {
 
   private void open(TaskId id) {
     path.addLast(id);
-    for (Located<Procedure.Access> access : procedure(id).order().behind()) {
+    for (Located<Procedure.Access> access : procedure(id).behind()) {
       Place from = access.value().place().orElse(id.place());
       String name = access.value().procedure();
       for (TaskId next : tasks(name, serving(name), from, access)) {
@@ -129,7 +129,7 @@ final class AccessRule {
 
   /** Whether the access of a task has not been looked at yet. */
   private boolean fresh(TaskId id) {
-    return found.get(id).isEmpty() && !procedure(id).order().behind().isEmpty();
+    return found.get(id).isEmpty() && !procedure(id).behind().isEmpty();
   }
 
   private Problem loop(TaskId again, Located<?> access) {
@@ -156,7 +156,7 @@ final class AccessRule {
   /** Where a procedure says that it is behind another one, by its name or by its role. */
   private Span behind(TaskId id, TaskId access) {
     Optional<String> role = procedure(access).serves().map(Located::value);
-    return procedure(id).order().behind().stream()
+    return procedure(id).behind().stream()
         .filter(
             it ->
                 it.value().procedure().equals(access.procedure())

@@ -56,13 +56,10 @@ final class NameRule {
   }
 
   void check(Procedure procedure) {
-    procedure
-        .order()
-        .behind()
-        .forEach(access -> procedure(access.map(Procedure.Access::procedure)));
+    procedure.behind().forEach(access -> procedure(access.map(Procedure.Access::procedure)));
     procedure.serves().ifPresent(role -> known.role(role, problems));
-    procedure.order().after().forEach(this::procedure);
-    procedure.order().before().forEach(this::procedure);
+    procedure.after().forEach(this::procedure);
+    procedure.before().forEach(this::procedure);
     procedure.needs().uses().forEach(use -> known.tool(use, problems));
     procedure.needs().parts().stream().flatMap(part -> part.renews().stream()).forEach(this::item);
     known.renewal(procedure, problems);
@@ -97,8 +94,7 @@ final class NameRule {
 
   private void check(Step step) {
     step.touched().items().forEach(this::item);
-    step.when()
-        .onlyIn()
+    step.onlyIn()
         .forEach(
             bay ->
                 known.check(

@@ -30,9 +30,4 @@ final class PlaceRule {
   private static List<Place> all(Place from, Place first, Place second) {
     return from == Place.ENGINE ? List.of() : List.of(first, second);
   }
-
-  /** Whether work at one place can concern the other. */
-  static boolean overlap(Place a, Place b) {
-    return a == b || a.outward().contains(b) || b.outward().contains(a);
-  }
 }

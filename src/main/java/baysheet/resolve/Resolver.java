@@ -167,7 +167,7 @@ public final class Resolver {
   private static boolean isNeeded(BoundStep step, Set<ItemAt> left, Bay bay) {
     boolean isThere =
         step.step().touched().takesAway().isEmpty() || !Collections.disjoint(step.ends(), left);
-    return isThere && step.step().when().isFor(bay);
+    return isThere && step.step().isFor(bay);
   }
 
   private static Problem nothingToDo(ItemRule.Asking asking) {
@@ -207,12 +207,12 @@ public final class Resolver {
     for (TaskId other : access.keySet()) {
       Procedure own = folder.procedures().get(id.procedure());
       Procedure its = folder.procedures().get(other.procedure());
-      boolean follows = names(own.order().after(), its);
-      boolean precedes = names(its.order().before(), own);
+      boolean follows = names(own.after(), its);
+      boolean precedes = names(its.before(), own);
       if (!other.equals(id)
           && (follows || precedes)
           && !liesBehind(id, other, access)
-          && PlaceRule.overlap(id.place(), other.place())) {
+          && id.place().meets(other.place())) {
         after.add(other);
       }
     }

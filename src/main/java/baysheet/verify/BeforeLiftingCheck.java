@@ -56,7 +56,7 @@ final class BeforeLiftingCheck {
         && written
             .at()
             .in(task(step).procedure())
-            .flatMap(one -> one.when().moment().map(Located::value))
+            .flatMap(one -> one.moment().map(Located::value))
             .equals(Optional.of(Moment.BEFORE_LIFTING));
   }
 

@@ -180,11 +180,7 @@ final class CheckOrderRule {
 
   private boolean isOffAt(Sheet.SheetStep check, Catalogue.CheckStep step, ItemAt item) {
     return isOff(step, item)
-        && check.places().stream().anyMatch(place -> meet(place, item.place()));
-  }
-
-  private static boolean meet(Place one, Place other) {
-    return one == other || one.outward().contains(other) || other.outward().contains(one);
+        && check.places().stream().anyMatch(place -> place.meets(item.place()));
   }
 
   private boolean isOff(Catalogue.CheckStep check, ItemAt item) {
@@ -332,7 +328,6 @@ final class CheckOrderRule {
 
   private static boolean isLate(BoundStep step) {
     return step.step()
-        .when()
         .moment()
         .filter(moment -> moment.value().compareTo(Moment.ON_THE_GROUND) >= 0)
         .isPresent();

@@ -153,7 +153,7 @@ final class HeightCheck {
       StepSource.WrittenAt at =
           StepSource.WrittenAt.of(task.procedure(), Sheet.Phase.OPEN, opening.step());
       boolean there = printed.written(at, task.id()).stream().anyMatch(one -> one.n() > step.n());
-      if (behind && opening.step().when().moment().isEmpty() && there) {
+      if (behind && opening.step().moment().isEmpty() && there) {
         untested.add(at);
       }
       behind |= !heights.supports(opening.undo()).isEmpty();

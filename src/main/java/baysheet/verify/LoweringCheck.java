@@ -92,7 +92,7 @@ final class LoweringCheck {
     Task task = resolved.tasks().get(new TaskId(step.procedure(), step.places().get(0)));
     return task != null
         && WrittenSteps.of(step, Map.of(step.procedure(), task.procedure()))
-            .flatMap(written -> written.when().moment())
+            .flatMap(written -> written.moment())
             .filter(moment -> moment.value() == Moment.ON_THE_GROUND)
             .isPresent();
   }

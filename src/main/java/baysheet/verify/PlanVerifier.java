@@ -187,7 +187,7 @@ public final class PlanVerifier {
   private Optional<Moment> moment(Sheet.SheetStep step, Place place) {
     Procedure procedure = task(step, place).procedure();
     return WrittenSteps.of(step, Map.of(step.procedure(), procedure))
-        .flatMap(written -> written.when().moment().map(Located::value));
+        .flatMap(written -> written.moment().map(Located::value));
   }
 
   /** A step's moment is the state in which the vehicle is when the sequence comes to it. */

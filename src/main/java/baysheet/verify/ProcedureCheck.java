@@ -67,7 +67,7 @@ final class ProcedureCheck {
         continue;
       }
       int n = found.get().n();
-      if (step.step().when().moment().isEmpty()) {
+      if (step.step().moment().isEmpty()) {
         if (n < last) {
           faults.add("step " + n + " comes before step " + last + ", which is written first");
         }
@@ -152,13 +152,12 @@ final class ProcedureCheck {
             .map(BoundStep::step)
             .toList();
     for (Step step : task.procedure().blocks().steps().toList()) {
-      if (!step.when().onlyIn().isEmpty()
-          && step.when().isFor(resolved.bay()) != bound.contains(step)) {
+      if (!step.onlyIn().isEmpty() && step.isFor(resolved.bay()) != bound.contains(step)) {
         faults.add("\"" + step.text().value() + "\" is for another lift, or missing");
       }
       for (Located<String> item : step.touched().takesAway()) {
         printed.steps().stream()
-            .filter(it -> !bound.contains(step) && step.when().isFor(resolved.bay()))
+            .filter(it -> !bound.contains(step) && step.isFor(resolved.bay()))
             .filter(it -> leaves(it, Step.withoutPlace(item.value())))
             .forEach(
                 it ->
@@ -198,7 +197,7 @@ final class ProcedureCheck {
   }
 
   private static Optional<Moment> moment(Step step) {
-    return step.when().moment().map(Located::value);
+    return step.moment().map(Located::value);
   }
 
   /** What is only disturbed has no item to go back on: its `back` has to be there as a step. */

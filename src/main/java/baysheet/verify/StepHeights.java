@@ -116,9 +116,7 @@ final class StepHeights {
   /** The heights that the procedure itself gives for a step or for what it puts back. */
   private Set<Height> ownHeights(Sheet.SheetStep step) {
     return inBay(
-        origin(step).stream()
-            .flatMap(one -> one.step().when().heights().stream())
-            .map(Located::value));
+        origin(step).stream().flatMap(one -> one.step().heights().stream()).map(Located::value));
   }
 
   /** The step of the procedure that this one is, or what it puts back was taken off by. */
@@ -151,7 +149,7 @@ final class StepHeights {
   private Optional<Moment> ownMoment(Sheet.SheetStep step) {
     return writtenAt(step)
         .flatMap(at -> bound(step, at))
-        .flatMap(one -> one.step().when().moment())
+        .flatMap(one -> one.step().moment())
         .map(Located::value);
   }
 

@@ -250,7 +250,7 @@ final class TriggerIndex {
   /** Whether a step is written for a moment after the vehicle is down. */
   boolean waits(Sheet.SheetStep step) {
     return WrittenSteps.of(step, procedures).stream()
-        .flatMap(one -> one.when().moment().stream())
+        .flatMap(one -> one.moment().stream())
         .anyMatch(moment -> moment.value().compareTo(Moment.ON_THE_GROUND) >= 0);
   }
 

@@ -11,6 +11,7 @@ import baysheet.torque.Treatment;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 class CatalogueReaderTest {
@@ -170,7 +171,7 @@ class CatalogueReaderTest {
 
   private static List<String> checked(Catalogue catalogue, List<SpecBook> books) {
     Problems problems = new Problems();
-    CatalogueCheck.check(Shelf.folder(catalogue, books), problems);
+    CatalogueCheck.check(Shelf.folder(catalogue, books), Set.of(), problems);
     return problems.all().stream().map(problem -> problem.code().word()).toList();
   }
 

@@ -26,9 +26,9 @@ class ProcedureReaderTest {
         List.of(
             new Procedure.Access("wheel-off", Optional.empty()),
             new Procedure.Access("raise", Optional.of(Place.FRONT))),
-        values(WHOLE.order().behind()));
-    assertEquals(List.of("undertray"), values(WHOLE.order().after()));
-    assertEquals(List.of("brake-fluid"), values(WHOLE.order().before()));
+        values(WHOLE.behind()));
+    assertEquals(List.of("undertray"), values(WHOLE.after()));
+    assertEquals(List.of("brake-fluid"), values(WHOLE.before()));
     assertEquals(
         List.of(
             new Procedure.Use("wire brush", false),
@@ -57,7 +57,7 @@ class ProcedureReaderTest {
     assertEquals(Optional.of("the bolt turns by hand"), step.teaching().good().map(Located::value));
     assertTrue(step.hold());
     assertEquals(Optional.of("Fit a new pinch bolt"), step.back().map(Located::value));
-    assertEquals(Optional.of(Moment.RAISED), step.when().moment().map(Located::value));
+    assertEquals(Optional.of(Moment.RAISED), step.moment().map(Located::value));
     assertEquals("test-arm.yaml:17:5", step.at().toString());
   }
 

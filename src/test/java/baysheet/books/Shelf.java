@@ -46,7 +46,7 @@ final class Shelf {
 
   private static Optional<Catalogue> catalogue(Node node, Problems problems) {
     Optional<Catalogue> catalogue = CatalogueReader.read(node, problems);
-    catalogue.ifPresent(it -> CatalogueCheck.check(folder(it, List.of()), problems));
+    catalogue.ifPresent(it -> CatalogueCheck.check(folder(it, List.of()), Set.of(), problems));
     return catalogue;
   }
 

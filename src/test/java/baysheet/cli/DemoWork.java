@@ -59,7 +59,7 @@ final class DemoWork {
   }
 
   static Optional<Moment> moment(Step step) {
-    return step.when().moment().map(Located::value);
+    return step.moment().map(Located::value);
   }
 
   /** The first step of a procedure, or of a check. */

@@ -112,7 +112,7 @@ class WorksOnPaperTest {
   private static List<Procedure> works() {
     Set<String> access =
         SHOP.procedures().values().stream()
-            .flatMap(it -> it.order().behind().stream().map(each -> each.value().procedure()))
+            .flatMap(it -> it.behind().stream().map(each -> each.value().procedure()))
             .collect(Collectors.toSet());
     return SHOP.procedures().values().stream()
         .filter(it -> it.serves().isEmpty() && !access.contains(it.name().value()))

@@ -31,6 +31,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 
@@ -135,7 +136,7 @@ public final class ShopTexts {
     Catalogue catalogue = catalogue(problems);
     faultless(problems);
     ShopFolder folder = new ShopFolder(shop.orElseThrow(), books, procedures, catalogue, NONE);
-    CatalogueCheck.check(folder, problems);
+    CatalogueCheck.check(folder, Set.of(), problems);
     faultless(problems);
     return folder;
   }

@@ -142,8 +142,7 @@ public final class Cautions {
       Stream.of(task.open(), task.work(), task.close())
           .flatMap(List::stream)
           .map(BoundStep::step)
-          .filter(
-              step -> step.when().moment().filter(at -> at.value() == EVENING_BEFORE).isPresent())
+          .filter(step -> step.moment().filter(at -> at.value() == EVENING_BEFORE).isPresent())
           .forEach(step -> step.demands().hazards().forEach(hazard -> hazards.add(hazard.value())));
     }
     return hazards;

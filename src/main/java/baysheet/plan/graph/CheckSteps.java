@@ -245,17 +245,13 @@ final class CheckSteps {
     List<Integer> nodes = new ArrayList<>();
     for (int node = 0; node < chains.drafts().size(); node++) {
       for (ItemAt item : items.apply(drafts.get(node))) {
-        if (meet(item.place(), place) && isOff(check, item)) {
+        if (item.place().meets(place) && isOff(check, item)) {
           nodes.add(node);
           break;
         }
       }
     }
     return nodes;
-  }
-
-  private static boolean meet(Place one, Place other) {
-    return one == other || one.outward().contains(other) || other.outward().contains(one);
   }
 
   /** Nodes, and all that come before them. */

@@ -101,7 +101,7 @@ record HeightNeeds(Set<Height> bay, List<Need> steps, Set<ItemAt> jacked) {
   /** Where what a step took off or set up is put back: where it was done, if the step says so. */
   static Set<Height> putBack(Resolved resolved, BoundStep step) {
     Set<Height> heights = EnumSet.noneOf(Height.class);
-    step.step().when().heights().forEach(height -> heights.add(height.value()));
+    step.step().heights().forEach(height -> heights.add(height.value()));
     return heights.isEmpty() && isInside(resolved, step) ? EnumSet.of(Height.GROUND) : heights;
   }
 

@@ -29,7 +29,7 @@ public final class HeightRule {
   }
 
   private static Optional<Problem> raisedWithSomebodyIn(BoundStep step) {
-    return step.step().when().heights().stream()
+    return step.step().heights().stream()
         .filter(at -> at.value() == Height.WORKING || at.value() == Height.STANDS)
         .findFirst()
         .map(at -> Sentences.insideRaised(at.value(), at.at()));

@@ -83,8 +83,8 @@ public record PlannedStep(
             step.teaching().good().map(Located::value).map(Statement.Written::new),
             values(step.teaching().ifStuck())),
         step.hold(),
-        step.when().moment().map(Located::value),
-        Set.copyOf(values(step.when().heights())),
+        step.moment().map(Located::value),
+        Set.copyOf(values(step.heights())),
         values(step.measure()).stream().<Statement>map(Statement.Written::new).toList(),
         bound.absent().stream().<Detail>map(Detail.Absent::new).toList());
   }

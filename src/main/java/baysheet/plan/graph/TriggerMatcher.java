@@ -81,10 +81,6 @@ public final class TriggerMatcher {
       lines.computeIfAbsent(name, key -> new BitSet()).set(line);
     }
 
-    boolean has(String name) {
-      return lines.containsKey(name);
-    }
-
     /**
      * Leaves of {@code found} what has one of the names asked for; all of it where none is. Whether
      * anything is left.
