@@ -4,7 +4,6 @@ import baysheet.report.Located;
 import baysheet.report.Problems;
 import baysheet.torque.Quantity;
 import baysheet.yaml.Entry;
-import baysheet.yaml.Keyed;
 import baysheet.yaml.MapReader;
 import baysheet.yaml.Mapping;
 import baysheet.yaml.Node;
@@ -18,6 +17,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
@@ -33,7 +33,7 @@ public final class JobReader {
   private static final String WORK = "work";
 
   private static final ValueReader<Job> JOB = ValueReaders.record("a job", JobReader::job);
-  private static final ValueReader<Replacement> REPLACEMENT =
+  private static final ValueReader<Function<Located<Job.Work>, Job.Replacement>> REPLACEMENT =
       ValueReaders.record("an override", JobReader::replacement);
 
   private static final ValueReader<Job.Carried> CARRIED =
@@ -197,30 +197,25 @@ public final class JobReader {
     return ValueReaders.listOrOne(ValueReaders.value(PlaceText::work)).read(node, problems);
   }
 
-  /** The values of an override, before the fastener and the place that its key names. */
-  private record Replacement(FastenerText values, Located<String> source) {}
-
-  private static Optional<Replacement> replacement(MapReader map) {
+  /** An override that wants its key, for the fastener and the place. */
+  private static Optional<Function<Located<Job.Work>, Job.Replacement>> replacement(MapReader map) {
     Optional<Located<String>> source = map.required("source", ValueReaders.text());
     FastenerText values = FastenerReader.text(map, false);
     FastenerCheck.check(values, map.problems());
-    return map.build(() -> new Replacement(values, source.get()));
+    return map.build(
+        () ->
+            key ->
+                new Job.Replacement(
+                    key.map(Job.Work::procedure),
+                    key.value().place(),
+                    values,
+                    source.get(),
+                    key.at()));
   }
 
   private static List<Job.Replacement> overrides(MapReader map) {
     return map.entries("override", PlaceText::work, REPLACEMENT).stream()
-        .map(JobReader::joined)
+        .map(entry -> entry.value().value().apply(entry.key()))
         .toList();
-  }
-
-  private static Job.Replacement joined(Keyed<Job.Work, Replacement> entry) {
-    Job.Work named = entry.key().value();
-    Replacement replacement = entry.value().value();
-    return new Job.Replacement(
-        entry.key().map(Job.Work::procedure),
-        named.place(),
-        replacement.values(),
-        replacement.source(),
-        entry.key().at());
   }
 }

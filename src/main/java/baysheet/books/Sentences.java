@@ -74,15 +74,11 @@ final class Sentences {
   }
 
   static <T> ParseOutcome<T> notARevision(String text) {
-    return ParseOutcome.bad(
-        ProblemCode.BAD_VALUE,
-        quoted(text) + " is not a revision",
-        "one capital letter, such as A");
+    return ParseOutcome.bad(quoted(text) + " is not a revision", "one capital letter, such as A");
   }
 
   static <T> ParseOutcome<T> notAVin(String text) {
     return ParseOutcome.bad(
-        ProblemCode.BAD_VALUE,
         quoted(text) + " is not a vehicle identification number",
         "17 figures and capital letters without I, O and Q, such as ZZ9AA1B2C3D456789");
   }
@@ -95,23 +91,19 @@ final class Sentences {
 
   static <T> ParseOutcome<T> notYears(String text) {
     return ParseOutcome.bad(
-        ProblemCode.BAD_VALUE,
         quoted(text) + " is not a year or a range of years",
         "a year such as 2017, or a range such as 2015..2019");
   }
 
   static <T> ParseOutcome<T> notProtection(String text) {
     return ParseOutcome.bad(
-        ProblemCode.BAD_VALUE,
         quoted(text) + " is not an ISO 7010 number of protective equipment",
         "a number such as M004");
   }
 
   static <T> ParseOutcome<T> notAFactor(String text) {
     return ParseOutcome.bad(
-        ProblemCode.BAD_VALUE,
-        quoted(text) + " is not a factor",
-        "a number from 1 to 10, such as 1.5");
+        quoted(text) + " is not a factor", "a number from 1 to 10, such as 1.5");
   }
 
   // --- figures ---
@@ -270,7 +262,6 @@ final class Sentences {
 
   static <T> ParseOutcome<T> appliedToNothing(String text) {
     return ParseOutcome.bad(
-        ProblemCode.BAD_VALUE,
         quoted(text) + " does not say what it is applied to",
         "a product, or a product and its item, such as brake grease on caliper-guide-pin");
   }

@@ -167,37 +167,29 @@ public final class ShopReader {
     /** In place of a date, where a certificate has no end. */
     private static final String UNLIMITED = "unlimited";
 
-    private static final ValueReader<Proof> PROOF =
+    private static final ValueReader<Words.Unnamed<Shop.Certificate>> PROOF =
         ValueReaders.record("a certificate", CertificateReader::proof);
-    private static final ValueReader<List<Keyed<String, Proof>>> ENTRY =
+    private static final ValueReader<List<Keyed<String, Words.Unnamed<Shop.Certificate>>>> ENTRY =
         ValueReaders.map("a qualification", ValueReaders::nameOf, PROOF);
     private static final ValueReader<Optional<LocalDate>> UNTIL =
         ValueReaders.value(CertificateReader::untilOf);
 
     private CertificateReader() {}
 
-    /** A certificate before the qualification that its key names. */
-    private record Proof(Located<String> number, Optional<LocalDate> until) {}
-
     /** A list of maps of one qualification each, or one map of them all. */
     static List<Shop.Certificate> read(MapReader map) {
-      List<Keyed<String, Proof>> all =
+      List<Keyed<String, Words.Unnamed<Shop.Certificate>>> all =
           map.listOrOne("qualifications", ENTRY).stream()
               .flatMap(entry -> entry.value().stream())
               .toList();
       Words.once(all.stream().map(Keyed::key).toList(), map.problems());
-      return all.stream().map(CertificateReader::certificate).toList();
+      return all.stream().map(entry -> entry.value().value().named(entry.key())).toList();
     }
 
-    private static Shop.Certificate certificate(Keyed<String, Proof> entry) {
-      Proof proof = entry.value().value();
-      return new Shop.Certificate(entry.key(), proof.number(), proof.until());
-    }
-
-    private static Optional<Proof> proof(MapReader map) {
+    private static Optional<Words.Unnamed<Shop.Certificate>> proof(MapReader map) {
       Optional<Located<String>> number = map.required("certificate", ValueReaders.text());
       Optional<Located<Optional<LocalDate>>> until = map.required("until", UNTIL);
-      return map.build(() -> new Proof(number.get(), until.get().value()));
+      return map.build(() -> name -> new Shop.Certificate(name, number.get(), until.get().value()));
     }
 
     private static ParseOutcome<Optional<LocalDate>> untilOf(String text) {

@@ -14,6 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -152,22 +153,17 @@ public final class SpecBookReader {
 
   private static List<SpecBook.Group> fasteners(MapReader map, boolean whole) {
     ValueReader<FastenerText> fastener = whole ? FastenerReader.WHOLE : FastenerReader.PARTIAL;
-    ValueReader<Group> group =
+    ValueReader<Function<Located<PlaceGroup>, SpecBook.Group>> group =
         ValueReaders.record(
             "the fasteners of a place", inside -> Optional.of(group(inside, fastener)));
     return map.entries("fasteners", PlaceText::group, group).stream()
-        .map(entry -> entry.value().value().at(entry.key()))
+        .map(entry -> entry.value().value().apply(entry.key()))
         .toList();
   }
 
-  /** What stands under a place. */
-  private record Group(Map<String, SpecBook.Entry> fasteners, List<Located<String>> absent) {
-    SpecBook.Group at(Located<PlaceGroup> places) {
-      return new SpecBook.Group(places, fasteners, absent);
-    }
-  }
-
-  private static Group group(MapReader map, ValueReader<FastenerText> fastener) {
+  /** What stands under a place; it wants its key for that. */
+  private static Function<Located<PlaceGroup>, SpecBook.Group> group(
+      MapReader map, ValueReader<FastenerText> fastener) {
     List<Located<String>> absent =
         Words.once(map.listOrOne("absent", ValueReaders.name()), map.problems());
     Map<String, SpecBook.Entry> fasteners = entries(map.rest(ValueReaders::nameOf, fastener));
@@ -175,7 +171,7 @@ public final class SpecBookReader {
       Optional.ofNullable(fasteners.get(name.value()))
           .ifPresent(given -> map.problems().add(Sentences.absentAndGiven(name, given.name())));
     }
-    return new Group(fasteners, absent);
+    return places -> new SpecBook.Group(places, fasteners, absent);
   }
 
   private static Map<String, SpecBook.Entry> entries(List<Keyed<String, FastenerText>> written) {

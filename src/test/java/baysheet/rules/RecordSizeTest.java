@@ -15,9 +15,9 @@ class RecordSizeTest {
   private static final int MOST = 12;
 
   /**
-   * Those that still have more, with their number: what people write, key by key, and sheet and
-   * words as one list of blocks. None may grow and none may come; a smaller one gives its new
-   * number here.
+   * Those that still have more, with their number: the words that layouts read, whose names stand
+   * in the layouts of garages. None may grow and none may come; a smaller one gives its new number
+   * here.
    */
   private static final Map<String, Integer> LARGER =
       new TreeMap<>(
