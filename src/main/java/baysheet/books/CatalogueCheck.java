@@ -120,7 +120,7 @@ public final class CatalogueCheck {
         case KIND, DO_UP_KIND, RENEW_KIND -> all(ReferenceSort.KIND, names);
         case CIRCUIT -> all(ReferenceSort.CIRCUIT, names);
         case APPLY -> all(ReferenceSort.PRODUCT, names);
-        case USES -> all(ReferenceSort.SPECIAL_TOOL, names);
+        case USES, WHERE_UNUSED -> all(ReferenceSort.SPECIAL_TOOL, names);
         case MEASURE -> all(ReferenceSort.MEASURE, names);
         case PROCEDURE -> all(ReferenceSort.PROCEDURE, names);
         case SERVES -> all(ReferenceSort.ROLE, names);

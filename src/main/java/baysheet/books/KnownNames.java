@@ -104,6 +104,7 @@ public final class KnownNames {
     asked.addAll(trigger.names(Trigger.Condition.DO_UP));
     asked.addAll(trigger.names(Trigger.Condition.DISTURB));
     ruling.addAll(trigger.names(Trigger.Condition.USES));
+    ruling.addAll(trigger.names(Trigger.Condition.WHERE_UNUSED));
     ruling.addAll(trigger.names(Trigger.Condition.APPLY));
     renewing.addAll(trigger.names(Trigger.Condition.RENEW_KIND));
   }

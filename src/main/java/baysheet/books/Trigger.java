@@ -7,6 +7,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * What sets a caution or a rule off: every condition must hold, each by any one of its names.
@@ -42,6 +43,8 @@ public record Trigger(Map<Condition, Asked> asked, Optional<Boolean> impact, Spa
     APPLY("apply"),
     /** Tools used. */
     USES("uses"),
+    /** Tools used by no step at the same place. */
+    WHERE_UNUSED("where-unused"),
     /** Figures that a step measures. */
     MEASURE("measure"),
     /** Procedures of the job. */
@@ -113,7 +116,9 @@ public record Trigger(Map<Condition, Asked> asked, Optional<Boolean> impact, Spa
       return true;
     }
     for (Condition condition : asked.keySet()) {
-      if (!condition.isOfVehicle() && !condition.isOfProcedure()) {
+      if (!condition.isOfVehicle()
+          && !condition.isOfProcedure()
+          && condition != Condition.WHERE_UNUSED) {
         return true;
       }
     }
@@ -127,6 +132,6 @@ public record Trigger(Map<Condition, Asked> asked, Optional<Boolean> impact, Spa
 
   /** Whether nothing is asked, so that it would always hold. */
   boolean isEmpty() {
-    return impact.isEmpty() && asked.isEmpty();
+    return impact.isEmpty() && Set.of(Condition.WHERE_UNUSED).containsAll(asked.keySet());
   }
 }

@@ -50,7 +50,10 @@ final class TriggerReader {
   /** Whether something is asked, even if it is misspelt, which is reported already. */
   private static boolean asksForSomething(MapReader map) {
     return Stream.concat(
-            Stream.of(Trigger.Condition.values()).map(Trigger.Condition::key), Stream.of("impact"))
+            Stream.of(Trigger.Condition.values())
+                .filter(condition -> condition != Trigger.Condition.WHERE_UNUSED)
+                .map(Trigger.Condition::key),
+            Stream.of("impact"))
         .flatMap(key -> map.optional(key).stream())
         .anyMatch(node -> !(node instanceof Sequence list && list.items().isEmpty()));
   }
@@ -58,7 +61,7 @@ final class TriggerReader {
   /** Tools, products and figures are written as people say them; all else is a short name. */
   private static ValueReader<String> reader(Trigger.Condition condition) {
     return switch (condition) {
-      case APPLY, USES, MEASURE -> ValueReaders.text();
+      case APPLY, USES, WHERE_UNUSED, MEASURE -> ValueReaders.text();
       case BAY -> EQUIPMENT;
       case AT -> PLACE;
       default -> ValueReaders.name();

@@ -100,6 +100,7 @@ final class TriggerIndex {
     boolean meet(Trigger trigger) {
       for (Condition condition : trigger.asked().keySet()) {
         if (!VEHICLE.contains(condition)
+            && condition != Condition.WHERE_UNUSED
             && !meets(trigger.names(condition), there.getOrDefault(condition, Set.of()))) {
           return false;
         }
@@ -221,11 +222,30 @@ final class TriggerIndex {
     Set<TaskId> begun = new HashSet<>();
     for (Done one : asked.isEmpty() && whole.isEmpty() ? List.<Done>of() : done) {
       boolean begins = one.step().phase().isWork() && begins(one.step(), begun);
-      if (one.names().meetAny(asked) || (begins && isOfAny(one.step().procedure(), whole))) {
+      if (one.names().meetAny(unusedAt(one.step(), asked))
+          || (begins && isOfAny(one.step().procedure(), whole))) {
         found.add(one.step());
       }
     }
     return found;
+  }
+
+  /** Triggers without those that do not hold where some tool is used, if that is at each place. */
+  private List<Trigger> unusedAt(Sheet.SheetStep step, List<Trigger> triggers) {
+    List<Trigger> unused = new ArrayList<>();
+    for (Trigger trigger : triggers) {
+      List<String> tools = trigger.names(Condition.WHERE_UNUSED);
+      if (tools.isEmpty() || !step.places().stream().allMatch(it -> isUsedAt(it, tools))) {
+        unused.add(trigger);
+      }
+    }
+    return unused;
+  }
+
+  private boolean isUsedAt(Place place, List<String> tools) {
+    return done.stream()
+        .filter(one -> one.step().places().contains(place))
+        .anyMatch(one -> meets(tools, one.names().there().getOrDefault(Condition.USES, Set.of())));
   }
 
   /** Whether a step is the first of its procedure at one of its places. */
@@ -272,6 +292,7 @@ final class TriggerIndex {
     for (Condition condition : trigger.asked().keySet()) {
       if (!VEHICLE.contains(condition)
           && !PROCEDURES.contains(condition)
+          && condition != Condition.WHERE_UNUSED
           && !besides.contains(condition)) {
         return false;
       }

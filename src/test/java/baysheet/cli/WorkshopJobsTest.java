@@ -20,6 +20,7 @@ import baysheet.sheet.CautionLine;
 import baysheet.sheet.CheckLine;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.Sheet.SheetStep;
+import baysheet.sheet.StepSource;
 import baysheet.template.Layouts;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -106,14 +107,16 @@ class WorkshopJobsTest {
   void aJackSupportsTheArmWhileItsJointIsParted() {
     inOrder(
         ids("108"),
-        "drive-shaft-out/open/6",
+        "drive-shaft-out/open/4",
+        "drive-shaft-out/open/7",
         "drive-shaft-out/open/9",
         "drive-shaft-out/open/10",
         "drive-shaft-out/open/11",
         "drive-shaft-out/open/12");
     inOrder(
         ids("119"),
-        "wheel-bearing/open/8",
+        "wheel-bearing/open/6",
+        "wheel-bearing/open/9",
         "wheel-bearing/open/11",
         "wheel-bearing/open/12",
         "wheel-bearing/open/13",
@@ -202,6 +205,37 @@ class WorkshopJobsTest {
             .containsAll(List.of("belt tensioner tool", "tensioner pin")));
   }
 
+  /** The brake that a nut is pulled against is released behind it; the chocks are there before. */
+  @Test
+  void wheelNutsAreSlackenedWhileTheVehicleIsHeldTwice() {
+    List<String> ids = ids("111");
+    inOrder(ids, "parking-brake-off/open/1", "wheel-off/open/1", "parking-brake-off/open/2");
+    assertTrue(
+        sheet("111").steps().stream()
+            .limit(ids.indexOf("wheel-off/open/1"))
+            .noneMatch(step -> step.source() instanceof StepSource.Chocks));
+  }
+
+  @Test
+  void theMagneticSideIsFoundBeforeTheBearingIsPressedIn() {
+    inOrder(ids("119"), "check/bearing-encoder", "wheel-bearing/open/16/back");
+  }
+
+  @Test
+  void faultCodesAreReadAndTheIgnitionIsOffBeforeAConnectorIsParted() {
+    inOrder(checks("110"), "read-faults-first", "ignition-off", "faults-read");
+  }
+
+  @Test
+  void theKeyOfALockingWheelNutLiesReadyAndIsTurnedByHand() {
+    assertTrue(
+        sheet("123").equipment().tools().stream()
+            .anyMatch(tool -> tool.name().equals("locking wheel nut key")));
+    assertTrue(
+        sheet("123").safety().cautions().stream()
+            .anyMatch(it -> it.name().equals("locking-nut-key")));
+  }
+
   /** A check is made with a tool just as a step is: its caution stands there too. */
   @Test
   void aCautionAboutAToolStandsWhereACheckUsesIt() {
@@ -233,7 +267,10 @@ class WorkshopJobsTest {
         "caliper/close/3",
         "caliper-aside/close/3",
         "brake-fluid/open/2",
-        "check/brake-bleed");
+        "pressure-bleeder-connected/close/1",
+        "pressure-bleeder-connected/close/3");
+    // Where the bleeder pushes brake fluid through, nobody pumps it through by the pedal.
+    assertFalse(ids("105").contains("check/brake-bleed"), ids("105").toString());
     inOrder(
         ids("104"),
         "checkpoint/before-lifting",

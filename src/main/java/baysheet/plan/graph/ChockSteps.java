@@ -28,7 +28,7 @@ import java.util.Set;
  */
 public final class ChockSteps {
   /** Of items that are chocks under wheels. */
-  private static final String CHOCKS = "chocks";
+  static final String CHOCKS = "chocks";
 
   private static final Set<Place> AXLES = EnumSet.of(Place.FRONT, Place.REAR);
 

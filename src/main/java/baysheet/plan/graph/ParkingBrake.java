@@ -37,6 +37,13 @@ final class ParkingBrake {
         .anyMatch(item -> isPart(resolved, item));
   }
 
+  /** The same of a step that has no place in the sequence yet. */
+  static boolean isFreed(Resolved resolved, PlannedStep step) {
+    return Stream.of(step.undo(), step.slacken(), step.disturb())
+        .flatMap(List::stream)
+        .anyMatch(item -> isPart(resolved, item));
+  }
+
   /** Whether it is applied with a step. */
   static boolean isApplied(Resolved resolved, PlacedStep line) {
     StepSource source = line.step().source();

@@ -15,6 +15,7 @@ import java.util.BitSet;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -33,6 +34,7 @@ public final class TriggerMatcher {
   /** Lines of a procedure's own work. */
   private final BitSet work = new BitSet();
 
+  private final List<PlacedStep> lines;
   private final BitSet impact = new BitSet();
   private final BitSet withoutImpact = new BitSet();
 
@@ -49,6 +51,7 @@ public final class TriggerMatcher {
 
   public TriggerMatcher(Resolved resolved, List<PlacedStep> lines) {
     this.resolved = resolved;
+    this.lines = lines;
     this.traits = resolved.book().traits();
     resolved.job().condition().state().forEach(state -> states.add(state.value()));
     resolved.tasks().values().forEach(task -> renewed.addAll(task.renewed()));
@@ -203,12 +206,26 @@ public final class TriggerMatcher {
     Map<Condition, Named> procedures = trigger.asksForStep() ? done : firsts;
     for (Condition condition : trigger.asked().keySet()) {
       Named lines = (condition.isOfProcedure() ? procedures : done).get(condition);
-      if (!condition.isOfVehicle() && !lines.narrow(found, trigger.names(condition))) {
+      if (condition == Condition.WHERE_UNUSED) {
+        found.andNot(whereUsed(trigger.names(condition)));
+      } else if (!condition.isOfVehicle() && !lines.narrow(found, trigger.names(condition))) {
         return;
       }
     }
     trigger.impact().ifPresent(with -> found.andNot(with ? withoutImpact : impact));
     all.or(found);
+  }
+
+  /** Lines of which every place is one where a line uses one of the tools. */
+  private BitSet whereUsed(List<String> tools) {
+    Set<Place> places = EnumSet.noneOf(Place.class);
+    done.get(Condition.USES).withAny(tools).stream()
+        .forEach(line -> places.addAll(lines.get(line).places()));
+    BitSet used = new BitSet();
+    for (int i = 0; i < lines.size(); i++) {
+      used.set(i, places.containsAll(lines.get(i).places()));
+    }
+    return used;
   }
 
   /** Whether the vehicle alone sets one of them off. */
