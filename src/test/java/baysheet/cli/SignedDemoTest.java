@@ -38,7 +38,7 @@ class SignedDemoTest {
   /** The second person never looked at this hold point of this job. */
   private static final String OPEN_JOB = "2402";
 
-  private static final String HOLD = "hold.38";
+  private static final String HOLD = "hold.37";
 
   /** The sheet of this job is still in the car. */
   private static final String MISSING_JOB = "2407";
