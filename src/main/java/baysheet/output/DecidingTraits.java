@@ -65,7 +65,10 @@ public final class DecidingTraits {
     return bays.values();
   }
 
-  /** One may decide only beside another, so those that decide are tried with the rest as well. */
+  /**
+   * Each is tried by itself, for in a group one can undo another. Some decide only beside others,
+   * so the rest are tried together, without and with each that decides.
+   */
   private List<String> deciding(List<Job> jobs) {
     List<String> listed = book.traits().own().stream().map(Located::value).toList();
     List<String> others =
@@ -78,18 +81,23 @@ public final class DecidingTraits {
       Outcome without = outcome(job, Set.of());
       if (without.sheet().isPresent()) {
         planned = true;
-        Set<String> alone = changing(job, Set.of(), without, others);
+        List<String> alone =
+            others.stream().filter(it -> !outcome(job, Set.of(it)).equals(without)).toList();
         deciding.addAll(alone);
+        deciding.addAll(changing(job, Set.of(), without, without(others, deciding)));
         for (String trait : alone) {
-          List<String> rest = others.stream().filter(it -> !deciding.contains(it)).toList();
           Outcome with = outcome(job, Set.of(trait));
           if (with.sheet().isPresent()) {
-            deciding.addAll(changing(job, Set.of(trait), with, rest));
+            deciding.addAll(changing(job, Set.of(trait), with, without(others, deciding)));
           }
         }
       }
     }
     return planned ? others.stream().filter(deciding::contains).toList() : others;
+  }
+
+  private static List<String> without(List<String> traits, Set<String> deciding) {
+    return traits.stream().filter(it -> !deciding.contains(it)).toList();
   }
 
   /**

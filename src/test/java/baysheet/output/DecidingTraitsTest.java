@@ -10,29 +10,30 @@ import baysheet.books.SpecBook;
 import baysheet.files.ShopFolders;
 import baysheet.layout.Fonts;
 import baysheet.report.Problems;
+import baysheet.resolve.ShopTexts;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
 class DecidingTraitsTest {
   private static final LocalDate DAY = LocalDate.parse("2026-03-02");
-  private static ShopFolder folder;
-  private static SpecBook book;
+  private ShopFolder folder;
+  private SpecBook book;
 
-  @BeforeAll
-  static void read() {
+  @BeforeEach
+  void read() {
     folder = new ShopFolders(Fonts.builtIn()).read(Path.of("jobs"), new Problems()).orElseThrow();
     book = folder.books().get("larkfell-pipit-2015").withTraits(List.of());
   }
 
-  private static List<String> of(String bay, Job.Work... works) {
+  private List<String> of(String bay, Job.Work... works) {
     return DecidingTraits.of(book, List.of(works), Optional.of(bay), folder, DAY);
   }
 
-  private static String bay(String kind) {
+  private String bay(String kind) {
     return folder.shop().bays().values().stream()
         .filter(it -> it.isOf(kind))
         .findFirst()
@@ -68,5 +69,28 @@ class DecidingTraitsTest {
     assertEquals(
         List.copyOf(folder.catalogue().vocabulary().traits().keySet()),
         of(bay("lift"), new Job.Work("electric-coolant-pump", Place.ENGINE)));
+  }
+
+  /** Each brings the check unless the vehicle has the other as well. */
+  @Test
+  void twoTraitsThatUndoEachOtherBothDecide() {
+    folder =
+        ShopTexts.of(Path.of("jobs"))
+            .withBuiltIn()
+            .with(
+                "catalogue/hitches.yaml",
+                """
+                traits: {ball-hitch: a hitch with a ball, jaw-hitch: a hitch with a jaw}
+                consequences:
+                  hitch-clear:
+                    when: [{kind: wheel, trait: ball-hitch, without: jaw-hitch}, {kind: wheel, trait: jaw-hitch, without: ball-hitch}]
+                    check: Check that nothing touches the hitch
+                    moment: before-moving
+                    because: a hitch that touches breaks
+                    source: "common practice, no source"
+                """)
+            .folder();
+    List<String> traits = of(bay("lift"), new Job.Work("lower-arm", Place.FRONT_LEFT));
+    assertTrue(traits.containsAll(List.of("ball-hitch", "jaw-hitch")), traits.toString());
   }
 }
