@@ -15,11 +15,13 @@ import baysheet.torque.Tightening;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /**
  * Which entry of the book a fastener's name means at a place: it is looked up there, then at what
@@ -31,10 +33,14 @@ final class FastenerRule {
   private final Catalogue catalogue;
   private final Problems problems;
   private final Set<String> unknown = new TreeSet<>();
+  private final Map<Span, Open> open = new LinkedHashMap<>();
 
   /** The book's entries by name, whatever their places. */
   private final Map<String, List<Map.Entry<EffectiveBook.Key, EffectiveBook.Merged>>> named =
       new HashMap<>();
+
+  /** A figure without which there is no sheet, where it is written {@code unknown}. */
+  private record Open(String fastener, Located<String> key) {}
 
   /**
    * The fasteners of a book.
@@ -145,7 +151,10 @@ final class FastenerRule {
     }
     List<Located<String>> missing = text.pieces().missing().toList();
     if (!missing.isEmpty()) {
-      problems.add(unknown(item.item(), missing));
+      for (Located<String> key : missing) {
+        unknown.add(key.value() + " of " + item.item());
+        open.put(key.at(), new Open(item.item(), key));
+      }
       return Optional.empty();
     }
     Optional<Fastener> whole = text.complete(merged.name());
@@ -173,27 +182,58 @@ final class FastenerRule {
         .map(Located::value);
   }
 
-  /** A count or a head decides what a sheet lists, and cannot be left open as a torque can. */
-  private Problem unknown(String name, List<Located<String>> keys) {
-    boolean one = keys.size() == 1;
-    List<String> what = new ArrayList<>();
-    List<String> expected = new ArrayList<>();
-    for (Located<String> key : keys) {
-      unknown.add(key.value() + " of " + name);
-      what.add("the " + key.value());
-      String words =
-          key.value().equals("count")
-              ? "how many there are at one place, as counted on the vehicle or in its data"
-              : "the size and form of the head, such as hex 17 mm or six-lobe T30";
-      expected.add(one ? words : "in line " + key.at().line() + ", " + words);
+  /**
+   * A count or a head decides what a sheet lists, and cannot be left open as a torque can. What a
+   * file lacks is one problem, so that it is filled in one go.
+   */
+  void reportUnknown() {
+    Map<String, List<Open>> files = new LinkedHashMap<>();
+    open.values().stream()
+        .sorted(Comparator.comparingInt(it -> it.key().at().line()))
+        .forEach(
+            it ->
+                files
+                    .computeIfAbsent(it.key().at().source().name(), key -> new ArrayList<>())
+                    .add(it));
+    files.values().forEach(all -> problems.add(unknown(all)));
+  }
+
+  private static Problem unknown(List<Open> all) {
+    Map<String, List<String>> keys = new LinkedHashMap<>();
+    Map<String, List<String>> lines = new LinkedHashMap<>();
+    for (Open it : all) {
+      String key = it.key().value();
+      keys.computeIfAbsent(it.fastener(), name -> new ArrayList<>()).add("the " + key);
+      lines.computeIfAbsent(key, name -> new ArrayList<>()).add("" + it.key().at().line());
     }
+    Map<String, List<String>> names = new LinkedHashMap<>();
+    keys.forEach(
+        (name, some) ->
+            names.computeIfAbsent(String.join(" and ", some), what -> new ArrayList<>()).add(name));
+    String what =
+        names.entrySet().stream()
+            .map(it -> it.getKey() + " of " + String.join(", ", it.getValue()))
+            .collect(Collectors.joining("; "));
+    boolean one = all.size() == 1;
     return Problem.of(
             ProblemCode.UNKNOWN_FIGURE,
-            keys.get(0).at(),
-            "%s of %s %s unknown, and the work needs %s"
-                .formatted(
-                    String.join(" and ", what), name, one ? "is" : "are", one ? "it" : "them"))
-        .expecting(String.join("; ", expected));
+            all.get(0).key().at(),
+            "%s %s unknown, and the work needs %s"
+                .formatted(what, one ? "is" : "are", one ? "it" : "them"))
+        .expecting(
+            lines.entrySet().stream()
+                .map(it -> (one ? "" : inLines(it.getValue())) + words(it.getKey()))
+                .collect(Collectors.joining("; ")));
+  }
+
+  private static String inLines(List<String> lines) {
+    return "in line" + (lines.size() == 1 ? " " : "s ") + String.join(", ", lines) + ", ";
+  }
+
+  private static String words(String key) {
+    return key.equals("count")
+        ? "how many there are at one place, as counted on the vehicle or in its data"
+        : "the size and form of the head, such as hex 17 mm or six-lobe T30";
   }
 
   /** What an entry lacks that every fastener needs. */

@@ -54,6 +54,14 @@ final class ItemRule {
     return things;
   }
 
+  /** Whether the work raises the vehicle. */
+  boolean raises(Task task) {
+    return Stream.of(task.open(), task.work(), task.close())
+        .flatMap(List::stream)
+        .flatMap(step -> step.undo().stream())
+        .anyMatch(item -> things.get(item).isOf("support"));
+  }
+
   /** What the book lacks. */
   List<Needs.Gap> gaps() {
     return missing.gaps();

@@ -58,8 +58,19 @@ public final class Resolver {
     if (bay.isEmpty() || by.isEmpty() || book.isEmpty()) {
       return Optional.empty();
     }
-    ItemRule items = items(job, folder, book.get(), problems);
+    FastenerRule fasteners =
+        new FastenerRule(
+            book.get(),
+            job.exceptions().overrides(),
+            job.number().value(),
+            folder.catalogue(),
+            problems);
+    ItemRule items = new ItemRule(book.get(), folder, fasteners, problems);
     Map<TaskId, Task> tasks = tasks(job, folder, bay.get(), book.get(), items, names, problems);
+    if (tasks.values().stream().anyMatch(items::raises)) {
+      masses(job, book.get(), bay.get(), problems);
+    }
+    fasteners.reportUnknown();
     overrides(job, items.fastenersNamed(), book.get(), problems);
     return Optional.of(
         new Resolved(
@@ -77,11 +88,33 @@ public final class Resolver {
             folder.catalogue()));
   }
 
-  private static ItemRule items(Job job, ShopFolder folder, EffectiveBook book, Problems problems) {
-    String number = job.number().value();
-    FastenerRule fasteners =
-        new FastenerRule(book, job.exceptions().overrides(), number, folder.catalogue(), problems);
-    return new ItemRule(book, folder, fasteners, problems);
+  /**
+   * The load on what carries the vehicle is compared with its rating, so its mass must be known; on
+   * a jack, which raises one axle at a time, that of each axle.
+   */
+  private static void masses(Job job, EffectiveBook book, Bay bay, Problems problems) {
+    boolean shared =
+        book.frontShare().isPresent()
+            || (book.wheelbase().isPresent() && book.massBehindFront().isPresent());
+    List<String> lacks = new ArrayList<>();
+    if (book.kerbMass().isEmpty()) {
+      lacks.add("kerb-mass");
+    }
+    if (bay.equipment() == Bay.Equipment.JACK && !shared) {
+      lacks.add("front-share");
+    }
+    if (!lacks.isEmpty()) {
+      problems.add(
+          Problem.of(
+                  ProblemCode.LOAD_UNKNOWN,
+                  book.own().vehicle().at(),
+                  "the vehicle is raised, but the spec book has no %s, so the load on its supports is not known"
+                      .formatted(String.join(" and no ", lacks)))
+              .expecting(
+                  "the key%s %s"
+                      .formatted(lacks.size() == 1 ? "" : "s", String.join(" and ", lacks)))
+              .seeAlso("job", job.at()));
+    }
   }
 
   /** The sheet prints the date, and nobody can have checked the book on a day to come. */

@@ -19,16 +19,6 @@ final class Sentences {
 
   private Sentences() {}
 
-  static Problem loadUnknown(String key, Span book) {
-    return Problem.of(
-            ProblemCode.LOAD_UNKNOWN,
-            book,
-            "the vehicle is raised, but the spec book has no "
-                + key
-                + ", so the load on its supports is not known")
-        .expecting("the key " + key);
-  }
-
   static Problem noStands(Span shop) {
     return Problem.of(
         ProblemCode.NO_STANDS,

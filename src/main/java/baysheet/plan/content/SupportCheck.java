@@ -6,7 +6,6 @@ import baysheet.books.Shop;
 import baysheet.plan.graph.Lifting;
 import baysheet.plan.graph.PlacedStep;
 import baysheet.report.Located;
-import baysheet.report.Problem;
 import baysheet.report.Problems;
 import baysheet.report.Span;
 import baysheet.resolve.ItemAt;
@@ -80,22 +79,14 @@ public final class SupportCheck {
     if (raised.isEmpty()) {
       return List.of();
     }
-    Optional<Located<Quantity>> mass = resolved.book().kerbMass();
-    if (mass.isEmpty()) {
-      problems.add(missing("kerb-mass"));
-      return List.of();
-    }
+    // No job is resolved that raises a vehicle of which the mass is not known.
+    Quantity mass = resolved.book().kerbMass().orElseThrow().value();
     if (resolved.bay().equipment() == Bay.Equipment.LIFT) {
-      return List.of(lift(mass.get().value()));
+      return List.of(lift(mass));
     }
     List<Support> supports = new ArrayList<>();
-    raised.forEach(axle -> stands(mass.get().value(), axle, atOnce).ifPresent(supports::add));
+    raised.forEach(axle -> stands(mass, axle, atOnce).ifPresent(supports::add));
     return supports;
-  }
-
-  private Problem missing(String key) {
-    return Sentences.loadUnknown(key, resolved.book().own().vehicle().at())
-        .seeAlso("job", resolved.job().at());
   }
 
   private Support lift(Quantity kerbMass) {
@@ -120,24 +111,23 @@ public final class SupportCheck {
   }
 
   private Optional<Support> stands(Quantity kerbMass, Place axle, int atOnce) {
-    Optional<Quantity> load = axleLoad(kerbMass, axle);
+    Quantity load = axleLoad(kerbMass, axle);
     Optional<Shop.Stands> stands = resolved.shop().crib().stands();
-    if (load.isEmpty() || stands.isEmpty()) {
-      problems.add(
-          stands.isEmpty() ? Sentences.noStands(resolved.shop().at()) : missing("front-share"));
+    if (stands.isEmpty()) {
+      problems.add(Sentences.noStands(resolved.shop().at()));
       return Optional.empty();
     }
-    Quantity each = AxleLoad.perStand(load.get());
+    Quantity each = AxleLoad.perStand(load);
     Quantity rated = ratedEach(stands.get());
     Span at = stands.get().rated().at();
     over(Sentences.STAND, each, rated, at);
-    over(Sentences.JACK, load.get(), resolved.bay().rated().value(), resolved.bay().rated().at());
+    over(Sentences.JACK, load, resolved.bay().rated().value(), resolved.bay().rated().at());
     enough(stands.get(), 2 * atOnce);
     return Optional.of(
         new Support(
             axle.word(),
             new Statement.Stands(2),
-            shown(load.get()),
+            shown(load),
             Optional.of(shown(each)),
             cargo().map(this::shown),
             rating(rated),
@@ -158,31 +148,24 @@ public final class SupportCheck {
   }
 
   /** The share of the kerb mass on the axle, with what the job says is loaded on it. */
-  private Optional<Quantity> axleLoad(Quantity kerbMass, Place axle) {
-    Optional<Quantity> own = share(kerbMass, axle);
+  private Quantity axleLoad(Quantity kerbMass, Place axle) {
+    Quantity mass = share(kerbMass, axle);
     Located<Quantity> load = resolved.job().condition().load().get(axle);
-    return own.map(mass -> load == null ? mass : mass.plus(load.value()));
+    return load == null ? mass : mass.plus(load.value());
   }
 
-  private Optional<Quantity> share(Quantity kerbMass, Place axle) {
+  private Quantity share(Quantity kerbMass, Place axle) {
     boolean front = axle == Place.FRONT;
     Optional<Located<Quantity>> share = resolved.book().frontShare();
     if (share.isPresent()) {
       Quantity percent = share.get().value();
-      return Optional.of(
-          front ? AxleLoad.front(kerbMass, percent) : AxleLoad.rear(kerbMass, percent));
+      return front ? AxleLoad.front(kerbMass, percent) : AxleLoad.rear(kerbMass, percent);
     }
-    Optional<Located<Quantity>> base = resolved.book().wheelbase();
-    Optional<Located<Quantity>> behind = resolved.book().massBehindFront();
-    if (base.isEmpty() || behind.isEmpty()) {
-      return Optional.empty();
-    }
-    Quantity length = base.get().value();
-    Quantity distance = behind.get().value();
-    return Optional.of(
-        front
-            ? AxleLoad.front(kerbMass, length, distance)
-            : AxleLoad.rear(kerbMass, length, distance));
+    Quantity length = resolved.book().wheelbase().orElseThrow().value();
+    Quantity distance = resolved.book().massBehindFront().orElseThrow().value();
+    return front
+        ? AxleLoad.front(kerbMass, length, distance)
+        : AxleLoad.rear(kerbMass, length, distance);
   }
 
   private void over(String what, Quantity load, Quantity rated, Span at) {

@@ -117,7 +117,8 @@ class SupportCheckTest {
   /** What is reported when there is no sheet. */
   private static List<String> refused(ShopTexts shop) {
     Problems problems = new Problems();
-    assertEquals(Optional.empty(), Planner.plan(shop.resolved(JOB), problems));
+    assertEquals(
+        Optional.empty(), shop.resolve(JOB, problems).flatMap(it -> Planner.plan(it, problems)));
     return problems.all().stream().filter(Problem::isError).map(SupportCheckTest::told).toList();
   }
 
