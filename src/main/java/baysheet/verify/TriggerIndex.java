@@ -88,15 +88,6 @@ final class TriggerIndex {
       impact.addAll(more.impact);
     }
 
-    boolean meetAny(List<Trigger> triggers) {
-      for (Trigger trigger : triggers) {
-        if (meet(trigger)) {
-          return true;
-        }
-      }
-      return false;
-    }
-
     boolean meet(Trigger trigger) {
       for (Condition condition : trigger.asked().keySet()) {
         if (!VEHICLE.contains(condition)
@@ -197,12 +188,7 @@ final class TriggerIndex {
 
   /** Whether one of the triggers is met by procedures as a whole. */
   boolean wholly(List<Trigger> triggers) {
-    for (Trigger trigger : triggers) {
-      if (suits(trigger) && wholly(trigger)) {
-        return true;
-      }
-    }
-    return false;
+    return triggers.stream().anyMatch(it -> suits(it) && wholly(it));
   }
 
   /** The steps that one of the triggers finds by what they touch and with what. */
@@ -222,24 +208,21 @@ final class TriggerIndex {
     Set<TaskId> begun = new HashSet<>();
     for (Done one : asked.isEmpty() && whole.isEmpty() ? List.<Done>of() : done) {
       boolean begins = one.step().phase().isWork() && begins(one.step(), begun);
-      if (one.names().meetAny(unusedAt(one.step(), asked))
-          || (begins && isOfAny(one.step().procedure(), whole))) {
+      if (isMetBy(one, asked) || (begins && isOfAny(one.step().procedure(), whole))) {
         found.add(one.step());
       }
     }
     return found;
   }
 
-  /** Triggers without those that do not hold where some tool is used, if that is at each place. */
-  private List<Trigger> unusedAt(Sheet.SheetStep step, List<Trigger> triggers) {
-    List<Trigger> unused = new ArrayList<>();
-    for (Trigger trigger : triggers) {
-      List<String> tools = trigger.names(Condition.WHERE_UNUSED);
-      if (tools.isEmpty() || !step.places().stream().allMatch(it -> isUsedAt(it, tools))) {
-        unused.add(trigger);
-      }
-    }
-    return unused;
+  private boolean isMetBy(Done one, List<Trigger> triggers) {
+    return triggers.stream().anyMatch(it -> one.names().meet(it) && holdsAt(one.step(), it));
+  }
+
+  /** Not where a tool that a trigger excludes is used at each place of a step. */
+  private boolean holdsAt(Sheet.SheetStep step, Trigger trigger) {
+    List<String> tools = trigger.names(Condition.WHERE_UNUSED);
+    return tools.isEmpty() || step.places().stream().anyMatch(it -> !isUsedAt(it, tools));
   }
 
   private boolean isUsedAt(Place place, List<String> tools) {
@@ -259,12 +242,7 @@ final class TriggerIndex {
 
   private boolean isOfAny(String procedure, List<Trigger> triggers) {
     Procedure own = procedures.get(procedure);
-    for (Trigger trigger : triggers) {
-      if (own != null && isOf(own, trigger)) {
-        return true;
-      }
-    }
-    return false;
+    return own != null && triggers.stream().anyMatch(it -> isOf(own, it));
   }
 
   /** Whether a step is written for a moment after the vehicle is down. */

@@ -197,7 +197,8 @@ class WorkshopJobsTest {
         "auxiliary-belt-off/open/5/back",
         "auxiliary-belt-off/close/1",
         "auxiliary-belt-off/close/2",
-        "auxiliary-belt-off/open/3/back");
+        "auxiliary-belt-off/close/3",
+        "auxiliary-belt-off/close/4");
     assertTrue(
         sheet("101").equipment().tools().stream()
             .map(tool -> tool.name())

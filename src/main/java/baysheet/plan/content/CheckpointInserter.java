@@ -184,7 +184,7 @@ public final class CheckpointInserter {
   }
 
   private static boolean opens(PlacedStep line) {
-    return !line.undo().isEmpty();
+    return !line.undo().isEmpty() || !line.slacken().isEmpty();
   }
 
   private boolean brings(int index) {

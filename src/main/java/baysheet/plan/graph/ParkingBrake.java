@@ -5,6 +5,7 @@ import baysheet.books.Place;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.sheet.StepSource;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -64,6 +65,32 @@ final class ParkingBrake {
         .flatMap(step -> step.ends().stream())
         .flatMap(name -> catalogue.items().get(name.value()).kinds().stream())
         .anyMatch(kind -> KINDS.contains(kind.value()));
+  }
+
+  /**
+   * Whoever pulls at a nut of a wheel on the floor does so with the chocks set that the job sets
+   * anyway, and before it frees the parking brake: which of these steps comes before which.
+   *
+   * @param early steps due before lifting, by their numbers
+   */
+  static List<StepGraph.Edge> heldWhilePulling(
+      Resolved resolved, List<PlannedStep> steps, List<Integer> early) {
+    List<StepGraph.Edge> edges = new ArrayList<>();
+    for (int pulling : early) {
+      PlannedStep step = steps.get(pulling);
+      if (step.slacken().isEmpty() || step.place().axle().isEmpty()) {
+        continue;
+      }
+      for (int other : early) {
+        PlannedStep held = steps.get(other);
+        if (held.disturb().stream().anyMatch(it -> resolved.thing(it).isOf(ChockSteps.CHOCKS))) {
+          edges.add(new StepGraph.Edge(other, pulling));
+        } else if (isFreed(resolved, held)) {
+          edges.add(new StepGraph.Edge(pulling, other));
+        }
+      }
+    }
+    return edges;
   }
 
   private static boolean isPart(Resolved resolved, ItemAt item) {

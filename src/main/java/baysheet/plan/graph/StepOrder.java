@@ -89,34 +89,14 @@ final class StepOrder {
     }
     chains.onTheGround().forEach(this::linkOnTheGround);
     wishes.forEach(this::keep);
-    holdBeforePulling(early);
+    ParkingBrake.heldWhilePulling(resolved, drafts, early)
+        .forEach(edge -> habits.putIfAbsent(edge, drafts.get(edge.later()).task()));
     habits.forEach(
         (habit, task) -> {
           if (!comesBefore(habit.later(), habit.earlier())) {
             edge(habit.earlier(), habit.later(), task);
           }
         });
-  }
-
-  /**
-   * Whoever pulls at a nut of a wheel on the floor does so with the chocks set that the job sets
-   * anyway, and before it frees the parking brake.
-   */
-  private void holdBeforePulling(List<Integer> early) {
-    for (int pulling : early) {
-      PlannedStep step = drafts.get(pulling);
-      if (step.slacken().isEmpty() || step.place().axle().isEmpty()) {
-        continue;
-      }
-      for (int other : early) {
-        PlannedStep held = drafts.get(other);
-        if (held.disturb().stream().anyMatch(it -> resolved.thing(it).isOf(ChockSteps.CHOCKS))) {
-          habits.putIfAbsent(new StepGraph.Edge(other, pulling), step.task());
-        } else if (ParkingBrake.isFreed(resolved, held)) {
-          habits.putIfAbsent(new StepGraph.Edge(pulling, other), step.task());
-        }
-      }
-    }
   }
 
   /**
