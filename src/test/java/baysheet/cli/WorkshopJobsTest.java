@@ -235,6 +235,7 @@ class WorkshopJobsTest {
     assertTrue(
         sheet("123").safety().cautions().stream()
             .anyMatch(it -> it.name().equals("locking-nut-key")));
+    assertTrue(checks("123").contains("locking-nuts-slackened"), checks("123").toString());
   }
 
   /** A check is made with a tool just as a step is: its caution stands there too. */
