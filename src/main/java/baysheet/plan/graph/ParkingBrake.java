@@ -33,13 +33,10 @@ final class ParkingBrake {
 
   /** Whether it is released with a step, taken apart or set to its service mode. */
   static boolean isFreed(Resolved resolved, PlacedStep line) {
-    return Stream.of(line.undo(), line.slacken(), line.disturb())
-        .flatMap(List::stream)
-        .anyMatch(item -> isPart(resolved, item));
+    return line.all().stream().anyMatch(step -> isFreed(resolved, step));
   }
 
-  /** The same of a step that has no place in the sequence yet. */
-  static boolean isFreed(Resolved resolved, PlannedStep step) {
+  private static boolean isFreed(Resolved resolved, PlannedStep step) {
     return Stream.of(step.undo(), step.slacken(), step.disturb())
         .flatMap(List::stream)
         .anyMatch(item -> isPart(resolved, item));
