@@ -66,6 +66,16 @@ class OrderOfWorkTest {
     assertTrue(at(sheet, first) < at(sheet, then), texts(sheet).toString());
   }
 
+  /** Neither other work nor a break finds the vehicle on wheels that are loose. */
+  @Test
+  void wheelNutsAreSlackenedJustBeforeTheVehicleIsRaised() {
+    Sheet sheet =
+        sheet(
+            "kettlow-sledge-2012", "floor", "[discs-and-pads at front-left, alternator at engine]");
+    assertEquals(
+        at(sheet, "Raise the vehicle") - 1, at(sheet, "With brake or chocks holding the vehicle"));
+  }
+
   /** Shavings of threadlock fall on discs and linings; so the threads are cleaned before those. */
   @Test
   void noProcedureCleansThreadsBelowWhichABrakeIsTogether() {

@@ -1,6 +1,7 @@
 package baysheet.plan.graph;
 
 import baysheet.books.Height;
+import baysheet.books.Moment;
 import baysheet.books.Place;
 import baysheet.resolve.TaskId;
 import baysheet.sheet.Sheet;
@@ -155,6 +156,11 @@ public final class StepSequence {
     return step(node).phase() == Sheet.Phase.CLOSE;
   }
 
+  private boolean slackens(int node) {
+    return step(node).moment().equals(Optional.of(Moment.BEFORE_LIFTING))
+        && !step(node).slacken().isEmpty();
+  }
+
   private PlannedStep step(int node) {
     return graph.drafts().get(node);
   }
@@ -220,9 +226,13 @@ public final class StepSequence {
 
     /**
      * Opening and working in the job's order, before closing; closing what was opened last first,
-     * as anybody puts together what is layered.
+     * as anybody puts together what is layered. What is slackened for lifting comes last: nothing
+     * else is done, and no work rests, on wheels that are loose.
      */
     private int inTurn(int one, int other) {
+      if (slackens(one) != slackens(other)) {
+        return slackens(one) ? 1 : -1;
+      }
       boolean closes = closes(one);
       if (closes != closes(other)) {
         return closes ? 1 : -1;
