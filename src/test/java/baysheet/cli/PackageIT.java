@@ -14,6 +14,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
 import java.util.jar.JarFile;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import java.util.zip.ZipFile;
 import org.junit.jupiter.api.Assumptions;
@@ -96,6 +98,32 @@ class PackageIT {
     }
     String list = Files.readString(installed.home().resolve("licences/README.txt"));
     assertTrue(list.contains(name), list);
+  }
+
+  /** README and the pages beside it lead to one another, in the package as in a clone. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "README.md",
+        "docs/sheet.md",
+        "docs/files.md",
+        "docs/day.md",
+        "docs/ledger.md",
+        "docs/record.md",
+        "docs/many-sheets.md",
+      })
+  void linksLeadToFiles(String page) throws IOException {
+    assertLinksLead(installed.home().resolve(page));
+    Path inClone = Path.of(page.startsWith("docs") ? "src" : "").resolve(page);
+    assertLinksLead(inClone);
+  }
+
+  private static void assertLinksLead(Path page) throws IOException {
+    Matcher link = Pattern.compile("]\\(([^)]+)\\)").matcher(Files.readString(page));
+    while (link.find()) {
+      Path target = page.toAbsolutePath().resolveSibling(link.group(1));
+      assertTrue(Files.isRegularFile(target), page + ": " + link.group(1));
+    }
   }
 
   /** A library that is new in the jar must be added to the list of licences and the test above. */

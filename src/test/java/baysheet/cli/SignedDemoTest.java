@@ -29,7 +29,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /**
  * Signs the sheets of a demo day as a garage would, and leaves the scan of the stack in {@code
- * target/signed-demo/stack.pdf}, for whoever tries the commands of the README.
+ * target/signed-demo/stack.pdf}, for whoever tries the commands of {@code src/docs/ledger.md}.
  */
 class SignedDemoTest {
   private static final String DAY = "2026-03-02";
@@ -100,9 +100,9 @@ class SignedDemoTest {
     assertTrue(lines.contains(DAY + "  2407  missing: its sheet has not come back"), out);
     String review = "look through out/" + DAY + "/signed/review.pdf";
     assertTrue(lines.contains(review), lines.toString());
-    String readme = Files.readString(Path.of("README.md"));
+    String readme = Files.readString(Path.of("src/docs/ledger.md"));
     for (String said : List.of(open, lines.get(2), lines.get(6), review)) {
-      assertTrue(readme.contains(said), () -> "not in the README: " + said);
+      assertTrue(readme.contains(said), () -> "not in ledger.md: " + said);
     }
   }
 }

@@ -146,7 +146,7 @@ class StartCommandTest {
             });
   }
 
-  /** As README says. The keys are those of the schema, which the readers are held against. */
+  /** As {@code files.md} says. The keys are those of the schema, which the readers are held against. */
   @Test
   void theExampleVehicleExplainsEveryKey() {
     started();
@@ -183,7 +183,10 @@ class StartCommandTest {
     assertEquals("no problems; 1 job checked", run.out().strip(), run.err());
   }
 
-  /** README names the two files in which the example's names stand, and the order of deleting. */
+  /**
+   * {@code files.md} names the two files in which the example's names stand, and the order of
+   * deleting.
+   */
   @Test
   void ownNamesNeedTwoMoreFilesChangedOrDeleted() throws IOException {
     started();
@@ -209,7 +212,7 @@ class StartCommandTest {
     Files.delete(book);
     assertEquals("no problems; 0 jobs checked", garage.run("check", mine.toString()).out().strip());
     for (String said : List.of("1001.yaml", "floor", "T1", "example-vehicle.yaml")) {
-      assertTrue(Files.readString(Path.of("README.md")).contains(said), said);
+      assertTrue(Files.readString(Path.of("src/docs/files.md")).contains(said), said);
     }
   }
 

@@ -23,13 +23,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * Follows README's walkthrough word by word, as somebody does who has nothing else: every command
- * is run, every file is written as it stands there, and whatever is said to come out must come out.
+ * Follows the walkthrough of README and of {@code files.md} word by word, as somebody does who has
+ * nothing else: every command is run, every file is written as it stands there, and whatever is
+ * said to come out must come out.
  */
 class WalkthroughTest {
-  private static final String FROM = "## Your first own vehicle";
-  private static final String TO = "**Completion in the editor.**";
-
   /** A command with what it is said to print behind it, in a block or within a sentence. */
   private static final Pattern COMMAND =
       Pattern.compile("(?m)^baysheet ([^#\n]+?)(?: +# (.*))?$|`baysheet ([^`]+)`");
@@ -91,8 +89,13 @@ class WalkthroughTest {
   }
 
   private static String section() throws IOException {
-    String readme = Files.readString(Path.of("README.md"));
-    return readme.substring(readme.indexOf(FROM), readme.indexOf(TO));
+    return section("README.md", "## Your first own vehicle")
+        + section("src/docs/files.md", "## What helps with spec books");
+  }
+
+  private static String section(String page, String heading) throws IOException {
+    String from = Files.readString(Path.of(page)).split(heading, 2)[1];
+    return from.substring(0, from.indexOf("\n## "));
   }
 
   private static String unindented(String block, int spaces) {
