@@ -1,5 +1,6 @@
 package baysheet.output;
 
+import baysheet.books.Job;
 import baysheet.files.NaturalOrder;
 import baysheet.ledger.FolderEntries;
 import baysheet.pdf.PdfMetadata;
@@ -12,10 +13,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.function.BiPredicate;
 import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * The sheets in a day's folder that their jobs no longer give: a job was cancelled, has another
@@ -36,6 +38,10 @@ record OldSheets(Path folder, String shop, Set<String> jobs) {
   /** A job's number, that of a stage behind it where there are several, and what kind of file. */
   private static final Pattern NAME = Pattern.compile("((.+?)(?:-[1-9])?)\\.(?:pdf|json)");
 
+  /** What stands behind a job's number in the names of its stages. */
+  private static final List<String> STAGES =
+      IntStream.rangeClosed(1, Job.MOST_STAGES).mapToObj(stage -> "-" + stage).toList();
+
   /** No sheet is nearly as large, and no other file is read for longer than this takes. */
   private static final long MOST_BYTES = 20L << 20;
 
@@ -53,30 +59,12 @@ record OldSheets(Path folder, String shop, Set<String> jobs) {
    * @throws UncheckedIOException naming the folder, when it cannot be listed
    */
   List<String> find() {
-    return find((name, job) -> !jobs.contains(name) && !jobs.contains(job));
-  }
-
-  /**
-   * The names of a job's sheets that are none of those it has now.
-   *
-   * @throws UncheckedIOException naming the folder, when it cannot be listed
-   */
-  List<String> others(String job, Set<String> names) {
-    return find((name, of) -> of.equals(job) && !names.contains(name) && !isOther(name, job));
-  }
-
-  /** Whether another job has the number that looks like a stage of this one. */
-  private boolean isOther(String name, String job) {
-    return !name.equals(job) && jobs.contains(name);
-  }
-
-  private List<String> find(BiPredicate<String, String> isOld) {
     Set<String> old = new TreeSet<>(NaturalOrder.NATURAL);
-    for (Path file : files(folder)) {
+    for (Path file : FolderEntries.of(folder)) {
       Matcher found = NAME.matcher(file.getFileName().toString());
-      if (found.matches() && isOld.test(found.group(1), found.group(2))) {
+      if (found.matches()) {
         String name = found.group(1);
-        if (isSheet(folder.resolve(name + SHEET), name) || isRecord(file, name)) {
+        if (!jobs.contains(name) && !jobs.contains(found.group(2)) && isOurs(name)) {
           old.add(name);
         }
       }
@@ -84,8 +72,24 @@ record OldSheets(Path folder, String shop, Set<String> jobs) {
     return List.copyOf(old);
   }
 
-  private static List<Path> files(Path folder) {
-    return FolderEntries.of(folder).stream().filter(Files::isRegularFile).toList();
+  /**
+   * The names of a job's sheets that are none of those it has now. They are looked for by name: to
+   * list the folder at each job of a day would take longer, the more jobs the day has.
+   */
+  List<String> others(String job, Set<String> names) {
+    return Stream.concat(Stream.of(job), STAGES.stream().map(stage -> job + stage))
+        .filter(name -> !names.contains(name) && !isOther(name, job) && isOurs(name))
+        .toList();
+  }
+
+  /** Whether another job has the number that looks like a stage of this one. */
+  private boolean isOther(String name, String job) {
+    return !name.equals(job) && jobs.contains(name);
+  }
+
+  private boolean isOurs(String name) {
+    return isSheet(folder.resolve(name + SHEET), name)
+        || isRecord(folder.resolve(name + RECORD), name);
   }
 
   /**
@@ -120,9 +124,11 @@ record OldSheets(Path folder, String shop, Set<String> jobs) {
    */
   void withdrawForms(String name, String id, OutFiles files) {
     Pattern form = Pattern.compile(Pattern.quote(name) + "-[A-Z]-[0-9a-f]+\\.pdf");
-    for (Path file : files(folder.resolve(FORMS))) {
+    for (Path file : FolderEntries.of(folder.resolve(FORMS))) {
       String called = file.getFileName().toString();
-      if (form.matcher(called).matches() && !called.equals(id + SHEET)) {
+      if (form.matcher(called).matches()
+          && !called.equals(id + SHEET)
+          && Files.isRegularFile(file)) {
         files.move(file, folder.resolve(WITHDRAWN).resolve(called));
       }
     }

@@ -126,6 +126,18 @@ class OldSheetsTest {
     assertFalse(all().contains("HW 16-502"), all());
   }
 
+  /** Its number looks like the second stage of a job 501, which is another job. */
+  @Test
+  void aRefusedJobWithTheNumberOfAStageLeavesNoSheet() throws IOException {
+    garage.change("2026-04-07/502.yaml", "job: 502", "job: 501-2");
+    Files.move(garage.job("502"), garage.job("501-2"));
+    garage.sheets();
+    assertTrue(names().contains("501-2.pdf"), names().toString());
+    garage.write("2026-04-07/501-2.yaml", "job: [");
+    garage.sheets();
+    assertEquals(Set.of("501.pdf", "503.pdf", "all.pdf", "withdrawn/501-2.pdf"), names());
+  }
+
   @Test
   void aSingleJobThatIsRefusedLeavesNeitherItsSheetNorAnOldDaysFile() {
     garage.sheets();

@@ -146,7 +146,9 @@ class StartCommandTest {
             });
   }
 
-  /** As {@code files.md} says. The keys are those of the schema, which the readers are held against. */
+  /**
+   * As {@code files.md} says. The keys are those of the schema, which the readers are held against.
+   */
   @Test
   void theExampleVehicleExplainsEveryKey() {
     started();
