@@ -76,6 +76,12 @@ public sealed interface Event {
           List.copyOf(kept.open().keySet()));
     }
 
+    /** The same with joints that are equal to its own. */
+    Issued with(List<Joint> same) {
+      return new Issued(
+          on, sheet, job, stage, date, revision, prints, replaces, crew, odometer, same, open);
+    }
+
     /** Names it among all sheets of the garage, whatever its revision. */
     public String name() {
       return Part.name(job, stage);

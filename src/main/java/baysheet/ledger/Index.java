@@ -11,6 +11,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -27,6 +28,9 @@ public final class Index {
   private final Map<String, SheetStory> stories = new LinkedHashMap<>();
   private final Map<String, List<SheetStory>> byJob = new LinkedHashMap<>();
   private final Map<String, SheetStory> byName = new LinkedHashMap<>();
+
+  /** Equal joints are kept once: every vehicle of a kind has the same figures. */
+  private final Map<Joint, Joint> joints = new HashMap<>();
 
   Index(Path folder, PersonalFiles people, List<Event> events) {
     this.folder = folder;
@@ -52,7 +56,12 @@ public final class Index {
 
   void add(Event event) {
     if (event instanceof Issued issued && !stories.containsKey(issued.sheet())) {
-      SheetStory story = new SheetStory(issued);
+      SheetStory story =
+          new SheetStory(
+              issued.with(
+                  issued.joints().stream()
+                      .map(it -> joints.computeIfAbsent(it, same -> same))
+                      .toList()));
       stories.put(issued.sheet(), story);
       byJob.computeIfAbsent(issued.job(), job -> new ArrayList<>()).add(story);
       byName.put(issued.name(), story);

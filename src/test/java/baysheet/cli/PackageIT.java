@@ -69,6 +69,7 @@ class PackageIT {
         "schema/job.json",
         "schema/record.json",
         "README.md",
+        "docs/files.md",
         "docs/record.md",
         "docs/invoice_lines.py",
         "jobs/shop.yaml",
