@@ -3,7 +3,6 @@ package baysheet.books;
 import baysheet.torque.Drive;
 import baysheet.torque.Head;
 import baysheet.torque.Reach;
-import java.util.List;
 
 /** Names of tools that follow from a tightening, as shop files and vocabularies write them. */
 public final class ToolNames {
@@ -11,9 +10,6 @@ public final class ToolNames {
   public static final String PAINT_PEN = "paint pen";
   public static final String SOLID_BLOCKS = "solid wheel blocks";
   public static final String WHEEL_CHOCKS = "wheel chocks";
-
-  /** At ride height, where the fastener is reached from below. */
-  public static final List<String> UNDER_WHEELS = List.of(SOLID_BLOCKS, WHEEL_CHOCKS);
 
   private ToolNames() {}
 

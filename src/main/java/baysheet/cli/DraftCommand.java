@@ -1,9 +1,11 @@
 package baysheet.cli;
 
+import baysheet.books.Bay;
 import baysheet.books.CatalogueReader;
 import baysheet.books.FastenerTable;
 import baysheet.books.Job;
 import baysheet.books.JobReader;
+import baysheet.books.Procedure;
 import baysheet.books.ShopFolder;
 import baysheet.files.BookDraft;
 import baysheet.files.DayFolders;
@@ -29,12 +31,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import picocli.CommandLine.Model.OptionSpec;
@@ -194,7 +196,7 @@ final class DraftCommand extends Command {
     Optional<Source> text =
         exists
             ? SourceFile.read(file, YamlFiles.shown(file), problems)
-            : Optional.of(newBook(file, Map.of()));
+            : Optional.of(newBook(file, Map.of(), List.of(), List.of()));
     if (exists && !Options.all(traits).isEmpty()) {
       throw wrong("--traits is for a new book, and " + file + " is there already");
     }
@@ -202,10 +204,20 @@ final class DraftCommand extends Command {
     if (!problems.hasErrors() && draft.isPresent()) {
       Map<String, String> deciding = deciding(job, draft.get(), folder);
       // A new book has them in its lines, which moves those below; so it is drafted anew.
-      Optional<BookDraft> whole =
-          exists ? draft : draft(newBook(file, deciding), rows, job, folder, problems);
-      write(file, exists, whole.orElseThrow());
-      ask(exists, deciding.keySet());
+      List<Procedure> works =
+          works(job, draft.get(), folder).stream()
+              .map(it -> folder.procedures().get(it.value().procedure()))
+              .toList();
+      Source begun = newBook(file, deciding, bays(job, folder), works);
+      Optional<BookDraft> whole = exists ? draft : draft(begun, rows, job, folder, problems);
+      write(
+          file, exists, whole.orElseThrow(), deciding.isEmpty() ? "" : ", and fill in the traits");
+      // A new book asks in its own lines.
+      if (exists && !deciding.isEmpty()) {
+        console.say(
+            "this work also goes by traits that the book does not name; add what the vehicle has: "
+                + String.join(", ", deciding.keySet()));
+      }
       rows.stream()
           .filter(
               row ->
@@ -221,9 +233,19 @@ final class DraftCommand extends Command {
     }
   }
 
-  private Source newBook(Path file, Map<String, String> deciding) {
+  private Source newBook(
+      Path file, Map<String, String> deciding, Collection<Bay> bays, List<Procedure> works) {
     return new Source(
-        YamlFiles.shown(file), NewBook.text(YamlFiles.name(file), Options.all(traits), deciding));
+        YamlFiles.shown(file),
+        NewBook.text(YamlFiles.name(file), Options.all(traits), deciding, bays, works));
+  }
+
+  /** The bay of the job; without a job, each bay of the shop. */
+  private static Collection<Bay> bays(Optional<Job> job, ShopFolder folder) {
+    Map<String, Bay> all = folder.shop().bays();
+    return job.map(it -> all.get(it.bay().value()))
+        .<Collection<Bay>>map(List::of)
+        .orElse(all.values());
   }
 
   private Optional<BookDraft> draft(
@@ -234,7 +256,7 @@ final class DraftCommand extends Command {
       Problems problems) {
     return BookDraft.of(text, problems)
         .flatMap(it -> it.with(rows, problems))
-        .flatMap(it -> with(works(job, it, folder), it, folder, problems));
+        .flatMap(it -> with(bays(job, folder), works(job, it, folder), it, folder, problems));
   }
 
   /** The traits by which the work goes, with their meanings: those that the book does not name. */
@@ -253,31 +275,24 @@ final class DraftCommand extends Command {
     return deciding;
   }
 
-  /** A new book asks in its own lines. */
-  private void ask(boolean exists, Set<String> deciding) {
-    if (!deciding.isEmpty()) {
-      String where =
-          exists
-              ? "this work also goes by traits that the book does not name; add what the vehicle has: "
-              : "say under traits which of these the vehicle has: ";
-      console.say(where + String.join(", ", deciding));
-    }
-  }
-
-  private Optional<BookDraft> with(
-      List<Located<Job.Work>> works, BookDraft draft, ShopFolder folder, Problems problems) {
+  private static Optional<BookDraft> with(
+      Collection<Bay> bays,
+      List<Located<Job.Work>> works,
+      BookDraft draft,
+      ShopFolder folder,
+      Problems problems) {
     if (works.isEmpty()) {
       return Optional.of(draft);
     }
-    List<Needs> bays = draft.needs(works, folder);
-    List<Needs> possible = bays.stream().filter(Needs::possible).toList();
+    List<Needs> needs = draft.needs(bays, works, folder);
+    List<Needs> possible = needs.stream().filter(Needs::possible).toList();
     if (possible.isEmpty()) {
       problems.stop();
-      bays.stream().limit(1).flatMap(it -> it.problems().stream()).forEach(problems::add);
+      needs.stream().limit(1).flatMap(it -> it.problems().stream()).forEach(problems::add);
     }
     return possible.isEmpty()
         ? Optional.empty()
-        : draft.with(possible, gap -> gap.step(folder), problems);
+        : draft.with(possible, gap -> gap.step(folder, bays), problems);
   }
 
   private List<Located<Job.Work>> works(Optional<Job> job, BookDraft draft, ShopFolder folder) {
@@ -287,7 +302,7 @@ final class DraftCommand extends Command {
     return Stream.concat(job.stream().flatMap(it -> it.work().stream()), typed).distinct().toList();
   }
 
-  private void write(Path file, boolean exists, BookDraft draft) {
+  private void write(Path file, boolean exists, BookDraft draft, String traits) {
     String shown = YamlFiles.shown(file);
     if (exists && draft.added().isEmpty()) {
       console.say(shown + " has all fasteners that this work needs; nothing was added");
@@ -309,7 +324,8 @@ final class DraftCommand extends Command {
                         + draft.book().vehicle().value()
                         + shopOption(file)
                         + " says what is still missing");
-    console.say("type over each unknown that you can look up; " + next);
+    String too = exists ? "" : traits;
+    console.say("type over each unknown that you can look up" + too + "; " + next);
   }
 
   /** What a command must add to find the shop of a book from where this one runs. */

@@ -41,7 +41,7 @@ final class StartCommand extends Command {
     super(
         console,
         "start",
-        "Make a shop folder to begin with: a shop file, procedures, an example vehicle and job.");
+        "Make a shop folder to begin with: a shop file, procedures, an example vehicle, a first job.");
     this.today = today;
   }
 
@@ -74,12 +74,13 @@ final class StartCommand extends Command {
       throw wrong(folder + " is there already and not empty; a new shop needs a folder of its own");
     }
     NewFolder.write(folder, NewShop.files(day));
-    console.say("made " + folder + ": a shop folder with an example vehicle and an example job");
+    console.say("made " + folder + ": a shop folder with an example vehicle and a first job");
     Path jobs = folder.resolve(day.toString());
+    Path first = jobs.resolve("1001.yaml");
     console.say(
         "put your garage into " + folder.resolve(ShopFolders.SHOP_FILE) + " as far as LATER,");
-    console.say("write your first job to " + jobs.resolve("1002.yaml") + " like the example, then");
-    console.say("  baysheet draft --job " + jobs.resolve("1002.yaml"));
+    console.say("and your first job into " + first + ", then");
+    console.say("  baysheet draft --job " + first);
     console.say("  baysheet check " + folder);
     console.say("  baysheet sheets " + jobs);
   }

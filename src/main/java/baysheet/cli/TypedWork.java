@@ -45,7 +45,10 @@ record TypedWork(String typed, Function<String, WrongCommandLine> wrong) {
             .toList();
     List<Located<Job.Work>> suitable =
         all.stream()
-            .filter(it -> draft.needs(List.of(it), folder).stream().anyMatch(Needs::possible))
+            .filter(
+                it ->
+                    draft.needs(folder.shop().bays().values(), List.of(it), folder).stream()
+                        .anyMatch(Needs::possible))
             .toList();
     return (suitable.isEmpty() ? all : suitable).stream();
   }

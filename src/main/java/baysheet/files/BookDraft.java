@@ -1,5 +1,6 @@
 package baysheet.files;
 
+import baysheet.books.Bay;
 import baysheet.books.BookText;
 import baysheet.books.FastenerTable;
 import baysheet.books.Job;
@@ -13,6 +14,7 @@ import baysheet.resolve.Needs;
 import baysheet.yaml.Node;
 import baysheet.yaml.YamlFile;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -163,9 +165,9 @@ public record BookDraft(Source text, SpecBook book, Map<String, List<String>> ad
         .orElse(book);
   }
 
-  /** What works need of it, in each bay. */
-  public List<Needs> needs(List<Located<Job.Work>> works, ShopFolder folder) {
-    return Needs.inEachBay(book, works, folder);
+  /** What works need of it, in each of these bays. */
+  public List<Needs> needs(Collection<Bay> bays, List<Located<Job.Work>> works, ShopFolder folder) {
+    return bays.stream().map(bay -> Needs.in(bay, book, works, folder)).toList();
   }
 
   private static void add(Map<String, List<String>> map, String group, String line) {

@@ -10,6 +10,7 @@ import baysheet.report.Problem;
 import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
@@ -44,11 +45,15 @@ public record Needs(List<Gap> gaps, Set<String> unknown, boolean possible, List<
    */
   public record Gap(
       Located<String> fastener, String group, String procedure, Optional<String> whole) {
-    /** The sentence of the step that names it; the title where no step but a part does. */
-    public String step(ShopFolder folder) {
+    /**
+     * The sentence of the step that names it in one of these bays; the title where no step but a
+     * part does.
+     */
+    public String step(ShopFolder folder, Collection<Bay> bays) {
       Procedure own = folder.procedures().get(procedure);
       return own.blocks()
           .steps()
+          .filter(step -> bays.stream().anyMatch(step::isFor))
           .filter(step -> step.touched().items().anyMatch(it -> it.at().equals(fastener.at())))
           .findFirst()
           .map(step -> step.text().value())

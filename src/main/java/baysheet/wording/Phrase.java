@@ -17,7 +17,7 @@ enum Phrase {
   RAISE_FOR_BLOCKS(
       "With nobody in or under it, raise the vehicle until solid blocks go under its wheels"),
   PUT_UNDER(
-      "From the side, push rated, solid blocks of one height centrally under all wheels, with room"
+      "From the side, push rated solid wheel blocks of one height centrally under all wheels, with room"
           + " for chocks"),
   LOWER_ONTO(
       "With nobody in or under it, lower the vehicle onto the blocks until every lift pad is"
@@ -25,7 +25,7 @@ enum Phrase {
   TAKE_CHOCKS_OF_AXLE("Remove the chocks of the %s wheels"),
   RAISE_AXLE("With nobody in or under it, raise the %s axle with the jack%s for solid blocks"),
   PUT_UNDER_AXLE(
-      "From the side, push rated, solid blocks of one height centrally under both %s wheels, with"
+      "From the side, push rated solid wheel blocks of one height centrally under both %s wheels, with"
           + " room for chocks"),
   LOWER_AXLE_ONTO("With nobody in or under it, lower the %s wheels onto the blocks"),
   CHOCK("From the side, chock one rear wheel in front and behind at once"),

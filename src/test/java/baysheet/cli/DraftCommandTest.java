@@ -136,7 +136,7 @@ class DraftCommandTest {
   @Test
   void onlyTraitsThatChangeTheWorkAreAskedFor() throws IOException {
     Garage.Run run = draft("new-van", "--traits", "abs", "--for", "link@front");
-    run.says("say under traits which of these the vehicle has: ");
+    run.says("type over each unknown that you can look up, and fill in the traits; ");
     String text = text("vehicles/new-van.yaml");
     assertTrue(text.contains("\n#   air-suspension "), text);
     assertTrue(text.contains("\ntraits: [abs]\n"), text);
@@ -144,6 +144,22 @@ class DraftCommandTest {
       assertFalse(text.contains(other), text);
     }
     assertFalse(draft("new-van", "--for", "carrier@front").out().contains("traits"), text);
+  }
+
+  /** What the bay does not need is not asked for: no jacking points, no share of the front axle. */
+  @Test
+  void aJobOnALiftAsksForNothingThatOnlyAJackNeeds() throws IOException {
+    String job = "job: 509\nvehicle: {book: %s}\nbay: %s\nby: T1\nwork: link at front\n";
+    garage.write("2026-04-07/509.yaml", job.formatted("on-lift-2019", "1"));
+    draft("--job", garage.job("509").toString());
+    String onLift = text("vehicles/on-lift-2019.yaml");
+    assertTrue(onLift.contains("\nname: On Lift 2019 "), onLift);
+    assertTrue(onLift.contains("\n# supports: "), onLift);
+    assertFalse(onLift.contains("jacking") || onLift.contains("front-share"), onLift);
+    garage.write("2026-04-07/509.yaml", job.formatted("on-jack", "2"));
+    draft("--job", garage.job("509").toString());
+    String onJack = text("vehicles/on-jack.yaml");
+    assertTrue(onJack.contains("\n# jacking: ") && onJack.contains("\n# front-share: "), onJack);
   }
 
   /** A book without the question gets it when it is drafted for other work. */

@@ -3,6 +3,7 @@ package baysheet.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import baysheet.books.Bay;
 import baysheet.books.Job;
 import baysheet.books.JobReader;
 import baysheet.books.Procedure;
@@ -26,6 +27,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -63,7 +65,8 @@ class DraftedBooksTest {
                   new Located<>(
                       new Job.Work(procedure.name().value(), place),
                       new Source("asked", "").whole());
-              if (book.needs(List.of(work), folder).stream().anyMatch(Needs::possible)) {
+              if (book.needs(folder.shop().bays().values(), List.of(work), folder).stream()
+                  .anyMatch(Needs::possible)) {
                 works.add(work);
               }
             });
@@ -93,8 +96,10 @@ class DraftedBooksTest {
   }
 
   private static BookDraft drafted(BookDraft book, List<Located<Job.Work>> works) {
-    List<Needs> possible = book.needs(works, folder).stream().filter(Needs::possible).toList();
-    return book.with(possible, gap -> gap.step(folder), new Problems()).orElseThrow();
+    Collection<Bay> bays = folder.shop().bays().values();
+    List<Needs> possible =
+        book.needs(bays, works, folder).stream().filter(Needs::possible).toList();
+    return book.with(possible, gap -> gap.step(folder, bays), new Problems()).orElseThrow();
   }
 
   /** The lines of the one text, as far as they stand in the other in the same order. */
@@ -165,7 +170,13 @@ class DraftedBooksTest {
   void anEmptyBookIsDraftedToo() {
     Source text =
         new Source(
-            "new", NewBook.text("new", List.of("hydraulic-brakes", "abs", "petrol"), Map.of()));
+            "new",
+            NewBook.text(
+                "new",
+                List.of("hydraulic-brakes", "abs", "petrol"),
+                Map.of(),
+                folder.shop().bays().values(),
+                List.of()));
     BookDraft book = BookDraft.of(text, new Problems()).orElseThrow();
     for (Procedure procedure : folder.procedures().values()) {
       List<Located<Job.Work>> works = works(procedure, book);

@@ -67,19 +67,19 @@ class WalkthroughTest {
     assertEquals(
         List.of(
             "start my-garage",
-            "write my-garage/DAY/1002.yaml",
+            "fill in my-garage/DAY/1001.yaml",
             "procedures brake --shop my-garage",
-            "draft --job my-garage/DAY/1002.yaml",
+            "draft --job my-garage/DAY/1001.yaml",
             "fill in my-garage/vehicles/our-van-2016.yaml",
             "check my-garage",
             "sheets my-garage/DAY",
-            "out/DAY/1002-1.pdf",
-            "out/DAY/1002-2.pdf",
-            "out/DAY/1002-3.pdf",
-            "draft --job my-garage/DAY/1003.yaml",
+            "out/DAY/1001-1.pdf",
+            "out/DAY/1001-2.pdf",
+            "out/DAY/1001-3.pdf",
+            "draft --job my-garage/DAY/1002.yaml",
             "draft our-van-2016 --for damper@rear --shop my-garage",
             "procedures --vehicle our-van-2016 --shop my-garage",
-            "explain my-garage/DAY/1002.yaml"),
+            "explain my-garage/DAY/1001.yaml"),
         done);
     // Carrier bolts, disc screws, guide bolts and wheel nuts: each has its row on one of the
     // sheets.
@@ -161,7 +161,7 @@ class WalkthroughTest {
       return;
     }
     String command = code.replaceAll("^`baysheet |`$", "");
-    if (command.startsWith("draft --job my-garage/DAY/1003")) {
+    if (command.startsWith("draft --job my-garage/DAY/1002")) {
       nextJob(command.split(" ")[2]);
     }
     int exit = run(command);
@@ -175,7 +175,7 @@ class WalkthroughTest {
   private void nextJob(String file) throws IOException {
     Files.writeString(
         folder.resolve(dated(file)),
-        "job: 1003\nvehicle: {book: our-car}\nbay: 1\nby: T1\nwork: damper at rear\n");
+        "job: 1002\nvehicle: {book: our-car}\nbay: 1\nby: T1\nwork: damper at rear\n");
   }
 
   /** The empty box is the unknown figure's; all others can be set with what the garage has. */

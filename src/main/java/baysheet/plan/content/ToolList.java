@@ -132,6 +132,10 @@ public final class ToolList {
       }
       names.addAll(selected.selection().adapters());
     }
+    boolean rideHeight = torque.stream().anyMatch(it -> it.line().visits().rideHeight());
+    if (rideHeight) {
+      names.add(ToolNames.SOLID_BLOCKS);
+    }
     List<Procedure.Use> uses = new ArrayList<>();
     names.forEach(name -> uses.add(new Procedure.Use(name, true)));
     torque.stream()
@@ -141,8 +145,8 @@ public final class ToolList {
     if (!torque.isEmpty()) {
       uses.add(new Procedure.Use(ToolNames.PAINT_PEN, false));
     }
-    if (torque.stream().anyMatch(selected -> selected.line().visits().rideHeight())) {
-      ToolNames.UNDER_WHEELS.forEach(name -> uses.add(new Procedure.Use(name, false)));
+    if (rideHeight) {
+      uses.add(new Procedure.Use(ToolNames.WHEEL_CHOCKS, false));
     }
     return uses;
   }

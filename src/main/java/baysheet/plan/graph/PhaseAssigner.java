@@ -30,7 +30,7 @@ import java.util.stream.Stream;
  */
 public final class PhaseAssigner {
   /** What the wheels stand on at ride height; cautions go by it. */
-  private static final Procedure.Use BLOCKS = new Procedure.Use(ToolNames.SOLID_BLOCKS, false);
+  private static final Procedure.Use BLOCKS = new Procedure.Use(ToolNames.SOLID_BLOCKS, true);
 
   private final Resolved resolved;
   private final boolean everRaised;
