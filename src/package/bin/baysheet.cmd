@@ -87,7 +87,7 @@ set "use=-Xshare:auto"
 set "size=0"
 if defined archive if exist "%archive%" for %%f in ("%archive%") do set "size=%%~zf"
 if not "%size%"=="0" set "use=-XX:SharedArchiveFile=%archive%"
-set "options=-XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xms32m -Xlog:disable -Dfile.encoding=UTF-8"
+set "options=-XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xms32m -XX:MinHeapFreeRatio=15 -XX:MaxHeapFreeRatio=30 -Xlog:disable -Dfile.encoding=UTF-8"
 
 rem The program writes UTF-8. The terminal's own code page comes back directly after the run, however
 rem it ended. Only someone who stops this file itself, with Ctrl+C, keeps the page of the program.

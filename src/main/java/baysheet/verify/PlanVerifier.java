@@ -85,6 +85,7 @@ public final class PlanVerifier {
     playback.allDone();
     playback.faults.addAll(
         ListingCheck.faults(sheet, printed, resolved, playback.state.everOff, playback.state.back));
+    playback.faults.addAll(FigureCheck.faults(sheet, resolved));
     playback.faults.addAll(ToolListCheck.faults(sheet, printed, resolved));
     playback.faults.addAll(ProcedureCheck.faults(sheet, printed, resolved));
     playback.faults.addAll(ConsequenceCheck.faults(sheet, printed, resolved, bringing));

@@ -20,6 +20,9 @@ class PlanVerifierTest {
   // A small sheet alone can be altered in some ten ways; fewer in all means that none were tried.
   private static final int FEWEST_ALTERED = 500;
 
+  /** A row has some twenty figures. */
+  private static final int FEWEST_FIGURES = 2_000;
+
   private static final List<Planned> PLANS = plans();
 
   /** A sheet as it was made, and what from. */
@@ -55,6 +58,25 @@ class PlanVerifierTest {
       }
     }
     assertEquals(List.of(), unseen);
+  }
+
+  /** Count, band, mark, wrench, angle, treatment: each as the book says it, or no sheet. */
+  @ParameterizedTest
+  @FieldSource("PLANS")
+  void everyAlteredFigureIsFound(Planned plan) {
+    List<String> unseen = new ArrayList<>();
+    for (Map.Entry<String, Sheet> altered : AlteredFigures.all(plan.sheet()).entrySet()) {
+      if (FigureCheck.faults(altered.getValue(), plan.resolved()).isEmpty()) {
+        unseen.add(altered.getKey());
+      }
+    }
+    assertEquals(List.of(), unseen);
+  }
+
+  @Test
+  void enoughFiguresAreAltered() {
+    int altered = PLANS.stream().mapToInt(plan -> AlteredFigures.all(plan.sheet()).size()).sum();
+    assertTrue(altered >= FEWEST_FIGURES, altered + " altered figures");
   }
 
   @Test
