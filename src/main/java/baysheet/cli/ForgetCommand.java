@@ -9,6 +9,7 @@ import baysheet.ledger.Ledger;
 import baysheet.ledger.SheetStory;
 import baysheet.output.Console;
 import baysheet.output.Exit;
+import baysheet.output.OldSheets;
 import baysheet.output.Targets;
 import baysheet.report.Problems;
 import java.nio.file.Path;
@@ -72,10 +73,14 @@ final class ForgetCommand extends LedgerCommand {
     Path day = folder().resolve(story.issued().day());
     String job = Pattern.quote(story.issued().name());
     Set<Path> pages = new LinkedHashSet<>();
-    pages.addAll(matching(day, "(" + job + "|" + Targets.ALL + ")\\.(pdf|json)"));
-    pages.addAll(matching(day.resolve("withdrawn"), job + "(-[0-9]+)?\\.(pdf|json)"));
+    String id = Pattern.quote(story.id());
+    String whole = job + "|" + Targets.ALL + "|" + Targets.DAY;
+    pages.addAll(matching(day, "(" + whole + ")\\.(pdf|json)"));
+    pages.addAll(matching(day.resolve(OldSheets.FORMS), id + "\\.pdf"));
+    String withdrawn = "(" + job + "(-[0-9]+)?|" + id + ")\\.(pdf|json)";
+    pages.addAll(matching(day.resolve(OldSheets.WITHDRAWN), withdrawn));
     String name = index.record(story.id()).map(KeptRecord::name).orElse(story.issued().job());
-    String signed = "(" + Pattern.quote(name) + "|" + Pattern.quote(story.id()) + ")";
+    String signed = "(" + Pattern.quote(name) + "|" + id + ")";
     pages.addAll(matching(day.resolve(SignedForm.FOLDER), signed + "\\.(pdf|yaml)|review\\.pdf"));
     return List.copyOf(pages);
   }

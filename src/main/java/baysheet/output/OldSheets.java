@@ -27,11 +27,13 @@ import java.util.stream.Stream;
  * @param shop the name of the shop; sheets of others are left alone
  * @param jobs numbers whose sheets stay
  */
-record OldSheets(Path folder, String shop, Set<String> jobs) {
+public record OldSheets(Path folder, String shop, Set<String> jobs) {
   /** Below the folder: sheets as forms, by their ids. */
-  static final String FORMS = "forms";
+  public static final String FORMS = "forms";
 
-  private static final String WITHDRAWN = "withdrawn";
+  /** Below the folder: sheets and forms that are no longer to be used. */
+  public static final String WITHDRAWN = "withdrawn";
+
   private static final String SHEET = ".pdf";
   private static final String RECORD = ".json";
 

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import baysheet.ledger.Disk;
+import baysheet.ledger.FolderEntries;
 import baysheet.ledger.Index;
 import baysheet.ledger.Ledger;
 import baysheet.ledger.SheetStory;
@@ -286,6 +287,22 @@ class LedgerCommandsTest {
     ask("history", "501").says("names, page and notes were forgotten");
     ask("history", "501").says(last("501").issued().joints().get(0).fastener());
     ask("forget", "--before", "2026-04-08").says("forgot 0 sheets");
+  }
+
+  /** The form of a sheet and the page of the day show names and plates as well. */
+  @Test
+  void forgettingTakesFormsAndThePageOfTheDay() {
+    garage.sheets("--fillable");
+    garage.run("day", Garage.DAY, "--shop", garage.root.toString(), "--out", garage.out.toString());
+    Path forms = garage.made("forms");
+    assertEquals(3, FolderEntries.of(forms).size());
+    assertTrue(Files.exists(garage.made("day.pdf")));
+    garage.change("2026-04-07/501.yaml", "bay: 2", "bay: 1");
+    garage.sheets("--fillable");
+    ask("forget", "--before", "2026-04-08");
+    assertEquals(List.of(), FolderEntries.of(forms));
+    assertEquals(List.of(), FolderEntries.of(garage.made("withdrawn")));
+    assertFalse(Files.exists(garage.made("day.pdf")));
   }
 
   /** All texts below the folder of the sheets. */
