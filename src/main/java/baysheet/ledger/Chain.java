@@ -25,6 +25,10 @@ final class Chain {
 
   private final Path folder;
   private final List<Event> events = new ArrayList<>();
+
+  /** How many lines there are, in all years. */
+  private int count;
+
   private String last = Hash.NONE;
   private int year;
   private Optional<Lines> torn = Optional.empty();
@@ -68,6 +72,7 @@ final class Chain {
         JsonObject json = JsonText.read(line);
         follow(json);
         events.add(EventJson.read(json));
+        count++;
         last = Hash.of(line);
         unfinished = json.truth("more") ? unfinished + 1 : 0;
         end = unfinished == 0 ? last : end;
@@ -83,9 +88,9 @@ final class Chain {
   }
 
   private void follow(JsonObject json) {
-    if (json.number("n") != events.size() + 1) {
+    if (json.number("n") != count + 1) {
       throw new IllegalArgumentException(
-          "it has the number " + json.number("n") + " in place of " + (events.size() + 1));
+          "it has the number " + json.number("n") + " in place of " + (count + 1));
     }
     if (!json.text("previous").equals(last)) {
       throw new IllegalArgumentException("it does not hold the hash of the line before it");
@@ -104,13 +109,17 @@ final class Chain {
       return false;
     }
     events.subList(events.size() - unfinished, events.size()).clear();
+    count -= unfinished;
     last = end;
     torn = Optional.of(cut);
     return true;
   }
 
-  List<Event> events() {
-    return events;
+  /** The events that were read. They are not kept here: the index has what is asked of them. */
+  List<Event> takeEvents() {
+    List<Event> taken = List.copyOf(events);
+    events.clear();
+    return taken;
   }
 
   /** The file whose end was not written, with what there is of it. */
@@ -132,7 +141,7 @@ final class Chain {
     String before = last;
     for (int i = 0; i < added.size(); i++) {
       boolean more = i + 1 < added.size();
-      String line = line(added.get(i), events.size() + i + 1, before, more);
+      String line = line(added.get(i), count + i + 1, before, more);
       before = Hash.of(line.getBytes(StandardCharsets.UTF_8));
       lines.append(line).append('\n');
     }
@@ -148,7 +157,7 @@ final class Chain {
 
   /** The same chain once an addition is in its file. */
   void added(List<Event> added, Addition addition) {
-    events.addAll(added);
+    count += added.size();
     last = addition.last();
     year = Integer.parseInt(addition.file().getFileName().toString().substring(0, 4));
   }

@@ -51,7 +51,7 @@ public final class Index {
         .ifPresent(
             it -> problems.add(Sentences.torn(it.file(), it.whole().size() + 1, Optional.empty())));
     return chain.flatMap(
-        it -> PersonalFiles.read(folder, problems).map(p -> new Index(folder, p, it.events())));
+        it -> PersonalFiles.read(folder, problems).map(p -> new Index(folder, p, it.takeEvents())));
   }
 
   void add(Event event) {

@@ -35,7 +35,7 @@ public final class Ledger implements AutoCloseable {
     this.disk = disk;
     this.lock = lock;
     this.chain = chain;
-    this.index = new Index(folder, people, chain.events());
+    this.index = new Index(folder, people, chain.takeEvents());
   }
 
   /**

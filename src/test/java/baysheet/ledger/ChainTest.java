@@ -126,7 +126,7 @@ class ChainTest {
     String whole = Files.readString(next);
     Files.writeString(next, "{\"n\":11,\"event\":\"clo", StandardOpenOption.APPEND);
     Problems reading = new Problems();
-    assertEquals(10, Chain.read(folder, reading).orElseThrow().events().size());
+    assertEquals(10, Chain.read(folder, reading).orElseThrow().takeEvents().size());
     Problems problems = add(List.of(new Closed(Events.MONDAY, Events.id("501", "A"), "T1")));
     Problem torn = problems.all().get(0);
     assertEquals(ProblemCode.LEDGER_TORN, torn.code());
@@ -135,7 +135,7 @@ class ChainTest {
     assertEquals("{\"n\":11,\"event\":\"clo", Files.readString(folder.resolve("2027.jsonl.torn")));
     assertTrue(Files.readString(next).startsWith(whole));
     Problems after = new Problems();
-    assertEquals(11, Chain.read(folder, after).orElseThrow().events().size());
+    assertEquals(11, Chain.read(folder, after).orElseThrow().takeEvents().size());
     assertEquals(List.of(), after.all());
   }
 

@@ -37,7 +37,7 @@ class FuzzedEventsTest {
         new String(bytes, StandardCharsets.ISO_8859_1).chars().filter(it -> it == '\n').count();
     chain
         .filter(it -> it.torn().isEmpty())
-        .ifPresent(it -> assertEquals(lines, it.events().size(), "an event for each line"));
+        .ifPresent(it -> assertEquals(lines, it.takeEvents().size(), "an event for each line"));
   }
 
   @MethodSource("lines")
