@@ -156,7 +156,9 @@ public final class StepSentences {
     Optional<String> first = good;
     for (Detail detail : step.details()) {
       boolean tools = detail instanceof Detail.Tools;
-      List<String> words = new ArrayList<>(words(detail, named));
+      List<String> words =
+          new ArrayList<>(
+              detail instanceof Detail.Tools its ? with(step, its.names()) : words(detail, named));
       if (isTorque(detail) && first.isPresent()) {
         words.add(words.size() - 1, language.own(Phrase.OK_IF, first.get()));
         first = Optional.empty();
@@ -189,8 +191,6 @@ public final class StepSentences {
       return List.of(language.own(Phrase.HEIGHT_OF, height.step()));
     } else if (detail instanceof Detail.Fluid fluid) {
       return List.of(language.text(fluid(fluid)));
-    } else if (detail instanceof Detail.Tools tools) {
-      return List.of(language.own(Phrase.WITH, String.join(", ", language.texts(tools.names()))));
     } else if (detail instanceof Detail.Carried carried) {
       return carried(carried.by());
     } else if (detail instanceof Detail.Absent absent) {
@@ -199,6 +199,18 @@ public final class StepSentences {
       return List.of(elsewhere(elsewhere));
     }
     return List.of(language.own(Phrase.BOTH_ENDS_UP));
+  }
+
+  /** Tools that the sentence of the step does not name itself. */
+  private List<String> with(SheetStep step, List<String> tools) {
+    String sentence = text(step.source());
+    List<String> others =
+        step.source() instanceof StepSource.Blocks
+            ? List.of()
+            : language.texts(tools).stream().filter(it -> !sentence.contains(it)).toList();
+    return others.isEmpty()
+        ? List.of()
+        : List.of(language.own(Phrase.WITH, String.join(", ", others)));
   }
 
   /** With what to hold it, where the note of the book begins with that. */
