@@ -1,7 +1,6 @@
 package baysheet.books;
 
 import baysheet.report.Located;
-import baysheet.report.Span;
 import baysheet.torque.Quantity;
 import java.util.Locale;
 import java.util.Set;
@@ -12,8 +11,7 @@ public record Bay(
     Located<String> name,
     Equipment equipment,
     Located<String> description,
-    Located<Quantity> rated,
-    Span at) {
+    Located<Quantity> rated) {
   /** What a step may ask for, whether or not the shop has one. */
   static final Set<String> KINDS =
       Set.of(

@@ -71,8 +71,7 @@ public record Catalogue(
       Optional<Located<String>> back,
       Optional<Located<String>> fluid,
       Optional<Located<String>> left,
-      Optional<Located<FastenerText>> usual,
-      Span at) {
+      Optional<Located<FastenerText>> usual) {
     public Item {
       kinds = List.copyOf(kinds);
     }
@@ -88,8 +87,7 @@ public record Catalogue(
           own.back.or(() -> back),
           own.fluid.or(() -> fluid),
           own.left.or(() -> left),
-          own.usual.or(() -> usual),
-          own.at);
+          own.usual.or(() -> usual));
     }
   }
 
@@ -122,8 +120,7 @@ public record Catalogue(
       List<Located<String>> protect,
       Located<String> source,
       boolean wholeJob,
-      boolean raising,
-      Span at) {
+      boolean raising) {
     public Caution {
       when = List.copyOf(when);
       protect = List.copyOf(protect);
@@ -144,8 +141,7 @@ public record Catalogue(
           own.protect.isEmpty() ? protect : own.protect,
           own.source,
           own.wholeJob,
-          own.raising || raising,
-          own.at);
+          own.raising || raising);
     }
   }
 
@@ -233,20 +229,14 @@ public record Catalogue(
    * @param when what work needs it, beside that of procedures which ask for it themselves
    */
   public record Qualification(
-      Located<String> name,
-      Located<String> words,
-      List<Trigger> when,
-      Located<String> source,
-      Span at) {
+      Located<String> name, Located<String> words, List<Trigger> when, Located<String> source) {
     public Qualification {
       when = List.copyOf(when);
     }
 
     /** The entry of a garage over this one, for the same work where it does not say. */
     Qualification under(Qualification own) {
-      return own.when.isEmpty()
-          ? new Qualification(own.name, own.words, when, own.source, own.at)
-          : own;
+      return own.when.isEmpty() ? new Qualification(own.name, own.words, when, own.source) : own;
     }
   }
 
@@ -260,9 +250,7 @@ public record Catalogue(
   /**
    * A verb with which a step may begin: one for each action.
    *
-   * @param means the action, so that no second verb is used for it
    * @param american the verb in America, where it differs
    */
-  public record Verb(
-      Located<String> name, Located<String> means, Optional<Located<String>> american) {}
+  public record Verb(Located<String> name, Optional<Located<String>> american) {}
 }

@@ -212,9 +212,10 @@ public final class CatalogueReader {
   }
 
   private static Optional<Words.Unnamed<Catalogue.Verb>> verb(MapReader map) {
-    Optional<Located<String>> means = map.required("means", ValueReaders.text());
+    // For those who look for a verb in the file; the program has no use for it.
+    map.required("means", ValueReaders.text());
     Optional<Located<String>> american = map.optional("american", TERM);
-    return map.build(() -> name -> new Catalogue.Verb(name, means.get(), american));
+    return map.build(() -> name -> new Catalogue.Verb(name, american));
   }
 
   private static ParseOutcome<String> term(String text) {
@@ -238,8 +239,7 @@ public final class CatalogueReader {
     return map.build(
         () ->
             name ->
-                new Catalogue.Item(
-                    name, british.get(), american, kinds, back, fluid, left, usual, map.at()));
+                new Catalogue.Item(name, british.get(), american, kinds, back, fluid, left, usual));
   }
 
   private static Optional<Words.Unnamed<Catalogue.Caution>> caution(MapReader map) {
@@ -266,8 +266,7 @@ public final class CatalogueReader {
                     protect,
                     source.get(),
                     wholeJob,
-                    raising,
-                    map.at()));
+                    raising));
   }
 
   private static ParseOutcome<String> protection(String text) {
@@ -281,7 +280,7 @@ public final class CatalogueReader {
     List<Trigger> when = TriggerReader.optional(map);
     Optional<Located<String>> source = map.required("source", ValueReaders.text());
     return map.build(
-        () -> name -> new Catalogue.Qualification(name, words.get(), when, source.get(), map.at()));
+        () -> name -> new Catalogue.Qualification(name, words.get(), when, source.get()));
   }
 
   private static Optional<Words.Unnamed<Catalogue.State>> state(MapReader map) {

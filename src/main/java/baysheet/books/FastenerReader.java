@@ -47,8 +47,7 @@ final class FastenerReader {
                         map.optional("final", FastenerReader.FINAL),
                         Optional.empty()),
                     List.of(),
-                    Optional.empty(),
-                    map.at());
+                    Optional.empty());
             FastenerCheck.check(text, map.problems());
             return map.build(() -> text);
           });
@@ -110,8 +109,7 @@ final class FastenerReader {
             map.optional("reach", REACH),
             map.optional("deep", ValueReaders.yesNo())),
         Remark.read(map),
-        map.optional("source", ValueReaders.text()),
-        map.at());
+        map.optional("source", ValueReaders.text()));
   }
 
   private static FastenerText.Pieces pieces(MapReader map, boolean whole) {

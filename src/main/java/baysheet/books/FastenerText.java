@@ -1,7 +1,6 @@
 package baysheet.books;
 
 import baysheet.report.Located;
-import baysheet.report.Span;
 import baysheet.torque.Head;
 import baysheet.torque.Quantity;
 import baysheet.torque.Reach;
@@ -26,8 +25,7 @@ public record FastenerText(
     Optional<Located<Tightening>> tightening,
     Method method,
     List<Remark> remarks,
-    Optional<Located<String>> source,
-    Span at) {
+    Optional<Located<String>> source) {
   public FastenerText {
     remarks = List.copyOf(remarks);
   }
@@ -48,8 +46,7 @@ public record FastenerText(
         tightening.or(base::tightening),
         method.over(base.method),
         Remark.over(remarks, base.remarks),
-        tightening.isPresent() ? source : source.or(base::source),
-        at);
+        tightening.isPresent() ? source : source.or(base::source));
   }
 
   /** The whole fastener; empty when the count or the torque is nowhere written. */

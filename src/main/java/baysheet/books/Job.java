@@ -161,5 +161,5 @@ public record Job(
    * @param source where the new values come from
    */
   public record Replacement(
-      Located<String> item, Place place, FastenerText values, Located<String> source, Span at) {}
+      Located<String> item, Place place, FastenerText values, Located<String> source) {}
 }

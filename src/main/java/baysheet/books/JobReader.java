@@ -206,11 +206,7 @@ public final class JobReader {
         () ->
             key ->
                 new Job.Replacement(
-                    key.map(Job.Work::procedure),
-                    key.value().place(),
-                    values,
-                    source.get(),
-                    key.at()));
+                    key.map(Job.Work::procedure), key.value().place(), values, source.get()));
   }
 
   private static List<Job.Replacement> overrides(MapReader map) {

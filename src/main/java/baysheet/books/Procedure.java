@@ -1,7 +1,6 @@
 package baysheet.books;
 
 import baysheet.report.Located;
-import baysheet.report.Span;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -29,8 +28,7 @@ public record Procedure(
     List<Located<String>> after,
     List<Located<String>> before,
     Blocks blocks,
-    List<Check> checks,
-    Span span) {
+    List<Check> checks) {
   public Procedure {
     behind = List.copyOf(behind);
     after = List.copyOf(after);
@@ -100,7 +98,7 @@ public record Procedure(
    * @param renews the item in whose place it goes on
    */
   public record Part(
-      Located<String> name, Located<Integer> count, Optional<Located<String>> renews, Span at) {}
+      Located<String> name, Located<Integer> count, Optional<Located<String>> renews) {}
 
   /** A check that this procedure always asks for. */
   public record Check(

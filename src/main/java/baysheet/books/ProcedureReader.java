@@ -78,8 +78,7 @@ public final class ProcedureReader {
                 values(map, "open", StepReader.STEP),
                 values(map, "work", StepReader.STEP),
                 values(map, "close", StepReader.STEP)),
-            values(map, "checks", CHECK),
-            map.at());
+            values(map, "checks", CHECK));
     return map.build(() -> procedure);
   }
 
@@ -96,7 +95,7 @@ public final class ProcedureReader {
     Optional<Located<Integer>> count =
         map.required("count", ValueReaders.wholeNumber(1, MOST_PARTS));
     Optional<Located<String>> renews = map.optional("renews", StepReader.ITEM);
-    return map.build(() -> new Procedure.Part(name.get(), count.get(), renews, map.at()));
+    return map.build(() -> new Procedure.Part(name.get(), count.get(), renews));
   }
 
   private static Optional<Procedure.Check> check(MapReader map) {

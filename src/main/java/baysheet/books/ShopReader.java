@@ -142,7 +142,7 @@ public final class ShopReader {
     Optional<Words.Unnamed<Bay>> bay =
         raised.stream()
             .findFirst()
-            .map(by -> name -> new Bay(name, by.equipment, by.description, rated.get(), map.at()));
+            .map(by -> name -> new Bay(name, by.equipment, by.description, rated.get()));
     return map.build(() -> bay).flatMap(it -> it);
   }
 

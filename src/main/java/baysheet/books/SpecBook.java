@@ -114,13 +114,10 @@ public record SpecBook(
 
   /** A fluid: how much goes in, and of what kind. */
   public record Fluid(
-      Located<String> name,
-      Optional<Located<Quantity>> capacity,
-      Optional<Located<String>> grade,
-      Span at) {
+      Located<String> name, Optional<Located<Quantity>> capacity, Optional<Located<String>> grade) {
     /** What is written here, and what the other book says of the rest. */
     public Fluid over(Fluid base) {
-      return new Fluid(name, capacity.or(base::capacity), grade.or(base::grade), at);
+      return new Fluid(name, capacity.or(base::capacity), grade.or(base::grade));
     }
   }
 

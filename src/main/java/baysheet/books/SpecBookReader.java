@@ -132,7 +132,7 @@ public final class SpecBookReader {
     Optional<Located<Quantity>> capacity =
         map.optional("capacity", Figures.quantity(QuantityKey.FLUID_CAPACITY));
     Optional<Located<String>> grade = map.optional("grade", ValueReaders.text());
-    return map.build(() -> name -> new SpecBook.Fluid(name, capacity, grade, map.at()));
+    return map.build(() -> name -> new SpecBook.Fluid(name, capacity, grade));
   }
 
   private static Map<String, SpecBook.PartNumber> partNumbers(MapReader map) {

@@ -1,7 +1,6 @@
 package baysheet.books;
 
 import baysheet.report.Located;
-import baysheet.report.Span;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
@@ -15,7 +14,7 @@ import java.util.Set;
  * @param asked the names of each condition; a condition that is not asked for is not in it
  * @param impact whether an impact wrench is used
  */
-public record Trigger(Map<Condition, Asked> asked, Optional<Boolean> impact, Span at) {
+public record Trigger(Map<Condition, Asked> asked, Optional<Boolean> impact) {
   /** Names that a condition asks for, with where they are written and without. */
   public record Asked(List<Located<String>> located, List<String> names) {
     Asked(List<Located<String>> located) {

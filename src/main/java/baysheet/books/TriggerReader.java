@@ -40,7 +40,7 @@ final class TriggerReader {
       asked.put(condition, new Trigger.Asked(map.listOrOne(condition.key(), reader(condition))));
     }
     Optional<Boolean> impact = map.optional("impact", ValueReaders.yesNo()).map(Located::value);
-    Trigger trigger = new Trigger(asked, impact, map.at());
+    Trigger trigger = new Trigger(asked, impact);
     if (trigger.isEmpty() && !asksForSomething(map)) {
       map.problems().add(CatalogueSentences.emptyTrigger(map.at()));
     }

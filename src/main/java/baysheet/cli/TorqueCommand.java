@@ -149,8 +149,7 @@ final class TorqueCommand extends Command {
                 Optional.empty(),
                 options.reach(typed).map(it -> new Located<>(it, here))),
             List.of(),
-            Optional.empty(),
-            here)
+            Optional.empty())
         .complete(new Located<>("fastener", here))
         .orElseThrow();
   }

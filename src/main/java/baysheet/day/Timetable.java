@@ -3,9 +3,7 @@ package baysheet.day;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import java.util.OptionalInt;
-import java.util.TreeMap;
 
 /**
  * When each activity of a plan starts.
@@ -116,15 +114,6 @@ public record Timetable(
       }
     }
     return pairs;
-  }
-
-  /** The starting minute of each activity by its id. */
-  public Map<String, Integer> startsById() {
-    Map<String, Integer> byId = new TreeMap<>();
-    for (int i = 0; i < starts.size(); i++) {
-      byId.put(plan.activities().get(i).id(), starts.get(i));
-    }
-    return byId;
   }
 
   /**

@@ -89,7 +89,7 @@ final class Overruns {
     String kind = box.element();
     String words = firstWords(box);
     String shown = words.length() > WORDS ? words.substring(0, WORDS).strip() + "…" : words;
-    return new Tall(shown.isEmpty() ? kind : kind + " “" + shown + "”", box.at(), height);
+    return new Tall(shown.isEmpty() ? kind : kind + " “" + shown + "”", height);
   }
 
   private static String firstWords(Box box) {

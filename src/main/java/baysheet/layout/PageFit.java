@@ -1,7 +1,6 @@
 package baysheet.layout;
 
 import baysheet.box.Form;
-import baysheet.report.Span;
 import java.util.List;
 
 /** What came of fitting a form on its page. */
@@ -49,7 +48,7 @@ public sealed interface PageFit {
    * @param what the kind of block and its first words
    * @param height in thousandths of a point
    */
-  record Tall(String what, Span at, long height) {
+  record Tall(String what, long height) {
     /** In whole millimetres; a part of one counts as one. */
     public long millimetres() {
       return millimetresUp(height);

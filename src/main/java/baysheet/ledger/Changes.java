@@ -3,11 +3,11 @@ package baysheet.ledger;
 import baysheet.json.JsonObject;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -20,50 +20,6 @@ final class Changes {
   /** More than fit a line of the sheet; whoever sees that many reads the whole new sheet. */
   private static final int MOST = 8;
 
-  /** Keys of a torque row that are neither its figures nor its number, and what they are called. */
-  private static final Map<String, String> OF_ROW =
-      words(
-          "count", "count",
-          "thread", "thread",
-          "class", "strength class",
-          "head", "head",
-          "socket", "socket",
-          "rounds", "rounds",
-          "checkRound", "check round",
-          "order", "tightening sequence",
-          "threads", "thread treatment",
-          "reuse", "rule for re-use",
-          "lock", "lock",
-          "moment", "moment",
-          "recheck", "re-check",
-          "source", "source",
-          "warnings", "warning");
-
-  private static final List<String> OF_STEP =
-      List.of("details", "moment", "undo", "doUp", "disturb", "openCircuit", "hold", "entries");
-
-  private static final List<String> OF_CHECK = List.of("text", "moment", "hold");
-
-  /** Keys of the whole that are compared as they are. */
-  private static final Map<String, String> OF_SHEET =
-      words(
-          "vehicle", "the vehicle's data",
-          "people", "the people",
-          "bay", "the bay",
-          "sockets", "sockets",
-          "tools", "tools",
-          "parts", "new parts",
-          "consumables", "consumables",
-          "tally", "the list of removed items",
-          "supports", "loads on the supports",
-          "evening", "the work of the evening before",
-          "sources", "sources",
-          "time", "the estimated time",
-          "work", "the works",
-          "complaint", "the complaint",
-          "notes", "the notes",
-          "open", "what others must do");
-
   private final JsonObject old;
   private final JsonObject now;
   private final List<String> found = new ArrayList<>();
@@ -71,14 +27,6 @@ final class Changes {
   private Changes(JsonObject old, JsonObject now) {
     this.old = old;
     this.now = now;
-  }
-
-  private static Map<String, String> words(String... pairs) {
-    Map<String, String> words = new LinkedHashMap<>();
-    for (int i = 0; i < pairs.length; i += 2) {
-      words.put(pairs[i], pairs[i + 1]);
-    }
-    return words;
   }
 
   /** Never empty: two sheets that say the same are laid out in another way. */
@@ -112,12 +60,12 @@ final class Changes {
    * Two entries that are the same thing in both revisions; one is empty where it is new or gone.
    */
   private record Pair(Optional<JsonObject> old, Optional<JsonObject> now) {
-    boolean differsIn(String key) {
-      return !Objects.equals(value(old, key), value(now, key));
+    boolean stayed() {
+      return old.isPresent() && now.isPresent();
     }
 
-    private static Object value(Optional<JsonObject> side, String key) {
-      return side.map(it -> it.value(key)).orElse(null);
+    boolean differs(KeyWords words) {
+      return stayed() && !words.differing(old.get(), now.get()).isEmpty();
     }
   }
 
@@ -154,25 +102,33 @@ final class Changes {
       } else if (pair.now().isEmpty()) {
         found.add("old row " + pair.old().get().number("n") + " is gone");
       } else {
-        row(pair, pair.old().get(), "row " + pair.now().get().number("n"));
+        row(pair.old().get(), pair.now().get(), "row " + pair.now().get().number("n"));
       }
     }
   }
 
-  private void row(Pair pair, JsonObject before, String name) {
-    if (!figures(before).equals(figures(pair.now().get()))) {
+  private void row(JsonObject before, JsonObject after, String name) {
+    if (!figures(before).equals(figures(after))) {
       found.add(name + " was " + figures(before));
-    } else if (!settings(before).equals(settings(pair.now().get()))) {
+    } else if (!settings(before).equals(settings(after))) {
       found.add(name + " was set to " + settings(before));
-    } else if (!bands(before).equals(bands(pair.now().get()))) {
+    } else if (!bands(before).equals(bands(after))) {
       found.add(name + " had the band " + String.join(", ", bands(before)));
+    } else if (KeyWords.differ(before, after, "stages") || KeyWords.differ(before, after, "kind")) {
+      found.add(name + ": figure changed");
     }
-    OF_ROW.forEach(
-        (key, word) -> {
-          if (pair.differsIn(key)) {
-            found.add(name + ": " + word + " changed");
-          }
-        });
+    for (String word : KeyWords.OF_ROW.differing(before, after)) {
+      found.add(name + ": " + word + " changed");
+    }
+    if (!drawing(before).equals(drawing(after))) {
+      found.add(name + ": drawing changed");
+    }
+  }
+
+  /** Without its letter, which follows from the drawings of other rows. */
+  private static Optional<List<Object>> drawing(JsonObject row) {
+    return row.object("drawing")
+        .map(it -> Arrays.asList(it.value("arrangement"), it.value("rows")));
   }
 
   /** {@code 30 N·m + 60°}; {@code unknown} where there is none. */
@@ -214,15 +170,15 @@ final class Changes {
   }
 
   private void steps() {
-    List<Pair> pairs =
-        pairs("steps", it -> it.text("procedure") + it.texts("places") + it.text("text"));
+    List<Pair> pairs = stepPairs();
+    int known = found.size();
     for (Pair pair : pairs) {
       String number = "step " + pair.now().or(pair::old).get().number("n");
       if (pair.old().isEmpty()) {
         found.add(number + " is new");
       } else if (pair.now().isEmpty()) {
         found.add("old " + number + " is gone");
-      } else if (OF_STEP.stream().anyMatch(pair::differsIn)) {
+      } else if (pair.differs(KeyWords.OF_STEP)) {
         found.add(number + " is different");
       }
     }
@@ -230,15 +186,22 @@ final class Changes {
     if (!before.stream().sorted().toList().equals(before)) {
       found.add("the steps are in another order");
     }
+    if (found.size() == known && !headings(old).equals(headings(now))) {
+      found.add("the headings of the steps changed");
+    }
+  }
+
+  /** Steps that come and go bring their headings and take them along. */
+  private static List<Object> headings(JsonObject whole) {
+    return whole.objects("sections").stream()
+        .map(it -> (Object) Arrays.asList(it.value("heading"), it.value("oneSideFirst")))
+        .toList();
   }
 
   /** Old numbers of the steps that stayed, in the new order. */
   private static List<Integer> numbers(
       List<Pair> pairs, Function<Pair, Optional<JsonObject>> side) {
-    return pairs.stream()
-        .filter(it -> it.old().isPresent() && it.now().isPresent())
-        .map(it -> side.apply(it).get().number("n"))
-        .toList();
+    return pairs.stream().filter(Pair::stayed).map(it -> side.apply(it).get().number("n")).toList();
   }
 
   private void cautions() {
@@ -248,9 +211,9 @@ final class Changes {
         found.add("caution " + letter + " is new");
       } else if (pair.now().isEmpty()) {
         found.add("old caution " + letter + " is gone");
-      } else if (pair.differsIn("signal")) {
+      } else if (KeyWords.differ(pair.old().get(), pair.now().get(), "signal")) {
         found.add("caution " + letter + " was " + pair.old().get().text("signal"));
-      } else if (pair.differsIn("text")) {
+      } else if (pair.differs(KeyWords.OF_CAUTION)) {
         found.add("caution " + letter + " is different");
       }
     }
@@ -265,7 +228,7 @@ final class Changes {
         found.add("check " + number + " is new");
       } else if (pair.now().isEmpty()) {
         gone.add(pair.old().get().text("rule"));
-      } else if (OF_CHECK.stream().anyMatch(pair::differsIn)) {
+      } else if (pair.differs(KeyWords.OF_CHECK)) {
         found.add("check " + number + " is different");
       }
     }
@@ -273,19 +236,41 @@ final class Changes {
   }
 
   private void rest() {
-    OF_SHEET.forEach(
-        (key, words) -> {
-          if (!Objects.equals(old.value(key), now.value(key))) {
-            found.add(words + " changed");
-          }
-        });
-    Optional<String> date = old.object("sheet").map(it -> it.text("date"));
-    if (!date.equals(now.object("sheet").map(it -> it.text("date")))) {
-      date.ifPresent(it -> found.add("the day was " + it));
+    add(KeyWords.OF_WHOLE.differing(old, now));
+    if (KeyWords.differ(old, now, "time") || timesOfSteps()) {
+      found.add("the estimated time changed");
     }
-    Optional<String> paper = old.object("sheet").flatMap(it -> it.maybeText("paper"));
-    if (!paper.equals(now.object("sheet").flatMap(it -> it.maybeText("paper")))) {
-      paper.ifPresent(it -> found.add("the paper was " + it));
+    JsonObject before = sheet(old);
+    JsonObject after = sheet(now);
+    add(KeyWords.OF_SHEET.differing(before, after));
+    if (KeyWords.differ(before, after, "date")) {
+      found.add("the day was " + before.text("date"));
     }
+    if (KeyWords.differ(before, after, "paper")) {
+      before.maybeText("paper").ifPresent(it -> found.add("the paper was " + it));
+    }
+  }
+
+  private void add(List<String> words) {
+    words.forEach(it -> found.add(it + " changed"));
+  }
+
+  private static JsonObject sheet(JsonObject whole) {
+    return whole.object("sheet").orElseThrow();
+  }
+
+  /** Minutes can move from one step to another; records of earlier versions have no halves. */
+  private boolean timesOfSteps() {
+    return stepPairs().stream()
+        .filter(Pair::stayed)
+        .anyMatch(
+            it ->
+                KeyWords.differ(it.old().get(), it.now().get(), "minutes")
+                    || it.old().get().has("printedMinutes")
+                        && KeyWords.differ(it.old().get(), it.now().get(), "printedMinutes"));
+  }
+
+  private List<Pair> stepPairs() {
+    return pairs("steps", it -> it.text("procedure") + it.texts("places") + it.text("text"));
   }
 }

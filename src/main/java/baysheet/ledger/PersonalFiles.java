@@ -129,10 +129,6 @@ public final class PersonalFiles {
     return notes.values().stream().filter(it -> it.sheet().equals(sheet)).toList();
   }
 
-  public Optional<Note> note(String sheet, String about) {
-    return Optional.ofNullable(notes.get(sheet + " " + about));
-  }
-
   /** Shortens both files to their whole lines: what is torn belongs to no event. */
   void mend(Disk disk) throws IOException {
     for (Lines lines : List.of(customerLines, noteLines)) {

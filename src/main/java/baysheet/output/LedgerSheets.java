@@ -2,7 +2,6 @@ package baysheet.output;
 
 import baysheet.ledger.Hash;
 import baysheet.ledger.Index;
-import baysheet.ledger.KeptRecord;
 import baysheet.ledger.SheetStory;
 import baysheet.record.PlacedBoxes;
 import baysheet.scan.IssuedSheets;
@@ -21,12 +20,9 @@ public record LedgerSheets(Index index) implements IssuedSheets {
 
   private Issued issued(SheetStory story) {
     byte[] record = OutFiles.bytes(index.recordFile(story.id()));
-    KeptRecord kept = KeptRecord.of(record);
     try {
       return new Issued(
           story.id(),
-          kept.job(),
-          kept.stage(),
           !story.isCurrent(),
           OutFiles.bytes(index.page(story.id())),
           PlacedBoxes.of(record));

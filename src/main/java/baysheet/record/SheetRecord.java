@@ -83,7 +83,7 @@ public final class SheetRecord {
             .put("complaint", sheet.heading().request().complaint())
             .put("promised", sheet.heading().request().promised())
             .put("notes", sheet.notes());
-    sheet.stage().ifPresent(stage -> whole.putAll(new StageRecord(language).of(stage)));
+    sheet.stage().ifPresent(stage -> whole.putAll(new StageRecord(language, stage).all()));
     return whole
         .put(
             "carried",
@@ -143,6 +143,7 @@ public final class SheetRecord {
         .put("torque", step.torque())
         .put("cautions", step.letters().all())
         .put("minutes", minutes(step.minutes()))
+        .put("printedMinutes", printed(step.minutes()))
         .put("hold", step.hold())
         .put("entries", language.statements(step.entries()))
         .put("cautionsAbove", step.letters().above())
@@ -154,6 +155,11 @@ public final class SheetRecord {
   private static List<Long> minutes(ThreePoint minutes) {
     return List.of(
         Math.round(minutes.low()), Math.round(minutes.likely()), Math.round(minutes.high()));
+  }
+
+  /** In halves, as the sheet prints them. */
+  private static BigDecimal printed(ThreePoint minutes) {
+    return new BigDecimal(TimeNeeded.printed(minutes.mean()));
   }
 
   private static JsonObject wrench(Sheet.WrenchLine wrench) {
@@ -291,8 +297,8 @@ public final class SheetRecord {
   }
 
   /** Writes how a stage finds the vehicle and how it leaves it. */
-  private record StageRecord(Language language) {
-    JsonObject of(Stage stage) {
+  private record StageRecord(Language language, Stage stage) {
+    JsonObject all() {
       return new JsonObject()
           .put("arrival", stage.arrival().map(this::state))
           .put("leaving", stage.leaving().map(this::state))
@@ -307,18 +313,23 @@ public final class SheetRecord {
           .put("raised", state.standing().raised())
           .put("onBlocks", state.standing().onBlocks())
           .put("held", state.held().stream().map(Stage.Held::item).toList())
+          .put("heldWords", state.held().stream().map(it -> language.name(it.name())).toList())
           .list("off", state.off(), it -> SheetRecord.tally(language, it))
           .list("slackened", state.slackened(), it -> SheetRecord.tally(language, it))
-          .list("fastenersOff", state.fasteners(), StageRecord::row)
-          .list("notTight", state.loose(), StageRecord::row)
+          .list("fastenersOff", state.fasteners(), this::row)
+          .list("notTight", state.loose(), this::row)
           .put("open", state.open())
           .put("left", language.texts(state.left()))
           .put("written", state.written())
           .list("needed", state.needed(), this::figure);
     }
 
-    private static JsonObject row(Stage.Row row) {
-      return new JsonObject().put("line", row.n()).put("places", row.places());
+    private JsonObject row(Stage.Row row) {
+      return new JsonObject()
+          .put("line", row.n())
+          .put("words", language.name(row.name()))
+          .put("places", row.places())
+          .put("sheet", Optional.ofNullable(stage.sheets().get(row.n())));
     }
 
     private JsonObject figure(Stage.Figure figure) {

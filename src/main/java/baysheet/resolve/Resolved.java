@@ -18,7 +18,8 @@ import java.util.Optional;
  *
  * @param second who looks at the hold points, where the job says so
  * @param qualified who does the work that needs a qualification, where that is not {@code by}
- * @param tasks what the job asks for and the access to it, by rank
+ * @param tasks what the job asks for and the access to it, in the order of the job; access ranks
+ *     behind what it gives access to
  * @param things every item that a step names
  */
 public record Resolved(

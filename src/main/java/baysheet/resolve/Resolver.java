@@ -173,7 +173,7 @@ public final class Resolver {
       List<TaskId> direct = List.copyOf(access.get(id));
       List<TaskId> after = after(id, access, folder);
       ItemRule.Asking asking = new ItemRule.Asking(id, rule.origin(id).at());
-      Task task = task(asking, procedure, tasks.size(), asked.contains(id), direct, after, items);
+      Task task = task(asking, procedure, asked.contains(id), direct, after, items);
       tasks.put(id, task);
       if (task.asked() && task.isEmpty() && !problems.hasErrors()) {
         problems.add(nothingToDo(asking));
@@ -215,7 +215,6 @@ public final class Resolver {
   private static Task task(
       ItemRule.Asking asking,
       Procedure procedure,
-      int rank,
       boolean asked,
       List<TaskId> access,
       List<TaskId> after,
@@ -223,7 +222,6 @@ public final class Resolver {
     return new Task(
         asking.task(),
         procedure,
-        rank,
         asked,
         access,
         after,

@@ -8,7 +8,6 @@ import java.util.stream.Stream;
 /**
  * A procedure at a place, as part of a job.
  *
- * @param rank position in the job's own order; access ranks behind what it gives access to
  * @param asked whether the job names it, or it is only access
  * @param access what is opened before and closed after it, directly
  * @param after what must be finished before it is opened
@@ -18,7 +17,6 @@ import java.util.stream.Stream;
 public record Task(
     TaskId id,
     Procedure procedure,
-    int rank,
     boolean asked,
     List<TaskId> access,
     List<TaskId> after,
@@ -47,7 +45,6 @@ public record Task(
     return new Task(
         id,
         procedure,
-        rank,
         asked,
         access,
         after,

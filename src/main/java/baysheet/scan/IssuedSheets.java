@@ -12,10 +12,8 @@ public interface IssuedSheets {
    * A sheet as it was issued.
    *
    * @param id the sheet's id
-   * @param stage which sheet of the job, from 1
    * @param superseded whether a later revision has taken its place
    * @param pdf its page; not copied, so leave it alone
    */
-  record Issued(
-      String id, String job, int stage, boolean superseded, byte[] pdf, PlacedBoxes boxes) {}
+  record Issued(String id, boolean superseded, byte[] pdf, PlacedBoxes boxes) {}
 }

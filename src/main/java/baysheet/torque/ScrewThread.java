@@ -9,10 +9,8 @@ import java.math.BigDecimal;
  * @param diameterMm nominal diameter d in mm
  * @param pitchMm pitch P in mm
  * @param series which family of threads it belongs to
- * @param leftHand whether it tightens anticlockwise
  */
-public record ScrewThread(
-    String designation, double diameterMm, double pitchMm, Series series, boolean leftHand) {
+public record ScrewThread(String designation, double diameterMm, double pitchMm, Series series) {
   /** Families of threads; they differ in the root that carries the load. */
   public enum Series {
     /** ISO 261; root d3 = d − 1.226869 P, rounded with H/6 (ISO 898-1). */
@@ -42,10 +40,8 @@ public record ScrewThread(
     return ThreadText.parse(text);
   }
 
-  static ScrewThread metric(
-      String designation, BigDecimal diameter, BigDecimal pitch, boolean left) {
-    return new ScrewThread(
-        designation, diameter.doubleValue(), pitch.doubleValue(), Series.METRIC, left);
+  static ScrewThread metric(String designation, BigDecimal diameter, BigDecimal pitch) {
+    return new ScrewThread(designation, diameter.doubleValue(), pitch.doubleValue(), Series.METRIC);
   }
 
   /** Whether its designation has no pitch, so that the coarse one of ISO 261 was taken. */

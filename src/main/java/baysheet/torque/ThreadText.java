@@ -127,7 +127,7 @@ final class ThreadText {
             + written.map(it -> "x" + it.toPlainString()).orElse("")
             + optional(parts, 3).map(it -> "-" + it).orElse("");
     boolean left = parts.group(4) != null;
-    return new Parsed<>(ScrewThread.metric(left ? name + " LH" : name, diameter, pitch, left));
+    return new Parsed<>(ScrewThread.metric(left ? name + " LH" : name, diameter, pitch));
   }
 
   /** What is wrong with a figure before anybody asks what it is worth. */
@@ -175,8 +175,7 @@ final class ThreadText {
             left ? name + " LH" : name,
             inches(size) * 25.4,
             25.4 / perInch,
-            ScrewThread.Series.UNIFIED,
-            left));
+            ScrewThread.Series.UNIFIED));
   }
 
   /** Below an inch a whole number is a number size, whether or not its sign was written. */

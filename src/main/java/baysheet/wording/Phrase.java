@@ -267,7 +267,6 @@ enum Phrase {
       "Read each figure “by the maker” in the vehicle maker's current data, for the book lacks it"),
   BOTH_SIDES("%s for both sides"),
   ROUNDS("rounds: %s"),
-  RE_CHECK_AFTER("re-check after %s"),
   SECOND_PERSON("second person, %s"),
   BESIDE("%s, beside the %s"),
   SECOND_PERSON_BUT("second person, not %s"),

@@ -60,7 +60,6 @@ public record TorqueTableText(
       String lock,
       String order,
       List<RemarkText> remarks,
-      String recheck,
       String unit,
       List<BoxText> values,
       List<TurnText> turns,

@@ -99,10 +99,6 @@ final class TorqueWords {
         line.refitting().remarks().stream()
             .map(it -> new RemarkText(it.key().word(), language.remark(it)))
             .toList(),
-        line.visits()
-            .recheck()
-            .map(distance -> language.own(Phrase.RE_CHECK_AFTER, distance.print()))
-            .orElse(""),
         unit(line).symbol(),
         PlaceWords.boxes(n, "value reached, " + what, line.places()),
         turns(line, what),

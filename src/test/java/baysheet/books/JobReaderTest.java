@@ -79,7 +79,7 @@ class JobReaderTest {
     Tightening.Stages torque = (Tightening.Stages) bolt.values().tightening().orElseThrow().value();
     assertEquals(Quantity.of("108", Unit.NEWTON_METRE), torque.torques().get(0).nominal());
     assertEquals(Optional.empty(), bolt.values().pieces().count());
-    assertEquals("2417.yaml:18:3", bolt.at().toString());
+    assertEquals("2417.yaml:18:3", bolt.item().at().toString());
   }
 
   @Test

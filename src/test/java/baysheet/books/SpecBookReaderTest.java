@@ -76,7 +76,7 @@ class SpecBookReaderTest {
     assertEquals(Fastener.Moment.ON_THE_GROUND, nut.moment());
     assertEquals(
         Quantity.of("80", Unit.KILOMETRE), nut.written().method().recheck().orElseThrow().value());
-    assertEquals("test-book.yaml:16:16", nut.written().at().toString());
+    assertEquals("test-book.yaml:16:24", nut.count().at().toString());
   }
 
   @Test
@@ -95,7 +95,7 @@ class SpecBookReaderTest {
   @Test
   void aStakedNutIsReadAsWritten() {
     Fastener nut = fastener(1, "drive-nut");
-    assertTrue(nut.written().pieces().thread().orElseThrow().value().leftHand());
+    assertTrue(nut.written().pieces().thread().orElseThrow().value().designation().endsWith(" LH"));
     assertEquals(Quantity.of("165", Unit.POUND_FORCE_FOOT), stages(nut).torques().get(0).nominal());
     assertEquals(Optional.of(false), nut.written().pieces().reuse().map(Located::value));
     assertEquals(

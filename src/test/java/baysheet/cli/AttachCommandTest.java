@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import baysheet.ledger.Index;
+import baysheet.ledger.PersonalFiles;
 import baysheet.ledger.SheetStory;
 import baysheet.output.Exit;
 import baysheet.pdf.Conformance;
@@ -57,7 +58,7 @@ class AttachCommandTest {
     String id = last().id();
     byte[] record = Files.readAllBytes(index().recordFile(id));
     byte[] pdf = Files.readAllBytes(index().page(id));
-    Issued issued = new Issued(id, "501", 1, false, pdf, PlacedBoxes.of(record));
+    Issued issued = new Issued(id, false, pdf, PlacedBoxes.of(record));
     Path stack = folder.resolve("stack.pdf");
     Files.write(stack, new SignedStack(21).sign(issued, Set.of()).pdf());
     run("collect", stack.toString());
@@ -220,9 +221,15 @@ class AttachCommandTest {
     assertTrue(
         words.contains(last().id() + " is not complete: the customer could not wait"), words);
     assertTrue(last().attached().get(0).incomplete());
-    assertEquals(
-        "the customer could not wait",
-        index().people().note(last().id(), "incomplete").orElseThrow().text());
+    assertEquals("the customer could not wait", note("incomplete"));
+  }
+
+  private String note(String about) {
+    return index().people().notes(last().id()).stream()
+        .filter(it -> it.about().equals(about))
+        .map(PersonalFiles.Note::text)
+        .findFirst()
+        .orElseThrow();
   }
 
   @Test
@@ -231,9 +238,7 @@ class AttachCommandTest {
     Path invoice = invoice("Invoice 1501 for 5010 and X501");
     refuses(invoice, "the invoice names neither the job 501 nor the plate");
     assertEquals(Exit.DONE, attach(invoice, "--anyway", "the fleet's own number").exit());
-    assertEquals(
-        "the fleet's own number",
-        index().people().note(last().id(), "anyway").orElseThrow().text());
+    assertEquals("the fleet's own number", note("anyway"));
   }
 
   @Test

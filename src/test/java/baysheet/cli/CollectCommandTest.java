@@ -56,7 +56,7 @@ class CollectCommandTest {
     String id = last(job).id();
     try {
       PlacedBoxes boxes = PlacedBoxes.of(Files.readAllBytes(index().recordFile(id)));
-      return new Issued(id, job, 1, false, Files.readAllBytes(index().page(id)), boxes);
+      return new Issued(id, false, Files.readAllBytes(index().page(id)), boxes);
     } catch (IOException e) {
       throw new AssertionError(e);
     }

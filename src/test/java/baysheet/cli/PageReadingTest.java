@@ -40,7 +40,7 @@ class PageReadingTest {
 
   private static Issued issued(boolean superseded) throws IOException {
     PlacedBoxes boxes = PlacedBoxes.of(MADE.record());
-    return new Issued(MADE.id().text(), "2401", 1, superseded, PDF, boxes);
+    return new Issued(MADE.id().text(), superseded, PDF, boxes);
   }
 
   private static BufferedImage page() throws IOException {

@@ -12,7 +12,6 @@ import baysheet.output.MadeSheet;
 import baysheet.pdf.PdfWriter;
 import baysheet.record.PlacedBoxes;
 import baysheet.scan.IssuedSheets.Issued;
-import baysheet.sheet.Stage;
 import baysheet.simulate.SignedStack;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -52,11 +51,10 @@ class SignedDemoTest {
       String job = made.sheet().heading().job();
       boolean isOfTheDay = made.sheet().heading().date().toString().equals(DAY);
       if (isOfTheDay && !job.equals(MISSING_JOB)) {
-        int stage = made.sheet().stage().map(Stage::n).orElse(1);
         PlacedBoxes boxes = PlacedBoxes.of(made.record());
         byte[] pdf = Day.pdf(writer, made);
         stack.sign(
-            new Issued(made.id().text(), job, stage, false, pdf, boxes),
+            new Issued(made.id().text(), false, pdf, boxes),
             job.equals(OPEN_JOB) ? Set.of(HOLD) : Set.of(),
             figures(made.record()));
       }

@@ -13,7 +13,6 @@ import baysheet.scan.PageReader;
 import baysheet.scan.PageReading;
 import baysheet.scan.PageReading.BoxReading;
 import baysheet.scan.PageReading.State;
-import baysheet.sheet.Stage;
 import baysheet.simulate.Simulator;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -137,11 +136,9 @@ class SimulatedScansTest {
     List<MadeSheet> sheets = DemoSheets.made(Shop.Paper.A4);
     for (MadeSheet made : sheets) {
       String id = made.id().text();
-      String job = made.sheet().heading().job();
-      int stage = made.sheet().stage().map(Stage::n).orElse(1);
       PlacedBoxes boxes = PlacedBoxes.of(made.record());
       byte[] pdf = Day.pdf(writer, made);
-      issued.put(made.id().code(), new Issued(id, job, stage, false, pdf, boxes));
+      issued.put(made.id().code(), new Issued(id, false, pdf, boxes));
     }
     assertEquals(sheets.size(), issued.size(), "each sheet has a code of its own");
     return issued;

@@ -4,16 +4,26 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 
 /** Finds what is impossible in a timetable, minute by minute; shares no code with the scheduler. */
 final class TimetableChecker {
   private TimetableChecker() {}
 
+  /** The starting minute of each activity by its id. */
+  static Map<String, Integer> starts(Timetable timetable) {
+    Map<String, Integer> byId = new TreeMap<>();
+    for (int i = 0; i < timetable.starts().size(); i++) {
+      byId.put(timetable.plan().activities().get(i).id(), timetable.starts().get(i));
+    }
+    return byId;
+  }
+
   static List<String> faults(Timetable timetable) {
     List<String> faults = new ArrayList<>();
     Map<String, Integer> load = new HashMap<>();
     List<Activity> activities = timetable.plan().activities();
-    Map<String, Integer> starts = timetable.startsById();
+    Map<String, Integer> starts = starts(timetable);
     for (int i = 0; i < activities.size(); i++) {
       Activity activity = activities.get(i);
       int start = starts.get(activity.id());

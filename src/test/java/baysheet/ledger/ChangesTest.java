@@ -80,6 +80,104 @@ class ChangesTest {
     assertEquals(List.of(said), changes(RECORD, RECORD.replace(was, is)));
   }
 
+  /** What comes to a row beside its figures is named, in plain words where there are any. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "words | \"wheel bolt\" | name",
+        "note | \"hold the nut\" | note",
+        "passes | [50, 100] | rounds",
+        "rounds | [{\"percent\": 50}] | rounds",
+        "twoVisits | true | number of visits",
+        "rideHeight | true | moment",
+        "overridden | true | override by the job",
+        "replaced | \"140 N·m\" | override by the job",
+        "warnings | [{\"code\": \"high\"}] | warning",
+        "drawing | {\"letter\": \"A\", \"arrangement\": \"circle\", \"rows\": []} | drawing",
+        "kind | \"snug\" | figure",
+        "greaseColour | \"red\" | grease colour"
+      })
+  void eachKeyOfARowIsCompared(String key, String value, String word) {
+    String now = RECORD.replace("\"count\": 5", "\"" + key + "\": " + value + ", \"count\": 5");
+    assertEquals(List.of("row 1: " + word + " changed"), changes(RECORD, now));
+    assertEquals(List.of("row 1: " + word + " changed"), changes(now, RECORD));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "promised | \"16:30\" | the promised time",
+        "bayEquipment | \"two-post lift\" | the bay",
+        "wrenches | [{\"name\": \"W3\", \"due\": \"2027-01-01\"}] | torque wrenches",
+        "protect | [\"M004\"] | protective equipment",
+        "seen | [{\"what\": \"rust\"}] | earlier findings",
+        "carried | \"Continues 2401\" | where the work began",
+        "arrival | {\"after\": 4} | the state of the vehicle at the start",
+        "leaving | {\"after\": 9} | the state of the vehicle at the end",
+        "released | [\"an expert\"] | who releases the vehicle",
+        "supplies | [{\"name\": \"oil\"}] | consumables",
+        "time | {\"minutes\": [1, 2, 3]} | the estimated time",
+        "sections | [{\"heading\": \"Raise\", \"steps\": [1]}] | the headings of the steps",
+        "coolantLoop | \"two\" | coolant loop"
+      })
+  void eachKeyOfTheSheetIsCompared(String key, String value, String words) {
+    String now = RECORD.replace("\"bay\":", "\"" + key + "\": " + value + ", \"bay\":");
+    assertEquals(List.of(words + " changed"), changes(RECORD, now));
+    assertEquals(List.of(words + " changed"), changes(now, RECORD));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "title | \"Wheels\" | the title",
+        "shop | \"Dock Street\" | the name of the garage",
+        "stages | 3 | the division into sheets",
+        "units | [\"N·m\"] | the units",
+        "customField | 1 | custom field"
+      })
+  void eachKeyOfItsHeadIsCompared(String key, String value, String words) {
+    String now = RECORD.replace("\"revision\":", "\"" + key + "\": " + value + ", \"revision\":");
+    assertEquals(List.of(words + " changed"), changes(RECORD, now));
+  }
+
+  /** The same for what no number or letter of a step, check or caution is. */
+  @Test
+  void eachKeyOfAStepACheckAndACautionIsCompared() {
+    assertEquals(
+        List.of("step 1 is different"),
+        changes(RECORD, RECORD.replace("\"Raise\",", "\"Raise\", \"ifStuck\": [\"Heat it\"],")));
+    assertEquals(
+        List.of("check 1 is different"),
+        changes(RECORD, RECORD.replace("\"hoses\",", "\"hoses\", \"needs\": \"play\",")));
+    assertEquals(
+        List.of("caution A is different"),
+        changes(RECORD, RECORD.replace("DANGER\",", "DANGER\", \"waivedBy\": \"T1\",")));
+  }
+
+  /** Minutes that move between steps leave the sum; the steps themselves stay as they are. */
+  @Test
+  void minutesOfAStepAreTimeOfTheSheet() {
+    String was = RECORD.replace("\"Raise\",", "\"Raise\", \"printedMinutes\": 1.5,");
+    String now = RECORD.replace("\"Raise\",", "\"Raise\", \"printedMinutes\": 2,");
+    assertEquals(List.of("the estimated time changed"), changes(was, now));
+    assertEquals(List.of("other words"), changes(RECORD, now.replace("0d313a", "0d313b")));
+    String three = RECORD.replace("\"Raise\",", "\"Raise\", \"minutes\": [1, 2, 3],");
+    assertEquals(List.of("the estimated time changed"), changes(RECORD, three));
+  }
+
+  /** A note at a tightening that nothing else says: no wrench reaches the figure. */
+  @Test
+  void whatElseStandsAtAFigureIsCompared() {
+    assertEquals(
+        List.of("row 2: figure changed"),
+        changes(
+            RECORD,
+            RECORD.replace("\"wrench\": \"W2\"", "\"wrench\": \"W2\", \"insideBand\": false")));
+  }
+
   /** A step that comes in between changes the numbers of those behind it, and nothing else. */
   @Test
   void aNewStepAndRowAreNamedAndThoseBehindThemAreNot() {

@@ -3,11 +3,9 @@ package baysheet.torque;
 import static baysheet.torque.Written.fault;
 import static baysheet.torque.Written.thread;
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -22,7 +20,7 @@ class ScrewThreadTest {
   @ParameterizedTest
   @CsvFileSource(resources = "/published/iso-68-1-profile.csv", useHeadersInDisplayName = true)
   void flanksAreAsDeepAsTheBasicProfile(double pitch, double height, double threeEighths) {
-    ScrewThread thread = new ScrewThread("any", 30, pitch, ScrewThread.Series.METRIC, false);
+    ScrewThread thread = new ScrewThread("any", 30, pitch, ScrewThread.Series.METRIC);
     assertEquals(30 - 2 * threeEighths, thread.pitchDiameterMm(), 2e-6 * pitch + 1e-6);
     // d3 lies H/6 above the sharp root of the thread: d − 17/12 H.
     assertEquals(30 - 17.0 / 12 * height, thread.minorDiameterMm(), 2e-6 * pitch + 1e-6);
@@ -85,31 +83,30 @@ class ScrewThreadTest {
 
   @ParameterizedTest
   @CsvSource({
-    "M12x1.5, M12x1.5, 12, 1.5, false",
-    "M12×1.5, M12x1.5, 12, 1.5, false",
-    "m12 X 1.5, M12x1.5, 12, 1.5, false",
-    "M10, M10, 10, 1.5, false",
-    "M3.5, M3.5, 3.5, 0.6, false",
-    "M11, M11, 11, 1.5, false",
-    "M12x1.5 LH, M12x1.5 LH, 12, 1.5, true",
-    "M26x1.5, M26x1.5, 26, 1.5, false",
-    "1/2-20 UNF, 1/2-20 UNF, 12.7, 1.27, false",
-    "1/2-20, 1/2-20, 12.7, 1.27, false",
-    "1/2 - 20unf, 1/2-20 UNF, 12.7, 1.27, false",
-    "3/8-16 UNC LH, 3/8-16 UNC LH, 9.525, 1.5875, true",
-    "1-8, 1-8, 25.4, 3.175, false",
-    "1-1/8-12 UNF, 1-1/8-12 UNF, 28.575, 2.116666667, false",
-    "#10-24, #10-24, 4.826, 1.058333333, false",
-    "10-24, #10-24, 4.826, 1.058333333, false",
-    "1-14 UNS, 1-14 UNS, 25.4, 1.814285714, false"
+    "M12x1.5, M12x1.5, 12, 1.5",
+    "M12×1.5, M12x1.5, 12, 1.5",
+    "m12 X 1.5, M12x1.5, 12, 1.5",
+    "M10, M10, 10, 1.5",
+    "M3.5, M3.5, 3.5, 0.6",
+    "M11, M11, 11, 1.5",
+    "M12x1.5 LH, M12x1.5 LH, 12, 1.5",
+    "M26x1.5, M26x1.5, 26, 1.5",
+    "1/2-20 UNF, 1/2-20 UNF, 12.7, 1.27",
+    "1/2-20, 1/2-20, 12.7, 1.27",
+    "1/2 - 20unf, 1/2-20 UNF, 12.7, 1.27",
+    "3/8-16 UNC LH, 3/8-16 UNC LH, 9.525, 1.5875",
+    "1-8, 1-8, 25.4, 3.175",
+    "1-1/8-12 UNF, 1-1/8-12 UNF, 28.575, 2.116666667",
+    "#10-24, #10-24, 4.826, 1.058333333",
+    "10-24, #10-24, 4.826, 1.058333333",
+    "1-14 UNS, 1-14 UNS, 25.4, 1.814285714"
   })
   void designationsAreReadAndPrintedInOneForm(
-      String text, String printed, double diameter, double pitch, boolean left) {
+      String text, String printed, double diameter, double pitch) {
     ScrewThread thread = thread(text);
     assertEquals(printed, thread.designation());
     assertEquals(diameter, thread.diameterMm(), 1e-9);
     assertEquals(pitch, thread.pitchMm(), 1e-9);
-    assertEquals(left, thread.leftHand());
   }
 
   @ParameterizedTest
@@ -145,11 +142,6 @@ class ScrewThreadTest {
   void aThreadThatCannotBeIsAFaultOfOurs(double pitch) {
     assertThrows(
         IllegalArgumentException.class,
-        () -> new ScrewThread("M12", 12, pitch, ScrewThread.Series.METRIC, false));
-  }
-
-  @Test
-  void rightHandIsWhatIsNotSaid() {
-    assertFalse(thread("M22x1.5").leftHand());
+        () -> new ScrewThread("M12", 12, pitch, ScrewThread.Series.METRIC));
   }
 }
