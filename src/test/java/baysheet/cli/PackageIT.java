@@ -112,6 +112,7 @@ class PackageIT {
         "docs/ledger.md",
         "docs/record.md",
         "docs/many-sheets.md",
+        "docs/speed.md",
       })
   void linksLeadToFiles(String page) throws IOException {
     assertLinksLead(installed.home().resolve(page));
