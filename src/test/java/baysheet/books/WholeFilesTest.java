@@ -3,6 +3,7 @@ package baysheet.books;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import baysheet.report.Problem;
 import baysheet.report.Problems;
 import baysheet.yaml.Entry;
 import baysheet.yaml.Mapping;
@@ -55,13 +56,19 @@ class WholeFilesTest {
   @ValueSource(strings = {"shop", "test-book", "like-book", "test-arm", "2417", "catalogue"})
   void slipsInAnyValuesAreReportedWithinTheFile(String name) {
     Node whole = Shelf.whole(name + ".yaml");
-    assertTrue(scalars(whole).size() > STRIDE, "scalars: " + scalars(whole).size());
+    int values = scalars(whole).size();
+    assertTrue(values > STRIDE, "values: " + values);
     for (String slip : SLIPS) {
+      int found = 0;
       for (int first = 0; first < STRIDE; first++) {
-        problems(slipped(whole, first, slip), name)
-            .all()
-            .forEach(problem -> assertEquals(name + ".yaml", problem.at().source().name()));
+        for (Problem problem : problems(slipped(whole, first, slip), name).all()) {
+          assertEquals(name + ".yaml", problem.at().source().name());
+          found++;
+        }
       }
+      // Names and texts may be nearly anything but blank.
+      int least = slip.isBlank() ? values : values / 8;
+      assertTrue(found >= least, found + " of " + values + " for " + slip);
     }
   }
 

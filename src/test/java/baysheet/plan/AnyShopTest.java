@@ -21,6 +21,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.LongFunction;
 import java.util.stream.Stream;
 import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
@@ -111,27 +112,30 @@ class AnyShopTest {
             .count();
     Statistics.label("changes of height")
         .collect(moves > 0)
-        .coverage(coverage -> coverage.check(true).percentage(share -> share > 5));
-    Statistics.label("planned").collect(sheet.isPresent());
+        .coverage(coverage -> coverage.check(true).percentage(share -> share > 20));
+    Statistics.label("planned")
+        .collect(sheet.isPresent())
+        .coverage(coverage -> coverage.check(true).percentage(share -> share > 35));
   }
 
   /** One end comes down while the other stays up: the height of the vehicle does not change. */
   @Test
   void noEndComesDownWithAWheelOffOrAJackUnderAPart() {
-    for (long seed : List.of(-4901574922958L, -2592L)) {
-      Problems problems = new Problems();
-      Optional<Sheet> sheet = plan(RandomShops.high(seed), problems);
-      assertEquals(problems.hasErrors(), sheet.isEmpty(), "seed " + seed);
-    }
+    List<Long> both = List.of(-4901574922958L, -2592L);
+    assertEquals(both, planned(both, RandomShops::high));
   }
 
   @Test
   void slipsInWideShopsAreReportedAsProblems() {
+    int refused = 0;
     for (long seed = 0; seed < SLIPPING_SHOPS / 2; seed++) {
       Problems problems = new Problems();
       Optional<Sheet> sheet = plan(RandomShops.wide(seed), problems);
       assertEquals(problems.hasErrors(), sheet.isEmpty(), "seed " + seed);
+      refused += sheet.isEmpty() ? 1 : 0;
     }
+    assertTrue(refused > SLIPPING_SHOPS / 10, refused + " refused");
+    assertTrue(refused < SLIPPING_SHOPS / 4, refused + " refused");
   }
 
   /** Found by free seeds: its right side lies behind the left one, though both look alike. */
@@ -157,6 +161,7 @@ class AnyShopTest {
       refused += sheet.isEmpty() ? 1 : 0;
     }
     assertTrue(refused > SLIPPING_SHOPS / 10, refused + " refused");
+    assertTrue(refused < SLIPPING_SHOPS / 2, refused + " refused");
   }
 
   /**
@@ -166,11 +171,8 @@ class AnyShopTest {
    */
   @Test
   void rareSlipsAreWorkedAroundOrReported() {
-    for (long seed : List.of(102876L, 103752L, 113679L, 115947L, 125342L, 135119L, 136840L)) {
-      Problems problems = new Problems();
-      Optional<Sheet> sheet = plan(RandomShops.of(seed), problems);
-      assertEquals(problems.hasErrors(), sheet.isEmpty(), "seed " + seed);
-    }
+    List<Long> rare = List.of(102876L, 103752L, 113679L, 115947L, 125342L, 135119L, 136840L);
+    assertEquals(List.of(102876L, 115947L, 125342L, 135119L), planned(rare, RandomShops::of));
   }
 
   /**
@@ -180,15 +182,22 @@ class AnyShopTest {
    */
   @Test
   void rareOrdersOfWideShopsHold() {
-    for (long seed : List.of(1000228L, 1001563L, 1002052L, 1002740L, 1003388L)) {
-      Problems problems = new Problems();
-      Optional<Sheet> sheet = plan(RandomShops.wideAndSound(seed), problems);
-      assertEquals(problems.hasErrors(), sheet.isEmpty(), "seed " + seed);
-    }
+    List<Long> rare = List.of(1000228L, 1001563L, 1002052L, 1002740L, 1003388L);
+    assertEquals(rare, planned(rare, RandomShops::wideAndSound));
     // Here a slip of the writer puts on after lowering what another work has off.
-    Problems problems = new Problems();
-    Optional<Sheet> sheet = plan(RandomShops.wide(4002129L), problems);
-    assertEquals(problems.hasErrors(), sheet.isEmpty());
+    assertEquals(List.of(4002129L), planned(List.of(4002129L), RandomShops::wide));
+  }
+
+  /** Those of some seeds whose shop has a plan; each of the others has a problem that says why. */
+  private static List<Long> planned(List<Long> seeds, LongFunction<ShopTexts> shop) {
+    List<Long> planned = new ArrayList<>();
+    for (long seed : seeds) {
+      Problems problems = new Problems();
+      Optional<Sheet> sheet = plan(shop.apply(seed), problems);
+      assertEquals(problems.hasErrors(), sheet.isEmpty(), "seed " + seed);
+      sheet.ifPresent(made -> planned.add(seed));
+    }
+    return planned;
   }
 
   /** The plan, already played back: a fault of ours would throw. */
@@ -202,6 +211,14 @@ class AnyShopTest {
     Problems problems = new Problems();
     Optional<Resolved> resolved = RandomShops.sound(seed).resolve(RandomShops.JOB, problems);
     Optional<Sheet> sheet = resolved.flatMap(all -> Planner.plan(all, problems));
+    long access =
+        sheet.stream()
+            .flatMap(made -> resolved.get().tasks().values().stream())
+            .filter(task -> !task.asked())
+            .count();
+    Statistics.label("planned with access")
+        .collect(access > 0)
+        .coverage(coverage -> coverage.check(true).percentage(share -> share > 60));
     sheet.ifPresent(
         made -> resolved.get().tasks().values().forEach(task -> openedOnce(made, task)));
   }
@@ -259,21 +276,22 @@ class AnyShopTest {
   @Property(tries = 200, seed = "20260302")
   void everyTorqueLineOfARandomPlanIsTightenedLast(@ForAll long seed) {
     Optional<Sheet> sheet = plan(RandomShops.sound(seed), new Problems());
-    sheet.ifPresent(
-        made -> {
-          List<Integer> finals =
-              made.torque().stream()
-                  .filter(line -> line.visits().two())
-                  .map(TorqueLine::n)
-                  .toList();
-          for (int n : finals) {
-            Sheet.SheetStep last =
-                made.steps().stream()
-                    .filter(step -> step.torque().contains(n))
-                    .reduce((one, other) -> other)
-                    .orElseThrow();
-            assertTrue(last.phase() == Sheet.Phase.FINAL, "line " + n + " ends at " + last);
-          }
-        });
+    List<Integer> finals =
+        sheet.stream()
+            .flatMap(made -> made.torque().stream())
+            .filter(line -> line.visits().two())
+            .map(TorqueLine::n)
+            .toList();
+    Statistics.label("lines visited twice")
+        .collect(!finals.isEmpty())
+        .coverage(coverage -> coverage.check(true).percentage(share -> share > 40));
+    for (int n : finals) {
+      Sheet.SheetStep last =
+          sheet.orElseThrow().steps().stream()
+              .filter(step -> step.torque().contains(n))
+              .reduce((one, other) -> other)
+              .orElseThrow();
+      assertTrue(last.phase() == Sheet.Phase.FINAL, "line " + n + " ends at " + last);
+    }
   }
 }

@@ -23,6 +23,12 @@ import net.jqwik.api.statistics.Statistics;
  * a number of steps.
  */
 class StagesOfAnyShopTest {
+  /** Percent of the shops that have a plan: half of those with heights, four fifths of others. */
+  private static final double PLANNED = 40;
+
+  /** Percent of the plans with more than one stage: half of those whose page is short, else all. */
+  private static final double DIVIDED = 35;
+
   @Property(tries = 200, seed = "20261129")
   void stagesAskedForHold(@ForAll long seed, @ForAll @IntRange(min = 2, max = 4) int least) {
     divided(RandomShops.wideAndSound(seed), least, 1000);
@@ -42,6 +48,11 @@ class StagesOfAnyShopTest {
     Problems problems = new Problems();
     Optional<Resolved> resolved = shop.resolve(RandomShops.JOB, problems);
     Optional<TracedPlan> plan = resolved.flatMap(it -> Planner.traced(it, problems));
+    // A shop that asks for what cannot be done has no plan, and says why.
+    assertEquals(problems.hasErrors(), plan.isEmpty(), problems.all().toString());
+    Statistics.label("planned")
+        .collect(plan.isPresent())
+        .coverage(coverage -> coverage.check(true).percentage(share -> share > PLANNED));
     if (plan.isEmpty()) {
       return;
     }
@@ -52,6 +63,9 @@ class StagesOfAnyShopTest {
             (sheet, room) ->
                 sheet.steps().size() <= (room == Division.Room.LEAST ? page : page - 2));
     Statistics.label("stages").collect(divided.stages().size());
+    Statistics.label("divided")
+        .collect(divided.stages().size() > 1)
+        .coverage(coverage -> coverage.check(true).percentage(share -> share > DIVIDED));
     boolean tooMany = plan.get().sheet().steps().size() > (Job.MOST_STAGES - 1) * page / 2;
     assertTrue(tooMany || divided.stages().isEmpty() == divided.tooLong().isPresent());
     divided.tooLong().ifPresent(it -> assertTrue(it.last() - it.first() >= page, it.toString()));
