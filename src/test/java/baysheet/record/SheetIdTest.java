@@ -47,6 +47,9 @@ class SheetIdTest {
           "Detail.Carried.by: Statement.Stands.count",
           "Detail.Carried.by: Support.load",
           "Detail.Carried.by: Support.raised",
+          // The blocks under the wheels are in the sentences of their steps.
+          "Detail.Tools.names",
+          "Detail.Tools.names gone",
           // Only some of these rows are named in the state before or behind a stage.
           "Stage.sheets",
           "Stage.sheets gone",

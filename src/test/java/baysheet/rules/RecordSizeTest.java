@@ -23,7 +23,7 @@ class RecordSizeTest {
       new TreeMap<>(
           Map.ofEntries(
               Map.entry("StepText", 15),
-              Map.entry("TorqueLineText", 24),
+              Map.entry("TorqueLineText", 23),
               Map.entry("SheetText", 27)));
 
   @Test
