@@ -164,6 +164,14 @@ final class Piece {
     return wholeTop < box.top() && bottom - box.top() <= most;
   }
 
+  /** Whether it goes as far as a box. */
+  boolean reaches(BlankPage.Area box) {
+    return wholeLeft < box.right()
+        && wholeRight > box.left()
+        && wholeTop < box.bottom()
+        && wholeBottom > box.top();
+  }
+
   /** Whether it goes from side to side of a box, which no overrun of a neighbour's does. */
   boolean spans(BlankPage.Area box) {
     int wide = Math.min(aboutRight, box.right()) - Math.max(aboutLeft, box.left());

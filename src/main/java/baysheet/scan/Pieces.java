@@ -264,10 +264,12 @@ final class Pieces {
 
   /** Whether what lies in a box is the end of a neighbour's stroke. */
   boolean comesIn(Piece piece, String kind) {
+    boolean tick = kind.equals("tick");
     double edge = Math.min(inside.width(), inside.height());
-    return kind.equals("tick")
-        ? piece.hangsIn(inside, FROM_ABOVE * edge)
-        : piece.comesIn(inside, LONGEST_OVERRUN, kind.equals("line"));
+    // The bottom of a tick in a box above a line is no writing on that line.
+    return piece.hangsIn(inside, FROM_ABOVE * edge)
+            && (tick || others.stream().anyMatch(piece::reaches))
+        || !tick && piece.comesIn(inside, LONGEST_OVERRUN, kind.equals("line"));
   }
 
   boolean spans(Piece piece) {
