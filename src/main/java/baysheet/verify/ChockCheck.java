@@ -30,8 +30,6 @@ import java.util.stream.Stream;
  * are out of the way where wheels come down and blocks go in. Shares no code with the planner.
  */
 final class ChockCheck {
-  private static final String BRAKED_FIRST = "height/ground/ground/brake";
-
   private static final List<Place> AXLES = List.of(Place.FRONT, Place.REAR);
 
   private final Resolved resolved;
@@ -54,10 +52,7 @@ final class ChockCheck {
 
   private boolean lowering;
 
-  /**
-   * How long the parking brake is applied: 0 not yet, 1 by the step before, 2 by an earlier one.
-   */
-  private int braked;
+  private AppliedBrake brake = AppliedBrake.RELEASED;
 
   private Height height = Height.GROUND;
 
@@ -95,26 +90,27 @@ final class ChockCheck {
         && !isHeld(carrying)) {
       fault(step, "pulls at a vehicle that no chock holds");
     }
-    leave(step);
-    rise(step, lifted(step));
+    checkHeldUnderLift(step);
+    raiseAxles(step, lifted(step));
     if (step.source() instanceof StepSource.Blocks blocks) {
       blocks(step, blocks);
     }
     brake(step);
-    come(step, lowered(step));
+    lowerAxles(step, lowered(step));
     off.addAll(step.undo());
     off.removeAll(step.doUp());
     height = step.height();
   }
 
   /** Where a lift is to take the vehicle, something holds it while its pads are set. */
-  private void leave(Sheet.SheetStep step) {
+  private void checkHeldUnderLift(Sheet.SheetStep step) {
     boolean raises =
         task(step).stream()
             .flatMap(task -> task.open().stream())
             .anyMatch(it -> !supports(it.undo()).isEmpty());
     boolean begins = step.source().phase() == Sheet.Phase.OPEN && height == Height.GROUND;
-    if (lift && raises && begins && !carrying.isEmpty() && braked == 0 && !isHeld(carrying)) {
+    boolean stands = !carrying.isEmpty() && brake == AppliedBrake.RELEASED && !isHeld(carrying);
+    if (lift && raises && begins && stands) {
       fault(step, "begins to raise a vehicle that neither its parking brake nor a chock holds");
     }
   }
@@ -123,8 +119,7 @@ final class ChockCheck {
   private void wheelsUnbraked(Sheet sheet) {
     boolean front = resolved.book().traits().contains("front-parking-brake");
     Place axle = front ? Place.FRONT : Place.REAR;
-    boolean braked =
-        sheet.steps().stream().anyMatch(step -> step.source().id().equals(BRAKED_FIRST));
+    boolean braked = sheet.steps().stream().anyMatch(AppliedBrake::isFirst);
     sheet.steps().stream()
         .filter(step -> braked)
         .filter(
@@ -142,31 +137,30 @@ final class ChockCheck {
         .filter(it -> resolved.thing(it).isOf("electric-parking-brake"))
         .forEach(slack::add);
     slack.removeAll(step.doUp());
-    boolean brakes = step.source().id().endsWith("/brake");
     boolean lowers =
         step.source().phase() == Sheet.Phase.CLOSE && raising.contains(step.procedure());
     boolean frees = Stream.of(step.undo(), step.slacken(), step.disturb()).anyMatch(this::isBrake);
     if (frees) {
-      braked = 0;
-    } else if (step.source().id().equals(BRAKED_FIRST) || LeftStates.brakes(step, resolved)) {
-      braked = 2;
+      brake = AppliedBrake.RELEASED;
+    } else if (AppliedBrake.isFirst(step) || LeftStates.brakes(step, resolved)) {
+      brake = AppliedBrake.APPLIED;
       return;
     }
-    if (brakes && !slack.isEmpty()) {
+    if (AppliedBrake.isBy(step) && !slack.isEmpty()) {
       fault(step, "applies a parking brake that does not hold: " + slack);
-    } else if (braked == 1 && !lowers) {
+    } else if (brake == AppliedBrake.JUST_APPLIED && !lowers) {
       fault(step, "comes between the parking brake and lowering");
     } else if (lowers
         && !lowering
         && height == Height.WHEELS_CLEAR
         && slack.isEmpty()
-        && braked == 0) {
+        && brake == AppliedBrake.RELEASED) {
       fault(step, "lowers wheels that no parking brake holds");
     }
     if (!supports(step.undo()).isEmpty()) {
       raising.add(step.procedure());
     }
-    braked = brakes ? 1 : Math.min(2, braked * 2);
+    brake = AppliedBrake.isBy(step) ? AppliedBrake.JUST_APPLIED : brake.later();
     lowering = lowers;
   }
 
@@ -248,7 +242,7 @@ final class ChockCheck {
   }
 
   /** On a jack the axle that stays down holds the vehicle; a lift carries all of it. */
-  private void rise(Sheet.SheetStep step, Set<Place> axles) {
+  private void raiseAxles(Sheet.SheetStep step, Set<Place> axles) {
     if (axles.isEmpty()) {
       return;
     }
@@ -277,7 +271,7 @@ final class ChockCheck {
     }
   }
 
-  private void come(Sheet.SheetStep step, Set<Place> axles) {
+  private void lowerAxles(Sheet.SheetStep step, Set<Place> axles) {
     if (axles.stream().anyMatch(chocked::contains) || (lift && !axles.isEmpty() && somewhere)) {
       fault(step, "lowers wheels on to chocks");
     }

@@ -163,6 +163,20 @@ class ChockCheckTest {
   }
 
   /** Its own step for that is enough. */
+  /** What goes back on may have any name: that step applies no parking brake. */
+  @Test
+  void anItemCalledBrakeIsNoParkingBrake() {
+    SmallShop shop =
+        SHOP.with("catalogue/brake.yaml", "items:\n  brake: {name: shoe, kinds: []}\n")
+            .procedure(
+                "shoes",
+                "at: vehicle\nbehind: [raise]\nopen:\n"
+                    + "  - {do: Open it, undo: lid}\n  - {do: Take it out, undo: brake}")
+            .job("hoist", "shoes at vehicle");
+    List<String> ids = shop.sheet().steps().stream().map(step -> step.source().id()).toList();
+    assertTrue(ids.contains("shoes/open/2/back/brake"), ids.toString());
+  }
+
   @Test
   void aProcedureThatAppliesTheParkingBrakeIsTrusted() {
     String applied = "{do: Apply it, ends: lever, moment: before-lifting}";
