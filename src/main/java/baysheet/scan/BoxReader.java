@@ -45,33 +45,10 @@ final class BoxReader {
   /** A box that is nearly solid was blotted out, or lies under a stain. */
   private static final double SOLID = 0.85;
 
-  /**
-   * {@link Piece#evidence} that no smudge by itself reaches in the training half: of 3,000 about
-   * boxes the clearest had 2.9.
-   */
-  private static final double SURE = 3;
-
-  /** The same without others like it: stains that cross one another reached 5.5 on 120 pages. */
-  private static final double SURE_ALONE = 6;
-
-  /**
-   * On a grey scan, where a smudge is pale and fades slowly: only a blot of ink has less, and one
-   * tick in 600.
-   */
-  private static final double NOT_AGAINST = -2;
-
-  /** The same of pale ink: a short smudge is as sharp as a stroke. */
-  private static final double NOT_AGAINST_PALE = 0;
-
   /** Of 450 soiled pages the darkest smudge that looked like a stroke otherwise had 0.40. */
   private static final double DARK = 0.5;
 
-  /** Enough for a stroke of the same pen as others that are sure. */
-  private static final double LIKELY = -1.5;
-
-  /** Enough where there are many such others. */
-  private static final double POSSIBLE = -4.5;
-
+  /** How many others of the same pen make up for a shape that says little. */
   private static final int MANY = 8;
 
   /** How many others there must be; one or two may have met a smudge. */
@@ -86,9 +63,6 @@ final class BoxReader {
   private static final double SCRIPT = 7.5;
 
   private static final double SIGNATURE = 25;
-
-  /** What the clearest stroke of them says for a pen. */
-  private static final double LEAST_OF_SCRIPT = 1.5;
 
   private final Scanned scanned;
   private final Ink ink;
@@ -277,21 +251,41 @@ final class BoxReader {
   }
 
   private static boolean isSure(Found found, Piece piece) {
-    return found.evidence(piece) >= (found.isTick() ? SURE : SURE_ALONE)
+    PenEvidence needed = found.isTick() ? PenEvidence.SURE : PenEvidence.SURE_ALONE;
+    return needed.isReachedBy(found.evidence(piece))
         && !found.pieces().isPale(piece)
         && found.pieces().isAtHome(piece, false);
   }
 
   private boolean isOfAPen(Found found, Piece piece, List<Piece> sure) {
     double evidence = found.evidence(piece);
-    boolean alone =
-        !smooth && !found.pieces().isPale(piece) && found.pieces().isAtHome(piece, false);
+    return isPenByItself(found, piece, evidence) || isPenOfOthers(found, piece, evidence, sure);
+  }
+
+  private boolean isPenByItself(Found found, Piece piece, double evidence) {
+    return !smooth
+        && !found.pieces().isPale(piece)
+        && found.pieces().isAtHome(piece, false)
+        && neededAlone(found, piece).isReachedBy(evidence);
+  }
+
+  /** In black and white a smudge is as dark and as sharp as a stroke. */
+  private PenEvidence neededAlone(Found found, Piece piece) {
+    if (scanned.twoTone()) {
+      return PenEvidence.SURE_ALONE;
+    }
+    boolean dark = found.pieces().contrast(piece) >= DARK;
+    return dark ? PenEvidence.NOT_AGAINST : PenEvidence.NOT_AGAINST_PALE;
+  }
+
+  /** The less its shape says, the more sure strokes of the same pen there must be. */
+  private static boolean isPenOfOthers(
+      Found found, Piece piece, double evidence, List<Piece> sure) {
     // A sure stroke is itself among them.
-    int same = (evidence >= LIKELY ? SAME : MANY) + (isSure(found, piece) ? 1 : 0);
-    double grey = found.pieces().contrast(piece) >= DARK ? NOT_AGAINST : NOT_AGAINST_PALE;
-    return alone && evidence >= (scanned.twoTone() ? SURE_ALONE : grey)
-        || evidence >= POSSIBLE
-            && sure.stream().filter(it -> isOfOnePen(piece, it)).limit(same).count() == same;
+    int others = PenEvidence.LIKELY.isReachedBy(evidence) ? SAME : MANY;
+    int same = others + (isSure(found, piece) ? 1 : 0);
+    return PenEvidence.POSSIBLE.isReachedBy(evidence)
+        && sure.stream().filter(it -> isOfOnePen(piece, it)).limit(same).count() == same;
   }
 
   private static boolean isAsWide(Piece one, Piece other) {
@@ -318,9 +312,9 @@ final class BoxReader {
     boolean signs = found.box().kind().equals("signature");
     boolean known = !signs && found.drawn().stream().allMatch(it -> isKnown(it, sure));
     double least = signs ? SIGNATURE : known ? SCRIPT / 2 : SCRIPT;
+    PenEvidence needed = known ? PenEvidence.LIKELY : PenEvidence.OF_SCRIPT;
     return slender >= least
-        && found.drawn().stream()
-            .anyMatch(it -> found.evidence(it) >= (known ? LIKELY : LEAST_OF_SCRIPT));
+        && found.drawn().stream().anyMatch(it -> needed.isReachedBy(found.evidence(it)));
   }
 
   /** Whether many other strokes of the page are as wide, as those of a thick pen are. */
