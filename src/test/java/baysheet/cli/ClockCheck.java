@@ -15,7 +15,13 @@ final class ClockCheck {
 
   /** Of what the demo's crib has more than one; of all else it has one, or borrows one. */
   private static final Map<String, Integer> COUNTS =
-      Map.of("piston press", 2, "angle gauge", 2, "line clamp", 2);
+      Map.of(
+          "piston press", 2,
+          "angle gauge", 2,
+          "line clamp", 2,
+          "DTI with stand", 2,
+          "pole jack", 2,
+          "solid wheel blocks", 2);
 
   private final List<String> faults = new ArrayList<>();
   private final Map<String, Integer> load = new HashMap<>();
