@@ -28,8 +28,8 @@ import java.util.Optional;
  * Whether every row of the torque table says what the book or the override says of its fastener at
  * each of its places, and whether every mark that it gives can be set: it lies on the scale of a
  * wrench of the shop whose calibration holds on the day, and what then arrives at the fastener lies
- * inside the accepted band. The marks are reckoned forward, from wrench to fastener, where the
- * planner reckons backward; no code is shared with it.
+ * inside the accepted band. It computes from the wrench to the fastener; the planner computes from
+ * the fastener to the wrench. The two share no code.
  */
 final class FigureCheck {
   /** An early round only has to be even: this share of its torque either way. No source. */
