@@ -32,8 +32,11 @@ public record Job(
     Optional<Located<String>> notes,
     Sheets sheets,
     Span at) {
-  /** More sheets are no job of a day or two, and their numbers have one figure. */
-  public static final int MOST_STAGES = 9;
+  /** So many sheets can be asked for: as many as a job of several days has. */
+  public static final int MOST_WANTED = 9;
+
+  /** So many sheets a job can have where one page takes few of its steps. */
+  public static final int MOST_STAGES = 20;
 
   public Job {
     work = List.copyOf(work);

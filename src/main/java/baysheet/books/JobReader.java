@@ -142,7 +142,7 @@ public final class JobReader {
             map.optional("notes", ValueReaders.text()),
             new Job.Sheets(
                 revision(map),
-                map.optional("stages", ValueReaders.wholeNumber(1, Job.MOST_STAGES)),
+                map.optional("stages", ValueReaders.wholeNumber(1, Job.MOST_WANTED)),
                 map.optional("carried", CARRIED).map(Located::value)),
             map.at());
     return map.build(() -> job);

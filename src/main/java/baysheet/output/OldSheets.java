@@ -38,7 +38,7 @@ public record OldSheets(Path folder, String shop, Set<String> jobs) {
   private static final String RECORD = ".json";
 
   /** A job's number, that of a stage behind it where there are several, and what kind of file. */
-  private static final Pattern NAME = Pattern.compile("((.+?)(?:-[1-9])?)\\.(?:pdf|json)");
+  private static final Pattern NAME = Pattern.compile("((.+?)(?:-[1-9][0-9]?)?)\\.(?:pdf|json)");
 
   /** What stands behind a job's number in the names of its stages. */
   private static final List<String> STAGES =

@@ -35,7 +35,12 @@ final class BestCuts {
 
   /** Whether the steps between two of the bounds fit a page. */
   interface Stretches {
-    boolean fit(int from, int to, Room room);
+    boolean fits(int from, int to, Room room);
+
+    /** Whether an earlier answer says that they do not. */
+    default boolean isKnownUnfit(int from, int to, Room room) {
+      return false;
+    }
   }
 
   /**
@@ -54,6 +59,11 @@ final class BestCuts {
       for (int to = from + 1; to <= last; to++) {
         boolean isLongEnough = 2 * stages * length(from, to) >= length(0, last);
         costs[from][to] = shortOnes || isLongEnough ? cost(from, to) : Cost.NEVER;
+        for (Room room : Room.values()) {
+          if (stretches.isKnownUnfit(from, to, room)) {
+            isUnfit(from, to, room);
+          }
+        }
       }
     }
   }
@@ -78,15 +88,30 @@ final class BestCuts {
     return Optional.empty();
   }
 
-  /** Whether a stage fits at what it was assumed to cost; if not, it costs more. */
+  /**
+   * Whether a stage fits at what it was assumed to cost. If not, it costs more, and so do the
+   * longer stages that begin or end with it.
+   */
   private boolean fits(int from, int to) {
-    boolean first = asked[from][to] == Asked.NOTHING;
-    boolean fits = stretches.fit(from, to, first ? Room.GOOD : Room.LEAST);
-    asked[from][to] = first && !fits ? Asked.IF_GOOD : Asked.ALL;
-    if (!fits) {
-      costs[from][to] = first ? costs[from][to].plus(Cost.SMALL) : Cost.NEVER;
+    Room room = asked[from][to] == Asked.NOTHING ? Room.GOOD : Room.LEAST;
+    boolean fits = stretches.fits(from, to, room);
+    if (fits) {
+      asked[from][to] = Asked.ALL;
+    } else {
+      IntStream.range(to, bounds.size()).forEach(longer -> isUnfit(from, longer, room));
+      IntStream.range(0, from).forEach(longer -> isUnfit(longer, to, room));
     }
     return fits;
+  }
+
+  private void isUnfit(int from, int to, Room room) {
+    if (room == Room.LEAST && asked[from][to] != Asked.ALL) {
+      asked[from][to] = Asked.ALL;
+      costs[from][to] = Cost.NEVER;
+    } else if (asked[from][to] == Asked.NOTHING) {
+      asked[from][to] = Asked.IF_GOOD;
+      costs[from][to] = costs[from][to].plus(Cost.SMALL);
+    }
   }
 
   /**

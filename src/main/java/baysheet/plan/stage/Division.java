@@ -105,16 +105,25 @@ public final class Division {
     return new Divided(stages, Optional.empty(), asked);
   }
 
-  /** What was asked before decides, the newest answer first; else it is asked now. */
+  /** What was asked before decides; else it is asked now. */
   private boolean fits(int from, int to, Room room) {
-    for (Answer answer : answers) {
-      if (answer.decides(from, to, room)) {
-        return answer.fits();
-      }
+    Optional<Boolean> known = known(from, to, room);
+    if (known.isPresent()) {
+      return known.get();
     }
     boolean fits = ask(sheet(from, to), room);
     answers.addFirst(new Answer(from, to, room, fits));
     return fits;
+  }
+
+  /** What the answers say of a stretch, the newest first; nothing where none decides. */
+  private Optional<Boolean> known(int from, int to, Room room) {
+    for (Answer answer : answers) {
+      if (answer.decides(from, to, room)) {
+        return Optional.of(answer.fits());
+      }
+    }
+    return Optional.empty();
   }
 
   private boolean ask(Sheet sheet, Room room) {
@@ -132,7 +141,7 @@ public final class Division {
   }
 
   /** The search among some of the points. */
-  private final class Search {
+  private final class Search implements BestCuts.Stretches {
     /** The boundaries, the first and the last of which are the ends of the job. */
     private final List<Point> bounds = new ArrayList<>();
 
@@ -149,8 +158,15 @@ public final class Division {
       return bounds.size() - 1;
     }
 
-    private boolean fits(int from, int to, Room room) {
+    @Override
+    public boolean fits(int from, int to, Room room) {
       return Division.this.fits(bounds.get(from).after(), bounds.get(to).after(), room);
+    }
+
+    @Override
+    public boolean isKnownUnfit(int from, int to, Room room) {
+      return known(bounds.get(from).after(), bounds.get(to).after(), room)
+          .equals(Optional.of(false));
     }
 
     /** The farthest boundary to which a stage from here fits; itself where there is none. */
@@ -225,7 +241,7 @@ public final class Division {
 
     /** The best boundaries of so many stages, both ends among them. */
     private Optional<List<Integer>> best(int stages) {
-      return new BestCuts(bounds, stages, shortOnes, this::fits).find(() -> asked > MOST_ASKED);
+      return new BestCuts(bounds, stages, shortOnes, this).find(() -> asked > MOST_ASKED);
     }
 
     /** The same of the fewest stages that will do, where those that are wanted will not. */

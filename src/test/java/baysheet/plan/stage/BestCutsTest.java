@@ -53,6 +53,46 @@ class BestCutsTest {
     assertEquals(3, asked);
   }
 
+  /**
+   * With no page large enough for two steps, a longer stage is not asked for when a part of it was.
+   */
+  @Test
+  void aStageThatIsLongerThanOneThatDoesNotFitIsNotAskedFor() {
+    List<Point> bounds = bounds(new Random(1));
+    List<int[]> unfit = new ArrayList<>();
+    BestCuts.Stretches none =
+        (from, to, room) -> {
+          for (int[] it : unfit) {
+            boolean longer = from <= it[0] && to >= it[1] && (from == it[0] || to == it[1]);
+            assertTrue(!longer || it[2] < room.ordinal(), from + " to " + to + " was known");
+          }
+          unfit.add(new int[] {from, to, room.ordinal()});
+          return false;
+        };
+    assertEquals(Optional.empty(), new BestCuts(bounds, 3, true, none).find(() -> false));
+    assertTrue(unfit.size() > 2, unfit.size() + " asked");
+  }
+
+  @Test
+  void whatIsKnownNotToFitIsNotAskedFor() {
+    List<Point> bounds = bounds(new Random(1));
+    BestCuts.Stretches known =
+        new BestCuts.Stretches() {
+          @Override
+          public boolean fits(int from, int to, Room room) {
+            asked++;
+            return true;
+          }
+
+          @Override
+          public boolean isKnownUnfit(int from, int to, Room room) {
+            return from == 0;
+          }
+        };
+    assertEquals(Optional.empty(), new BestCuts(bounds, 3, true, known).find(() -> false));
+    assertEquals(0, asked);
+  }
+
   @Test
   void itGivesUp() {
     List<Point> bounds = bounds(new Random(1));
