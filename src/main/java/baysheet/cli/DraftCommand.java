@@ -67,7 +67,8 @@ final class DraftCommand extends Command {
                       + " place: wherever the vehicle allows it.")
               .build());
 
-  private final OptionSpec jobFile = option("--job", "FILE", Path.class, "The work of a job file.");
+  private final OptionSpec jobFile =
+      option("--job", "JOB", Path.class, "The work of a job file, or of the job of that number.");
 
   private final OptionSpec table =
       option(
@@ -90,8 +91,8 @@ final class DraftCommand extends Command {
               .description("What the vehicle of a new book has; baysheet names traits lists them.")
               .build());
 
-  private final OptionSpec shop = shop();
-
+  private final ShopChoice choice;
+  private final OptionSpec shop;
   private final Supplier<LocalDate> today;
 
   DraftCommand(Console console, Supplier<LocalDate> today) {
@@ -100,6 +101,8 @@ final class DraftCommand extends Command {
         "draft",
         "Add to a spec book each fastener that work needs and the book lacks, to be filled in.");
     this.today = today;
+    this.choice = new ShopChoice(today);
+    this.shop = add(choice.shop);
   }
 
   /** Looked up for completion only: a shop's own are not known where it is written. */
@@ -123,10 +126,10 @@ final class DraftCommand extends Command {
     Path root = root();
     ShopFolders folders = new ShopFolders(Fonts.builtIn());
     Optional<ShopFolder> folder = folders.read(root, problems);
+    Optional<Path> file = job();
     Optional<Job> job =
-        Options.<Path>given(jobFile)
-            .flatMap(file -> folder.flatMap(it -> job(file, folders, it, problems)));
-    boolean asked = Options.<Path>given(jobFile).isEmpty() || job.isPresent();
+        file.flatMap(it -> folder.flatMap(shop -> job(it, folders, shop, problems)));
+    boolean asked = file.isEmpty() || job.isPresent();
     if (folder.isPresent() && asked) {
       String name = name(job);
       if (folder.get().faulty().books().contains(name)) {
@@ -156,12 +159,16 @@ final class DraftCommand extends Command {
 
   private Path root() {
     Optional<Path> near =
-        Options.<Path>given(jobFile)
+        job()
             .or(() -> Options.<String>given(bookName).filter(it -> it.contains("/")).map(Path::of))
             .flatMap(ShopFolders::rootOf);
     return Options.<Path>given(shop).isEmpty() && near.isPresent()
         ? near.get()
-        : ShopChoice.rootFor(Options.given(shop), line());
+        : choice.root(line());
+  }
+
+  private Optional<Path> job() {
+    return Options.<Path>given(jobFile).map(word -> choice.meant(word, line()));
   }
 
   private Optional<Job> job(Path file, ShopFolders folders, ShopFolder folder, Problems problems) {
@@ -183,7 +190,7 @@ final class DraftCommand extends Command {
         .orElseThrow(
             () ->
                 wrong("the command draft needs a BOOK")
-                    .expecting("the name of a spec book, or --job with a job file"));
+                    .expecting("the name of a spec book, or --job with a job"));
   }
 
   private void draft(Path file, Optional<Job> job, ShopFolder folder, Problems problems) {

@@ -16,11 +16,7 @@ final class Examples {
           Map.entry(
               "check",
               List.of("baysheet check my-garage", "baysheet check my-garage/2026-03-02/1002.yaml")),
-          Map.entry(
-              "explain",
-              List.of(
-                  "baysheet explain my-garage/2026-03-02/1002.yaml",
-                  "baysheet explain my-garage/2026-03-02/1002.yaml 3")),
+          Map.entry("explain", List.of("baysheet explain 1002", "baysheet explain 1002 3")),
           Map.entry(
               "torque",
               List.of(
@@ -37,7 +33,7 @@ final class Examples {
               "draft",
               List.of(
                   "baysheet draft our-van-2016 --for discs-and-pads@front wheel-bearing@rear",
-                  "baysheet draft --job my-garage/2026-03-02/1002.yaml",
+                  "baysheet draft --job 1002",
                   "baysheet draft our-van-2016 --table torques.csv")),
           Map.entry(
               "day", List.of("baysheet day tomorrow", "baysheet day 2026-03-02 --parts parts.csv")),

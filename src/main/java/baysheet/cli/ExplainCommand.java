@@ -19,32 +19,39 @@ import baysheet.sheet.TorqueLine;
 import baysheet.template.Layouts;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import picocli.CommandLine.Model.PositionalParamSpec;
 
 /** The command that shows how the torque figures of a sheet came about. */
 final class ExplainCommand extends Command {
-
   private final PositionalParamSpec job =
       at(
           0,
-          "JOB.yaml",
+          "JOB",
           "1",
           Path.class,
-          "A job file, whose torque rows are followed from the book to the setting.");
+          "A job file or the number of a job, whose torque rows are followed from the book to the"
+              + " setting.");
 
   private final PositionalParamSpec row =
       at(1, "ROW", "0..1", Integer.class, "The number of one row of the torque table.");
 
-  ExplainCommand(Console console) {
+  private final ShopChoice choice;
+
+  ExplainCommand(Console console, Supplier<LocalDate> today) {
     super(console, "explain", "Show where each torque figure of a job comes from, step by step.");
+    choice = new ShopChoice(today);
+    add(choice.shop);
   }
 
   @Override
   public Integer call() {
-    return job(new ExplainedJob(job.getValue().toString()).file(this::wrong));
+    Path named = new ExplainedJob(job.getValue().toString()).file(this::wrong);
+    return job(choice.meant(named, line()));
   }
 
   private Optional<Integer> number() {

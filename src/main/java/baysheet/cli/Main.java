@@ -139,7 +139,7 @@ public final class Main {
       case "sheets" -> new SheetsCommand(console, today, Startup.start());
       case "check" -> new CheckCommand(console);
       case Targets.DAY -> new DayCommand(console, today);
-      case "explain" -> new ExplainCommand(console);
+      case "explain" -> new ExplainCommand(console, today);
       case "torque" -> new TorqueCommand(console, today);
       case "start" -> new StartCommand(console, today);
       case "names" -> new NamesCommand(console);

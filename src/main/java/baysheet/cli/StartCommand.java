@@ -75,14 +75,15 @@ final class StartCommand extends Command {
     }
     NewFolder.write(folder, NewShop.files(day));
     console.say("made " + folder + ": a shop folder with an example vehicle and a first job");
-    Path jobs = folder.resolve(day.toString());
-    Path first = jobs.resolve("1001.yaml");
+    Path first = folder.resolve(day.toString()).resolve("1001.yaml");
+    String quote = folder.toString().contains(" ") ? "\"" : "";
     console.say(
         "put your garage into " + folder.resolve(ShopFolders.SHOP_FILE) + " as far as LATER,");
     console.say("and your first job into " + first + ", then");
-    console.say("  baysheet draft --job " + first);
-    console.say("  baysheet check " + folder);
-    console.say("  baysheet sheets " + jobs);
+    console.say("  cd " + quote + folder + quote);
+    console.say("  baysheet draft --job 1001");
+    console.say("  baysheet check");
+    console.say("  baysheet sheets" + (day.equals(today.get()) ? "" : " " + day));
   }
 
   private void schemas(Path folder) {

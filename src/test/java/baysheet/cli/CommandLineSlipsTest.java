@@ -112,6 +112,7 @@ class CommandLineSlipsTest {
           case "check" -> "--help, --json, --version, --watch";
           case "start" -> "--date, --help, --schemas, --version";
           case "names" -> "--help, --json, --shop, --version";
+          case "explain" -> "--help, --shop, --version";
           default -> "--help, --version";
         };
     List<String> lines = answer(command + " x --zzzzzz");
@@ -143,7 +144,7 @@ class CommandLineSlipsTest {
 
   @ParameterizedTest
   @CsvSource({
-    "explain, JOB.yaml, 'a job file, whose torque rows are followed'",
+    "explain, JOB, 'a job file or the number of a job, whose torque rows'",
     "start, DIR, the new folder",
     "torque, VALUE, the torque with its unit: 110 N·m",
     "torque --json, VALUE, 100..120 N·m, 110 N·m +/- 5 %;",
@@ -160,7 +161,7 @@ class CommandLineSlipsTest {
 
   @ParameterizedTest
   @CsvSource({
-    "explain JOB 1 2, 2, explain JOB.yaml [ROW]",
+    "explain JOB 1 2, 2, explain JOB [ROW]",
     "start a b, b, start DIR",
     "help torque unknown-key, unknown-key, help [CODE|COMMAND]",
   })
@@ -225,7 +226,7 @@ class CommandLineSlipsTest {
     "sheets --out _ SHOP, --out",
     "check _, PATH",
     "check SHOP _, PATH",
-    "explain _, JOB.yaml",
+    "explain _, JOB",
     "torque 110 --shop _, --shop",
     "start _, DIR",
     "names --shop _, --shop",

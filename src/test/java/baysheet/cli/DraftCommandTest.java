@@ -105,9 +105,9 @@ class DraftCommandTest {
   void aJobSaysForWhichBookAndWork() throws IOException {
     garage.change(
         "2026-04-07/501.yaml", "  - link at front", "  - link at front\n  - carrier at rear");
-    Garage.Run run =
-        garage.run("draft", "--job", garage.root.resolve("2026-04-07/501.yaml").toString());
+    Garage.Run run = garage.run("draft", "--job", "501", "--shop", garage.root.toString());
     assertEquals(Exit.DONE, run.exit(), run.err());
+    run.says("then run baysheet check 501");
     assertTrue(text(BOOK).contains("  rear-wheels:\n    # carrier: Take out"), text(BOOK));
     Garage.Run check = garage.run("check", garage.root.resolve("2026-04-07/501.yaml").toString());
     check.says("the count and the head of carrier-bolt are unknown, and the work needs them");

@@ -84,6 +84,16 @@ class ExplainCommandTest {
   }
 
   @Test
+  void aJobIsFoundByItsNumber() {
+    String shop = garage.root.toString();
+    String byFile = told("explain", garage.job("501").toString());
+    assertEquals(byFile, told("explain", "501", "--shop", shop));
+    assertEquals(
+        told("explain", garage.job("501").toString(), "1"),
+        told("explain", "--shop", shop, "501", "1"));
+  }
+
+  @Test
   void aLineIsFollowedFromTheBookToTheSetting() {
     String told = told("explain", garage.job("503").toString(), "3");
     assertReported(told, "line 3: Wheel nut (wheel-nut), front-right");

@@ -98,7 +98,8 @@ class StartCommandTest {
   @Test
   void whatToDoNextIsSaid() {
     Garage.Run run = started();
-    run.says("baysheet check " + mine.toString().replace('\\', '/'));
+    run.says("  cd " + mine.toString().replace('\\', '/'));
+    run.says("  baysheet draft --job 1001");
     run.says(Garage.DAY);
   }
 

@@ -34,7 +34,7 @@ class WalkthroughTest {
 
   /** Before a block: the file that it is to be written to, or whose lines it changes. */
   private static final Pattern FILE =
-      Pattern.compile("(Write this to|Lines to change in) `(my-garage/[^`]+)`");
+      Pattern.compile("(Write this to|Lines to change in) `((?:DAY|vehicles)/[^`]+)`");
 
   private static final Pattern BLOCK =
       Pattern.compile("(?ms)^( *)```(\\w*)\n(.*?)^ *```$|`baysheet [^`]+`|`out/DAY/[^`]+`");
@@ -67,19 +67,19 @@ class WalkthroughTest {
     assertEquals(
         List.of(
             "start my-garage",
-            "fill in my-garage/DAY/1001.yaml",
-            "procedures brake --shop my-garage",
-            "draft --job my-garage/DAY/1001.yaml",
-            "fill in my-garage/vehicles/our-van-2016.yaml",
-            "check my-garage",
-            "sheets my-garage/DAY",
+            "fill in DAY/1001.yaml",
+            "procedures brake",
+            "draft --job 1001",
+            "fill in vehicles/our-van-2016.yaml",
+            "check",
+            "sheets",
             "out/DAY/1001-1.pdf",
             "out/DAY/1001-2.pdf",
             "out/DAY/1001-3.pdf",
-            "draft --job my-garage/DAY/1002.yaml",
-            "draft our-van-2016 --for damper@rear --shop my-garage",
-            "procedures --vehicle our-van-2016 --shop my-garage",
-            "explain my-garage/DAY/1001.yaml"),
+            "draft --job 1002",
+            "draft our-van-2016 --for damper@rear",
+            "procedures --vehicle our-van-2016",
+            "explain 1001"),
         done);
     // Carrier bolts, disc screws, guide bolts and wheel nuts: each has its row on one of the
     // sheets.
@@ -125,7 +125,7 @@ class WalkthroughTest {
   private void write(String block, String before) throws IOException {
     Matcher file = FILE.matcher(before);
     assertTrue(file.find(), "no file is named for\n" + block);
-    Path path = folder.resolve(dated(file.group(2)));
+    Path path = shop().resolve(dated(file.group(2)));
     assertTrue(Files.isDirectory(path.getParent()), path + " has no folder");
     if (file.group(1).startsWith("Lines")) {
       Files.writeString(path, others(filledIn(Files.readString(path), block)));
@@ -166,8 +166,8 @@ class WalkthroughTest {
       return;
     }
     String command = code.replaceAll("^`baysheet |`$", "");
-    if (command.startsWith("draft --job my-garage/DAY/1002")) {
-      nextJob(command.split(" ")[2]);
+    if (command.equals("draft --job 1002")) {
+      nextJob("DAY/1002.yaml");
     }
     int exit = run(command);
     Matcher said = Pattern.compile("^ now says `([^`]+)`").matcher(after);
@@ -179,7 +179,7 @@ class WalkthroughTest {
   /** The reader's own: README does not say what is in it. */
   private void nextJob(String file) throws IOException {
     Files.writeString(
-        folder.resolve(dated(file)),
+        shop().resolve(dated(file)),
         "job: 1002\nvehicle: {book: our-car}\nbay: 1\nby: T1\nwork: damper at rear\n");
   }
 
@@ -203,15 +203,21 @@ class WalkthroughTest {
     return text.replace("DAY", today.toString());
   }
 
-  /** Runs a command as if the current folder were that of the test. */
+  private Path shop() {
+    return folder.resolve("my-garage");
+  }
+
+  /** Runs a command as if the current folder were that of the test, then the shop folder. */
   private int run(String command) {
     done.add(command);
-    List<String> arguments = new ArrayList<>();
-    for (String word : dated(command).split(" ")) {
-      arguments.add(word.startsWith("my-garage") ? folder.resolve(word).toString() : word);
-    }
-    if (arguments.get(0).equals("sheets")) {
-      arguments.addAll(List.of("-o", folder.resolve("out").toString()));
+    List<String> arguments = new ArrayList<>(List.of(command.split(" ")));
+    switch (arguments.get(0)) {
+      case "start" -> arguments.set(1, shop().toString());
+      case "check" -> arguments.add(shop().toString());
+      case "sheets" ->
+          arguments.addAll(
+              List.of("--shop", shop().toString(), "-o", folder.resolve("out").toString()));
+      default -> arguments.addAll(List.of("--shop", shop().toString()));
     }
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
@@ -226,6 +232,7 @@ class WalkthroughTest {
     return text.toString()
         .replace("\r\n", "\n")
         .replace('\\', '/')
+        .replace(shop().toString().replace('\\', '/') + "/", "")
         .replace(folder.toString().replace('\\', '/') + "/", "");
   }
 }
