@@ -39,15 +39,14 @@ final class NewBook {
     if (procedures.stream().anyMatch(NewBook::opensCircuit)) {
       lines.add("# fluids: {engine-oil: {capacity: 4.2 L, grade: 5W-30}}");
     }
-    lines.add(
-        "# checked: {by: initials, on: 2026-01-31}    # who compared the book with its source");
+    lines.add("# checked: {by: initials, on: 2026-01-31}    # against the source");
     return """
-    # Type over each unknown. A count and a head must be there; whatever else stays unknown, the sheet says so. If the
-    # vehicle has none of a fastener, delete its lines and write its name under absent there: absent: [disc-screw].
+    # Type over each unknown. Count and head must be known; the sheet asks for the rest. If the vehicle has none of a
+    # fastener, delete its lines and list it in their place: absent: [disc-screw].
     vehicle: BOOK
     name: NAME    # what the sheet prints
-    source: not stated yet    # where the figures come from; printed on every sheet
-    # Take the # away from what you know, and type over the example.
+    source: not stated yet    # of the figures; printed on every sheet
+    # Remove the # from what you know, and change the example.
     LINES
     TRAITS
     """
@@ -83,7 +82,7 @@ final class NewBook {
         .collect(
             Collectors.joining(
                 "",
-                "# These traits change the work. Write those that the vehicle has into the brackets.\n",
+                "# Which of these does the vehicle have? List them in the brackets below.\n",
                 line));
   }
 }

@@ -46,12 +46,12 @@ public record BookDraft(Source text, SpecBook book, Map<String, List<String>> ad
 
   private static Map<String, String> keys() {
     Map<String, String> keys = new LinkedHashMap<>();
-    keys.put("count", "how many; of those at wheels, how many at one wheel");
+    keys.put("count", "how many; at wheels, how many at one wheel");
     keys.put("head", "hex 17 mm, six-lobe T30, hexagon key 6 mm, external six-lobe E12");
     keys.put("torque", "95 N·m, 95 ± 5 N·m, 90..100 N·m, [30 N·m, +60°], or snug");
     keys.put("threads", "dry, oiled, locking-compound, anti-seize, grease, sealant, as-delivered");
     keys.put("reuse", "yes, or no for a new one each time");
-    keys.put("thread", "M12x1.5; with thread and class, a torque that cannot be right is found");
+    keys.put("thread", "M12x1.5; with the class it shows whether the torque can be right");
     keys.put("class", "on the head: 8.8, 10.9; of a nut: 8, 10");
     return keys;
   }

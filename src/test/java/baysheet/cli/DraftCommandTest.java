@@ -239,7 +239,7 @@ class DraftCommandTest {
     procedures().says("at front: unknown count of carrier-bolt, head of carrier-bolt\n");
     garage.change(
         BOOK,
-        "count: unknown      # how many; of those at wheels, how many at one wheel\n      head: unknown ",
+        "count: unknown      # how many; at wheels, how many at one wheel\n      head: unknown ",
         "count: 2\n      head: hex 17 mm");
     procedures().says("at front: unknown torque of carrier-bolt\n");
     garage.change(BOOK, "torque: unknown", "torque: 99 N·m");
