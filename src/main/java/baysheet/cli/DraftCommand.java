@@ -92,7 +92,6 @@ final class DraftCommand extends Command {
               .build());
 
   private final ShopChoice choice;
-  private final OptionSpec shop;
   private final Supplier<LocalDate> today;
 
   DraftCommand(Console console, Supplier<LocalDate> today) {
@@ -102,7 +101,7 @@ final class DraftCommand extends Command {
         "Add to a spec book each fastener that work needs and the book lacks, to be filled in.");
     this.today = today;
     this.choice = new ShopChoice(today);
-    this.shop = add(choice.shop);
+    add(choice.shop);
   }
 
   /** Looked up for completion only: a shop's own are not known where it is written. */
@@ -127,8 +126,7 @@ final class DraftCommand extends Command {
     ShopFolders folders = new ShopFolders(Fonts.builtIn());
     Optional<ShopFolder> folder = folders.read(root, problems);
     Optional<Path> file = job();
-    Optional<Job> job =
-        file.flatMap(it -> folder.flatMap(shop -> job(it, folders, shop, problems)));
+    Optional<Job> job = file.flatMap(it -> folder.flatMap(all -> job(it, folders, all, problems)));
     boolean asked = file.isEmpty() || job.isPresent();
     if (folder.isPresent() && asked) {
       String name = name(job);
@@ -162,7 +160,7 @@ final class DraftCommand extends Command {
         job()
             .or(() -> Options.<String>given(bookName).filter(it -> it.contains("/")).map(Path::of))
             .flatMap(ShopFolders::rootOf);
-    return Options.<Path>given(shop).isEmpty() && near.isPresent()
+    return Options.<Path>given(choice.shop).isEmpty() && near.isPresent()
         ? near.get()
         : choice.root(line());
   }
@@ -230,13 +228,8 @@ final class DraftCommand extends Command {
               row ->
                   draft.get().added().getOrDefault(row.group().value().word(), List.of()).stream()
                       .noneMatch(row.fastener().value()::equals))
-          .forEach(
-              row ->
-                  console.say(
-                      "kept, as it is there: "
-                          + row.fastener().value()
-                          + " under "
-                          + row.group().value()));
+          .map(row -> row.fastener().value() + " under " + row.group().value())
+          .forEach(kept -> console.say("kept, as it is there: " + kept));
     }
   }
 
@@ -337,7 +330,7 @@ final class DraftCommand extends Command {
 
   /** What a command must add to find the shop of a book from where this one runs. */
   private String shopOption(Path book) {
-    Path root = Options.<Path>given(shop).orElse(book.getParent().getParent());
+    Path root = Options.<Path>given(choice.shop).orElse(book.getParent().getParent());
     boolean found =
         ShopFolders.here().map(DayFolders::whole).equals(Optional.of(DayFolders.whole(root)));
     return found ? "" : " --shop \"" + YamlFiles.shown(root) + '"';

@@ -87,6 +87,7 @@ public enum ProblemCode {
   NO_STANDS,
   NO_STEPS,
   NO_WORK,
+  NOBODY_LOOKS(Severity.WARNING),
   NOT_A_DATE,
   NOT_A_DAY,
   NOT_A_FILE,

@@ -2,6 +2,7 @@ package baysheet.wording;
 
 import baysheet.books.Fastener;
 import baysheet.books.Procedure;
+import baysheet.books.Shop;
 import baysheet.books.ToolNames;
 import baysheet.report.Located;
 import baysheet.report.Problem;
@@ -11,6 +12,7 @@ import baysheet.resolve.Bound;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
+import baysheet.sheet.CheckLine;
 import baysheet.sheet.MissingFigure;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.Statement;
@@ -43,6 +45,7 @@ public final class SheetWarnings {
     sheet.torque().forEach(all::line);
     sheet.evening().forEach(all::missing);
     all.borrowed();
+    all.nobodyLooks();
     return List.copyOf(all.warnings);
   }
 
@@ -83,6 +86,27 @@ public final class SheetWarnings {
                           ? point.jacking() ? "the key jacking" : "the key supports"
                           : "the key fluids")
                       + "; else it is asked for before work begins"));
+    }
+  }
+
+  /** At the one technician in the shop file, so that many jobs report it once. */
+  private void nobodyLooks() {
+    Shop.Person by = resolved.by();
+    boolean holds =
+        sheet.steps().stream().anyMatch(Sheet.SheetStep::hold)
+            || sheet.checks().stream().anyMatch(CheckLine::hold);
+    boolean others =
+        resolved.shop().people().values().stream()
+            .anyMatch(it -> it != by && it.grade() == Shop.Grade.TECHNICIAN);
+    if (holds && !others) {
+      warnings.add(
+          Problem.of(
+                  ProblemCode.NOBODY_LOOKS,
+                  by.id().at(),
+                  "nobody can sign the hold points of what "
+                      + by.id().value()
+                      + " does: the shop has no other technician")
+              .expecting("a second technician among the people, also one who only comes to look"));
     }
   }
 

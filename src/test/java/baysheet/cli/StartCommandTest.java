@@ -195,7 +195,7 @@ class StartCommandTest {
         Files.readString(shop)
             .replaceAll("(?m)^  floor:", "  pit:")
             .replaceAll("(?m)^  T1:", "  ann:")
-            .replaceAll("(?m)^  A1:", "  ben:"));
+            .replaceAll("(?m)^  T2:", "  ben:"));
     Garage.Run run = garage.run("check", mine.toString());
     assertEquals(Exit.PROBLEMS, run.exit());
     Path job = mine.resolve(Garage.DAY).resolve("1001.yaml");
