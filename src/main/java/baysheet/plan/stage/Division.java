@@ -28,6 +28,9 @@ public final class Division {
 
   private static final int MOST_REPEATS = 50;
 
+  /** From so many stages on it is asked from each point how far a page goes. */
+  private static final int MANY = 5;
+
   /** So many points are first tried for a page. */
   private static final int NEAR = 16;
 
@@ -246,12 +249,29 @@ public final class Division {
 
     /** The same of the fewest stages that will do, where those that are wanted will not. */
     private Optional<List<Integer>> more(int least) {
-      return fewest()
-          .filter(longest -> longest.size() > least)
-          .flatMap(
-              longest ->
-                  best(longest.size() - 1)
-                      .or(() -> Optional.of(longest).filter(it -> asked > MOST_ASKED)));
+      Optional<List<Integer>> longest = fewest().filter(it -> it.size() > least);
+      if (longest.isEmpty()) {
+        return Optional.empty();
+      }
+      int stages = longest.get().size() - 1;
+      if (stages >= MANY) {
+        askFromEach();
+      }
+      return best(stages).or(() -> longest.filter(it -> asked > MOST_ASKED));
+    }
+
+    /**
+     * Asks from each boundary how far a stage can go. Where there are many stages, few ways fit at
+     * all, and the search for the best one would ask for most of the others.
+     */
+    private void askFromEach() {
+      int to = 1;
+      for (int from = 0; from < last(); from++) {
+        to = Math.max(to, from + 1);
+        while (to < last() && fits(from, to, Room.LEAST)) {
+          to++;
+        }
+      }
     }
   }
 
