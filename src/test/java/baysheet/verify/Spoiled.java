@@ -3,7 +3,6 @@ package baysheet.verify;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import baysheet.books.Height;
 import baysheet.plan.SmallShop;
 import baysheet.rules.Altered;
 import baysheet.sheet.Sheet;
@@ -67,10 +66,6 @@ final class Spoiled {
     return this;
   }
 
-  Spoiled at(String step, Height height) {
-    return with(step, "where.height", height);
-  }
-
   /** With another value for a component of the sheet, or for one in it. */
   Spoiled sheet(String component, Object value) {
     sheet = Altered.with(sheet, component, value);
@@ -89,7 +84,7 @@ final class Spoiled {
         return i;
       }
     }
-    throw new AssertionError("no " + step + " in " + steps);
+    throw new AssertionError("no " + step + " in " + shop.steps());
   }
 
   /** The sheet as it is spoiled. */
