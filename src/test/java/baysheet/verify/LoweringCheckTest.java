@@ -20,6 +20,7 @@ class LoweringCheckTest {
               "catalogue/more.yaml",
               """
               consequences:
+                first: {when: {undo: four}, check: Look first, moment: before-lifting, source: us}
                 own-side: {when: {kind: wheel}, check: Look at the roller, moment: before-lowering, source: us}
                 bled: {when: {undo: one}, check: Bleed it, moment: raised, step: {height: wheels-clear, while-off: wheel, takes: 1 min}, source: us}
               """)
@@ -36,6 +37,22 @@ class LoweringCheckTest {
                   + "behind: [roller-off]\n"
                   + "open:\n"
                   + "  - {do: Open it, undo: one, height: working}")
+          .procedure("open", "at: wheel\nbehind: [raise]", "Open", "three")
+          .procedure("looked", "at: wheel\nbehind: [raise]", "Looked at", "four")
+          .procedure(
+              "jacked",
+              """
+              at: axle
+              serves: raise
+              needs: jack
+              open:
+                - {do: Jack it up, undo: feet}
+              close:
+                - {do: Let this end down, do-up: feet}
+                - {do: Hold this end, moment: on-the-ground}
+                - {do: Drive it, moment: before-moving}
+              """)
+          .procedure("worn", "at: wheel\nbehind: [roller-off]", "Worn", "lid")
           .job("hoist", "bled at front-left");
 
   private static int at(List<Sheet.SheetStep> steps, String beginning) {
@@ -80,5 +97,63 @@ class LoweringCheckTest {
             .findFirst()
             .orElseThrow();
     assertTrue(gate.n() > on, steps.toString());
+  }
+
+  /** What looks at a wheel would look at a hub. */
+  @Test
+  void nothingGoesOnBehindTheCheckOfItsPlace() {
+    Spoiled spoiled = behindTheGate(SHOP, "Refit the roller");
+    spoiled.says(
+        "check own-side is made at step %d, and roller@front-left goes on only at step %d"
+            .formatted(
+                spoiled.step("checkpoint/raised").n(), spoiled.step("Refit the roller").n()));
+    Spoiled.of(SHOP)
+        .behind("Let it down", "Refit the roller")
+        .saysNothingOf("check own-side is made");
+  }
+
+  @Test
+  void somethingGoesOnElsewhereBehindACheck() {
+    SmallShop shop = SHOP.job("hoist", "bled at front-left", "open at rear-left");
+    behindTheGate(shop, "Refit the three").saysNothingOf("check own-side is made");
+  }
+
+  /** The sheet with a step behind the checks before lowering, both numbered as they then stand. */
+  private static Spoiled behindTheGate(SmallShop shop, String step) {
+    String gate = "checkpoint/raised";
+    Spoiled spoiled = Spoiled.of(shop);
+    int n = spoiled.step(gate).n();
+    return spoiled.behind(gate, step).with(gate, "n", n - 1).with(step, "n", n);
+  }
+
+  /** Only what is looked at last must be whole. */
+  @Test
+  void somethingGoesOnBehindACheckBeforeLifting() {
+    SmallShop shop = SHOP.job("hoist", "looked at front-left");
+    assertEquals(
+        List.of("first"), shop.sheet().checks().stream().map(check -> check.name()).toList());
+    Spoiled.of(shop);
+  }
+
+  private static final SmallShop ENDS = SHOP.job("floor", "worn at front-left", "worn at rear-left");
+
+  @Test
+  void eachEndIsHeldBeforeItsWheelsAreTorqued() {
+    Spoiled.of(ENDS)
+        .before("Hold this end [front]", "Torque the roller nuts [front-left]")
+        .says("which belongs to lowering");
+    Spoiled rear =
+        Spoiled.of(ENDS).before("Hold this end [rear]", "Torque the roller nuts [rear-left]");
+    assertEquals(
+        1, rear.faults().stream().filter(it -> it.contains("which belongs to lowering")).count());
+  }
+
+  /** It is for another time. */
+  @Test
+  void workOnTheGroundDoesNotBelongToLowering() {
+    Spoiled.of(ENDS)
+        .before("Hold this end [rear]", "Drive it")
+        .says("which belongs to lowering");
+    Spoiled.of(ENDS).saysNothingOf("which belongs to lowering");
   }
 }
