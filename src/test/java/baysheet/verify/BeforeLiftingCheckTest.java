@@ -18,6 +18,8 @@ class BeforeLiftingCheckTest {
               """
               consequences:
                 clear: {when: {kind: support}, check: Is the bay clear, moment: before-lifting, source: us}
+                roof: {when: {kind: support}, check: Is the roof clear, moment: before-lifting, source: us}
+                level: {when: {kind: support}, check: Is it level, moment: on-the-ground, source: us}
                 looked: {when: {undo: one}, check: Look at it, moment: on-the-ground, source: us}
               """)
           .procedure(
@@ -49,13 +51,16 @@ class BeforeLiftingCheckTest {
                 - {do: Measure it, measure: height, moment: before-lifting}
                 - {do: Work too, undo: two}
               """)
+          .procedure("pulled", "at: axle\nopen: [{do: Pull it, undo: lid, moment: before-lifting}]")
+          .procedure("lidded", "at: vehicle", "Lid off", "lid")
           .procedure(
-              "pulled",
-              "at: axle\nopen: [{do: Pull it, undo: lid, moment: before-lifting}]")
+              "capped",
+              "at: vehicle\nbehind: [lidded]\nopen: [{do: Cap it, disturb: two, moment: before-lifting}]")
           .procedure("deep", "at: wheel\nbehind: [pulled, raise]", "Deep", "two")
           .procedure("below", "at: vehicle\nbehind: [raise]", "Below", "three");
 
-  private static final SmallShop ENDS = SHOP.job("floor", "near at front-left", "near at rear-left");
+  private static final SmallShop ENDS =
+      SHOP.job("floor", "near at front-left", "near at rear-left");
   private static final SmallShop BOTH = SHOP.job("floor", "near at front-left", "below at vehicle");
 
   private static final String GATE = "checkpoint/before-lifting ";
@@ -75,9 +80,7 @@ class BeforeLiftingCheckTest {
 
   @Test
   void whatIsReleasedForOneEndIsNotReleasedBeforeTheOtherGoesUp() {
-    Spoiled.of(ENDS)
-        .before("Jack it up [front]", "Release it [rear-left]")
-        .says(otherEnd(10, 4));
+    Spoiled.of(ENDS).before("Jack it up [front]", "Release it [rear-left]").says(otherEnd(10, 4));
     Spoiled.of(ENDS)
         .before("Work [front-left]", "Release it [rear-left]")
         .saysNothingOf("for another end");
@@ -110,7 +113,8 @@ class BeforeLiftingCheckTest {
 
   @Test
   void bothEndsMayBePreparedWhereBothAreUpAtOnce() {
-    SmallShop shop = SHOP.job("floor", "below at vehicle", "near at front-left", "near at rear-left");
+    SmallShop shop =
+        SHOP.job("floor", "below at vehicle", "near at front-left", "near at rear-left");
     Spoiled.of(shop)
         .before("Jack it up [front]", "Release it [rear-left]")
         .saysNothingOf("for another end");
@@ -132,9 +136,7 @@ class BeforeLiftingCheckTest {
   @Test
   void askedOnceTheEndIsUpIsAskedTooLate() {
     Spoiled.of(ENDS).behind("Jack it up [rear]", GATE + "[rear]").says(unasked(12));
-    Spoiled.of(ENDS)
-        .with(GATE + "[rear]", "where.moment", Moment.RAISED)
-        .says(unasked(12));
+    Spoiled.of(ENDS).with(GATE + "[rear]", "where.moment", Moment.RAISED).says(unasked(12));
   }
 
   /** It stands before the first end goes up, and only there. */
@@ -165,5 +167,18 @@ class BeforeLiftingCheckTest {
   @Test
   void aCheckOnTheGroundIsNotMissedBeforeLifting() {
     Spoiled.of(ENDS).without(GATE + "[front]").saysNothingOf("Look at it");
+  }
+
+  @Test
+  void whatIsForNoEndIsDoneBeforeAnyGoesUp() {
+    SmallShop shop = SHOP.job("floor", "near at front-left", "capped at vehicle");
+    int n = Spoiled.of(shop).step("Cap it").n();
+    int raising = Spoiled.of(shop).step("Jack it up").n();
+    Spoiled.of(shop).behind("Jack it up [front]", "Cap it").says(due(n, raising));
+  }
+
+  @Test
+  void askedWhileTheOtherEndIsStillUpIsAskedTooEarly() {
+    Spoiled.of(ENDS).before("Let it down [front]", GATE + "[rear]").says(unasked(12));
   }
 }

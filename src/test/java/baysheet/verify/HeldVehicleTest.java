@@ -45,7 +45,8 @@ class HeldVehicleTest {
                 - {do: Run it, undo: four, height: ground}
               """);
 
-  private static final String UNHELD = "raises an axle, and no chock holds the wheels that stay down";
+  private static final String UNHELD =
+      "raises an axle, and no chock holds the wheels that stay down";
   private static final String ONTO_CHOCKS = "lowers wheels on to chocks";
   private static final String UP = "chocks wheels that are up";
 
@@ -163,7 +164,8 @@ class HeldVehicleTest {
     Spoiled.of(SHOP.job("hoist", "near at rear-left"))
         .without("height/ground/ground/brake")
         .isOnly(
-            "Hoist it", "begins to raise a vehicle that neither its parking brake nor a chock holds");
+            "Hoist it",
+            "begins to raise a vehicle that neither its parking brake nor a chock holds");
   }
 
   @Test

@@ -76,9 +76,6 @@ class ListingCheckTest {
     Spoiled.of(SHOP).with(FINAL, "where.moment", Moment.RAISED).says(never);
     Spoiled.of(SHOP).with(FINAL, "where.moment", Moment.BEFORE_MOVING).saysNothingOf(never);
     // Twice made snug is not tight.
-    Spoiled.of(SHOP)
-        .without(FINAL)
-        .twice("roller-off/open/1/back/roller-nut")
-        .says(never);
+    Spoiled.of(SHOP).without(FINAL).twice("roller-off/open/1/back/roller-nut").says(never);
   }
 }

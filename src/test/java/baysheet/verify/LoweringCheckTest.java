@@ -135,7 +135,8 @@ class LoweringCheckTest {
     Spoiled.of(shop);
   }
 
-  private static final SmallShop ENDS = SHOP.job("floor", "worn at front-left", "worn at rear-left");
+  private static final SmallShop ENDS =
+      SHOP.job("floor", "worn at front-left", "worn at rear-left");
 
   @Test
   void eachEndIsHeldBeforeItsWheelsAreTorqued() {
@@ -151,9 +152,7 @@ class LoweringCheckTest {
   /** It is for another time. */
   @Test
   void workOnTheGroundDoesNotBelongToLowering() {
-    Spoiled.of(ENDS)
-        .before("Hold this end [rear]", "Drive it")
-        .says("which belongs to lowering");
+    Spoiled.of(ENDS).before("Hold this end [rear]", "Drive it").says("which belongs to lowering");
     Spoiled.of(ENDS).saysNothingOf("which belongs to lowering");
   }
 }

@@ -19,8 +19,7 @@ class PlaybackTest {
       SmallShop.bolted()
           .procedure("lidded", "at: vehicle", "Lid off", "lid")
           .procedure("opened", "at: wheel\nopen: [{do: Open it, undo: one}]")
-          .procedure(
-              "deep", "at: wheel\nbehind: [opened at front-right]", "Two off", "two")
+          .procedure("deep", "at: wheel\nbehind: [opened at front-right]", "Two off", "two")
           .procedure(
               "closed",
               """
@@ -79,9 +78,7 @@ class PlaybackTest {
         .twice("Three off")
         .is("Three off", "undoes three@vehicle, which is off already");
     Spoiled.of(CLOSED).twice(on).is(on, "does up three@vehicle, which is on already");
-    Spoiled.of(CLOSED)
-        .behind(on, "Three off")
-        .is(on, "does up three@vehicle, which was never off");
+    Spoiled.of(CLOSED).behind(on, "Three off").is(on, "does up three@vehicle, which was never off");
   }
 
   @Test
@@ -244,5 +241,16 @@ class PlaybackTest {
         refused.getMessage().startsWith("the plan of job 1 does not hold:\n  "),
         refused.getMessage());
     spoiled.faults().forEach(fault -> assertTrue(refused.getMessage().contains(fault), fault));
+  }
+
+  /** What lies in the way of what lies in the way is in the way. */
+  @Test
+  void whatIsInTheWayOfAnAccessIsOff() {
+    SmallShop shop =
+        SHOP.procedure("inner", "at: vehicle\nbehind: [closed]", "Four off", "four")
+            .job("floor", "inner at vehicle");
+    Spoiled.of(shop)
+        .before("Four off", "Refit the lid")
+        .is("Four off", "needs lid@vehicle off, and it is on");
   }
 }

@@ -1,13 +1,14 @@
 package baysheet.verify;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import baysheet.books.Place;
 import baysheet.plan.SmallShop;
+import baysheet.resolve.ItemAt;
 import baysheet.rules.Altered;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.StepSource;
-import baysheet.resolve.ItemAt;
-import baysheet.books.Place;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -117,8 +118,7 @@ class ProcedureCheckTest {
             new StepSource.Written(at(Sheet.Phase.WORK, 2), "Look away"))
         .says("says that it is big/work/2, and is not");
     Spoiled.of(BIG)
-        .with(
-            "Swing it in" + LEFT, "source", new StepSource.Back(at(Sheet.Phase.OPEN, 3), "Swing"))
+        .with("Swing it in" + LEFT, "source", new StepSource.Back(at(Sheet.Phase.OPEN, 3), "Swing"))
         .says("says that it is big/open/3/back, and is not");
     Spoiled put = Spoiled.of(BIG);
     put.with("big/open/2/back/one" + LEFT, "source.of", at(Sheet.Phase.OPEN, 9))
@@ -176,8 +176,7 @@ class ProcedureCheckTest {
   @Test
   void partsAreCountedOverAllWorks() {
     assertEquals(
-        List.of(4, 4),
-        BIG.sheet().equipment().parts().stream().map(it -> it.count()).toList());
+        List.of(4, 4), BIG.sheet().equipment().parts().stream().map(it -> it.count()).toList());
     var parts = BIG.sheet().equipment().parts();
     for (int i = 0; i < parts.size(); i++) {
       var part = parts.get(i);
@@ -188,5 +187,78 @@ class ProcedureCheckTest {
       fewer.remove(i);
       Spoiled.of(BIG).sheet("equipment.parts", fewer).says(wants);
     }
+  }
+
+  @Test
+  void aStepThatIsDoneAgainInItsTurnIsInOrder() {
+    Spoiled spoiled = Spoiled.of(BIG);
+    int first = spoiled.step("Look at it" + LEFT).n();
+    spoiled
+        .before("Look at it" + LEFT, spoiled.step("Look again" + LEFT))
+        .with("Look again" + LEFT, "n", first - 1)
+        .saysNothingOf("which is written first");
+  }
+
+  @Test
+  void noStepOfAClosingIsMissing() {
+    SmallShop shop =
+        SHOP.procedure(
+                "shut",
+                """
+                at: vehicle
+                open:
+                  - {do: Lid off, undo: lid}
+                close:
+                  - {do: Lid on, do-up: lid}
+                  - {do: Press it down}
+                """)
+            .job("floor", "shut at vehicle");
+    Spoiled.of(shop)
+        .without("Press it down")
+        .says("\"Press it down\" of shut at vehicle is not on the sheet");
+  }
+
+  /** Two bolts at each side are four. */
+  @Test
+  void fastenersOfBothSidesAreCounted() {
+    SmallShop shop = SHOP.job("floor", "big at front-left", "big at front-right");
+    assertEquals(
+        List.of(List.of(Place.FRONT_LEFT, Place.FRONT_RIGHT)),
+        shop.sheet().torque().stream().map(it -> it.places()).toList());
+    Spoiled.of(shop);
+  }
+
+  private static SmallShop hoisted(String more) {
+    return SHOP.procedure(
+            "hoisted",
+            """
+            at: vehicle
+            serves: raise
+            needs: lift
+            open:
+              - {do: Wedge it, disturb: wedge, moment: before-lifting}
+              - {do: Hoist it, undo: feet}
+              - {do: Take the wedges away, takes-away: wedge}
+            """
+                + more)
+        .procedure("below", "at: vehicle\nbehind: [raise]", "Below", "lid")
+        .job("hoist", "below at vehicle");
+  }
+
+  @Test
+  void whatIsTakenAwayIsNotMissed() {
+    Spoiled.of(hoisted(""));
+  }
+
+  /** Where the sheet was made for a lift that the bay has not. */
+  @Test
+  void noStepIsForAnotherLift() {
+    SmallShop shop = hoisted("  - {do: Lock its arms, only-in: lift}\n");
+    Spoiled.of(shop);
+    List<String> faults =
+        PlanVerifier.faults(
+            shop.sheet(), Altered.with(shop.resolved(), "bay", BIG.resolved().bay()));
+    assertTrue(
+        faults.contains("\"Lock its arms\" is for another lift, or missing"), faults.toString());
   }
 }

@@ -111,9 +111,7 @@ class ReinstallOrderTest {
   @Test
   void aProcedureMaySayItselfWhenSomethingGoesOn() {
     Spoiled.of(early("one"));
-    Spoiled.of(early("two"))
-        .behind("Refit the one", "Early on")
-        .saysNothingOf(over("one", "two"));
+    Spoiled.of(early("two")).behind("Refit the one", "Early on").saysNothingOf(over("one", "two"));
   }
 
   /** What gives access takes four off first, so it lies above all that is behind it. */
@@ -139,5 +137,41 @@ class ReinstallOrderTest {
                   - {do: Two off, undo: two}
                 """)
             .job("floor", "inner at vehicle"));
+  }
+
+  @Test
+  void whatIsBelowGoesOnFirstBehindAnAccess() {
+    SmallShop shop =
+        SHOP.procedure("lidded", "at: vehicle", "Lid off", "lid")
+            .procedure(
+                "inner",
+                """
+                at: vehicle
+                behind: [lidded]
+                open:
+                  - {do: One off, undo: one}
+                  - {do: Two off, undo: two}
+                """)
+            .job("floor", "inner at vehicle");
+    Spoiled.of(shop)
+        .before("Refit the two", "Refit the one")
+        .is("Refit the one", over("one", "two"));
+  }
+
+  @Test
+  void aProcedureThatClosesInItsOwnOrderIsTrusted() {
+    Spoiled.of(
+        SHOP.procedure(
+                "own",
+                """
+                at: vehicle
+                open:
+                  - {do: One off, undo: one}
+                  - {do: Two off, undo: two}
+                close:
+                  - {do: One on, do-up: one}
+                  - {do: Two on, do-up: two}
+                """)
+            .job("floor", "own at vehicle"));
   }
 }

@@ -34,7 +34,9 @@ class RestingTest {
                 - {do: Look at the nuts}
                 - {do: Roller off, undo: roller}
               """)
-          .procedure("low", "at: wheel\nbehind: [wheel]\nopen: [{do: Low, undo: one, height: wheels-clear}]")
+          .procedure(
+              "low",
+              "at: wheel\nbehind: [wheel]\nopen: [{do: Low, undo: one, height: wheels-clear}]")
           .procedure("bled", "at: wheel\nbehind: [raise]", "Open", "two")
           .procedure(
               "drained",

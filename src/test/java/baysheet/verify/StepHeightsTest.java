@@ -108,9 +108,7 @@ class StepHeightsTest {
   void aVehicleThatIsUpIsNotWorkedAtFromTheFloor() {
     SmallShop shop = SHOP.job("hoist", "seen at front-left", "floor at vehicle", "motor at engine");
     for (String step : new String[] {"On the floor", "Under the bonnet"}) {
-      Spoiled.of(shop)
-          .behind("Hoist it", step)
-          .is(step, wrong("GROUND, WHEELS_CLEAR", "working"));
+      Spoiled.of(shop).behind("Hoist it", step).is(step, wrong("GROUND, WHEELS_CLEAR", "working"));
     }
     Spoiled.of(SHOP.job("hoist", "seen at front-left", "corner at front-left"))
         .saysNothingOf("is for [");

@@ -1,8 +1,14 @@
 package baysheet.verify;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import baysheet.plan.Planner;
 import baysheet.plan.SmallShop;
+import baysheet.plan.stage.Division;
+import baysheet.report.Problems;
+import baysheet.resolve.Resolved;
+import baysheet.rules.Altered;
 import baysheet.sheet.Sheet;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,6 +26,7 @@ class ToolListCheckTest {
       crib:
         wrenches:
           - {name: W1, drive: 1/2 in, from: 20 N·m, to: 300 N·m, step: 1 N·m, accuracy: 4 %, length: 500 mm, calibrated: 2026-01-05}
+          - {name: W2, drive: 3/4 in, from: 200 N·m, to: 600 N·m, step: 5 N·m, accuracy: 4 %, length: 900 mm, calibrated: 2026-01-05}
         sockets:
           - {drive: 1/2 in, hex: 16..24 mm, points: 6}
           - {drive: 3/8 in, hex: 8..15 mm, points: 6}
@@ -43,6 +50,8 @@ class ToolListCheckTest {
               "turn-bolt: {count: 2, thread: M12x1.5, class: \"10.9\", head: hex 18 mm, torque:"
                   + " [40 N·m, +60°], note: \"hold the head: open spanner 17 mm; not hard\"}",
               "small-bolt: {count: 1, thread: M8, class: \"10.9\", head: hex 13 mm, torque: 30 N·m}",
+              "noted-bolt: {count: 1, thread: M12x1.5, class: \"10.9\", head: hex 18 mm, torque: 60"
+                  + " N·m, note: \"clean it: with care\"}",
               "passed-bolt: {count: 4, thread: M8, class: \"10.9\", head: hex 13 mm, torque: 32"
                   + " N·m, passes: [70 %, 100 %], order: circle}",
               "crow-bolt: {count: 1, thread: M12x1.5, class: \"10.9\", head: hex 17 mm, torque: 60"
@@ -55,6 +64,7 @@ class ToolListCheckTest {
                 turn-bolt: {name: turn bolt, kinds: [fastener]}
                 small-bolt: {name: small bolt, kinds: [fastener]}
                 passed-bolt: {name: passed bolt, kinds: [fastener]}
+                noted-bolt: {name: noted bolt, kinds: [fastener]}
                 crow-bolt: {name: crow bolt, kinds: [fastener]}
               consequences:
                 looked: {when: {undo: one}, check: Look at it, moment: on-the-ground, uses: mirror, source: us}
@@ -72,11 +82,15 @@ class ToolListCheckTest {
                 - {do: Open it, undo: two}
               """)
           .procedure("bolts", "at: wheel\nbehind: [raise]", "Bolts", "turn-bolt", "crow-bolt")
+          .procedure("later", "at: wheel\nbehind: [raise]\nafter: [tooled]", "Later", "four")
           .procedure("small", "at: wheel\nbehind: [raise]", "Bolt", "small-bolt")
           .procedure("passed", "at: wheel\nbehind: [raise]", "Bolt", "passed-bolt")
           .procedure("bush", "at: wheel\nbehind: [roller-off]", "Bush", "deep-bolt", "three")
           .procedure(
-              "jacked", "at: axle\nserves: raise\nneeds: jack\nuses: trolley jack", "Jack it", "feet");
+              "jacked",
+              "at: axle\nserves: raise\nneeds: jack\nuses: trolley jack",
+              "Jack it",
+              "feet");
 
   private static final SmallShop ALL =
       SHOP.job("hoist", "tooled at front-left", "bolts at front-left", "small at front-left");
@@ -203,26 +217,83 @@ class ToolListCheckTest {
     SmallShop shop = SHOP.job("hoist", "small at front-left");
     List<Sheet.SocketLine> sockets = shop.sheet().equipment().sockets();
     Sheet.SocketLine small = sockets.get(0);
-    Sheet.SocketLine half =
-        baysheet.rules.Altered.with(small, "drive", baysheet.torque.Drive.HALF);
+    Sheet.SocketLine half = Altered.with(small, "drive", baysheet.torque.Drive.HALF);
     without(shop, "adapter 1/2 in to 3/8 in")
         .sheet("equipment.sockets", List.of(small, half))
         .saysNothingOf("no socket laid out");
     Sheet.SocketLine other =
-        baysheet.rules.Altered.with(
-            half, "head", SHOP.job("hoist", "bolts at front-left").sheet().equipment().sockets().get(0).head());
+        Altered.with(
+            half,
+            "head",
+            SHOP.job("hoist", "bolts at front-left").sheet().equipment().sockets().get(0).head());
     without(shop, "adapter 1/2 in to 3/8 in")
         .sheet("equipment.sockets", List.of(small, other))
         .says("no socket laid out");
     Sheet.SocketLine insert =
-        baysheet.rules.Altered.with(
+        Altered.with(
             half,
             "insert",
             Optional.of(
-                SHOP.job("hoist", "bolts at front-left").sheet().torque().get(0).hardware().socket()
-                    .orElseThrow().insert().orElseThrow()));
+                SHOP.job("hoist", "bolts at front-left")
+                    .sheet()
+                    .torque()
+                    .get(0)
+                    .hardware()
+                    .socket()
+                    .orElseThrow()
+                    .insert()
+                    .orElseThrow()));
     without(shop, "adapter 1/2 in to 3/8 in")
         .sheet("equipment.sockets", List.of(small, insert))
         .says("no socket laid out");
+  }
+
+  /** Its lamp is for the other work. */
+  @Test
+  void whatNoDueCheckOrWorkAsksForIsNotMissed() {
+    SmallShop shop =
+        SHOP.procedure("opened", "at: wheel\nbehind: [raise]", "Open it", "two", "noted-bolt")
+            .job("hoist", "opened at front-left");
+    assertEquals(1, shop.sheet().checks().size());
+    assertEquals(List.of(), tools(shop).filter(it -> it.name().equals("mirror")).toList());
+    Spoiled.of(shop);
+  }
+
+  @Test
+  void everyRoundsWrenchGoesOnASocket() {
+    SmallShop shop = SHOP.job("hoist", "passed at front-left");
+    var row = shop.sheet().torque().get(0);
+    var rounds =
+        row.method().rounds().stream()
+            .map(it -> Altered.with(it, "wrench", Optional.of("W2")))
+            .toList();
+    Spoiled.of(shop)
+        .sheet("torque", List.of(Altered.with(row, "method.rounds", rounds)))
+        .says("torque line 1: no socket laid out goes on wrench W2");
+  }
+
+  /** A sheet of a divided job lists what its own steps ask for. */
+  @Test
+  void eachSheetOfADividedJobListsItsOwnTools() {
+    SmallShop shop = SHOP.job("hoist", "tooled at front-left", "later at rear-left");
+    Resolved resolved = shop.resolved();
+    List<Sheet> stages =
+        Division.of(
+                Planner.traced(resolved, new Problems()).orElseThrow().stages(),
+                2,
+                (sheet, room) -> true)
+            .stages();
+    int without = 0;
+    for (Sheet stage : stages) {
+      assertEquals(List.of(), ToolListCheck.faults(stage, new SheetIndex(stage), resolved));
+      boolean own = stage.steps().stream().anyMatch(it -> it.procedure().equals("tooled"));
+      Sheet bare = Altered.with(stage, "equipment.tools", List.of());
+      boolean missed =
+          ToolListCheck.faults(bare, new SheetIndex(bare), resolved)
+              .contains("procedure tooled asks for stand lamp, and nobody lays it out");
+      assertEquals(own, missed);
+      without += own ? 0 : 1;
+    }
+    assertTrue(without > 0 && without < stages.size(), without + " of " + stages.size());
   }
 }

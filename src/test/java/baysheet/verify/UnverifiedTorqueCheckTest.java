@@ -43,9 +43,7 @@ class UnverifiedTorqueCheckTest {
 
   private static void assertUnasked(SmallShop shop, String component, Object value) {
     CheckLine check = shop.sheet().checks().get(0);
-    Spoiled.of(shop)
-        .sheet("checks", List.of(Altered.with(check, component, value)))
-        .says(UNASKED);
+    Spoiled.of(shop).sheet("checks", List.of(Altered.with(check, component, value))).says(UNASKED);
   }
 
   @ParameterizedTest
@@ -100,12 +98,15 @@ class UnverifiedTorqueCheckTest {
         .sheet(
             "torque",
             List.of(
-                Altered.with(
-                    line, "method.stages", List.of(Altered.with(stage, "setting", mark)))))
+                Altered.with(line, "method.stages", List.of(Altered.with(stage, "setting", mark)))))
         .says(MARK);
     TorqueLine.Round round =
         new TorqueLine.Round(
-            java.math.BigDecimal.valueOf(50), stage.target(), Optional.empty(), mark, Optional.empty());
+            java.math.BigDecimal.valueOf(50),
+            stage.target(),
+            Optional.empty(),
+            mark,
+            Optional.empty());
     Spoiled.of(shop("odd"))
         .sheet("torque", List.of(Altered.with(line, "method.rounds", List.of(round))))
         .says(MARK);

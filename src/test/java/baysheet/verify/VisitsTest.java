@@ -53,8 +53,7 @@ class VisitsTest {
   @Test
   void aVisitIsAtTheFastenersPlaceOrWhereTheWorkWas() {
     TorqueLine nuts = row("roller-nut");
-    Sheet.SheetStep left =
-        Altered.with(step(FINAL), "where.places", List.of(Place.FRONT_LEFT));
+    Sheet.SheetStep left = Altered.with(step(FINAL), "where.places", List.of(Place.FRONT_LEFT));
     assertEquals(true, Visits.isOne(left, nuts, Place.FRONT_LEFT));
     assertEquals(false, Visits.isOne(left, nuts, Place.FRONT_RIGHT));
     Sheet.SheetStep elsewhere = Altered.with(left, "where.places", List.of(Place.VEHICLE));
@@ -70,8 +69,7 @@ class VisitsTest {
     for (String step : List.of("Roller off", SNUG, FINAL)) {
       assertEquals(Set.of(nuts), Visits.named(step(step)), step);
     }
-    assertEquals(
-        Set.of(nuts), Visits.named(Altered.with(step(SNUG), "actions.torque", List.of())));
+    assertEquals(Set.of(nuts), Visits.named(Altered.with(step(SNUG), "actions.torque", List.of())));
     assertEquals(
         Set.of(nuts), Visits.named(Altered.with(step(FINAL), "actions.torque", List.of())));
     assertEquals(Set.of(nuts), Visits.named(Altered.with(step(FINAL), "details", List.of())));
