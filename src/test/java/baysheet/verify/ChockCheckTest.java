@@ -162,7 +162,6 @@ class ChockCheckTest {
     assertFault(shop, steps -> steps.remove(0), "neither its parking brake nor a chock holds");
   }
 
-  /** Its own step for that is enough. */
   /** What goes back on may have any name: that step applies no parking brake. */
   @Test
   void anItemCalledBrakeIsNoParkingBrake() {
@@ -177,6 +176,7 @@ class ChockCheckTest {
     assertTrue(ids.contains("shoes/open/2/back/brake"), ids.toString());
   }
 
+  /** Its own step for that is enough. */
   @Test
   void aProcedureThatAppliesTheParkingBrakeIsTrusted() {
     String applied = "{do: Apply it, ends: lever, moment: before-lifting}";
