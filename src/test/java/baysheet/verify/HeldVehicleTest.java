@@ -188,4 +188,12 @@ class HeldVehicleTest {
         .without("height/wheels-clear/ground/brake")
         .isOnly("Refit the vehicle", "lowers wheels that no parking brake holds");
   }
+
+  /** A chock that stands somewhere is looked for under a lift only; it is under a jack, too. */
+  @Test
+  void chocksThatAreLeftUnderAVehicleOnStandsAreInItsWay() {
+    Spoiled.of(SHOP.job("floor", "run at vehicle"))
+        .without("chocks/take/vehicle")
+        .says(ONTO_CHOCKS);
+  }
 }

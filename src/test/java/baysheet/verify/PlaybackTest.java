@@ -253,4 +253,17 @@ class PlaybackTest {
         .before("Four off", "Refit the lid")
         .is("Four off", "needs lid@vehicle off, and it is on");
   }
+
+  /** A step at both sides may name what is at neither; the playback has to play that as well. */
+  @Test
+  void whatBelongsToNoSideIsNotTakenOffTwice() {
+    SmallShop shop =
+        SHOP.job("floor", "lidded at vehicle", "opened at front-left", "opened at front-right");
+    List<ItemAt> more =
+        Stream.concat(both("one").stream(), Stream.of(new ItemAt("lid", Place.VEHICLE))).toList();
+    Spoiled.of(shop)
+        .behind("Lid off", "Open it [front-left, front-right]")
+        .with("Open it [front-left, front-right]", "actions.undo", more)
+        .says("undoes lid@vehicle, which is off already");
+  }
 }
