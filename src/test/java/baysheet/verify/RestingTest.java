@@ -129,6 +129,24 @@ class RestingTest {
     assertEquals(List.of(BLED), behind(shop, "Look"));
   }
 
+  /** Whatever is moved there, and wherever else a screw is opened. */
+  @Test
+  void itRestsAmongStepsOfOneWorkThatOpensNoScrew() {
+    SmallShop shop =
+        SHOP.procedure(
+                "moved",
+                """
+                at: wheel
+                behind: [raise]
+                work:
+                  - {do: Peek}
+                  - {do: Shift it, disturb: four}
+                  - {do: Peek again}
+                """)
+            .job("hoist", "moved at front-left", "drained at rear-left");
+    assertRests(shop, "Peek [", "Shift it");
+  }
+
   @Test
   void itDoesNotRestBeforeTheVehicleIsChocked() {
     int chocks = Spoiled.of(WHEEL).step("chocks/set/vehicle").n();
