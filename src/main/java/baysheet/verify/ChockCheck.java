@@ -256,7 +256,8 @@ final class ChockCheck {
   private void blocks(Sheet.SheetStep step, StepSource.Blocks blocks) {
     switch (blocks.part()) {
       case PUT_UNDER, PUT_UNDER_AXLE -> {
-        if (axles(blocks.where()).stream().anyMatch(chocked::contains) || (lift && somewhere)) {
+        if (axles(blocks.where()).stream().anyMatch(chocked::contains)
+            || (somewhere && (lift || carrying.isEmpty()))) {
           fault(step, "puts a block where a chock stands");
         }
       }
@@ -268,7 +269,9 @@ final class ChockCheck {
   }
 
   private void lowerAxles(Sheet.SheetStep step, Set<Place> axles) {
-    if (axles.stream().anyMatch(chocked::contains) || (lift && !axles.isEmpty() && somewhere)) {
+    // Where an axle is still down, the chock that stands somewhere may hold that one.
+    boolean onto = somewhere && !axles.isEmpty() && (lift || carrying.isEmpty());
+    if (axles.stream().anyMatch(chocked::contains) || onto) {
       fault(step, "lowers wheels on to chocks");
     }
     carrying.addAll(axles);

@@ -241,12 +241,15 @@ public final class PlanVerifier {
     return resolved.thing(item).isOf("support");
   }
 
-  /** A merged step's items on one side: those of that side, or those that belong to no side. */
+  /** A merged step's items on one side; on the first also those that belong to neither. */
   private static List<ItemAt> at(List<ItemAt> items, Sheet.SheetStep step, Place place) {
     if (step.places().size() == 1) {
       return items;
     }
-    return items.stream().filter(item -> item.place() == place).toList();
+    boolean first = step.places().get(0) == place;
+    return items.stream()
+        .filter(item -> item.place() == place || (first && !step.places().contains(item.place())))
+        .toList();
   }
 
   private Task task(Sheet.SheetStep step, Place place) {
