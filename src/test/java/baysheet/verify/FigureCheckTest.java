@@ -4,7 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import baysheet.plan.Lists;
+import baysheet.plan.Planner;
 import baysheet.plan.SmallShop;
+import baysheet.report.Problems;
 import baysheet.resolve.Resolved;
 import baysheet.rules.Altered;
 import baysheet.sheet.Sheet;
@@ -15,7 +17,9 @@ import baysheet.torque.TighteningPasses;
 import baysheet.torque.Unit;
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -30,21 +34,46 @@ class FigureCheckTest {
 
   private static final String STRETCH = "bolt: {count: 1, torque: [50 N·m, loosen, 30 N·m, +90°]}";
 
-  /** A shop with one wrench, and a vehicle with one bolt. */
-  private static SmallShop shop(String wrench, String bolt) {
-    SmallShop bare = SmallShop.empty();
+  /** A sheet for one bolt, and what it was made from. */
+  private record Made(Sheet sheet, Resolved resolved) {
+    TorqueLine line() {
+      return sheet.torque().get(0);
+    }
+  }
+
+  private static final Map<String, Made> MADE = new HashMap<>();
+
+  private static final String PLAIN = "bolt: {count: 1, torque: 100 N·m}";
+  private static final String RANGE = "bolt: {count: 1, torque: 100 ± 10 N·m}";
+  private static final String FOUR = "bolt: {count: 4, torque: 100 N·m, order: circle}";
+
+  private static Made shop(String bolt) {
+    return shop(WRENCH, bolt);
+  }
+
+  /** The sheet of a shop with one wrench for a vehicle with one bolt, which has no fault. */
+  private static Made shop(String wrench, String bolt) {
+    return MADE.computeIfAbsent(
+        wrench + bolt,
+        key -> {
+          Resolved resolved = resolved(wrench, bolt);
+          Sheet sheet = Planner.plan(resolved, new Problems()).orElseThrow();
+          assertEquals(List.of(), FigureCheck.faults(sheet, resolved));
+          return new Made(sheet, resolved);
+        });
+  }
+
+  private static Resolved resolved(String wrench, String bolt) {
     return new SmallShop(
-            bare.texts()
+            SmallShop.empty()
+                .texts()
                 .replacing("shop.yaml", "wrenches: []", "wrenches: [" + wrench + "]")
                 .replacing(
                     "vehicles/any.yaml", "fasteners: {}", "fasteners: {vehicle: {" + bolt + "}}"))
         .with("catalogue/bolt.yaml", "items: {bolt: {name: bolt, kinds: [fastener]}}")
         .procedure("bolt-out", "at: vehicle", "Remove the bolt", "bolt")
-        .job("floor", "bolt-out at vehicle");
-  }
-
-  private static SmallShop shop(String bolt) {
-    return shop(WRENCH, bolt);
+        .job("floor", "bolt-out at vehicle")
+        .resolved();
   }
 
   private static Quantity newtonMetres(String figure) {
@@ -52,23 +81,21 @@ class FigureCheckTest {
   }
 
   /** The faults in the one line of a sheet once a part of it is another. */
-  private static List<String> faults(SmallShop shop, String part, Object other) {
-    Sheet sheet = shop.sheet();
-    assertEquals(List.of(), FigureCheck.faults(sheet, shop.resolved()));
-    TorqueLine line = Altered.with(sheet.torque().get(0), part, other);
-    return FigureCheck.faults(Altered.with(sheet, "torque", List.of(line)), shop.resolved());
+  private static List<String> faults(Made shop, String part, Object other) {
+    TorqueLine line = Altered.with(shop.line(), part, other);
+    return FigureCheck.faults(Altered.with(shop.sheet(), "torque", List.of(line)), shop.resolved());
   }
 
   /** The same once a part of its first stage is another. */
-  private static List<String> stageFaults(SmallShop shop, String part, Object other) {
+  private static List<String> stageFaults(Made shop, String part, Object other) {
     List<TorqueLine.StageLine> stages = stages(shop);
     TorqueLine.StageLine changed =
         Altered.with((TorqueLine.StageLine.Torque) stages.get(0), part, other);
     return faults(shop, "method.stages", Lists.replaced(stages, stages.get(0), it -> changed));
   }
 
-  private static List<TorqueLine.StageLine> stages(SmallShop shop) {
-    return shop.sheet().torque().get(0).method().stages();
+  private static List<TorqueLine.StageLine> stages(Made shop) {
+    return shop.line().method().stages();
   }
 
   private static void assertFault(List<String> faults, String what) {
@@ -85,7 +112,7 @@ class FigureCheckTest {
 
   @Test
   void eachStageIsOfTheKindThatTheBookGives() {
-    SmallShop shop = shop(STRETCH);
+    Made shop = shop(STRETCH);
     List<TorqueLine.StageLine> stages = stages(shop);
     assertFault(
         faults(
@@ -110,13 +137,13 @@ class FigureCheckTest {
   /** What the book remarks of a bolt is said beside it. */
   @Test
   void theRemarksAreTheBooks() {
-    SmallShop shop = shop("bolt: {count: 1, torque: 100 N·m, note: hold the pin with a key}");
+    Made shop = shop("bolt: {count: 1, torque: 100 N·m, note: hold the pin with a key}");
     assertFault(faults(shop, "refitting.remarks", List.of()), "the remarks is []");
   }
 
   @Test
   void anAngleIsTheBooks() {
-    SmallShop shop = shop(STRETCH);
+    Made shop = shop(STRETCH);
     List<TorqueLine.StageLine> stages = stages(shop);
     TorqueLine.StageLine more = new TorqueLine.StageLine.Angle(Quantity.of("100", Unit.DEGREE));
     assertOneFault(
@@ -130,13 +157,13 @@ class FigureCheckTest {
   /** Half, full and once round again, where the book says nothing else of several fasteners. */
   @Test
   void thePassesAreTheBooks() {
-    SmallShop shop = shop("bolt: {count: 4, torque: 100 N·m, order: circle}");
+    Made shop = shop(FOUR);
     TighteningPasses once = new TighteningPasses(List.of(BigDecimal.valueOf(100)), false);
     assertFault(faults(shop, "method.passes", once), "the passes is");
-    List<TorqueLine.Round> rounds = shop.sheet().torque().get(0).method().rounds();
+    List<TorqueLine.Round> rounds = shop.line().method().rounds();
     assertEquals(2, rounds.size());
     assertFault(faults(shop, "method.rounds", rounds.subList(1, 2)), "the rounds is");
-    SmallShop plain = shop("bolt: {count: 1, torque: 100 N·m}");
+    Made plain = shop(PLAIN);
     assertFault(faults(plain, "method.rounds", rounds), "the rounds is");
   }
 
@@ -155,7 +182,7 @@ class FigureCheckTest {
     "90, 110, true"
   })
   void aBandLiesInsideTheBooksAndIsHardlyNarrower(String low, String high, boolean holds) {
-    SmallShop shop = shop("bolt: {count: 1, torque: 100 ± 10 N·m}");
+    Made shop = shop(RANGE);
     Band band = new Band(newtonMetres(low), newtonMetres(high), Band.Origin.BOOK);
     List<String> faults = stageFaults(shop, "band", band);
     assertEquals(holds, faults.isEmpty(), faults.toString());
@@ -165,7 +192,7 @@ class FigureCheckTest {
   @ParameterizedTest
   @CsvSource({"90, true", "110, true", "89, false", "111, false", "100, true"})
   void aMarkBringsATorqueInsideTheBand(String mark, boolean holds) {
-    SmallShop shop = shop("bolt: {count: 1, torque: 100 ± 10 N·m}");
+    Made shop = shop(RANGE);
     List<String> faults = stageFaults(shop, "setting", Optional.of(newtonMetres(mark)));
     assertEquals(holds, faults.isEmpty(), faults.toString());
   }
@@ -174,7 +201,7 @@ class FigureCheckTest {
   @ParameterizedTest
   @CsvSource({"45, true", "55, true", "44, false", "56, false"})
   void anEarlyRoundIsNearItsTorque(String mark, boolean holds) {
-    SmallShop shop = shop("bolt: {count: 4, torque: 100 N·m, order: circle}");
+    Made shop = shop(FOUR);
     List<String> faults = roundFaults(shop, 0, mark);
     assertEquals(holds, faults.isEmpty(), faults.toString());
   }
@@ -182,13 +209,13 @@ class FigureCheckTest {
   @ParameterizedTest
   @CsvSource({"95, true", "105, true", "94, false", "106, false"})
   void theLastRoundIsInsideTheBand(String mark, boolean holds) {
-    SmallShop shop = shop("bolt: {count: 4, torque: 100 N·m, order: circle}");
+    Made shop = shop(FOUR);
     List<String> faults = roundFaults(shop, 1, mark);
     assertEquals(holds, faults.isEmpty(), faults.toString());
   }
 
-  private static List<String> roundFaults(SmallShop shop, int round, String mark) {
-    List<TorqueLine.Round> rounds = shop.sheet().torque().get(0).method().rounds();
+  private static List<String> roundFaults(Made shop, int round, String mark) {
+    List<TorqueLine.Round> rounds = shop.line().method().rounds();
     TorqueLine.Round other =
         Altered.with(rounds.get(round), "setting", Optional.of(newtonMetres(mark)));
     return faults(shop, "method.rounds", Lists.replaced(rounds, rounds.get(round), it -> other));
@@ -197,7 +224,7 @@ class FigureCheckTest {
   @Test
   void theShopHasTheWrench() {
     assertOneFault(
-        stageFaults(shop("bolt: {count: 1, torque: 100 N·m}"), "wrench", Optional.of("W9")),
+        stageFaults(shop(PLAIN), "wrench", Optional.of("W9")),
         "the shop has no wrench W9 for stage 1");
   }
 
@@ -207,10 +234,7 @@ class FigureCheckTest {
   void whatIsSetIsAMarkOfTheWrench(String mark, boolean holds) {
     String wrench = WRENCH.replace("from: 20", "from: 20.25").replace("step: 1", "step: 2");
     List<String> faults =
-        stageFaults(
-            shop(wrench, "bolt: {count: 1, torque: 100 N·m}"),
-            "setting",
-            Optional.of(newtonMetres(mark)));
+        stageFaults(shop(wrench, PLAIN), "setting", Optional.of(newtonMetres(mark)));
     assertEquals(holds, faults.isEmpty(), faults.toString());
   }
 
@@ -218,7 +242,7 @@ class FigureCheckTest {
   @Test
   void everyHundredthIsAMarkOfAWrenchWithADisplay() {
     String wrench = WRENCH.replace("from: 20", "from: 6.8").replace("step: 1", "step: 0.01");
-    SmallShop shop = shop(wrench, "bolt: {count: 1, torque: 250 ± 10 N·m}");
+    Made shop = shop(wrench, "bolt: {count: 1, torque: 250 ± 10 N·m}");
     for (int hundredths = 24_500; hundredths < 24_600; hundredths++) {
       Quantity mark = newtonMetres(BigDecimal.valueOf(hundredths, 2).toPlainString());
       assertEquals(List.of(), stageFaults(shop, "setting", Optional.of(mark)));
@@ -231,8 +255,7 @@ class FigureCheckTest {
   @ValueSource(strings = {"19", "301"})
   void whatIsSetLiesOnTheScale(String mark) {
     assertFault(
-        stageFaults(
-            shop("bolt: {count: 1, torque: 100 N·m}"), "setting", Optional.of(newtonMetres(mark))),
+        stageFaults(shop(PLAIN), "setting", Optional.of(newtonMetres(mark))),
         mark + " N·m of stage 1 is no mark of W1");
   }
 
@@ -240,7 +263,7 @@ class FigureCheckTest {
   @ParameterizedTest
   @CsvSource({"2025-06-15, true", "2026-06-15, true", "2025-06-14, false", "2026-06-16, false"})
   void theCalibrationHoldsOnTheDay(LocalDate day, boolean holds) {
-    SmallShop shop = shop("bolt: {count: 1, torque: 100 N·m}");
+    Made shop = shop(PLAIN);
     Resolved then = Altered.with(shop.resolved(), "date", day);
     List<String> faults = FigureCheck.faults(shop.sheet(), then);
     if (holds) {
@@ -253,7 +276,7 @@ class FigureCheckTest {
   /** An insert of 125 mm on 500 mm of wrench brings a quarter more than is set. */
   @Test
   void anInsertThatLengthensTheWrenchIsReckonedWith() {
-    SmallShop shop = shop("bolt: {count: 1, torque: 100 N·m, reach: {length: 125 mm, angle: 0°}}");
+    Made shop = shop("bolt: {count: 1, torque: 100 N·m, reach: {length: 125 mm, angle: 0°}}");
     TorqueLine.StageLine.Torque stage = (TorqueLine.StageLine.Torque) stages(shop).get(0);
     assertEquals(Optional.of(newtonMetres("80")), stage.setting());
     assertFault(
@@ -269,7 +292,7 @@ class FigureCheckTest {
   @Test
   void aWrenchOfUnknownLengthCarriesNoInsert() {
     String bolt = "bolt: {count: 1, torque: 100 N·m, reach: {length: 125 mm, angle: 90°}}";
-    Resolved without = shop(WRENCH.replace(" length: 500 mm,", ""), bolt).resolved();
+    Resolved without = resolved(WRENCH.replace(" length: 500 mm,", ""), bolt);
     assertOneFault(
         FigureCheck.faults(shop(bolt).sheet(), without),
         "W1 carries an extension, and its length is not known");

@@ -53,6 +53,8 @@ class QualifiedStaffCheckTest {
 
   private static final SmallShop CELL = SHOP.job("floor", "cell-out at vehicle");
 
+  private static final Sheet SHEET = CELL.sheet();
+
   private static String people() {
     return person("T1", "technician", "HV 1", "2026-03-02")
         + person("T2", "technician", "HV 2", "unlimited")
@@ -75,7 +77,7 @@ class QualifiedStaffCheckTest {
 
   /** The faults once a part of the one work that needs a certificate is another. */
   private static List<String> faults(SmallShop shop, String part, Object other) {
-    Sheet sheet = shop.sheet();
+    Sheet sheet = shop == CELL ? SHEET : shop.sheet();
     assertEquals(List.of(), faults(sheet, shop.resolved()));
     return faults(with(sheet, part, other), shop.resolved());
   }
@@ -101,7 +103,7 @@ class QualifiedStaffCheckTest {
   @ParameterizedTest
   @ValueSource(strings = {"Cell out", "Cell in"})
   void eachStepOfTheWorkNamesWhoDoesIt(String text) {
-    Sheet sheet = CELL.sheet();
+    Sheet sheet = SHEET;
     int step = step(sheet, text);
     List<Integer> others = new ArrayList<>(sheet.safety().qualified().get(0).steps());
     assertTrue(others.remove(Integer.valueOf(step)), others + " has no " + step);
@@ -113,7 +115,7 @@ class QualifiedStaffCheckTest {
   /** The lid is off for it, and is no work on it. */
   @Test
   void aStepOfOtherWorkNamesNobody() {
-    Sheet sheet = CELL.sheet();
+    Sheet sheet = SHEET;
     assertEquals(
         List.of(step(sheet, "Cell out"), step(sheet, "Cell in")),
         sheet.safety().qualified().get(0).steps());
@@ -158,7 +160,7 @@ class QualifiedStaffCheckTest {
   @CsvSource({"2026-03-01, true", "2026-03-02, true", "2026-03-03, false"})
   void aCertificateHoldsUpToItsLastDay(LocalDate day, boolean holds) {
     Resolved then = Altered.with(CELL.resolved(), "date", day);
-    List<String> faults = faults(CELL.sheet(), then);
+    List<String> faults = faults(SHEET, then);
     assertEquals(holds, faults.isEmpty(), faults.toString());
   }
 
@@ -166,7 +168,7 @@ class QualifiedStaffCheckTest {
   @CsvSource({"T2, HV 2, true", "T1, HV 1, false", "T2, HV 1, false", "T3, HV 2, false"})
   void somebodyElseCertifiedLooksAtAHoldPoint(String person, String number, boolean holds) {
     List<String> faults = faults(CELL, "second", List.of(holder(person, number)));
-    String fault = "hold point " + step(CELL.sheet(), "Cell in") + " names nobody else certified";
+    String fault = "hold point " + step(SHEET, "Cell in") + " names nobody else certified";
     assertEquals(!holds, faults.stream().anyMatch(it -> it.startsWith(fault)), faults.toString());
   }
 
@@ -202,7 +204,7 @@ class QualifiedStaffCheckTest {
             .with(
                 "catalogue/gas.yaml",
                 "qualifications: {gas: {name: gas, when: {undo: three}, source: us}}");
-    Sheet seen = withoutHolds(with(CELL.sheet(), "second", List.of()));
+    Sheet seen = withoutHolds(with(SHEET, "second", List.of()));
     assertEquals(
         fault ? List.of("check safe is seen by nobody certified for high voltage") : List.of(),
         faults(seen, shop.resolved()));
@@ -217,7 +219,7 @@ class QualifiedStaffCheckTest {
   /** An inspector from outside releases it, or it is no held check. */
   @Test
   void aCheckThatSomebodyElseReleasesOrNobodyHoldsNeedsNoSecond() {
-    Sheet seen = withoutHolds(with(CELL.sheet(), "second", List.of()));
+    Sheet seen = withoutHolds(with(SHEET, "second", List.of()));
     for (String part : List.of("hold", "releasedBy", "because")) {
       Object other =
           switch (part) {
