@@ -260,7 +260,11 @@ class ConsequenceCheckTest {
   @Test
   void whereTheVehicleIsNeverUpAChecksIsDueOnTheGround() {
     SmallShop floor =
-        SHOP.procedure("down", "at: vehicle", "Two off", "two").job("floor", "down at vehicle");
+        SHOP.procedure(
+                "down",
+                "at: vehicle\nopen: [{do: Two off, undo: two}]"
+                    + "\nchecks: [{do: Look at the cap, moment: raised}]")
+            .job("floor", "down at vehicle");
     assertEquals(Moment.ON_THE_GROUND, line(floor.sheet(), "gap").moment());
     assertFault(
         faults(floor, check("gap", "moment", Moment.BEFORE_MOVING)),

@@ -297,4 +297,22 @@ class FigureCheckTest {
         FigureCheck.faults(shop(bolt).sheet(), without),
         "W1 carries an extension, and its length is not known");
   }
+
+  /** With a remark, several units, stages or rounds, and on a wrench that an insert lengthens. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        STRETCH,
+        RANGE,
+        FOUR,
+        "bolt: {count: 2, thread: M12x1.5, class: \"10.9\", head: hex 19 mm, torque: 100 N·m}",
+        "bolt: {count: 1, torque: 100 N·m, reach: {length: 125 mm, angle: 60°}}"
+      })
+  void everyAlteredFigureOfASmallSheetIsFound(String bolt) {
+    Made made = shop(bolt);
+    AlteredFigures.all(made.sheet())
+        .forEach(
+            (what, sheet) ->
+                assertTrue(!FigureCheck.faults(sheet, made.resolved()).isEmpty(), what));
+  }
 }

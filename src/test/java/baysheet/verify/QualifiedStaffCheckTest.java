@@ -32,6 +32,7 @@ class QualifiedStaffCheckTest {
                 cell: {name: cell, kinds: [high-voltage]}
               qualifications:
                 volts: {name: high voltage, when: {kind: high-voltage}, source: us}
+                gas: {name: gas, when: {undo: three}, source: us}
               consequences:
                 safe: {when: {kind: high-voltage}, check: Look at the cell, moment: before-moving, hold: yes, source: us}
                 seen: {when: {undo: lid}, check: Look at the lid, moment: before-moving, hold: yes, source: us}
@@ -59,6 +60,7 @@ class QualifiedStaffCheckTest {
     return person("T1", "technician", "HV 1", "2026-03-02")
         + person("T2", "technician", "HV 2", "unlimited")
         + "\n  T3: {name: Nobody Three, grade: technician}"
+        + person("T4", "technician", "HV 9", "unlimited").replace("volts", "gas")
         + person("A2", "apprentice", "HV 4", "unlimited");
   }
 
@@ -147,6 +149,7 @@ class QualifiedStaffCheckTest {
     "T1, HV 1, true",
     "T2, HV 2, false",
     "T1, HV 7, false",
+    "T4, HV 9, false",
     "T3, HV 1, false",
     "T9, HV 1, false"
   })
@@ -200,10 +203,7 @@ class QualifiedStaffCheckTest {
   void aHeldCheckIsSeenBySomebodyElseWhereTheShopHasOne(String now, String then, boolean fault) {
     String line = person("T2", "technician", "HV 2", "unlimited");
     SmallShop shop =
-        new SmallShop(CELL.texts().replacing("shop.yaml", line, line.replace(now, then)))
-            .with(
-                "catalogue/gas.yaml",
-                "qualifications: {gas: {name: gas, when: {undo: three}, source: us}}");
+        new SmallShop(CELL.texts().replacing("shop.yaml", line, line.replace(now, then)));
     Sheet seen = withoutHolds(with(SHEET, "second", List.of()));
     assertEquals(
         fault ? List.of("check safe is seen by nobody certified for high voltage") : List.of(),

@@ -38,6 +38,8 @@ class TriggerIndexTest {
                 sump: {name: sump, kinds: [circuit], fluid: engine-oil}
                 hose: {name: hose, kinds: [circuit], fluid: coolant}
                 stretch-bolt: {name: stretch bolt, kinds: [fastener, pinch-bolt]}
+              states:
+                rusty: {likely: 2, possible: 2, source: us}
               tools:
                 mallet: {means: a hammer of wood, like: [hammer]}
               """)
@@ -149,6 +151,8 @@ class TriggerIndexTest {
         "{kind: clutch, trait: diesel} | ''",
         "{kind: clutch, without: diesel} | Take the pan",
         "{kind: clutch, at: front} | ''",
+        "{bay: lift} | ''",
+        "{kind: clutch, state: rusty} | ''",
         "'[{undo: pan}, {procedure: rebuild}]' | Look round, Take the pan"
       })
   void aCautionIsFoundAtTheStepsThatBringIt(String trigger, String expected) {
@@ -251,5 +255,30 @@ class TriggerIndexTest {
   @Test
   void theHeightIsMeasuredAgainWithTheToolsOfTheProcedure() {
     assertFoundAmongBlocks("hoist", "{uses: hub puller, at: vehicle}", "blocks/measure/.*");
+  }
+
+  /** What no step brings, as the bay alone, is warned of on every sheet of such a bay. */
+  @Test
+  void aCautionThatNoStepBringsIsOnTheSheet() {
+    for (String bay : List.of("lift", "jack")) {
+      SmallShop shop = shop("{bay: " + bay + "}", "rebuild at vehicle");
+      Sheet sheet = shop.sheet();
+      boolean there = sheet.safety().cautions().stream().anyMatch(it -> it.name().equals("care"));
+      assertEquals(bay.equals("lift"), there);
+      assertEquals(List.of(), PlanVerifier.faults(sheet, shop.resolved()));
+      if (there) {
+        Sheet without = Altered.with(sheet, "safety.cautions", List.of());
+        assertFault(without, shop.resolved(), "caution care is missing");
+      }
+    }
+  }
+
+  @Test
+  void aCautionForAStateIsFoundAtAVehicleInThatState() {
+    SmallShop sound = shop("{kind: clutch, state: rusty}", "rebuild at vehicle");
+    SmallShop rusty =
+        new SmallShop(
+            sound.texts().replacing("2026-03-02/1.yaml", "by: T1", "by: T1\nstate: [rusty]"));
+    assertEquals(List.of("Take the pan"), cautioned(rusty));
   }
 }
