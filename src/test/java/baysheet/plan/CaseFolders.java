@@ -16,6 +16,8 @@ public final class CaseFolders {
 
   private static final Path DEMO = Path.of("jobs");
 
+  private static final Path RARER = Path.of("src/test/resources/cases/workshop");
+
   private CaseFolders() {}
 
   /** A job and the name that failures give it. */
@@ -54,5 +56,17 @@ public final class CaseFolders {
     ShopTexts shop = ShopTexts.of(DEMO).withBuiltIn();
     ShopFolder folder = shop.folder();
     return shop.jobs().stream().map(path -> new JobOf(path, shop, folder, path)).toList();
+  }
+
+  /** The rarer jobs of a workshop, whose files are laid over the demo. */
+  public static List<JobOf> workshop() {
+    ShopTexts shop = ShopTexts.of(DEMO).withBuiltIn();
+    ShopTexts rarer = ShopTexts.of(RARER);
+    for (String path : rarer.paths("")) {
+      shop = shop.with(path, rarer.text(path));
+    }
+    ShopTexts both = shop;
+    ShopFolder folder = both.folder();
+    return rarer.jobs().stream().map(path -> new JobOf(path, both, folder, path)).toList();
   }
 }
