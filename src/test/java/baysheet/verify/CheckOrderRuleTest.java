@@ -31,7 +31,34 @@ class CheckOrderRuleTest {
                 bled: {when: {undo: one}, check: Bleed it, moment: raised, hold: yes, needs: pressure, source: us, step: {while-off: wheel}}
                 covered: {when: {kind: bush}, check: Look at the clip, moment: raised, source: us, step: {before-covered: yes}}
                 filled: {when: {undo: two}, check: Fill it, moment: raised, source: us, step: {once: yes, all-back: yes, while-off: lid}}
+                pressed: {when: {undo: three}, check: Press it, moment: raised, source: us, step: {once: yes, while-off: wheel}}
                 felt: {when: {disturb: three}, check: Feel it, moment: raised, source: us, step: {while-off: four}}
+              """)
+          .procedure("pedal", "at: wheel\nbehind: [roller-off]", "Three off", "three")
+          .procedure(
+              "capped",
+              """
+              at: vehicle
+              behind: [raise]
+              open:
+                - {do: Four off, undo: four, moment: before-lifting}
+                - {do: Two off, undo: two}
+              close:
+                - {do: Two on, do-up: two}
+                - {do: Four on, do-up: four, moment: on-the-ground}
+              """)
+          .procedure(
+              "pair",
+              """
+              at: wheel
+              behind: [roller-off]
+              open:
+                - {do: Four off, undo: four}
+                - {do: Clip and lid off, undo: [clip, lid]}
+              close:
+                - {do: Lid on, do-up: lid}
+                - {do: Clip on, do-up: clip}
+                - {do: Four on, do-up: four}
               """)
           .procedure(
               "hose",
@@ -275,5 +302,44 @@ class CheckOrderRuleTest {
     List<Sheet.SheetStep> steps = second.sheet().steps();
     assertTrue(at(steps, "Refit the vehicle on its wheels") < at(steps, "Feel it"));
     assertEquals(List.of(), faults(second, it -> it));
+  }
+
+  /** One look for both wheels, named by their axle, answers what either of them brings. */
+  @Test
+  void oneLookAnswersForAllPlaces() {
+    SmallShop both = SHOP.job("hoist", "pedal at front-left", "pedal at rear-right");
+    Sheet sheet = both.sheet();
+    assertEquals(
+        1, sheet.steps().stream().filter(it -> Printed.text(it).equals("Press it")).count());
+    assertEquals(
+        2,
+        faults(both, without("Press it")).stream()
+            .filter(it -> it.startsWith("no step for check pressed"))
+            .count());
+    SmallShop axle = SHOP.job("hoist", "pedal at front-left", "pedal at front-right");
+    assertEquals(List.of(), faults(axle, it -> it));
+  }
+
+  /** What only goes on once the vehicle is down is not waited for. */
+  @Test
+  void whatGoesOnAfterLoweringIsNotWaitedFor() {
+    SmallShop capped = SHOP.job("hoist", "capped at vehicle");
+    List<Sheet.SheetStep> steps = capped.sheet().steps();
+    assertTrue(at(steps, "Fill it") < at(steps, "Four on"));
+    assertEquals(List.of(), faults(capped, it -> it));
+    assertFault(
+        faults(capped, moved("Fill it", true, "Two on")),
+        "check step \\d+ comes before two@vehicle is on");
+  }
+
+  /** Only a thing that its rule names is looked at; another may cover it, or go on later. */
+  @Test
+  void onlyWhatTheRuleNamesIsLookedAt() {
+    SmallShop clips = SHOP.job("hoist", "pair at front-left");
+    assertEquals(List.of(), faults(clips, it -> it));
+    assertFault(
+        faults(clips, moved("Look at the clip", false, "Four on")),
+        "step \\d+ covers what check step \\d+ looks at with four@front-left");
+    assertEquals(List.of(), faults(clips, moved("Look at the clip", false, "Clip on")));
   }
 }
