@@ -48,6 +48,8 @@ class RideHeightCheckTest {
               - {do: Remove the deep bolt, undo: deep-bolt}
               - {do: Remove the arm bolt, undo: arm-bolt}
             """)
+        .procedure(
+            "looked", "at: wheel\nbehind: [roller-off]\nopen: [{do: Measure it, measure: gap}]")
         .procedure("unmeasured", "at: wheel\nbehind: [roller-off]", "Bolt out", "deep-bolt")
         .procedure(
             "service",
@@ -247,5 +249,26 @@ class RideHeightCheckTest {
               return steps;
             });
     assertEquals(List.of(AROUND), faults, bay + List.of(works));
+  }
+
+  /** Another wheel's bolt was not measured for, and is tightened as it is. */
+  @Test
+  void onlyAHeightThatWasMeasuredIsMeasuredAgain() {
+    SmallShop shop = SHOP.job("hoist", "unmeasured at front-left", "looked at front-left");
+    List<String> ids = ids(shop.sheet().steps());
+    assertTrue(ids.stream().noneMatch(it -> it.startsWith("blocks/measure")), ids.toString());
+    assertEquals(List.of(), faults(shop, steps -> steps));
+  }
+
+  /** A bolt that is fitted by hand before is not tightened at ride height then. */
+  @Test
+  void whatIsFittedWhileRaisedIsNotYetTightened() {
+    SmallShop shop = SHOP.job("hoist", "bush at front-left");
+    List<Sheet.SheetStep> steps = shop.sheet().steps();
+    assertTrue(
+        steps.stream()
+            .anyMatch(
+                it -> it.phase() == Sheet.Phase.CLOSE && !it.hold() && !it.torque().isEmpty()));
+    assertEquals(List.of(), faults(shop, it -> it));
   }
 }
