@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import baysheet.books.Moment;
+import baysheet.books.Place;
 import baysheet.plan.Lists;
 import baysheet.plan.SmallShop;
 import baysheet.resolve.Resolved;
@@ -34,6 +35,11 @@ class CheckOrderRuleTest {
                 pressed: {when: {undo: three}, check: Press it, moment: raised, source: us, step: {once: yes, while-off: wheel}}
                 felt: {when: {disturb: three}, check: Feel it, moment: raised, source: us, step: {while-off: four}}
               """)
+          .procedure("rear-oil", "at: wheel\nbehind: [roller-off]", "Two off", "two")
+          .procedure(
+              "slackened",
+              "at: vehicle\nbehind: [raise]\nopen: [{do: Four off, undo: four,"
+                  + " moment: before-lifting}, {do: Two off, undo: two}]")
           .procedure("pedal", "at: wheel\nbehind: [roller-off]", "Three off", "three")
           .procedure(
               "capped",
@@ -112,7 +118,7 @@ class CheckOrderRuleTest {
                 - {do: Two off, undo: two}
               close:
                 - {do: Two on, do-up: two}
-                - {do: One off, disturb: one, moment: on-the-ground}
+                - {do: Push it, disturb: three, moment: on-the-ground}
               """);
 
   private static final SmallShop HOSE = SHOP.job("hoist", "hose at front-left");
@@ -287,7 +293,8 @@ class CheckOrderRuleTest {
   void whatWaitsForTheGroundBringsNoStep() {
     Sheet sheet = SHOP.job("hoist", "late at vehicle").sheet();
     assertTrue(
-        sheet.checks().stream().noneMatch(it -> it.name().equals("bled")), sheet.checks() + "");
+        sheet.checks().stream().noneMatch(it -> !it.steps().isEmpty() && it.name().equals("felt")),
+        sheet.checks() + "");
     assertEquals(List.of(), faults(SHOP.job("hoist", "late at vehicle"), it -> it));
   }
 
@@ -330,6 +337,47 @@ class CheckOrderRuleTest {
     assertFault(
         faults(capped, moved("Fill it", true, "Two on")),
         "check step \\d+ comes before two@vehicle is on");
+  }
+
+  /** Seen from the axle or the vehicle it is seen at the wheel, and from another wheel not. */
+  @ParameterizedTest
+  @CsvSource({
+    "VEHICLE, true",
+    "FRONT, true",
+    "FRONT_LEFT, true",
+    "REAR, false",
+    "REAR_LEFT, false"
+  })
+  void oneLookIsAtThePlaceOrAroundIt(Place place, boolean answers) {
+    List<String> faults =
+        faults(
+            SHOP.job("hoist", "pedal at front-left"),
+            altered("Press it", "where.places", List.of(place)));
+    assertEquals(
+        !answers,
+        faults.stream().anyMatch(it -> it.startsWith("no step for check pressed")),
+        faults.toString());
+  }
+
+  /** The front is down again, as it has to be, when the last look is taken at the rear. */
+  @Test
+  void theLastLookDoesNotNeedTheOtherEndUp() {
+    SmallShop ends = SHOP.job("floor", "cover at front-right", "rear-oil at rear-left");
+    List<Sheet.SheetStep> steps = ends.sheet().steps();
+    assertTrue(at(steps, "Refit the vehicle on its wheels") < at(steps, "Fill it"));
+    assertEquals(List.of(), faults(ends, it -> it));
+    assertFault(
+        faults(ends, moved("Fill it", true, "Refit the two")),
+        "check step \\d+ comes before two@rear-left is on");
+  }
+
+  /** What came off before the vehicle went up and goes on before it comes down is waited for. */
+  @Test
+  void whatCameOffBeforeLiftingIsWaitedForWhereItGoesOnBeforeLowering() {
+    SmallShop shop = SHOP.job("hoist", "slackened at vehicle");
+    assertFault(
+        faults(shop, moved("Fill it", true, "Refit the four")),
+        "check step \\d+ comes before four@vehicle is on");
   }
 
   /** Only a thing that its rule names is looked at; another may cover it, or go on later. */
