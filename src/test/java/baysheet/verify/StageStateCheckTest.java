@@ -142,6 +142,30 @@ class StageStateCheckTest {
     assertFault(FILLED, "open", List.of("coolant"), "open");
   }
 
+  /** A bolt that was torqued is not loose, though another work takes it off again. */
+  @Test
+  void aTorquedBoltIsNotLooseBeforeItComesOffAgain() {
+    SmallShop shop =
+        SHOP.procedure(
+                "capped",
+                "at: wheel\nbehind: [roller-off]\nopen: [{do: Cap off, undo: cap-bolt}]"
+                    + "\nclose: [{do: Cap on, do-up: cap-bolt}, {do: Look at the cap}]")
+            .procedure(
+                "again",
+                "at: wheel\nbehind: [roller-off]\nafter: [capped]\nopen: [{do: Cap off again,"
+                    + " undo: cap-bolt}]\nwork: [{do: Look in}]")
+            .job("hoist", "capped at front-left", "again at front-left");
+    SmallStages job = SmallStages.behind(shop, "Look at the cap");
+    assertEquals(List.of(), names(leaving(job).loose()));
+    assertFault(
+        job,
+        "loose",
+        leaving(SmallStages.behind(shop, "Look in")).fasteners().stream()
+            .filter(it -> it.name().british().equals("cap bolt"))
+            .toList(),
+        "loose");
+  }
+
   /** Both sheets say the same, and what they say is not so. */
   private static List<String> bothSay(SmallStages job, VehicleState other) {
     List<Sheet> both =
