@@ -180,12 +180,20 @@ final class ConsequenceCheck {
     }
   }
 
+  /** Whether the next part that its work takes off where it was undone is a wheel. */
   private boolean holdsWheel(ItemAt item) {
-    return printed.steps().stream()
-        .map(Sheet.SheetStep::doUp)
-        .filter(items -> items.contains(item))
-        .flatMap(List::stream)
-        .anyMatch(other -> resolved.thing(other).isOf("wheel"));
+    Optional<Sheet.SheetStep> undone =
+        printed.steps().stream().filter(step -> step.undo().contains(item)).findFirst();
+    return undone.isPresent()
+        && printed.steps().stream()
+            .filter(step -> step.n() >= undone.get().n())
+            .filter(step -> step.procedure().equals(undone.get().procedure()))
+            .flatMap(step -> step.undo().stream())
+            .filter(part -> part.place().equals(item.place()))
+            .filter(part -> !(resolved.thing(part) instanceof Bound.OfBook))
+            .findFirst()
+            .filter(part -> resolved.thing(part).isOf("wheel"))
+            .isPresent();
   }
 
   /**

@@ -212,7 +212,13 @@ public final class StageVerifier {
       return isBeforeLifting(check, own);
     }
     boolean brought = check.because().stream().allMatch(step -> stageOf(step) <= n);
-    return brought && (own.stream().anyMatch(StageVerifier::isUp) || n == stages.size());
+    // A procedure's own check has its name, and looks at what all of its work leaves.
+    boolean worked =
+        whole.steps().stream()
+            .filter(step -> step.procedure().equals(check.name()))
+            .filter(step -> step.phase() == Sheet.Phase.OPEN || step.phase() == Sheet.Phase.WORK)
+            .allMatch(step -> stageOf(step.n()) <= n);
+    return brought && worked && (own.stream().anyMatch(StageVerifier::isUp) || n == stages.size());
   }
 
   /**

@@ -15,6 +15,7 @@ import baysheet.resolve.Bound;
 import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
+import baysheet.resolve.TaskId;
 import baysheet.sheet.CheckLine;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.Statement;
@@ -29,6 +30,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /** Every check that is due, each once, by moment: from rules, from procedures, from the books. */
 public final class Checks {
@@ -38,7 +40,7 @@ public final class Checks {
   private final Resolved resolved;
   private final List<PlacedStep> lines;
   private final List<TorqueLine> torque;
-  private final List<ItemAt> withWheel;
+  private final List<ItemAt> holdWheel;
   private final boolean everUp;
 
   /** The numbers of the steps that a check is itself, by its rule. */
@@ -48,7 +50,7 @@ public final class Checks {
     this.resolved = resolved;
     this.lines = lines;
     this.torque = torque;
-    this.withWheel = torque.isEmpty() ? List.of() : withWheels();
+    this.holdWheel = torque.isEmpty() ? List.of() : holdingWheels();
     this.everUp = lines.stream().anyMatch(line -> line.moment() == Moment.RAISED);
     for (int i = 0; i < lines.size(); i++) {
       PlannedStep step = lines.get(i).step();
@@ -278,7 +280,7 @@ public final class Checks {
     for (TorqueLine line : torque) {
       if (line.visits().recheck().isPresent()) {
         known.add(recheck(line, Optional.empty()));
-      } else if (names(line, withWheel)) {
+      } else if (names(line, holdWheel)) {
         unknown.add(recheck(line, Optional.of(DISTANCE)));
       }
     }
@@ -295,17 +297,29 @@ public final class Checks {
     return false;
   }
 
-  /** What goes on in a step that puts a wheel on: what holds it among them. */
-  private List<ItemAt> withWheels() {
-    List<ItemAt> items = new ArrayList<>();
+  /** What the work that takes a wheel off undoes right before it, or with it: that holds it. */
+  private List<ItemAt> holdingWheels() {
+    List<ItemAt> holding = new ArrayList<>();
+    Map<TaskId, List<ItemAt>> undone = new HashMap<>();
     for (PlacedStep line : lines) {
       for (PlannedStep step : line.all()) {
-        if (step.doUp().stream().anyMatch(item -> resolved.thing(item).isOf(WHEEL))) {
-          items.addAll(step.doUp());
+        List<ItemAt> before = undone.computeIfAbsent(step.task(), key -> new ArrayList<>());
+        Map<Boolean, List<ItemAt>> items =
+            step.undo().stream().collect(Collectors.partitioningBy(this::isFastener));
+        before.addAll(items.get(true));
+        if (items.get(false).stream().anyMatch(item -> resolved.thing(item).isOf(WHEEL))) {
+          holding.addAll(before);
+        }
+        if (!items.get(false).isEmpty()) {
+          before.clear();
         }
       }
     }
-    return items;
+    return holding;
+  }
+
+  private boolean isFastener(ItemAt item) {
+    return resolved.thing(item) instanceof Bound.OfBook;
   }
 
   private CheckLine recheck(TorqueLine line, Optional<String> needs) {

@@ -16,8 +16,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/** Faults of a sheet that the playback does not find yet. */
-class OpenFaultsTest {
+/** Looks that come after the work: none is missing, and none stands before what it looks at. */
+class LateLooksTest {
   /** The demo puts a wheel on in one step and tightens its nuts in the next. */
   @Test
   void aWheelIsLookedAtAgainWhereItsNutsGoOnInAStepOfTheirOwn() {
@@ -28,9 +28,13 @@ class OpenFaultsTest {
     assertTrue(!silent.text(book).equals(text));
     Resolved resolved = silent.resolved("2026-03-02/2401.yaml");
     Sheet sheet = Planner.plan(resolved, new Problems()).orElseThrow();
+    List<CheckLine> checks = new ArrayList<>(sheet.checks());
     assertTrue(
-        sheet.checks().stream().anyMatch(it -> it.name().equals("recheck-wheel-nut")),
+        checks.removeIf(it -> it.name().equals("recheck-wheel-nut")),
         () -> sheet.checks().stream().map(CheckLine::name).toList().toString());
+    assertEquals(
+        List.of("line 4 is not looked at again after a distance"),
+        PlanVerifier.faults(Altered.with(sheet, "checks", checks), resolved));
   }
 
   /** Nobody can look at the lid of work that another stage only begins. */
