@@ -16,6 +16,9 @@ import java.util.stream.IntStream;
  * that makes it dearer may make another way the cheapest, which is then looked at in turn.
  */
 final class BestCuts {
+  /** So many stages that few ways of dividing a job fit. */
+  static final int MANY = 5;
+
   private final List<Point> bounds;
   private final int stages;
   private final Stretches stretches;
@@ -60,7 +63,7 @@ final class BestCuts {
         boolean isLongEnough = 2 * stages * length(from, to) >= length(0, last);
         costs[from][to] = shortOnes || isLongEnough ? cost(from, to) : Cost.NEVER;
         for (Room room : Room.values()) {
-          if (stretches.isKnownUnfit(from, to, room)) {
+          if (stages >= MANY && stretches.isKnownUnfit(from, to, room)) {
             isUnfit(from, to, room);
           }
         }
@@ -89,8 +92,11 @@ final class BestCuts {
   }
 
   /**
-   * Whether a stage fits at what it was assumed to cost. If not, it costs more, and so do the
-   * longer stages that begin or end with it.
+   * Whether a stage fits at what it was assumed to cost; if not, it costs more. Of many stages an
+   * answer also speaks for the longer ones that begin or end with this one, for the search would
+   * else ask for most of them; but not for the first, which needs no state on arrival, or the last.
+   * Of few stages each is asked for itself: a shorter one that ends where more is off can need more
+   * room.
    */
   private boolean fits(int from, int to) {
     Room room = asked[from][to] == Asked.NOTHING ? Room.GOOD : Room.LEAST;
@@ -98,8 +104,11 @@ final class BestCuts {
     if (fits) {
       asked[from][to] = Asked.ALL;
     } else {
-      IntStream.range(to, bounds.size()).forEach(longer -> isUnfit(from, longer, room));
-      IntStream.range(0, from).forEach(longer -> isUnfit(longer, to, room));
+      isUnfit(from, to, room);
+    }
+    if (!fits && stages >= MANY) {
+      IntStream.range(to, bounds.size() - 1).forEach(longer -> isUnfit(from, longer, room));
+      IntStream.range(1, from).forEach(longer -> isUnfit(longer, to, room));
     }
     return fits;
   }

@@ -26,10 +26,10 @@ import java.util.function.IntUnaryOperator;
 public final class Division {
   private static final int MOST = Job.MOST_STAGES;
 
-  private static final int MOST_REPEATS = 50;
+  /** Stands for the number of any stage while it is asked whether it fits. */
+  private static final int WIDEST = 9;
 
-  /** From so many stages on it is asked from each point how far a page goes. */
-  private static final int MANY = 5;
+  private static final int MOST_REPEATS = 50;
 
   /** So many points are first tried for a page. */
   private static final int NEAR = 16;
@@ -134,13 +134,16 @@ public final class Division {
     return fit.fits(sheet, room);
   }
 
-  /** A stage of those steps; any number takes as much room as another. */
+  /**
+   * A stage of those steps; any number of one figure takes as much room as another. Where there are
+   * ten or more, {@code run} sees whether the sheets fit with their own numbers.
+   */
   private Sheet sheet(int from, int to) {
     if (from == 0 && to == end) {
       return sheets.whole();
     }
-    int n = from == 0 ? 1 : to == end ? MOST : 2;
-    return sheets.sheet(from, to, n, MOST, step -> step < from ? 1 : MOST);
+    int n = from == 0 ? 1 : to == end ? WIDEST : 2;
+    return sheets.sheet(from, to, n, WIDEST, step -> step < from ? 1 : WIDEST);
   }
 
   /** The search among some of the points. */
@@ -254,7 +257,7 @@ public final class Division {
         return Optional.empty();
       }
       int stages = longest.get().size() - 1;
-      if (stages >= MANY) {
+      if (stages >= BestCuts.MANY) {
         askFromEach();
       }
       return best(stages).or(() -> longest.filter(it -> asked > MOST_ASKED));
