@@ -136,7 +136,7 @@ final class StepOrder {
   private static boolean isBefore(List<List<Integer>> chain, int one, int other) {
     int first = at(chain, one);
     int second = at(chain, other);
-    return first >= 0 && second >= 0 && first < second;
+    return first >= 0 && first < second;
   }
 
   private static int at(List<List<Integer>> chain, int node) {

@@ -112,21 +112,32 @@ class StepOrderTest {
   }
 
   /**
-   * A third writer's order is impossible only because of what one of the others waits for. Nobody
-   * wrote the opposite of it, so that a person has to decide.
+   * A third writer wants off first what lies behind the other thing. Nobody wrote the opposite of
+   * it as steps in a row, so that a person has to decide.
    */
   @Test
-  void anOrderThatOnlyOtherThingsPreventIsReported() {
+  void anOrderThatOnlyAccessPreventsIsReported() {
     SmallShop shop =
-        SHOP.procedure("early", "at: wheel", "Two off", "two")
+        SHOP.procedure("outer", "at: wheel", "Two off", "two")
             .procedure(
-                "late",
-                "at: wheel\nafter: [early]\nopen: [{do: Four off, undo: four}, {do: One off, undo:"
-                    + " one}]\nclose: [{do: One on, do-up: one}, {do: Four on, do-up: four}]")
+                "inner",
+                "at: wheel\nbehind: [outer]\n"
+                    + "open: [{do: Four off, undo: four}, {do: One off, undo: one}]")
             .procedure(
                 "both",
                 "at: wheel\nopen: [{do: 1, undo: one}, {do: 2, undo: two}, {do: 3, undo: three}]");
-    assertLoop(shop.job("hoist", "early at front-left", "late at front-left", "both at front-left"));
+    assertLoop(shop.job("hoist", "inner at front-left", "both at front-left"));
+  }
+
+  /** A look that comes after a work comes once that is put together again. */
+  @Test
+  void workWithoutAnOpeningComesAfterWhatItIsToFollow() {
+    SmallShop shop =
+        SHOP.procedure("look", "at: wheel\nafter: [side]\nwork: [{do: Look, disturb: four}]")
+            .procedure("side", "at: wheel", "Side off", "three")
+            .job("hoist", "look at front-left", "side at front-left");
+    Precedence.of(shop).comesBefore("side/open/1/back/three", "look/work/1");
+    shop.assertInOrder("Side off", "Refit the three", "Look");
   }
 
   /** Hoses are connected before the system that they belong to is filled. */

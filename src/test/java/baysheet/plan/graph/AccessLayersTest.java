@@ -1,0 +1,91 @@
+package baysheet.plan.graph;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import baysheet.books.Place;
+import baysheet.plan.SmallShop;
+import baysheet.resolve.ItemAt;
+import baysheet.resolve.TaskId;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+/** What lies around a work: a plug behind an inner cover behind an outer one, and others. */
+class AccessLayersTest {
+  private static final TaskId PLUG = at("plug", Place.ENGINE);
+  private static final TaskId INNER = at("inner", Place.ENGINE);
+  private static final TaskId OUTER = at("outer", Place.ENGINE);
+  private static final TaskId POWER = at("power-off", Place.ENGINE);
+  private static final TaskId DEEP = at("deep", Place.FRONT_LEFT);
+  private static final TaskId FAR = at("deep", Place.REAR_LEFT);
+  private static final TaskId ROLLER = at("roller-off", Place.FRONT_LEFT);
+  private static final TaskId FRONT = at("jacked", Place.FRONT);
+  private static final TaskId REAR = at("jacked", Place.REAR);
+
+  private static final AccessLayers LAYERS =
+      new AccessLayers(
+          SmallShop.empty()
+              .procedure("outer", "at: engine", "Outer off", "lid")
+              .procedure("inner", "at: engine\nbehind: [outer, power-off]", "Inner off", "two")
+              .procedure("power-off", "at: engine\nopen: [{do: Switch it off}]")
+              .procedure("plug", "at: engine\nbehind: [inner]\nafter: [deep]", "Plug out", "three")
+              .procedure("deep", "at: wheel\nbehind: [roller-off]", "Deep", "one")
+              .job("floor", "plug at engine", "deep at front-left", "deep at rear-left")
+              .resolved());
+
+  private static TaskId at(String procedure, Place place) {
+    return new TaskId(procedure, place);
+  }
+
+  @Test
+  void accessToAccessLiesAroundTheWorkToo() {
+    assertEquals(Set.of(INNER, OUTER, POWER), LAYERS.around(PLUG));
+    assertEquals(Set.of(), LAYERS.around(OUTER));
+    assertTrue(LAYERS.isBehind(PLUG, OUTER));
+    assertFalse(LAYERS.isBehind(OUTER, PLUG));
+    assertFalse(LAYERS.isBehind(PLUG, ROLLER));
+  }
+
+  @Test
+  void whatAWorkComesAfterIsOpenedBeforeItWithItsAccess() {
+    assertTrue(LAYERS.isOpenedBefore(OUTER, PLUG));
+    assertFalse(LAYERS.isOpenedBefore(PLUG, OUTER));
+    assertFalse(LAYERS.isOpenedBefore(PLUG, PLUG));
+  }
+
+  /** Covers, but not a switch: nothing of it has to stay open. */
+  @Test
+  void whatIsTakenOffOnTheGroundIsReachedFromThere() {
+    assertEquals(Set.of(INNER, OUTER), Set.copyOf(LAYERS.fromTheGround(PLUG)));
+    assertEquals(List.of(), LAYERS.fromTheGround(DEEP));
+  }
+
+  @Test
+  void whatLiesBehindRaisingIsRaised() {
+    assertTrue(LAYERS.isRaised(FRONT));
+    assertTrue(LAYERS.isRaised(ROLLER));
+    assertTrue(LAYERS.isRaised(DEEP));
+    assertFalse(LAYERS.isRaised(PLUG));
+  }
+
+  /** A brake that is released for the work at one end concerns the raising of that end. */
+  @Test
+  void onlyTheEndOfTheWorkIsRaisedForIt() {
+    assertEquals(Set.of(FRONT), LAYERS.raising(List.of(DEEP)));
+    assertEquals(Set.of(REAR), LAYERS.raising(List.of(FAR)));
+    assertEquals(Set.of(FRONT, REAR), LAYERS.raising(List.of(DEEP, FAR)));
+    assertEquals(Set.of(FRONT), LAYERS.raising(List.of(ROLLER)));
+    assertEquals(Set.of(), LAYERS.raising(List.of(PLUG)));
+  }
+
+  @Test
+  void whatTheAccessTakesOffIsOpenAroundTheWork() {
+    ItemAt lid = new ItemAt("lid", Place.ENGINE);
+    assertTrue(LAYERS.isOpenAround(lid, PLUG));
+    assertTrue(LAYERS.isOpenAround(lid, INNER));
+    assertFalse(LAYERS.isOpenAround(lid, OUTER));
+    assertFalse(LAYERS.isOpenAround(new ItemAt("three", Place.ENGINE), PLUG));
+  }
+}
