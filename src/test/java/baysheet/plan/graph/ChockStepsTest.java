@@ -229,4 +229,53 @@ class ChockStepsTest {
                     "traits: [front-parking-brake]\nfasteners: {}\n"));
     assertEquals(List.of(REAR, "Hoist it"), moves(released(front)).subList(0, 2));
   }
+
+  private static final SmallShop TWO_WRITERS =
+      SHOP.procedure("near", "at: wheel\nbehind: [raise]\nopen: [" + PULL + ", {do: W, undo: one}]")
+          .procedure("wedged", "at: vehicle\nopen: [" + WEDGE + "]")
+          .procedure(
+              "freed",
+              "at: vehicle\n"
+                  + "open: [{do: Release it, disturb: lever, moment: before-lifting}]");
+
+  /** Each writer knows his own step only: the vehicle is held by whatever holds it. */
+  @Test
+  void nobodyPullsAtANutBeforeAnotherWorkHasWedgedTheVehicle() {
+    SmallShop shop = TWO_WRITERS.job("floor", "near at front-left", "wedged at vehicle");
+    Precedence.of(shop).comesBefore("wedged/open/1", "near/open/1");
+    assertEquals(
+        List.of("Wedge the rear", "Turn the nut", "Jack it up", "Let it down"), shorter(shop));
+  }
+
+  @Test
+  void nobodyReleasesTheBrakeBeforeTheNutsArePulled() {
+    SmallShop shop = TWO_WRITERS.job("floor", "freed at vehicle", "near at rear-left");
+    Precedence.of(shop).comesBefore("near/open/1", "freed/open/1");
+    shop.assertInOrder(FRONT, "Turn the nut", "Release it", "Jack it up");
+  }
+
+  /** A bush is tightened on blocks: the lift takes the vehicle off its wheels once more. */
+  @Test
+  void chocksGoOnceALiftHoldsTheVehicleForTheBlocks() {
+    SmallShop shop =
+        SmallShop.bolted(
+                "deep-bolt: {count: 1, thread: M12x1.5, class: \"10.9\", head: hex 19 mm, torque:"
+                    + " 100 N·m, final: ride-height}")
+            .procedure("bush", "at: wheel\nbehind: [roller-off]", "Bush", "deep-bolt", "two")
+            .job("hoist", "bush at rear-left");
+    List<String> ids = shop.sheet().steps().stream().map(step -> step.source().id()).toList();
+    // Nobody reaches under a wheel before the lift rests on its locks.
+    assertEquals(
+        List.of(
+            "blocks/raise-clear",
+            "blocks/push",
+            "blocks/raise",
+            "blocks/locks",
+            "chocks/take/vehicle",
+            "blocks/put-under"),
+        ids.subList(ids.indexOf("blocks/raise-clear"), ids.indexOf("blocks/put-under") + 1));
+    assertEquals("chocks/set/on-blocks/vehicle", ids.get(ids.indexOf("blocks/lower-onto") + 1));
+    assertEquals("chocks/set/vehicle", ids.get(ids.indexOf("blocks/lower-to-floor") + 1));
+    assertEquals("blocks/push-off", ids.get(ids.indexOf("blocks/raise-off") + 1));
+  }
 }
