@@ -117,7 +117,8 @@ class ChecksAmongWorksTest {
   /** The door is still open for the look, but what it was sealed with is in place. */
   @Test
   void aLookWaitsForWhatTheAccessPutsOnInItsWork() {
-    SmallShop shop = lamp(", {do: Seal off, undo: four}", "work: [{do: Seal on, do-up: four}]", "lid");
+    SmallShop shop =
+        lamp(", {do: Seal off, undo: four}", "work: [{do: Seal on, do-up: four}]", "lid");
     Precedence.of(shop)
         .comesBefore("door-open/work/1", "check/it")
         .comesBefore("check/it", "door-open/open/1/back/lid");
@@ -176,7 +177,17 @@ class ChecksAmongWorksTest {
   }
 
   private static final SmallShop TWICE =
-      checked(SHOP, "tightness", "undo: one", "", "play", "undo: one", "", "paint", "undo: three", "")
+      checked(
+              SHOP,
+              "tightness",
+              "undo: one",
+              "",
+              "play",
+              "undo: one",
+              "",
+              "paint",
+              "undo: three",
+              "")
           .job("hoist", "deep at front-left", "side at front-right");
 
   @Test
@@ -217,8 +228,8 @@ class ChecksAmongWorksTest {
   }
 
   /**
-   * A jack under a part of the engine holds the vehicle at one height. With it, the look cannot wait
-   * for a drain that is closed higher up; without it, it does.
+   * A jack under a part of the engine holds the vehicle at one height. With it, the look cannot
+   * wait for a drain that is closed higher up; without it, it does.
    */
   private static SmallShop jacked(String belt, String lid, String work) {
     return checked(
@@ -248,8 +259,7 @@ class ChecksAmongWorksTest {
         .job("hoist", "belt at engine", "prop at engine");
   }
 
-  private static final String SET =
-      "  - {do: Set the jack, disturb: jack, height: wheels-clear}\n";
+  private static final String SET = "  - {do: Set the jack, disturb: jack, height: wheels-clear}\n";
 
   @Test
   void aJackThatIsAwayBeforeTheLookDoesNotKeepItFromWaitingForItsAccess() {

@@ -54,8 +54,7 @@ class ChockStepsTest {
   @Test
   void noAxleGoesUpBeforeTheOtherIsChocked() {
     assertEquals(
-        List.of(
-            REAR, "Jack it up", "Let it down", FRONT, REAR_AWAY, "Jack it up", "Let it down"),
+        List.of(REAR, "Jack it up", "Let it down", FRONT, REAR_AWAY, "Jack it up", "Let it down"),
         moves(both(SHOP)));
   }
 
@@ -95,8 +94,7 @@ class ChockStepsTest {
   void anotherToolChocksNothing() {
     assertEquals(
         List.of(REAR, "Look around", "Jack it up", "Let it down"),
-        shorter(
-            jacked("{do: Look around, uses: [torch]}").job("floor", "near at front-left")));
+        shorter(jacked("{do: Look around, uses: [torch]}").job("floor", "near at front-left")));
   }
 
   private static List<String> shorter(SmallShop shop) {
@@ -235,8 +233,7 @@ class ChockStepsTest {
           .procedure("wedged", "at: vehicle\nopen: [" + WEDGE + "]")
           .procedure(
               "freed",
-              "at: vehicle\n"
-                  + "open: [{do: Release it, disturb: lever, moment: before-lifting}]");
+              "at: vehicle\n" + "open: [{do: Release it, disturb: lever, moment: before-lifting}]");
 
   /** Each writer knows his own step only: the vehicle is held by whatever holds it. */
   @Test

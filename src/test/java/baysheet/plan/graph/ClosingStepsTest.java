@@ -101,8 +101,7 @@ class ClosingStepsTest {
   @Test
   void wordsForSeveralItemsAreNotUsedForSomeOfThem() {
     assertEquals(
-        Set.of("One on", "[two]"),
-        Set.copyOf(words(PAIR + "close: [{do: One on, do-up: one}]")));
+        Set.of("One on", "[two]"), Set.copyOf(words(PAIR + "close: [{do: One on, do-up: one}]")));
   }
 
   /** The time of the step counts once, however many things go on. */

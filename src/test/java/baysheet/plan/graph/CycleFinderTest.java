@@ -78,7 +78,8 @@ class CycleFinderTest {
 
   @Test
   void stepsInALineAreNoCircle() {
-    assertEquals(List.of(), CycleFinder.in(new Loop(3, 0).edge(0, 1).edge(0, 2).edge(1, 2).graph()));
+    assertEquals(
+        List.of(), CycleFinder.in(new Loop(3, 0).edge(0, 1).edge(0, 2).edge(1, 2).graph()));
   }
 
   /** The circle begins behind a step that only leads to it. */
@@ -113,8 +114,7 @@ class CycleFinderTest {
   void threeWorksThatCannotAllBeFollowedAreThreeWishes() {
     Loop loop = new Loop(3, 0).edge(0, 1, PADS).edge(1, 2, HUB).edge(2, 0, HOSE);
     assertEquals(
-        Set.of(loop.wish(PADS, 0, 1), loop.wish(HUB, 1, 2), loop.wish(HOSE, 2, 0)),
-        loop.wishes());
+        Set.of(loop.wish(PADS, 0, 1), loop.wish(HUB, 1, 2), loop.wish(HOSE, 2, 0)), loop.wishes());
   }
 
   /** Where nobody is known to want it, it is the work of the step. */
@@ -148,8 +148,7 @@ class CycleFinderTest {
             .edge(3, 4, PADS)
             .edge(4, 3, HUB);
     assertEquals(
-        Set.of(loop.wish(PADS, 0, 1), loop.wish(HUB, 1, 2), loop.wish(HOSE, 2, 0)),
-        loop.wishes());
+        Set.of(loop.wish(PADS, 0, 1), loop.wish(HUB, 1, 2), loop.wish(HOSE, 2, 0)), loop.wishes());
   }
 
   /** The step that a milestone stands behind is named for it. */
@@ -162,8 +161,7 @@ class CycleFinderTest {
   /** Two works that each come after the other: their last steps stand before the milestones. */
   @Test
   void milestonesThatWaitForOneAnotherAreNamedByTheirSteps() {
-    Loop loop =
-        new Loop(2, 2).edge(0, 2, PADS).edge(1, 3, HUB).edge(2, 3, HUB).edge(3, 2, PADS);
+    Loop loop = new Loop(2, 2).edge(0, 2, PADS).edge(1, 3, HUB).edge(2, 3, HUB).edge(3, 2, PADS);
     assertEquals(Set.of(loop.wish(HUB, 0, 1), loop.wish(PADS, 1, 0)), loop.wishes());
   }
 }

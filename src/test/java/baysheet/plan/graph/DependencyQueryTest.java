@@ -33,8 +33,7 @@ class DependencyQueryTest {
   }
 
   private static boolean isHeldBack(List<Set<Integer>> before, int next, int... earlier) {
-    List<PlacedStep> lines =
-        Arrays.stream(earlier).mapToObj(DependencyQueryTest::placed).toList();
+    List<PlacedStep> lines = Arrays.stream(earlier).mapToObj(DependencyQueryTest::placed).toList();
     return new DependencyQuery(new StepGraph(STEPS, before))
         .isHeldBack(List.of(placed(next)), lines);
   }
@@ -51,8 +50,7 @@ class DependencyQueryTest {
   /** A work that comes after another waits for milestones of it, not for its steps. */
   @Test
   void aStepIsHeldBackThroughMilestones() {
-    List<Set<Integer>> before =
-        List.of(Set.of(), Set.of(4), Set.of(), Set.of(0), Set.of(3));
+    List<Set<Integer>> before = List.of(Set.of(), Set.of(4), Set.of(), Set.of(0), Set.of(3));
     assertTrue(isHeldBack(before, 1, 0));
     assertFalse(isHeldBack(before, 1, 2));
   }

@@ -133,8 +133,7 @@ class SharedStepsTest {
     StepGraph graph =
         graph(
             SHOP.procedure("plain", "at: wheel", "Off", "one")
-                .procedure(
-                    "pair", "at: wheel\nopen: [{do: Both, undo: [one, two], takes: 2 min}]")
+                .procedure("pair", "at: wheel\nopen: [{do: Both, undo: [one, two], takes: 2 min}]")
                 .job("hoist", "plain at front-left", "pair at front-left"));
     assertEquals(List.of("two"), items(step(graph, "pair/open/1").undo()));
     assertEquals(0, graph.saved(), 1e-9);
@@ -185,12 +184,10 @@ class SharedStepsTest {
   void whoIsListedFirstTakesItOff() {
     assertEquals(
         Set.of("worded/open/1"),
-        undoing(
-            graph(WORDED.job("hoist", "worded at front-left", "plain at front-left")), "one"));
+        undoing(graph(WORDED.job("hoist", "worded at front-left", "plain at front-left")), "one"));
     assertEquals(
         Set.of("plain/open/1"),
-        undoing(
-            graph(WORDED.job("hoist", "plain at front-left", "worded at front-left")), "one"));
+        undoing(graph(WORDED.job("hoist", "plain at front-left", "worded at front-left")), "one"));
   }
 
   /** Access is open around all that lies behind it, so it is the access that closes. */
@@ -204,8 +201,9 @@ class SharedStepsTest {
                     "at: wheel\nbehind: [plain]\n"
                         + "open: [{do: One off, undo: one}, {do: Two off, undo: two}]\n"
                         + "close: [{do: On with care, do-up: one}]")
-                .procedure("plain", "at: wheel\nopen: [{do: Off, undo: one}]\n"
-                    + "close: [{do: On, do-up: one}]")
+                .procedure(
+                    "plain",
+                    "at: wheel\nopen: [{do: Off, undo: one}]\n" + "close: [{do: On, do-up: one}]")
                 .job("hoist", "worded at front-left"));
     assertEquals(Set.of("plain/open/1"), undoing(graph, "one"));
     assertEquals(Set.of("plain/close/1"), doingUp(graph, "one"));

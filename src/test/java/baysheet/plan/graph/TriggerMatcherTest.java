@@ -94,8 +94,7 @@ class TriggerMatcherTest {
   @Test
   void aToolThatAProcedureNamesAsAWholeCountsAtItsFirstStep() {
     assertEquals(
-        Set.of(FIRST + " front-left", FIRST + " rear-left"),
-        found(BOTH_ENDS, "uses: piston tool"));
+        Set.of(FIRST + " front-left", FIRST + " rear-left"), found(BOTH_ENDS, "uses: piston tool"));
   }
 
   @Test
@@ -131,6 +130,70 @@ class TriggerMatcherTest {
     assertEquals(Set.of(FIRST + " front-left"), found(shop, "undo: [one, two], impact: no"));
   }
 
+  private static final SmallShop SPRAYED =
+      SHOP.with("catalogue/wet.yaml", "products: {paste: {means: keeps wet out}}\n")
+          .procedure(
+              "sprayed",
+              "at: wheel\nopen:\n"
+                  + "  - {do: Roller off, undo: roller}\n"
+                  + "  - {do: Turn it, disturb: four}\n"
+                  + "close:\n"
+                  + "  - {do: Spray it, apply: paste on four}\n"
+                  + "  - {do: Roller on, do-up: roller}")
+          .job("hoist", "sprayed at front-left");
+
+  private static Set<String> sprayed(String step) {
+    return Set.of("sprayed/" + step + " front-left");
+  }
+
+  /** What comes off is not what goes on, and what is only touched is neither. */
+  @Test
+  void whatIsDoneToAnItemCountsWhereItIsDone() {
+    assertEquals(sprayed("open/1"), found(SPRAYED, "undo: roller"));
+    assertEquals(sprayed("close/2"), found(SPRAYED, "do-up: roller"));
+    assertEquals(sprayed("open/2"), found(SPRAYED, "disturb: four"));
+    assertEquals(Set.of(), found(SPRAYED, "undo: four"));
+    assertEquals(Set.of(), found(SPRAYED, "disturb: roller"));
+  }
+
+  @Test
+  void aKindCountsForAllItsItems() {
+    assertEquals(sprayed("open/1"), found(SPRAYED, "kind: wheel"));
+    assertEquals(sprayed("close/2"), found(SPRAYED, "do-up-kind: wheel"));
+    assertEquals(Set.of(), found(SPRAYED, "kind: fastener"));
+  }
+
+  @Test
+  void aProductCountsWhereItIsApplied() {
+    assertEquals(sprayed("close/1"), found(SPRAYED, "apply: paste"));
+  }
+
+  /** Whoever opens the brakes lets air in, whichever part he takes off for it. */
+  @Test
+  void aCircuitCountsWhereItIsOpened() {
+    SmallShop shop =
+        SHOP.with("catalogue/wet.yaml", "items: {brakes: {name: brakes, kinds: [circuit]}}\n")
+            .procedure(
+                "hose",
+                "at: wheel\nopen: [{do: Look}, {do: Hose off, undo: one, open-circuit: brakes}]")
+            .job("hoist", "hose at front-left");
+    assertEquals(Set.of("hose/open/2 front-left"), found(shop, "circuit: brakes"));
+  }
+
+  /** Each trigger of a rule is enough by itself. */
+  @Test
+  void oneOfSeveralTriggersIsEnough() {
+    Resolved resolved =
+        SPRAYED
+            .with(
+                "catalogue/rules.yaml",
+                "consequences:\n"
+                    + "  it: {when: [{undo: roller}, {apply: paste}], check: See it, moment: raised,"
+                    + " source: us}\n")
+            .resolved();
+    assertEquals(2, matcher(resolved).lines(when(resolved)).size());
+  }
+
   /** A bolt that stretches is new each time; a wheel nut goes on again. */
   @Test
   void aSingleUseFastenerIsRenewed() {
@@ -150,8 +213,7 @@ class TriggerMatcherTest {
                     + "open: [{do: Seal out, undo: roller}]")
             .procedure("wheel", "at: wheel", "Wheel off", "roller")
             .job("hoist", "seal at front-left", "wheel at rear-left");
-    assertEquals(
-        Set.of("seal/open/1/back/roller front-left"), found(shop, "renew-kind: wheel"));
+    assertEquals(Set.of("seal/open/1/back/roller front-left"), found(shop, "renew-kind: wheel"));
   }
 
   @Test
@@ -161,8 +223,7 @@ class TriggerMatcherTest {
                 "measured",
                 "at: wheel\nwork: [{do: Look}, {do: Measure it, measure: disc thickness}]")
             .job("hoist", "measured at front-left");
-    assertEquals(
-        Set.of("measured/work/2 front-left"), found(shop, "measure: disc thickness"));
+    assertEquals(Set.of("measured/work/2 front-left"), found(shop, "measure: disc thickness"));
   }
 
   /** A look does nothing to the vehicle, but whoever makes it holds the lamp. */
@@ -194,7 +255,11 @@ class TriggerMatcherTest {
   void theStateOfTheVehicleCountsWhereTheJobNamesIt() {
     SmallShop states =
         new SmallShop(
-            rusty().texts().with("catalogue/states.yaml", "states: {rusty: {likely: 1.5, possible: 1.2, source: us}}\n"));
+            rusty()
+                .texts()
+                .with(
+                    "catalogue/states.yaml",
+                    "states: {rusty: {likely: 1.5, possible: 1.2, source: us}}\n"));
     assertEquals(DARK, found(states, "undo: one, state: rusty"));
   }
 

@@ -83,7 +83,8 @@ class WorkInTurnTest {
                 + "close: [{do: Let it down, do-up: feet}, {do: Bounce it}]")
         .procedure("below", "at: vehicle\nbehind: [raise]", "Below", "one")
         .procedure(
-            "stamped", "at: vehicle\nafter: [below]\nopen: [{do: Stamp, undo: two, height: ground}]")
+            "stamped",
+            "at: vehicle\nafter: [below]\nopen: [{do: Stamp, undo: two, height: ground}]")
         .job("hoist", "below at vehicle", "stamped at vehicle")
         .assertInOrder("Hoist it", "Below", "Let it down", "Bounce it", "Stamp");
   }
