@@ -18,6 +18,8 @@ class AccessLayersTest {
   private static final TaskId INNER = at("inner", Place.ENGINE);
   private static final TaskId OUTER = at("outer", Place.ENGINE);
   private static final TaskId POWER = at("power-off", Place.ENGINE);
+  private static final TaskId DRY = at("dry", Place.ENGINE);
+  private static final TaskId GUARD = at("guard", Place.ENGINE);
   private static final TaskId DEEP = at("deep", Place.FRONT_LEFT);
   private static final TaskId FAR = at("deep", Place.REAR_LEFT);
   private static final TaskId ROLLER = at("roller-off", Place.FRONT_LEFT);
@@ -30,9 +32,16 @@ class AccessLayersTest {
               .procedure("outer", "at: engine", "Outer off", "lid")
               .procedure("inner", "at: engine\nbehind: [outer, power-off]", "Inner off", "two")
               .procedure("power-off", "at: engine\nopen: [{do: Switch it off}]")
-              .procedure("plug", "at: engine\nbehind: [inner]\nafter: [deep]", "Plug out", "three")
+              .procedure("plug", "at: engine\nbehind: [inner]\nafter: [dry]", "Plug out", "three")
+              .procedure("dry", "at: engine\nbehind: [guard]", "Dry it", "four")
+              .procedure("guard", "at: engine", "Guard off", "stay")
               .procedure("deep", "at: wheel\nbehind: [roller-off]", "Deep", "one")
-              .job("floor", "plug at engine", "deep at front-left", "deep at rear-left")
+              .job(
+                  "floor",
+                  "plug at engine",
+                  "dry at engine",
+                  "deep at front-left",
+                  "deep at rear-left")
               .resolved());
 
   private static TaskId at(String procedure, Place place) {
@@ -52,7 +61,10 @@ class AccessLayersTest {
   void whatAWorkComesAfterIsOpenedBeforeItWithItsAccess() {
     assertTrue(LAYERS.isOpenedBefore(OUTER, PLUG));
     assertFalse(LAYERS.isOpenedBefore(PLUG, OUTER));
-    assertFalse(LAYERS.isOpenedBefore(PLUG, PLUG));
+    assertTrue(LAYERS.isOpenedBefore(DRY, PLUG));
+    assertTrue(LAYERS.isOpenedBefore(GUARD, PLUG));
+    assertFalse(LAYERS.isOpenedBefore(PLUG, DRY));
+    assertFalse(LAYERS.isBehind(PLUG, DRY));
   }
 
   /** Covers, but not a switch: nothing of it has to stay open. */
