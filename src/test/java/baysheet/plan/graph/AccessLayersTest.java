@@ -26,7 +26,7 @@ class AccessLayersTest {
   private static final TaskId FRONT = at("jacked", Place.FRONT);
   private static final TaskId REAR = at("jacked", Place.REAR);
 
-  private static final AccessLayers LAYERS =
+  private final AccessLayers layers =
       new AccessLayers(
           SmallShop.empty()
               .procedure("outer", "at: engine", "Outer off", "lid")
@@ -50,54 +50,54 @@ class AccessLayersTest {
 
   @Test
   void accessToAccessLiesAroundTheWorkToo() {
-    assertEquals(Set.of(INNER, OUTER, POWER), LAYERS.around(PLUG));
-    assertEquals(Set.of(), LAYERS.around(OUTER));
-    assertTrue(LAYERS.isBehind(PLUG, OUTER));
-    assertFalse(LAYERS.isBehind(OUTER, PLUG));
-    assertFalse(LAYERS.isBehind(PLUG, ROLLER));
+    assertEquals(Set.of(INNER, OUTER, POWER), layers.around(PLUG));
+    assertEquals(Set.of(), layers.around(OUTER));
+    assertTrue(layers.isBehind(PLUG, OUTER));
+    assertFalse(layers.isBehind(OUTER, PLUG));
+    assertFalse(layers.isBehind(PLUG, ROLLER));
   }
 
   @Test
   void whatAWorkComesAfterIsOpenedBeforeItWithItsAccess() {
-    assertTrue(LAYERS.isOpenedBefore(OUTER, PLUG));
-    assertFalse(LAYERS.isOpenedBefore(PLUG, OUTER));
-    assertTrue(LAYERS.isOpenedBefore(DRY, PLUG));
-    assertTrue(LAYERS.isOpenedBefore(GUARD, PLUG));
-    assertFalse(LAYERS.isOpenedBefore(PLUG, DRY));
-    assertFalse(LAYERS.isBehind(PLUG, DRY));
+    assertTrue(layers.isOpenedBefore(OUTER, PLUG));
+    assertFalse(layers.isOpenedBefore(PLUG, OUTER));
+    assertTrue(layers.isOpenedBefore(DRY, PLUG));
+    assertTrue(layers.isOpenedBefore(GUARD, PLUG));
+    assertFalse(layers.isOpenedBefore(PLUG, DRY));
+    assertFalse(layers.isBehind(PLUG, DRY));
   }
 
   /** Covers, but not a switch: nothing of it has to stay open. */
   @Test
   void whatIsTakenOffOnTheGroundIsReachedFromThere() {
-    assertEquals(Set.of(INNER, OUTER), Set.copyOf(LAYERS.fromTheGround(PLUG)));
-    assertEquals(List.of(), LAYERS.fromTheGround(DEEP));
+    assertEquals(Set.of(INNER, OUTER), Set.copyOf(layers.fromTheGround(PLUG)));
+    assertEquals(List.of(), layers.fromTheGround(DEEP));
   }
 
   @Test
   void whatLiesBehindRaisingIsRaised() {
-    assertTrue(LAYERS.isRaised(FRONT));
-    assertTrue(LAYERS.isRaised(ROLLER));
-    assertTrue(LAYERS.isRaised(DEEP));
-    assertFalse(LAYERS.isRaised(PLUG));
+    assertTrue(layers.isRaised(FRONT));
+    assertTrue(layers.isRaised(ROLLER));
+    assertTrue(layers.isRaised(DEEP));
+    assertFalse(layers.isRaised(PLUG));
   }
 
   /** A brake that is released for the work at one end concerns the raising of that end. */
   @Test
   void onlyTheEndOfTheWorkIsRaisedForIt() {
-    assertEquals(Set.of(FRONT), LAYERS.raising(List.of(DEEP)));
-    assertEquals(Set.of(REAR), LAYERS.raising(List.of(FAR)));
-    assertEquals(Set.of(FRONT, REAR), LAYERS.raising(List.of(DEEP, FAR)));
-    assertEquals(Set.of(FRONT), LAYERS.raising(List.of(ROLLER)));
-    assertEquals(Set.of(), LAYERS.raising(List.of(PLUG)));
+    assertEquals(Set.of(FRONT), layers.raising(List.of(DEEP)));
+    assertEquals(Set.of(REAR), layers.raising(List.of(FAR)));
+    assertEquals(Set.of(FRONT, REAR), layers.raising(List.of(DEEP, FAR)));
+    assertEquals(Set.of(FRONT), layers.raising(List.of(ROLLER)));
+    assertEquals(Set.of(), layers.raising(List.of(PLUG)));
   }
 
   @Test
   void whatTheAccessTakesOffIsOpenAroundTheWork() {
     ItemAt lid = new ItemAt("lid", Place.ENGINE);
-    assertTrue(LAYERS.isOpenAround(lid, PLUG));
-    assertTrue(LAYERS.isOpenAround(lid, INNER));
-    assertFalse(LAYERS.isOpenAround(lid, OUTER));
-    assertFalse(LAYERS.isOpenAround(new ItemAt("three", Place.ENGINE), PLUG));
+    assertTrue(layers.isOpenAround(lid, PLUG));
+    assertTrue(layers.isOpenAround(lid, INNER));
+    assertFalse(layers.isOpenAround(lid, OUTER));
+    assertFalse(layers.isOpenAround(new ItemAt("three", Place.ENGINE), PLUG));
   }
 }

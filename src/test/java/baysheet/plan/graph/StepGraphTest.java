@@ -22,7 +22,7 @@ class StepGraphTest {
           .procedure("lamp", "at: engine\nbehind: [lid-off]", "Lamp out", "one")
           .procedure("belt", "at: engine\nbehind: [lid-off]", "Belt off", "two");
 
-  private static final StepGraph GRAPH =
+  private final StepGraph graph =
       StepGraph.of(SHOP.job("hoist", "lamp at engine", "belt at engine").resolved());
 
   private static StepGraph nodes(List<Set<Integer>> before) {
@@ -32,16 +32,16 @@ class StepGraphTest {
   @Test
   void accessIsNoWorkOfTheJob() {
     assertEquals(
-        List.of(new TaskId("lamp", Place.ENGINE), new TaskId("belt", Place.ENGINE)), GRAPH.works());
+        List.of(new TaskId("lamp", Place.ENGINE), new TaskId("belt", Place.ENGINE)), graph.works());
   }
 
   /** The lid is off for the lamp, which the job lists first; nobody's turn waits for closing. */
   @Test
   void accessHasTheTurnOfTheFirstWorkThatWaitsForIt() {
     Map<String, Integer> turns = new HashMap<>();
-    int[] first = GRAPH.firstWork();
-    for (int node = 0; node < GRAPH.drafts().size(); node++) {
-      turns.put(GRAPH.drafts().get(node).source().id(), first[node]);
+    int[] first = graph.firstWork();
+    for (int node = 0; node < graph.drafts().size(); node++) {
+      turns.put(graph.drafts().get(node).source().id(), first[node]);
     }
     assertEquals(
         Map.of(
@@ -83,9 +83,9 @@ class StepGraphTest {
   /** Milestones are nodes, but nobody does them. */
   @Test
   void milestonesAreNoSteps() {
-    assertEquals(6, GRAPH.drafts().size());
-    assertTrue(GRAPH.isDraft(5));
-    assertTrue(!GRAPH.isDraft(6));
-    assertTrue(GRAPH.size() > 6);
+    assertEquals(6, graph.drafts().size());
+    assertTrue(graph.isDraft(5));
+    assertTrue(!graph.isDraft(6));
+    assertTrue(graph.size() > 6);
   }
 }
