@@ -278,7 +278,10 @@ class ChecksAmongWorksTest {
   /** Nothing says that this jack is there before the look, so that it comes when all is back. */
   @Test
   void aJackThatMayComeLaterDoesNotKeepALookFromWaitingForItsAccess() {
-    String late = "work: [" + SET.strip().substring(2) + "]\n";
+    String late =
+        "work: ["
+            + SET.strip().substring(2)
+            + "]\nclose: [{do: Lid on, do-up: lid}, {do: Jack out, do-up: jack}]\n";
     Precedence.of(jacked("", "", late).job("hoist", "belt at engine"))
         .comesBefore("drained/open/1/back/three", "check/it");
   }
