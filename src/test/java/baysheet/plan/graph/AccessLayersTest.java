@@ -22,6 +22,7 @@ class AccessLayersTest {
   private static final TaskId GUARD = at("guard", Place.ENGINE);
   private static final TaskId DEEP = at("deep", Place.FRONT_LEFT);
   private static final TaskId FAR = at("deep", Place.REAR_LEFT);
+  private static final TaskId BRAKE = at("brake-off", Place.VEHICLE);
   private static final TaskId ROLLER = at("roller-off", Place.FRONT_LEFT);
   private static final TaskId FRONT = at("jacked", Place.FRONT);
   private static final TaskId REAR = at("jacked", Place.REAR);
@@ -35,11 +36,14 @@ class AccessLayersTest {
               .procedure("plug", "at: engine\nbehind: [inner]\nafter: [dry]", "Plug out", "three")
               .procedure("dry", "at: engine\nbehind: [guard]", "Dry it", "four")
               .procedure("guard", "at: engine", "Guard off", "stay")
+              .procedure("brake-off", "at: vehicle\nopen: [{do: Release it}]")
+              .procedure("drum", "at: wheel\nbehind: [brake-off, roller-off]", "Drum", "three")
               .procedure("deep", "at: wheel\nbehind: [roller-off]", "Deep", "one")
               .job(
                   "floor",
                   "plug at engine",
                   "dry at engine",
+                  "drum at rear-right",
                   "deep at front-left",
                   "deep at rear-left")
               .resolved());
@@ -89,6 +93,7 @@ class AccessLayersTest {
     assertEquals(Set.of(REAR), layers.raising(List.of(FAR)));
     assertEquals(Set.of(FRONT, REAR), layers.raising(List.of(DEEP, FAR)));
     assertEquals(Set.of(FRONT), layers.raising(List.of(ROLLER)));
+    assertEquals(Set.of(REAR), layers.raising(List.of(BRAKE)));
     assertEquals(Set.of(), layers.raising(List.of(PLUG)));
   }
 
