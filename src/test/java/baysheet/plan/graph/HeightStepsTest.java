@@ -139,6 +139,20 @@ class HeightStepsTest {
         ids(shop.job("hoist", "bush at front-left")).subList(0, 4));
   }
 
+  /** Any other figure is none that the brake would change. */
+  @Test
+  void anotherFigureIsMeasuredWithTheBrakeOn() {
+    SmallShop shop =
+        SHOP.procedure(
+                "measured",
+                "at: wheel\nopen: [{do: Measure it, measure: tread, moment: before-lifting}]")
+            .procedure(
+                "bush", "at: wheel\nbehind: [measured, raise]\nopen: [{do: Bush, undo: one}]");
+    assertEquals(
+        List.of(BRAKE, "measured/open/1", "hoisted/open/1"),
+        ids(shop.job("hoist", "bush at front-left")).subList(0, 3));
+  }
+
   /** A wheel that touches the floor with nothing to hold it may roll. */
   @Test
   void theBrakeHoldsTheVehicleFromTheMomentItsWheelsTouchTheFloor() {
