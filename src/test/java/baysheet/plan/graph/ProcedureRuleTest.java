@@ -43,6 +43,14 @@ class ProcedureRuleTest {
     return problems.stream().map(problem -> problem.code().word()).toList();
   }
 
+  /** Both are in one line: it needs no pointer to itself. */
+  @Test
+  void oneStepThatTakesAThingOffTwiceIsReportedByItself() {
+    List<Problem> problems = problems("open: [{do: Lid off, undo: [lid, lid at vehicle]}]");
+    assertEquals(List.of("done-twice"), words(problems));
+    assertEquals(List.of(), problems.get(0).related());
+  }
+
   @Test
   void whatIsOnAlreadyIsReportedOnce() {
     List<Problem> problems =
