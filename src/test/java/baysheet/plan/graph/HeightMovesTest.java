@@ -76,8 +76,7 @@ class HeightMovesTest {
   }
 
   private int moving(Set<ItemAt> off, Set<ItemAt> on, int... earlier) {
-    Need need =
-        new Need(EnumSet.of(Height.STANDS), Optional.empty(), Set.of(), Set.of(), off, on);
+    Need need = new Need(EnumSet.of(Height.STANDS), Optional.empty(), Set.of(), Set.of(), off, on);
     return add("wheel", Place.FRONT_LEFT, false, need, earlier);
   }
 

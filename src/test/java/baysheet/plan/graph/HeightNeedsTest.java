@@ -73,7 +73,11 @@ class HeightNeedsTest {
         SHOP.procedure("engine", "at: engine", "Engine", "three")
             .procedure("whole", "at: vehicle", "Whole", "four")
             .procedure("wheel", "at: wheel", "Wheel", "three")
-            .job("hoist", "deep at front-left", "engine at engine", "whole at vehicle",
+            .job(
+                "hoist",
+                "deep at front-left",
+                "engine at engine",
+                "whole at vehicle",
                 "wheel at rear-left");
     Set<Height> low = EnumSet.of(Height.GROUND, Height.WHEELS_CLEAR);
     assertEquals(low, at(shop, "engine/open/1"));
@@ -146,7 +150,9 @@ class HeightNeedsTest {
               + "close: [{do: Look below}, {do: Lower it, do-up: feet}, {do: Stow, moment:"
               + " on-the-ground}]");
 
-  /** Raising is one go from its first preparation on; what waits for its own moment is not in it. */
+  /**
+   * Raising is one go from its first preparation on; what waits for its own moment is not in it.
+   */
   @Test
   void thePreparationsOfRaisingBelongToIt() {
     SmallShop shop = HOISTED.job("hoist", "below at vehicle");
@@ -212,8 +218,8 @@ class HeightNeedsTest {
                 .formatted(step))
         .procedure("level", "at: engine\nopen: [{do: Level, undo: three, height: ground}]")
         .procedure(
-            "low", "at: wheel\nbehind: [raise]\nopen: [{do: Low, undo: three, height:"
-                + " wheels-clear}]")
+            "low",
+            "at: wheel\nbehind: [raise]\nopen: [{do: Low, undo: three, height:" + " wheels-clear}]")
         .job("hoist", works);
   }
 
@@ -235,7 +241,6 @@ class HeightNeedsTest {
   /** A check of the raised vehicle is made raised, though its work stays on the ground. */
   @Test
   void aCheckOfWorkOnTheGroundIsMadeWhileTheVehicleIsRaised() {
-    assertEquals(
-        WORKING, at(checked("", "level at engine", "below at vehicle"), "check/seen"));
+    assertEquals(WORKING, at(checked("", "level at engine", "below at vehicle"), "check/seen"));
   }
 }

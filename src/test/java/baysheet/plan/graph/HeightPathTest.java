@@ -92,8 +92,7 @@ class HeightPathTest {
         List.of(Height.WHEELS_CLEAR, Height.WORKING),
         HeightPath.between(Height.GROUND, Height.WORKING));
     assertEquals(List.of(Height.GROUND), HeightPath.between(Height.WORKING, Height.GROUND));
-    assertEquals(
-        List.of(Height.WORKING), HeightPath.between(Height.WHEELS_CLEAR, Height.WORKING));
+    assertEquals(List.of(Height.WORKING), HeightPath.between(Height.WHEELS_CLEAR, Height.WORKING));
     assertEquals(List.of(Height.STANDS), HeightPath.between(Height.GROUND, Height.STANDS));
     assertEquals(List.of(), HeightPath.between(Height.WORKING, Height.WORKING));
   }
@@ -188,7 +187,13 @@ class HeightPathTest {
   void theFirstOfTwoLoweringsLeavesTheOtherEndUp() {
     assertPath(
         0,
-        along(JACK, raising(FRONT), raising(REAR), lowering(FRONT), at(Height.STANDS), lowering(REAR)),
+        along(
+            JACK,
+            raising(FRONT),
+            raising(REAR),
+            lowering(FRONT),
+            at(Height.STANDS),
+            lowering(REAR)),
         Height.STANDS,
         Height.STANDS,
         Height.STANDS,
@@ -196,7 +201,13 @@ class HeightPathTest {
         Height.GROUND);
     assertPath(
         2,
-        along(JACK, raising(FRONT), raising(REAR), at(Height.GROUND), lowering(FRONT), lowering(REAR)),
+        along(
+            JACK,
+            raising(FRONT),
+            raising(REAR),
+            at(Height.GROUND),
+            lowering(FRONT),
+            lowering(REAR)),
         Height.STANDS,
         Height.STANDS,
         Height.GROUND,
@@ -222,13 +233,7 @@ class HeightPathTest {
     assertNoHeights(LIFT, raising(FEET), off(WHEEL), at(Height.GROUND));
     assertPath(
         2,
-        along(
-            LIFT,
-            raising(FEET),
-            off(WHEEL),
-            at(Height.WHEELS_CLEAR),
-            on(WHEEL),
-            lowering(FEET)),
+        along(LIFT, raising(FEET), off(WHEEL), at(Height.WHEELS_CLEAR), on(WHEEL), lowering(FEET)),
         Height.WORKING,
         Height.WORKING,
         Height.WHEELS_CLEAR,

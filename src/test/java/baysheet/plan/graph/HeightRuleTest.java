@@ -26,7 +26,10 @@ class HeightRuleTest {
               """);
 
   private static List<Problem> inside(String text) {
-    return SHOP.procedure("own", "at: vehicle\n" + text).job("hoist", "own at vehicle").problems()
+    return SHOP
+        .procedure("own", "at: vehicle\n" + text)
+        .job("hoist", "own at vehicle")
+        .problems()
         .stream()
         .filter(problem -> problem.code().word().equals("inside-raised"))
         .toList();
@@ -80,7 +83,8 @@ class HeightRuleTest {
     assertEquals(1, problem.related().size());
   }
 
-  private static final String ANOTHER = "other heights for this step, or another order of the steps";
+  private static final String ANOTHER =
+      "other heights for this step, or another order of the steps";
   private static final String LIFT = "a bay with a lift, or other heights for this step";
 
   @Test
@@ -153,9 +157,7 @@ class HeightRuleTest {
   @Test
   void whatComesBeforeRaisingCannotBeDoneHigh() {
     SmallShop shop =
-        SHOP.procedure(
-                "early",
-                "at: vehicle\nwork: [{do: Look high, height: working}]")
+        SHOP.procedure("early", "at: vehicle\nwork: [{do: Look high, height: working}]")
             .procedure("deep", "at: vehicle\nbehind: [raise]", "Deep", "one");
     assertSays(
         "the steps before and after it need another height",

@@ -30,8 +30,7 @@ class HeightStepsTest {
           .procedure("below", "at: vehicle\nbehind: [raise]", "Below", "two")
           .procedure("deep", "at: wheel\nbehind: [roller-off]", "Deep", "one")
           .procedure(
-              "low",
-              "at: vehicle\nbehind: [raise]\nwork: [{do: Look low, height: wheels-clear}]")
+              "low", "at: vehicle\nbehind: [raise]\nwork: [{do: Look low, height: wheels-clear}]")
           .procedure(
               "level",
               "at: vehicle\nbehind: [raise]\nwork: [{do: Look from above, height: ground}]")
@@ -80,9 +79,9 @@ class HeightStepsTest {
     assertEquals(0, count(SHOP.job("hoist", "deep at rear-left"), BRAKE));
     SmallShop front =
         new SmallShop(
-                SHOP.texts()
-                    .replacing(
-                        "vehicles/any.yaml", "name: Any", "name: Any\ntraits: [front-parking-brake]"));
+            SHOP.texts()
+                .replacing(
+                    "vehicles/any.yaml", "name: Any", "name: Any\ntraits: [front-parking-brake]"));
     assertEquals(0, count(front.job("hoist", "deep at front-left"), BRAKE));
     assertFirst(BRAKE, front.job("hoist", "deep at rear-left"));
   }
@@ -93,8 +92,8 @@ class HeightStepsTest {
     for (String key : List.of("undo", "slacken", "disturb")) {
       SmallShop shop =
           SHOP.procedure(
-              "cable", "at: vehicle\nbehind: [raise]\nopen: [{do: Ease it, %s: handbrake}]"
-                  .formatted(key));
+              "cable",
+              "at: vehicle\nbehind: [raise]\nopen: [{do: Ease it, %s: handbrake}]".formatted(key));
       assertEquals(0, count(shop.job("hoist", "cable at vehicle"), BRAKE), key);
     }
   }
@@ -129,11 +128,10 @@ class HeightStepsTest {
                 "measured",
                 "at: wheel\nopen: [{do: Measure it, measure: height, moment: before-lifting}]")
             .procedure(
-                "cut", "at: vehicle\nopen: [{do: Battery off, disturb: lid, moment:"
-                    + " before-lifting}]")
+                "cut",
+                "at: vehicle\nopen: [{do: Battery off, disturb: lid, moment:" + " before-lifting}]")
             .procedure(
-                "bush",
-                "at: wheel\nbehind: [measured, cut, raise]\nopen: [{do: Bush, undo: one}]");
+                "bush", "at: wheel\nbehind: [measured, cut, raise]\nopen: [{do: Bush, undo: one}]");
     assertEquals(
         List.of("measured/open/1", BRAKE, "cut/open/1", "hoisted/open/1"),
         ids(shop.job("hoist", "bush at front-left")).subList(0, 4));
@@ -189,7 +187,8 @@ class HeightStepsTest {
   void aBrakeThatIsTogetherAgainIsAppliedOnTheWayDown() {
     SmallShop shop =
         SHOP.procedure(
-            "apart", "at: vehicle\nbehind: [raise]\nopen: [{do: Take it off, undo: handbrake,"
+            "apart",
+            "at: vehicle\nbehind: [raise]\nopen: [{do: Take it off, undo: handbrake,"
                 + " height: working}]");
     assertEquals(1, count(shop.job("hoist", "apart at vehicle", "low at vehicle"), HELD));
   }
@@ -221,8 +220,8 @@ class HeightStepsTest {
 
   private static List<String> between(SmallShop shop, int earlier, int later) {
     List<String> ids = ids(shop);
-    return ids.subList(
-            ids.indexOf("turns/work/" + earlier) + 1, ids.indexOf("turns/work/" + later))
+    return ids
+        .subList(ids.indexOf("turns/work/" + earlier) + 1, ids.indexOf("turns/work/" + later))
         .stream()
         .filter(id -> !id.startsWith("chocks/"))
         .toList();
@@ -235,8 +234,7 @@ class HeightStepsTest {
   @Test
   void aLiftComesOffItsLocksAndDownToTheFloorInOneGo() {
     SmallShop shop = turns("working", "ground", "working").job("hoist", "turns at vehicle");
-    assertEquals(
-        parts("working/ground", "look", "free-locks", "move"), between(shop, 1, 2));
+    assertEquals(parts("working/ground", "look", "free-locks", "move"), between(shop, 1, 2));
   }
 
   /** The pads are tried with the wheels just clear, and once: nothing was done since. */
@@ -255,10 +253,8 @@ class HeightStepsTest {
   @Test
   void aLiftIsTriedAgainBeforeItGoesOnUpFromWork() {
     SmallShop shop = turns("working", "wheels-clear", "working").job("hoist", "turns at vehicle");
-    assertEquals(
-        parts("working/wheels-clear", "look", "free-locks", "move"), between(shop, 1, 2));
-    assertEquals(
-        parts("wheels-clear/working", "push", "move", "locks"), between(shop, 2, 3));
+    assertEquals(parts("working/wheels-clear", "look", "free-locks", "move"), between(shop, 1, 2));
+    assertEquals(parts("wheels-clear/working", "push", "move", "locks"), between(shop, 2, 3));
   }
 
   @Test
@@ -292,11 +288,9 @@ class HeightStepsTest {
                     + " Low, height: ground}\n  - {do: On stands again, height: working}")
             .job("floor", "turns at front");
     assertEquals(
-        parts("stands/ground", "look", "free-stands", "take-stands", "move"),
-        between(shop, 1, 2));
+        parts("stands/ground", "look", "free-stands", "take-stands", "move"), between(shop, 1, 2));
     assertEquals(
-        parts("ground/stands", "look", "jack", "set-stands", "move", "push"),
-        between(shop, 2, 3));
+        parts("ground/stands", "look", "jack", "set-stands", "move", "push"), between(shop, 2, 3));
   }
 
   /** Lowering is from a height: what stands on the floor for its last step is lifted once more. */
@@ -318,7 +312,8 @@ class HeightStepsTest {
     List<String> jack = ids(floor.job("floor", "turns at front"));
     assertEquals(
         parts("ground/stands", "look", "jack", "set-stands", "move", "push"),
-        jack.subList(jack.indexOf("turns/work/2") + 1, jack.indexOf("jacked/open/1/back/feet"))
+        jack
+            .subList(jack.indexOf("turns/work/2") + 1, jack.indexOf("jacked/open/1/back/feet"))
             .stream()
             .filter(id -> id.startsWith("height/"))
             .toList());
@@ -340,8 +335,7 @@ class HeightStepsTest {
   /** The push before it goes on up is done where the vehicle is. */
   @Test
   void thePushBeforeGoingOnIsAtTheHeightOfTheWorkBefore() {
-    Sheet sheet =
-        turns("wheels-clear", "working").job("hoist", "turns at vehicle").sheet();
+    Sheet sheet = turns("wheels-clear", "working").job("hoist", "turns at vehicle").sheet();
     List<Height> up = heightsOf(sheet, "height/wheels-clear/working/");
     assertEquals(List.of(Height.WHEELS_CLEAR, Height.WORKING, Height.WORKING), up);
   }

@@ -30,7 +30,8 @@ class LiftingTest {
                   + "close: [{do: Look below}, {do: Lower it, do-up: feet}, {do: Push down}]")
           .procedure("deep", "at: wheel\nbehind: [roller-off]", "Deep", "one");
 
-  private static final SmallShop BOTH = SHOP.job("floor", "deep at front-left", "deep at rear-left");
+  private static final SmallShop BOTH =
+      SHOP.job("floor", "deep at front-left", "deep at rear-left");
 
   private static PlannedStep draft(SmallShop shop, String id) {
     return StepGraph.of(shop.resolved()).drafts().stream()

@@ -37,9 +37,7 @@ class ParkingBrakeTest {
               "at: wheel\nbehind: [raise]\nopen:\n"
                   + "  - {do: Slacken the nuts, slacken: roller-nut, moment: before-lifting}\n"
                   + "  - {do: Roller off, undo: [roller-nut, roller]}")
-          .procedure(
-              "looked",
-              "at: wheel\nopen: [{do: Look at the tyre, moment: before-lifting}]")
+          .procedure("looked", "at: wheel\nopen: [{do: Look at the tyre, moment: before-lifting}]")
           .procedure("drum", "at: wheel\nbehind: [roller-off]", "Drum", "one");
 
   private static final List<List<String>> ORDERS =
@@ -63,8 +61,9 @@ class ParkingBrakeTest {
   void whatOnlyLooksAtAWheelWaitsForNothing() {
     SHOP.job("floor", "freed at vehicle", "looked at rear-left", "wedged at vehicle")
         .assertInOrder("Release the brake", "Look at the tyre");
-    SHOP.procedure("first", "at: vehicle\nafter: [looked]\nopen: [{do: Wait, moment:"
-            + " before-lifting}]")
+    SHOP.procedure(
+            "first",
+            "at: vehicle\nafter: [looked]\nopen: [{do: Wait, moment:" + " before-lifting}]")
         .job("floor", "looked at rear-left", "wedged at vehicle")
         .assertInOrder("Look at the tyre", "Set the wedges");
   }

@@ -47,7 +47,8 @@ class PhaseAssignerTest {
           .procedure("deep", "at: wheel\nbehind: [roller-off]", "Deep", "one")
           .procedure("bush", "at: wheel\nbehind: [roller-off]", "Bush", "deep-bolt", "two")
           .procedure("level", "at: engine\nopen: [{do: Look at it, height: ground}]")
-          .procedure("last", "at: vehicle\nafter: [deep, bush]\nopen: [{do: Start it, height: ground}]");
+          .procedure(
+              "last", "at: vehicle\nafter: [deep, bush]\nopen: [{do: Start it, height: ground}]");
 
   private static List<String> ids(SmallShop shop) {
     return shop.sheet().steps().stream().map(step -> step.source().id()).toList();
@@ -127,7 +128,8 @@ class PhaseAssignerTest {
     List<String> steps =
         SHOP.procedure("jacked", JACKED).job("floor", "deep at front-left").steps();
     assertEquals(
-        List.of("Jack away [front]", "Torque the roller nuts [front-left]", "Stow the jack [front]"),
+        List.of(
+            "Jack away [front]", "Torque the roller nuts [front-left]", "Stow the jack [front]"),
         steps.stream().filter(it -> it.matches("(Jack away|Torque|Stow).*")).toList());
   }
 
@@ -179,8 +181,10 @@ class PhaseAssignerTest {
   @Test
   void workBetweenTwoRaisingsIsOnTheGround() {
     SmallShop shop =
-        SHOP.procedure("between", "at: vehicle\nafter: [deep]\nbefore: [drum]\n"
-                + "open: [{do: Look between, height: ground}]")
+        SHOP.procedure(
+                "between",
+                "at: vehicle\nafter: [deep]\nbefore: [drum]\n"
+                    + "open: [{do: Look between, height: ground}]")
             .procedure("drum", "at: wheel\nbehind: [roller-off]", "Drum", "four")
             .job("floor", "deep at front-left", "between at vehicle", "drum at rear-right");
     shop.assertInOrder("Jack it up [front]", "Look between", "Jack it up [rear]");
@@ -240,7 +244,9 @@ class PhaseAssignerTest {
     assertEquals(Set.of(), tools(lines, "blocks/apply-brake"));
   }
 
-  /** Both axles go up, and each has its own point for the jack; nothing else is said to have one. */
+  /**
+   * Both axles go up, and each has its own point for the jack; nothing else is said to have one.
+   */
   @Test
   void eachAxleIsRaisedAtItsOwnPoint() {
     Map<String, String> points = new TreeMap<>();
@@ -281,8 +287,7 @@ class PhaseAssignerTest {
             "at: vehicle\nopen: [{do: Set service mode, disturb: motor, moment:"
                 + " before-lifting}]\nclose: [{do: End service mode, ends: motor, moment:"
                 + " before-moving}]");
-    List<String> ids =
-        ids(shop.job("floor", "mode at vehicle", "bush at rear-left"));
+    List<String> ids = ids(shop.job("floor", "mode at vehicle", "bush at rear-left"));
     assertTrue(ids.contains("blocks/settle"), ids.toString());
     assertFalse(BRAKE.stream().anyMatch(ids::contains), ids.toString());
     assertTrue(ids(shop.job("floor", "bush at rear-left")).containsAll(BRAKE));
@@ -307,12 +312,12 @@ class PhaseAssignerTest {
   /** The wheel is tight before anything is tightened through it. */
   @Test
   void whatGaveAccessIsTightenedFirst() {
-    String hub = "hub-nut: {count: 1, thread: M12x1.5, class: \"10.9\", head: hex 19 mm, torque:"
-        + " 100 N·m, final: on-the-ground}";
+    String hub =
+        "hub-nut: {count: 1, thread: M12x1.5, class: \"10.9\", head: hex 19 mm, torque:"
+            + " 100 N·m, final: on-the-ground}";
     SmallShop shop =
         SmallShop.bolted(hub)
-            .with(
-                "catalogue/more.yaml", "items:\n  hub-nut: {name: hub nut, kinds: [fastener]}\n")
+            .with("catalogue/more.yaml", "items:\n  hub-nut: {name: hub nut, kinds: [fastener]}\n")
             .procedure("hub", "at: wheel\nbehind: [roller-off]", "Hub", "hub-nut")
             .job("hoist", "hub at front-left");
     assertOneAfterTheOther(shop, "final-torque/roller-nut", "final-torque/hub-nut");

@@ -14,29 +14,30 @@ class ProcedureRuleTest {
   }
 
   private static List<Problem> problems(String text) {
-    return SmallShop.empty().procedure("own", "at: vehicle\n" + text).job("floor", "own at vehicle").problems();
+    return SmallShop.empty()
+        .procedure("own", "at: vehicle\n" + text)
+        .job("floor", "own at vehicle")
+        .problems();
   }
 
   @Test
   void whatComesOffOnceAndGoesBackOnceIsRight() {
     assertEquals(List.of(), codes("open: [{do: Lid off, undo: lid}]\nwork: [{do: Look}]"));
     assertEquals(
-        List.of(),
-        codes("open: [{do: Lid off, undo: lid}]\nclose: [{do: Lid on, do-up: lid}]"));
+        List.of(), codes("open: [{do: Lid off, undo: lid}]\nclose: [{do: Lid on, do-up: lid}]"));
   }
 
-  /** The writer finds both steps, and reads of one slip once, although the lid goes on twice too. */
+  /**
+   * The writer finds both steps, and reads of one slip once, although the lid goes on twice too.
+   */
   @Test
   void whatIsOffAlreadyIsReportedWithTheStepThatTookItOff() {
     List<Problem> problems =
         problems("open:\n  - {do: Lid off, undo: lid}\n  - {do: Lid off again, undo: lid}");
     assertEquals(List.of("done-twice"), words(problems));
-    assertEquals(
-        "lid at vehicle is removed, but it is already off",
-        problems.get(0).what());
+    assertEquals("lid at vehicle is removed, but it is already off", problems.get(0).what());
     assertEquals(1, problems.get(0).related().size());
-    assertEquals(
-        problems.get(0).at().line() - 1, problems.get(0).related().get(0).at().line());
+    assertEquals(problems.get(0).at().line() - 1, problems.get(0).related().get(0).at().line());
   }
 
   private static List<String> words(List<Problem> problems) {
@@ -58,8 +59,7 @@ class ProcedureRuleTest {
             "open: [{do: Lid off, undo: lid}]\nclose: [{do: Lid on, do-up: lid}, {do: Lid on"
                 + " again, do-up: lid}, {do: Lid on once more, do-up: lid}]");
     assertEquals(List.of("done-twice"), words(problems));
-    assertEquals(
-        "lid at vehicle is refitted, but it is already on", problems.get(0).what());
+    assertEquals("lid at vehicle is refitted, but it is already on", problems.get(0).what());
   }
 
   /** A part may come off a second time once it is back on. */
@@ -97,7 +97,8 @@ class ProcedureRuleTest {
           SmallShop.empty()
               .procedure("first", "at: vehicle\n" + block + ": [{do: Lid off, undo: lid}]")
               .procedure("second", "at: vehicle\nafter: [first]\nwork: [{do: Lid on, do-up: lid}]");
-      List<Problem> problems = shop.job("floor", "first at vehicle", "second at vehicle").problems();
+      List<Problem> problems =
+          shop.job("floor", "first at vehicle", "second at vehicle").problems();
       assertEquals(
           List.of(),
           problems.stream().filter(it -> it.code().word().equals("never-off")).toList(),
@@ -119,8 +120,7 @@ class ProcedureRuleTest {
               .findFirst()
               .orElse("no problem"));
     }
-    assertEquals(
-        List.of(), codes("open: [{do: Lid off, undo: lid, moment: before-lifting}]"));
+    assertEquals(List.of(), codes("open: [{do: Lid off, undo: lid, moment: before-lifting}]"));
   }
 
   /** Before the vehicle goes up nothing is put together yet. */

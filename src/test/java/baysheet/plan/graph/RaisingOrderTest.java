@@ -37,11 +37,9 @@ class RaisingOrderTest {
    */
   @Test
   void theEndThatSavesAWalkGoesUpFirst() {
-    SHOP.procedure(
-            "seen", "at: vehicle\nafter: [drum]\nopen: [{do: Look round, height: ground}]")
+    SHOP.procedure("seen", "at: vehicle\nafter: [drum]\nopen: [{do: Look round, height: ground}]")
         .procedure("gap", "at: axle\nafter: [seen]\nopen: [{do: Measure it, height: ground}]")
-        .job(
-            "floor", "deep at front-left", "drum at rear-left", "seen at vehicle", "gap at front")
+        .job("floor", "deep at front-left", "drum at rear-left", "seen at vehicle", "gap at front")
         .assertInOrder(
             "Jack it up [rear]", "Look round", "Measure it", "Jack it up [front]", "Deep");
   }
@@ -63,15 +61,13 @@ class RaisingOrderTest {
                 "drum at rear-left",
                 "seen at vehicle",
                 "high at vehicle");
-    shop.assertInOrder(
-        "Jack it up [rear]", "Look round", "Jack it up [front]", "Look below");
+    shop.assertInOrder("Jack it up [rear]", "Look round", "Jack it up [front]", "Look below");
     assertEquals(0, ordered(shop).found().moves());
   }
 
   @Test
   void endsAreUpTogetherOnlyWhereOneWorkNeedsBoth() {
-    assertFalse(
-        ordered(SHOP.job("floor", "deep at front-left", "drum at rear-left")).together());
+    assertFalse(ordered(SHOP.job("floor", "deep at front-left", "drum at rear-left")).together());
     assertFalse(ordered(SHOP.job("floor", "deep at front-left")).together());
     assertFalse(ordered(SHOP.job("hoist", "deep at front-left", "drum at rear-left")).together());
     SmallShop both = SHOP.procedure("below", "at: vehicle\nbehind: [raise]", "Below", "three");
@@ -109,10 +105,12 @@ class RaisingOrderTest {
   void theBrakeIsReleasedForTheEndThatWantsIt() {
     BRAKE
         .job("floor", "deep at front-left", "drum at rear-left")
-        .assertInOrder("Refit the vehicle on its wheels [front]", "Release it", "Jack it up [rear]");
+        .assertInOrder(
+            "Refit the vehicle on its wheels [front]", "Release it", "Jack it up [rear]");
     BRAKE
         .job("floor", "deep at rear-left", "drum at front-left")
-        .assertInOrder("Refit the vehicle on its wheels [rear]", "Release it", "Jack it up [front]");
+        .assertInOrder(
+            "Refit the vehicle on its wheels [rear]", "Release it", "Jack it up [front]");
   }
 
   /** Work at both ends wants it released: then it is so before either goes up. */

@@ -29,7 +29,8 @@ class SideMergerTest {
   private static final SmallShop SHOP =
       SmallShop.empty()
           .procedure("deep", "at: wheel\nbehind: [roller-off]", "Deep", "one")
-          .procedure("plain", "at: wheel\nopen: [{do: Undo it, undo: one}, {do: Two off, undo: two}]");
+          .procedure(
+              "plain", "at: wheel\nopen: [{do: Undo it, undo: one}, {do: Two off, undo: two}]");
 
   private static List<String> open(SmallShop shop, String beginning) {
     return shop.steps().stream().filter(step -> step.startsWith(beginning)).toList();
@@ -114,7 +115,8 @@ class SideMergerTest {
         merged(graph, ground(graph)));
   }
 
-  private static final Resolved RESOLVED = SHOP.procedure("all", "at: wheel", "All off", "one", "two", "three")
+  private static final Resolved RESOLVED =
+      SHOP.procedure("all", "at: wheel", "All off", "one", "two", "three")
           .job("hoist", "all at front", "all at rear")
           .resolved();
 
@@ -232,7 +234,8 @@ class SideMergerTest {
         merged(graph, List.of(left, PlacedStep.single(right, Moment.RAISED, Height.WHEELS_CLEAR))));
     assertEquals(
         EACH,
-        merged(graph, List.of(left, PlacedStep.single(right, Moment.ON_THE_GROUND, Height.WORKING))));
+        merged(
+            graph, List.of(left, PlacedStep.single(right, Moment.ON_THE_GROUND, Height.WORKING))));
   }
 
   /** Two stretches at the same places, one behind the other, would read as one. */
@@ -263,8 +266,7 @@ class SideMergerTest {
     PlannedStep more = step(Place.FRONT_LEFT, next, "two");
     StepGraph graph = free(one, more, twin);
     assertEquals(
-        List.of(
-            List.of(Place.FRONT_LEFT), List.of(Place.FRONT_LEFT), List.of(Place.FRONT_RIGHT)),
+        List.of(List.of(Place.FRONT_LEFT), List.of(Place.FRONT_LEFT), List.of(Place.FRONT_RIGHT)),
         merged(graph, ground(graph)));
     StepGraph other = free(one, more, twin, step(Place.FRONT_RIGHT, next, "three"));
     assertEquals(4, merged(other, ground(other)).size());

@@ -16,7 +16,9 @@ import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
-/** How often somebody has to walk to each place of a vehicle, in shapes that are counted by hand. */
+/**
+ * How often somebody has to walk to each place of a vehicle, in shapes that are counted by hand.
+ */
 class VisitSearchTest {
   private static final Place LEFT = Place.FRONT_LEFT;
   private static final Place RIGHT = Place.FRONT_RIGHT;
