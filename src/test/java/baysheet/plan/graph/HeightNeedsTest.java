@@ -243,4 +243,12 @@ class HeightNeedsTest {
   void aCheckOfWorkOnTheGroundIsMadeWhileTheVehicleIsRaised() {
     assertEquals(WORKING, at(checked("", "level at engine", "below at vehicle"), "check/seen"));
   }
+
+  /** A check that is due while the vehicle is raised is made in a job that does not raise it. */
+  @Test
+  void aCheckOfAVehicleThatIsNeverRaisedIsMadeOnTheGround() {
+    SmallShop shop = checked("", "level at engine");
+    assertEquals(GROUND, at(shop, "check/seen"));
+    assertTrue(shop.at("See it") > shop.at("Level"), shop.steps().toString());
+  }
 }

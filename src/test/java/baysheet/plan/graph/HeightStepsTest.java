@@ -346,4 +346,21 @@ class HeightStepsTest {
         .map(step -> step.where().height())
         .toList();
   }
+
+  /** Whoever looks up how the vehicle is raised finds the procedure that raised it. */
+  @Test
+  void eachPartNamesTheProcedureThatRaisesTheVehicle() {
+    Sheet sheet =
+        turns("working", "ground", "working")
+            .procedure("free", "at: engine\nopen: [{do: Look, height: ground}]")
+            .job("hoist", "free at engine", "turns at vehicle")
+            .sheet();
+    List<Sheet.SheetStep> parts =
+        sheet.steps().stream()
+            .filter(step -> step.source().id().startsWith("height/"))
+            .filter(step -> !step.procedure().equals("hoisted"))
+            .toList();
+    assertEquals(List.of(), parts);
+    assertEquals(BRAKE, sheet.steps().get(0).source().id());
+  }
 }

@@ -15,7 +15,7 @@ class ParkingBrakeTest {
   private static final SmallShop SHOP =
       SmallShop.bolted(
               "deep-bolt: {count: 1, thread: M12x1.5, class: \"10.9\", head: hex 19 mm, torque: 100"
-                  + " N·m}")
+                  + " N·m, final: ride-height}")
           .with(
               "catalogue/more.yaml",
               """
@@ -117,5 +117,25 @@ class ParkingBrakeTest {
               .count(),
           checked.steps().toString());
     }
+  }
+
+  private static long applied(SmallShop shop) {
+    return shop.sheet().steps().stream()
+        .map(step -> step.source().id())
+        .filter(id -> id.equals("blocks/apply-brake") || id.equals("height/ground/ground/brake"))
+        .count();
+  }
+
+  /** On the blocks the brake holds the vehicle; where it is on since the start, it is not pulled. */
+  @Test
+  void theBrakeIsAppliedOnceBeforeTheVehicleGoesOntoItsBlocks() {
+    SmallShop shop =
+        SHOP.procedure("bush", "at: wheel\nbehind: [roller-off]", "Bush", "deep-bolt");
+    assertEquals(1, applied(shop.job("hoist", "bush at front-left")));
+    assertEquals(1, applied(shop.job("hoist", "bush at rear-left")));
+    assertEquals(1, applied(shop.job("floor", "bush at front-left")));
+    shop.job("hoist", "bush at front-left").assertInOrder("Apply the parking brake", "Hoist it");
+    shop.job("hoist", "bush at rear-left")
+        .assertInOrder("Refit the vehicle", "From outside the vehicle, apply the parking brake");
   }
 }

@@ -31,6 +31,15 @@ class RaisingOrderTest {
         .assertInOrder("Jack it up [front]", "Jack it up [rear]");
   }
 
+  /** Its work comes first in the job, though it waits for a look that the job names last. */
+  @Test
+  void theEndOfTheFirstWorkGoesUpFirstAlsoWhereThatWaits() {
+    SHOP.procedure("drum", "at: wheel\nbehind: [roller-off]\nafter: [seen]", "Drum", "two")
+        .procedure("seen", "at: vehicle\nopen: [{do: Look round, height: ground}]")
+        .job("floor", "drum at rear-left", "deep at front-left", "seen at vehicle")
+        .assertInOrder("Look round", "Jack it up [rear]", "Drum", "Jack it up [front]", "Deep");
+  }
+
   /**
    * The gap at the front is measured once the rear is done and looked at. With the front up first
    * somebody would walk back to it in the end.
