@@ -251,4 +251,58 @@ class HeightNeedsTest {
     assertEquals(GROUND, at(shop, "check/seen"));
     assertTrue(shop.at("See it") > shop.at("Level"), shop.steps().toString());
   }
+
+  /** What is shut once the vehicle is down, under a lid that is then still off. */
+  @Test
+  void whatIsDueOnTheGroundIsDoneThereAlsoBehindRaising() {
+    SmallShop shop =
+        SHOP.procedure("lidded", "at: wheel", "Lid off", "lid")
+            .procedure(
+                "filled",
+                "at: wheel\nbehind: [lidded, raise]\nopen: [{do: Drain it, undo: three}]\n"
+                    + "close: [{do: Fill it, do-up: three, moment: on-the-ground}]")
+            .job("hoist", "filled at front-left");
+    assertEquals(WORKING, at(shop, "filled/open/1"));
+    assertEquals(GROUND, at(shop, "filled/close/1"));
+    shop.assertInOrder("Refit the vehicle", "Fill it", "Refit the lid");
+  }
+
+  /** What is switched off from the seat is switched on from there. */
+  @Test
+  void whatIsLeftInsideIsEndedOnTheGround() {
+    SmallShop shop =
+        SHOP.procedure(
+                "inner",
+                "at: vehicle\nbehind: [raise]\n"
+                    + "open: [{do: Switch off, disturb: keys, back: Switch on}]")
+            .job("hoist", "inner at vehicle");
+    assertEquals(GROUND, at(shop, "inner/open/1/back"));
+  }
+
+  @Test
+  void stepsMeetWhereSomeHeightSuitsBoth() {
+    HeightNeeds needs =
+        new HeightNeeds(
+            ALL,
+            List.of(
+                HeightNeeds.Need.of(GROUND),
+                HeightNeeds.Need.of(WORKING),
+                HeightNeeds.Need.of(ALL)),
+            Set.of());
+    assertFalse(needs.meet(0, 1));
+    assertTrue(needs.meet(0, 2));
+    assertTrue(needs.meet(2, 1));
+  }
+
+  /** A milestone of a task is no step: it puts nothing on. */
+  @Test
+  void onlyStepsPutSomethingOn() {
+    ItemAt roller = new ItemAt("roller", Place.FRONT_LEFT);
+    HeightNeeds.Need on =
+        new HeightNeeds.Need(ALL, Optional.empty(), Set.of(), Set.of(), Set.of(), Set.of(roller));
+    HeightNeeds needs = new HeightNeeds(ALL, List.of(HeightNeeds.Need.of(ALL), on), Set.of());
+    assertEquals(Set.of(), needs.on(0));
+    assertEquals(Set.of(roller), needs.on(1));
+    assertEquals(Set.of(), needs.on(2));
+  }
 }

@@ -22,7 +22,7 @@ class HeightRuleTest {
                 bag: {name: airbag, kinds: [airbag]}
                 belt: {name: belt, kinds: [seat-belt]}
                 prop: {name: arm jack, kinds: [jacked]}
-                aft: {name: arm jack at the back, kinds: [jacked]}
+                under: {name: engine jack, kinds: [jacked]}
               """);
 
   private static List<Problem> inside(String text) {
@@ -93,6 +93,8 @@ class HeightRuleTest {
         SHOP.procedure(
             "low", "at: wheel\nbehind: [roller-off]\nwork: [{do: Look low, height: wheels-clear}]");
     assertSays("a jack has no such height", LIFT, shop.job("floor", "low at front-left"));
+    String what = outOfReach(shop.job("floor", "low at front-left")).what();
+    assertTrue(what.contains("with the vehicle with its wheels just clear of the floor"), what);
   }
 
   @Test
@@ -145,10 +147,10 @@ class HeightRuleTest {
     SmallShop shop =
         SHOP.procedure(
             "propped",
-            "at: wheel\nbehind: [roller-off]\nopen: [{do: Prop it, undo: [prop, aft], height:"
+            "at: wheel\nbehind: [roller-off]\nopen: [{do: Prop it, undo: under, height:"
                 + " working}]\nwork: [{do: Look, height: ground}]");
     assertSays(
-        "the vehicle cannot be moved while aft at rear-left is in place",
+        "the vehicle cannot be moved while under at rear-left is in place",
         ANOTHER,
         shop.job("hoist", "propped at rear-left"));
   }
@@ -177,5 +179,19 @@ class HeightRuleTest {
             "at: wheel\nbehind: [raise]\nwork: [{do: High, height: working}, {do: Low, height:"
                 + " wheels-clear}, {do: Level, height: ground}]");
     assertEquals(List.of(), shop.job("hoist", "turns at front-left").problems());
+  }
+
+  /** Where a jack lifts, working height is on stands, and the message says so. */
+  @Test
+  void theHeightIsNamedAsTheBayHasIt() {
+    SmallShop shop =
+        SHOP.procedure("early", "at: axle\nwork: [{do: Look below, height: working}]")
+            .procedure(
+                "jacked",
+                "at: axle\nserves: raise\nneeds: jack\nafter: [early]\n"
+                    + "open: [{do: Jack it up, undo: feet}]")
+            .procedure("deep", "at: axle\nbehind: [raise]", "Deep", "one");
+    String what = outOfReach(shop.job("floor", "early at front", "deep at front")).what();
+    assertTrue(what.startsWith("\"Look below\" is done with the vehicle on stands, and "), what);
   }
 }

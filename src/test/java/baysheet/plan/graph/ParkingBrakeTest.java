@@ -126,11 +126,12 @@ class ParkingBrakeTest {
         .count();
   }
 
-  /** On the blocks the brake holds the vehicle; where it is on since the start, it is not pulled. */
+  /**
+   * On the blocks the brake holds the vehicle; where it is on since the start, it is not pulled.
+   */
   @Test
   void theBrakeIsAppliedOnceBeforeTheVehicleGoesOntoItsBlocks() {
-    SmallShop shop =
-        SHOP.procedure("bush", "at: wheel\nbehind: [roller-off]", "Bush", "deep-bolt");
+    SmallShop shop = SHOP.procedure("bush", "at: wheel\nbehind: [roller-off]", "Bush", "deep-bolt");
     assertEquals(1, applied(shop.job("hoist", "bush at front-left")));
     assertEquals(1, applied(shop.job("hoist", "bush at rear-left")));
     assertEquals(1, applied(shop.job("floor", "bush at front-left")));
