@@ -139,4 +139,19 @@ class ParkingBrakeTest {
     shop.job("hoist", "bush at rear-left")
         .assertInOrder("Refit the vehicle", "From outside the vehicle, apply the parking brake");
   }
+
+  /** A step that ends something else does not hold the vehicle. */
+  @Test
+  void whatEndsAnotherStateDoesNotApplyTheBrake() {
+    SmallShop shop =
+        SHOP.procedure(
+                "lidded",
+                "at: vehicle\nbehind: [raise]\nopen:\n"
+                    + "  - {do: Prop the lid, disturb: lid, moment: before-lifting}\n"
+                    + "  - {do: Drop the lid, ends: lid, moment: before-lifting}\n"
+                    + "  - {do: Two off, undo: two}")
+            .job("hoist", "lidded at vehicle");
+    assertEquals(1, applied(shop));
+    assertEquals(0, shop.at("Apply the parking brake"));
+  }
 }
