@@ -54,7 +54,11 @@ public final class HeightRule {
       Resolved resolved, StepGraph graph, int node, HeightSchedule schedule) {
     PlannedStep step = graph.drafts().get(node);
     Set<Height> at = graph.heights().steps().get(node).at();
-    boolean jack = resolved.bay().equipment() == Bay.Equipment.JACK;
+    boolean raised = graph.heights().bay().size() > 1;
+    // On a jack no wheels are just clear, whatever raises the vehicle.
+    boolean jack =
+        resolved.bay().equipment() == Bay.Equipment.JACK
+            && (raised || step.heights().equals(Set.of(Height.WHEELS_CLEAR)));
     Set<ItemAt> jacked = graph.heights().jacked();
     // A jack bars every height, a wheel only the ground.
     Optional<ItemAt> barring =
@@ -66,7 +70,7 @@ public final class HeightRule {
     String why;
     if (!schedule.isProven()) {
       why = Sentences.ORDERS_NOT_COMPARED;
-    } else if (at.isEmpty() || graph.heights().bay().size() == 1) {
+    } else if (at.isEmpty() || !raised) {
       why = jack ? Sentences.NO_SUCH_HEIGHT : Sentences.NOT_RAISED;
     } else {
       why =
