@@ -306,6 +306,10 @@ public record PlannedStep(
     return with(touched.without(item), demands, more(remark));
   }
 
+  PlannedStep slackening(ItemAt item) {
+    return with(touched.slackening(item), demands, remarks);
+  }
+
   /** The same step for certain heights of the vehicle. */
   PlannedStep at(Collection<Height> certain) {
     Set<Height> only = Set.copyOf(certain);

@@ -158,11 +158,18 @@ final class StepChains {
     return step.moment().filter(moment -> moment == Moment.BEFORE_LIFTING).isPresent();
   }
 
-  /** What is undone before lifting is so for every task; the first that says it does it. */
+  /**
+   * What is undone before lifting is so for every task; the first that says it does it. What is
+   * only slackened then, and taken off by other work, is off only there.
+   */
   private void early(PlannedStep step) {
     PlannedStep rest = step;
     for (ItemAt item : step.undo()) {
-      rest = undoes.containsKey(item) ? rest.without(item, elsewhere(item, true)) : rest;
+      if (step.slacken().contains(item) && !owners.undoes(item, step.task())) {
+        rest = rest.slackening(item);
+      } else if (undoes.containsKey(item)) {
+        rest = rest.without(item, elsewhere(item, true));
+      }
     }
     if (!drops(step, rest)) {
       early.add(add(rest));

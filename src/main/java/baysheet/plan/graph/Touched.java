@@ -3,6 +3,7 @@ package baysheet.plan.graph;
 import baysheet.resolve.BoundStep;
 import baysheet.resolve.ItemAt;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * What a step does to the vehicle.
@@ -50,6 +51,12 @@ public record Touched(
         tighten,
         circuits,
         apply);
+  }
+
+  /** The same with an item slackened that other work takes off, as its own later step would. */
+  Touched slackening(ItemAt item) {
+    List<ItemAt> touched = Stream.concat(disturb.stream(), Stream.of(item)).toList();
+    return new Touched(less(undo, item), slacken, doUp, touched, ends, tighten, circuits, apply);
   }
 
   private static List<ItemAt> less(List<ItemAt> items, ItemAt item) {
