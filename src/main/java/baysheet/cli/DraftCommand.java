@@ -188,7 +188,8 @@ final class DraftCommand extends Command {
         .orElseThrow(
             () ->
                 wrong("the command draft needs a BOOK")
-                    .expecting("the name of a spec book, or --job with a job"));
+                    .expecting(
+                        "the name of a spec book, or --job with the number or the file of a job"));
   }
 
   private void draft(Path file, Optional<Job> job, ShopFolder folder, Problems problems) {

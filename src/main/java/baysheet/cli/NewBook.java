@@ -39,13 +39,13 @@ final class NewBook {
     if (procedures.stream().anyMatch(NewBook::opensCircuit)) {
       lines.add("# fluids: {engine-oil: {capacity: 4.2 L, grade: 5W-30}}");
     }
-    lines.add("# checked: {by: initials, on: 2026-01-31}    # against the source");
+    lines.add("# checked: {by: initials, on: 2026-01-31}    # who compared it with the source");
     return """
     # Type over each unknown. Count and head must be known; the sheet asks for the rest. If the vehicle has none of a
-    # fastener, delete its lines and list it in their place: absent: [disc-screw].
+    # fastener, delete its lines and write there, for example, absent: [disc-screw].
     vehicle: BOOK
     name: NAME    # what the sheet prints
-    source: not stated yet    # of the figures; printed on every sheet
+    source: not stated yet    # where the figures come from; printed on every sheet
     # Remove the # from what you know, and change the example.
     LINES
     TRAITS
