@@ -91,6 +91,21 @@ public record SmallShop(ShopTexts texts) {
     return new SmallShop(texts.with(path, text));
   }
 
+  /** With a procedure that raises an axle with a jack and lets it down. */
+  public SmallShop jacked() {
+    return procedure(
+        "jacked",
+        """
+        at: axle
+        serves: raise
+        needs: jack
+        open:
+          - {do: Jack it up, undo: feet}
+        close:
+          - {do: Let it down, do-up: feet}
+        """);
+  }
+
   /** One more procedure, whose opening is one step that takes some items off. */
   public SmallShop procedure(String name, String head, String opening, String... undo) {
     return procedure(name, head + "\nopen: [{do: %s, undo: %s}]".formatted(opening, List.of(undo)));

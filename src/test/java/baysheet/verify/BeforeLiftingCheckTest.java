@@ -22,17 +22,7 @@ class BeforeLiftingCheckTest {
                 level: {when: {kind: support}, check: Is it level, moment: on-the-ground, source: us}
                 looked: {when: {undo: one}, check: Look at it, moment: on-the-ground, source: us}
               """)
-          .procedure(
-              "jacked",
-              """
-              at: axle
-              serves: raise
-              needs: jack
-              open:
-                - {do: Jack it up, undo: feet}
-              close:
-                - {do: Let it down, do-up: feet}
-              """)
+          .jacked()
           .procedure(
               "near",
               """

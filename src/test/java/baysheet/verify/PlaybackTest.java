@@ -30,17 +30,7 @@ class PlaybackTest {
               close:
                 - {do: Three on, do-up: three}
               """)
-          .procedure(
-              "jacked",
-              """
-              at: axle
-              serves: raise
-              needs: jack
-              open:
-                - {do: Jack it up, undo: feet}
-              close:
-                - {do: Let it down, do-up: feet}
-              """)
+          .jacked()
           .procedure("below", "at: vehicle\nbehind: [raise]", "Below", "three")
           .procedure("near", "at: wheel\nbehind: [raise]", "Near", "one")
           .procedure(

@@ -36,17 +36,7 @@ class PlayedStatesTest {
                 lit: {when: {undo: two}, check: Open it, moment: raised, step: {ends: valve}, source: us}
                 parked: {when: {undo: four}, check: Park it, moment: raised, step: {ends: motor}, source: us}
               """)
-          .procedure(
-              "jacked",
-              """
-              at: axle
-              serves: raise
-              needs: jack
-              open:
-                - {do: Jack it up, undo: feet}
-              close:
-                - {do: Let it down, do-up: feet}
-              """)
+          .jacked()
           .procedure(
               "work",
               """

@@ -23,17 +23,7 @@ class StepHeightsTest {
                 bled: {when: {undo: two}, check: Bleed it, moment: raised, step: {height: [working, wheels-clear]}, source: us}
                 seen: {when: {undo: three}, check: See it, moment: raised, step: {takes: 1 min}, source: us}
               """)
-          .procedure(
-              "jacked",
-              """
-              at: axle
-              serves: raise
-              needs: jack
-              open:
-                - {do: Jack it up, undo: feet}
-              close:
-                - {do: Let it down, do-up: feet}
-              """)
+          .jacked()
           .procedure("gated", "at: wheel\nbehind: [roller-off]", "Gated", "one")
           .procedure("bled", "at: wheel\nbehind: [roller-off]", "Bled", "two")
           .procedure("seen", "at: wheel\nbehind: [roller-off]", "Seen", "three")
