@@ -5,11 +5,12 @@ import baysheet.layout.MissingGlyph;
 import baysheet.layout.PageCheck;
 import baysheet.layout.PageFit;
 import baysheet.layout.TooWide;
+import baysheet.plan.stage.Division.TooLong;
 import baysheet.report.Problem;
 import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
 import baysheet.report.Source;
-import baysheet.sheet.Sheet;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
@@ -61,16 +62,12 @@ public record LayoutProblems(Source job) {
   /**
    * Why a job cannot be divided among pages.
    *
-   * @param tooLong steps that fit on no page; none where it would take too many sheets
+   * @param tooLong what fits on no page; none where it would take too many sheets
    */
-  void undivided(Optional<Sheet.Stretch> tooLong, Problems problems) {
+  void undivided(Optional<TooLong> tooLong, Problems problems) {
     String what =
         tooLong
-            .map(
-                steps ->
-                    ("steps %s to %s do not fit one page, even at the smallest text size, and the"
-                            + " work cannot rest between them")
-                        .formatted(steps.first(), steps.last()))
+            .map(LayoutProblems::doesNotFit)
             .orElse("the job takes more than " + Job.MOST_STAGES + " sheets");
     problems.add(
         Problem.of(ProblemCode.PAGE_OVERRUN, job.whole(), what)
@@ -78,6 +75,17 @@ public record LayoutProblems(Source job) {
                 tooLong.isPresent()
                     ? "shorter sentences in their procedures, or less work in this job"
                     : "several job files with less work each"));
+  }
+
+  private static String doesNotFit(TooLong part) {
+    List<String> what = new ArrayList<>();
+    part.steps().ifPresent(it -> what.add("steps " + it.first() + " to " + it.last()));
+    if (part.checks()) {
+      what.add("the checks at the end");
+    }
+    return String.join(" and ", what)
+        + " do not fit one page, even at the smallest text size, and the work cannot rest between"
+        + " them";
   }
 
   private Problem tooTall(PageFit.Overrun overrun) {

@@ -34,7 +34,7 @@ public final class SummaryLine {
         made.sheet().name(),
         "bay " + heading.bay().name(),
         Language.of(heading).title(heading),
-        made.sheet().steps().size() + " steps",
+        made.sheet().steps().isEmpty() ? "only checks" : made.sheet().steps().size() + " steps",
         points(made) + " pt",
         dropped(made));
   }

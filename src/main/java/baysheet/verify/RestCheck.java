@@ -37,6 +37,9 @@ final class RestCheck {
     List<String> why = new ArrayList<>();
     SheetStep before = whole.steps().get(after - 1);
     boolean onBlocks = isOnBlocks(whole, after);
+    if (after == whole.steps().size()) {
+      return isFinished(before) && !onBlocks ? List.of() : List.of("the work is not finished");
+    }
     if (before.height() == Height.GROUND && !onBlocks && !loose.isEmpty()) {
       why.add("the vehicle stands on its wheels, and these are not tight: " + loose);
     }
@@ -66,6 +69,13 @@ final class RestCheck {
     }
     dangling().ifPresent(it -> why.add("nothing holds " + it));
     return why;
+  }
+
+  /** Whether the vehicle stands on its wheels, every fastener tight, and does not move yet. */
+  private boolean isFinished(SheetStep last) {
+    return loose.isEmpty()
+        && last.height() == Height.GROUND
+        && last.moment().compareTo(Moment.ON_THE_GROUND) <= 0;
   }
 
   /** Between two checks that are steps, or around a bleed screw that a procedure opens in place. */

@@ -27,7 +27,9 @@ final class StageCautionCheck {
     this.whole = whole;
     this.stage = stage;
     this.resolved = resolved;
-    this.first = stage.steps().get(0).n();
+    // Without steps a stage stands behind the last one.
+    this.first =
+        stage.steps().stream().mapToInt(SheetStep::n).min().orElse(whole.steps().size() + 1);
     stage.steps().forEach(step -> own.put(step.n(), step));
     this.brought = new TriggerIndex(new SheetIndex(stage), resolved);
   }
@@ -116,7 +118,7 @@ final class StageCautionCheck {
   }
 
   private boolean isRaised() {
-    return stage.steps().get(0).moment() == Moment.RAISED
+    return own.containsKey(first) && own.get(first).moment() == Moment.RAISED
         || StageStateCheck.isUp(whole, first, resolved);
   }
 

@@ -88,6 +88,11 @@ public final class StageVerifier {
         .equals(whole.steps().stream().map(StageVerifier::bare).toList())) {
       faults.add("the steps of the stages are not those of the job");
     }
+    for (Sheet stage : stages.subList(0, Math.max(0, stages.size() - 1))) {
+      if (stage.steps().isEmpty()) {
+        faults.add("a stage without steps is not the last");
+      }
+    }
   }
 
   /** A step without what may stand above it anew at the beginning of a stage. */
@@ -218,7 +223,8 @@ public final class StageVerifier {
             .filter(step -> step.procedure().equals(check.name()))
             .filter(step -> step.phase() == Sheet.Phase.OPEN || step.phase() == Sheet.Phase.WORK)
             .allMatch(step -> stageOf(step.n()) <= n);
-    return brought && worked && (own.stream().anyMatch(StageVerifier::isUp) || n == stages.size());
+    boolean last = n == stageOf(whole.steps().size());
+    return brought && worked && (last || own.stream().anyMatch(StageVerifier::isUp));
   }
 
   /**
@@ -234,9 +240,10 @@ public final class StageVerifier {
             .max()
             .orElse(0);
     if (brought == 0) {
-      return whole.steps().stream()
-          .filter(StageVerifier::isUp)
-          .allMatch(step -> step.n() >= own.get(0).n());
+      return !own.isEmpty()
+          && whole.steps().stream()
+              .filter(StageVerifier::isUp)
+              .allMatch(step -> step.n() >= own.get(0).n());
     }
     int raisings = 0;
     for (int n = down; down > 0 && n < brought; n++) {
@@ -306,8 +313,8 @@ public final class StageVerifier {
 
   /** Where two sides are worked one after the other the sheet says so for its own steps. */
   private void sides(Sheet stage) {
-    int first = stage.steps().get(0).n();
-    int last = first + stage.steps().size() - 1;
+    int last = stage.steps().stream().mapToInt(SheetStep::n).max().orElse(0);
+    int first = last - stage.steps().size() + 1;
     List<Sheet.Stretch> expected =
         whole.sections().stream()
             .flatMap(section -> section.oneSideFirst().stream())

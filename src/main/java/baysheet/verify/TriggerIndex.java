@@ -125,9 +125,23 @@ final class TriggerIndex {
     if (!used.isEmpty()) {
       names.add(Condition.USES, used);
       names.add(Condition.AT, places(step));
+      names.add(Condition.AT, axles(step.source()));
       names.impact.add(false);
     }
     return names;
+  }
+
+  /** The ends of the vehicle at which the planner chocks or blocks wheels. */
+  private static List<String> axles(StepSource source) {
+    Optional<Place> where = Optional.empty();
+    if (source instanceof StepSource.Chocks chocks) {
+      where = Optional.of(chocks.where());
+    } else if (source instanceof StepSource.Blocks blocks) {
+      where = Optional.of(blocks.where());
+    }
+    return where
+        .map(it -> it == Place.VEHICLE ? List.of("front", "rear") : List.of(it.word()))
+        .orElse(List.of());
   }
 
   private Names names(Sheet.SheetStep step) {

@@ -38,7 +38,7 @@ public record HeadText(
   /**
    * Where the work is done, by whom, and how long it takes.
    *
-   * @param time from–to with the likely time
+   * @param time from–to with the likely time; "" where no step is left
    * @param saved what sharing saves, or nothing
    */
   public record WorkText(

@@ -163,7 +163,7 @@ public record SheetText(
    * A numbered line of the sequence.
    *
    * @param place where, if neither its heading nor its boxes say so
-   * @param ticks a box for each place
+   * @param ticks a box for each place; none where it is a heading of checks
    * @param above the cautions that stand directly above it
    * @param letters letters of further cautions, {@code A, C}
    * @param entries what is written in here, each with a line at each place

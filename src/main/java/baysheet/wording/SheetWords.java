@@ -195,8 +195,11 @@ final class SheetWords {
     return figures.map(language::text).anyMatch(text -> text.matches("(.* )?maker\\b.*"));
   }
 
-  /** {@code 70 to 150 min, likely 95 min}, and the steps that it leaves out. */
+  /** {@code 70 to 150 min, likely 95 min}, and the steps that it leaves out; "" without steps. */
   private String time() {
+    if (sheet.steps().isEmpty()) {
+      return "";
+    }
     TimeNeeded time = sheet.time();
     String range =
         time.low() == time.high()

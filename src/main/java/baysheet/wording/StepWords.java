@@ -51,7 +51,9 @@ final class StepWords {
         String.valueOf(step.n()),
         place(step, section),
         Phrases.sentence(sentences.text(step.source())),
-        PlaceWords.boxes("tick." + step.n(), "step " + step.n() + " done", step.places()),
+        step.source() instanceof StepSource.Checkpoint
+            ? List.of()
+            : PlaceWords.boxes("tick." + step.n(), "step " + step.n() + " done", step.places()),
         cautions.of(step.letters().above()),
         letters(step),
         sentences.detailTexts(step, good.filter(it -> torques)),

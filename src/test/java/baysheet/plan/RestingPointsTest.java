@@ -129,7 +129,7 @@ class RestingPointsTest {
             .job("floor", "roller-off at front-left");
     Divided divided = divided(moving, 1, 3);
     assertEquals(List.of(), divided.stages());
-    Sheet.Stretch steps = divided.tooLong().orElseThrow();
+    Sheet.Stretch steps = divided.tooLong().orElseThrow().steps().orElseThrow();
     assertTrue(steps.last() - steps.first() >= 3, steps.toString());
   }
 

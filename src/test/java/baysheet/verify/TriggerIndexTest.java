@@ -245,6 +245,21 @@ class TriggerIndexTest {
     assertFoundAmongBlocks("floor", "{uses: wheel chocks, at: vehicle}", "chocks/set/.*");
   }
 
+  /** What the planner sets stands at the axle of its wheels, and at both where it is at all. */
+  @Test
+  void chocksAndBlocksAreAtTheAxleWhoseWheelsTheyHold() {
+    assertFoundAmongBlocks(
+        "floor", "{uses: wheel chocks, at: front}", "chocks/set/(.*/)?(front|vehicle)");
+    assertFoundAmongBlocks(
+        "floor", "{uses: wheel chocks, at: rear}", "chocks/set/(.*/)?(rear|vehicle)");
+    assertFoundAmongBlocks(
+        "floor",
+        "{uses: solid wheel blocks, at: front}",
+        "blocks/(put-under|lower-axle-onto).*/front");
+    assertFoundAmongBlocks("hoist", "{uses: solid wheel blocks, at: rear}", "blocks/put-under");
+    assertFoundAmongBlocks("hoist", "{uses: wheel chocks, at: rear}", "chocks/set/.*vehicle");
+  }
+
   @Test
   void blocksAreUsedWhereTheyGoUnderWheels() {
     assertFoundAmongBlocks(

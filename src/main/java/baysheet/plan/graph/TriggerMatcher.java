@@ -11,6 +11,7 @@ import baysheet.resolve.ItemAt;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.TaskId;
 import baysheet.sheet.Statement;
+import baysheet.sheet.StepSource;
 import java.util.BitSet;
 import java.util.Collection;
 import java.util.Collections;
@@ -27,6 +28,8 @@ import java.util.Set;
  * touch and with what: of some hundred triggers most ask for names that a job has nowhere.
  */
 public final class TriggerMatcher {
+  private static final List<Place> AXLES = List.of(Place.FRONT, Place.REAR);
+
   private final Resolved resolved;
   private final Set<String> traits;
   private final Set<String> states = new HashSet<>();
@@ -69,7 +72,8 @@ public final class TriggerMatcher {
         work.set(i);
         withoutImpact.set(i);
         uses(i, step);
-        places(i, lines.get(i));
+        places(i, lines.get(i).places());
+        places(i, setAt(step.source()));
       }
     }
   }
@@ -129,7 +133,7 @@ public final class TriggerMatcher {
       }
     }
     procedure(line, laid);
-    places(line, laid);
+    places(line, laid.places());
   }
 
   private void uses(int line, PlannedStep step) {
@@ -154,10 +158,20 @@ public final class TriggerMatcher {
   }
 
   /** A wheel counts for its axle and its side too, and everything for the vehicle. */
-  private void places(int line, PlacedStep laid) {
-    for (Place place : laid.places()) {
+  private void places(int line, List<Place> places) {
+    for (Place place : places) {
       place.outward().forEach(whole -> add(Condition.AT, whole.word(), line));
     }
+  }
+
+  /** Where chocks and blocks go whose step is at the vehicle; round all wheels it is both axles. */
+  private static List<Place> setAt(StepSource source) {
+    if (source instanceof StepSource.Chocks chocks) {
+      return chocks.where() == Place.VEHICLE ? AXLES : List.of(chocks.where());
+    } else if (source instanceof StepSource.Blocks blocks) {
+      return blocks.where() == Place.VEHICLE ? AXLES : List.of(blocks.where());
+    }
+    return List.of();
   }
 
   private void tool(String name, int line) {

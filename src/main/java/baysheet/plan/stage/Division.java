@@ -46,7 +46,7 @@ public final class Division {
   private Division(StageSheets sheets, Fit fit) {
     this.sheets = sheets;
     this.fit = fit;
-    this.end = sheets.whole().steps().size();
+    this.end = sheets.end();
   }
 
   /** How large the letters of a sheet can be. */
@@ -66,15 +66,23 @@ public final class Division {
    * What came of dividing a job.
    *
    * @param stages their sheets in order; none where there is no division
-   * @param tooLong steps that nothing divides and that fit on no page; none as well where it would
-   *     take too many sheets
+   * @param tooLong what nothing divides and fits on no page; none as well where it would take too
+   *     many sheets
    * @param asked of how many sheets it was asked whether they fit
    */
-  public record Divided(List<Sheet> stages, Optional<Sheet.Stretch> tooLong, int asked) {
+  public record Divided(List<Sheet> stages, Optional<TooLong> tooLong, int asked) {
     public Divided {
       stages = List.copyOf(stages);
     }
   }
+
+  /**
+   * What fits on no page.
+   *
+   * @param steps none where it is checks alone
+   * @param checks whether the checks that are due when every step is done belong to it
+   */
+  public record TooLong(Optional<Sheet.Stretch> steps, boolean checks) {}
 
   /**
    * Divides a job.
@@ -87,9 +95,11 @@ public final class Division {
 
   private Divided run(int least) {
     List<Point> all = sheets.restingPoints();
-    for (int wanted = Math.min(least, all.size() + 1); wanted >= 1; wanted--) {
-      for (Kind worst : EnumSet.complementOf(EnumSet.of(Kind.WHOLE))) {
-        List<Point> points = all.stream().filter(it -> it.kind().compareTo(worst) <= 0).toList();
+    List<Point> amongSteps = all.stream().filter(it -> it.kind() != Kind.ONLY_CHECKS).toList();
+    for (int wanted = Math.min(least, amongSteps.size() + 1); wanted >= 1; wanted--) {
+      for (Kind worst : EnumSet.range(Kind.SIDES, Kind.LOW)) {
+        List<Point> points =
+            amongSteps.stream().filter(it -> it.kind().compareTo(worst) <= 0).toList();
         for (boolean shortOnes : worst == Kind.SIDES ? List.of(false) : List.of(false, true)) {
           Optional<List<Sheet>> found = new Search(points, shortOnes).run(wanted);
           if (found.isPresent()) {
@@ -98,7 +108,11 @@ public final class Division {
         }
       }
     }
-    return new Divided(List.of(), new Search(all, true).tooLong(), asked);
+    Optional<List<Sheet>> found =
+        all.equals(amongSteps) ? Optional.empty() : new Search(all, true).run(1);
+    return found
+        .map(this::proved)
+        .orElseGet(() -> new Divided(List.of(), new Search(all, true).tooLong(), asked));
   }
 
   private Divided proved(List<Sheet> stages) {
@@ -157,22 +171,26 @@ public final class Division {
       this.shortOnes = shortOnes;
       bounds.add(new Point(0, Kind.WHOLE, 0, true));
       bounds.addAll(points);
-      bounds.add(new Point(end, Kind.WHOLE, 0, true));
+      bounds.add(new Point(sheets.whole().steps().size(), Kind.WHOLE, 0, true));
     }
 
     private int last() {
       return bounds.size() - 1;
     }
 
+    /** Where a bound lies; the last one behind the checks at the end, which have no length. */
+    private int boundary(int bound) {
+      return bound == last() ? end : bounds.get(bound).after();
+    }
+
     @Override
     public boolean fits(int from, int to, Room room) {
-      return Division.this.fits(bounds.get(from).after(), bounds.get(to).after(), room);
+      return Division.this.fits(boundary(from), boundary(to), room);
     }
 
     @Override
     public boolean isKnownUnfit(int from, int to, Room room) {
-      return known(bounds.get(from).after(), bounds.get(to).after(), room)
-          .equals(Optional.of(false));
+      return known(boundary(from), boundary(to), room).equals(Optional.of(false));
     }
 
     /** The farthest boundary to which a stage from here fits; itself where there is none. */
@@ -189,15 +207,19 @@ public final class Division {
       return low;
     }
 
-    /** The first steps between two points that fit on no page. */
-    Optional<Sheet.Stretch> tooLong() {
+    /** The first stretch between two points that fits on no page. */
+    Optional<TooLong> tooLong() {
       int at = 0;
       while (at < last() && reach(at) > at) {
         at = reach(at);
       }
-      return at == last()
-          ? Optional.empty()
-          : Optional.of(new Sheet.Stretch(bounds.get(at).after() + 1, bounds.get(at + 1).after()));
+      if (at == last()) {
+        return Optional.empty();
+      }
+      Sheet.Stretch steps =
+          new Sheet.Stretch(bounds.get(at).after() + 1, bounds.get(at + 1).after());
+      return Optional.of(
+          new TooLong(Optional.of(steps).filter(it -> it.first() <= it.last()), at + 1 == last()));
     }
 
     Optional<List<Sheet>> run(int least) {
@@ -214,9 +236,9 @@ public final class Division {
         if (unfit == made.size()) {
           return Optional.of(made);
         }
-        Point from = bounds.get(cuts.get().get(unfit));
-        Point to = bounds.get(cuts.get().get(unfit + 1));
-        answers.addFirst(new Answer(from.after(), to.after(), Room.LEAST, false));
+        int from = boundary(cuts.get().get(unfit));
+        int to = boundary(cuts.get().get(unfit + 1));
+        answers.addFirst(new Answer(from, to, Room.LEAST, false));
       }
       return Optional.empty();
     }
@@ -225,10 +247,9 @@ public final class Division {
       int of = cuts.size() - 1;
       List<Sheet> made = new ArrayList<>();
       IntUnaryOperator sheetOf =
-          step -> (int) cuts.stream().filter(cut -> bounds.get(cut).after() <= step).count();
+          step -> (int) cuts.stream().filter(cut -> boundary(cut) <= step).count();
       for (int n = 1; n <= of && of > 1; n++) {
-        int from = bounds.get(cuts.get(n - 1)).after();
-        made.add(sheets.sheet(from, bounds.get(cuts.get(n)).after(), n, of, sheetOf));
+        made.add(sheets.sheet(boundary(cuts.get(n - 1)), boundary(cuts.get(n)), n, of, sheetOf));
       }
       return of == 1 ? List.of(sheets.whole()) : made;
     }

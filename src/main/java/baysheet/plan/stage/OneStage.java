@@ -36,6 +36,10 @@ final class OneStage {
   private final StageSheets job;
   private final int from;
   private final int to;
+
+  /** The boundary behind its last step. */
+  private final int lastStep;
+
   private final List<PlacedStep> own;
   private final List<Selected> rows = new ArrayList<>();
 
@@ -49,12 +53,17 @@ final class OneStage {
     this.job = job;
     this.from = from;
     this.to = to;
-    this.own = job.lines.subList(from, to);
+    this.lastStep = Math.min(to, job.lines.size());
+    this.own = job.lines.subList(from, lastStep);
     job.torque.forEach(this::row);
     for (int i = 0; i < job.whole.checks().size(); i++) {
       check(i);
     }
-    this.cautions = new StageCautions(job, from, to).all();
+    this.cautions = new StageCautions(job, from, lastStep).all();
+  }
+
+  private boolean isLast() {
+    return to == job.end();
   }
 
   private boolean isOwn(int line) {
@@ -114,7 +123,7 @@ final class OneStage {
         table,
         new Sheet.Equipment(
             Headings.wrenches(job.resolved, table),
-            job.sockets.between(from, to),
+            job.sockets.between(from, lastStep),
             layOut.tools(rows, due),
             parts(layOut),
             layOut.consumables(union(table, installed), job.filled)),
@@ -183,7 +192,7 @@ final class OneStage {
   private List<Support> support() {
     Set<String> raised = new HashSet<>();
     job.progress()
-        .subList(from, to + 1)
+        .subList(from, lastStep + 1)
         .forEach(at -> at.raised().forEach(place -> raised.add(place.word())));
     List<Support> these =
         job.whole.safety().support().stream().filter(one -> raised.contains(one.raised())).toList();
@@ -219,7 +228,7 @@ final class OneStage {
 
   private Optional<Sheet.Stretch> clipped(Sheet.Stretch sides) {
     int first = Math.max(sides.first(), from + 1);
-    int last = Math.min(sides.last(), to);
+    int last = Math.min(sides.last(), lastStep);
     return last > first ? Optional.of(new Sheet.Stretch(first, last)) : Optional.empty();
   }
 
@@ -235,15 +244,14 @@ final class OneStage {
 
   private Stage stage(int n, int of, List<TorqueLine> table, IntUnaryOperator sheetOf) {
     VehicleStates states = new VehicleStates(job.resolved, job.whole, job.progress());
-    boolean isLast = to == job.lines.size();
     return new Stage(
         n,
         of,
         from == 0 ? Optional.empty() : Optional.of(states.at(from)),
-        isLast ? Optional.empty() : Optional.of(states.at(to)),
+        isLast() ? Optional.empty() : Optional.of(states.at(to)),
         elsewhere(table),
         sheets(table, sheetOf),
-        isLast
+        isLast()
             ? job.whole.checks().stream()
                 .flatMap(check -> check.releasedBy().stream())
                 .distinct()
@@ -271,7 +279,7 @@ final class OneStage {
    */
   private List<TorqueLine> elsewhere(List<TorqueLine> table) {
     Set<Integer> named = new HashSet<>();
-    for (SheetStep step : job.whole.steps().subList(from, to)) {
+    for (SheetStep step : job.whole.steps().subList(from, lastStep)) {
       named.addAll(step.torque());
       for (Detail detail : step.details()) {
         if (detail instanceof Detail.Removed removed) {
@@ -281,7 +289,7 @@ final class OneStage {
         }
       }
     }
-    if (to == job.lines.size()) {
+    if (isLast()) {
       job.whole.torque().stream()
           .filter(line -> line.visits().recheck().isPresent())
           .forEach(line -> named.add(line.n()));

@@ -63,7 +63,11 @@ final class RestingPoints {
     /**
      * The wheels are just clear, lower than any lock: for the break it goes onto the next locks.
      */
-    LOW
+    LOW,
+    /**
+     * Every step is done, and checks that are no steps are left: they have a sheet of their own.
+     */
+    ONLY_CHECKS
   }
 
   private RestingPoints(
@@ -80,7 +84,7 @@ final class RestingPoints {
       Resolved resolved, List<PlacedStep> lines, List<Snapshot> progress, Sheet sheet) {
     RestingPoints points = new RestingPoints(resolved, lines, progress, sheet);
     List<Point> found = new ArrayList<>();
-    for (int after = 1; after < lines.size() && !points.isDown(after - 1); after++) {
+    for (int after = 1; after <= lines.size() && !points.isDown(after - 1); after++) {
       Optional<Kind> kind = points.kind(after);
       if (kind.isPresent()) {
         Snapshot state = progress.get(after);
@@ -97,6 +101,11 @@ final class RestingPoints {
 
   private Optional<Kind> kind(int after) {
     Snapshot state = progress.get(after);
+    if (after == lines.size()) {
+      boolean whole = state.off().isEmpty() && state.loose().isEmpty();
+      boolean down = state.height() == Height.GROUND && state.raised().isEmpty();
+      return Optional.of(Kind.ONLY_CHECKS).filter(any -> whole && down && !state.onBlocks());
+    }
     boolean waiting = !state.loose().isEmpty();
     // On its wheels it could be driven.
     boolean couldGo = waiting && state.height() == Height.GROUND && !state.onBlocks();

@@ -26,7 +26,8 @@ import java.util.function.IntUnaryOperator;
 
 /**
  * The sheets of a job's stages, each of some steps that follow one another. Steps are counted here
- * as boundaries: a stage from 0 to 12 has the steps 1 to 12.
+ * as boundaries: a stage from 0 to 12 has the steps 1 to 12. The checks that are due when every
+ * step is done count as one more line behind the steps, so that they can be a stage of their own.
  */
 public final class StageSheets {
   final Resolved resolved;
@@ -80,16 +81,26 @@ public final class StageSheets {
     fittedParts();
   }
 
-  /** What no step leads to is due at the end: before the vehicle moves, on the road, later. */
+  /**
+   * What no step leads to is due at the end: before the vehicle moves, on the road, later. A check
+   * of the raised vehicle without a step is due with the last one.
+   */
   private void dueChecks() {
     DueChecks due = new DueChecks(whole.checks(), whole.steps());
     for (SheetStep step : whole.steps()) {
       due.at(step).forEach(check -> dueAt.put(check, step.n() - 1));
     }
     for (int check : due.later()) {
-      boolean early = whole.checks().get(check).moment() == Moment.BEFORE_LIFTING;
-      dueAt.put(check, early ? 0 : lines.size() - 1);
+      Moment moment = whole.checks().get(check).moment();
+      boolean last = moment.compareTo(Moment.ON_THE_GROUND) > 0;
+      dueAt.put(
+          check, moment == Moment.BEFORE_LIFTING ? 0 : last ? lines.size() : lines.size() - 1);
     }
+  }
+
+  /** The boundary behind everything. */
+  int end() {
+    return lines.size() + 1;
   }
 
   private void fittedParts() {
