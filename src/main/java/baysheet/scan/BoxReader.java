@@ -45,9 +45,6 @@ final class BoxReader {
   /** A box that is nearly solid was blotted out, or lies under a stain. */
   private static final double SOLID = 0.85;
 
-  /** Of 450 soiled pages the darkest smudge that looked like a stroke otherwise had 0.40. */
-  private static final double DARK = 0.5;
-
   /** How many others of the same pen make up for a shape that says little. */
   private static final int MANY = 8;
 
@@ -274,7 +271,7 @@ final class BoxReader {
     if (scanned.twoTone()) {
       return PenEvidence.SURE_ALONE;
     }
-    boolean dark = found.pieces().contrast(piece) >= DARK;
+    boolean dark = found.pieces().contrast(piece) >= Piece.DARK;
     return dark ? PenEvidence.NOT_AGAINST : PenEvidence.NOT_AGAINST_PALE;
   }
 

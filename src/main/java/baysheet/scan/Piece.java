@@ -28,6 +28,9 @@ final class Piece {
   /** How much darker than the paper: ink 0.4 and more, coffee and folds up to 0.37. */
   private static final double LEAST_CONTRAST = 0.4;
 
+  /** Of 450 soiled pages the darkest smudge that looked like a stroke otherwise had 0.40. */
+  static final double DARK = 0.5;
+
   /** In mm: a coarse scan mixes a thinner stroke with the white beside it. */
   private static final double THIN = 0.6;
 
@@ -43,6 +46,9 @@ final class Piece {
 
   /** Of its own darkness, what a stroke's surroundings have at most: a smudge fades slowly. */
   private static final double SOFT = 0.4;
+
+  /** The same of ink less dark than DARK: 400 such strokes (training half) had 0.28 at most. */
+  private static final double SOFT_IF_PALE = 0.3;
 
   /** What the ring of a cup of 60 mm strays from its chord, by the square of the chord's length. */
   private static final double RING = 0.29 / 8 / 30;
@@ -141,8 +147,7 @@ final class Piece {
   }
 
   /**
-   * Whether it comes in over a side of the box and ends soon after: the end of a neighbour's
-   * stroke.
+   * Whether it comes in over a side of the box and soon ends: the end of a neighbour's stroke.
    *
    * @param most how far such an end reaches, in pixels
    * @param level whether only ends from the left and the right are meant, for words stand on a line
@@ -202,19 +207,15 @@ final class Piece {
   /**
    * What the shape says for a pen and against a smudge, as the logarithm of the odds. Strokes are
    * long for their width, leave their hull white, have smooth edges and go from side to side of
-   * their box. The weights are a logistic regression over the ticks of 200 pages and 3,000 smudges
-   * of the training half, in black and white; rounded.
+   * their box. Weights: a logistic regression over the ticks of 200 black-and-white pages and 3,000
+   * smudges of the training half, rounded.
    */
   double evidence(BlankPage.Area box) {
     return 5.5 * Math.log(slender())
         - 6 * outline.solidity(inside)
-        - 30 * raggedness()
+        - 30 * outline.raggedness(aboutEdge)
         - 2 * width() / thickness()
         + (spans(box) ? 3.5 : 0);
-  }
-
-  private double raggedness() {
-    return outline.raggedness(aboutEdge);
   }
 
   int inside() {
@@ -225,11 +226,6 @@ final class Piece {
   void beside(int shade) {
     besideShades += shade;
     besides++;
-  }
-
-  private boolean isSoft(int white) {
-    double fades = besides == 0 ? 0 : white - (double) besideShades / besides;
-    return fades > SOFT * contrast(white) * white;
   }
 
   /** How many pixels lie well inside the box. */
@@ -246,8 +242,11 @@ final class Piece {
 
   /** The same of a short piece. */
   boolean isOfAPen(int white) {
+    double fades = besides == 0 ? 0 : white - (double) besideShades / besides;
+    double most = contrast(white) < DARK ? SOFT_IF_PALE : SOFT;
+    boolean sharp = fades <= most * contrast(white) * white;
     return width() <= WIDEST
-        && (depth * THIRD <= DEEPEST && !isSoft(white) || isLong())
+        && (depth * THIRD <= DEEPEST && sharp || isLong())
         && contrast(white)
             >= (Math.max(thickness(), width()) <= THIN ? LEAST_THIN_CONTRAST : LEAST_CONTRAST);
   }
@@ -279,7 +278,7 @@ final class Piece {
 
   /** The same, of a torn edge that much less. */
   double smoothSlender() {
-    return slender() * Math.max(0, 1 - TORN * raggedness());
+    return slender() * Math.max(0, 1 - TORN * outline.raggedness(aboutEdge));
   }
 
   /** Whether it goes from a side of the region to the one across. */

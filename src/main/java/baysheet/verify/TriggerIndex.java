@@ -17,7 +17,6 @@ import baysheet.sheet.StepSource;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumMap;
-import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -30,11 +29,6 @@ import java.util.Set;
  * code with the planner.
  */
 final class TriggerIndex {
-  private static final Set<Condition> VEHICLE =
-      EnumSet.of(Condition.TRAIT, Condition.WITHOUT, Condition.STATE, Condition.BAY);
-  private static final Set<Condition> PROCEDURES =
-      EnumSet.of(Condition.PROCEDURE, Condition.SERVES);
-
   private final Resolved resolved;
   private final List<Done> done = new ArrayList<>();
 
@@ -90,7 +84,7 @@ final class TriggerIndex {
 
     boolean meet(Trigger trigger) {
       for (Condition condition : trigger.asked().keySet()) {
-        if (!VEHICLE.contains(condition)
+        if (!condition.isOfVehicle()
             && condition != Condition.WHERE_UNUSED
             && !meets(trigger.names(condition), there.getOrDefault(condition, Set.of()))) {
           return false;
@@ -106,7 +100,9 @@ final class TriggerIndex {
    */
   private Names ofPlanner(Sheet.SheetStep step) {
     List<String> used = new ArrayList<>();
+    List<String> at = new ArrayList<>(places(step));
     if (step.source() instanceof StepSource.Blocks blocks) {
+      at.addAll(ends(blocks.where()));
       switch (blocks.part()) {
         case PUT_UNDER, PUT_UNDER_AXLE, LOWER_AXLE_ONTO -> used.add("solid wheel blocks");
         case MEASURE -> used.addAll(uses(procedures.get(step.procedure()).needs().uses()));
@@ -116,6 +112,7 @@ final class TriggerIndex {
       }
     } else if (step.source() instanceof StepSource.Chocks chocks && chocks.set()) {
       used.add("wheel chocks");
+      at.addAll(ends(chocks.where()));
     } else if (step.source() instanceof StepSource.Check check) {
       Optional.ofNullable(resolved.catalogue().rules().get(check.rule()))
           .flatMap(rule -> rule.step())
@@ -124,24 +121,14 @@ final class TriggerIndex {
     Names names = Names.nothing();
     if (!used.isEmpty()) {
       names.add(Condition.USES, used);
-      names.add(Condition.AT, places(step));
-      names.add(Condition.AT, axles(step.source()));
+      names.add(Condition.AT, at);
       names.impact.add(false);
     }
     return names;
   }
 
-  /** The ends of the vehicle at which the planner chocks or blocks wheels. */
-  private static List<String> axles(StepSource source) {
-    Optional<Place> where = Optional.empty();
-    if (source instanceof StepSource.Chocks chocks) {
-      where = Optional.of(chocks.where());
-    } else if (source instanceof StepSource.Blocks blocks) {
-      where = Optional.of(blocks.where());
-    }
-    return where
-        .map(it -> it == Place.VEHICLE ? List.of("front", "rear") : List.of(it.word()))
-        .orElse(List.of());
+  private static List<String> ends(Place where) {
+    return where == Place.VEHICLE ? List.of("front", "rear") : List.of(where.word());
   }
 
   private Names names(Sheet.SheetStep step) {
@@ -276,14 +263,14 @@ final class TriggerIndex {
 
   /** A trigger that no single step can meet: by procedure alone, or by the vehicle alone. */
   private static boolean asksForWhole(Trigger trigger) {
-    return asksForNothingBut(trigger, EnumSet.noneOf(Condition.class));
+    return asksForNothingBut(trigger, Set.of());
   }
 
   /** Whether it asks for procedures and the vehicle alone, and for those conditions besides. */
   private static boolean asksForNothingBut(Trigger trigger, Set<Condition> besides) {
     for (Condition condition : trigger.asked().keySet()) {
-      if (!VEHICLE.contains(condition)
-          && !PROCEDURES.contains(condition)
+      if (!condition.isOfVehicle()
+          && !condition.isOfProcedure()
           && condition != Condition.WHERE_UNUSED
           && !besides.contains(condition)) {
         return false;
@@ -294,7 +281,7 @@ final class TriggerIndex {
 
   /** Whether procedures of the sheet meet a trigger by their names and by the tools they name. */
   private boolean wholly(Trigger trigger) {
-    if (!asksForNothingBut(trigger, EnumSet.of(Condition.USES))) {
+    if (!asksForNothingBut(trigger, Set.of(Condition.USES))) {
       return false;
     }
     for (Procedure one : procedures.values()) {
