@@ -10,7 +10,54 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
-/** Reads one page of a scan: which sheet it is, and which of its boxes hold ink. */
+/**
+ * Reads one page of a scan: which sheet it is, and which of its boxes hold ink. *
+ *
+ * <ol>
+ *   <li>{@code ScanFile} gives one page at a time as a {@code Grey} picture: the one picture of a
+ *       PDF page as it was scanned, anything else as drawn. A page that is too large or broken is
+ *       reported with its reason, and the others are read.
+ *   <li>{@code Streaks} removes lines of dust on the glass: they run through both margins of the
+ *       paper, where nothing is printed.
+ *   <li>{@code CodeFinder} looks for the code in the corners, then enlarged, then enlarged and
+ *       smoothed, then on the whole page; if a streak went through the code, on the picture as it
+ *       was scanned.
+ *   <li>{@code Registration} looks for the corner squares, from the nearest to the farthest; each
+ *       one found makes the next search narrower. Four give a homography, three an affine
+ *       projection. The code must lie within 1 mm of its place.
+ *   <li>{@code PageReader} sets the page straight, 8 pixels a millimetre. {@code BlankPage} draws
+ *       the issued sheet at the same scale. {@code Ink} is what is darker than its surroundings.
+ *   <li>{@code BoxReader} lays each box on its own print, removes the print and decides on the
+ *       pieces of ink that are left ({@code Strokes}, {@code Piece}).
+ * </ol>
+ *
+ * <p>An empty box must never be called marked. A box is marked if it contains a stroke that is
+ * long, thin, dark and sharp, and lies mainly inside the box. Any other ink is doubtful. The rules
+ * for what looks like a stroke:
+ *
+ * <table>
+ *   <caption>How ink is judged</caption>
+ *   <tr><th>ink<th>judged as
+ *   <tr><td>crosses the box from far outside on both sides<td>a streak, a fold, or the ring of a cup
+ *   <tr><td>hangs into the upper part of a box from above<td>the bottom of the tick in the box above
+ *   <tr><td>a neighbour's stroke, at most 0.43 of the edge in the box (training half)<td>an
+ *       overrun; a stroke through the box takes 0.55 of it
+ *   <tr><td>two short strokes that lean like the arms of a tick and meet near the lower border
+ *       <td>one tick ({@code Arms}); the long arm alone, if its middle is in the box and no other
+ *       box holds more than a little of it
+ *   <tr><td>pale, and fading into the paper<td>a smudge
+ *   <tr><td>black and white, where a smudge is as dark and as sharp as a stroke<td>a stroke only if
+ *       its shape says so ({@code Piece.evidence}) very clearly; less clearly, if three sure
+ *       strokes of the page have the same width and slant; still less clearly, if eight have
+ *   <tr><td>pale and straight, on a grey scan<td>a stroke only with three others like it
+ *   <tr><td>words in a thick pen, in black and white<td>writing, if many strokes have that width;
+ *       this does not apply to signatures
+ *   <tr><td>pale ink that broke into dots in black and white<td>looked at again with the dots
+ *       joined ({@code Ink.smooth}); every stroke then needs three others like it
+ *   <tr><td>a long pale or single line in a wide box that bends no more than the ring of a cup
+ *       <td>no writing
+ * </table>
+ */
 public final class PageReader {
   private final IssuedSheets sheets;
 

@@ -108,6 +108,7 @@ class PackageIT {
         "README.md",
         "docs/sheet.md",
         "docs/files.md",
+        "docs/procedures.md",
         "docs/day.md",
         "docs/ledger.md",
         "docs/record.md",
