@@ -41,7 +41,7 @@ final class ApplicabilityReader {
     ParseOutcome<List<String>> traits = traits(at < 0 ? text : text.substring(0, at));
     return at < 0
         ? traits.map(names -> new Applicability.Need(names, Optional.empty()))
-        : Figures.then(
+        : FigureReaders.then(
             traits,
             names ->
                 PlaceText.place(text.substring(at + AT.length()).strip())
@@ -52,7 +52,7 @@ final class ApplicabilityReader {
     ParseOutcome<List<String>> traits = ParseOutcome.ok(List.of());
     for (String name : text.split("\\s+or\\s+", -1)) {
       traits =
-          Figures.then(
+          FigureReaders.then(
               traits,
               before ->
                   ValueReaders.nameOf(name)

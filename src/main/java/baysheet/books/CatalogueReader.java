@@ -219,7 +219,9 @@ public final class CatalogueReader {
   }
 
   private static ParseOutcome<String> term(String text) {
-    return Glossary.TERM.matcher(text).matches() ? ParseOutcome.ok(text) : Sentences.notATerm(text);
+    return Glossary.TERM.matcher(text).matches()
+        ? ParseOutcome.ok(text)
+        : BookSentences.notATerm(text);
   }
 
   private static <T> Map<String, T> named(
@@ -272,7 +274,7 @@ public final class CatalogueReader {
   private static ParseOutcome<String> protection(String text) {
     return MANDATORY_SIGN.matcher(text).matches()
         ? ParseOutcome.ok(text)
-        : Sentences.notProtection(text);
+        : BookSentences.notProtection(text);
   }
 
   private static Optional<Words.Unnamed<Catalogue.Qualification>> qualification(MapReader map) {
@@ -284,8 +286,8 @@ public final class CatalogueReader {
   }
 
   private static Optional<Words.Unnamed<Catalogue.State>> state(MapReader map) {
-    Optional<Located<BigDecimal>> likely = map.required("likely", Figures.factor());
-    Optional<Located<BigDecimal>> possible = map.required("possible", Figures.factor());
+    Optional<Located<BigDecimal>> likely = map.required("likely", FigureReaders.factor());
+    Optional<Located<BigDecimal>> possible = map.required("possible", FigureReaders.factor());
     Optional<Located<String>> source = map.required("source", ValueReaders.text());
     return map.build(
         () ->

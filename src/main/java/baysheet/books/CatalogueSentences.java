@@ -31,19 +31,23 @@ final class CatalogueSentences {
 
   static Problem nearBuiltIn(String section, Scalar own, String near) {
     String what = "there is a built-in entry %s under %s, and this name is nearly the same";
-    return near(own.at(), what.formatted(Sentences.quoted(near), section), near);
+    return near(own.at(), what.formatted(BookSentences.quoted(near), section), near);
   }
 
   static Problem nearItem(Located<String> item, String near) {
     String what = "a spec book has a fastener %s, and nothing names %s";
     return near(
-        item.at(), what.formatted(Sentences.quoted(near), Sentences.quoted(item.value())), near);
+        item.at(),
+        what.formatted(BookSentences.quoted(near), BookSentences.quoted(item.value())),
+        near);
   }
 
   static Problem nearRole(Located<String> role, String near) {
     String what = "procedures ask for %s, and none asks for %s";
     return near(
-        role.at(), what.formatted(Sentences.quoted(near), Sentences.quoted(role.value())), near);
+        role.at(),
+        what.formatted(BookSentences.quoted(near), BookSentences.quoted(role.value())),
+        near);
   }
 
   static Problem weakerSignal(Catalogue.Caution own, Catalogue.Signal builtIn) {
@@ -64,7 +68,7 @@ final class CatalogueSentences {
     return Problem.of(
             ProblemCode.IN_TWO_FILES,
             again.at(),
-            Sentences.quoted(again.text())
+            BookSentences.quoted(again.text())
                 + " is listed under "
                 + section
                 + " in two files of the shop")
@@ -96,7 +100,7 @@ final class CatalogueSentences {
   }
 
   private static Problem weaker(Located<String> own, String sort, String what, String expected) {
-    String name = "the built-in " + sort + " " + Sentences.quoted(own.value()) + " ";
+    String name = "the built-in " + sort + " " + BookSentences.quoted(own.value()) + " ";
     String other = ", or a " + sort + " of another name in addition to the built-in one";
     return Problem.of(ProblemCode.WEAKER_ENTRY, own.at(), name + what).expecting(expected + other);
   }

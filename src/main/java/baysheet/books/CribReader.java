@@ -53,16 +53,17 @@ final class CribReader {
 
   private static Optional<Wrench> wrench(MapReader map) {
     Optional<Located<String>> name = map.required("name", Words.id());
-    Optional<Located<Drive>> drive = map.required("drive", Figures.drive());
+    Optional<Located<Drive>> drive = map.required("drive", FigureReaders.drive());
     Optional<Located<Quantity>> from =
-        map.required("from", Figures.quantity(QuantityKey.WRENCH_FROM));
-    Optional<Located<Quantity>> to = map.required("to", Figures.quantity(QuantityKey.WRENCH_TO));
+        map.required("from", FigureReaders.quantity(QuantityKey.WRENCH_FROM));
+    Optional<Located<Quantity>> to =
+        map.required("to", FigureReaders.quantity(QuantityKey.WRENCH_TO));
     Optional<Located<Quantity>> step =
-        map.required("step", Figures.quantity(QuantityKey.WRENCH_STEP));
+        map.required("step", FigureReaders.quantity(QuantityKey.WRENCH_STEP));
     Optional<Located<Quantity>> accuracy =
-        map.required("accuracy", Figures.quantity(QuantityKey.WRENCH_ACCURACY));
+        map.required("accuracy", FigureReaders.quantity(QuantityKey.WRENCH_ACCURACY));
     Optional<Located<Quantity>> length =
-        map.optional("length", Figures.quantity(QuantityKey.WRENCH_LENGTH));
+        map.optional("length", FigureReaders.quantity(QuantityKey.WRENCH_LENGTH));
     Optional<Located<LocalDate>> calibrated = map.required("calibrated", ValueReaders.date());
     return map.build(
             () ->
@@ -76,12 +77,14 @@ final class CribReader {
                     length.map(Located::value),
                     calibrated.get().value()))
         .flatMap(
-            read -> Figures.orReport(ProblemCode.BAD_WRENCH, read, name.get().at(), map.problems()))
+            read ->
+                FigureReaders.orReport(
+                    ProblemCode.BAD_WRENCH, read, name.get().at(), map.problems()))
         .map(Located::value);
   }
 
   private static Optional<Socket> socket(MapReader map) {
-    Located<Drive> drive = Words.needed(map, "drive", Figures.drive(), Drive.HALF);
+    Located<Drive> drive = Words.needed(map, "drive", FigureReaders.drive(), Drive.HALF);
     Optional<Sizes> sizes = sizes(map);
     Optional<Integer> points = points(map, sizes.map(Sizes::form));
     boolean impact = map.yesNo("impact", false);
@@ -102,7 +105,7 @@ final class CribReader {
     List<String> keys = Stream.of(Head.Form.values()).map(CribReader::key).toList();
     map.atMostOneOf(keys);
     if (keys.stream().noneMatch(map::has)) {
-      map.problems().add(Sentences.neitherOf("a socket", keys, map.start()));
+      map.problems().add(BookSentences.neitherOf("a socket", keys, map.start()));
     }
     List<Sizes> written =
         Stream.of(Head.Form.values()).flatMap(form -> sizes(map, form).stream()).toList();
@@ -111,12 +114,13 @@ final class CribReader {
 
   private static Optional<Sizes> sizes(MapReader map, Head.Form form) {
     ValueReader<List<String>> size =
-        ValueReaders.value(text -> Figures.outcome(ProblemCode.BAD_HEAD, Socket.sizes(form, text)));
+        ValueReaders.value(
+            text -> FigureReaders.outcome(ProblemCode.BAD_HEAD, Socket.sizes(form, text)));
     Optional<Located<List<Located<List<String>>>>> written =
         map.optional(key(form), ValueReaders.listOrOne(size));
     written
         .filter(list -> list.value().isEmpty())
-        .ifPresent(list -> map.problems().add(Sentences.empty(list.at(), "at least one size")));
+        .ifPresent(list -> map.problems().add(BookSentences.empty(list.at(), "at least one size")));
     return written.map(list -> new Sizes(form, flat(list.value())));
   }
 
@@ -136,7 +140,7 @@ final class CribReader {
     boolean twelve = form.equals(Optional.of(Head.Form.TWELVE_POINT));
     map.optional("points", POINTS)
         .filter(written -> form.isPresent() && !(twelve && written.value() == TWELVE))
-        .ifPresent(it -> map.problems().add(Sentences.pointsOutOfPlace(it.at())));
+        .ifPresent(it -> map.problems().add(BookSentences.pointsOutOfPlace(it.at())));
     return Optional.of(twelve ? TWELVE : SIX);
   }
 
@@ -144,7 +148,7 @@ final class CribReader {
     return switch (text) {
       case "6" -> ParseOutcome.ok(SIX);
       case "12" -> ParseOutcome.ok(TWELVE);
-      default -> Sentences.notPoints(text);
+      default -> BookSentences.notPoints(text);
     };
   }
 
@@ -153,14 +157,16 @@ final class CribReader {
     Optional<Located<Integer>> count = map.required("count", COUNT);
     boolean crowFoot = name.filter(it -> CROW_FOOT.matcher(it.value()).matches()).isPresent();
     Optional<Located<Drive>> drive =
-        crowFoot ? map.required("drive", Figures.drive()) : map.optional("drive", Figures.drive());
+        crowFoot
+            ? map.required("drive", FigureReaders.drive())
+            : map.optional("drive", FigureReaders.drive());
     return map.build(() -> new Shop.Special(name.get(), count.get(), drive));
   }
 
   /** Whether the figure is for each stand or for a pair must be said: it halves what they carry. */
   private static Optional<Shop.Stands> stands(MapReader map) {
     Optional<Located<Quantity>> rated =
-        map.required("rated", Figures.quantity(QuantityKey.STAND_RATED));
+        map.required("rated", FigureReaders.quantity(QuantityKey.STAND_RATED));
     Optional<Located<Boolean>> each = map.required("each", ValueReaders.yesNo());
     Optional<Located<Integer>> count = map.required("count", COUNT);
     return map.build(() -> new Shop.Stands(rated.get(), each.get().value(), count.get()));

@@ -33,14 +33,15 @@ public final class FastenerCheck {
     } else {
       count
           .filter(number -> number.value() < 2)
-          .ifPresent(number -> problems.add(Sentences.orderForOne(order.at(), number.value())));
+          .ifPresent(number -> problems.add(BookSentences.orderForOne(order.at(), number.value())));
     }
   }
 
   private static void given(
       List<Integer> positions, Span at, Optional<Located<Integer>> count, Problems problems) {
     int all = count.map(Located::value).orElse(Math.max(1, positions.size()));
-    Figures.orReport(ProblemCode.BAD_ORDER, TighteningOrder.given(positions, all), at, problems);
+    FigureReaders.orReport(
+        ProblemCode.BAD_ORDER, TighteningOrder.given(positions, all), at, problems);
   }
 
   private static void rows(
@@ -48,12 +49,12 @@ public final class FastenerCheck {
     int sum = counts.stream().mapToInt(Integer::intValue).sum();
     count
         .filter(number -> number.value() != sum)
-        .ifPresent(number -> problems.add(Sentences.rowsDoNotSum(at, sum, number)));
+        .ifPresent(number -> problems.add(BookSentences.rowsDoNotSum(at, sum, number)));
   }
 
   private static void passes(Span at, Located<Tightening> torque, Problems problems) {
     if (!isPlain(torque.value())) {
-      problems.add(Sentences.passesOfStages(at, torque.at()));
+      problems.add(BookSentences.passesOfStages(at, torque.at()));
     }
   }
 

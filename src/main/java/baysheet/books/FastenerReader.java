@@ -6,10 +6,10 @@ import baysheet.report.Problems;
 import baysheet.torque.ParseResult;
 import baysheet.torque.Quantity;
 import baysheet.torque.Reach;
-import baysheet.torque.Stage;
 import baysheet.torque.Target;
 import baysheet.torque.Tightening;
 import baysheet.torque.TighteningPasses;
+import baysheet.torque.TighteningStage;
 import baysheet.torque.Treatment;
 import baysheet.yaml.MapReader;
 import baysheet.yaml.Node;
@@ -105,7 +105,7 @@ final class FastenerReader {
             map.optional("passes", PASSES),
             map.optional("lock", LOCK),
             map.optional("final", FINAL),
-            map.optional("recheck", Figures.quantity(QuantityKey.RECHECK)),
+            map.optional("recheck", FigureReaders.quantity(QuantityKey.RECHECK)),
             map.optional("reach", REACH),
             map.optional("deep", ValueReaders.yesNo())),
         Remark.read(map),
@@ -116,9 +116,9 @@ final class FastenerReader {
     List<Located<String>> unknown = new ArrayList<>();
     return new FastenerText.Pieces(
         figure(map, FastenerText.Pieces.COUNT, COUNT, whole, unknown),
-        figure(map, FastenerText.Pieces.THREAD, Figures.thread(), false, unknown),
-        figure(map, FastenerText.Pieces.CLASS, Figures.strength(), false, unknown),
-        figure(map, FastenerText.Pieces.HEAD, Figures.head(), false, unknown),
+        figure(map, FastenerText.Pieces.THREAD, FigureReaders.thread(), false, unknown),
+        figure(map, FastenerText.Pieces.CLASS, FigureReaders.strength(), false, unknown),
+        figure(map, FastenerText.Pieces.HEAD, FigureReaders.head(), false, unknown),
         figure(map, FastenerText.Pieces.THREADS, THREADS, false, unknown),
         figure(map, FastenerText.Pieces.REUSE, ValueReaders.yesNo(), false, unknown),
         unknown);
@@ -158,25 +158,28 @@ final class FastenerReader {
     List<String> texts = stages.value().stream().map(Located::value).toList();
     ParseResult<Tightening> read = Tightening.parse(texts);
     List<Located<String>> bad = read.found().isPresent() ? List.of() : misread(stages.value());
-    bad.forEach(it -> Figures.orReport(TORQUE_CODE, Stage.parseAll(it.value()), it.at(), problems));
+    bad.forEach(
+        it ->
+            FigureReaders.orReport(
+                TORQUE_CODE, TighteningStage.parseAll(it.value()), it.at(), problems));
     return bad.isEmpty()
-        ? Figures.orReport(TORQUE_CODE, read, stages.at(), problems)
+        ? FigureReaders.orReport(TORQUE_CODE, read, stages.at(), problems)
             .filter(it -> areInBounds(it, problems))
         : Optional.empty();
   }
 
   /** Whether every figure is one that a fastener can have; others are reported. */
   private static boolean areInBounds(Located<Tightening> tightening, Problems problems) {
-    return Figures.areInBounds(
+    return FigureReaders.areInBounds(
             torques(tightening.value()), QuantityKey.FASTENER_TORQUE, tightening.at(), problems)
-        & Figures.areInBounds(
+        & FigureReaders.areInBounds(
             angles(tightening.value()), QuantityKey.STAGE_ANGLE, tightening.at(), problems);
   }
 
   private static List<Quantity> torques(Tightening tightening) {
     return stages(tightening)
-        .filter(Stage.Torque.class::isInstance)
-        .map(stage -> ((Stage.Torque) stage).target())
+        .filter(TighteningStage.Torque.class::isInstance)
+        .map(stage -> ((TighteningStage.Torque) stage).target())
         .flatMap(FastenerReader::figures)
         .toList();
   }
@@ -190,23 +193,25 @@ final class FastenerReader {
 
   private static List<Quantity> angles(Tightening tightening) {
     return stages(tightening)
-        .filter(Stage.Angle.class::isInstance)
-        .map(stage -> ((Stage.Angle) stage).angle())
+        .filter(TighteningStage.Angle.class::isInstance)
+        .map(stage -> ((TighteningStage.Angle) stage).angle())
         .toList();
   }
 
-  private static Stream<Stage> stages(Tightening tightening) {
+  private static Stream<TighteningStage> stages(Tightening tightening) {
     return tightening instanceof Tightening.Stages all ? all.stages().stream() : Stream.empty();
   }
 
   private static List<Located<String>> misread(List<Located<String>> stages) {
-    return stages.stream().filter(it -> Stage.parseAll(it.value()).found().isEmpty()).toList();
+    return stages.stream()
+        .filter(it -> TighteningStage.parseAll(it.value()).found().isEmpty())
+        .toList();
   }
 
   private static Optional<Located<Fastener.Order>> given(Node node, Problems problems) {
     if (node instanceof Sequence list
         && list.items().stream().anyMatch(Sequence.class::isInstance)) {
-      problems.add(Sentences.orderOfOrders(node.at()));
+      problems.add(BookSentences.orderOfOrders(node.at()));
       return Optional.empty();
     }
     return POSITIONS.<Fastener.Order>map(Fastener.Order.Given::new).read(node, problems);
@@ -217,15 +222,15 @@ final class FastenerReader {
         .read(node, problems)
         .flatMap(
             all ->
-                Figures.orReport(
+                FigureReaders.orReport(
                     ProblemCode.BAD_PASSES,
                     TighteningPasses.parse(all.value().stream().map(Located::value).toList()),
                     all.at(),
                     problems))
         .filter(
             all ->
-                Figures.areInBounds(
-                    all.value().percents().stream().map(Figures::percent).toList(),
+                FigureReaders.areInBounds(
+                    all.value().percents().stream().map(FigureReaders::percent).toList(),
                     QuantityKey.PASS_SHARE,
                     all.at(),
                     problems));
@@ -238,9 +243,9 @@ final class FastenerReader {
 
   private static Optional<Reach> reach(MapReader map) {
     Optional<Located<Quantity>> length =
-        map.required("length", Figures.quantity(QuantityKey.REACH_LENGTH));
+        map.required("length", FigureReaders.quantity(QuantityKey.REACH_LENGTH));
     Optional<Located<Quantity>> angle =
-        map.required("angle", Figures.quantity(QuantityKey.REACH_ANGLE));
+        map.required("angle", FigureReaders.quantity(QuantityKey.REACH_ANGLE));
     Optional<Located<Reach.Tool>> tool = map.optional("tool", REACH_TOOL);
     return map.build(
         () ->

@@ -129,7 +129,7 @@ public final class FastenerTable {
     if (first == null) {
       rows.add(row);
     } else {
-      problems.add(Sentences.listedTwice(row.fastener(), first));
+      problems.add(BookSentences.listedTwice(row.fastener(), first));
     }
   }
 
@@ -155,7 +155,7 @@ public final class FastenerTable {
       Column column = new Column(i, key, unit, heading, hasCommas(cells, i, key));
       if (columns.putIfAbsent(key, column) != null) {
         problems.add(
-            Sentences.listedTwice(
+            BookSentences.listedTwice(
                 new Located<>(key, heading.at()),
                 new Located<>(key, columns.get(key).heading().at())));
       }

@@ -95,7 +95,7 @@ public final class JobReader {
     Stream.of(crew.with(), crew.second())
         .flatMap(Optional::stream)
         .filter(other -> other.value().equals(crew.by().value()))
-        .forEach(other -> problems.add(Sentences.alone(other, crew.by())));
+        .forEach(other -> problems.add(BookSentences.alone(other, crew.by())));
   }
 
   private static void promise(Job.Request asked, Problems problems) {
@@ -103,7 +103,7 @@ public final class JobReader {
         .readyBy()
         .filter(
             ready -> asked.arrives().filter(it -> !it.value().isBefore(ready.value())).isPresent())
-        .ifPresent(ready -> problems.add(Sentences.readyBeforeArrival(ready.at())));
+        .ifPresent(ready -> problems.add(BookSentences.readyBeforeArrival(ready.at())));
   }
 
   private static Optional<Job.Carried> carried(MapReader map) {
@@ -128,7 +128,8 @@ public final class JobReader {
             new Job.Condition(
                 Words.once(map.listOrOne("state", ValueReaders.name()), map.problems()),
                 Words.located(
-                    map.entries("load", PlaceText::axle, Figures.quantity(QuantityKey.LOAD)))),
+                    map.entries(
+                        "load", PlaceText::axle, FigureReaders.quantity(QuantityKey.LOAD)))),
             Words.needed(map, "bay", Words.id(), ""),
             new Job.Crew(
                 Words.needed(map, "by", Words.id(), ""),
@@ -163,7 +164,9 @@ public final class JobReader {
   }
 
   private static ParseOutcome<String> revisionOf(String text) {
-    return REVISION.matcher(text).matches() ? ParseOutcome.ok(text) : Sentences.notARevision(text);
+    return REVISION.matcher(text).matches()
+        ? ParseOutcome.ok(text)
+        : BookSentences.notARevision(text);
   }
 
   private static Job.Vehicle vehicle(MapReader map) {
@@ -181,18 +184,18 @@ public final class JobReader {
     Optional<Located<String>> plate = map.optional("plate", ValueReaders.text());
     Optional<Located<String>> vin = map.optional("vin", ValueReaders.value(JobReader::vinOf));
     Optional<Located<Quantity>> odometer =
-        map.optional("odometer", Figures.quantity(QuantityKey.ODOMETER));
+        map.optional("odometer", FigureReaders.quantity(QuantityKey.ODOMETER));
     return map.build(() -> new Job.Vehicle(book.get(), plate, vin, odometer));
   }
 
   private static ParseOutcome<String> vinOf(String text) {
-    return VIN.matcher(text).matches() ? ParseOutcome.ok(text) : Sentences.notAVin(text);
+    return VIN.matcher(text).matches() ? ParseOutcome.ok(text) : BookSentences.notAVin(text);
   }
 
   private static Optional<Located<List<Located<Job.Work>>>> work(Node node, Problems problems) {
     boolean nothing = node instanceof Sequence list && list.items().isEmpty();
     if (nothing) {
-      problems.add(Sentences.noWork(node.at()));
+      problems.add(BookSentences.noWork(node.at()));
     }
     return ValueReaders.listOrOne(ValueReaders.value(PlaceText::work)).read(node, problems);
   }

@@ -41,7 +41,7 @@ final class PlaceText {
     Matcher at = AT.matcher(text);
     return at.matches()
         ? joined(at, PlaceText::place, Job.Work::new)
-        : Sentences.missingPlace(text);
+        : BookSentences.missingPlace(text);
   }
 
   /** {@code raise}, or {@code raise at front}. */
@@ -70,7 +70,7 @@ final class PlaceText {
 
   private static <P, T> ParseOutcome<T> joined(
       Matcher at, Function<String, ParseOutcome<P>> place, BiFunction<String, P, T> join) {
-    return Figures.then(
+    return FigureReaders.then(
         ValueReaders.nameOf(at.group("name")),
         name -> place.apply(at.group("place")).map(where -> join.apply(name, where)));
   }
@@ -82,6 +82,7 @@ final class PlaceText {
         .filter(place -> place.toString().equals(text))
         .findFirst()
         .map(ParseOutcome::ok)
-        .orElseGet(() -> Sentences.unknownPlace(text, known.stream().map(T::toString).toList()));
+        .orElseGet(
+            () -> BookSentences.unknownPlace(text, known.stream().map(T::toString).toList()));
   }
 }

@@ -110,7 +110,7 @@ public final class ProcedureReader {
     backIsUsed(procedure, problems);
     procedure.blocks().steps().forEach(step -> slackenedOrRemoved(step, problems));
     if (procedure.blocks().steps().findAny().isEmpty()) {
-      problems.add(Sentences.noSteps(procedure.name().at()));
+      problems.add(BookSentences.noSteps(procedure.name().at()));
     }
     Stream<Located<String>> behind =
         procedure.behind().stream().map(access -> access.map(Procedure.Access::procedure));
@@ -134,14 +134,14 @@ public final class ProcedureReader {
     Step.Touched touched = step.touched();
     String text = step.text().value();
     if (touched.slacken().isEmpty() && SLACKENS.matcher(text).find()) {
-      touched.undo().forEach(it -> problems.add(Sentences.slackenedOrRemoved(it, false)));
+      touched.undo().forEach(it -> problems.add(BookSentences.slackenedOrRemoved(it, false)));
     } else if (touched.undo().isEmpty() && REMOVES.matcher(text).find()) {
-      touched.slacken().forEach(it -> problems.add(Sentences.slackenedOrRemoved(it, true)));
+      touched.slacken().forEach(it -> problems.add(BookSentences.slackenedOrRemoved(it, true)));
     }
     Set<String> off = touched.undo().stream().map(Located::value).collect(Collectors.toSet());
     touched.slacken().stream()
         .filter(it -> off.contains(it.value()))
-        .forEach(it -> problems.add(Sentences.undoneAndSlackened(it)));
+        .forEach(it -> problems.add(BookSentences.undoneAndSlackened(it)));
   }
 
   /**
@@ -164,7 +164,7 @@ public final class ProcedureReader {
         .forEach(
             step ->
                 problems.add(
-                    Sentences.unusedBack(
+                    BookSentences.unusedBack(
                         step.back().get(),
                         putBack.get(opened(step).findFirst().get().value()).text())));
   }
@@ -178,6 +178,6 @@ public final class ProcedureReader {
     String name = procedure.name().value();
     others
         .filter(other -> other.value().equals(name))
-        .forEach(other -> problems.add(Sentences.namesItself(other.at(), name, key)));
+        .forEach(other -> problems.add(BookSentences.namesItself(other.at(), name, key)));
   }
 }

@@ -118,8 +118,8 @@ enum QuantityKey {
 
   /** What a text says at this key. */
   ParseOutcome<Quantity> read(String text) {
-    return Figures.then(
-        Figures.outcome(ProblemCode.BAD_QUANTITY, QuantityText.ofAnySize(text, dimension())),
+    return FigureReaders.then(
+        FigureReaders.outcome(ProblemCode.BAD_QUANTITY, QuantityText.ofAnySize(text, dimension())),
         this::check);
   }
 
@@ -130,7 +130,8 @@ enum QuantityKey {
     }
     return inThousands(written)
         .filter(this::holds)
-        .<ParseOutcome<Quantity>>map(thousands -> Sentences.pointOrThousands(written, thousands))
+        .<ParseOutcome<Quantity>>map(
+            thousands -> BookSentences.pointOrThousands(written, thousands))
         .orElseGet(() -> ParseOutcome.ok(written));
   }
 
@@ -140,7 +141,7 @@ enum QuantityKey {
 
   private ParseOutcome<Quantity> beyond(Quantity written) {
     String how = written.isBelow(least) ? "less" : "more";
-    return Sentences.beyondBounds(written, how, phrase, least, most).near(meant(written));
+    return BookSentences.beyondBounds(written, how, phrase, least, most).near(meant(written));
   }
 
   /** The point for a thousands sign, or another unit behind the figure, where that is plausible. */

@@ -59,7 +59,7 @@ final class RuleReader {
             map.yesNo("all-back", false),
             map.yesNo("before-covered", false),
             Words.once(map.listOrOne("height", Words.height()), map.problems()),
-            map.optional("takes", Figures.minutes()),
+            map.optional("takes", FigureReaders.minutes()),
             map.listOrOne("uses", StepReader.USE),
             map.listOrOne("fills", ValueReaders.name()),
             map.listOrOne("ends", ValueReaders.name()));

@@ -62,7 +62,7 @@ public final class ShopReader {
             or(map.optional("units", UNITS), Shop.Units.USUAL),
             or(map.optional("terms", TERMS), Shop.Terms.BRITISH),
             new Shop.WrenchUse(
-                or(map.optional("band", Figures.quantity(QuantityKey.BAND)), USUAL_BAND),
+                or(map.optional("band", FigureReaders.quantity(QuantityKey.BAND)), USUAL_BAND),
                 or(map.optional("calibration-interval", INTERVAL), USUAL_INTERVAL),
                 drives(map)),
             Words.needed(map, "crib", CribReader.CRIB, NO_TOOLS).value(),
@@ -85,10 +85,11 @@ public final class ShopReader {
 
   private static Optional<Shop.Units> units(MapReader map) {
     Optional<List<Unit>> torque =
-        map.optional("torque", ValueReaders.listOrOne(Figures.unit(Dimension.TORQUE)))
+        map.optional("torque", ValueReaders.listOrOne(FigureReaders.unit(Dimension.TORQUE)))
             .flatMap(list -> oneOrTwo(list, map.problems()));
-    Optional<Located<Unit>> distance = map.optional("distance", Figures.unit(Dimension.DISTANCE));
-    Optional<Located<Unit>> mass = map.optional("mass", Figures.unit(Dimension.MASS));
+    Optional<Located<Unit>> distance =
+        map.optional("distance", FigureReaders.unit(Dimension.DISTANCE));
+    Optional<Located<Unit>> mass = map.optional("mass", FigureReaders.unit(Dimension.MASS));
     return map.build(
         () ->
             new Shop.Units(
@@ -102,7 +103,7 @@ public final class ShopReader {
     List<Unit> units = list.value().stream().map(Located::value).toList();
     Words.once(list.value().stream().map(it -> it.map(Unit::symbol)).toList(), problems);
     if (units.isEmpty() || units.size() > 2) {
-      problems.add(Sentences.tooManyUnits(list.at()));
+      problems.add(BookSentences.tooManyUnits(list.at()));
       return Optional.empty();
     }
     return Optional.of(units);
@@ -110,7 +111,7 @@ public final class ShopReader {
 
   private static Map<Drive, Quantity> drives(MapReader map) {
     Map<Drive, Quantity> limits = new LinkedHashMap<>();
-    map.entries("drives", Figures::driveOf, Figures.quantity(QuantityKey.DRIVE_LIMIT))
+    map.entries("drives", FigureReaders::driveOf, FigureReaders.quantity(QuantityKey.DRIVE_LIMIT))
         .forEach(entry -> limits.put(entry.key().value(), entry.value().value()));
     return limits;
   }
@@ -122,7 +123,7 @@ public final class ShopReader {
     ValueReader<List<Keyed<String, Words.Unnamed<T>>>> some =
         (node, problems) -> {
           if (node instanceof Mapping none && none.entries().isEmpty()) {
-            problems.add(Sentences.empty(node.at(), expected));
+            problems.add(BookSentences.empty(node.at(), expected));
           }
           return entries.read(node, problems);
         };
@@ -133,12 +134,12 @@ public final class ShopReader {
     List<String> keys = Stream.of(Bay.Equipment.values()).map(Bay.Equipment::word).toList();
     map.atMostOneOf(keys);
     if (keys.stream().noneMatch(map::has)) {
-      map.problems().add(Sentences.neitherOf("a bay", keys, map.start()));
+      map.problems().add(BookSentences.neitherOf("a bay", keys, map.start()));
     }
     List<Raised> raised =
         Stream.of(Bay.Equipment.values()).flatMap(it -> raised(map, it).stream()).toList();
     Optional<Located<Quantity>> rated =
-        map.required("rated", Figures.quantity(QuantityKey.BAY_RATED));
+        map.required("rated", FigureReaders.quantity(QuantityKey.BAY_RATED));
     Optional<Words.Unnamed<Bay>> bay =
         raised.stream()
             .findFirst()

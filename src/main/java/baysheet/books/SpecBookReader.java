@@ -80,7 +80,7 @@ public final class SpecBookReader {
     for (Located<String> name : without) {
       own.stream()
           .filter(trait -> trait.value().equals(name.value()))
-          .forEach(trait -> map.problems().add(Sentences.absentAndGiven(name, trait)));
+          .forEach(trait -> map.problems().add(BookSentences.absentAndGiven(name, trait)));
     }
     return new SpecBook.Traits(own, without);
   }
@@ -94,7 +94,7 @@ public final class SpecBookReader {
     boolean good =
         years.matches()
             && (years.group(2) == null || years.group(1).compareTo(years.group(2)) <= 0);
-    return good ? ParseOutcome.ok(text) : Sentences.notYears(text);
+    return good ? ParseOutcome.ok(text) : BookSentences.notYears(text);
   }
 
   private static Optional<SpecBook.Checked> checked(MapReader map) {
@@ -105,17 +105,17 @@ public final class SpecBookReader {
 
   private static SpecBook.Mass mass(MapReader map) {
     map.atMostOneOf(List.of("front-share", "mass-behind-front"));
-    ValueReader<Quantity> length = Figures.quantity(QuantityKey.WHEELBASE);
+    ValueReader<Quantity> length = FigureReaders.quantity(QuantityKey.WHEELBASE);
     Optional<Located<Quantity>> behindFront =
-        map.optional("mass-behind-front", Figures.quantity(QuantityKey.MASS_BEHIND_FRONT));
+        map.optional("mass-behind-front", FigureReaders.quantity(QuantityKey.MASS_BEHIND_FRONT));
     Optional<Located<Quantity>> wheelbase =
         map.has("mass-behind-front")
             ? map.required("wheelbase", length)
             : map.optional("wheelbase", length);
     behindFront.ifPresent(centre -> inside(centre, wheelbase, map.problems()));
     return new SpecBook.Mass(
-        map.optional("kerb-mass", Figures.quantity(QuantityKey.KERB_MASS)),
-        map.optional("front-share", Figures.quantity(QuantityKey.FRONT_SHARE)),
+        map.optional("kerb-mass", FigureReaders.quantity(QuantityKey.KERB_MASS)),
+        map.optional("front-share", FigureReaders.quantity(QuantityKey.FRONT_SHARE)),
         wheelbase,
         behindFront);
   }
@@ -125,12 +125,12 @@ public final class SpecBookReader {
     wheelbase
         .filter(length -> !centre.value().isBelow(length.value()))
         .ifPresent(
-            length -> problems.add(Sentences.massOutsideWheelbase(centre.at(), length.at())));
+            length -> problems.add(BookSentences.massOutsideWheelbase(centre.at(), length.at())));
   }
 
   private static Optional<Words.Unnamed<SpecBook.Fluid>> fluid(MapReader map) {
     Optional<Located<Quantity>> capacity =
-        map.optional("capacity", Figures.quantity(QuantityKey.FLUID_CAPACITY));
+        map.optional("capacity", FigureReaders.quantity(QuantityKey.FLUID_CAPACITY));
     Optional<Located<String>> grade = map.optional("grade", ValueReaders.text());
     return map.build(() -> name -> new SpecBook.Fluid(name, capacity, grade));
   }
@@ -169,7 +169,7 @@ public final class SpecBookReader {
     Map<String, SpecBook.Entry> fasteners = entries(map.rest(ValueReaders::nameOf, fastener));
     for (Located<String> name : absent) {
       Optional.ofNullable(fasteners.get(name.value()))
-          .ifPresent(given -> map.problems().add(Sentences.absentAndGiven(name, given.name())));
+          .ifPresent(given -> map.problems().add(BookSentences.absentAndGiven(name, given.name())));
     }
     return places -> new SpecBook.Group(places, fasteners, absent);
   }
@@ -186,6 +186,7 @@ public final class SpecBookReader {
   private static void notLikeItself(SpecBook book, Problems problems) {
     book.like()
         .filter(other -> other.value().equals(book.vehicle().value()))
-        .ifPresent(other -> problems.add(Sentences.namesItself(other.at(), other.value(), "like")));
+        .ifPresent(
+            other -> problems.add(BookSentences.namesItself(other.at(), other.value(), "like")));
   }
 }

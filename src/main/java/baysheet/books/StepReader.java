@@ -45,7 +45,7 @@ final class StepReader {
             new Step.Demands(
                 map.listOrOne("uses", USE),
                 map.listOrOne("hazards", ValueReaders.name()),
-                map.optional("takes", Figures.minutes()),
+                map.optional("takes", FigureReaders.minutes()),
                 map.yesNo("impact", false),
                 map.optional("seizes", SEIZES).map(Located::value).orElse(Step.Seizes.NEVER)),
             new Step.Teaching(
@@ -72,7 +72,7 @@ final class StepReader {
       return ParseOutcome.ok(new Step.Apply(text, Optional.empty()));
     }
     return on.group("product").isEmpty() || on.group("item").isEmpty()
-        ? Sentences.appliedToNothing(text)
+        ? BookSentences.appliedToNothing(text)
         : ValueReaders.nameOf(on.group("item"))
             .map(item -> new Step.Apply(on.group("product"), Optional.of(item)));
   }

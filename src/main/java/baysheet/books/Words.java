@@ -52,7 +52,7 @@ final class Words {
 
   /** The same as {@link #id()}, for keys. */
   static ParseOutcome<String> idOf(String text) {
-    return isId(text) ? ParseOutcome.ok(text) : Sentences.notAnId(text);
+    return isId(text) ? ParseOutcome.ok(text) : BookSentences.notAnId(text);
   }
 
   static boolean isId(String text) {
@@ -112,7 +112,7 @@ final class Words {
     for (Located<T> value : list) {
       Located<T> first = seen.putIfAbsent(value.value(), value);
       if (first != null) {
-        problems.add(Sentences.listedTwice(value, first));
+        problems.add(BookSentences.listedTwice(value, first));
       }
     }
     return list;
@@ -121,7 +121,7 @@ final class Words {
   /** Reports when a file holds something else than its name says. */
   static void sameAsFile(Located<String> name, String fileName, Problems problems) {
     if (!name.value().equals(fileName)) {
-      problems.add(Sentences.nameDiffers(name, fileName));
+      problems.add(BookSentences.nameDiffers(name, fileName));
     }
   }
 }

@@ -1,8 +1,8 @@
 package baysheet.cli;
 
 import baysheet.record.BenchTorque;
-import baysheet.torque.Stage;
 import baysheet.torque.StrengthClass;
+import baysheet.torque.TighteningStage;
 import baysheet.torque.Unit;
 import baysheet.wording.Language;
 import java.util.List;
@@ -52,7 +52,7 @@ final class BenchText {
   private void stage(BenchTorque.BenchStage stage) {
     SettingRows shown = new SettingRows(rows);
     if (stage.worked().isEmpty()) {
-      shown.unset(stage.stage() instanceof Stage.Angle);
+      shown.unset(stage.stage() instanceof TighteningStage.Angle);
       return;
     }
     BenchTorque.Worked worked = stage.worked().get();

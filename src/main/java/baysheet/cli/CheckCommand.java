@@ -21,7 +21,7 @@ import baysheet.report.ProblemText;
 import baysheet.report.Problems;
 import baysheet.report.Span;
 import baysheet.resolve.FolderCheck;
-import baysheet.template.Layouts;
+import baysheet.template.LayoutTemplates;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -98,7 +98,7 @@ final class CheckCommand extends Command {
     internal.clear();
     Fonts fonts = Fonts.builtIn();
     ShopFolders folders = new ShopFolders(fonts);
-    SheetMaker maker = new SheetMaker(folders, Layouts.builtIn(), fonts, Optional.empty());
+    SheetMaker maker = new SheetMaker(folders, LayoutTemplates.builtIn(), fonts, Optional.empty());
     Problems problems = new Problems();
     int jobs = 0;
     int refused = 0;

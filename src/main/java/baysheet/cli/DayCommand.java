@@ -28,7 +28,7 @@ import baysheet.pdf.PdfInfo;
 import baysheet.record.DayRecord;
 import baysheet.report.Problems;
 import baysheet.report.Source;
-import baysheet.template.Layouts;
+import baysheet.template.LayoutTemplates;
 import baysheet.wording.DayText;
 import baysheet.wording.DayText.JobText;
 import baysheet.wording.DayWords;
@@ -81,7 +81,7 @@ final class DayCommand extends Command {
   @Override
   public Integer call() {
     AsyncValue<Fonts> fonts = AsyncValue.start(Fonts::builtIn);
-    AsyncValue<Layouts> layouts = AsyncValue.start(Layouts::ofDay);
+    AsyncValue<LayoutTemplates> layouts = AsyncValue.start(LayoutTemplates::ofDay);
     Writers writers = new Writers();
     // If making one fails here, it fails again, and is reported, where it is needed.
     CompletableFuture.runAsync(writers::prepare);
@@ -103,7 +103,8 @@ final class DayCommand extends Command {
       if (read.isPresent()) {
         Shop shop = read.get().shop();
         SheetMaker maker =
-            new SheetMaker(folders, AsyncValue.onDemand(Layouts::builtIn), fonts.get(), size);
+            new SheetMaker(
+                folders, AsyncValue.onDemand(LayoutTemplates::builtIn), fonts.get(), size);
         DayPage page = new DayPage(fonts.get(), layouts, writers, shop, size.orElse(shop.paper()));
         done = new Run(group, read.get(), date.orElseThrow(), maker, page, problems).run();
       }
@@ -224,7 +225,11 @@ final class DayCommand extends Command {
 
   /** Sets the page of a day. */
   private record DayPage(
-      Fonts fonts, Supplier<Layouts> layouts, Writers writers, Shop shop, Shop.Paper paper) {
+      Fonts fonts,
+      Supplier<LayoutTemplates> layouts,
+      Writers writers,
+      Shop shop,
+      Shop.Paper paper) {
     private static final List<String> KEYWORDS = List.of("timetable");
 
     /**

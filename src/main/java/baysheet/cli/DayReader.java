@@ -9,8 +9,8 @@ import baysheet.garage.EveningList;
 import baysheet.garage.GarageDay;
 import baysheet.ledger.Index;
 import baysheet.ledger.SheetStory;
-import baysheet.output.Issues;
 import baysheet.output.RunReport;
+import baysheet.output.SheetIssuer;
 import baysheet.output.SheetMaker;
 import baysheet.plan.Planner;
 import baysheet.plan.TracedPlan;
@@ -111,7 +111,7 @@ final class DayReader {
 
   /** Everything about a day; the states of its sheets as the ledger beside the sheets has them. */
   DayReport report(LocalDate date, Jobs jobs, Path out, Problems problems) {
-    Path ledger = out.resolve(Issues.LEDGER);
+    Path ledger = out.resolve(SheetIssuer.LEDGER);
     Optional<Index> index =
         Files.isDirectory(ledger) ? Index.read(ledger, problems) : Optional.empty();
     Map<String, String> states = new LinkedHashMap<>();

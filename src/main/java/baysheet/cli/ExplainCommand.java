@@ -16,7 +16,7 @@ import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
 import baysheet.resolve.Resolved;
 import baysheet.sheet.TorqueLine;
-import baysheet.template.Layouts;
+import baysheet.template.LayoutTemplates;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -77,7 +77,7 @@ final class ExplainCommand extends Command {
   private int job(JobGroups group, Problems problems) {
     Fonts fonts = Fonts.builtIn();
     ShopFolders folders = new ShopFolders(fonts);
-    SheetMaker maker = new SheetMaker(folders, Layouts.builtIn(), fonts, Optional.empty());
+    SheetMaker maker = new SheetMaker(folders, LayoutTemplates.builtIn(), fonts, Optional.empty());
     Optional<ShopFolder> folder = folders.read(group.root(), problems);
     Optional<Resolved> resolved =
         folder.flatMap(it -> maker.resolve(group.jobs().get(0), it, problems));
@@ -108,7 +108,7 @@ final class ExplainCommand extends Command {
     String gap = "";
     for (TorqueLine line : lines) {
       console.print(
-          gap + LineChain.print(resolved, line, plan.selection(line), sheets(made, line)));
+          gap + TorqueTrace.print(resolved, line, plan.selection(line), sheets(made, line)));
       gap = "\n";
     }
   }

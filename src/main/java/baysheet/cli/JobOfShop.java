@@ -10,11 +10,11 @@ import baysheet.ledger.Ledger;
 import baysheet.ledger.SheetStory;
 import baysheet.output.Batch;
 import baysheet.output.Console;
-import baysheet.output.Issues;
+import baysheet.output.SheetIssuer;
 import baysheet.output.SheetMaker;
 import baysheet.output.Sheets;
 import baysheet.report.Problems;
-import baysheet.template.Layouts;
+import baysheet.template.LayoutTemplates;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -81,7 +81,7 @@ final class JobOfShop {
    */
   void inLedger(
       Found found, Problems problems, BiConsumer<Optional<Ledger>, List<SheetStory>> work) {
-    Path folder = found.out().resolve(Issues.LEDGER);
+    Path folder = found.out().resolve(SheetIssuer.LEDGER);
     if (!Files.isDirectory(folder)) {
       work.accept(Optional.empty(), List.of());
       return;
@@ -103,8 +103,8 @@ final class JobOfShop {
   int tidy(Found found) {
     Fonts fonts = Fonts.builtIn();
     ShopFolders folders = new ShopFolders(fonts);
-    SheetMaker maker = new SheetMaker(folders, Layouts.builtIn(), fonts, Optional.empty());
-    Issues issues = new Issues(found.out(), Disk.REAL, today);
+    SheetMaker maker = new SheetMaker(folders, LayoutTemplates.builtIn(), fonts, Optional.empty());
+    SheetIssuer issues = new SheetIssuer(found.out(), Disk.REAL, today);
     Batch batch = new Batch(maker::make, 1, new Writers(), issues);
     Sheets.Output output = new Sheets.Output(found.out(), false, false, Disk.REAL);
     return new Sheets(console, folders, batch, issues, output).tidy(found.root(), found.day());

@@ -7,8 +7,8 @@ import baysheet.ledger.Ledger;
 import baysheet.ledger.Tables;
 import baysheet.output.Console;
 import baysheet.output.Exit;
-import baysheet.output.Issues;
 import baysheet.output.OutputLock;
+import baysheet.output.SheetIssuer;
 import baysheet.report.Nearest;
 import baysheet.report.Problems;
 import java.nio.file.Files;
@@ -56,7 +56,7 @@ abstract class LedgerCommand extends Command {
 
   /** The folder of the ledger, which must be there. */
   final Path ledger() {
-    Path ledger = folder().resolve(Issues.LEDGER);
+    Path ledger = folder().resolve(SheetIssuer.LEDGER);
     if (!Files.isDirectory(ledger)) {
       throw wrong(
           "there is no ledger in " + YamlFiles.shown(folder()) + "; baysheet sheets makes it");

@@ -8,13 +8,13 @@ import baysheet.output.AsyncValue;
 import baysheet.output.Batch;
 import baysheet.output.Console;
 import baysheet.output.DryRun;
-import baysheet.output.Issues;
 import baysheet.output.Printing;
 import baysheet.output.RunReport;
+import baysheet.output.SheetIssuer;
 import baysheet.output.SheetMaker;
 import baysheet.output.Sheets;
 import baysheet.print.Printer;
-import baysheet.template.Layouts;
+import baysheet.template.LayoutTemplates;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -117,9 +117,10 @@ final class SheetsCommand extends Command {
 
   @Override
   public Integer call() {
-    Supplier<Layouts> layouts =
+    Supplier<LayoutTemplates> layouts =
         Options.<Path>given(templates)
-            .<Supplier<Layouts>>map(folder -> AsyncValue.start(() -> Layouts.in(folder)))
+            .<Supplier<LayoutTemplates>>map(
+                folder -> AsyncValue.start(() -> LayoutTemplates.in(folder)))
             .orElse(ahead.layouts());
     Fonts fonts = ahead.fonts().get();
     ShopFolders folders = new ShopFolders(fonts);
@@ -130,7 +131,7 @@ final class SheetsCommand extends Command {
       return new DryRun(console, folders, new Batch(maker::make, threads())).run(own);
     }
     Path folder = Options.<Path>given(out).orElseGet(() -> usual(meant));
-    Issues issues = new Issues(folder, Disk.REAL, AsyncValue.start(today));
+    SheetIssuer issues = new SheetIssuer(folder, Disk.REAL, AsyncValue.start(today));
     Batch batch = new Batch(maker::make, threads(), ahead.writers(), issues);
     Sheets.Output output =
         new Sheets.Output(

@@ -3,7 +3,7 @@ package baysheet.cli;
 import baysheet.files.Writers;
 import baysheet.layout.Fonts;
 import baysheet.output.AsyncValue;
-import baysheet.template.Layouts;
+import baysheet.template.LayoutTemplates;
 import java.util.concurrent.CompletableFuture;
 
 /**
@@ -12,10 +12,10 @@ import java.util.concurrent.CompletableFuture;
  *
  * @param layouts those that come with the tool
  */
-record Startup(AsyncValue<Fonts> fonts, AsyncValue<Layouts> layouts, Writers writers) {
+record Startup(AsyncValue<Fonts> fonts, AsyncValue<LayoutTemplates> layouts, Writers writers) {
   static Startup start() {
     AsyncValue<Fonts> fonts = AsyncValue.start(Fonts::builtIn);
-    AsyncValue<Layouts> layouts = AsyncValue.start(Layouts::builtIn);
+    AsyncValue<LayoutTemplates> layouts = AsyncValue.start(LayoutTemplates::builtIn);
     Writers writers = new Writers();
     // If making one fails here, it fails again, and is reported, where it is needed.
     CompletableFuture.runAsync(writers::prepare);

@@ -29,10 +29,10 @@ import baysheet.torque.Quantity;
 import baysheet.torque.Reach;
 import baysheet.torque.ScrewThread;
 import baysheet.torque.SocketFit;
-import baysheet.torque.Stage;
 import baysheet.torque.StrengthClass;
 import baysheet.torque.Target;
 import baysheet.torque.Tightening;
+import baysheet.torque.TighteningStage;
 import baysheet.torque.TorquePlausibility;
 import baysheet.torque.Treatment;
 import baysheet.torque.Unit;
@@ -163,10 +163,10 @@ final class TorqueCommand extends Command {
   private record Accepted(Band band, BandSource source) {}
 
   private BenchStage stage(
-      OptionParser typed, Stage stage, Optional<Shop> shop, Optional<Chooser> chooser) {
+      OptionParser typed, TighteningStage stage, Optional<Shop> shop, Optional<Chooser> chooser) {
     return new BenchStage(
         stage,
-        stage instanceof Stage.Torque torque
+        stage instanceof TighteningStage.Torque torque
             ? Optional.of(worked(torque.target(), accepted(typed, torque.target(), shop), chooser))
             : Optional.empty());
   }

@@ -12,13 +12,13 @@ import java.util.List;
  * not fit stays as it is, with every line at the left.
  */
 final class DecimalColumns {
-  private final Figures[] figures;
+  private final DecimalColumn[] figures;
   private final long[] rooms;
 
   private DecimalColumns(int columns) {
-    figures = new Figures[columns];
+    figures = new DecimalColumn[columns];
     rooms = new long[columns];
-    Arrays.fill(figures, Figures.NONE);
+    Arrays.fill(figures, DecimalColumn.NONE);
     Arrays.fill(rooms, Long.MAX_VALUE);
   }
 
@@ -41,7 +41,7 @@ final class DecimalColumns {
   }
 
   private void gather(Measured box, int column, long room) {
-    if (box instanceof Lines lines && stands(lines, room)) {
+    if (box instanceof ParagraphLines lines && stands(lines, room)) {
       figures[column] = figures[column].and(lines.figures());
       rooms[column] = Math.min(rooms[column], room);
     } else if (box instanceof Measured.Group group) {
@@ -54,7 +54,7 @@ final class DecimalColumns {
   private RowOfCells moved(RowOfCells row) {
     List<RowOfCells.Cell> cells = new ArrayList<>();
     for (RowOfCells.Cell cell : row.cells()) {
-      Figures column = figures[cell.column()];
+      DecimalColumn column = figures[cell.column()];
       boolean moves = cell.tag().span() == 1 && column.width() <= rooms[cell.column()];
       cells.add(moves ? cell.with(moved(cell.content(), cell.room(), column.before())) : cell);
     }
@@ -62,7 +62,7 @@ final class DecimalColumns {
   }
 
   private static Measured moved(Measured box, long room, long point) {
-    if (box instanceof Lines lines) {
+    if (box instanceof ParagraphLines lines) {
       return stands(lines, room) ? lines.withPointAt(point) : lines;
     } else if (box instanceof Measured.Group group) {
       List<Placed> children = new ArrayList<>(group.children().size());
@@ -75,7 +75,7 @@ final class DecimalColumns {
   }
 
   /** Only what has the cell's whole width stands in the column; a box in a row has its own. */
-  private static boolean stands(Lines lines, long room) {
+  private static boolean stands(ParagraphLines lines, long room) {
     return lines.align() == TextStyle.Align.DECIMAL && lines.width() == room;
   }
 }

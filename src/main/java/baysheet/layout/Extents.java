@@ -24,7 +24,7 @@ import baysheet.box.Width;
 import java.util.List;
 
 /** Finds how wide boxes must be and would like to be. */
-record Extents(Setting setting) implements BoxVisitor<Extent> {
+record Extents(MeasureSettings setting) implements BoxVisitor<Extent> {
   Extent of(Box box) {
     return box.accept(this);
   }
@@ -134,17 +134,19 @@ record Extents(Setting setting) implements BoxVisitor<Extent> {
   }
 
   /** What the figures in a table cell need that are to stand on their decimal points. */
-  Figures figures(Box box) {
+  DecimalColumn figures(Box box) {
     return box.accept(
-        new SimpleVisitor<Figures>() {
+        new SimpleVisitor<DecimalColumn>() {
           @Override
-          public Figures text(Text text) {
-            return text.style().align() == TextStyle.Align.DECIMAL ? unbroken(text) : Figures.NONE;
+          public DecimalColumn text(Text text) {
+            return text.style().align() == TextStyle.Align.DECIMAL
+                ? unbroken(text)
+                : DecimalColumn.NONE;
           }
 
           @Override
-          public Figures column(Column column) {
-            Figures all = Figures.NONE;
+          public DecimalColumn column(Column column) {
+            DecimalColumn all = DecimalColumn.NONE;
             for (Box child : column.children()) {
               all = all.and(figures(child));
             }
@@ -152,23 +154,23 @@ record Extents(Setting setting) implements BoxVisitor<Extent> {
           }
 
           @Override
-          protected Figures defaultAction(Box other) {
-            return Figures.NONE;
+          protected DecimalColumn defaultAction(Box other) {
+            return DecimalColumn.NONE;
           }
         });
   }
 
-  private Figures unbroken(Text text) {
+  private DecimalColumn unbroken(Text text) {
     Paragraph paragraph = setting.paragraph(text);
     if (paragraph.words().isEmpty()) {
-      return Figures.NONE;
+      return DecimalColumn.NONE;
     }
     long size = setting.size(text.style());
     Fonts fonts = setting.fonts();
     LineBreaker breaker = new LineBreaker(fonts, size, Long.MAX_VALUE, word -> {});
     LineSetter setter =
         new LineSetter(fonts, size, Long.MAX_VALUE, text.style().align(), Inset.NONE);
-    return Figures.of(setter.set(breaker.fill(paragraph)));
+    return DecimalColumn.of(setter.set(breaker.fill(paragraph)));
   }
 
   private Extent widest(List<Box> boxes) {

@@ -34,17 +34,17 @@ final class Fitter {
 
   private final Form form;
   private final Fonts fonts;
-  private final Setting.Paragraphs paragraphs;
+  private final MeasureSettings.Paragraphs paragraphs;
   private final long width;
   private final long height;
   private final Map<List<String>, Box> bodies = new HashMap<>();
-  private final Map<Setting, Measurer> measurers = new HashMap<>();
+  private final Map<MeasureSettings, Measurer> measurers = new HashMap<>();
   private int measurements;
 
   Fitter(Form form, Fonts fonts) {
     this.form = form;
     this.fonts = fonts;
-    paragraphs = new Setting.Paragraphs(fonts);
+    paragraphs = new MeasureSettings.Paragraphs(fonts);
     width = form.paper().width() - 2 * form.margin();
     height = form.paper().height() - 2 * form.margin();
   }
@@ -201,7 +201,7 @@ final class Fitter {
 
   private Attempt attempt(Level level, long size, long hand) {
     measurements++;
-    Setting setting = new Setting(fonts, size, hand, level.leastPens(), paragraphs);
+    MeasureSettings setting = new MeasureSettings(fonts, size, hand, level.leastPens(), paragraphs);
     Measurer measurer = measurers.computeIfAbsent(setting, Measurer::new);
     Measured body = measurer.whole(body(level), width);
     boolean fits = body.height() <= height && measurer.tooWide().isEmpty();

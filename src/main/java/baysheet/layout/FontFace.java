@@ -95,7 +95,7 @@ public final class FontFace {
   }
 
   private int look(int codePoint) {
-    if (Characters.neverDrawn(codePoint)) {
+    if (BreakCharacters.neverDrawn(codePoint)) {
       return 0;
     }
     int glyph = glyph(codePoint);
@@ -106,7 +106,7 @@ public final class FontFace {
   }
 
   private int glyph(int codePoint) {
-    return characters.getGlyphId(Characters.drawnAs(codePoint));
+    return characters.getGlyphId(BreakCharacters.drawnAs(codePoint));
   }
 
   /** Whether the font itself draws a character, not its second one. */

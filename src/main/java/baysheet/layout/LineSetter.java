@@ -1,8 +1,8 @@
 package baysheet.layout;
 
 import baysheet.box.TextStyle;
-import baysheet.layout.Lines.Piece;
-import baysheet.layout.Lines.SetLine;
+import baysheet.layout.ParagraphLines.Piece;
+import baysheet.layout.ParagraphLines.SetLine;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -89,7 +89,8 @@ record LineSetter(Fonts fonts, long size, long width, TextStyle.Align align, Ins
     private void endPiece() {
       if (text.length() > 0) {
         long dx = Em.at(start, size);
-        pieces.add(new Piece(Characters.drawn(text.toString()), bold, dx, Em.at(end, size) - dx));
+        pieces.add(
+            new Piece(BreakCharacters.drawn(text.toString()), bold, dx, Em.at(end, size) - dx));
         text.setLength(0);
       }
       start = end;

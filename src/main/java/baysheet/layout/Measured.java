@@ -9,7 +9,7 @@ import java.util.List;
  * A box whose size is known and whose place is not yet. Lengths are thousandths of a point; no box
  * is wider than the room that it was measured for, or the measurement has said so.
  */
-sealed interface Measured permits Lines, Measured.Group, Measured.Tagged, Measured.Leaf {
+sealed interface Measured permits ParagraphLines, Measured.Group, Measured.Tagged, Measured.Leaf {
   /** A baseline or middle that is not there. */
   long NONE = -1;
 
@@ -164,7 +164,7 @@ sealed interface Measured permits Lines, Measured.Group, Measured.Tagged, Measur
     public void place(long x, long y, PageBuilder page) {
       page.from(drawing.at());
       page.open(new Tag(Tag.Type.FIGURE, drawing.alternate(), "", 1));
-      Strokes strokes = new Strokes(x, y, width, fonts, page);
+      DrawingMarks strokes = new DrawingMarks(x, y, width, fonts, page);
       drawing.marks().forEach(mark -> mark.accept(strokes));
       page.close();
     }

@@ -32,15 +32,15 @@ import java.util.function.Supplier;
 
 /** Measures boxes in one setting, and notes what is too wide for its room. */
 final class Measurer {
-  private final Setting setting;
+  private final MeasureSettings setting;
   private final Extents extents;
 
-  /** What was measured and had room; by identity, as {@link Setting.Paragraphs} are. */
+  /** What was measured and had room; by identity, as {@link MeasureSettings.Paragraphs} are. */
   private final Map<Box, Known> known = new IdentityHashMap<>(256);
 
   private final List<TooWide> tooWide = new ArrayList<>();
 
-  Measurer(Setting setting) {
+  Measurer(MeasureSettings setting) {
     this.setting = setting;
     extents = new Extents(setting);
   }
@@ -59,7 +59,7 @@ final class Measurer {
     return List.copyOf(tooWide);
   }
 
-  Setting setting() {
+  MeasureSettings setting() {
     return setting;
   }
 
@@ -222,7 +222,7 @@ final class Measurer {
     long fall = Em.at(fonts.regular().fall(paragraph.reachesFar()), size);
     TextStyle.Align align = text.style().align();
     LineBreaker.Broken broken = breaker.fill(paragraph, inset);
-    return new Lines(
+    return new ParagraphLines(
         width, size, rise + fall, rise, align, broken, inset, Measured.NONE, tag, text.at(), fonts);
   }
 

@@ -97,7 +97,7 @@ final class Overruns {
         .map(inner -> inner.accept(WORDS_OF))
         .filter(words -> !words.isBlank())
         .findFirst()
-        .map(words -> Characters.drawn(words).strip())
+        .map(words -> BreakCharacters.drawn(words).strip())
         .orElse("");
   }
 }

@@ -67,7 +67,7 @@ final class PageBuilder {
     origins.add(origin);
   }
 
-  void text(Lines.Piece piece, long size, long x, long baseline, boolean read) {
+  void text(ParagraphLines.Piece piece, long size, long x, long baseline, boolean read) {
     FontFace face = fonts.face(piece.bold());
     boolean far = FontFace.reachesFar(piece.text());
     add(

@@ -12,9 +12,9 @@ import java.util.List;
 record TableColumns(List<Width> widths, List<Extent> extents, long gaps) {
   static TableColumns of(Table table, Extents extents) {
     List<Extent> contents = new ArrayList<>();
-    List<Figures> figures = new ArrayList<>();
+    List<DecimalColumn> figures = new ArrayList<>();
     table.widths().forEach(width -> contents.add(Extent.NONE));
-    table.widths().forEach(width -> figures.add(Figures.NONE));
+    table.widths().forEach(width -> figures.add(DecimalColumn.NONE));
     gather(table.header(), contents, figures, extents);
     table.rows().forEach(row -> gather(row.cells(), contents, figures, extents));
     long padding = 2 * table.padding().at(extents.setting().body());
@@ -33,7 +33,7 @@ record TableColumns(List<Width> widths, List<Extent> extents, long gaps) {
   }
 
   private static void gather(
-      List<Table.Cell> cells, List<Extent> contents, List<Figures> figures, Extents extents) {
+      List<Table.Cell> cells, List<Extent> contents, List<DecimalColumn> figures, Extents extents) {
     int column = 0;
     for (Table.Cell cell : cells) {
       if (cell.span() == 1) {

@@ -64,14 +64,14 @@ record Word(List<Part> parts, long advance, boolean startsLine, boolean joined) 
 
   private static boolean breaksAfter(String text, int i) {
     return "/-–".indexOf(text.charAt(i)) >= 0
-        && (i + 1 == text.length() || !Characters.holdsTogether(text.charAt(i + 1)));
+        && (i + 1 == text.length() || !BreakCharacters.holdsTogether(text.charAt(i + 1)));
   }
 
   /** The word as it is drawn. */
   String text() {
     StringBuilder text = new StringBuilder();
     parts.forEach(part -> text.append(part.text()));
-    return Characters.drawn(text.toString());
+    return BreakCharacters.drawn(text.toString());
   }
 
   private static Part part(String text, boolean bold, Fonts fonts) {

@@ -45,11 +45,13 @@ public final class Index {
    * @throws UncheckedIOException naming the path, when something cannot be read
    */
   public static Optional<Index> read(Path folder, Problems problems) {
-    Optional<Chain> chain = Chain.read(folder, problems);
+    Optional<EventChain> chain = EventChain.read(folder, problems);
     chain
-        .flatMap(Chain::torn)
+        .flatMap(EventChain::torn)
         .ifPresent(
-            it -> problems.add(Sentences.torn(it.file(), it.whole().size() + 1, Optional.empty())));
+            it ->
+                problems.add(
+                    LedgerSentences.torn(it.file(), it.whole().size() + 1, Optional.empty())));
     return chain.flatMap(
         it -> PersonalFiles.read(folder, problems).map(p -> new Index(folder, p, it.takeEvents())));
   }

@@ -26,11 +26,11 @@ public final class Ledger implements AutoCloseable {
   private final Path folder;
   private final Disk disk;
   private final Closeable lock;
-  private final Chain chain;
+  private final EventChain chain;
   private final Index index;
   private Optional<IOException> fault = Optional.empty();
 
-  private Ledger(Path folder, Disk disk, Closeable lock, Chain chain, PersonalFiles people) {
+  private Ledger(Path folder, Disk disk, Closeable lock, EventChain chain, PersonalFiles people) {
     this.folder = folder;
     this.disk = disk;
     this.lock = lock;
@@ -50,7 +50,7 @@ public final class Ledger implements AutoCloseable {
     Closeable lock = lock(folder, disk);
     Optional<Ledger> ledger = Optional.empty();
     try {
-      Optional<Chain> chain = Chain.read(folder, problems);
+      Optional<EventChain> chain = EventChain.read(folder, problems);
       Optional<PersonalFiles> people = chain.flatMap(it -> PersonalFiles.read(folder, problems));
       ledger = people.map(it -> new Ledger(folder, disk, lock, chain.get(), it));
       if (ledger.isPresent()) {
@@ -87,13 +87,13 @@ public final class Ledger implements AutoCloseable {
       new WholeFiles(disk).clear(folder.resolve(Index.SHEETS));
       index.people().mend(disk);
       if (chain.torn().isPresent()) {
-        Lines cut = chain.torn().get();
+        AppendedLines cut = chain.torn().get();
         Path kept = free(cut.file());
         new WholeFiles(disk).write(kept, cut.torn());
         disk.truncate(cut.file(), cut.size());
         disk.force(cut.file());
         chain.mended();
-        problems.add(Sentences.torn(cut.file(), cut.whole().size() + 1, Optional.of(kept)));
+        problems.add(LedgerSentences.torn(cut.file(), cut.whole().size() + 1, Optional.of(kept)));
       }
     } catch (IOException e) {
       release(folder, lock);
@@ -158,7 +158,7 @@ public final class Ledger implements AutoCloseable {
   }
 
   private void append(List<Event> events) throws IOException {
-    Chain.Addition addition = chain.addition(events);
+    EventChain.Addition addition = chain.addition(events);
     disk.append(addition.file(), addition.lines());
     disk.force(addition.file());
     chain.added(events, addition);

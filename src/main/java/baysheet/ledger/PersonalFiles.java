@@ -24,14 +24,14 @@ public final class PersonalFiles {
   private static final String CUSTOMERS = "customers.jsonl";
   private static final String NOTES = "notes.jsonl";
 
-  private final Lines customerLines;
-  private final Lines noteLines;
+  private final AppendedLines customerLines;
+  private final AppendedLines noteLines;
   private final Map<String, Customer> customers = new LinkedHashMap<>();
   private final Map<String, Note> notes = new LinkedHashMap<>();
 
   private PersonalFiles(Path folder) {
-    customerLines = Lines.of(folder.resolve(CUSTOMERS));
-    noteLines = Lines.of(folder.resolve(NOTES));
+    customerLines = AppendedLines.of(folder.resolve(CUSTOMERS));
+    noteLines = AppendedLines.of(folder.resolve(NOTES));
   }
 
   /** Whose vehicle a sheet is about. */
@@ -95,17 +95,17 @@ public final class PersonalFiles {
     void add(JsonObject json);
   }
 
-  private static boolean read(Lines lines, Adding adding, Problems problems) {
+  private static boolean read(AppendedLines lines, Adding adding, Problems problems) {
     int number = 0;
     for (byte[] line : lines.whole()) {
       number++;
       try {
         adding.add(JsonText.read(line));
       } catch (IOException e) {
-        problems.add(Sentences.badLine(lines.file(), number, "it is not JSON"));
+        problems.add(LedgerSentences.badLine(lines.file(), number, "it is not JSON"));
         return false;
       } catch (IllegalArgumentException e) {
-        problems.add(Sentences.badLine(lines.file(), number, e.getMessage()));
+        problems.add(LedgerSentences.badLine(lines.file(), number, e.getMessage()));
         return false;
       }
     }
@@ -131,7 +131,7 @@ public final class PersonalFiles {
 
   /** Shortens both files to their whole lines: what is torn belongs to no event. */
   void mend(Disk disk) throws IOException {
-    for (Lines lines : List.of(customerLines, noteLines)) {
+    for (AppendedLines lines : List.of(customerLines, noteLines)) {
       if (lines.isTorn()) {
         disk.truncate(lines.file(), lines.size());
         disk.force(lines.file());

@@ -23,17 +23,17 @@ public final class Batch {
   private final Maker maker;
   private final int threads;
   private final Writers writers;
-  private final Issues issues;
+  private final SheetIssuer issues;
 
   /** For sheets that are not issued. */
   public Batch(Maker maker, int threads) {
-    this(maker, threads, new Writers(), Issues.none());
+    this(maker, threads, new Writers(), SheetIssuer.none());
   }
 
   /**
    * @param issues says which revision each sheet is
    */
-  public Batch(Maker maker, int threads, Writers writers, Issues issues) {
+  public Batch(Maker maker, int threads, Writers writers, SheetIssuer issues) {
     this.maker = maker;
     this.threads = threads;
     this.writers = writers;
@@ -52,9 +52,9 @@ public final class Batch {
    * @param fault what went wrong in the tool itself, or with reading the file
    */
   public record Outcome(
-      Path job, List<Issues.Drawn> drawn, Problems problems, Optional<Throwable> fault) {
+      Path job, List<SheetIssuer.Drawn> drawn, Problems problems, Optional<Throwable> fault) {
     public List<MadeSheet> made() {
-      return drawn.stream().map(Issues.Drawn::made).toList();
+      return drawn.stream().map(SheetIssuer.Drawn::made).toList();
     }
   }
 
@@ -88,16 +88,16 @@ public final class Batch {
 
   /** All sheets of a day in one file. */
   byte[] all(List<MadeSheet> sheets) {
-    return writers.write(writer -> Day.all(writer, sheets));
+    return writers.write(writer -> SheetPdfs.all(writer, sheets));
   }
 
   private byte[] pdf(MadeSheet sheet) {
-    return writers.write(writer -> Day.pdf(writer, sheet));
+    return writers.write(writer -> SheetPdfs.pdf(writer, sheet));
   }
 
   /** A sheet as a form to fill in on a screen. */
   byte[] form(MadeSheet sheet) {
-    return writers.write(writer -> Day.form(writer, sheet));
+    return writers.write(writer -> SheetPdfs.form(writer, sheet));
   }
 
   /** A fault is kept with its job, to be reported in full once the others are done. */
@@ -105,7 +105,7 @@ public final class Batch {
     Problems problems = new Problems();
     try {
       // A value that could not be read counts as left out further on, so one error is enough.
-      List<Issues.Drawn> drawn =
+      List<SheetIssuer.Drawn> drawn =
           issues.settled(
               job,
               revision -> {

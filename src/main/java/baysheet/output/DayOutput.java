@@ -33,7 +33,7 @@ public final class DayOutput {
 
   private final Place place;
   private final OutFiles files;
-  private final Issues issues;
+  private final SheetIssuer issues;
   private final RunReport report;
 
   /** The day's job files by their full path. */
@@ -78,7 +78,7 @@ public final class DayOutput {
     }
   }
 
-  DayOutput(Place place, OutFiles files, Issues issues, RunReport report) {
+  DayOutput(Place place, OutFiles files, SheetIssuer issues, RunReport report) {
     this.place = place;
     this.files = files;
     this.issues = issues;
@@ -188,7 +188,7 @@ public final class DayOutput {
    * @param again whether it is written even so
    * @throws UncheckedIOException naming the path
    */
-  Written write(Issues.Drawn drawn, boolean record, boolean again) {
+  Written write(SheetIssuer.Drawn drawn, boolean record, boolean again) {
     MadeSheet sheet = drawn.made();
     byte[] pdf = drawn.pdf();
     Path target = place.sheet(sheet.sheet().name());
@@ -271,7 +271,7 @@ public final class DayOutput {
     return Files.isRegularFile(place.all())
         && PdfMetadata.of(OutFiles.bytes(place.all()))
             .filter(it -> it.author().equals(place.shop()))
-            .filter(it -> it.keywords().equals(Day.KEYWORDS))
+            .filter(it -> it.keywords().equals(SheetPdfs.KEYWORDS))
             .isPresent();
   }
 

@@ -51,7 +51,7 @@ public final class Printing {
    *     the run are not tried
    */
   void send(RunReport report) {
-    sheets.sort(Comparator.comparing(Sheet::made, Day.bayOrder()));
+    sheets.sort(Comparator.comparing(Sheet::made, SheetPdfs.bayOrder()));
     int sent = 0;
     Set<String> remarks = new LinkedHashSet<>();
     for (Sheet sheet : sheets) {

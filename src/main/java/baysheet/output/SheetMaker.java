@@ -13,7 +13,7 @@ import baysheet.report.Problems;
 import baysheet.resolve.Resolved;
 import baysheet.resolve.Resolver;
 import baysheet.sheet.Sheet;
-import baysheet.template.Layouts;
+import baysheet.template.LayoutTemplates;
 import baysheet.wording.SheetWarnings;
 import baysheet.yaml.Node;
 import java.nio.file.Path;
@@ -24,11 +24,12 @@ import java.util.function.Supplier;
 /** Makes the sheets of one job file: reads, resolves, plans, and has the pages made. */
 public final class SheetMaker {
   private final ShopFolders folders;
-  private final Supplier<Layouts> layouts;
+  private final Supplier<LayoutTemplates> layouts;
   private final Fonts fonts;
   private final Optional<Shop.Paper> paper;
 
-  public SheetMaker(ShopFolders folders, Layouts layouts, Fonts fonts, Optional<Shop.Paper> paper) {
+  public SheetMaker(
+      ShopFolders folders, LayoutTemplates layouts, Fonts fonts, Optional<Shop.Paper> paper) {
     this(folders, () -> layouts, fonts, paper);
   }
 
@@ -36,7 +37,10 @@ public final class SheetMaker {
    * @param layouts asked for when the first sheet is ready for them
    */
   public SheetMaker(
-      ShopFolders folders, Supplier<Layouts> layouts, Fonts fonts, Optional<Shop.Paper> paper) {
+      ShopFolders folders,
+      Supplier<LayoutTemplates> layouts,
+      Fonts fonts,
+      Optional<Shop.Paper> paper) {
     this.folders = folders;
     this.layouts = layouts;
     this.fonts = fonts;

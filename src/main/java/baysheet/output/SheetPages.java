@@ -19,7 +19,7 @@ import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
 import baysheet.report.Source;
 import baysheet.sheet.Sheet;
-import baysheet.template.Layouts;
+import baysheet.template.LayoutTemplates;
 import baysheet.wording.SheetText;
 import java.nio.file.Path;
 import java.util.List;
@@ -30,7 +30,7 @@ import java.util.Optional;
  * one page is too small for it or the job asks for more.
  */
 public record SheetPages(
-    Layouts layouts,
+    LayoutTemplates layouts,
     Fonts fonts,
     Optional<Shop.Paper> paper,
     Revision revision,

@@ -22,7 +22,7 @@ public final class Sheets {
   private final RunReport report;
   private final ShopFolders folders;
   private final Batch batch;
-  private final Issues issues;
+  private final SheetIssuer issues;
   private final Output output;
   private final Targets targets;
   private final OutFiles files;
@@ -50,7 +50,8 @@ public final class Sheets {
     }
   }
 
-  public Sheets(Console console, ShopFolders folders, Batch batch, Issues issues, Output output) {
+  public Sheets(
+      Console console, ShopFolders folders, Batch batch, SheetIssuer issues, Output output) {
     this.report = new RunReport(console, output.voice());
     this.folders = folders;
     this.batch = batch;
@@ -158,7 +159,7 @@ public final class Sheets {
     List<String> lines = new ArrayList<>();
     List<JsonObject> data = new ArrayList<>();
     outcome.drawn().forEach(issues::issue);
-    for (Issues.Drawn drawn : outcome.drawn()) {
+    for (SheetIssuer.Drawn drawn : outcome.drawn()) {
       DayOutput.Written written = write(drawn, day, !lines.isEmpty());
       lines.add(SummaryLine.of(drawn, written));
       data.add(SummaryLine.data(drawn, written));
@@ -173,7 +174,7 @@ public final class Sheets {
   }
 
   /** A disk that is full in the middle of a job leaves some of its sheets. */
-  private DayOutput.Written write(Issues.Drawn drawn, DayOutput day, boolean begun) {
+  private DayOutput.Written write(SheetIssuer.Drawn drawn, DayOutput day, boolean begun) {
     try {
       return day.write(drawn, output.record(), output.again());
     } catch (UncheckedIOException e) {

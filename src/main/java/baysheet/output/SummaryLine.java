@@ -17,7 +17,7 @@ public final class SummaryLine {
 
   private SummaryLine() {}
 
-  static String of(Issues.Drawn drawn, DayOutput.Written written) {
+  static String of(SheetIssuer.Drawn drawn, DayOutput.Written written) {
     MadeSheet made = drawn.made();
     String line = of(made) + "  " + YamlFiles.shown(written.file());
     if (drawn.unchanged()) {
@@ -40,7 +40,7 @@ public final class SummaryLine {
   }
 
   /** The same as data. */
-  static JsonObject data(Issues.Drawn drawn, DayOutput.Written written) {
+  static JsonObject data(SheetIssuer.Drawn drawn, DayOutput.Written written) {
     String made = drawn.replaces().isPresent() ? "changed" : "new";
     return new JsonObject()
         .put("job", drawn.made().sheet().heading().job())

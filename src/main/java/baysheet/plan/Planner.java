@@ -91,7 +91,8 @@ public final class Planner {
     }
     return steps <= MOST_STEPS
         ? Optional.empty()
-        : Optional.of(Sentences.tooManySteps(steps, MOST_STEPS, resolved.job().work().get(0).at()));
+        : Optional.of(
+            PlanSentences.tooManySteps(steps, MOST_STEPS, resolved.job().work().get(0).at()));
   }
 
   private static Optional<TracedPlan> inOrder(Resolved resolved, Problems problems) {
@@ -110,7 +111,7 @@ public final class Planner {
 
   private static void notices(Resolved resolved, RaisingOrder.Ordered order, Problems problems) {
     if (!order.found().proven()) {
-      problems.add(Sentences.orderNotProven(resolved.job().work().get(0).at()));
+      problems.add(PlanSentences.orderNotProven(resolved.job().work().get(0).at()));
     }
     if (order.together()) {
       problems.add(bothEndsUp(resolved, order.graph()));
@@ -125,13 +126,14 @@ public final class Planner {
             .distinct()
             .toList();
     List<Located<Job.Work>> work = resolved.job().work();
-    return Sentences.bothEndsUp(raising, work.size(), work.get(0).at())
+    return PlanSentences.bothEndsUp(raising, work.size(), work.get(0).at())
         .seeAlso("bay", resolved.bay().name().at());
   }
 
   private static Problem loop(Resolved resolved, StepGraph graph) {
     List<CycleFinder.Wish> wishes = CycleFinder.wishes(graph);
-    Problem problem = baysheet.plan.graph.Sentences.loop(wishes, resolved.job().work().get(0).at());
+    Problem problem =
+        baysheet.plan.graph.GraphSentences.loop(wishes, resolved.job().work().get(0).at());
     for (CycleFinder.Wish wish : wishes) {
       problem = problem.seeAlso(wish.earlier().task().procedure(), wish.earlier().origin());
     }
@@ -155,7 +157,7 @@ public final class Planner {
         .forEach(
             (name, who) -> {
               if (!brought.contains(name)) {
-                problems.add(Sentences.waiveUnused(name, brought, who.at()));
+                problems.add(PlanSentences.waiveUnused(name, brought, who.at()));
               }
             });
   }

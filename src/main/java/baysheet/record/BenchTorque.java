@@ -10,9 +10,9 @@ import baysheet.torque.Quantity;
 import baysheet.torque.Reach;
 import baysheet.torque.ScrewThread;
 import baysheet.torque.Setting;
-import baysheet.torque.Stage;
 import baysheet.torque.StrengthClass;
 import baysheet.torque.Target;
+import baysheet.torque.TighteningStage;
 import baysheet.torque.Unit;
 import baysheet.torque.WrenchChoice;
 import baysheet.wording.Language;
@@ -53,7 +53,7 @@ public record BenchTorque(
   }
 
   /** A stage and what came of it; empty where it is no torque. */
-  public record BenchStage(Stage stage, Optional<Worked> worked) {}
+  public record BenchStage(TighteningStage stage, Optional<Worked> worked) {}
 
   /**
    * A torque worked out.
@@ -157,7 +157,7 @@ public record BenchTorque(
     if (stage.worked().isPresent()) {
       return worked(stage.worked().get());
     }
-    return stage.stage() instanceof Stage.Angle angle
+    return stage.stage() instanceof TighteningStage.Angle angle
         ? new JsonObject().put("angle", angle.angle().value())
         : new JsonObject().put("loosen", true);
   }

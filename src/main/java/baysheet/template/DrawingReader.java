@@ -4,7 +4,7 @@ import baysheet.box.Drawing;
 import baysheet.box.Length;
 import baysheet.box.Mark;
 import baysheet.template.LayoutSource.Faults;
-import baysheet.template.Node.Element;
+import baysheet.template.MarkupNode.Element;
 import java.util.List;
 import java.util.Optional;
 
@@ -19,7 +19,7 @@ final class DrawingReader {
     Attributes in = Attributes.of(element, faults, "width", "height", "says");
     Length none = new Length(1, false);
     List<Mark> marks =
-        BoxReader.children(element, faults).stream()
+        BoxMarkupReader.children(element, faults).stream()
             .flatMap(child -> mark(child, faults).stream())
             .toList();
     Length width = in.length("width", none);

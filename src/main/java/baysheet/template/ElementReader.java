@@ -2,8 +2,8 @@ package baysheet.template;
 
 import baysheet.report.Span;
 import baysheet.template.LayoutSource.Faults;
-import baysheet.template.Node.Attribute;
-import baysheet.template.Node.Element;
+import baysheet.template.MarkupNode.Attribute;
+import baysheet.template.MarkupNode.Element;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -81,7 +81,7 @@ final class ElementReader {
       }
       case XMLStreamConstants.END_ELEMENT -> close();
       case XMLStreamConstants.CHARACTERS, XMLStreamConstants.CDATA ->
-          open.element().content().add(Node.Words.of(in.getText()));
+          open.element().content().add(MarkupNode.Words.of(in.getText()));
       default -> {
         // Comments and processing instructions say nothing to a page.
       }
@@ -156,7 +156,7 @@ final class ElementReader {
     return seen.replaceAll("[\\s\\p{Cntrl}]+", " ").strip();
   }
 
-  private record Open(String name, List<Attribute> attributes, List<Node> content, Span at) {
+  private record Open(String name, List<Attribute> attributes, List<MarkupNode> content, Span at) {
     Element close() {
       return new Element(name, attributes, content, at);
     }

@@ -7,7 +7,7 @@ import baysheet.box.Form.Group;
 import baysheet.box.Form.Hand;
 import baysheet.box.Form.Paper;
 import baysheet.template.LayoutSource.Faults;
-import baysheet.template.Node.Element;
+import baysheet.template.MarkupNode.Element;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -90,13 +90,13 @@ final class FormReader {
   }
 
   private Box body(Element root) {
-    List<Element> children = BoxReader.children(root, faults);
+    List<Element> children = BoxMarkupReader.children(root, faults);
     Names names = Names.read(children, faults);
     List<Element> boxes = children.stream().filter(FormReader::isBox).toList();
     if (boxes.isEmpty()) {
       faults.nothingInside(root.at(), "form", "at least one box");
     }
-    return new BoxReader(names, faults).together(root, boxes);
+    return new BoxMarkupReader(names, faults).together(root, boxes);
   }
 
   private static boolean isBox(Element element) {
@@ -106,7 +106,7 @@ final class FormReader {
   /** The groups in the order in which they give way; one that nobody declared is a slip. */
   private List<Group> groups(Element root, long smallest, long dropsBelow, Box body) {
     List<Group> groups = new ArrayList<>();
-    for (Element child : BoxReader.children(root, faults)) {
+    for (Element child : BoxMarkupReader.children(root, faults)) {
       if (child.name().equals(GROUP)) {
         groups.add(group(child, smallest, dropsBelow));
       }

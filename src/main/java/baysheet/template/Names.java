@@ -5,7 +5,7 @@ import baysheet.box.PenSize;
 import baysheet.box.Text;
 import baysheet.box.TextStyle;
 import baysheet.template.LayoutSource.Faults;
-import baysheet.template.Node.Element;
+import baysheet.template.MarkupNode.Element;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;

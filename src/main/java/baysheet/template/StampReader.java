@@ -2,7 +2,7 @@ package baysheet.template;
 
 import baysheet.box.Stamp;
 import baysheet.template.LayoutSource.Faults;
-import baysheet.template.Node.Element;
+import baysheet.template.MarkupNode.Element;
 import com.google.zxing.EncodeHintType;
 import com.google.zxing.WriterException;
 import com.google.zxing.qrcode.decoder.ErrorCorrectionLevel;

@@ -5,27 +5,27 @@ import baysheet.box.Table;
 import baysheet.box.Vertical;
 import baysheet.box.Width;
 import baysheet.template.LayoutSource.Faults;
-import baysheet.template.Node.Element;
+import baysheet.template.MarkupNode.Element;
 import java.util.ArrayList;
 import java.util.List;
 
 /** Reads {@code <table>}: its columns, one heading row, and rows. */
 final class TableReader {
   private static final List<String> PARTS = List.of("col", "headings", "line");
-  private final BoxReader boxes;
+  private final BoxMarkupReader boxes;
   private final Faults faults;
   private final List<Width> widths = new ArrayList<>();
   private final List<Table.Cell> header = new ArrayList<>();
   private final List<Table.Line> rows = new ArrayList<>();
 
-  TableReader(BoxReader boxes, Faults faults) {
+  TableReader(BoxMarkupReader boxes, Faults faults) {
     this.boxes = boxes;
     this.faults = faults;
   }
 
   Table read(Element element) {
     Attributes in = Attributes.of(element, faults, "title", "padding", "between");
-    BoxReader.children(element, faults).forEach(this::part);
+    BoxMarkupReader.children(element, faults).forEach(this::part);
     if (widths.isEmpty()) {
       faults.nothingInside(element.at(), "table", "a <col> for each column");
     }
@@ -62,7 +62,7 @@ final class TableReader {
 
   private List<Table.Cell> cells(Element row) {
     List<Table.Cell> cells = new ArrayList<>();
-    for (Element child : BoxReader.children(row, faults)) {
+    for (Element child : BoxMarkupReader.children(row, faults)) {
       if (child.name().equals("td")) {
         cells.add(cell(child));
       } else {
@@ -81,7 +81,7 @@ final class TableReader {
     return new Table.Cell(
         boxes.inside(element),
         in.whole("span", 1, 40, 1),
-        in.choice("vertical", BoxReader.VERTICALS, Vertical.TOP),
+        in.choice("vertical", BoxMarkupReader.VERTICALS, Vertical.TOP),
         in.yes("names-row"));
   }
 }

@@ -2,7 +2,7 @@ package baysheet.template;
 
 import baysheet.box.Text;
 import baysheet.template.LayoutSource.Faults;
-import baysheet.template.Node.Element;
+import baysheet.template.MarkupNode.Element;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -31,8 +31,8 @@ final class TextReader {
   }
 
   private void content(Element element, boolean bold, Optional<String> group) {
-    for (Node node : element.content()) {
-      if (node instanceof Node.Words words) {
+    for (MarkupNode node : element.content()) {
+      if (node instanceof MarkupNode.Words words) {
         add(words.text(), bold, group);
       } else if (node instanceof Element inner) {
         inner(inner, bold, group);

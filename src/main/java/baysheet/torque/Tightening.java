@@ -16,7 +16,7 @@ public sealed interface Tightening permits Tightening.Stages, Tightening.Snug, T
    *
    * @param stages at least one; the first is a torque, and a torque comes before every angle
    */
-  record Stages(List<Stage> stages) implements Tightening {
+  record Stages(List<TighteningStage> stages) implements Tightening {
     public Stages {
       stages = List.copyOf(stages);
       Optional<String> fault = Tightening.fault(stages);
@@ -27,12 +27,12 @@ public sealed interface Tightening permits Tightening.Stages, Tightening.Snug, T
 
     @Override
     public String print() {
-      return stages.stream().map(Stage::print).collect(Collectors.joining(", "));
+      return stages.stream().map(TighteningStage::print).collect(Collectors.joining(", "));
     }
 
     /** The target, when the whole tightening is one torque and nothing else. */
     public Optional<Target> plainTorque() {
-      return stages.size() == 1 && stages.get(0) instanceof Stage.Torque only
+      return stages.size() == 1 && stages.get(0) instanceof TighteningStage.Torque only
           ? Optional.of(only.target())
           : Optional.empty();
     }
@@ -40,8 +40,8 @@ public sealed interface Tightening permits Tightening.Stages, Tightening.Snug, T
     /** The targets of the stages that are torques, in order. */
     public List<Target> torques() {
       return stages.stream()
-          .filter(Stage.Torque.class::isInstance)
-          .map(stage -> ((Stage.Torque) stage).target())
+          .filter(TighteningStage.Torque.class::isInstance)
+          .map(stage -> ((TighteningStage.Torque) stage).target())
           .toList();
     }
   }
@@ -77,10 +77,10 @@ public sealed interface Tightening permits Tightening.Stages, Tightening.Snug, T
   }
 
   private static ParseResult<Tightening> stages(List<String> texts) {
-    List<Stage> stages = new ArrayList<>();
+    List<TighteningStage> stages = new ArrayList<>();
     for (String text : texts) {
-      ParseResult<List<Stage>> each = Stage.parseAll(text);
-      if (each instanceof ParseFailure<List<Stage>> misread) {
+      ParseResult<List<TighteningStage>> each = TighteningStage.parseAll(text);
+      if (each instanceof ParseFailure<List<TighteningStage>> misread) {
         return misread.as();
       }
       each.found().ifPresent(stages::addAll);
@@ -92,19 +92,19 @@ public sealed interface Tightening permits Tightening.Stages, Tightening.Snug, T
   }
 
   /** An angle counts from a known torque; a fastener left loose is not tightened. */
-  private static Optional<String> fault(List<Stage> stages) {
+  private static Optional<String> fault(List<TighteningStage> stages) {
     if (stages.isEmpty()) {
       return Optional.of("there is no stage");
     }
-    if (stages.get(stages.size() - 1) instanceof Stage.Loosen) {
+    if (stages.get(stages.size() - 1) instanceof TighteningStage.Loosen) {
       return Optional.of("the last stage leaves the fastener loose");
     }
     boolean loose = true;
-    for (Stage stage : stages) {
-      if (loose && stage instanceof Stage.Angle angle) {
+    for (TighteningStage stage : stages) {
+      if (loose && stage instanceof TighteningStage.Angle angle) {
         return Optional.of(angle.print() + " has no torque before it to count from");
       }
-      loose = stage instanceof Stage.Loosen;
+      loose = stage instanceof TighteningStage.Loosen;
     }
     return Optional.empty();
   }

@@ -67,20 +67,20 @@ public final class TighteningOrder {
   }
 
   /** Where the positions of a circle stand, clockwise from the top. */
-  public static List<Point> circlePositions(int count) {
+  public static List<DrawingPoint> circlePositions(int count) {
     requireSome(count);
     return IntStream.range(0, count)
         .mapToDouble(step -> 2 * Math.PI * step / count)
-        .mapToObj(angle -> new Point(StrictMath.sin(angle), StrictMath.cos(angle)))
+        .mapToObj(angle -> new DrawingPoint(StrictMath.sin(angle), StrictMath.cos(angle)))
         .toList();
   }
 
   /** Where the positions of rows stand: the front row on top, all rows in one pitch. */
-  public static List<Point> rowPositions(List<Integer> rows) {
+  public static List<DrawingPoint> rowPositions(List<Integer> rows) {
     double widest = Math.max(1, Collections.max(rows) - 1);
     double deepest = Math.max(1, rows.size() - 1);
     return spots(rows).stream()
-        .map(spot -> new Point(spot.across() / widest, -spot.down() / deepest))
+        .map(spot -> new DrawingPoint(spot.across() / widest, -spot.down() / deepest))
         .toList();
   }
 

@@ -12,10 +12,10 @@ import baysheet.sheet.TorqueLine;
 import baysheet.torque.Band;
 import baysheet.torque.Quantity;
 import baysheet.torque.Reach;
-import baysheet.torque.Stage;
 import baysheet.torque.Target;
 import baysheet.torque.Tightening;
 import baysheet.torque.TighteningPasses;
+import baysheet.torque.TighteningStage;
 import baysheet.torque.Unit;
 import baysheet.torque.Wrench;
 import java.math.BigDecimal;
@@ -138,7 +138,8 @@ final class FigureCheck {
 
   private void stages() {
     Tightening given = book.tightening().value();
-    List<Stage> stages = given instanceof Tightening.Stages some ? some.stages() : List.of();
+    List<TighteningStage> stages =
+        given instanceof Tightening.Stages some ? some.stages() : List.of();
     TorqueLine.Kind kind =
         given instanceof Tightening.Unknown
             ? TorqueLine.Kind.UNKNOWN
@@ -151,13 +152,15 @@ final class FigureCheck {
     }
   }
 
-  private void stage(int number, TorqueLine.StageLine printed, Stage given) {
-    if (printed instanceof TorqueLine.StageLine.Torque torque && given instanceof Stage.Torque of) {
+  private void stage(int number, TorqueLine.StageLine printed, TighteningStage given) {
+    if (printed instanceof TorqueLine.StageLine.Torque torque
+        && given instanceof TighteningStage.Torque of) {
       torque(number, torque, of.target());
     } else if (printed instanceof TorqueLine.StageLine.Angle turn
-        && given instanceof Stage.Angle of) {
+        && given instanceof TighteningStage.Angle of) {
       same("the angle of stage " + number, turn.angle(), of.angle());
-    } else if (!(printed instanceof TorqueLine.StageLine.Loosen && given instanceof Stage.Loosen)) {
+    } else if (!(printed instanceof TorqueLine.StageLine.Loosen
+        && given instanceof TighteningStage.Loosen)) {
       fault("stage " + number + " is " + printed.print() + ", and the book's is " + given.print());
     }
   }

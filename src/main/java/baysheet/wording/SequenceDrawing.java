@@ -3,7 +3,7 @@ package baysheet.wording;
 import baysheet.sheet.TorqueLine;
 import baysheet.sheet.TorqueLine.Arrangement;
 import baysheet.sheet.TorqueLine.OrderDrawing;
-import baysheet.torque.Point;
+import baysheet.torque.DrawingPoint;
 import baysheet.torque.TighteningOrder;
 import baysheet.wording.TorqueTableText.DrawingText;
 import baysheet.wording.TorqueTableText.PositionText;
@@ -94,19 +94,19 @@ final class SequenceDrawing {
     return drawing.arrangement() != Arrangement.NUMBERED_BY_THE_SOURCE;
   }
 
-  private static List<Point> points(OrderDrawing drawing, int count) {
+  private static List<DrawingPoint> points(OrderDrawing drawing, int count) {
     return drawing.arrangement() == Arrangement.ROWS
         ? TighteningOrder.rowPositions(drawing.rows())
         : TighteningOrder.circlePositions(count);
   }
 
   private static List<PositionText> positions(
-      List<Point> points, List<Integer> order, Scale scale) {
+      List<DrawingPoint> points, List<Integer> order, Scale scale) {
     return IntStream.range(0, points.size())
         .mapToObj(
             i -> {
               int turn = order.indexOf(i + 1) + 1;
-              Point point = points.get(i);
+              DrawingPoint point = points.get(i);
               return new PositionText(
                   scale.x(point), scale.y(point), String.valueOf(turn), turn == 1);
             })
@@ -163,11 +163,11 @@ final class SequenceDrawing {
       return width <= WIDEST && height <= TALLEST * width;
     }
 
-    int x(Point point) {
+    int x(DrawingPoint point) {
       return thousandths(width / 2 + point.x() * across);
     }
 
-    int y(Point point) {
+    int y(DrawingPoint point) {
       return thousandths(height / 2 - point.y() * down);
     }
 

@@ -37,7 +37,7 @@ final class FileSentences {
     return octet >= 0xA0
         ? byteName
             + " is not valid UTF-8; in an older encoding it means "
-            + Sentences.quoted(latin(octet))
+            + YamlSentences.quoted(latin(octet))
         : byteName + " is not valid UTF-8";
   }
 
@@ -172,7 +172,7 @@ final class FileSentences {
     return Problem.of(
             ProblemCode.DUPLICATE_KEY,
             key.at(),
-            Sentences.quoted(key.text()) + " is used twice in this map")
+            YamlSentences.quoted(key.text()) + " is used twice in this map")
         .expecting("each key once")
         .seeAlso("first used", first);
   }

@@ -46,7 +46,9 @@ public final class MapReader {
       return Optional.of(new MapReader(mapping, whatItIs, problems));
     }
     problems.add(
-        node.isEmpty() ? Sentences.nothingWritten(node.at()) : Sentences.notAMap(whatItIs, node));
+        node.isEmpty()
+            ? YamlSentences.nothingWritten(node.at())
+            : YamlSentences.notAMap(whatItIs, node));
     return Optional.empty();
   }
 
@@ -87,7 +89,7 @@ public final class MapReader {
   /** The entries of a map with free keys that may be left out: no key, no entries. */
   public <K, V> List<Keyed<K, V>> entries(
       String key, Function<String, ParseOutcome<K>> keys, ValueReader<V> values) {
-    return optional(key, ValueReaders.map(Sentences.underKey(key), keys, values))
+    return optional(key, ValueReaders.map(YamlSentences.underKey(key), keys, values))
         .map(Located::value)
         .orElse(List.of());
   }
@@ -129,7 +131,7 @@ public final class MapReader {
   private <K, V> void addOnce(Map<K, Keyed<K, V>> read, Keyed<K, V> keyed) {
     Keyed<K, V> first = read.putIfAbsent(keyed.key().value(), keyed);
     if (first != null) {
-      problems.add(Sentences.sameKey(keyed.key().at(), first.key().at()));
+      problems.add(YamlSentences.sameKey(keyed.key().at(), first.key().at()));
     }
   }
 
@@ -147,7 +149,7 @@ public final class MapReader {
   public void atMostOneOf(List<String> keys) {
     List<Span> written = keys.stream().flatMap(key -> keyAt(key).stream()).sorted().toList();
     if (written.size() > 1) {
-      problems.add(Sentences.keysClash(whatItIs, keys, written));
+      problems.add(YamlSentences.keysClash(whatItIs, keys, written));
     }
   }
 
@@ -175,7 +177,7 @@ public final class MapReader {
         mapping.entries().stream()
             .filter(entry -> !known.contains(entry.key().text()))
             .filter(entry -> !free.contains(entry.key().text()))
-            .map(entry -> Sentences.unknownKey(whatItIs, entry, known))
+            .map(entry -> YamlSentences.unknownKey(whatItIs, entry, known))
             .toList();
     unknown.forEach(key -> key.nearest().ifPresent(missing::remove));
     reportMissing();
@@ -184,7 +186,7 @@ public final class MapReader {
 
   /** Also for a reader that gave up before it was done. */
   void reportMissing() {
-    missing.forEach(key -> problems.add(Sentences.missingKey(whatItIs, key, mapping.start())));
+    missing.forEach(key -> problems.add(YamlSentences.missingKey(whatItIs, key, mapping.start())));
     missing.clear();
   }
 
@@ -200,7 +202,7 @@ public final class MapReader {
 
   private Optional<Node> written(Entry entry) {
     if (entry.value().isEmpty()) {
-      problems.add(Sentences.emptyValue(entry.key()));
+      problems.add(YamlSentences.emptyValue(entry.key()));
       return Optional.empty();
     }
     return Optional.of(entry.value());

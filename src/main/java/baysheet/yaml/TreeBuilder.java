@@ -129,7 +129,7 @@ final class TreeBuilder {
       incomplete = true;
       return new Scalar("", true, at);
     }
-    if (!Characters.isPlain(text)) {
+    if (!CharacterCheck.isPlain(text)) {
       refuseUnfit(text, at);
     }
     if (!quoted) {
@@ -142,11 +142,11 @@ final class TreeBuilder {
   /** What an escape stands for is not in the file's text, which was looked through before. */
   private void refuseUnfit(String text, Span at) {
     text.codePoints()
-        .filter(point -> point != '\n' && Characters.isUnfit(point))
+        .filter(point -> point != '\n' && CharacterCheck.isUnfit(point))
         .findFirst()
         .ifPresent(point -> problems.add(FileSentences.controlCharacterIn(at, point)));
     text.codePoints()
-        .filter(Characters::runsFromRightToLeft)
+        .filter(CharacterCheck::runsFromRightToLeft)
         .findFirst()
         .ifPresent(point -> problems.add(FileSentences.rightToLeft(at, point)));
   }

@@ -41,7 +41,7 @@ public final class ValueReaders {
 
   /** The same as {@link #name()}, as a hook for {@link #map}. */
   public static ParseOutcome<String> nameOf(String text) {
-    return isName(text) ? ParseOutcome.ok(text) : Sentences.notAName(text);
+    return isName(text) ? ParseOutcome.ok(text) : YamlSentences.notAName(text);
   }
 
   /** A loop, not a pattern: half of all that a shop writes are names, and they are read first. */
@@ -69,11 +69,11 @@ public final class ValueReaders {
 
   private static ParseOutcome<Integer> wholeNumberOf(String text, int least, int most) {
     if (!WHOLE.matcher(text).matches()) {
-      return Sentences.notANumber(text, least, most);
+      return YamlSentences.notANumber(text, least, most);
     }
     int number = Integer.parseInt(text);
     return number < least || number > most
-        ? Sentences.outOfRange(text, least, most)
+        ? YamlSentences.outOfRange(text, least, most)
         : ParseOutcome.ok(number);
   }
 
@@ -88,7 +88,7 @@ public final class ValueReaders {
     }
     return text.equals("no") || text.equals("false")
         ? ParseOutcome.ok(false)
-        : Sentences.notYesNo(text);
+        : YamlSentences.notYesNo(text);
   }
 
   /** A day of the calendar, {@code 2026-03-02} (ISO 8601). */
@@ -99,15 +99,15 @@ public final class ValueReaders {
   /** The same as {@link #date()}, for names of folders and texts that may be something else. */
   public static ParseOutcome<LocalDate> dateOf(String text) {
     if (!DAY.matcher(text).matches()) {
-      return Sentences.notADate(text);
+      return YamlSentences.notADate(text);
     }
     try {
       LocalDate day = LocalDate.parse(text);
       return EARLIEST <= day.getYear() && day.getYear() <= LATEST
           ? ParseOutcome.ok(day)
-          : Sentences.notOfThisTime(text, EARLIEST, LATEST);
+          : YamlSentences.notOfThisTime(text, EARLIEST, LATEST);
     } catch (DateTimeParseException noSuchDay) {
-      return Sentences.noSuchDay(text);
+      return YamlSentences.noSuchDay(text);
     }
   }
 
@@ -121,7 +121,7 @@ public final class ValueReaders {
         text ->
             known.containsKey(text)
                 ? ParseOutcome.ok(known.get(text))
-                : Sentences.notOneOf(text, known.keySet()));
+                : YamlSentences.notOneOf(text, known.keySet()));
   }
 
   /** Any single value that {@code parse} accepts; it is given the text without spaces around it. */
@@ -136,8 +136,8 @@ public final class ValueReaders {
     }
     problems.add(
         node instanceof Scalar
-            ? Sentences.nothingWritten(node.at())
-            : Sentences.wrongShape("a single value", node));
+            ? YamlSentences.nothingWritten(node.at())
+            : YamlSentences.wrongShape("a single value", node));
     return Optional.empty();
   }
 
@@ -148,7 +148,7 @@ public final class ValueReaders {
         .fold(
             value -> Optional.of(new Located<>(value, scalar.at())),
             bad -> {
-              problems.add(Sentences.of(bad, scalar.at()));
+              problems.add(YamlSentences.of(bad, scalar.at()));
               return Optional.empty();
             });
   }
@@ -161,8 +161,8 @@ public final class ValueReaders {
       }
       problems.add(
           node.isEmpty()
-              ? Sentences.nothingWritten(node.at())
-              : Sentences.wrongShape("a list", node));
+              ? YamlSentences.nothingWritten(node.at())
+              : YamlSentences.wrongShape("a list", node));
       return Optional.empty();
     };
   }

@@ -43,7 +43,7 @@ public final class YamlFile {
       return Optional.empty();
     }
     List<String> lines = source.lines();
-    Characters characters = new Characters(source, lines);
+    CharacterCheck characters = new CharacterCheck(source, lines);
     Optional<Problem> unfit = characters.firstUnfit().or(characters::firstTabIndent);
     unfit.ifPresent(problems::add);
     return unfit.isPresent()

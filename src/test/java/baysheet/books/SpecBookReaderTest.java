@@ -10,9 +10,9 @@ import baysheet.torque.Band;
 import baysheet.torque.Head;
 import baysheet.torque.Quantity;
 import baysheet.torque.Reach;
-import baysheet.torque.Stage;
 import baysheet.torque.Target;
 import baysheet.torque.Tightening;
+import baysheet.torque.TighteningStage;
 import baysheet.torque.Treatment;
 import baysheet.torque.Unit;
 import java.math.BigDecimal;
@@ -128,7 +128,7 @@ class SpecBookReaderTest {
   void stagesKeepTheirOrder() {
     assertEquals(
         List.of("25\u00A0N·m", "loosen", "50\u00A0N·m", "+90°"),
-        stages(fastener(2, "head-bolt")).stages().stream().map(Stage::print).toList());
+        stages(fastener(2, "head-bolt")).stages().stream().map(TighteningStage::print).toList());
   }
 
   @Test

@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import baysheet.books.Shop;
 import baysheet.layout.Item;
-import baysheet.output.Day;
 import baysheet.output.MadeSheet;
+import baysheet.output.SheetPdfs;
 import baysheet.pdf.PdfWriter;
 import baysheet.scan.Grey;
 import baysheet.scan.PageReader;
@@ -40,7 +40,7 @@ class CodeOnPageTest {
     int turn = 0;
     List<MadeSheet> sheets = DemoSheets.made(Shop.Paper.A4);
     for (MadeSheet made : sheets) {
-      BufferedImage page = draw(Day.pdf(writer, made));
+      BufferedImage page = draw(SheetPdfs.pdf(writer, made));
       codes.add(made.id().code());
       // Upright, and turned and tilted by two of the angles each.
       for (double angle : new double[] {0, angles[turn++ % 7], angles[turn++ % 7]}) {

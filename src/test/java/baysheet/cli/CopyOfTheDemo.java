@@ -8,7 +8,7 @@ import baysheet.layout.Fonts;
 import baysheet.output.MadeSheet;
 import baysheet.output.SheetMaker;
 import baysheet.report.Problems;
-import baysheet.template.Layouts;
+import baysheet.template.LayoutTemplates;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -85,7 +85,7 @@ record CopyOfTheDemo(Path root) {
     Fonts fonts = Fonts.builtIn();
     ShopFolders folders = new ShopFolders(fonts);
     ShopFolder folder = folders.read(root, problems).orElseThrow();
-    SheetMaker maker = new SheetMaker(folders, Layouts.builtIn(), fonts, Optional.empty());
+    SheetMaker maker = new SheetMaker(folders, LayoutTemplates.builtIn(), fonts, Optional.empty());
     Map<String, MadeSheet> made = new TreeMap<>();
     for (Path job : jobs) {
       Problems own = new Problems();

@@ -19,7 +19,7 @@ import baysheet.report.Problems;
 import baysheet.sheet.CautionLine;
 import baysheet.sheet.CheckLine;
 import baysheet.sheet.Sheet;
-import baysheet.template.Layouts;
+import baysheet.template.LayoutTemplates;
 import baysheet.wording.Printed;
 import java.nio.file.Path;
 import java.util.Collection;
@@ -94,7 +94,7 @@ class CoverageTest {
   }
 
   private static SheetMaker maker() {
-    return new SheetMaker(folders(), Layouts.builtIn(), FONTS, Optional.of(Shop.Paper.A4));
+    return new SheetMaker(folders(), LayoutTemplates.builtIn(), FONTS, Optional.of(Shop.Paper.A4));
   }
 
   @Test

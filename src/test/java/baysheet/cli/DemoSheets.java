@@ -14,7 +14,7 @@ import baysheet.output.SheetMaker;
 import baysheet.plan.Planner;
 import baysheet.report.Problems;
 import baysheet.sheet.Sheet;
-import baysheet.template.Layouts;
+import baysheet.template.LayoutTemplates;
 import baysheet.wording.Samples;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -26,7 +26,7 @@ final class DemoSheets {
   static final Fonts FONTS = Fonts.builtIn();
   private static final Path JOBS = Path.of("jobs");
 
-  private static final Layouts BUILT_IN = Layouts.builtIn();
+  private static final LayoutTemplates BUILT_IN = LayoutTemplates.builtIn();
 
   private DemoSheets() {}
 
@@ -34,7 +34,7 @@ final class DemoSheets {
     return made(paper, BUILT_IN);
   }
 
-  static List<MadeSheet> made(Shop.Paper paper, Layouts layouts) {
+  static List<MadeSheet> made(Shop.Paper paper, LayoutTemplates layouts) {
     ShopFolders folders = new ShopFolders(FONTS);
     SheetMaker maker = new SheetMaker(folders, layouts, FONTS, Optional.of(paper));
     Problems problems = new Problems();
@@ -68,7 +68,7 @@ final class DemoSheets {
   }
 
   /** The sheets' forms before they are fitted. */
-  static List<Form> forms(Layouts layouts) {
+  static List<Form> forms(LayoutTemplates layouts) {
     Problems problems = new Problems();
     List<Form> forms = new ArrayList<>();
     for (Sheet sheet : wholes()) {

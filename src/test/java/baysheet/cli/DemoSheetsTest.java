@@ -9,13 +9,13 @@ import baysheet.box.Form;
 import baysheet.layout.EverySize;
 import baysheet.layout.Item;
 import baysheet.layout.PageCheck;
-import baysheet.output.Day;
 import baysheet.output.MadeSheet;
+import baysheet.output.SheetPdfs;
 import baysheet.pdf.Conformance;
 import baysheet.pdf.PdfWriter;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.TorqueLine;
-import baysheet.template.Layouts;
+import baysheet.template.LayoutTemplates;
 import baysheet.torque.Quantity;
 import java.nio.file.Path;
 import java.util.List;
@@ -42,7 +42,8 @@ class DemoSheetsTest {
 
   private static final long FIGURES = 10_500;
 
-  private static final Layouts LARGE_PRINT = Layouts.in(Path.of("templates", "large-print"));
+  private static final LayoutTemplates LARGE_PRINT =
+      LayoutTemplates.in(Path.of("templates", "large-print"));
 
   /** What a wrench is set to. */
   private static final long SETTINGS = 13_000;
@@ -76,7 +77,7 @@ class DemoSheetsTest {
 
   @Test
   void nothingIsCoveredAtAnyOtherSizeEither() {
-    for (Layouts layouts : List.of(Layouts.builtIn(), LARGE_PRINT)) {
+    for (LayoutTemplates layouts : List.of(LayoutTemplates.builtIn(), LARGE_PRINT)) {
       for (Form form : DemoSheets.forms(layouts)) {
         assertEquals(List.of(), EverySize.faults(form, DemoSheets.FONTS, SOURCES), form.title());
       }
@@ -193,7 +194,7 @@ class DemoSheetsTest {
   @ValueSource(strings = {"torque-card", "torque-first"})
   void theOtherLayoutsThatShipHoldEveryTorqueLineAndAreAsSound(String layout) throws Exception {
     List<MadeSheet> cards =
-        DemoSheets.made(Shop.Paper.A4, Layouts.in(Path.of("templates", layout)));
+        DemoSheets.made(Shop.Paper.A4, LayoutTemplates.in(Path.of("templates", layout)));
     for (MadeSheet card : cards) {
       String job = card.sheet().heading().job();
       assertEquals(List.of(), PageCheck.faults(card.page(), MARGIN, SOURCES), job);
@@ -206,7 +207,7 @@ class DemoSheetsTest {
           job);
     }
     // One stands for all: what differs between sheets is checked with the layout above.
-    assertEquals(List.of(), Conformance.failures(Day.pdf(new PdfWriter(), cards.get(0))));
+    assertEquals(List.of(), Conformance.failures(SheetPdfs.pdf(new PdfWriter(), cards.get(0))));
   }
 
   @Test
@@ -214,9 +215,9 @@ class DemoSheetsTest {
     PdfWriter writer = new PdfWriter();
     List<MadeSheet> made = DemoSheets.made(Shop.Paper.A4);
     for (MadeSheet sheet : made) {
-      byte[] pdf = Day.pdf(writer, sheet);
+      byte[] pdf = SheetPdfs.pdf(writer, sheet);
       assertEquals(List.of(), Conformance.failures(pdf), sheet.sheet().heading().job());
     }
-    assertEquals(List.of(), Conformance.failures(Day.all(writer, made)));
+    assertEquals(List.of(), Conformance.failures(SheetPdfs.all(writer, made)));
   }
 }

@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import baysheet.books.Shop;
-import baysheet.output.Day;
 import baysheet.output.MadeSheet;
+import baysheet.output.SheetPdfs;
 import baysheet.pdf.PdfWriter;
 import baysheet.sheet.CheckLine;
 import baysheet.sheet.Sheet;
@@ -72,7 +72,7 @@ class DemoToolsTest {
       boolean any =
           made.sheet().equipment().tools().stream().anyMatch(Sheet.ToolLine::ifStuck)
               || made.sheet().steps().stream().anyMatch(it -> !it.teaching().ifStuck().isEmpty());
-      String words = Paper.of(Day.pdf(new PdfWriter(), made)).text();
+      String words = Paper.of(SheetPdfs.pdf(new PdfWriter(), made)).text();
       assertEquals(any && !gone, words.contains("If seized: "), made.sheet().name());
       left += gone ? 1 : 0;
     }

@@ -3,7 +3,7 @@ package baysheet.cli;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import baysheet.output.Console;
-import baysheet.output.Issues;
+import baysheet.output.SheetIssuer;
 import java.io.File;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -122,7 +122,7 @@ final class Garage {
     for (Path file : Files.isDirectory(out) ? files(out) : List.<Path>of()) {
       written.put(out.relativize(file).toString().replace('\\', '/'), bytes(file));
     }
-    written.keySet().removeIf(name -> name.startsWith(Issues.LEDGER + "/"));
+    written.keySet().removeIf(name -> name.startsWith(SheetIssuer.LEDGER + "/"));
     return written;
   }
 

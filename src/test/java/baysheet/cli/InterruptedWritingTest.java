@@ -14,14 +14,14 @@ import baysheet.ledger.FailingDisk;
 import baysheet.output.Batch;
 import baysheet.output.Console;
 import baysheet.output.Exit;
-import baysheet.output.Issues;
 import baysheet.output.MadeSheet;
 import baysheet.output.OutFiles;
 import baysheet.output.Revision;
+import baysheet.output.SheetIssuer;
 import baysheet.output.SheetMaker;
 import baysheet.output.Sheets;
 import baysheet.report.Problems;
-import baysheet.template.Layouts;
+import baysheet.template.LayoutTemplates;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -56,7 +56,7 @@ class InterruptedWritingTest {
   private static final int HALF = 2;
 
   private static final Fonts FONTS = Fonts.builtIn();
-  private static final Layouts LAYOUTS = Layouts.builtIn();
+  private static final LayoutTemplates LAYOUTS = LayoutTemplates.builtIn();
   private static final Writers WRITERS = new Writers();
 
   /** What is attached to a file that was looked at before. */
@@ -81,7 +81,7 @@ class InterruptedWritingTest {
     StringWriter said = new StringWriter();
     StringWriter err = new StringWriter();
     Console console = new Console(new PrintWriter(said), new PrintWriter(err), false);
-    Issues issues = new Issues(out, disk, Garage.TODAY);
+    SheetIssuer issues = new SheetIssuer(out, disk, Garage.TODAY);
     Batch batch = new Batch(knowing, 1, WRITERS, issues);
     Sheets sheets =
         new Sheets(console, folders, batch, issues, new Sheets.Output(out, record, false, disk));
@@ -203,7 +203,10 @@ class InterruptedWritingTest {
       boolean ofLedger = forGood || old.isEmpty();
       FailingDisk disk =
           new FailingDisk(
-              failing, forGood, HALF, file -> ofLedger || !file.toString().contains(Issues.LEDGER));
+              failing,
+              forGood,
+              HALF,
+              file -> ofLedger || !file.toString().contains(SheetIssuer.LEDGER));
       Garage.Run run = run(out, disk, record, named);
       if (!disk.wasReached()) {
         break;
@@ -263,7 +266,7 @@ class InterruptedWritingTest {
 
   /** Lines that are only ever added to have a test of their own. */
   private static boolean isOfLedger(String name) {
-    return name.startsWith(Issues.LEDGER + "/");
+    return name.startsWith(SheetIssuer.LEDGER + "/");
   }
 
   private void assertWholeAndInStep(

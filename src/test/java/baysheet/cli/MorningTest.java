@@ -11,13 +11,13 @@ import baysheet.ledger.Disk;
 import baysheet.output.Batch;
 import baysheet.output.Console;
 import baysheet.output.Exit;
-import baysheet.output.Issues;
 import baysheet.output.Printing;
 import baysheet.output.RunReport;
+import baysheet.output.SheetIssuer;
 import baysheet.output.SheetMaker;
 import baysheet.output.Sheets;
 import baysheet.print.Printer;
-import baysheet.template.Layouts;
+import baysheet.template.LayoutTemplates;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
@@ -153,8 +153,8 @@ class MorningTest {
     Printing printing = new Printing("ours", printer, again);
     ShopFolders folders = new ShopFolders(Fonts.builtIn());
     SheetMaker maker =
-        new SheetMaker(folders, Layouts.builtIn(), Fonts.builtIn(), Optional.empty());
-    Issues issues = new Issues(garage.out, Disk.REAL, Garage.TODAY);
+        new SheetMaker(folders, LayoutTemplates.builtIn(), Fonts.builtIn(), Optional.empty());
+    SheetIssuer issues = new SheetIssuer(garage.out, Disk.REAL, Garage.TODAY);
     Batch batch = new Batch(maker::make, 1, new Writers(), issues);
     Console console =
         new Console(

@@ -8,13 +8,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import baysheet.books.ShopFolder;
 import baysheet.files.DayFolders;
 import baysheet.files.ShopFolders;
-import baysheet.output.Day;
 import baysheet.output.MadeSheet;
 import baysheet.output.SheetMaker;
+import baysheet.output.SheetPdfs;
 import baysheet.pdf.PdfWriter;
 import baysheet.report.Problem;
 import baysheet.report.Problems;
-import baysheet.template.Layouts;
+import baysheet.template.LayoutTemplates;
 import java.io.IOException;
 import java.lang.management.ManagementFactory;
 import java.nio.charset.StandardCharsets;
@@ -91,9 +91,9 @@ class MutatedLayoutsTest {
     List<MadeSheet> made = List.of();
     try {
       SheetMaker maker =
-          new SheetMaker(folders, Layouts.in(folder), DemoSheets.FONTS, Optional.empty());
+          new SheetMaker(folders, LayoutTemplates.in(folder), DemoSheets.FONTS, Optional.empty());
       made = maker.make(job, shop, problems);
-      made.forEach(sheet -> Day.pdf(writer, sheet));
+      made.forEach(sheet -> SheetPdfs.pdf(writer, sheet));
     } catch (RuntimeException | Error e) {
       throw new AssertionError("mutant " + number + " on " + job + ": " + e, e);
     }

@@ -17,7 +17,7 @@ import baysheet.resolve.Resolved;
 import baysheet.resolve.Task;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.TorqueLine;
-import baysheet.template.Layouts;
+import baysheet.template.LayoutTemplates;
 import baysheet.yaml.Node;
 import baysheet.yaml.Scalar;
 import baysheet.yaml.SourceFile;
@@ -39,7 +39,7 @@ import java.util.stream.Stream;
 /** A copy of a shop folder that is changed and put back, and what its jobs give. */
 final class MutatedShop {
   private static final Fonts FONTS = Fonts.builtIn();
-  private static final Layouts LAYOUTS = Layouts.builtIn();
+  private static final LayoutTemplates LAYOUTS = LayoutTemplates.builtIn();
 
   final Path root;
   final List<Path> files;

@@ -18,7 +18,7 @@ import baysheet.report.Problems;
 import baysheet.sheet.CautionLine;
 import baysheet.sheet.CheckLine;
 import baysheet.sheet.Sheet;
-import baysheet.template.Layouts;
+import baysheet.template.LayoutTemplates;
 import baysheet.wording.Printed;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -194,7 +194,7 @@ class OtherNamesTest {
     Problems problems = new Problems();
     ShopFolder folder = folder(root, problems);
     SheetMaker maker =
-        new SheetMaker(new ShopFolders(FONTS), Layouts.builtIn(), FONTS, Optional.empty());
+        new SheetMaker(new ShopFolders(FONTS), LayoutTemplates.builtIn(), FONTS, Optional.empty());
     Map<String, List<String>> planned = new TreeMap<>();
     for (Path job : DayFolders.all(root)) {
       maker

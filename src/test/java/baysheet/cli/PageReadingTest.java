@@ -4,8 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import baysheet.books.Shop;
-import baysheet.output.Day;
 import baysheet.output.MadeSheet;
+import baysheet.output.SheetPdfs;
 import baysheet.pdf.PdfWriter;
 import baysheet.record.PlacedBoxes;
 import baysheet.scan.Grey;
@@ -36,7 +36,7 @@ class PageReadingTest {
   private static final int DPI = 200;
   private static final double MILLIMETRE = DPI / 25.4;
   private static final MadeSheet MADE = DemoSheets.made(Shop.Paper.A4).get(0);
-  private static final byte[] PDF = Day.pdf(new PdfWriter(), MADE);
+  private static final byte[] PDF = SheetPdfs.pdf(new PdfWriter(), MADE);
 
   private static Issued issued(boolean superseded) throws IOException {
     PlacedBoxes boxes = PlacedBoxes.of(MADE.record());

@@ -6,8 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import baysheet.books.Shop;
 import baysheet.layout.Item;
 import baysheet.layout.Page;
-import baysheet.output.Day;
 import baysheet.output.MadeSheet;
+import baysheet.output.SheetPdfs;
 import baysheet.pdf.PdfWriter;
 import com.lowagie.text.pdf.PdfReader;
 import com.lowagie.text.pdf.parser.PdfTextExtractor;
@@ -26,7 +26,7 @@ class ReadingOrderTest {
   @Test
   void everyWordAndFigureComesOutInReadingOrder() throws IOException {
     for (MadeSheet made : DemoSheets.made(Shop.Paper.A4)) {
-      String read = closedUp(extracted(Day.pdf(WRITER, made)));
+      String read = closedUp(extracted(SheetPdfs.pdf(WRITER, made)));
       assertEquals(closedUp(printed(made.page())), read, made.sheet().heading().job());
     }
   }

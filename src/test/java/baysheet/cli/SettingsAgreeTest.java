@@ -9,7 +9,7 @@ import baysheet.output.Exit;
 import baysheet.output.MadeSheet;
 import baysheet.output.SheetMaker;
 import baysheet.report.Problems;
-import baysheet.template.Layouts;
+import baysheet.template.LayoutTemplates;
 import baysheet.wording.Samples;
 import baysheet.wording.TorqueTableText.TorqueLineText;
 import java.math.BigDecimal;
@@ -69,7 +69,7 @@ class SettingsAgreeTest {
   private static List<TorqueLineText> words(Garage garage) {
     ShopFolders folders = new ShopFolders(DemoSheets.FONTS);
     SheetMaker maker =
-        new SheetMaker(folders, Layouts.builtIn(), DemoSheets.FONTS, Optional.empty());
+        new SheetMaker(folders, LayoutTemplates.builtIn(), DemoSheets.FONTS, Optional.empty());
     Problems problems = new Problems();
     ShopFolder shop = folders.read(garage.root, problems).orElseThrow();
     MadeSheet made = maker.make(garage.job("501"), shop, problems).get(0);

@@ -7,11 +7,11 @@ import baysheet.books.ShopFolder;
 import baysheet.files.FolderListing;
 import baysheet.files.ShopFolders;
 import baysheet.layout.Fonts;
-import baysheet.output.Day;
 import baysheet.output.MadeSheet;
 import baysheet.output.Revision;
 import baysheet.output.SheetMaker;
 import baysheet.output.SheetPages;
+import baysheet.output.SheetPdfs;
 import baysheet.pdf.PdfWriter;
 import baysheet.plan.Planner;
 import baysheet.plan.TracedPlan;
@@ -19,7 +19,7 @@ import baysheet.plan.stage.Division;
 import baysheet.report.Located;
 import baysheet.report.Problems;
 import baysheet.resolve.Resolved;
-import baysheet.template.Layouts;
+import baysheet.template.LayoutTemplates;
 import com.sun.management.ThreadMXBean;
 import java.lang.management.ManagementFactory;
 import java.nio.file.Path;
@@ -47,7 +47,7 @@ class SheetCostTest {
   private final Fonts fonts = Fonts.builtIn();
   private final ShopFolders folders = new ShopFolders(fonts);
   private final SheetMaker maker =
-      new SheetMaker(folders, Layouts.builtIn(), fonts, Optional.empty());
+      new SheetMaker(folders, LayoutTemplates.builtIn(), fonts, Optional.empty());
   private final ShopFolder shop = folders.read(SHOP, new Problems()).orElseThrow();
 
   @Test
@@ -60,7 +60,7 @@ class SheetCostTest {
       long before = threads.getCurrentThreadAllocatedBytes();
       List<MadeSheet> made = maker.make(ONE_PAGE, shop, new Problems());
       assertEquals(1, made.size());
-      assertTrue(Day.pdf(writer, made.get(0)).length > 0);
+      assertTrue(SheetPdfs.pdf(writer, made.get(0)).length > 0);
       least = Math.min(least, threads.getCurrentThreadAllocatedBytes() - before);
     }
     assertTrue(least <= MOST_BYTES_OF_A_SHEET, least + " bytes");
@@ -81,7 +81,7 @@ class SheetCostTest {
       int least = resolved.job().sheets().stages().map(Located::value).orElse(1);
       SheetPages pages =
           new SheetPages(
-              Layouts.builtIn(),
+              LayoutTemplates.builtIn(),
               fonts,
               Optional.empty(),
               Revision.FIRST,

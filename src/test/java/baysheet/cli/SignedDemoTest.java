@@ -7,8 +7,8 @@ import baysheet.books.Shop;
 import baysheet.ledger.Joint;
 import baysheet.ledger.KeptRecord;
 import baysheet.output.Console;
-import baysheet.output.Day;
 import baysheet.output.MadeSheet;
+import baysheet.output.SheetPdfs;
 import baysheet.pdf.PdfWriter;
 import baysheet.record.PlacedBoxes;
 import baysheet.scan.IssuedSheets.Issued;
@@ -52,7 +52,7 @@ class SignedDemoTest {
       boolean isOfTheDay = made.sheet().heading().date().toString().equals(DAY);
       if (isOfTheDay && !job.equals(MISSING_JOB)) {
         PlacedBoxes boxes = PlacedBoxes.of(made.record());
-        byte[] pdf = Day.pdf(writer, made);
+        byte[] pdf = SheetPdfs.pdf(writer, made);
         stack.sign(
             new Issued(made.id().text(), false, pdf, boxes),
             job.equals(OPEN_JOB) ? Set.of(HOLD) : Set.of(),

@@ -4,8 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import baysheet.books.Shop;
-import baysheet.output.Day;
 import baysheet.output.MadeSheet;
+import baysheet.output.SheetPdfs;
 import baysheet.pdf.PdfWriter;
 import baysheet.record.PlacedBoxes;
 import baysheet.scan.IssuedSheets.Issued;
@@ -137,7 +137,7 @@ class SimulatedScansTest {
     for (MadeSheet made : sheets) {
       String id = made.id().text();
       PlacedBoxes boxes = PlacedBoxes.of(made.record());
-      byte[] pdf = Day.pdf(writer, made);
+      byte[] pdf = SheetPdfs.pdf(writer, made);
       issued.put(made.id().code(), new Issued(id, false, pdf, boxes));
     }
     assertEquals(sheets.size(), issued.size(), "each sheet has a code of its own");

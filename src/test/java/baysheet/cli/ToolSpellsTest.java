@@ -13,7 +13,7 @@ import baysheet.report.Problems;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.StepSource;
 import baysheet.sheet.ToolSpell;
-import baysheet.template.Layouts;
+import baysheet.template.LayoutTemplates;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -40,7 +40,7 @@ class ToolSpellsTest {
     Fonts fonts = Fonts.builtIn();
     ShopFolders folders = new ShopFolders(fonts);
     ShopFolder shop = folders.read(demo.root(), problems).orElseThrow();
-    SheetMaker maker = new SheetMaker(folders, Layouts::builtIn, fonts, Optional.empty());
+    SheetMaker maker = new SheetMaker(folders, LayoutTemplates::builtIn, fonts, Optional.empty());
     return maker
         .resolve(demo.root().resolve(FILE), shop, problems)
         .flatMap(it -> Planner.traced(it, problems))

@@ -11,7 +11,7 @@ import baysheet.output.MadeSheet;
 import baysheet.output.SheetMaker;
 import baysheet.report.ProblemCode;
 import baysheet.report.Problems;
-import baysheet.template.Layouts;
+import baysheet.template.LayoutTemplates;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -46,7 +46,7 @@ class WorksOnPaperTest {
       FOLDERS.read(Path.of("jobs"), new Problems()).orElseThrow();
 
   private final SheetMaker maker =
-      new SheetMaker(FOLDERS, Layouts.builtIn(), DemoSheets.FONTS, Optional.empty());
+      new SheetMaker(FOLDERS, LayoutTemplates.builtIn(), DemoSheets.FONTS, Optional.empty());
 
   @TempDir private Path folder;
   private Path file;

@@ -21,7 +21,7 @@ import baysheet.sheet.CheckLine;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.Sheet.SheetStep;
 import baysheet.sheet.StepSource;
-import baysheet.template.Layouts;
+import baysheet.template.LayoutTemplates;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -50,7 +50,7 @@ class WorkshopJobsTest {
     ShopFolder folder =
         folders.read(root, problems).orElseThrow(() -> new AssertionError(problems.all()));
     SheetMaker maker =
-        new SheetMaker(folders, Layouts.builtIn(), fonts, Optional.of(Shop.Paper.A4));
+        new SheetMaker(folders, LayoutTemplates.builtIn(), fonts, Optional.of(Shop.Paper.A4));
     for (Path job : DayFolders.all(root)) {
       maker
           .resolve(job, folder, problems)

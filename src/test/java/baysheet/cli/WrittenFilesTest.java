@@ -14,12 +14,12 @@ import baysheet.output.Batch;
 import baysheet.output.Console;
 import baysheet.output.DayOutput;
 import baysheet.output.Exit;
-import baysheet.output.Issues;
 import baysheet.output.MadeSheet;
+import baysheet.output.SheetIssuer;
 import baysheet.output.SheetMaker;
 import baysheet.output.Sheets;
 import baysheet.report.Problems;
-import baysheet.template.Layouts;
+import baysheet.template.LayoutTemplates;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -269,13 +269,13 @@ class WrittenFilesTest {
   private Garage.Run runWith(Throwable fault, boolean traces) {
     Fonts fonts = Fonts.builtIn();
     ShopFolders folders = new ShopFolders(fonts);
-    SheetMaker maker = new SheetMaker(folders, Layouts.builtIn(), fonts, Optional.empty());
+    SheetMaker maker = new SheetMaker(folders, LayoutTemplates.builtIn(), fonts, Optional.empty());
     Batch.Maker failing =
         (job, shop, revision, problems) -> made(maker, fault, job, shop, problems);
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
     Console console = new Console(new PrintWriter(out), new PrintWriter(err), false, traces);
-    Issues issues = new Issues(garage.out, Disk.REAL, Garage.TODAY);
+    SheetIssuer issues = new SheetIssuer(garage.out, Disk.REAL, Garage.TODAY);
     Sheets sheets =
         new Sheets(
             console,

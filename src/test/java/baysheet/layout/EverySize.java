@@ -36,8 +36,9 @@ public final class EverySize {
   /** A size at which something is wider than its cell is one that fitting refuses. */
   private static List<String> at(
       Form form, Box body, Fonts fonts, long size, boolean leastPens, long leastText) {
-    Setting setting =
-        new Setting(fonts, size, form.hand().smallest(), leastPens, new Setting.Paragraphs(fonts));
+    MeasureSettings setting =
+        new MeasureSettings(
+            fonts, size, form.hand().smallest(), leastPens, new MeasureSettings.Paragraphs(fonts));
     Measurer measurer = new Measurer(setting);
     Measured measured = measurer.measure(body, form.paper().width() - 2 * form.margin());
     if (!measurer.tooWide().isEmpty()) {

@@ -80,8 +80,9 @@ class LineBreakerTest {
   void wordMayGoFromOneWeightIntoTheOther() {
     List<Word> words = Word.divide(List.of(Sketch.bold("A"), Sketch.run(": mind b")), FONTS);
     assertEquals(List.of("A:", "mind", "b"), words.stream().map(Word::text).toList());
-    List<Lines.Piece> pieces = set(words, 1_000_000, TextStyle.Align.LEFT).get(0).pieces();
-    assertEquals(List.of("A", ": mind b"), pieces.stream().map(Lines.Piece::text).toList());
+    List<ParagraphLines.Piece> pieces = set(words, 1_000_000, TextStyle.Align.LEFT).get(0).pieces();
+    assertEquals(
+        List.of("A", ": mind b"), pieces.stream().map(ParagraphLines.Piece::text).toList());
     assertEquals(FONTS.bold().advance('A') * SIZE / 1000, pieces.get(1).dx(), 1);
   }
 
@@ -98,14 +99,14 @@ class LineBreakerTest {
       @ForAll @Size(max = 40) List<@AlphaChars @StringLength(min = 1, max = 12) String> words,
       @ForAll @IntRange(min = 1, max = 300) int points) {
     long room = points * 1000L;
-    List<Lines.SetLine> lines =
+    List<ParagraphLines.SetLine> lines =
         set(
             Word.divide(List.of(Sketch.run(String.join(" ", words))), FONTS),
             room,
             TextStyle.Align.LEFT);
     String together = lines.stream().map(LineBreakerTest::text).collect(Collectors.joining(" "));
     assertEquals(String.join(" ", words), together);
-    for (Lines.SetLine line : lines) {
+    for (ParagraphLines.SetLine line : lines) {
       boolean oneWord = text(line).indexOf(' ') < 0;
       assertTrue(line.width() <= room || oneWord, text(line) + " in " + room);
     }
@@ -116,14 +117,14 @@ class LineBreakerTest {
     return set(words, width, TextStyle.Align.LEFT).stream().map(LineBreakerTest::text).toList();
   }
 
-  private List<Lines.SetLine> set(List<Word> words, long width, TextStyle.Align align) {
+  private List<ParagraphLines.SetLine> set(List<Word> words, long width, TextStyle.Align align) {
     LineBreaker breaker = new LineBreaker(FONTS, SIZE, width, tooWide::add);
     LineBreaker.Broken broken = breaker.fill(Paragraph.of(words, FONTS));
     return new LineSetter(FONTS, SIZE, width, align, Inset.NONE).set(broken);
   }
 
-  private static String text(Lines.SetLine line) {
-    return line.pieces().stream().map(Lines.Piece::text).collect(Collectors.joining());
+  private static String text(ParagraphLines.SetLine line) {
+    return line.pieces().stream().map(ParagraphLines.Piece::text).collect(Collectors.joining());
   }
 
   private static long width(String text) {

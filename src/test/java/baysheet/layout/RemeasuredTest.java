@@ -75,7 +75,8 @@ class RemeasuredTest {
   }
 
   private static Measurer measurer(long size) {
-    return new Measurer(new Setting(FONTS, size, 8_000, true, new Setting.Paragraphs(FONTS)));
+    return new Measurer(
+        new MeasureSettings(FONTS, size, 8_000, true, new MeasureSettings.Paragraphs(FONTS)));
   }
 
   private static long room(Form form) {

@@ -31,7 +31,7 @@ class FuzzedEventsTest {
   void anyYearChainsOrHasAProblem(byte[] bytes) throws IOException {
     Files.write(folder.resolve("2026.jsonl"), bytes);
     Problems problems = new Problems();
-    Optional<Chain> chain = Chain.read(folder, problems);
+    Optional<EventChain> chain = EventChain.read(folder, problems);
     assertEquals(chain.isEmpty(), problems.hasErrors());
     long lines =
         new String(bytes, StandardCharsets.ISO_8859_1).chars().filter(it -> it == '\n').count();

@@ -224,10 +224,10 @@ class YearOfJobsTest {
   }
 
   private void write(List<Event> events, String customers) throws IOException {
-    Chain chain = Chain.read(folder, new Problems()).orElseThrow();
+    EventChain chain = EventChain.read(folder, new Problems()).orElseThrow();
     StringBuilder lines = new StringBuilder();
     for (Event event : events) {
-      Chain.Addition line = chain.addition(List.of(event));
+      EventChain.Addition line = chain.addition(List.of(event));
       chain.added(List.of(event), line);
       lines.append(new String(line.lines(), StandardCharsets.UTF_8));
     }

@@ -6,7 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
@@ -38,6 +41,23 @@ class SourceHabitsTest {
         all().filter(file -> EMPTY_NAME.matcher(file.getFileName().toString()).matches()).toList();
     assertEquals(List.of(), found);
     assertTrue(EMPTY_NAME.matcher("TorqueHelper.java").matches());
+  }
+
+  /** Whoever searches for a name finds one class. */
+  @Test
+  void noTwoClassesHaveOneName() {
+    assertEquals(List.of(), repeated(Sources.java(Sources.MAIN)));
+    assertEquals(
+        List.of("Stage.java"), repeated(List.of(Path.of("one/Stage.java"), Path.of("Stage.java"))));
+  }
+
+  private static List<String> repeated(List<Path> files) {
+    Map<String, Long> counts =
+        files.stream()
+            .map(file -> file.getFileName().toString())
+            .filter(name -> !name.equals("package-info.java"))
+            .collect(Collectors.groupingBy(name -> name, TreeMap::new, Collectors.counting()));
+    return counts.keySet().stream().filter(name -> counts.get(name) > 1).toList();
   }
 
   @Test

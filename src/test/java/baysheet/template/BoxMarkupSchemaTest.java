@@ -37,7 +37,7 @@ class BoxMarkupSchemaTest {
   void shippedLayoutIsValidForEverySheet(Sheet sheet) throws Exception {
     Problems problems = new Problems();
     String filled =
-        Layouts.builtIn().write("bay-sheet", Samples.text(sheet), problems).orElseThrow();
+        LayoutTemplates.builtIn().write("bay-sheet", Samples.text(sheet), problems).orElseThrow();
     validate(filled);
     assertEquals(List.of(), problems.all());
   }

@@ -7,8 +7,8 @@ import baysheet.report.Problem;
 import baysheet.report.Problems;
 import baysheet.report.Source;
 import baysheet.report.Span;
-import baysheet.template.Node.Attribute;
-import baysheet.template.Node.Element;
+import baysheet.template.MarkupNode.Attribute;
+import baysheet.template.MarkupNode.Element;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
@@ -122,7 +122,7 @@ class ElementReaderTest {
   @Test
   void markThatIsNoPlaceIsThatOfTheElementBefore() {
     Element root = read("<a at='3:7'><b at='0:1'/><c at='x'/></a>", new Problems()).orElseThrow();
-    for (Node inner : root.content()) {
+    for (MarkupNode inner : root.content()) {
       assertEquals(at(3, 7), place(((Element) inner).at()));
     }
   }
@@ -135,8 +135,10 @@ class ElementReaderTest {
     return new Position(span.line(), span.column());
   }
 
-  private static String words(List<Node> nodes) {
-    return nodes.stream().map(node -> ((Node.Words) node).text()).collect(Collectors.joining());
+  private static String words(List<MarkupNode> nodes) {
+    return nodes.stream()
+        .map(node -> ((MarkupNode.Words) node).text())
+        .collect(Collectors.joining());
   }
 
   private static Problem problem(String markup) {

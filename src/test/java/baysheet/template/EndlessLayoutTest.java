@@ -116,7 +116,8 @@ class EndlessLayoutTest {
   }
 
   private static Optional<Form> fill(String layout, Problems problems) {
-    return Layout.parse(new LayoutSource(new Source("x.ftlx", layout)), Sandbox.configuration())
-        .fill(new Layout.OfSheet(Samples.text(Samples.oilService())), problems);
+    return LayoutTemplate.parse(
+            new LayoutSource(new Source("x.ftlx", layout)), Sandbox.configuration())
+        .fill(new LayoutTemplate.OfSheet(Samples.text(Samples.oilService())), problems);
   }
 }

@@ -66,8 +66,9 @@ class LargeLayoutTest {
             + "</form>";
     Problems problems = new Problems();
     Optional<Form> form =
-        Layout.parse(new LayoutSource(new Source("x.ftlx", layout)), Sandbox.configuration())
-            .fill(new Layout.OfSheet(Samples.text(Samples.oilService())), problems);
+        LayoutTemplate.parse(
+                new LayoutSource(new Source("x.ftlx", layout)), Sandbox.configuration())
+            .fill(new LayoutTemplate.OfSheet(Samples.text(Samples.oilService())), problems);
     return PageFit.fit(form.orElseThrow(() -> new AssertionError(problems.all())), Fonts.builtIn());
   }
 }

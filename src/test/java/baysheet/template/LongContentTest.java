@@ -46,7 +46,8 @@ class LongContentTest {
 
   private static PageFit fit(Sheet sheet) {
     Problems problems = new Problems();
-    Form form = Layouts.builtIn().fill("bay-sheet", Samples.text(sheet), problems).orElseThrow();
+    Form form =
+        LayoutTemplates.builtIn().fill("bay-sheet", Samples.text(sheet), problems).orElseThrow();
     return PageFit.fit(form, FONTS);
   }
 

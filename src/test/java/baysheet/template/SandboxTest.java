@@ -68,7 +68,7 @@ class SandboxTest {
     Problems problems = new Problems();
     assertEquals(
         Optional.empty(),
-        Layouts.in(folder).fill("a", Samples.text(Samples.oilService()), problems));
+        LayoutTemplates.in(folder).fill("a", Samples.text(Samples.oilService()), problems));
     assertTrue(problems.hasErrors());
   }
 
@@ -104,7 +104,8 @@ class SandboxTest {
   }
 
   private static Optional<Form> fill(String layout, String title, Problems problems) {
-    return Layout.parse(new LayoutSource(new Source("x.ftlx", layout)), Sandbox.configuration())
-        .fill(new Layout.OfSheet(Samples.text(Samples.oilService(title))), problems);
+    return LayoutTemplate.parse(
+            new LayoutSource(new Source("x.ftlx", layout)), Sandbox.configuration())
+        .fill(new LayoutTemplate.OfSheet(Samples.text(Samples.oilService(title))), problems);
   }
 }

@@ -110,7 +110,7 @@ class TighteningOrderTest {
   @Property
   void rowsNeverStepBackTowardsTheirCentreLine(
       @ForAll @Size(min = 1, max = 4) List<@IntRange(min = 1, max = 16) Integer> rows) {
-    List<Point> positions = TighteningOrder.rowPositions(rows);
+    List<DrawingPoint> positions = TighteningOrder.rowPositions(rows);
     double before = 0;
     for (int position : TighteningOrder.rows(rows)) {
       double across = Math.abs(positions.get(position - 1).x());
@@ -131,11 +131,11 @@ class TighteningOrderTest {
   @ParameterizedTest
   @ValueSource(ints = {1, 2, 3, 4, 5, 6, 7, 8})
   void twoEqualRowsAreTightenedAcrossTheirCentre(int wide) {
-    List<Point> positions = TighteningOrder.rowPositions(List.of(wide, wide));
+    List<DrawingPoint> positions = TighteningOrder.rowPositions(List.of(wide, wide));
     List<Integer> order = TighteningOrder.rows(List.of(wide, wide));
     for (int turn = 0; turn < 2 * wide; turn += 2) {
-      Point one = positions.get(order.get(turn) - 1);
-      Point other = positions.get(order.get(turn + 1) - 1);
+      DrawingPoint one = positions.get(order.get(turn) - 1);
+      DrawingPoint other = positions.get(order.get(turn + 1) - 1);
       assertEquals(0, one.x() + other.x(), 1e-12);
       assertEquals(0, one.y() + other.y(), 1e-12);
     }
@@ -163,7 +163,7 @@ class TighteningOrderTest {
 
   @Test
   void positionsOfACircleRunClockwiseFromTheTop() {
-    List<Point> four = TighteningOrder.circlePositions(4);
+    List<DrawingPoint> four = TighteningOrder.circlePositions(4);
     assertPoint(0, 1, four.get(0));
     assertPoint(1, 0, four.get(1));
     assertPoint(0, -1, four.get(2));
@@ -172,7 +172,7 @@ class TighteningOrderTest {
 
   @Test
   void positionsOfRowsRunFromTheFrontLeft() {
-    List<Point> points = TighteningOrder.rowPositions(List.of(3, 2));
+    List<DrawingPoint> points = TighteningOrder.rowPositions(List.of(3, 2));
     assertPoint(-1, 1, points.get(0));
     assertPoint(0, 1, points.get(1));
     assertPoint(1, 1, points.get(2));
@@ -187,7 +187,7 @@ class TighteningOrderTest {
     assertPoint(0, 1, TighteningOrder.rowPositions(List.of(1, 1)).get(0));
   }
 
-  private static void assertPoint(double x, double y, Point point) {
+  private static void assertPoint(double x, double y, DrawingPoint point) {
     assertEquals(x, point.x(), 1e-12);
     assertEquals(y, point.y(), 1e-12);
   }
@@ -199,7 +199,7 @@ class TighteningOrderTest {
     assertThrows(IllegalArgumentException.class, () -> TighteningOrder.given(List.of(), 0));
     assertThrows(IllegalArgumentException.class, () -> TighteningOrder.rows(List.of()));
     assertThrows(IllegalArgumentException.class, () -> TighteningOrder.rows(List.of(3, 0)));
-    assertThrows(IllegalArgumentException.class, () -> new Point(1.1, 0));
-    assertThrows(IllegalArgumentException.class, () -> new Point(0, Double.NaN));
+    assertThrows(IllegalArgumentException.class, () -> new DrawingPoint(1.1, 0));
+    assertThrows(IllegalArgumentException.class, () -> new DrawingPoint(0, Double.NaN));
   }
 }

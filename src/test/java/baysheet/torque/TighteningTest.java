@@ -38,7 +38,7 @@ class TighteningTest {
         " Loosen |loosen"
       })
   void aStageIsATorqueAnAngleOrLoosening(String text, String printed) {
-    assertEquals(printed.replace('_', '\u00A0'), value(Stage.parse(text)).print());
+    assertEquals(printed.replace('_', '\u00A0'), value(TighteningStage.parse(text)).print());
   }
 
   @ParameterizedTest
@@ -55,7 +55,7 @@ class TighteningTest {
         "-90°|is negative"
       })
   void anythingElseIsNoStage(String text, String words) {
-    ParseFailure<Stage> misread = fault(Stage.parse(text));
+    ParseFailure<TighteningStage> misread = fault(TighteningStage.parse(text));
     assertTrue(misread.what().contains(words), misread.what());
   }
 
@@ -64,7 +64,7 @@ class TighteningTest {
     Tightening.Stages stages = stages("25 N·m", "50 N·m", "loosen", "25 N·m", "+90°", "+90°");
     assertEquals(
         List.of("25\u00A0N·m", "50\u00A0N·m", "loosen", "25\u00A0N·m", "+90°", "+90°"),
-        stages.stages().stream().map(Stage::print).toList());
+        stages.stages().stream().map(TighteningStage::print).toList());
     assertEquals(List.of(target("25 N·m"), target("50 N·m"), target("25 N·m")), stages.torques());
   }
 
@@ -112,9 +112,10 @@ class TighteningTest {
   void impossibleStagesAreAFaultOfOurs() {
     Quantity noTurn = Quantity.of("0", Unit.DEGREE);
     Quantity length = Quantity.of("90", Unit.MILLIMETRE);
-    assertThrows(IllegalArgumentException.class, () -> new Stage.Angle(noTurn));
-    assertThrows(IllegalArgumentException.class, () -> new Stage.Angle(length));
+    assertThrows(IllegalArgumentException.class, () -> new TighteningStage.Angle(noTurn));
+    assertThrows(IllegalArgumentException.class, () -> new TighteningStage.Angle(length));
     assertThrows(
-        IllegalArgumentException.class, () -> new Tightening.Stages(List.of(new Stage.Loosen())));
+        IllegalArgumentException.class,
+        () -> new Tightening.Stages(List.of(new TighteningStage.Loosen())));
   }
 }

@@ -200,7 +200,8 @@ class TorquePlausibilityTest {
   private static Plausibility at(
       double torque, String thread, String strength, Treatment treatment) {
     return TorquePlausibility.of(
-        new Tightening.Stages(List.of(new Stage.Torque(Target.plain(newtonMetres(torque))))),
+        new Tightening.Stages(
+            List.of(new TighteningStage.Torque(Target.plain(newtonMetres(torque))))),
         Optional.of(thread(thread)),
         Optional.of(strength(strength)),
         treatment);

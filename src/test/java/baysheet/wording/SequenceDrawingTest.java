@@ -13,7 +13,7 @@ import baysheet.layout.PageFit;
 import baysheet.report.Problems;
 import baysheet.sheet.Sheet;
 import baysheet.sheet.TorqueLine;
-import baysheet.template.Layouts;
+import baysheet.template.LayoutTemplates;
 import baysheet.wording.TorqueTableText.DrawingText;
 import baysheet.wording.TorqueTableText.PositionText;
 import java.util.ArrayList;
@@ -28,7 +28,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** Every tightening sequence that a book may hold gets on the page, drawn or as a list. */
 class SequenceDrawingTest {
-  private static final Layouts LAYOUTS = Layouts.builtIn();
+  private static final LayoutTemplates LAYOUTS = LayoutTemplates.builtIn();
   private static final int MOST = 99;
 
   /** 8 pt in thousandths of a point. */

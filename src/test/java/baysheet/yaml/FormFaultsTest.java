@@ -144,7 +144,9 @@ class FormFaultsTest {
     for (int block = 0; block < 0x110000; block += 0x100) {
       StringBuilder text = new StringBuilder("a: '");
       for (int point = block; point < block + 0x100; point++) {
-        if (!Characters.isUnfit(point) && !Characters.runsFromRightToLeft(point) && point != '\'') {
+        if (!CharacterCheck.isUnfit(point)
+            && !CharacterCheck.runsFromRightToLeft(point)
+            && point != '\'') {
           text.appendCodePoint(point);
         }
       }

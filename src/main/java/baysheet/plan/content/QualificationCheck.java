@@ -152,7 +152,7 @@ public final class QualificationCheck {
       if (holder.isEmpty()) {
         problems.add(
             second.id().value().equals(doing.id().value())
-                ? Sentences.ownSecond(second, at)
+                ? ContentSentences.ownSecond(second, at)
                 : notQualified(it, second, at, toLook(name, doing)));
       }
       return holder.stream().toList();
@@ -180,15 +180,15 @@ public final class QualificationCheck {
 
   private Problem notQualified(
       Catalogue.Qualification it, Shop.Person person, Span at, String expected) {
-    return Sentences.notQualified(it, person, resolved.date(), at).expecting(expected);
+    return ContentSentences.notQualified(it, person, resolved.date(), at).expecting(expected);
   }
 
   private String certifiedToWork(String name, Shop.Person person) {
-    return Sentences.certified(names(name, person), Optional.of(name));
+    return ContentSentences.certified(names(name, person), Optional.of(name));
   }
 
   private String toLook(String name, Shop.Person doing) {
-    return Sentences.certified(names(name, doing), Optional.empty());
+    return ContentSentences.certified(names(name, doing), Optional.empty());
   }
 
   private List<String> names(String qualification, Shop.Person doing) {
@@ -196,7 +196,7 @@ public final class QualificationCheck {
   }
 
   private Problem nobodyLooks(Catalogue.Qualification it, Shop.Person doing) {
-    return Sentences.nobodyLooks(it, doing, resolved.date(), whoDoes(it.name().value()))
+    return ContentSentences.nobodyLooks(it, doing, resolved.date(), whoDoes(it.name().value()))
         .seeAlso("shop", resolved.shop().at());
   }
 
@@ -205,7 +205,7 @@ public final class QualificationCheck {
     for (Job.Qualified it : resolved.job().crew().qualified().values()) {
       Located<String> name = it.qualification();
       if (!needed.contains(name.value())) {
-        problems.add(Sentences.qualifiedUnused(name));
+        problems.add(ContentSentences.qualifiedUnused(name));
       }
     }
   }

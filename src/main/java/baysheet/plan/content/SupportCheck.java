@@ -92,7 +92,7 @@ public final class SupportCheck {
   private Support lift(Quantity kerbMass) {
     Quantity whole = cargo().map(kerbMass::plus).orElse(kerbMass);
     Quantity rated = resolved.bay().rated().value();
-    over(Sentences.LIFT, whole, rated, resolved.bay().rated().at());
+    over(ContentSentences.LIFT, whole, rated, resolved.bay().rated().at());
     return new Support(
         "whole",
         new Statement.Lift(resolved.bay().description().value()),
@@ -114,14 +114,14 @@ public final class SupportCheck {
     Quantity load = axleLoad(kerbMass, axle);
     Optional<Shop.Stands> stands = resolved.shop().crib().stands();
     if (stands.isEmpty()) {
-      problems.add(Sentences.noStands(resolved.shop().at()));
+      problems.add(ContentSentences.noStands(resolved.shop().at()));
       return Optional.empty();
     }
     Quantity each = AxleLoad.perStand(load);
     Quantity rated = ratedEach(stands.get());
     Span at = stands.get().rated().at();
-    over(Sentences.STAND, each, rated, at);
-    over(Sentences.JACK, load, resolved.bay().rated().value(), resolved.bay().rated().at());
+    over(ContentSentences.STAND, each, rated, at);
+    over(ContentSentences.JACK, load, resolved.bay().rated().value(), resolved.bay().rated().at());
     enough(stands.get(), 2 * atOnce);
     return Optional.of(
         new Support(
@@ -143,7 +143,8 @@ public final class SupportCheck {
   private void enough(Shop.Stands stands, int needed) {
     if (stands.count().value() < needed) {
       problems.add(
-          Sentences.tooFewStands(stands.count(), needed).seeAlso("job", resolved.job().at()));
+          ContentSentences.tooFewStands(stands.count(), needed)
+              .seeAlso("job", resolved.job().at()));
     }
   }
 
@@ -171,7 +172,7 @@ public final class SupportCheck {
   private void over(String what, Quantity load, Quantity rated, Span at) {
     if (load.isAbove(rated)) {
       problems.add(
-          Sentences.overloaded(what, shown(load), rating(rated), at)
+          ContentSentences.overloaded(what, shown(load), rating(rated), at)
               .seeAlso("job", resolved.job().at()));
     }
   }

@@ -17,9 +17,9 @@ import baysheet.torque.Plausibility;
 import baysheet.torque.Quantity;
 import baysheet.torque.Rounding;
 import baysheet.torque.Setting;
-import baysheet.torque.Stage;
 import baysheet.torque.Target;
 import baysheet.torque.Tightening;
+import baysheet.torque.TighteningStage;
 import baysheet.torque.Treatment;
 import baysheet.torque.Wrench;
 import baysheet.torque.WrenchChoice;
@@ -124,21 +124,21 @@ final class TorqueRowBuilder {
     List<TorqueLine.StageLine> stages = new ArrayList<>();
     Iterator<WrenchChoice> choices = selection.stages().iterator();
     if (fastener.tightening().value() instanceof Tightening.Stages given) {
-      for (Stage stage : given.stages()) {
+      for (TighteningStage stage : given.stages()) {
         stages.add(stage(stage, choices));
       }
     }
     return stages;
   }
 
-  private TorqueLine.StageLine stage(Stage stage, Iterator<WrenchChoice> choices) {
-    if (stage instanceof Stage.Torque torque) {
+  private TorqueLine.StageLine stage(TighteningStage stage, Iterator<WrenchChoice> choices) {
+    if (stage instanceof TighteningStage.Torque torque) {
       Band band = torque.target().bandOr(resolved.shop().wrenchUse().band());
       return plausibility.isDoubtful()
           ? unset(torque.target(), band)
           : torque(torque.target(), band, choices.next());
     }
-    return stage instanceof Stage.Angle angle
+    return stage instanceof TighteningStage.Angle angle
         ? new TorqueLine.StageLine.Angle(angle.angle())
         : new TorqueLine.StageLine.Loosen();
   }

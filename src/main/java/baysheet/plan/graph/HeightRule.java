@@ -32,7 +32,7 @@ public final class HeightRule {
     return step.step().heights().stream()
         .filter(at -> at.value() == Height.WORKING || at.value() == Height.STANDS)
         .findFirst()
-        .map(at -> Sentences.insideRaised(at.value(), at.at()));
+        .map(at -> GraphSentences.insideRaised(at.value(), at.at()));
   }
 
   /** What a step is in the way of, where no order of the steps brings the vehicle to its height. */
@@ -69,20 +69,20 @@ public final class HeightRule {
                     .thenComparing(ItemAt::place));
     String why;
     if (!schedule.isProven()) {
-      why = Sentences.ORDERS_NOT_COMPARED;
+      why = GraphSentences.ORDERS_NOT_COMPARED;
     } else if (at.isEmpty() || !raised) {
-      why = jack ? Sentences.NO_SUCH_HEIGHT : Sentences.NOT_RAISED;
+      why = jack ? GraphSentences.NO_SUCH_HEIGHT : GraphSentences.NOT_RAISED;
     } else {
       why =
           barring
-              .map(item -> Sentences.barred(item, jacked.contains(item)))
-              .orElse(Sentences.OTHERS_ELSEWHERE);
+              .map(item -> GraphSentences.barred(item, jacked.contains(item)))
+              .orElse(GraphSentences.OTHERS_ELSEWHERE);
     }
-    return Sentences.outOfReach(step, at.isEmpty() ? step.heights() : at, why)
+    return GraphSentences.outOfReach(step, at.isEmpty() ? step.heights() : at, why)
         .expecting(
             !schedule.isProven()
-                ? Sentences.LESS_WORK
-                : jack ? Sentences.LIFT_OR_HEIGHTS : Sentences.HEIGHTS_OR_ORDER)
+                ? GraphSentences.LESS_WORK
+                : jack ? GraphSentences.LIFT_OR_HEIGHTS : GraphSentences.HEIGHTS_OR_ORDER)
         .seeAlso("bay", resolved.bay().name().at());
   }
 }

@@ -61,14 +61,14 @@ public final class ProcedureRule {
     task.open().forEach(step -> play(PlannedStep.written(task, Sheet.Phase.OPEN, step)));
     task.work().forEach(step -> play(PlannedStep.written(task, Sheet.Phase.WORK, step)));
     closing.forEach(this::play);
-    off.forEach((item, at) -> problems.add(Sentences.leftOff(item, at)));
+    off.forEach((item, at) -> problems.add(GraphSentences.leftOff(item, at)));
   }
 
   private void play(PlannedStep step) {
     inTime(step);
     for (ItemAt item : step.undo()) {
       if (off.putIfAbsent(item, step.origin()) != null && reported.add(item)) {
-        Problem problem = Sentences.offAlready(item, step.origin());
+        Problem problem = GraphSentences.offAlready(item, step.origin());
         Span first = off.get(item);
         problems.add(first.equals(step.origin()) ? problem : problem.seeAlso("removed", first));
       }
@@ -78,10 +78,10 @@ public final class ProcedureRule {
       boolean wasOff = off.remove(item) != null;
       if (everOff.contains(item) && !wasOff) {
         if (reported.add(item)) {
-          problems.add(Sentences.onAlready(item, step.origin()));
+          problems.add(GraphSentences.onAlready(item, step.origin()));
         }
       } else if (!offInJob.contains(item)) {
-        problems.add(Sentences.neverOff(item, step.origin()));
+        problems.add(GraphSentences.neverOff(item, step.origin()));
       }
     }
   }
@@ -96,7 +96,7 @@ public final class ProcedureRule {
     boolean takesOff = !step.undo().isEmpty() && (moment == Moment.EVENING_BEFORE || late);
     boolean putsOn = !step.doUp().isEmpty() && moment.compareTo(Moment.RAISED) < 0;
     if (takesOff || putsOn) {
-      problems.add(Sentences.wrongMoment(takesOff, moment, step.origin()));
+      problems.add(GraphSentences.wrongMoment(takesOff, moment, step.origin()));
     }
   }
 }

@@ -238,7 +238,7 @@ class HeightScheduleTest {
   }
 
   private static int number(PlannedStep step) {
-    return Integer.parseInt(Sentences.words(step).substring("step ".length()));
+    return Integer.parseInt(GraphSentences.words(step).substring("step ".length()));
   }
 
   private static int distance(Height from, Height to) {

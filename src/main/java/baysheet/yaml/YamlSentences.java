@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 
 /** What the typed readers say. */
-final class Sentences {
+final class YamlSentences {
   /** A longer text is cut in a sentence; the line itself is repeated below it. */
   private static final int LONGEST_QUOTE = 40;
 
@@ -21,7 +21,7 @@ final class Sentences {
   /** What people write between two words where a name has a hyphen. */
   private static final Pattern JOINT = Pattern.compile("[\\p{Pd}\u2212_\\s\\p{Zs}]++");
 
-  private Sentences() {}
+  private YamlSentences() {}
 
   static Problem unknownKey(String whatItIs, Entry entry, Collection<String> known) {
     String key = entry.key().text();

@@ -26,10 +26,10 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /** The words of package {@code torque} as readers: what it misreads becomes a problem. */
-final class Figures {
+final class FigureReaders {
   private static final Pattern FACTOR = Pattern.compile("[1-9](\\.[0-9]{1,3})?|10(\\.0)?");
 
-  private Figures() {}
+  private FigureReaders() {}
 
   /** The quantity at a key, within the key's bounds. */
   static ValueReader<Quantity> quantity(QuantityKey key) {
@@ -54,7 +54,8 @@ final class Figures {
             Unit.of(text)
                 .filter(unit -> unit.dimension() == dimension)
                 .map(ParseOutcome::ok)
-                .orElseGet(() -> Sentences.notAUnit(text, dimension.phrase(), symbols(dimension))));
+                .orElseGet(
+                    () -> BookSentences.notAUnit(text, dimension.phrase(), symbols(dimension))));
   }
 
   private static List<String> symbols(Dimension dimension) {
@@ -66,7 +67,9 @@ final class Figures {
 
   static ValueReader<ThreePoint> minutes() {
     return ValueReaders.value(
-        text -> then(outcome(ProblemCode.BAD_TIME, QuantityText.minutes(text)), Figures::bounded));
+        text ->
+            then(
+                outcome(ProblemCode.BAD_TIME, QuantityText.minutes(text)), FigureReaders::bounded));
   }
 
   private static ParseOutcome<ThreePoint> bounded(ThreePoint time) {
@@ -92,7 +95,7 @@ final class Figures {
   }
 
   static ValueReader<Drive> drive() {
-    return ValueReaders.value(Figures::driveOf);
+    return ValueReaders.value(FigureReaders::driveOf);
   }
 
   /** The same as {@link #drive()}, for keys. */
@@ -106,7 +109,7 @@ final class Figures {
         text ->
             FACTOR.matcher(text).matches()
                 ? ParseOutcome.ok(new BigDecimal(text))
-                : Sentences.notAFactor(text));
+                : BookSentences.notAFactor(text));
   }
 
   private static <T> ValueReader<T> reading(
@@ -132,7 +135,7 @@ final class Figures {
     return outcome.fold(
         value -> Optional.of(new Located<>(value, at)),
         bad -> {
-          problems.add(Sentences.of(bad, at));
+          problems.add(BookSentences.of(bad, at));
           return Optional.empty();
         });
   }

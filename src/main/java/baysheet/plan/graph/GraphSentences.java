@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /** What problems say of steps and their order. */
-public final class Sentences {
+public final class GraphSentences {
   static final String ORDERS_NOT_COMPARED =
       "no order was found that allows it; not all orders were compared";
   static final String NO_SUCH_HEIGHT = "a jack has no such height";
@@ -23,7 +23,7 @@ public final class Sentences {
   static final String HEIGHTS_OR_ORDER =
       "other heights for this step, or another order of the steps";
 
-  private Sentences() {}
+  private GraphSentences() {}
 
   static Problem leftOff(ItemAt item, Span at) {
     return Problem.of(ProblemCode.LEFT_OFF, at, named(item) + " is removed and never refitted")
@@ -79,7 +79,8 @@ public final class Sentences {
   }
 
   static Problem outOfReach(PlannedStep step, Collection<Height> heights, String why) {
-    String at = heights.stream().sorted().map(Sentences::words).collect(Collectors.joining(" or "));
+    String at =
+        heights.stream().sorted().map(GraphSentences::words).collect(Collectors.joining(" or "));
     return Problem.of(
         ProblemCode.HEIGHT_OUT_OF_REACH,
         step.origin(),

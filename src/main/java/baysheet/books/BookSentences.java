@@ -13,8 +13,8 @@ import java.util.List;
 import java.util.Optional;
 
 /** What the readers of books, procedures and jobs say. */
-final class Sentences {
-  private Sentences() {}
+final class BookSentences {
+  private BookSentences() {}
 
   static Problem of(ParseOutcome.Bad<?> bad, Span at) {
     return Problem.of(bad.code(), at, bad.what()).expecting(bad.expected()).near(bad.nearest());

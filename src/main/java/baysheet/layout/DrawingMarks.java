@@ -3,7 +3,8 @@ package baysheet.layout;
 import baysheet.box.Mark;
 
 /** Puts the marks of a drawing on a page. */
-record Strokes(long x, long y, long width, Fonts fonts, PageBuilder page) implements Mark.Visitor {
+record DrawingMarks(long x, long y, long width, Fonts fonts, PageBuilder page)
+    implements Mark.Visitor {
   /** Thick enough to survive a tired toner cartridge, thin enough for numbers beside it. */
   private static final long THIN = 600;
 
@@ -49,7 +50,7 @@ record Strokes(long x, long y, long width, Fonts fonts, PageBuilder page) implem
             wide,
             Em.at(face.capHeight(), size),
             Em.at(face.descent(), size),
-            Characters.drawn(label.text())));
+            BreakCharacters.drawn(label.text())));
   }
 
   private long x(int thousandths) {

@@ -16,7 +16,7 @@ import baysheet.box.Space;
 import baysheet.box.Vertical;
 import baysheet.box.Width;
 import baysheet.template.LayoutSource.Faults;
-import baysheet.template.Node.Element;
+import baysheet.template.MarkupNode.Element;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -25,7 +25,7 @@ import java.util.Optional;
 import java.util.Set;
 
 /** Reads the elements of the box markup as boxes. */
-final class BoxReader {
+final class BoxMarkupReader {
   static final Map<String, Vertical> VERTICALS =
       Map.of(
           "top",
@@ -63,7 +63,7 @@ final class BoxReader {
   private final Faults faults;
   private final Set<String> fields = new HashSet<>();
 
-  BoxReader(Names names, Faults faults) {
+  BoxMarkupReader(Names names, Faults faults) {
     this.names = names;
     this.faults = faults;
   }
@@ -71,10 +71,10 @@ final class BoxReader {
   /** The elements in an element; words between them are a problem. */
   static List<Element> children(Element element, Faults faults) {
     List<Element> children = new ArrayList<>(element.content().size());
-    for (Node node : element.content()) {
+    for (MarkupNode node : element.content()) {
       if (node instanceof Element child) {
         children.add(child);
-      } else if (node instanceof Node.Words words && !words.isIndent()) {
+      } else if (node instanceof MarkupNode.Words words && !words.isIndent()) {
         faults.strayText(element.at(), element.name(), words.text().strip());
       }
     }
@@ -240,7 +240,7 @@ final class BoxReader {
   private Box droppable(Element element) {
     Attributes in = Attributes.of(element, faults, "group");
     List<Element> all = children(element, faults);
-    List<Element> smaller = all.stream().filter(BoxReader::isSmaller).toList();
+    List<Element> smaller = all.stream().filter(BoxMarkupReader::isSmaller).toList();
     List<Element> full = all.stream().filter(child -> !isSmaller(child)).toList();
     smaller.forEach(child -> Attributes.of(child, faults));
     if (smaller.size() > 1) {

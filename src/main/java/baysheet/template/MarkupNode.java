@@ -5,14 +5,14 @@ import java.util.List;
 import java.util.Optional;
 
 /** A piece of a filled layout before it is known what boxes it makes. */
-sealed interface Node {
+sealed interface MarkupNode {
   /**
    * An element, with the place in the layout where it was written.
    *
    * @param attributes as they came, no two of one name
    */
-  record Element(String name, List<Attribute> attributes, List<Node> content, Span at)
-      implements Node {
+  record Element(String name, List<Attribute> attributes, List<MarkupNode> content, Span at)
+      implements MarkupNode {
     public Element {
       attributes = List.copyOf(attributes);
       content = List.copyOf(content);
@@ -33,7 +33,7 @@ sealed interface Node {
   record Attribute(String name, String value) {}
 
   /** Text between tags, in which any white space is one space: more says nothing to a page. */
-  record Words(String text) implements Node {
+  record Words(String text) implements MarkupNode {
     /** Words with white space as somebody wrote it; a non-breaking space is none. */
     static Words of(String written) {
       StringBuilder out = new StringBuilder(written.length());

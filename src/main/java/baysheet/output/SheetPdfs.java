@@ -13,11 +13,11 @@ import java.util.Comparator;
 import java.util.List;
 
 /** Draws sheets into PDF files: each alone, and a day's together in bay order. */
-public final class Day {
+public final class SheetPdfs {
   /** Of the file of all sheets; a single sheet also says its id. */
   static final List<String> KEYWORDS = List.of("bay sheets");
 
-  private Day() {}
+  private SheetPdfs() {}
 
   /** One sheet with its record attached. */
   public static byte[] pdf(PdfWriter writer, MadeSheet made) {
@@ -33,7 +33,7 @@ public final class Day {
   public static byte[] all(PdfWriter writer, List<MadeSheet> sheets) {
     List<MadeSheet> ordered = sheets.stream().sorted(bayOrder()).toList();
     List<Page> pages = ordered.stream().map(MadeSheet::page).toList();
-    List<Attachment> records = ordered.stream().map(Day::attachment).toList();
+    List<Attachment> records = ordered.stream().map(SheetPdfs::attachment).toList();
     Heading first = ordered.get(0).sheet().heading();
     String title = "Bay sheets of " + first.date() + ", " + first.shop();
     return writer.writeAll(

@@ -32,7 +32,7 @@ import java.util.function.Supplier;
  * The sheets of a run and the ledger: which revision each is, and that it was issued. Several
  * threads ask which revision; one alone issues.
  */
-public final class Issues {
+public final class SheetIssuer {
   /** The folder of the ledger below that of the sheets. */
   public static final String LEDGER = "ledger";
 
@@ -53,15 +53,15 @@ public final class Issues {
   /**
    * @param out the folder of the sheets
    */
-  public Issues(Path out, Disk disk, Supplier<LocalDate> today) {
+  public SheetIssuer(Path out, Disk disk, Supplier<LocalDate> today) {
     this.folder = out.resolve(LEDGER);
     this.disk = disk;
     this.today = today;
   }
 
   /** Every sheet is the first one of its job. */
-  static Issues none() {
-    return new Issues(
+  static SheetIssuer none() {
+    return new SheetIssuer(
         Path.of(""),
         Disk.REAL,
         () -> {

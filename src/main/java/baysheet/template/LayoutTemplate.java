@@ -22,7 +22,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 
 /** One layout, parsed once and filled for each sheet; safe for use by several threads. */
-final class Layout {
+final class LayoutTemplate {
   /** The largest sheet of the tests fills to 120,000 characters. */
   private static final int LONGEST = 1_000_000;
 
@@ -31,7 +31,7 @@ final class Layout {
   private final Optional<Template> template;
   private final Optional<Problem> unreadable;
 
-  private Layout(
+  private LayoutTemplate(
       LayoutSource source,
       MarkedText marked,
       Optional<Template> template,
@@ -43,7 +43,7 @@ final class Layout {
   }
 
   /** Parses a layout; what FreeMarker cannot read is reported at each filling. */
-  static Layout parse(LayoutSource source, Configuration freemarker) {
+  static LayoutTemplate parse(LayoutSource source, Configuration freemarker) {
     String name = source.name();
     MarkedText marked = MarkedText.of(source.text());
     try {
@@ -51,7 +51,7 @@ final class Layout {
       Optional<Problem> refused =
           LayoutLanguage.refusal(template).map(it -> refused(it, source, marked));
       LayoutLanguage.charge(template);
-      return new Layout(source, marked, Optional.of(template), refused);
+      return new LayoutTemplate(source, marked, Optional.of(template), refused);
     } catch (ParseException e) {
       Span at = source.span(marked.original(e.getLineNumber(), e.getColumnNumber()));
       return unreadable(source, marked, source.cannotFill(at, FreeMarkerMessage.of(e)));
@@ -65,8 +65,8 @@ final class Layout {
     }
   }
 
-  private static Layout unreadable(LayoutSource source, MarkedText marked, Problem why) {
-    return new Layout(source, marked, Optional.empty(), Optional.of(why));
+  private static LayoutTemplate unreadable(LayoutSource source, MarkedText marked, Problem why) {
+    return new LayoutTemplate(source, marked, Optional.empty(), Optional.of(why));
   }
 
   private static Problem refused(Refusal refusal, LayoutSource source, MarkedText marked) {

@@ -25,7 +25,7 @@ import java.util.TreeMap;
  * macros of the folder's own {@code blocks.ftlx}, or else the tool's. Each is read and parsed once,
  * when this is made; filling is safe for several threads.
  */
-public final class Layouts {
+public final class LayoutTemplates {
   private static final String ENDING = ".ftlx";
   private static final String RESOURCES = "/baysheet/templates/";
   private static final List<String> BUILT_IN = List.of("bay-sheet");
@@ -39,31 +39,31 @@ public final class Layouts {
   private static final int MOST_FILES = 100;
 
   private final String folder;
-  private final Map<String, Layout> layouts;
+  private final Map<String, LayoutTemplate> layouts;
 
-  private Layouts(String folder, Map<String, Source> sources, Source blocks) {
+  private LayoutTemplates(String folder, Map<String, Source> sources, Source blocks) {
     this.folder = folder;
     this.layouts = new TreeMap<>();
     Configuration freemarker = Sandbox.configuration();
     sources.forEach(
         (name, source) ->
-            layouts.put(name, Layout.parse(new LayoutSource(source, blocks), freemarker)));
+            layouts.put(name, LayoutTemplate.parse(new LayoutSource(source, blocks), freemarker)));
   }
 
   /** The layouts of sheets that come with the tool. */
-  public static Layouts builtIn() {
+  public static LayoutTemplates builtIn() {
     return builtIn(BUILT_IN);
   }
 
   /** The layout of a day's page; a run that only makes sheets does not read it. */
-  public static Layouts ofDay() {
+  public static LayoutTemplates ofDay() {
     return builtIn(List.of(DAY));
   }
 
-  private static Layouts builtIn(List<String> names) {
+  private static LayoutTemplates builtIn(List<String> names) {
     Map<String, Source> sources = new TreeMap<>();
     names.forEach(name -> sources.put(name, builtIn(name)));
-    return new Layouts("templates", sources, builtIn(BLOCKS));
+    return new LayoutTemplates("templates", sources, builtIn(BLOCKS));
   }
 
   private static Source builtIn(String name) {
@@ -76,7 +76,7 @@ public final class Layouts {
    *
    * @throws UncheckedIOException naming the path, where the folder or a layout in it cannot be read
    */
-  public static Layouts in(Path folder) {
+  public static LayoutTemplates in(Path folder) {
     Map<String, Source> sources = new TreeMap<>();
     for (Path file : files(folder)) {
       String fileName = file.getFileName().toString();
@@ -84,7 +84,7 @@ public final class Layouts {
       sources.put(name, new Source(slashed(file), read(file)));
     }
     Source own = sources.remove(BLOCKS);
-    return new Layouts(slashed(folder), sources, own == null ? builtIn(BLOCKS) : own);
+    return new LayoutTemplates(slashed(folder), sources, own == null ? builtIn(BLOCKS) : own);
   }
 
   /**
@@ -95,23 +95,25 @@ public final class Layouts {
    *     it has a mistake
    */
   public Optional<Form> fill(String name, SheetText sheet, Problems problems) {
-    return find(name, problems).flatMap(layout -> layout.fill(new Layout.OfSheet(sheet), problems));
+    return find(name, problems)
+        .flatMap(layout -> layout.fill(new LayoutTemplate.OfSheet(sheet), problems));
   }
 
   /** Fills the layout of a day's page. */
   public Optional<Form> fill(DayText day, Problems problems) {
-    return find(DAY, problems).flatMap(layout -> layout.fill(new Layout.OfDay(day), problems));
+    return find(DAY, problems)
+        .flatMap(layout -> layout.fill(new LayoutTemplate.OfDay(day), problems));
   }
 
   /** The box markup that a layout writes for a sheet, before it is read as boxes. */
   Optional<String> write(String name, SheetText sheet, Problems problems) {
     return find(name, problems)
-        .flatMap(layout -> layout.write(new Layout.OfSheet(sheet), problems))
+        .flatMap(layout -> layout.write(new LayoutTemplate.OfSheet(sheet), problems))
         .map(BoundedText::toString);
   }
 
-  private Optional<Layout> find(String name, Problems problems) {
-    Optional<Layout> layout = Optional.ofNullable(layouts.get(name));
+  private Optional<LayoutTemplate> find(String name, Problems problems) {
+    Optional<LayoutTemplate> layout = Optional.ofNullable(layouts.get(name));
     if (layout.isEmpty()) {
       problems.add(unknown(name));
     }
@@ -130,7 +132,7 @@ public final class Layouts {
   }
 
   private static String resource(String path) {
-    try (InputStream in = Layouts.class.getResourceAsStream(path)) {
+    try (InputStream in = LayoutTemplates.class.getResourceAsStream(path)) {
       if (in == null) {
         throw new IllegalStateException("no layout " + path + " in the jar");
       }

@@ -28,7 +28,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class ChainTest {
+class EventChainTest {
   @TempDir private Path folder;
   private Path year;
   private Path next;
@@ -52,7 +52,7 @@ class ChainTest {
 
   private Problem onlyProblem() {
     Problems problems = new Problems();
-    assertTrue(Chain.read(folder, problems).isEmpty());
+    assertTrue(EventChain.read(folder, problems).isEmpty());
     assertEquals(1, problems.all().size(), problems.all().toString());
     return problems.all().get(0);
   }
@@ -126,7 +126,7 @@ class ChainTest {
     String whole = Files.readString(next);
     Files.writeString(next, "{\"n\":11,\"event\":\"clo", StandardOpenOption.APPEND);
     Problems reading = new Problems();
-    assertEquals(10, Chain.read(folder, reading).orElseThrow().takeEvents().size());
+    assertEquals(10, EventChain.read(folder, reading).orElseThrow().takeEvents().size());
     Problems problems = add(List.of(new Closed(Events.MONDAY, Events.id("501", "A"), "T1")));
     Problem torn = problems.all().get(0);
     assertEquals(ProblemCode.LEDGER_TORN, torn.code());
@@ -135,7 +135,7 @@ class ChainTest {
     assertEquals("{\"n\":11,\"event\":\"clo", Files.readString(folder.resolve("2027.jsonl.torn")));
     assertTrue(Files.readString(next).startsWith(whole));
     Problems after = new Problems();
-    assertEquals(11, Chain.read(folder, after).orElseThrow().takeEvents().size());
+    assertEquals(11, EventChain.read(folder, after).orElseThrow().takeEvents().size());
     assertEquals(List.of(), after.all());
   }
 

@@ -7,8 +7,8 @@ import java.nio.file.Path;
 import java.util.Optional;
 
 /** What is said of files of the ledger. */
-final class Sentences {
-  private Sentences() {}
+final class LedgerSentences {
+  private LedgerSentences() {}
 
   static Problem badLine(Path file, int line, String why) {
     return Problem.of(

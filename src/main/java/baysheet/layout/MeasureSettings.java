@@ -14,7 +14,8 @@ import java.util.Map;
  * @param leastPens whether boxes for a pen are at their smallest
  * @param paragraphs each divided into words once for all sizes
  */
-record Setting(Fonts fonts, long body, long hand, boolean leastPens, Paragraphs paragraphs) {
+record MeasureSettings(
+    Fonts fonts, long body, long hand, boolean leastPens, Paragraphs paragraphs) {
   long size(TextStyle style) {
     long wanted = Math.floorDiv(style.scale() * (style.hand() ? hand : body), 1000L);
     return Math.min(style.ceiling(), Math.max(style.floor(), wanted));

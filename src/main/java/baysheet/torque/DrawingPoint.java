@@ -6,8 +6,8 @@ package baysheet.torque;
  * @param x −1 at the left to 1 at the right
  * @param y −1 at the bottom to 1 at the top
  */
-public record Point(double x, double y) {
-  public Point {
+public record DrawingPoint(double x, double y) {
+  public DrawingPoint {
     if (!(Math.abs(x) <= 1 && Math.abs(y) <= 1)) {
       throw new IllegalArgumentException("(" + x + ", " + y + ") lies outside the drawing");
     }

@@ -8,11 +8,11 @@ import java.util.List;
 import java.util.Optional;
 
 /** Looks through a text for characters that would make it read other than it looks. */
-final class Characters {
+final class CharacterCheck {
   private final List<String> lines;
   private final Source source;
 
-  Characters(Source source, List<String> lines) {
+  CharacterCheck(Source source, List<String> lines) {
     this.source = source;
     this.lines = lines;
   }

@@ -7,10 +7,10 @@ import baysheet.report.Span;
 import java.util.List;
 
 /** What problems say of a job as a whole. */
-final class Sentences {
+final class PlanSentences {
   private static final String LESS_WORK = "several job files with less work each";
 
-  private Sentences() {}
+  private PlanSentences() {}
 
   static Problem tooManySteps(int steps, int most, Span at) {
     return Problem.of(

@@ -18,7 +18,7 @@ import java.util.Optional;
  * @param tag its structure element; none for decoration
  * @param at where in the layout it was written
  */
-record Lines(
+record ParagraphLines(
     long width,
     long size,
     long leading,
@@ -64,13 +64,14 @@ record Lines(
   }
 
   /** How far its figures reach to both sides of their decimal points. */
-  Figures figures() {
-    return Figures.of(set());
+  DecimalColumn figures() {
+    return DecimalColumn.of(set());
   }
 
   /** The same paragraph with every number's decimal point at one distance from the left edge. */
-  Lines withPointAt(long point) {
-    return new Lines(width, size, leading, rise, align, broken, inset, point, tag, at, fonts);
+  ParagraphLines withPointAt(long point) {
+    return new ParagraphLines(
+        width, size, leading, rise, align, broken, inset, point, tag, at, fonts);
   }
 
   private List<SetLine> set() {

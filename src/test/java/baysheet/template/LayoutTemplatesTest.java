@@ -28,7 +28,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Where layouts come from. */
-class LayoutsTest {
+class LayoutTemplatesTest {
   private static final SheetText SHEET = Samples.text(Samples.oilService());
 
   @TempDir private Path folder;
@@ -38,7 +38,7 @@ class LayoutsTest {
     copy("bay-sheet.ftlx", "11pt", "10pt");
     copy("blocks.ftlx", "Found while working", "Seen on the way");
     Problems problems = new Problems();
-    Form changed = Layouts.in(folder).fill("bay-sheet", SHEET, problems).orElseThrow();
+    Form changed = LayoutTemplates.in(folder).fill("bay-sheet", SHEET, problems).orElseThrow();
     assertEquals(10_000, changed.largest());
     assertTrue(changed.body().toString().contains("Seen on the way"));
   }
@@ -52,8 +52,10 @@ class LayoutsTest {
   @Test
   void aLayoutAloneHasTheBlocksOfTheTool() throws IOException {
     copy("bay-sheet.ftlx", "<@topCautions/>", "");
-    String filled = Layouts.in(folder).write("bay-sheet", SHEET, new Problems()).orElseThrow();
-    String shipped = Layouts.builtIn().write("bay-sheet", SHEET, new Problems()).orElseThrow();
+    String filled =
+        LayoutTemplates.in(folder).write("bay-sheet", SHEET, new Problems()).orElseThrow();
+    String shipped =
+        LayoutTemplates.builtIn().write("bay-sheet", SHEET, new Problems()).orElseThrow();
     assertTrue(shipped.contains("Wear for this job") && !filled.contains("Wear for this job"));
     assertTrue(filled.contains("Removed and refitted"), filled);
   }
@@ -61,7 +63,8 @@ class LayoutsTest {
   @Test
   void aBlockWrittenAnewTakesThePlaceOfTheOther() throws IOException {
     copy("bay-sheet.ftlx", "<form ", "<#macro sources><text>Ask us</text></#macro>\n<form ");
-    String filled = Layouts.in(folder).write("bay-sheet", SHEET, new Problems()).orElseThrow();
+    String filled =
+        LayoutTemplates.in(folder).write("bay-sheet", SHEET, new Problems()).orElseThrow();
     assertTrue(filled.contains(">Ask us<"), filled);
     assertFalse(filled.contains("take precedence"), filled);
   }
@@ -73,7 +76,7 @@ class LayoutsTest {
     int inBlocks = line("blocks.ftlx", "thin\"");
     int inSheet = line("bay-sheet.ftlx", "<fil/>");
     Problems problems = new Problems();
-    assertEquals(Optional.empty(), Layouts.in(folder).fill("bay-sheet", SHEET, problems));
+    assertEquals(Optional.empty(), LayoutTemplates.in(folder).fill("bay-sheet", SHEET, problems));
     List<String> at = problems.all().stream().map(it -> it.at().toString()).toList();
     assertEquals(2, at.size(), at.toString());
     assertTrue(at.get(0).endsWith("blocks.ftlx:" + inBlocks + ":7"), at.toString());
@@ -98,7 +101,7 @@ class LayoutsTest {
         folder.resolve("bay-sheet.ftlx"),
         "<form largest=\"11pt\" smallest=\"8pt\" language=\"en-GB\""
             + " title=\"T\"><@sizes/><column><@head/></column></form>");
-    assertEquals(Optional.empty(), Layouts.in(folder).fill("bay-sheet", SHEET, problems));
+    assertEquals(Optional.empty(), LayoutTemplates.in(folder).fill("bay-sheet", SHEET, problems));
     assertTrue(
         problems.all().get(0).at().toString().contains("blocks.ftlx:"), problems.all().toString());
   }
@@ -107,7 +110,7 @@ class LayoutsTest {
   void unknownLayoutSaysWhatThereIs() throws IOException {
     Files.writeString(folder.resolve("poster.ftlx"), "<form/>");
     Problems problems = new Problems();
-    assertEquals(Optional.empty(), Layouts.in(folder).fill("bay-sheet", SHEET, problems));
+    assertEquals(Optional.empty(), LayoutTemplates.in(folder).fill("bay-sheet", SHEET, problems));
     Problem problem = problems.all().get(0);
     assertEquals("unknown-layout", problem.code().word());
     assertEquals(Optional.of("one of poster"), problem.expected());
@@ -117,14 +120,15 @@ class LayoutsTest {
   void mistakeNamesTheFile() throws IOException {
     Files.writeString(folder.resolve("bay-sheet.ftlx"), "<form>\n</form>");
     Problems problems = new Problems();
-    Layouts.in(folder).fill("bay-sheet", SHEET, problems);
+    LayoutTemplates.in(folder).fill("bay-sheet", SHEET, problems);
     assertTrue(problems.all().get(0).at().toString().endsWith("bay-sheet.ftlx:1:1"));
   }
 
   @Test
   void folderThatIsNotThereIsNamed() {
     Path missing = folder.resolve("nowhere");
-    UncheckedIOException e = assertThrows(UncheckedIOException.class, () -> Layouts.in(missing));
+    UncheckedIOException e =
+        assertThrows(UncheckedIOException.class, () -> LayoutTemplates.in(missing));
     assertTrue(e.getMessage().contains("nowhere"));
   }
 
@@ -134,19 +138,19 @@ class LayoutsTest {
     Path inside = Files.createDirectory(folder.resolve("in"));
     Files.createSymbolicLink(inside.resolve("bay-sheet.ftlx"), outside);
     Problems problems = new Problems();
-    Layouts.in(inside).fill("bay-sheet", SHEET, problems);
+    LayoutTemplates.in(inside).fill("bay-sheet", SHEET, problems);
     assertEquals("unknown-layout", problems.all().get(0).code().word());
   }
 
   @Test
   void fileTooLargeForALayoutIsNotRead() throws IOException {
     Files.writeString(folder.resolve("bay-sheet.ftlx"), " ".repeat(500_000));
-    assertThrows(UncheckedIOException.class, () -> Layouts.in(folder));
+    assertThrows(UncheckedIOException.class, () -> LayoutTemplates.in(folder));
   }
 
   @Test
   void sheetsFilledAtTheSameTimeAreTheSame() {
-    Layouts layouts = Layouts.builtIn();
+    LayoutTemplates layouts = LayoutTemplates.builtIn();
     List<String> filled =
         IntStream.range(0, 16)
             .parallel()
@@ -158,7 +162,7 @@ class LayoutsTest {
 
   @Test
   void smallJobIsSetAtFullSizeWithNothingLeftOut() {
-    Form form = Layouts.builtIn().fill("bay-sheet", SHEET, new Problems()).orElseThrow();
+    Form form = LayoutTemplates.builtIn().fill("bay-sheet", SHEET, new Problems()).orElseThrow();
     PageFit.Fitted fitted =
         assertInstanceOf(PageFit.Fitted.class, PageFit.fit(form, Fonts.builtIn()));
     assertEquals(11_000, fitted.fit().bodySize());
@@ -175,7 +179,9 @@ class LayoutsTest {
   @MethodSource("sheetsThatFit")
   void nothingIsCutOrCovered(Sheet sheet) {
     Form form =
-        Layouts.builtIn().fill("bay-sheet", Samples.text(sheet), new Problems()).orElseThrow();
+        LayoutTemplates.builtIn()
+            .fill("bay-sheet", Samples.text(sheet), new Problems())
+            .orElseThrow();
     PageFit.Fitted fitted =
         assertInstanceOf(PageFit.Fitted.class, PageFit.fit(form, Fonts.builtIn()));
     // Only sources and footer may go down to 7 pt.
@@ -185,7 +191,7 @@ class LayoutsTest {
   @Test
   void nothingThatMustBeReadIsInAGroupThatGivesWay() {
     Form form =
-        Layouts.builtIn()
+        LayoutTemplates.builtIn()
             .fill("bay-sheet", Samples.text(Samples.brakes()), new Problems())
             .orElseThrow();
     assertEquals(

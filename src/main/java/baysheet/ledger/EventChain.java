@@ -20,7 +20,7 @@ import java.util.regex.Pattern;
  * <p>What was written in one go stays together: all but its last line say that more follows, so
  * that a run that was killed never leaves half of it.
  */
-final class Chain {
+final class EventChain {
   private static final Pattern YEAR = Pattern.compile("[0-9]{4}\\.jsonl");
 
   private final Path folder;
@@ -31,9 +31,9 @@ final class Chain {
 
   private String last = Hash.NONE;
   private int year;
-  private Optional<Lines> torn = Optional.empty();
+  private Optional<AppendedLines> torn = Optional.empty();
 
-  private Chain(Path folder) {
+  private EventChain(Path folder) {
     this.folder = folder;
   }
 
@@ -42,8 +42,8 @@ final class Chain {
    *
    * @throws UncheckedIOException naming the path, when something cannot be read
    */
-  static Optional<Chain> read(Path folder, Problems problems) {
-    Chain chain = new Chain(folder);
+  static Optional<EventChain> read(Path folder, Problems problems) {
+    EventChain chain = new EventChain(folder);
     List<Path> files = files(folder);
     for (Path file : files) {
       boolean isLast = file.equals(files.get(files.size() - 1));
@@ -61,7 +61,7 @@ final class Chain {
   }
 
   private boolean add(Path file, boolean isLast, Problems problems) {
-    Lines lines = Lines.of(file);
+    AppendedLines lines = AppendedLines.of(file);
     year = Integer.parseInt(file.getFileName().toString().substring(0, 4));
     int unfinished = 0;
     String end = last;
@@ -77,10 +77,10 @@ final class Chain {
         unfinished = json.truth("more") ? unfinished + 1 : 0;
         end = unfinished == 0 ? last : end;
       } catch (IOException e) {
-        problems.add(Sentences.badLine(file, number, "it is not JSON"));
+        problems.add(LedgerSentences.badLine(file, number, "it is not JSON"));
         return false;
       } catch (IllegalArgumentException | ArithmeticException | DateTimeException e) {
-        problems.add(Sentences.badLine(file, number, e.getMessage()));
+        problems.add(LedgerSentences.badLine(file, number, e.getMessage()));
         return false;
       }
     }
@@ -98,14 +98,15 @@ final class Chain {
   }
 
   private boolean finish(
-      Lines lines, int unfinished, String end, boolean isLast, Problems problems) {
-    Lines cut = lines.without(unfinished);
+      AppendedLines lines, int unfinished, String end, boolean isLast, Problems problems) {
+    AppendedLines cut = lines.without(unfinished);
     if (!cut.isTorn()) {
       return true;
     }
     if (!isLast) {
       int number = lines.whole().size() + (lines.isTorn() ? 1 : 0);
-      problems.add(Sentences.badLine(lines.file(), number, "it has no end, and years follow"));
+      problems.add(
+          LedgerSentences.badLine(lines.file(), number, "it has no end, and years follow"));
       return false;
     }
     events.subList(events.size() - unfinished, events.size()).clear();
@@ -123,7 +124,7 @@ final class Chain {
   }
 
   /** The file whose end was not written, with what there is of it. */
-  Optional<Lines> torn() {
+  Optional<AppendedLines> torn() {
     return torn;
   }
 

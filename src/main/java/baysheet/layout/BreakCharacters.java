@@ -1,14 +1,14 @@
 package baysheet.layout;
 
 /** Characters that steer line breaking and are not drawn as themselves. */
-final class Characters {
+final class BreakCharacters {
   /** A space at which no line breaks. */
   static final int NO_BREAK_SPACE = 0x00A0;
 
   /** Forbids a break and has no width. */
   static final int WORD_JOINER = 0x2060;
 
-  private Characters() {}
+  private BreakCharacters() {}
 
   static boolean neverDrawn(int codePoint) {
     return codePoint == WORD_JOINER || codePoint == '\n';

@@ -15,11 +15,11 @@ import java.util.List;
  * @param size of the whole lines, in bytes
  * @param torn what stands behind the last line end; empty for a file that was written to its end
  */
-record Lines(Path file, List<byte[]> whole, long size, byte[] torn) {
+record AppendedLines(Path file, List<byte[]> whole, long size, byte[] torn) {
   /**
    * @throws UncheckedIOException naming the file when it cannot be read; a missing one has no lines
    */
-  static Lines of(Path file) {
+  static AppendedLines of(Path file) {
     byte[] bytes = bytes(file);
     List<byte[]> lines = new ArrayList<>();
     int start = 0;
@@ -29,7 +29,7 @@ record Lines(Path file, List<byte[]> whole, long size, byte[] torn) {
         start = at + 1;
       }
     }
-    return new Lines(file, lines, start, Arrays.copyOfRange(bytes, start, bytes.length));
+    return new AppendedLines(file, lines, start, Arrays.copyOfRange(bytes, start, bytes.length));
   }
 
   private static byte[] bytes(Path file) {
@@ -41,14 +41,14 @@ record Lines(Path file, List<byte[]> whole, long size, byte[] torn) {
   }
 
   /** The same with the last {@code count} whole lines counted as torn. */
-  Lines without(int count) {
+  AppendedLines without(int count) {
     if (count == 0) {
       return this;
     }
     int kept = whole.size() - count;
     long end = whole.subList(0, kept).stream().mapToLong(line -> line.length + 1L).sum();
     byte[] all = bytes(file);
-    return new Lines(
+    return new AppendedLines(
         file, whole.subList(0, kept), end, Arrays.copyOfRange(all, (int) end, all.length));
   }
 

@@ -13,9 +13,9 @@ import baysheet.sheet.TorqueLine;
 import baysheet.torque.AcrossFlats;
 import baysheet.torque.Band;
 import baysheet.torque.Setting;
-import baysheet.torque.Stage;
 import baysheet.torque.Target;
 import baysheet.torque.Tightening;
+import baysheet.torque.TighteningStage;
 import baysheet.torque.WrenchChoice;
 import baysheet.wording.Language;
 import java.util.ArrayList;
@@ -27,7 +27,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Shows how one torque line came about, from the line of a file to the printed setting. */
-final class LineChain {
+final class TorqueTrace {
   private static final String WHOSE_BAND =
       "the shop's, for the book states none (common practice, no source)";
 
@@ -38,7 +38,7 @@ final class LineChain {
   private final Fastener fastener;
   private final Rows rows = new Rows();
 
-  private LineChain(Resolved resolved, TorqueLine line, WrenchSelection selection) {
+  private TorqueTrace(Resolved resolved, TorqueLine line, WrenchSelection selection) {
     this.resolved = resolved;
     this.selection = selection;
     this.line = line;
@@ -54,7 +54,7 @@ final class LineChain {
    */
   static String print(
       Resolved resolved, TorqueLine line, WrenchSelection selection, List<String> sheets) {
-    return new LineChain(resolved, line, selection).all(sheets);
+    return new TorqueTrace(resolved, line, selection).all(sheets);
   }
 
   private String all(List<String> sheets) {
@@ -115,7 +115,9 @@ final class LineChain {
   private void written() {
     String value =
         fastener.tightening().value() instanceof Tightening.Stages stages
-            ? stages.stages().stream().map(Stage::print).collect(Collectors.joining(", then "))
+            ? stages.stages().stream()
+                .map(TighteningStage::print)
+                .collect(Collectors.joining(", then "))
             : line.kind().name().toLowerCase(Locale.ROOT);
     rows.row("written", value + ", at " + fastener.tightening().at());
     rows.row(
@@ -127,18 +129,18 @@ final class LineChain {
             + fastener.threads().phrase());
   }
 
-  private void stages(List<Stage> stages) {
+  private void stages(List<TighteningStage> stages) {
     Iterator<WrenchChoice> choices = selection.stages().iterator();
     int n = 1;
-    for (Stage stage : stages) {
+    for (TighteningStage stage : stages) {
       if (stages.size() > 1) {
         rows.row("stage " + n++, stage.print());
       }
-      if (stage instanceof Stage.Torque torque) {
+      if (stage instanceof TighteningStage.Torque torque) {
         // A figure in doubt has no choices: the plan looked at no wrench for it.
         torque(torque.target(), choices.hasNext() ? Optional.of(choices.next()) : Optional.empty());
       } else {
-        new SettingRows(rows).unset(stage instanceof Stage.Angle);
+        new SettingRows(rows).unset(stage instanceof TighteningStage.Angle);
       }
     }
     socket();

@@ -12,12 +12,12 @@ import java.util.List;
 import java.util.Optional;
 
 /** What problems say of loads and of qualifications. */
-final class Sentences {
+final class ContentSentences {
   static final String LIFT = "the lift";
   static final String JACK = "the jack";
   static final String STAND = "a stand";
 
-  private Sentences() {}
+  private ContentSentences() {}
 
   static Problem noStands(Span shop) {
     return Problem.of(
