@@ -20,6 +20,36 @@ final class BookSentences {
     return Problem.of(bad.code(), at, bad.what()).expecting(bad.expected()).near(bad.nearest());
   }
 
+  // --- a fastener on one line ---
+
+  private static final String LINE = "2 x M12x1.5 class 10.9, hex 18 mm, 110 ± 5 N·m, dry, renew";
+
+  static Problem notAPart(String text, Optional<String> nearest, Span at) {
+    return Problem.of(
+            ProblemCode.BAD_VALUE,
+            at,
+            quoted(text) + " says nothing that a fastener's line can say")
+        .expecting("parts as in " + LINE + "; what is not known as in torque unknown")
+        .near(nearest);
+  }
+
+  static Problem emptyPart(Span at) {
+    return Problem.of(ProblemCode.BAD_VALUE, at, "nothing stands between two commas here")
+        .expecting("parts as in " + LINE);
+  }
+
+  static Problem partTwice(String key, Span again, Span first) {
+    return Problem.of(
+            ProblemCode.LISTED_TWICE, again, "this line says the " + key + " of the fastener twice")
+        .seeAlso("first said", first);
+  }
+
+  static Problem missingPart(String key, Span at) {
+    return Problem.of(
+            ProblemCode.MISSING_KEY, at, "this line lacks the " + key + " of the fastener")
+        .expecting(key.equals("count") ? "as in 2 x" : "as in 110 N·m, snug or torque unknown");
+  }
+
   // --- names and places ---
 
   static Problem nameDiffers(Located<String> name, String fileName) {

@@ -25,13 +25,18 @@ import java.util.stream.Stream;
 
 /** Reads the keys of a fastener. */
 final class FastenerReader {
+  /** What differs from another book, as a map: any key may be left out. */
+  private static final ValueReader<FastenerText> PARTIAL_MAP =
+      ValueReaders.record("a fastener", map -> read(map, false));
+
+  /** The same, or on one line. */
+  static final ValueReader<FastenerText> PARTIAL = lineOr(List.of(), PARTIAL_MAP);
+
   /** A fastener of a book that stands alone: count and torque must be there. */
   static final ValueReader<FastenerText> WHOLE =
-      ValueReaders.record("a fastener", map -> read(map, true));
-
-  /** What differs from another book: any key may be left out. */
-  static final ValueReader<FastenerText> PARTIAL =
-      ValueReaders.record("a fastener", map -> read(map, false));
+      lineOr(
+          List.of(FastenerText.Pieces.COUNT, "torque"),
+          ValueReaders.record("a fastener", map -> read(map, true)));
 
   /** What is usual of a fastener: only how it is tightened, never a figure. */
   static final ValueReader<FastenerText> USUAL =
@@ -88,6 +93,23 @@ final class FastenerReader {
   private static final String UNKNOWN = "unknown";
 
   private FastenerReader() {}
+
+  /** A line is read as the map that says the same. */
+  private static ValueReader<FastenerText> lineOr(
+      List<String> needed, ValueReader<FastenerText> map) {
+    return (node, problems) ->
+        node instanceof Scalar scalar && !scalar.isEmpty()
+            ? read(FastenerLine.of(scalar, needed, problems), map, problems)
+            : map.read(node, problems);
+  }
+
+  /** Of a line with a faulty part, what is wrong in the others is reported as well. */
+  private static Optional<Located<FastenerText>> read(
+      FastenerLine line, ValueReader<FastenerText> map, Problems problems) {
+    return line.isSound()
+        ? map.read(line.mapping(), problems)
+        : PARTIAL_MAP.read(line.mapping(), problems).filter(any -> false);
+  }
 
   private static Optional<FastenerText> read(MapReader map, boolean whole) {
     FastenerText text = text(map, whole);

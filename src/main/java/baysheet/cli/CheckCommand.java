@@ -25,6 +25,7 @@ import baysheet.template.LayoutTemplates;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -34,6 +35,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
@@ -53,7 +55,8 @@ final class CheckCommand extends Command {
           "PATH",
           "0..*",
           Path.class,
-          "Shop folders, day folders or job files. Without any: the shop here or in jobs/.");
+          "Shop folders, day folders, job files, days or numbers of jobs. Without any: the whole"
+              + " shop.");
 
   private final OptionSpec json = flag("--json", "Print the problems as JSON.");
 
@@ -62,14 +65,22 @@ final class CheckCommand extends Command {
           "--watch",
           "Check again whenever a file changes, the first problems on top; end it with Ctrl-C.");
 
-  CheckCommand(Console console) {
-    this(console, maker -> (job, folder, revision, problems) -> maker.check(job, folder, problems));
+  private final ShopChoice choice;
+
+  CheckCommand(Console console, Supplier<LocalDate> today) {
+    this(
+        console,
+        today,
+        maker -> (job, folder, revision, problems) -> maker.check(job, folder, problems));
   }
 
   /** Tests pass what fails. */
-  CheckCommand(Console console, Function<SheetMaker, Batch.Maker> checking) {
+  CheckCommand(
+      Console console, Supplier<LocalDate> today, Function<SheetMaker, Batch.Maker> checking) {
     super(console, "check", "Report every problem of a shop folder and its jobs; write nothing.");
     this.checking = checking;
+    choice = new ShopChoice(today);
+    add(choice.shop);
   }
 
   @Override
@@ -80,10 +91,8 @@ final class CheckCommand extends Command {
     if (Options.isGiven(json)) {
       throw wrong("--watch prints no JSON");
     }
-    List<Path> named = Options.all(paths);
     List<Path> roots =
-        (named.isEmpty() ? List.of(here()) : named)
-            .stream().map(path -> ShopFolders.rootOf(path).orElse(path)).distinct().toList();
+        meant().stream().map(path -> ShopFolders.rootOf(path).orElse(path)).distinct().toList();
     new Watch(roots).run(this::screen);
     return Exit.DONE;
   }
@@ -131,8 +140,7 @@ final class CheckCommand extends Command {
   /** Shop folders with the job files to look at. */
   private Map<Path, Set<Path>> shops(Problems problems) {
     Map<Path, Set<Path>> shops = new LinkedHashMap<>();
-    List<Path> named = Options.all(paths);
-    for (Path path : named.isEmpty() ? List.of(here()) : named) {
+    for (Path path : meant()) {
       boolean whole = Files.isRegularFile(path.resolve(ShopFolders.SHOP_FILE));
       if (whole) {
         Path root = path.toAbsolutePath().normalize();
@@ -149,8 +157,11 @@ final class CheckCommand extends Command {
     return shops;
   }
 
-  private Path here() {
-    return ShopFolders.here().orElseThrow(() -> wrong(ShopFolders.NOT_HERE));
+  private List<Path> meant() {
+    List<Path> named = Options.all(paths);
+    return named.isEmpty()
+        ? List.of(choice.root(line()))
+        : named.stream().map(word -> choice.meant(word, line())).toList();
   }
 
   /** How many of the jobs would get no sheet. */

@@ -137,7 +137,7 @@ public final class Main {
   private static Command command(String name, Console console, Supplier<LocalDate> today) {
     return switch (name) {
       case "sheets" -> new SheetsCommand(console, today, Startup.start());
-      case "check" -> new CheckCommand(console);
+      case "check" -> new CheckCommand(console, today);
       case Targets.DAY -> new DayCommand(console, today);
       case "explain" -> new ExplainCommand(console, today);
       case "torque" -> new TorqueCommand(console, today);

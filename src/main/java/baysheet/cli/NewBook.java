@@ -42,7 +42,7 @@ final class NewBook {
     lines.add("# checked: {by: initials, on: 2026-01-31}    # who compared it with the source");
     return """
     # Type over each unknown. Count and head must be known; the sheet asks for the rest. If the vehicle has none of a
-    # fastener, delete its lines and write there, for example, absent: [disc-screw].
+    # fastener, delete its line and write there, for example, absent: [disc-screw].
     vehicle: BOOK
     name: NAME    # what the sheet prints
     source: not stated yet    # where the figures come from; printed on every sheet

@@ -15,6 +15,7 @@ import baysheet.yaml.Node;
 import baysheet.yaml.YamlFile;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -36,25 +37,20 @@ public record BookDraft(Source text, SpecBook book, Map<String, List<String>> ad
   /** A comment keeps to the line. */
   private static final int LONGEST_COMMENT = 100;
 
-  /** Keys of a fastener, those first without which there is no sheet, with what can be typed. */
-  private static final Map<String, String> KEYS = keys();
+  /** Above the first line that is added: what can be typed over unknown. */
+  private static final List<String> EXAMPLES =
+      List.of(
+          "# As in: 2 x M12x1.5 class 10.9, hex 17 mm, 95 ± 5 N·m, dry, renew. At wheels, as many as at one wheel.",
+          "# Or: six-lobe T30, hexagon key 6 mm; 90..100 N·m, 30 N·m + 60°, snug, torque unknown; oiled,",
+          "# locking-compound, anti-seize, grease, sealant, as-delivered; re-use.");
+
+  /** One of them, so that the book can be planned. */
+  private static final String ASSUMED = ": 1 x hex 13 mm, torque unknown";
 
   private static final Pattern NEEDED = Pattern.compile("(?m)\\b(count|head): unknown\\b");
 
   /** What YAML reads as it stands, between the commas of a map in braces. */
   private static final Pattern PLAIN = Pattern.compile("[\\p{L}0-9+°][\\p{L}0-9 .+±°·/-]*(?<! )");
-
-  private static Map<String, String> keys() {
-    Map<String, String> keys = new LinkedHashMap<>();
-    keys.put("count", "how many; at wheels, how many at one wheel");
-    keys.put("head", "hex 17 mm, six-lobe T30, hexagon key 6 mm, external six-lobe E12");
-    keys.put("torque", "95 N·m, 95 ± 5 N·m, 90..100 N·m, [30 N·m, +60°], or snug");
-    keys.put("threads", "dry, oiled, locking-compound, anti-seize, grease, sealant, as-delivered");
-    keys.put("reuse", "yes, or no for a new one each time");
-    keys.put("thread", "M12x1.5; with the class it shows whether the torque can be right");
-    keys.put("class", "on the head: 8.8, 10.9; of a nut: 8, 10");
-    return keys;
-  }
 
   /** The book as it is; empty, with problems, where it cannot be read. */
   public static Optional<BookDraft> of(Source text, Problems problems) {
@@ -99,13 +95,14 @@ public record BookDraft(Source text, SpecBook book, Map<String, List<String>> ad
     for (Needs.Gap gap : needs.stream().flatMap(it -> it.gaps().stream()).toList()) {
       String name = gap.fastener().value();
       if (seen.add(gap.group() + " " + name.replaceAll(" at .*", ""))) {
+        if (seen.size() == 1) {
+          EXAMPLES.forEach(line -> add(lines, gap.group(), line));
+        }
         add(lines, gap.group(), comment(gap.procedure() + ": " + step.apply(gap)));
         gap.whole()
-            .map("# without it, delete these lines and write: absent: [%s]"::formatted)
+            .map("# without it, delete this line and write: absent: [%s]"::formatted)
             .ifPresent(line -> add(lines, gap.group(), line));
-        add(lines, gap.group(), name + ":");
-        boolean first = seen.size() == 1;
-        KEYS.forEach((key, words) -> add(lines, gap.group(), unknown(key, first ? words : "")));
+        add(lines, gap.group(), name + ": unknown");
         add(names, gap.group(), name);
       }
     }
@@ -134,12 +131,6 @@ public record BookDraft(Source text, SpecBook book, Map<String, List<String>> ad
     return new BookDraft(text, draft.book(), added);
   }
 
-  /** One key on a line, to be typed over; the words say what can be typed. */
-  private static String unknown(String key, String words) {
-    String line = "  " + key + ": unknown";
-    return words.isEmpty() ? line : line + " ".repeat(22 - line.length()) + "# " + words;
-  }
-
   /** Whether a trait stands somewhere in the text, be it in a comment: then it was asked for. */
   public boolean names(String trait) {
     return Pattern.compile("(?<![\\w-])" + Pattern.quote(trait) + "(?![\\w-])")
@@ -153,7 +144,7 @@ public record BookDraft(Source text, SpecBook book, Map<String, List<String>> ad
   public SpecBook assumed() {
     String whole =
         NEEDED
-            .matcher(text.text())
+            .matcher(withLines())
             .replaceAll(
                 key -> key.group(1) + (key.group(1).equals("count") ? ": 1" : ": hex 13 mm"));
     SpecBook.Mass mass = book.mass();
@@ -163,6 +154,22 @@ public record BookDraft(Source text, SpecBook book, Map<String, List<String>> ad
     return of(new Source(text.name(), masses + whole), new Problems())
         .map(BookDraft::book)
         .orElse(book);
+  }
+
+  /** The text with something for each fastener that is written unknown as a whole. */
+  private String withLines() {
+    Set<Integer> unknown = new HashSet<>();
+    book.fasteners().stream()
+        .flatMap(group -> group.fasteners().values().stream())
+        .map(entry -> entry.text().pieces().missing().toList())
+        .filter(keys -> keys.size() > 1 && keys.get(0).at().equals(keys.get(1).at()))
+        .forEach(keys -> unknown.add(keys.get(0).at().line()));
+    List<String> lines = new ArrayList<>();
+    for (String line : text.lines()) {
+      boolean whole = unknown.contains(lines.size() + 1);
+      lines.add(whole ? line.replaceFirst(": +[\"']?unknown[\"']?", ASSUMED) : line);
+    }
+    return String.join("\n", lines) + "\n";
   }
 
   /** What works need of it, in each of these bays. */

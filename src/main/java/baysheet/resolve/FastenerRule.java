@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -33,7 +34,7 @@ final class FastenerRule {
   private final Catalogue catalogue;
   private final Problems problems;
   private final Set<String> unknown = new TreeSet<>();
-  private final Map<Span, Open> open = new LinkedHashMap<>();
+  private final Set<Open> open = new LinkedHashSet<>();
 
   /** The book's entries by name, whatever their places. */
   private final Map<String, List<Map.Entry<EffectiveBook.Key, EffectiveBook.Merged>>> named =
@@ -153,7 +154,7 @@ final class FastenerRule {
     if (!missing.isEmpty()) {
       for (Located<String> key : missing) {
         unknown.add(key.value() + " of " + item.item());
-        open.put(key.at(), new Open(item.item(), key));
+        open.add(new Open(item.item(), key));
       }
       return Optional.empty();
     }
@@ -188,7 +189,7 @@ final class FastenerRule {
    */
   void reportUnknown() {
     Map<String, List<Open>> files = new LinkedHashMap<>();
-    open.values().stream()
+    open.stream()
         .sorted(Comparator.comparingInt(it -> it.key().at().line()))
         .forEach(
             it ->
@@ -220,10 +221,18 @@ final class FastenerRule {
             all.get(0).key().at(),
             "%s %s unknown, and the work needs %s"
                 .formatted(what, one ? "is" : "are", one ? "it" : "them"))
-        .expecting(
-            lines.entrySet().stream()
-                .map(it -> (one ? "" : inLines(it.getValue())) + words(it.getKey()))
-                .collect(Collectors.joining("; ")));
+        .expecting(one ? words(all.get(0).key().value()) : byLines(lines));
+  }
+
+  /** What stands in the same lines is said together. */
+  private static String byLines(Map<String, List<String>> linesByKey) {
+    Map<String, List<String>> words = new LinkedHashMap<>();
+    linesByKey.forEach(
+        (key, lines) ->
+            words.computeIfAbsent(inLines(lines), any -> new ArrayList<>()).add(words(key)));
+    return words.entrySet().stream()
+        .map(it -> it.getKey() + String.join(", and ", it.getValue()))
+        .collect(Collectors.joining("; "));
   }
 
   private static String inLines(List<String> lines) {

@@ -124,7 +124,7 @@ final class MissingFasteners {
             .expecting(
                 "absent: [%s] in the book if this vehicle has none%s, otherwise under %s the line below"
                     .formatted(name, whole.map(MissingFasteners::without).orElse(""), group))
-            .writing(name + ": {count: …, thread: …, head: …, torque: unknown}")
+            .writing(name + ": unknown")
             .near(Nearest.slip(name, around(place)))
             .seeAlso("the step", written.at());
     return book.named(name)

@@ -109,7 +109,7 @@ class CommandLineSlipsTest {
               "--again, --dry-run, --fillable, --help, --jobs, --json, --out, --paper, --part, --print,"
                   + " --quiet, --record, --shop, --templates, --version";
           case "torque" -> "--accuracy, --angle, --band, --class, --friction, --from, --head";
-          case "check" -> "--help, --json, --version, --watch";
+          case "check" -> "--help, --json, --shop, --version, --watch";
           case "start" -> "--date, --help, --schemas, --version";
           case "names" -> "--help, --json, --shop, --version";
           case "explain" -> "--help, --shop, --version";

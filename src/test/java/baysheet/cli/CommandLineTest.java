@@ -11,6 +11,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -93,7 +94,8 @@ class CommandLineTest {
         (job, shop, revision, problems) -> {
           throw new IllegalStateException("nothing undoes item 7");
         };
-    CommandLine check = new CommandLine(new CheckCommand(console, maker -> failing).spec());
+    CommandLine check =
+        new CommandLine(new CheckCommand(console, LocalDate::now, maker -> failing).spec());
     assertEquals(Exit.FAULT, check.execute(garage.job("501").toString()));
     String said = garage.shown(err);
     assertTrue(said.contains("2026-04-07/501.yaml:1:1: error: an internal error"), said);

@@ -54,12 +54,12 @@ class DraftCommandTest {
     Garage.Run run = draft("hollin-wren-2014", "--for", "carrier@front");
     assertEquals(Exit.DONE, run.exit(), run.err());
     run.says("front-wheels: carrier-bolt\n");
-    String added =
-        "    # carrier: Take out the two carrier bolts\r\n"
-            + "    carrier-bolt:\r\n      count: unknown      # how many;";
     String drafted = text(BOOK);
-    assertTrue(drafted.startsWith(before + added), drafted);
-    assertEquals(7, drafted.substring(before.length()).split(": unknown").length - 1);
+    assertTrue(
+        drafted.startsWith(before + "    # As in: 2 x M12x1.5 class 10.9, hex 17 mm"), drafted);
+    String added = "    # carrier: Take out the two carrier bolts\r\n    carrier-bolt: unknown\r\n";
+    assertTrue(drafted.endsWith(added), drafted);
+    assertEquals(1, drafted.substring(before.length()).split(": unknown").length - 1);
     assertEquals(Exit.DONE, draft("hollin-wren-2014", "--for", "carrier@front-left").exit());
     assertEquals(drafted, text(BOOK));
   }
@@ -79,8 +79,8 @@ class DraftCommandTest {
         """);
     Garage.Run run = draft("hollin-wren-2014", "--for", "tray");
     assertEquals(Exit.DONE, run.exit(), run.err());
-    String comment = "    # without it, delete these lines and write: absent: [undertray]\n";
-    assertTrue(text(BOOK).contains(comment + "    undertray-screw:\n"), text(BOOK));
+    String comment = "    # without it, delete this line and write: absent: [undertray]\n";
+    assertTrue(text(BOOK).contains(comment + "    undertray-screw: unknown\n"), text(BOOK));
   }
 
   @Test
@@ -108,13 +108,14 @@ class DraftCommandTest {
     Garage.Run run = garage.run("draft", "--job", "501", "--shop", garage.root.toString());
     assertEquals(Exit.DONE, run.exit(), run.err());
     run.says("then run baysheet check 501");
-    assertTrue(text(BOOK).contains("  rear-wheels:\n    # carrier: Take out"), text(BOOK));
-    Garage.Run check = garage.run("check", garage.root.resolve("2026-04-07/501.yaml").toString());
+    assertTrue(text(BOOK).contains("  rear-wheels:\n    # As in"), text(BOOK));
+    assertTrue(text(BOOK).contains("    # carrier: Take out"), text(BOOK));
+    Garage.Run check = garage.run("check", "501", "--shop", garage.root.toString());
     check.says("the count and the head of carrier-bolt are unknown, and the work needs them");
     List<String> lines = text(BOOK).lines().toList();
-    int head = lines.indexOf("    carrier-bolt:") + 3;
-    assertTrue(lines.get(head - 1).startsWith("      head: unknown"), text(BOOK));
-    check.says("in line " + head + ", the size and form of the head");
+    int line = lines.indexOf("    carrier-bolt: unknown") + 1;
+    check.says("in line " + line + ", how many there are at one place");
+    check.says("and the size and form of the head, such as");
     check.says("1 error in 1 file");
   }
 
@@ -237,12 +238,9 @@ class DraftCommandTest {
     before.says("link  Anti-roll bar link\n    at front: ready\n");
     draft("hollin-wren-2014", "--for", "carrier@front");
     procedures().says("at front: unknown count of carrier-bolt, head of carrier-bolt\n");
-    garage.change(
-        BOOK,
-        "count: unknown      # how many; at wheels, how many at one wheel\n      head: unknown ",
-        "count: 2\n      head: hex 17 mm");
+    garage.change(BOOK, "carrier-bolt: unknown", "carrier-bolt: 2 x hex 17 mm, torque unknown");
     procedures().says("at front: unknown torque of carrier-bolt\n");
-    garage.change(BOOK, "torque: unknown", "torque: 99 N·m");
+    garage.change(BOOK, "17 mm, torque unknown", "17 mm, 99 N·m");
     procedures().says("carrier  Carrier\n    at front: ready\n    at rear: missing carrier-bolt\n");
     assertFalse(procedures().out().contains("unknown"));
   }

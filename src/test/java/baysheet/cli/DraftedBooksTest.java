@@ -126,8 +126,7 @@ class DraftedBooksTest {
             .text()
             .replace("# kerb-mass: ", "kerb-mass: ")
             .replace("# front-share: ", "front-share: ")
-            .replace("count: unknown", "count: 1")
-            .replace("head: unknown", "head: hex 13 mm");
+            .replaceAll("(?m)^( +[a-z0-9-]+): unknown$", "$1: 1 x hex 13 mm, torque unknown");
     BookDraft whole =
         BookDraft.of(new Source(draft.text().name(), filled), new Problems()).orElseThrow();
     assertEquals(new TreeSet<>(), errors(whole, works), works + " with " + draft.text());

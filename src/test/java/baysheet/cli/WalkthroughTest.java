@@ -136,9 +136,9 @@ class WalkthroughTest {
     }
   }
 
-  /** README shows one fastener; of the others the reader fills in what must be there. */
+  /** README shows two fasteners; the reader fills in the others. */
   private static String others(String text) {
-    return text.replace("count: unknown", "count: 2").replace("head: unknown", "head: hex 13 mm");
+    return text.replaceAll("(?m): unknown$", ": 2 x M8 class 8.8, hex 13 mm, 25 N·m");
   }
 
   /** Each line stands for the next one with its key, which may be in a comment. */
