@@ -1,11 +1,16 @@
 package baysheet.resolve;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import baysheet.books.FastenerText;
+import baysheet.books.SpecBook;
 import baysheet.books.SpecBookReader;
+import baysheet.report.Located;
 import baysheet.report.Problem;
 import baysheet.report.Problems;
 import baysheet.report.Source;
+import baysheet.torque.Tightening;
 import baysheet.yaml.YamlFile;
 import java.util.List;
 import java.util.Optional;
@@ -88,24 +93,30 @@ class NamesTest {
             "absent: [arm-bolt] in the book if this vehicle has none, otherwise under front-wheels"
                 + " the line below"),
         problem.expected());
-    assertEquals(
-        Optional.of("arm-bolt: unknown"), problem.line());
+    assertEquals(Optional.of("arm-bolt: unknown"), problem.line());
     assertEquals(Optional.empty(), problem.nearest());
   }
 
-  /** What is pasted and not filled in is reported, never taken for a figure. */
+  /**
+   * What is pasted and not filled in has no figure, and no count, without which no sheet is made.
+   */
   @Test
   void theLineToPasteIsNoFigure() {
     String line = problems(lacking()).get(0).line().orElseThrow();
     Problems problems = new Problems();
-    YamlFile.parse(
-            new Source(
-                "b", "vehicle: b\nname: B\nsource: s\nfasteners:\n  front-wheels:\n    " + line),
-            problems)
-        .flatMap(node -> SpecBookReader.read(node, problems));
-    assertEquals(
-        List.of("not-a-number", "bad-thread", "bad-head"),
-        problems.all().stream().map(it -> it.code().word()).toList());
+    SpecBook book =
+        YamlFile.parse(
+                new Source(
+                    "b",
+                    "vehicle: b\nname: B\nsource: s\nfasteners:\n  front-wheels:\n    " + line),
+                problems)
+            .flatMap(node -> SpecBookReader.read(node, problems))
+            .orElseThrow();
+    assertEquals(List.of(), problems.all());
+    FastenerText text = book.fasteners().get(0).fasteners().get("arm-bolt").text();
+    assertTrue(text.pieces().isUncounted());
+    assertEquals(6, text.pieces().unknown().size(), text.toString());
+    assertEquals(Optional.of(new Tightening.Unknown()), text.tightening().map(Located::value));
   }
 
   @Test
