@@ -202,7 +202,8 @@ final class DraftCommand extends Command {
     Optional<Source> text =
         exists
             ? SourceFile.read(file, YamlFiles.shown(file), problems)
-            : Optional.of(newBook(file, Map.of(), List.of(), List.of()));
+            : Optional.of(
+                NewBook.of(file, Options.all(traits), Map.of(), List.of(), List.of(), folder));
     if (exists && !Options.all(traits).isEmpty()) {
       throw wrong("--traits is for a new book, and " + file + " is there already");
     }
@@ -214,7 +215,8 @@ final class DraftCommand extends Command {
           works(job, draft.get(), folder).stream()
               .map(it -> folder.procedures().get(it.value().procedure()))
               .toList();
-      Source begun = newBook(file, deciding, bays(job, folder), works);
+      Source begun =
+          NewBook.of(file, Options.all(traits), deciding, bays(job, folder), works, folder);
       Optional<BookDraft> whole = exists ? draft : draft(begun, rows, job, folder, problems);
       write(
           file, exists, whole.orElseThrow(), deciding.isEmpty() ? "" : ", and fill in the traits");
@@ -232,13 +234,6 @@ final class DraftCommand extends Command {
           .map(row -> row.fastener().value() + " under " + row.group().value())
           .forEach(kept -> console.say("kept, as it is there: " + kept));
     }
-  }
-
-  private Source newBook(
-      Path file, Map<String, String> deciding, Collection<Bay> bays, List<Procedure> works) {
-    return new Source(
-        YamlFiles.shown(file),
-        NewBook.text(YamlFiles.name(file), Options.all(traits), deciding, bays, works));
   }
 
   /** The bay of the job; without a job, each bay of the shop. */
@@ -293,7 +288,11 @@ final class DraftCommand extends Command {
     }
     return possible.isEmpty()
         ? Optional.empty()
-        : draft.with(possible, gap -> gap.step(folder, bays), problems);
+        : draft.with(
+            possible,
+            gap -> gap.step(folder, bays),
+            BookDraft.explaining(folder).isPresent(),
+            problems);
   }
 
   private List<Located<Job.Work>> works(Optional<Job> job, BookDraft draft, ShopFolder folder) {

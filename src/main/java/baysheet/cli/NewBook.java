@@ -2,6 +2,11 @@ package baysheet.cli;
 
 import baysheet.books.Bay;
 import baysheet.books.Procedure;
+import baysheet.books.ShopFolder;
+import baysheet.files.BookDraft;
+import baysheet.files.YamlFiles;
+import baysheet.report.Source;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -12,48 +17,64 @@ import java.util.stream.Stream;
 
 /** The text with which a new spec book begins. */
 final class NewBook {
+  private static final String INTRODUCTION =
+      """
+      # Type over each unknown. Count and head are required; for the rest the sheet has boxes. A fastener that the vehicle
+      # does not have: delete its line, and write absent: [disc-screw] in its place.
+      # Remove the # from what you know, and change the example.""";
+
+  private static final String AS_EXPLAINED = "# Fill it in as vehicles/%s.yaml explains.";
+
   private NewBook() {}
 
   /**
    * The text.
    *
-   * @param book its name, of which the vehicle's is made
+   * @param file the book's file, whose name the vehicle's is made of
    * @param traits what it has
    * @param deciding the other traits that change the work, with their meanings
    * @param bays in which the work may be done
    * @param procedures of the work
+   * @param folder where another book may say already how one is filled in
    */
-  static String text(
-      String book,
+  static Source of(
+      Path file,
       List<String> traits,
       Map<String, String> deciding,
       Collection<Bay> bays,
-      Collection<Procedure> procedures) {
+      Collection<Procedure> procedures,
+      ShopFolder folder) {
     List<String> lines = new ArrayList<>();
-    lines.add("# kerb-mass: 1300 kg    # must be there if the vehicle is raised");
+    lines.add("# kerb-mass: 1300 kg    # needed to raise the vehicle");
     lines.add("# supports: {front: where stands and lift pads go, rear: where they go}");
     if (bays.stream().anyMatch(it -> it.equipment() == Bay.Equipment.JACK)) {
-      lines.add("# front-share: 60 %    # on the front axle; must be there if a jack raises it");
+      lines.add("# front-share: 60 %    # of the mass, on the front axle; needed with a jack");
       lines.add("# jacking: {front: where a jack lifts, rear: where a jack lifts}");
     }
     if (procedures.stream().anyMatch(NewBook::opensCircuit)) {
       lines.add("# fluids: {engine-oil: {capacity: 4.2 L, grade: 5W-30}}");
     }
     lines.add("# checked: {by: initials, on: 2026-01-31}    # who compared it with the source");
-    return """
-    # Type over each unknown. Count and head must be known; the sheet asks for the rest. If the vehicle has none of a
-    # fastener, delete its line and write there, for example, absent: [disc-screw].
+    String book = YamlFiles.name(file);
+    String text =
+        """
+    INTRODUCTION
     vehicle: BOOK
-    name: NAME    # what the sheet prints
-    source: not stated yet    # where the figures come from; printed on every sheet
-    # Remove the # from what you know, and change the example.
+    name: NAME    # as printed
+    source: not stated yet    # where the figures come from, as printed
     LINES
     TRAITS
     """
-        .replace("BOOK", book)
-        .replace("NAME", name(book))
-        .replace("LINES", String.join("\n", lines))
-        .replace("TRAITS", traits(String.join(", ", traits), deciding));
+            .replace(
+                "INTRODUCTION",
+                BookDraft.explaining(folder)
+                    .map(it -> AS_EXPLAINED.formatted(it.vehicle().value()))
+                    .orElse(INTRODUCTION))
+            .replace("BOOK", book)
+            .replace("NAME", name(book))
+            .replace("LINES", String.join("\n", lines))
+            .replace("TRAITS", traits(String.join(", ", traits), deciding));
+    return new Source(YamlFiles.shown(file), text);
   }
 
   private static boolean opensCircuit(Procedure procedure) {
@@ -82,7 +103,7 @@ final class NewBook {
         .collect(
             Collectors.joining(
                 "",
-                "# Which of these does the vehicle have? List them in the brackets below.\n",
+                "# Write in the brackets below what the vehicle has of these, with commas between.\n",
                 line));
   }
 }

@@ -40,9 +40,9 @@ public record BookDraft(Source text, SpecBook book, Map<String, List<String>> ad
   /** Above the first line that is added: what can be typed over unknown. */
   private static final List<String> EXAMPLES =
       List.of(
-          "# As in: 2 x M12x1.5 class 10.9, hex 17 mm, 95 ± 5 N·m, dry, renew. At wheels, as many as at one wheel.",
-          "# Or: six-lobe T30, hexagon key 6 mm; 90..100 N·m, 30 N·m + 60°, snug, torque unknown; oiled,",
-          "# locking-compound, anti-seize, grease, sealant, as-delivered; re-use.");
+          "# As in: 2 x M12x1.5 class 10.9, hex 17 mm, 95 ± 5 N·m, dry, renew. At wheels, count those of one wheel.",
+          "# Heads: six-lobe T30, hexagon key 6 mm. Torques: 90..100 N·m, 30 N·m + 60°, snug, torque unknown.",
+          "# Threads: oiled, locking-compound, anti-seize, grease, sealant, as-delivered. If not renewed: re-use.");
 
   /** One of them, so that the book can be planned. */
   private static final String ASSUMED = ": 1 x hex 13 mm, torque unknown";
@@ -86,16 +86,27 @@ public record BookDraft(Source text, SpecBook book, Map<String, List<String>> ad
         .anyMatch(group -> group.fasteners().containsKey(row.fastener().value()));
   }
 
-  /** With each fastener that the works need in any of the bays, unknown in all its figures. */
+  /** A book of the folder that says already what can be typed over unknown. */
+  public static Optional<SpecBook> explaining(ShopFolder folder) {
+    return folder.books().values().stream()
+        .filter(book -> book.vehicle().at().source().text().contains(EXAMPLES.get(0)))
+        .findFirst();
+  }
+
+  /**
+   * With each fastener that the works need in any of the bays, unknown in all its figures.
+   *
+   * @param explained whether a book of the folder says already what can be typed over unknown
+   */
   public Optional<BookDraft> with(
-      List<Needs> needs, Function<Needs.Gap, String> step, Problems problems) {
+      List<Needs> needs, Function<Needs.Gap, String> step, boolean explained, Problems problems) {
     Map<String, List<String>> lines = new LinkedHashMap<>();
     Map<String, List<String>> names = new LinkedHashMap<>();
     Set<String> seen = new LinkedHashSet<>();
     for (Needs.Gap gap : needs.stream().flatMap(it -> it.gaps().stream()).toList()) {
       String name = gap.fastener().value();
       if (seen.add(gap.group() + " " + name.replaceAll(" at .*", ""))) {
-        if (seen.size() == 1) {
+        if (seen.size() == 1 && !explained) {
           EXAMPLES.forEach(line -> add(lines, gap.group(), line));
         }
         add(lines, gap.group(), comment(gap.procedure() + ": " + step.apply(gap)));

@@ -10,6 +10,7 @@ import baysheet.ledger.Event.Returned;
 import baysheet.ledger.Event.Superseded;
 import baysheet.ledger.Event.Value;
 import baysheet.ledger.Event.Values;
+import baysheet.ledger.Event.Withdrawn;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashSet;
@@ -111,8 +112,10 @@ public final class SheetStory {
       state = State.CARRIED;
     } else if (event instanceof Forgotten) {
       forgotten = true;
-    } else {
+    } else if (event instanceof Withdrawn) {
       state = State.WITHDRAWN;
+    } else {
+      throw new IllegalStateException("not known what it changes: " + event);
     }
   }
 

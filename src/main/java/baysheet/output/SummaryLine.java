@@ -29,14 +29,16 @@ public final class SummaryLine {
   /** The same of a sheet that has no file. */
   static String of(MadeSheet made) {
     Heading heading = made.sheet().heading();
-    return String.join(
-        "  ",
-        made.sheet().name(),
-        "bay " + heading.bay().name(),
-        Language.of(heading).title(heading),
-        made.sheet().steps().isEmpty() ? "only checks" : made.sheet().steps().size() + " steps",
-        points(made) + " pt",
-        dropped(made));
+    String line =
+        String.join(
+            "  ",
+            made.sheet().name(),
+            "bay " + heading.bay().name(),
+            Language.of(heading).title(heading),
+            made.sheet().steps().isEmpty() ? "only checks" : made.sheet().steps().size() + " steps",
+            points(made) + " pt");
+    List<String> dropped = made.fit().dropped();
+    return dropped.isEmpty() ? line : line + "  left out for room: " + String.join(", ", dropped);
   }
 
   /** The same as data. */
@@ -55,12 +57,6 @@ public final class SummaryLine {
     return BigDecimal.valueOf(made.fit().bodySize(), 3)
         .setScale(1, RoundingMode.HALF_UP)
         .toPlainString();
-  }
-
-  private static String dropped(MadeSheet made) {
-    return made.fit().dropped().isEmpty()
-        ? "nothing dropped"
-        : "dropped: " + String.join(", ", made.fit().dropped());
   }
 
   /**

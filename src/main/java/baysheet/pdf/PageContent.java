@@ -108,6 +108,8 @@ final class PageContent {
       out.raw("q");
       out.op("cm", edge.width(), 0, 0, edge.height(), edge.x(), up(edge.bottom()));
       out.raw("/" + Pictures.name(pictures++) + " Do").raw("Q");
+    } else {
+      throw new IllegalStateException("not known how to draw " + item);
     }
   }
 

@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
- * Reads one page of a scan: which sheet it is, and which of its boxes hold ink. *
+ * Reads one page of a scan: which sheet it is, and which of its boxes hold ink.
  *
  * <ol>
  *   <li>{@code ScanFile} gives one page at a time as a {@code Grey} picture: the one picture of a

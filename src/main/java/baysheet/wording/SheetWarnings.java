@@ -106,7 +106,9 @@ public final class SheetWarnings {
                   "nobody can sign the hold points of what "
                       + by.id().value()
                       + " does: the shop has no other technician")
-              .expecting("a second technician among the people, also one who only comes to look"));
+              .expecting(
+                  "a second technician among the people, also one who only comes to look; sheets"
+                      + " are made all the same"));
     }
   }
 

@@ -9,9 +9,9 @@
  * <pre>{@code
  * record Bay(Located<Integer> number, Optional<Located<Mass>> rated, boolean lift) {}
  *
- * static final ValueReader<Bay> BAY = Read.record("a bay", map -> {
- *   var number = map.required("number", Read.wholeNumber(1, 99));
- *   var rated = map.optional("rated", Read.value(Quantities::mass));   // String -> Outcome<Mass>
+ * static final ValueReader<Bay> BAY = ValueReaders.record("a bay", map -> {
+ *   var number = map.required("number", ValueReaders.wholeNumber(1, 99));
+ *   var rated = map.optional("rated", ValueReaders.value(Masses::of));   // String -> ParseOutcome<Mass>
  *   var lift = map.yesNo("lift", false);
  *   return map.build(() -> new Bay(number.get(), rated, lift));
  * });
@@ -25,7 +25,8 @@
  *
  * <p>{@code build} reports unknown keys, and calls its supplier only when every required value is
  * there: the {@code get()} in it is safe for what came from {@code required}. Readers nest: {@code
- * map.list("bays", BAY)}, {@code map.listOrOne("uses", Read.text())}, {@code map.entries("bays",
- * Read::nameOf, BAY)}, {@code Read.scalarOr(...)} where a value may be written short or long.
+ * map.list("bays", BAY)}, {@code map.listOrOne("uses", ValueReaders.text())}, {@code
+ * map.entries("bays", ValueReaders::nameOf, BAY)}, {@code ValueReaders.scalarOr(...)} where a value
+ * may be written short or long.
  */
 package baysheet.yaml;

@@ -99,7 +99,7 @@ class DraftedBooksTest {
     Collection<Bay> bays = folder.shop().bays().values();
     List<Needs> possible =
         book.needs(bays, works, folder).stream().filter(Needs::possible).toList();
-    return book.with(possible, gap -> gap.step(folder, bays), new Problems()).orElseThrow();
+    return book.with(possible, gap -> gap.step(folder, bays), false, new Problems()).orElseThrow();
   }
 
   /** The lines of the one text, as far as they stand in the other in the same order. */
@@ -168,14 +168,13 @@ class DraftedBooksTest {
   @Test
   void anEmptyBookIsDraftedToo() {
     Source text =
-        new Source(
-            "new",
-            NewBook.text(
-                "new",
-                List.of("hydraulic-brakes", "abs", "petrol"),
-                Map.of(),
-                folder.shop().bays().values(),
-                List.of()));
+        NewBook.of(
+            Path.of("new.yaml"),
+            List.of("hydraulic-brakes", "abs", "petrol"),
+            Map.of(),
+            folder.shop().bays().values(),
+            List.of(),
+            folder);
     BookDraft book = BookDraft.of(text, new Problems()).orElseThrow();
     for (Procedure procedure : folder.procedures().values()) {
       List<Located<Job.Work>> works = works(procedure, book);

@@ -96,8 +96,23 @@ final class OwnBooks {
               Map<String, Object> entry =
                   map(merged.computeIfAbsent(name, k -> new LinkedHashMap<>()));
               entry.put("source", own.get("source"));
-              entry.putAll(map(values));
+              entry.putAll(values instanceof String line ? onOneLine(line) : map(values));
             });
+  }
+
+  /** {@code 3 x M8 class 8.8, hex 13 mm, 20 N·m, dry, re-use}, as these books write it. */
+  private static Map<String, Object> onOneLine(String line) {
+    List<String> parts = List.of(line.split(", "));
+    List<String> first = List.of(parts.get(0).split(" x | class "));
+    Map<String, Object> entry = new LinkedHashMap<>();
+    entry.put("count", Integer.parseInt(first.get(0)));
+    entry.put("thread", first.get(1));
+    first.stream().skip(2).forEach(it -> entry.put("class", it));
+    entry.put("head", parts.get(1));
+    entry.put("torque", parts.get(2).replace("torque ", ""));
+    parts.stream().skip(4).forEach(any -> entry.put("threads", parts.get(3)));
+    entry.put("reuse", parts.get(parts.size() - 1).equals("re-use"));
+    return entry;
   }
 
   /** The entry of the smallest group that has the place. */
