@@ -3,6 +3,7 @@ package baysheet.cli;
 import baysheet.books.Bay;
 import baysheet.books.Procedure;
 import baysheet.books.ShopFolder;
+import baysheet.books.SpecBook;
 import baysheet.files.BookDraft;
 import baysheet.files.YamlFiles;
 import baysheet.report.Source;
@@ -12,6 +13,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -44,6 +46,7 @@ final class NewBook {
       Collection<Bay> bays,
       Collection<Procedure> procedures,
       ShopFolder folder) {
+    Optional<SpecBook> explaining = BookDraft.explaining(folder);
     List<String> lines = new ArrayList<>();
     lines.add("# kerb-mass: 1300 kg    # needed to raise the vehicle");
     lines.add("# supports: {front: where stands and lift pads go, rear: where they go}");
@@ -67,13 +70,18 @@ final class NewBook {
     """
             .replace(
                 "INTRODUCTION",
-                BookDraft.explaining(folder)
+                explaining
                     .map(it -> AS_EXPLAINED.formatted(it.vehicle().value()))
                     .orElse(INTRODUCTION))
             .replace("BOOK", book)
             .replace("NAME", name(book))
             .replace("LINES", String.join("\n", lines))
-            .replace("TRAITS", traits(String.join(", ", traits), deciding));
+            .replace(
+                "TRAITS",
+                traits(
+                    String.join(", ", traits),
+                    deciding,
+                    explaining.map(it -> it.vehicle().at().source().text()).orElse("")));
     return new Source(YamlFiles.shown(file), text);
   }
 
@@ -92,18 +100,27 @@ final class NewBook {
         .collect(Collectors.joining(" "));
   }
 
-  private static String traits(String has, Map<String, String> deciding) {
+  /** Traits whose meaning another book says already stand together, by their names. */
+  private static String traits(String has, Map<String, String> deciding, String explained) {
     String line = "traits: [" + has + "]";
     if (deciding.isEmpty()) {
       return line + "    # what the vehicle has; baysheet names traits lists them";
     }
+    List<String> lines = new ArrayList<>();
+    lines.add("# Write in the brackets below what the vehicle has of these, with commas between.");
+    List<String> known =
+        deciding.keySet().stream().filter(it -> explained.contains(deciding.get(it))).toList();
+    if (!known.isEmpty()) {
+      lines.add("#   " + String.join(", ", known));
+    }
     int width = deciding.keySet().stream().mapToInt(String::length).max().orElseThrow();
-    return deciding.entrySet().stream()
-        .map(it -> ("#   %-" + width + "s  %s\n").formatted(it.getKey(), it.getValue()))
-        .collect(
-            Collectors.joining(
-                "",
-                "# Write in the brackets below what the vehicle has of these, with commas between.\n",
-                line));
+    deciding.forEach(
+        (trait, meaning) -> {
+          if (!known.contains(trait)) {
+            lines.add(("#   %-" + width + "s  %s").formatted(trait, meaning));
+          }
+        });
+    lines.add(line);
+    return String.join("\n", lines);
   }
 }

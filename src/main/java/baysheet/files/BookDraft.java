@@ -42,7 +42,7 @@ public record BookDraft(Source text, SpecBook book, Map<String, List<String>> ad
       List.of(
           "# As in: 2 x M12x1.5 class 10.9, hex 17 mm, 95 ± 5 N·m, dry, renew. At wheels, count those of one wheel.",
           "# Heads: six-lobe T30, hexagon key 6 mm. Torques: 90..100 N·m, 30 N·m + 60°, snug, torque unknown.",
-          "# Threads: oiled, locking-compound, anti-seize, grease, sealant, as-delivered. If not renewed: re-use.");
+          "# Threads: dry, oiled, locking-compound, anti-seize, grease, sealant, as-delivered. If not renewed: re-use.");
 
   /** One of them, so that the book can be planned. */
   private static final String ASSUMED = ": 1 x hex 13 mm, torque unknown";

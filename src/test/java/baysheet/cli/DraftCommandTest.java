@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -131,6 +132,22 @@ class DraftCommandTest {
     assertEquals(Exit.DONE, draft("new-van", "--for", "carrier", "link@front").exit());
     assertEquals(text, text("vehicles/new-van.yaml"));
     assertEquals(Exit.USAGE, draft("new-van", "--traits", "abs", "--for", "carrier").exit());
+  }
+
+  /** A folder says once how a drafted book is filled in, and what its traits mean. */
+  @Test
+  void aLaterBookPointsToTheFirst() throws IOException {
+    draft("new-van", "--for", "link@front");
+    String first = text("vehicles/new-van.yaml");
+    assertTrue(first.contains("# As in: 2 x M12x1.5"), first);
+    assertTrue(first.contains("\n#   air-suspension  springs filled with air\n"), first);
+    draft("new-car", "--for", "link@front");
+    String later = text("vehicles/new-car.yaml");
+    assertTrue(later.startsWith("# Fill it in as vehicles/new-van.yaml explains.\n"), later);
+    assertFalse(later.contains("# As in"), later);
+    assertFalse(later.contains("springs filled with air"), later);
+    assertTrue(Pattern.compile("\n#   [a-z, -]*\\bair-suspension\\b").matcher(later).find(), later);
+    assertTrue(later.contains("    link-upper-nut: unknown\n"), later);
   }
 
   /** Of the link's work, only how the vehicle is raised depends on what it has. */
