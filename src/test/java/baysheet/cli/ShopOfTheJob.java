@@ -4,6 +4,7 @@ import baysheet.files.ShopFolders;
 import baysheet.sheet.QualifiedWork;
 import baysheet.torque.Quantity;
 import baysheet.torque.Unit;
+import baysheet.yaml.Node;
 import baysheet.yaml.Scalar;
 import java.util.List;
 import java.util.Map;
@@ -77,5 +78,17 @@ final class ShopOfTheJob {
     return shop.facts(before.job()).stream()
         .filter(it -> it.path().matches("bay|by|with|waive\\..*"))
         .noneMatch(it -> it.node() instanceof Scalar scalar && scalar.text().equals(id));
+  }
+
+  boolean isSaidByTheBookItIsLike(WrittenFact fact) {
+    String like = shop.value(shop.file(fact), "like");
+    return !like.isEmpty()
+        && shop.facts(shop.root.resolve("vehicles/" + like + ".yaml")).stream()
+            .filter(it -> it.path().equals(fact.path()))
+            .anyMatch(it -> text(it.node()).equals(text(fact.node())));
+  }
+
+  private static String text(Node node) {
+    return UnprintedFacts.texts(node).collect(Collectors.joining(" "));
   }
 }

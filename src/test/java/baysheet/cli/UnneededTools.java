@@ -7,6 +7,7 @@ import baysheet.torque.Socket;
 import baysheet.wording.Printed;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -85,6 +86,12 @@ final class UnneededTools {
   /** Whether its name stands nowhere on the sheet. */
   boolean isSpecialNotTaken(WrittenFact fact) {
     return !before.result().says().contains(value(fact, "name"));
+  }
+
+  boolean isNoSpecialTaken(Map<String, String> values) {
+    return values.entrySet().stream()
+        .filter(it -> it.getKey().matches("crib\\.special\\.[0-9]+\\.name"))
+        .noneMatch(it -> before.result().says().contains(it.getValue()));
   }
 
   /** Whether the sheet asks to borrow the tool of the old name now, or does without it. */

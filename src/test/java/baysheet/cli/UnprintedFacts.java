@@ -114,6 +114,11 @@ final class UnprintedFacts {
               "crib\\.special\\.[0-9]+(\\..*)?",
               (job, fact) -> job.tools.isSpecialNotTaken(fact),
               "a special tool that the job does not need"),
+          whereLeftOut(
+              "shop.yaml",
+              "crib\\.special",
+              (job, fact) -> job.tools.isNoSpecialTaken(job.values(fact)),
+              "special tools none of which the job needs"),
           where(
               "shop.yaml",
               "crib\\.special\\.[0-9]+\\.name",
@@ -178,6 +183,11 @@ final class UnprintedFacts {
               "fasteners\\..*",
               (job, fact) -> job.now.isForAllWheels(fact),
               "the same for all wheels"),
+          whereLeftOut(
+              "vehicles/",
+              "fasteners\\..*",
+              (job, fact) -> job.own.isSaidByTheBookItIsLike(fact),
+              "the book that it is like says the same"),
           where(
               "vehicles/",
               "fluids\\b.*",
@@ -274,7 +284,7 @@ final class UnprintedFacts {
               "a step that is only done in another kind of bay"),
           where(
               "procedures/",
-              "(open|work|close)\\.[0-9]+\\.(do|because|good)",
+              "(open|work|close)\\.[0-9]+\\.(do|because|good|if-stuck(\\.[0-9]+)?)",
               (job, fact) -> job.procedures.isOfAnotherBay(fact),
               "a step that is only done in another kind of bay"),
           whereLeftOut(
