@@ -26,27 +26,24 @@ final class BookSentences {
 
   static Problem notAPart(String text, Optional<String> nearest, Span at) {
     return Problem.of(
-            ProblemCode.BAD_VALUE,
-            at,
-            quoted(text) + " says nothing that a fastener's line can say")
+            ProblemCode.BAD_VALUE, at, quoted(text) + " is not a figure or word for a fastener")
         .expecting("parts as in " + LINE + "; what is not known as in torque unknown")
         .near(nearest);
   }
 
   static Problem emptyPart(Span at) {
-    return Problem.of(ProblemCode.BAD_VALUE, at, "nothing stands between two commas here")
+    return Problem.of(ProblemCode.BAD_VALUE, at, "there is nothing between two commas")
         .expecting("parts as in " + LINE);
   }
 
   static Problem partTwice(String key, Span again, Span first) {
     return Problem.of(
-            ProblemCode.LISTED_TWICE, again, "this line says the " + key + " of the fastener twice")
-        .seeAlso("first said", first);
+            ProblemCode.LISTED_TWICE, again, "the " + key + " of the fastener is given twice")
+        .seeAlso("first given", first);
   }
 
   static Problem missingPart(String key, Span at) {
-    return Problem.of(
-            ProblemCode.MISSING_KEY, at, "this line lacks the " + key + " of the fastener")
+    return Problem.of(ProblemCode.MISSING_KEY, at, "the " + key + " of the fastener is missing")
         .expecting(key.equals("count") ? "as in 2 x" : "as in 110 N·m, snug or torque unknown");
   }
 

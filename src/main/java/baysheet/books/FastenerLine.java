@@ -175,7 +175,10 @@ final class FastenerLine {
 
   private static Optional<String> nearest(String text) {
     List<String> known = new ArrayList<>(List.of(REUSE, RENEW, "snug"));
-    Stream.of(Treatment.values()).map(Treatment::word).forEach(known::add);
+    Stream.of(Treatment.values())
+        .filter(it -> it != Treatment.NOT_STATED)
+        .map(Treatment::word)
+        .forEach(known::add);
     KEYS.forEach(key -> known.add(key + " " + UNKNOWN));
     return NUMBER.matcher(text).matches() ? Optional.empty() : Nearest.of(text, known);
   }

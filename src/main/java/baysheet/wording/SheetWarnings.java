@@ -1,6 +1,7 @@
 package baysheet.wording;
 
 import baysheet.books.Fastener;
+import baysheet.books.Job;
 import baysheet.books.Procedure;
 import baysheet.books.Shop;
 import baysheet.books.ToolNames;
@@ -19,15 +20,21 @@ import baysheet.sheet.Statement;
 import baysheet.sheet.TorqueLine;
 import baysheet.torque.Head;
 import baysheet.torque.Plausibility;
+import baysheet.torque.Wrench;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
  * Everything that a sheet will warn of, as problems, while there is time to do something about it.
  */
 public final class SheetWarnings {
+  /** With this begins what somebody is to replace in a new shop folder. */
+  private static final String EXAMPLE = "EXAMPLE";
+
   private final Resolved resolved;
   private final Sheet sheet;
   private final Language language;
@@ -46,6 +53,7 @@ public final class SheetWarnings {
     sheet.evening().forEach(all::missing);
     all.borrowed();
     all.nobodyLooks();
+    all.examplesLeft();
     return List.copyOf(all.warnings);
   }
 
@@ -110,6 +118,36 @@ public final class SheetWarnings {
                   "a second technician among the people, also one who only comes to look; sheets"
                       + " are made all the same"));
     }
+  }
+
+  /** What a new shop folder is made with is invented, and would be printed as the garage's own. */
+  private void examplesLeft() {
+    Shop shop = resolved.shop();
+    Job.Crew crew = resolved.job().crew();
+    Stream<Located<String>> people =
+        Stream.of(Optional.of(crew.by()), crew.with(), crew.second())
+            .flatMap(Optional::stream)
+            .map(id -> shop.people().get(id.value()).name());
+    Set<String> used =
+        sheet.equipment().wrenches().stream()
+            .map(Sheet.WrenchLine::name)
+            .collect(Collectors.toSet());
+    Stream<Located<String>> wrenches =
+        shop.crib().wrenches().stream()
+            .map(it -> it.map(Wrench::name))
+            .filter(it -> used.contains(it.value()));
+    Stream.of(Stream.of(shop.name()), people, wrenches, resolved.job().vehicle().plate().stream())
+        .flatMap(printed -> printed)
+        .filter(it -> it.value().startsWith(EXAMPLE))
+        .forEach(
+            it ->
+                warnings.add(
+                    Problem.of(
+                            ProblemCode.EXAMPLE_LEFT,
+                            it.at(),
+                            "\"%s\" is still an example, and what stands with it is invented"
+                                .formatted(it.value()))
+                        .expecting("your own in its place; the sheet prints the example")));
   }
 
   private String subject(TorqueLine line) {

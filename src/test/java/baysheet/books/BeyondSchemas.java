@@ -20,8 +20,8 @@ record BeyondSchemas(String code, String what, String because) {
           of("names-itself", "", "it compares two values"),
           of("same-person", "", "it compares two values"),
           of("listed-twice", "hub puller|lbf·ft", "alike under two spellings or counts"),
-          of("listed-twice", "of the fastener twice", "it compares the parts of a text"),
-          of("missing-key", "this line lacks", "the parts of a text stand in any order"),
+          of("listed-twice", "is given twice", "it compares the parts of a text"),
+          of("missing-key", "of the fastener is missing", "the parts of a text stand in any order"),
           of("bad-order", "rows hold", "it compares a sum with the count"),
           of(
               "bad-order",
