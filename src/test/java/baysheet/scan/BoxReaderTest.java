@@ -38,6 +38,11 @@ class BoxReaderTest {
   }
 
   private final List<Shape> shapes = new ArrayList<>();
+
+  /** Around the shapes, in mm, and how bright it is there. */
+  private double fade;
+
+  private int halo = PAPER;
   private double wide = TICK;
   private double high = TICK;
   private String kind = "tick";
@@ -109,9 +114,21 @@ class BoxReaderTest {
       double x = (i % (WIDTH * size) + 0.5) / size;
       double y = (i / (WIDTH * size) + 0.5) / size;
       boolean dark = border(x, y) || written && shapes.stream().anyMatch(it -> it.covers(x, y));
-      pixels[i] = (byte) (dark ? black : white);
+      boolean fades = written && fade > 0 && isNear(x, y);
+      pixels[i] = (byte) (dark ? black : fades ? halo : white);
     }
     return new Grey(WIDTH * size, HEIGHT * size, pixels);
+  }
+
+  private boolean isNear(double x, double y) {
+    for (int i = 0; i < 16; i++) {
+      double dx = fade * Math.cos(i * Math.PI / 8);
+      double dy = fade * Math.sin(i * Math.PI / 8);
+      if (shapes.stream().anyMatch(it -> it.covers(x + dx, y + dy))) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private boolean border(double x, double y) {
@@ -240,6 +257,17 @@ class BoxReaderTest {
   void longEvenDashIsMarked(boolean blackAndWhite) {
     line(0.5, 0.6, 2.9, 2.8, 0.5);
     assertEquals(State.MARKED, read(blackAndWhite));
+  }
+
+  /** Pale ink with sharp edges is a pen's; what fades into the paper is a smudge. */
+  @ParameterizedTest
+  @CsvSource({"235, MARKED", "215, MARKED", "198, DOUBTFUL"})
+  void paleDashThatFadesIsNoTick(int beside, State expected) {
+    ink = 129;
+    fade = 0.6;
+    halo = beside;
+    line(0.5, 0.6, 2.9, 2.8, 0.5);
+    assertEquals(expected, read(false));
   }
 
   /** A smudge in black and white has a stroke's darkness and sharp edges. */
