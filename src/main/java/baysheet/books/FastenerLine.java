@@ -45,7 +45,7 @@ final class FastenerLine {
   /** Between two digits it is a decimal comma, which the figure's own reader refuses. */
   private static final Pattern COMMA = Pattern.compile("(?<![0-9]),|,(?![0-9])");
 
-  /** In {@code 2xM12} no space is needed, for no number begins so. */
+  /** In {@code 2xM12} no space is needed, because no number begins with M. */
   private static final Pattern COUNT =
       Pattern.compile("(?<count>[0-9]+)\\s*[x×](?:\\s+|(?=M)|$)(?<of>.*)");
 
@@ -98,7 +98,7 @@ final class FastenerLine {
     part(from, line.text().length());
   }
 
-  /** Where some part is not understood, that may be the one that is needed. */
+  /** Reports missing parts, unless some part could not be read: that may be the missing one. */
   private void lookFor(List<String> needed) {
     if (sound) {
       needed.stream()

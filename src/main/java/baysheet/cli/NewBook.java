@@ -100,7 +100,7 @@ final class NewBook {
         .collect(Collectors.joining(" "));
   }
 
-  /** Traits whose meaning another book says already stand together, by their names. */
+  /** Of traits that another book explains, only the names are listed. */
   private static String traits(String has, Map<String, String> deciding, String explained) {
     String line = "traits: [" + has + "]";
     if (deciding.isEmpty()) {

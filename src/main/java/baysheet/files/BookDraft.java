@@ -44,7 +44,7 @@ public record BookDraft(Source text, SpecBook book, Map<String, List<String>> ad
           "# Heads: six-lobe T30, hexagon key 6 mm. Torques: 90..100 N·m, 30 N·m + 60°, snug, torque unknown.",
           "# Threads: dry, oiled, locking-compound, anti-seize, grease, sealant, as-delivered. If not renewed: re-use.");
 
-  /** One of them, so that the book can be planned. */
+  /** A fastener that is filled in so that the book can be planned. */
   private static final String ASSUMED = ": 1 x hex 13 mm, torque unknown";
 
   private static final Pattern NEEDED = Pattern.compile("(?m)\\b(count|head): unknown\\b");

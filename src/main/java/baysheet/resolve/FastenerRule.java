@@ -224,7 +224,7 @@ final class FastenerRule {
         .expecting(one ? words(all.get(0).key().value()) : byLines(lines));
   }
 
-  /** What stands in the same lines is said together. */
+  /** Joins the words for keys that stand in the same lines. */
   private static String byLines(Map<String, List<String>> linesByKey) {
     Map<String, List<String>> words = new LinkedHashMap<>();
     linesByKey.forEach(

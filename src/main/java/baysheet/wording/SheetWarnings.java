@@ -32,7 +32,7 @@ import java.util.stream.Stream;
  * Everything that a sheet will warn of, as problems, while there is time to do something about it.
  */
 public final class SheetWarnings {
-  /** With this begins what somebody is to replace in a new shop folder. */
+  /** Values of a new shop folder that must be replaced begin with this. */
   private static final String EXAMPLE = "EXAMPLE";
 
   private final Resolved resolved;
@@ -120,7 +120,7 @@ public final class SheetWarnings {
     }
   }
 
-  /** What a new shop folder is made with is invented, and would be printed as the garage's own. */
+  /** Warns of examples from a new shop folder that the sheet would print as the garage's own. */
   private void examplesLeft() {
     Shop shop = resolved.shop();
     Job.Crew crew = resolved.job().crew();
@@ -145,9 +145,8 @@ public final class SheetWarnings {
                     Problem.of(
                             ProblemCode.EXAMPLE_LEFT,
                             it.at(),
-                            "\"%s\" is still an example, and what stands with it is invented"
-                                .formatted(it.value()))
-                        .expecting("your own in its place; the sheet prints the example")));
+                            "\"%s\" is still an example, not your own".formatted(it.value()))
+                        .expecting("your own name and figures; the sheet prints the example")));
   }
 
   private String subject(TorqueLine line) {
